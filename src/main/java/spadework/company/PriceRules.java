@@ -1,0 +1,21 @@
+package spadework.company;
+
+import spadework.money.Dollars;
+import spadework.measure.Percent;
+
+/**
+ * How cost becomes price.
+ *
+ * @param contingency on direct cost
+ * @param overhead on direct cost with contingency
+ * @param profit a margin or a markup, as {@code basis} says
+ * @param minimum the least a job is done for
+ * @param step a section's price is rounded to a multiple of this, half up
+ */
+public record PriceRules(
+        Percent contingency,
+        Percent overhead,
+        ProfitBasis basis,
+        Percent profit,
+        Dollars minimum,
+        Dollars step) {}

@@ -1,0 +1,22 @@
+package spadework.finding;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Something a check noticed. It carries figures, not sentences: the words for its id stand in the templates, so
+ * that a contractor can change them and every paper says the same.
+ *
+ * @param id our own name of the rule, as {@code soil-type-a}
+ * @param severity how grave it is
+ * @param about the label of the wall, run or paper it is about; empty when it is about the whole job
+ * @param values the figures to put into the words, each with its unit; keys are the placeholders
+ * @param citation where the rule stands, with its edition, or {@code common practice, no source}
+ */
+public record Finding(String id, Severity severity, String about, Map<String, String> values, String citation) {
+
+    public Finding {
+        values = Collections.unmodifiableMap(new LinkedHashMap<>(values));
+    }
+}

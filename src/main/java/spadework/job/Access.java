@@ -1,0 +1,7 @@
+package spadework.job;
+
+/** What can reach the wall to dig. */
+public enum Access {
+    MACHINE,
+    HAND
+}

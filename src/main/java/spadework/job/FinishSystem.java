@@ -1,0 +1,8 @@
+package spadework.job;
+
+/** What the cleaned wall gets. */
+public enum FinishSystem {
+    COATING,
+    SHEET,
+    PARGE
+}

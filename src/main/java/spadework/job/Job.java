@@ -1,0 +1,71 @@
+package spadework.job;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A job as it was measured and promised. Nothing in it is computed.
+ *
+ * @param number the contractor's own number; papers and files are named after it
+ * @param issued the date that every paper of the set carries
+ * @param validDays how long the price stands
+ * @param protection what is done to keep house and garden from harm, one thing a line
+ * @param excluded what is not in the price, beside the company's own list
+ * @param assumed what the price takes for granted
+ * @param notes for the contractor only; no homeowner's paper carries them
+ */
+public record Job(
+        String number,
+        String title,
+        LocalDate issued,
+        int validDays,
+        Customer customer,
+        Site site,
+        List<Observation> observations,
+        List<String> notFixed,
+        List<Photo> photos,
+        List<Wall> walls,
+        List<Corner> corners,
+        Water water,
+        Restoration restoration,
+        List<String> protection,
+        List<String> excluded,
+        List<String> assumed,
+        List<ExtraItem> items,
+        List<PriceChange> priceChanges,
+        Schedule schedule,
+        List<Payment> payments,
+        WarrantyTerms warranty,
+        List<AcceptedStop> acceptedStops,
+        Optional<Closed> closed,
+        List<String> notes) {
+
+    public Job {
+        observations = List.copyOf(observations);
+        notFixed = List.copyOf(notFixed);
+        photos = List.copyOf(photos);
+        walls = List.copyOf(walls);
+        corners = List.copyOf(corners);
+        protection = List.copyOf(protection);
+        excluded = List.copyOf(excluded);
+        assumed = List.copyOf(assumed);
+        items = List.copyOf(items);
+        priceChanges = List.copyOf(priceChanges);
+        payments = List.copyOf(payments);
+        acceptedStops = List.copyOf(acceptedStops);
+        notes = List.copyOf(notes);
+    }
+
+    /**
+     * The wall with that label.
+     *
+     * @throws IllegalArgumentException if there is none; intake has checked every label
+     */
+    public Wall getWall(String label) {
+        return walls.stream()
+                .filter(wall -> wall.label().equals(label))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no wall " + label));
+    }
+}

@@ -1,0 +1,10 @@
+package spadework.job;
+
+/** What limits the room beside a wall. */
+public enum LimitKind {
+    PROPERTY_LINE,
+    TREE,
+    WALK,
+    NEIGHBOUR_FOOTING,
+    UTILITY
+}

@@ -1,0 +1,8 @@
+package spadework.job;
+
+/** What takes the water. */
+public enum OutletKind {
+    DAYLIGHT,
+    SUMP,
+    APPROVED_STORM
+}

@@ -1,0 +1,9 @@
+package spadework.job;
+
+/** Water seen in the soil of the trench. */
+public enum Seepage {
+    NONE,
+    DAMP,
+    FREE,
+    UNKNOWN
+}

@@ -1,0 +1,29 @@
+package spadework.job;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.measure.Length;
+
+/**
+ * The house and its ground.
+ *
+ * @param benchmark what the levels are measured from, in words
+ * @param insideFloor level of the floor inside
+ * @param locateTicket number of the utility locate request, once there is one
+ */
+public record Site(
+        Address address,
+        Optional<Integer> yearBuilt,
+        Space space,
+        House house,
+        Optional<String> benchmark,
+        Optional<Length> insideFloor,
+        Soil soil,
+        Optional<Rain> rain,
+        List<SiteLimit> limits,
+        Optional<String> locateTicket) {
+
+    public Site {
+        limits = List.copyOf(limits);
+    }
+}

@@ -1,0 +1,7 @@
+package spadework.job;
+
+/** What lies inside the wall below grade. */
+public enum Space {
+    BASEMENT,
+    CRAWL_SPACE
+}

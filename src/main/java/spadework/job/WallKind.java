@@ -1,0 +1,9 @@
+package spadework.job;
+
+/** What a foundation wall is built of. */
+public enum WallKind {
+    POURED,
+    BLOCK,
+    STONE,
+    BRICK
+}

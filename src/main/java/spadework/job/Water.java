@@ -1,0 +1,26 @@
+package spadework.job;
+
+import java.util.List;
+
+/**
+ * The pipes.
+ *
+ * @param drains perforated runs beside the footing
+ * @param mains solid pipe that carries the drains' water away
+ * @param roofLines solid pipe that carries roof water, apart from the drains
+ */
+public record Water(
+        List<FootingDrain> drains,
+        List<SolidRun> mains,
+        List<SolidRun> roofLines,
+        List<Downspout> downspouts,
+        List<Outlet> outlets) {
+
+    public Water {
+        drains = List.copyOf(drains);
+        mains = List.copyOf(mains);
+        roofLines = List.copyOf(roofLines);
+        downspouts = List.copyOf(downspouts);
+        outlets = List.copyOf(outlets);
+    }
+}

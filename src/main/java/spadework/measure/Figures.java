@@ -1,0 +1,31 @@
+package spadework.measure;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.Locale;
+
+/** How a number is written for people. The value itself is never changed by it. */
+public final class Figures {
+    private Figures() {}
+
+    /** The number to the unit's own decimals, with thousands marked, then the unit: {@code 1,306.5 cf}. */
+    public static String withUnit(BigDecimal value, Unit unit) {
+        if (unit == Unit.DOLLAR) {
+            return "$" + String.format(Locale.ROOT, "%,.2f", value);
+        }
+        String number = String.format(Locale.ROOT, "%,." + unit.decimals() + "f", printed(value, unit));
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+
+    /** The value rounded half up to the decimals in which its unit is printed. This is what gets multiplied. */
+    public static BigDecimal printed(BigDecimal value, Unit unit) {
+        return value.setScale(unit.decimals(), RoundingMode.HALF_UP);
+    }
+
+    /** A number inside a working: at most four decimals, no trailing zeros, thousands marked. */
+    public static String inWorking(BigDecimal value) {
+        BigDecimal tidy = value.setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();
+        int decimals = Math.max(0, tidy.scale());
+        return String.format(Locale.ROOT, "%,." + decimals + "f", tidy);
+    }
+}

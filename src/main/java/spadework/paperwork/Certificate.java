@@ -1,0 +1,8 @@
+package spadework.paperwork;
+
+import java.util.List;
+import spadework.drawing.Scene;
+
+/** Everything the warranty certificate prints, finished. */
+public record Certificate(
+        Head head, String number, Scene plan, Promise promise, List<WallWork> walls, List<Run> runs, String state) {}

@@ -1,0 +1,36 @@
+package spadework.paperwork;
+
+import java.math.BigDecimal;
+import java.util.List;
+import spadework.money.Dollars;
+
+/**
+ * Everything the cost sheet prints, for the contractor only.
+ *
+ * @param directTotal sum of the direct costs
+ * @param margin share of the price that is left after cost, contingency and overhead, as {@code 12.1 %}
+ */
+public record CostSheet(
+        Head head,
+        String bookTitle,
+        String bookDate,
+        List<CostLine> lines,
+        List<CostSection> sections,
+        Dollars directTotal,
+        List<Step> buildUp,
+        BigDecimal contingency,
+        BigDecimal overhead,
+        BigDecimal profit,
+        boolean profitIsMargin,
+        BigDecimal step,
+        Dollars minimumTopUp,
+        Dollars price,
+        Dollars tax,
+        Dollars total,
+        String margin,
+        List<PaymentRow> payments,
+        List<PurchaseRow> purchases,
+        List<CrewRow> crews,
+        List<Measured> quantities,
+        List<Note> notes,
+        List<String> internalNotes) {}

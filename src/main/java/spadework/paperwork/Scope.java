@@ -1,0 +1,26 @@
+package spadework.paperwork;
+
+import java.util.List;
+import spadework.drawing.Scene;
+
+/**
+ * Everything the scope of work prints, finished. It holds no money.
+ *
+ * @param quantities of the sections that are not walls
+ * @param notes safety and code notes, gravest first
+ * @param deference the sentence that leaves the last word to local code and the competent person
+ */
+public record Scope(
+        Head head,
+        Scene plan,
+        List<WallWork> walls,
+        List<Run> runs,
+        List<OutletWork> outlets,
+        boolean roofWater,
+        boolean sump,
+        List<Measured> quantities,
+        List<String> protection,
+        List<Note> notes,
+        String deference,
+        String locateTicket,
+        String soil) {}

@@ -1,0 +1,41 @@
+package spadework.pricebook;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.measure.Unit;
+import spadework.money.Dollars;
+
+/**
+ * Something that is done or supplied, written once and used in every bid.
+ *
+ * @param code our own short name, as {@code DIG-MACH}
+ * @param name the trade name
+ * @param homeowner what it is, for the homeowner
+ * @param follows the measures that drive its quantity; empty when it is only put in by hand
+ * @param standard true when it is priced wherever a measure it follows occurs; false when a job has to name it
+ * @param subcontract a subcontractor's or fee's price a unit
+ * @param disposal tipping a unit
+ * @param unknown true when its unit price is quoted for what nobody can see before digging
+ * @param notes for the contractor only
+ */
+public record LineItem(
+        String code,
+        Section section,
+        String name,
+        String homeowner,
+        Unit unit,
+        Optional<Measure> follows,
+        boolean standard,
+        Optional<Material> material,
+        Optional<Labour> labour,
+        Optional<Dollars> subcontract,
+        Optional<Dollars> disposal,
+        Optional<Film> film,
+        boolean unknown,
+        Source source,
+        List<String> notes) {
+
+    public LineItem {
+        notes = List.copyOf(notes);
+    }
+}

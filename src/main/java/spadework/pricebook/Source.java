@@ -1,0 +1,6 @@
+package spadework.pricebook;
+
+import java.time.LocalDate;
+
+/** Who says so, and when. */
+public record Source(String text, LocalDate on) {}

@@ -1,0 +1,37 @@
+package spadework.pricing;
+
+import java.time.LocalDate;
+import java.util.List;
+import spadework.money.Dollars;
+import spadework.working.Worked;
+
+/**
+ * A priced job.
+ *
+ * @param minimumTopUp what the small-job minimum adds; zero on most jobs
+ * @param price sum of the printed section prices and the top-up, before any sales tax
+ * @param tax sales tax the homeowner pays; zero unless the company collects it
+ * @param total what the homeowner pays
+ * @param buildUp direct cost to price, step by step
+ */
+public record Quote(
+        String bookTitle,
+        LocalDate bookDate,
+        List<PricedLine> lines,
+        List<PricedSection> sections,
+        Dollars minimumTopUp,
+        Dollars price,
+        Dollars tax,
+        Dollars total,
+        List<Worked> buildUp,
+        List<UnitPrice> unitPrices,
+        List<Due> payments) {
+
+    public Quote {
+        lines = List.copyOf(lines);
+        sections = List.copyOf(sections);
+        buildUp = List.copyOf(buildUp);
+        unitPrices = List.copyOf(unitPrices);
+        payments = List.copyOf(payments);
+    }
+}

@@ -1,0 +1,31 @@
+package spadework.takeoff;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import spadework.company.WorkCondition;
+import spadework.measure.Unit;
+
+/**
+ * A line item that the job needs, with how much of it.
+ *
+ * @param code of the line item
+ * @param quantity as printed, in the item's unit
+ * @param from the quantity it follows; empty when it was put in by hand
+ * @param conditions under which the work is done
+ * @param bought net material for this line in the material's unit, unrounded
+ */
+public record TakeoffLine(
+        String code,
+        TakeoffSection section,
+        BigDecimal quantity,
+        Unit unit,
+        Optional<Quantity> from,
+        List<WorkCondition> conditions,
+        Optional<BigDecimal> bought,
+        String reason) {
+
+    public TakeoffLine {
+        conditions = List.copyOf(conditions);
+    }
+}

@@ -1,0 +1,16 @@
+package spadework.working;
+
+import java.math.BigDecimal;
+import spadework.measure.Unit;
+
+/**
+ * A number from a book, a table or a company's own settings.
+ *
+ * @param source which book or table, and its date or edition
+ */
+public record Listed(String symbol, String name, BigDecimal value, Unit unit, String source) implements Working {
+
+    public static Listed of(String symbol, String name, double value, Unit unit, String source) {
+        return new Listed(symbol, name, BigDecimal.valueOf(value), unit, source);
+    }
+}
