@@ -1,0 +1,142 @@
+package spadework.press;
+
+import freemarker.cache.ClassTemplateLoader;
+import freemarker.cache.FileTemplateLoader;
+import freemarker.cache.MultiTemplateLoader;
+import freemarker.cache.TemplateLoader;
+import freemarker.core.ParseException;
+import freemarker.core.TemplateClassResolver;
+import freemarker.template.Configuration;
+import freemarker.template.TemplateException;
+import freemarker.template.TemplateExceptionHandler;
+import freemarker.template.TemplateNotFoundException;
+import java.io.IOException;
+import java.io.Reader;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.util.Collections;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.TimeZone;
+import java.util.TreeMap;
+
+/**
+ * The words and shapes of the documents: the bundled templates, or those with some replaced by the contractor's own.
+ *
+ * <p>A template sees the finished record it is given and nothing else: it can make no object, reach no class and read
+ * no clock, locale or file but templates. What a record holds is always printed, never read as a template. One
+ * instance may be used by many threads.
+ */
+public final class Templates {
+    private static final String UTF_8 = StandardCharsets.UTF_8.name();
+
+    private final TemplateLoader loader;
+    private final Configuration configuration;
+
+    private Templates(TemplateLoader loader) {
+        this.loader = loader;
+        this.configuration = configure(loader);
+    }
+
+    /** The templates that come with the program. */
+    public static Templates bundled() {
+        return new Templates(bundledLoader());
+    }
+
+    /**
+     * The templates that come with the program, save those that {@code folder} replaces: a file there stands for the
+     * bundled one with the same path below the templates folder, as {@code proposal/page.ftlh}.
+     *
+     * @throws TemplateFault if {@code folder} is not a readable folder
+     */
+    public static Templates with(Path folder) {
+        try {
+            TemplateLoader own = new FileTemplateLoader(folder.toFile());
+            return new Templates(new MultiTemplateLoader(new TemplateLoader[] {own, bundledLoader()}));
+        } catch (IOException e) {
+            throw new TemplateFault(folder.toString(), "the templates folder cannot be read", e);
+        }
+    }
+
+    /**
+     * Fills a template.
+     *
+     * @param template its path below the templates folder, as {@code proposal/page.ftlh}
+     * @param model the finished records by the names the template gives them
+     * @throws TemplateFault if there is no such template, it is malformed, or it asks for something not in the model
+     */
+    public String fill(String template, Map<String, Object> model) {
+        StringWriter filled = new StringWriter();
+        try {
+            configuration.getTemplate(template).process(model, filled);
+        } catch (ParseException e) {
+            throw new TemplateFault(
+                    e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
+        } catch (TemplateNotFoundException e) {
+            throw new TemplateFault(template, "there is no such template", e);
+        } catch (TemplateException e) {
+            throw new TemplateFault(
+                    e.getTemplateSourceName() == null ? template : e.getTemplateSourceName(),
+                    e.getLineNumber() == null ? 0 : e.getLineNumber(),
+                    e.getColumnNumber() == null ? 0 : e.getColumnNumber(),
+                    e.getMessageWithoutStackTop(),
+                    e);
+        } catch (IOException e) {
+            throw new TemplateFault(template, "it cannot be read: " + e.getMessage(), e);
+        }
+        return filled.toString();
+    }
+
+    /**
+     * The texts of a properties file in UTF-8, in the order of their keys.
+     *
+     * @param path below the templates folder, as {@code words/findings.properties}
+     * @throws TemplateFault if there is no such file or it is malformed
+     */
+    public Map<String, String> words(String path) {
+        Properties read = new Properties();
+        try {
+            Object source = loader.findTemplateSource(path);
+            if (source == null) {
+                throw new TemplateFault(path, "there is no such file", null);
+            }
+            try (Reader reader = loader.getReader(source, UTF_8)) {
+                read.load(reader);
+            } finally {
+                loader.closeTemplateSource(source);
+            }
+        } catch (IOException | IllegalArgumentException e) {
+            throw new TemplateFault(path, "it cannot be read: " + e.getMessage(), e);
+        }
+        Map<String, String> words = new TreeMap<>();
+        read.stringPropertyNames().forEach(key -> words.put(key, read.getProperty(key)));
+        return Collections.unmodifiableMap(words);
+    }
+
+    private static TemplateLoader bundledLoader() {
+        return new ClassTemplateLoader(Templates.class, "/templates");
+    }
+
+    private static Configuration configure(TemplateLoader loader) {
+        Configuration configuration = new Configuration(Configuration.VERSION_2_3_34);
+        configuration.setTemplateLoader(loader);
+        configuration.setLocalizedLookup(false);
+        configuration.setDefaultEncoding(UTF_8);
+        configuration.setOutputEncoding(UTF_8);
+        configuration.setRecognizeStandardFileExtensions(true);
+        configuration.setTemplateExceptionHandler(TemplateExceptionHandler.RETHROW_HANDLER);
+        configuration.setLogTemplateExceptions(false);
+        configuration.setWrapUncheckedExceptions(true);
+        configuration.setFallbackOnNullLoopVariable(false);
+        configuration.setNewBuiltinClassResolver(TemplateClassResolver.ALLOWS_NOTHING_RESOLVER);
+        configuration.setAPIBuiltinEnabled(false);
+        configuration.setLocale(Locale.ROOT);
+        configuration.setTimeZone(TimeZone.getTimeZone("UTC"));
+        configuration.setNumberFormat("computer");
+        configuration.setBooleanFormat("c");
+        configuration.setTemplateUpdateDelayMilliseconds(Long.MAX_VALUE);
+        return configuration;
+    }
+}
