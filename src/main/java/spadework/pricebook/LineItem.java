@@ -15,6 +15,8 @@ import spadework.money.Dollars;
  * @param standard true when it is priced wherever a measure it follows occurs; false when a job has to name it
  * @param subcontract a subcontractor's or fee's price a unit
  * @param disposal tipping a unit
+ * @param film what a coating promises
+ * @param pipe the size of a pipe
  * @param unknown true when its unit price is quoted for what nobody can see before digging
  * @param notes for the contractor only
  */
@@ -31,6 +33,7 @@ public record LineItem(
         Optional<Dollars> subcontract,
         Optional<Dollars> disposal,
         Optional<Film> film,
+        Optional<Pipe> pipe,
         boolean unknown,
         Source source,
         List<String> notes) {

@@ -9,6 +9,7 @@ import spadework.measure.Unit;
  * that drives it.
  */
 public enum Measure {
+    DUG("soil dug, bank", Unit.CUBIC_YARD),
     DIG_MACHINE("dig by machine", Unit.CUBIC_YARD),
     DIG_HAND("dig by hand", Unit.CUBIC_YARD),
     SHIELD("shielded trench", Unit.FOOT),
@@ -44,6 +45,7 @@ public enum Measure {
     SUMP_DISCHARGE("sump discharge pipe", Unit.FOOT),
     FLOW_TEST("flow test", Unit.EACH),
     BACKFILL("backfill", Unit.CUBIC_YARD),
+    SURPLUS("surplus soil, bank", Unit.CUBIC_YARD),
     HAUL("surplus soil, loose", Unit.CUBIC_YARD),
     HAUL_LOAD("truck load", Unit.LOAD),
     IMPORT("imported soil", Unit.CUBIC_YARD),

@@ -1,15 +1,33 @@
 package spadework.pricebook;
 
-/** The heading under which a line item is priced. */
+/** The heading under which a line item is priced. Its name is what a job writes and what price and takeoff print. */
 public enum Section {
     /** The wall that the quantity belongs to: one section a wall. */
-    WALL,
+    WALL("wall", "Wall"),
     /** Footing drain, solid main, outlet or sump. */
-    DRAIN,
+    DRAIN("drain", "Footing drain, solid main and outlet"),
     /** Downspouts and their own line. */
-    ROOF_WATER,
+    ROOF_WATER("roof water", "Downspouts and roof water line"),
     /** Haul, import, grading, planting. */
-    GROUND,
+    GROUND("ground", "Soil, grading and planting"),
     /** Getting there, permits, protection, leaving. */
-    SETUP
+    SETUP("setup", "Setting up, permits and clean-up");
+
+    private final String label;
+    private final String heading;
+
+    Section(String label, String heading) {
+        this.label = label;
+        this.heading = heading;
+    }
+
+    /** As a job or a price book writes it. */
+    public String label() {
+        return label;
+    }
+
+    /** As price and takeoff print it. */
+    public String heading() {
+        return heading;
+    }
 }

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import spadework.company.WorkCondition;
+import spadework.measure.Percent;
 import spadework.measure.Unit;
 
 /**
@@ -14,6 +15,8 @@ import spadework.measure.Unit;
  * @param from the quantity it follows; empty when it was put in by hand
  * @param conditions under which the work is done
  * @param bought net material for this line in the material's unit, unrounded
+ * @param waste the share bought on top of it
+ * @param reason why a line that was put in by hand is here; empty otherwise
  */
 public record TakeoffLine(
         String code,
@@ -23,6 +26,7 @@ public record TakeoffLine(
         Optional<Quantity> from,
         List<WorkCondition> conditions,
         Optional<BigDecimal> bought,
+        Optional<Percent> waste,
         String reason) {
 
     public TakeoffLine {

@@ -1,0 +1,17 @@
+package spadework.takeoff;
+
+import java.util.List;
+import spadework.company.WorkCondition;
+
+/**
+ * A quantity with the items that the job chose for it.
+ *
+ * @param codes chosen line items; empty for the book's standard ones
+ */
+record Driven(Quantity quantity, List<String> codes, List<WorkCondition> conditions) {
+
+    Driven {
+        codes = List.copyOf(codes);
+        conditions = List.copyOf(conditions);
+    }
+}

@@ -1,0 +1,120 @@
+package spadework.takeoff;
+
+import java.util.ArrayList;
+import java.util.List;
+import spadework.job.Job;
+import spadework.job.Restoration;
+import spadework.measure.Area;
+import spadework.measure.Unit;
+import spadework.pricebook.EarthFactor;
+import spadework.pricebook.Measure;
+import spadework.pricebook.PriceBook;
+import spadework.working.Given;
+import spadework.working.Listed;
+import spadework.working.Worked;
+import spadework.working.Working;
+
+/** The balance of soil over the whole job, and what is put back on top. */
+final class GroundTakeoff {
+    /** 6 in of fall over the first 10 ft (IRC R401.3, F-22) is a wedge of 0.5 × 10 ÷ 2 sf. */
+    private static final double WEDGE_SQUARE_FEET = 0.5 * 10 / 2;
+
+    private GroundTakeoff() {}
+
+    static List<Driven> of(Job job, PriceBook book, List<Driven> measured, TakeoffSection section) {
+        Tally tally = new Tally(section, "whole job", Conditions.everywhere(job));
+        Restoration put = job.restoration();
+        Given regrade = Given.of("r", "wall to grade along", put.regrade().feet(), Unit.FOOT, "/restoration/regrade");
+        tally.add(Measure.REGRADE, Tally.counted(Measure.REGRADE, regrade.number(), "r", "as agreed", regrade));
+        balance(job, book, measured, regrade, tally);
+        planting(put, tally);
+        return tally.found();
+    }
+
+    private static void balance(Job job, PriceBook book, List<Driven> measured, Given regrade, Tally tally) {
+        EarthFactor earth = book.earthFor(job.site().soil().texture());
+        String source = earth.source().text() + ", " + earth.group();
+        Listed shrink = new Listed("k", "shrink, bank to compacted", earth.shrink().fraction(), Unit.NONE, source);
+        Listed swell = new Listed("w", "swell, bank to loose", earth.swell().fraction(), Unit.NONE, source);
+        Worked dug = sum("U", "dug at walls and in pipe trenches, bank", measured, Measure.DUG, Measure.PIPE_TRENCH);
+        Worked filled = sum("F", "backfill, compacted", measured, Measure.BACKFILL);
+        Worked wedge = Worked.of(
+                "G",
+                "fill to shape the ground, compacted",
+                WEDGE_SQUARE_FEET * regrade.number() / 27,
+                Unit.CUBIC_YARD,
+                "6 ÷ 12 × 10 ÷ 2 × r ÷ 27",
+                "IRC R401.3",
+                regrade);
+        double surplus = dug.number() - (filled.number() + wedge.number()) / (1 - shrink.number());
+        Worked bank = Worked.of(
+                "X",
+                surplus < 0 ? "soil that is missing, bank (negative)" : "surplus soil, bank",
+                surplus,
+                Unit.CUBIC_YARD,
+                "U − (F + G) ÷ (1 − k)",
+                "bank needed for a compacted fill: fill ÷ (1 − shrink)",
+                dug,
+                filled,
+                wedge,
+                shrink);
+        if (dug.number() > 0 || wedge.number() > 0) {
+            tally.keep(Measure.SURPLUS, bank, List.of());
+        }
+        if (surplus > 0) {
+            haul(book, bank, swell, tally);
+        } else {
+            tally.add(Measure.IMPORT,
+                    Worked.of("I", "soil brought in, bank", -surplus, Unit.CUBIC_YARD, "−X", "what is missing", bank));
+        }
+    }
+
+    private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {
+        Worked loose = Worked.of("Y", "surplus soil, loose", bank.number() * (1 + swell.number()), Unit.CUBIC_YARD,
+                "X × (1 + w)", "loose = bank × (1 + swell)", bank, swell);
+        Listed truck = Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD,
+                Sources.of(book));
+        tally.add(Measure.HAUL, loose);
+        tally.add(Measure.HAUL_LOAD,
+                Tally.counted(Measure.HAUL_LOAD, WholePackages.roundUp(loose.number() / truck.number()), "ceil(Y ÷ t)",
+                        "whole loads", loose, truck));
+    }
+
+    private static Worked sum(String symbol, String name, List<Driven> measured, Measure... measures) {
+        List<Working> inputs = new ArrayList<>();
+        StringBuilder formula = new StringBuilder();
+        double sum = 0;
+        for (Driven driven : measured) {
+            Quantity quantity = driven.quantity();
+            if (List.of(measures).contains(quantity.measure())) {
+                String each = symbol + (inputs.size() + 1);
+                inputs.add(new Listed(each, quantity.description(), quantity.value(), quantity.unit(), quantity.id()));
+                formula.append(formula.isEmpty() ? "" : " + ").append(each);
+                sum += quantity.value().doubleValue();
+            }
+        }
+        return Worked.of(symbol, name, sum, Unit.CUBIC_YARD, formula.isEmpty() ? "0" : formula.toString(),
+                "sum over the job", inputs.toArray(Working[]::new));
+    }
+
+    private static void planting(Restoration put, Tally tally) {
+        Given topsoil = area("a", "area that gets topsoil", put.topsoil(), "topsoil");
+        Given depth = Given.of("h", "depth of topsoil", put.topsoilDepth().feet(), Unit.FOOT, "/restoration/topsoilDepth");
+        tally.add(Measure.TOPSOIL,
+                Worked.of("Ts", "topsoil", topsoil.number() * depth.number() / 27, Unit.CUBIC_YARD, "a × h ÷ 27",
+                        "area times depth", topsoil, depth));
+        squareYards(tally, Measure.SEED, put.seed(), "seed");
+        squareYards(tally, Measure.SOD, put.sod(), "sod");
+        squareYards(tally, Measure.CONCRETE, put.concrete(), "concrete");
+        tally.add(Measure.PLANTS, RunTakeoff.count(Measure.PLANTS, put.plants(), "/restoration/plants"));
+    }
+
+    private static void squareYards(Tally tally, Measure measure, Area area, String key) {
+        Given given = area("a", measure.trade(), area, key);
+        tally.add(measure, Tally.counted(measure, given.number() / 9, "a ÷ 9", "9 sf in a square yard", given));
+    }
+
+    private static Given area(String symbol, String name, Area area, String key) {
+        return Given.of(symbol, name, area.squareFeet(), Unit.SQUARE_FOOT, "/restoration/" + key);
+    }
+}

@@ -1,0 +1,83 @@
+package spadework.takeoff;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.job.ExtraItem;
+import spadework.job.Job;
+import spadework.measure.Percent;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Material;
+import spadework.pricebook.Measure;
+import spadework.pricebook.PriceBook;
+
+/** From quantities to line items: what the job chose, else the book's standard items, else what was put in by hand. */
+final class LineChoice {
+    private LineChoice() {}
+
+    static List<TakeoffLine> lines(Job job, PriceBook book, List<Driven> measured, List<TakeoffSection> sections) {
+        List<TakeoffLine> lines = new ArrayList<>();
+        for (Driven driven : measured) {
+            List<LineItem> items = driven.codes().isEmpty()
+                    ? book.standardFor(driven.quantity().measure())
+                    : driven.codes().stream().map(book::get).toList();
+            for (LineItem item : items) {
+                lines.add(measuredLine(job, driven, item, measured));
+            }
+        }
+        for (ExtraItem extra : job.items()) {
+            lines.add(extraLine(extra, book.get(extra.code()), sections));
+        }
+        return lines;
+    }
+
+    private static TakeoffLine measuredLine(Job job, Driven driven, LineItem item, List<Driven> measured) {
+        Quantity quantity = driven.quantity();
+        Optional<BigDecimal> bought = item.material().map(material -> bought(material, quantity, measured));
+        return new TakeoffLine(
+                item.code(),
+                quantity.section(),
+                quantity.printed(),
+                quantity.unit(),
+                Optional.of(quantity),
+                driven.conditions(),
+                bought,
+                item.material().map(material -> waste(job, quantity, material)),
+                "");
+    }
+
+    /** Net material for a quantity: its own measure in the same section where there is one, else so much a unit. */
+    private static BigDecimal bought(Material material, Quantity quantity, List<Driven> measured) {
+        return material.measured()
+                .flatMap(measure -> measured.stream()
+                        .map(Driven::quantity)
+                        .filter(other -> other.measure() == measure && other.section().equals(quantity.section()))
+                        .map(Quantity::value)
+                        .findFirst())
+                .orElseGet(() -> quantity.value().multiply(material.each()));
+    }
+
+    private static Percent waste(Job job, Quantity quantity, Material material) {
+        return material.measured().equals(Optional.of(Measure.COAT_GALLONS))
+                ? WallFace.waste(job.getWall(quantity.section().label()).kind())
+                : material.waste();
+    }
+
+    private static TakeoffLine extraLine(ExtraItem extra, LineItem item, List<TakeoffSection> sections) {
+        TakeoffSection section = sections.stream()
+                .filter(s -> s.label().equals(extra.section()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no section " + extra.section()));
+        return new TakeoffLine(
+                item.code(),
+                section,
+                extra.quantity(),
+                item.unit(),
+                Optional.empty(),
+                List.of(),
+                item.material().map(material -> extra.quantity().multiply(material.each())),
+                item.material().map(Material::waste),
+                extra.reason());
+    }
+}

@@ -1,0 +1,12 @@
+package spadework.takeoff;
+
+import spadework.pricebook.PriceBook;
+
+/** How the price book is named as a source. */
+final class Sources {
+    private Sources() {}
+
+    static String of(PriceBook book) {
+        return book.title() + ", " + book.dated();
+    }
+}

@@ -1,0 +1,135 @@
+package spadework.takeoff;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.job.Access;
+import spadework.job.FinishSystem;
+import spadework.job.FootingDrain;
+import spadework.job.Job;
+import spadework.job.Protection;
+import spadework.job.Wall;
+import spadework.job.WallKind;
+import spadework.measure.Unit;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.pricebook.Pipe;
+import spadework.pricebook.PriceBook;
+import spadework.working.Given;
+import spadework.working.Listed;
+import spadework.working.Worked;
+import spadework.working.Working;
+
+/** Everything that is measured at one wall. */
+final class WallTakeoff {
+    private final Job job;
+    private final PriceBook book;
+    private final Wall wall;
+    private final WallMeasures m;
+    private final Tally tally;
+
+    private WallTakeoff(Job job, PriceBook book, Wall wall, TakeoffSection section) {
+        this.job = job;
+        this.book = book;
+        this.wall = wall;
+        this.m = WallMeasures.of(job, wall);
+        this.tally = new Tally(section, wall.label(), Conditions.at(job, wall));
+    }
+
+    static List<Driven> of(Job job, PriceBook book, Wall wall, TakeoffSection section) {
+        WallTakeoff takeoff = new WallTakeoff(job, book, wall, section);
+        Worked dug = takeoff.dig();
+        takeoff.face();
+        takeoff.cover();
+        takeoff.stoneAndBackfill(dug);
+        return takeoff.tally.found();
+    }
+
+    private Worked dig() {
+        Worked dug = DugWall.bank(job, wall);
+        tally.add(Measure.DUG, dug);
+        boolean hand = wall.digging().access() == Access.HAND;
+        double share = hand ? 1 : wall.digging().handShare().fraction().doubleValue();
+        Given q = Given.of("q", "share dug by hand", share, Unit.NONE, "digging of wall " + wall.label());
+        tally.add(
+                Measure.DIG_MACHINE,
+                Worked.of("Dm", "dug by machine, bank", dug.number() * (1 - share), Unit.CUBIC_YARD, "D × (1 − q)",
+                        "share of the whole", dug, q));
+        tally.add(
+                Measure.DIG_HAND,
+                Worked.of("Dh", "dug by hand, bank", dug.number() * share, Unit.CUBIC_YARD, "D × q",
+                        "share of the whole", dug, q));
+        if (wall.digging().protection() == Protection.SHIELDED) {
+            tally.add(Measure.SHIELD, length(Measure.SHIELD));
+        }
+        return dug;
+    }
+
+    private void face() {
+        Worked clean = WallFace.clean(m);
+        if (!wall.strip().isEmpty()) {
+            tally.add(Measure.STRIP, clean, wall.strip().toArray(String[]::new));
+        }
+        tally.add(Measure.CLEAN, clean);
+        tally.add(Measure.FOOTING_CLEAN, length(Measure.FOOTING_CLEAN));
+        tally.add(Measure.CRACK, taken(Measure.CRACK, wall.condition().cracks().feet(), "condition"));
+        tally.add(Measure.WINDOW_WELL, taken(Measure.WINDOW_WELL, wall.windowWells(), "windowWells"));
+        tally.add(Measure.WALL_FOOT, length(Measure.WALL_FOOT));
+    }
+
+    private void cover() {
+        Worked area = WallFace.cover(m);
+        FinishSystem system = wall.finish().system();
+        boolean parge = system == FinishSystem.PARGE || (system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK);
+        if (parge) {
+            tally.add(Measure.PARGE, area);
+        }
+        String[] chosen = wall.finish().item().stream().toArray(String[]::new);
+        if (system == FinishSystem.SHEET) {
+            tally.add(Measure.SHEET, area, chosen);
+        } else {
+            tally.add(Measure.COVE, length(Measure.COVE));
+            tally.add(Measure.COAT, area, chosen);
+            WallFace.coverItem(wall, book).flatMap(LineItem::film).ifPresent(film -> tally.add(
+                    Measure.COAT_GALLONS,
+                    WallFace.gallons(area, WallFace.wetFilm(wall, film, Sources.of(book)))));
+        }
+        tally.add(Measure.PROTECT, area);
+    }
+
+    private void stoneAndBackfill(Worked dug) {
+        Optional<FootingDrain> drain = job.water().drains().stream()
+                .filter(d -> d.along().contains(wall.label()))
+                .findFirst();
+        if (drain.isEmpty()) {
+            tally.add(Measure.BACKFILL, Worked.of("F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, "D",
+                    "what is dug is filled", dug));
+            return;
+        }
+        Pipe pipe = DrainTakeoff.pipe(drain.get(), book);
+        Worked stone = StoneEnvelope.volume(job, drain.get(), m, pipe);
+        tally.add(Measure.STONE, stone);
+        tally.add(Measure.STONE_TONS, tons(stone));
+        tally.add(Measure.FABRIC, StoneEnvelope.fabric(m, pipe));
+        Worked pipeVolume = DrainTakeoff.pipeVolume("P", m.length(), pipe);
+        tally.add(
+                Measure.BACKFILL,
+                Worked.of("F", "backfill, compacted", dug.number() - stone.number() - pipeVolume.number(),
+                        Unit.CUBIC_YARD, "D − S − P", "what is dug less what takes its place", dug, stone, pipeVolume));
+    }
+
+    private Worked tons(Worked stone) {
+        Listed density = Listed.of("w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD,
+                Sources.of(book));
+        return Worked.of("T", "drain stone, net", stone.number() * density.number(), Unit.TON, "S × w",
+                "volume times weight", stone, density);
+    }
+
+    private Worked length(Measure measure) {
+        return Tally.counted(measure, m.length().number(), "L", "length of the wall", m.length());
+    }
+
+    private Worked taken(Measure measure, double value, String key) {
+        Working given = Given.of("x", measure.trade(), value, measure.unit(), key + " of wall " + wall.label());
+        return Tally.counted(measure, value, "x", "as measured at the visit", given);
+    }
+}
