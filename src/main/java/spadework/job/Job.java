@@ -68,4 +68,14 @@ public record Job(
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no wall " + label));
     }
+
+    /** The same job with one wall in place of the one with its label. */
+    public Job withWall(Wall other) {
+        List<Wall> changed = walls.stream()
+                .map(wall -> wall.label().equals(other.label()) ? other : wall)
+                .toList();
+        return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, changed,
+                corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
+                warranty, acceptedStops, closed, notes);
+    }
 }

@@ -46,4 +46,16 @@ public record Wall(
     public Length deepestTrench() {
         return deepest().plus(footing.thickness());
     }
+
+    /** The same wall, of another length. */
+    public Wall withLength(Length other) {
+        return new Wall(label, where, faces, from, other, depthStart, depthEnd, footing, kind, condition, strip,
+                openings, windowWells, finish, digging);
+    }
+
+    /** The same wall, dug that much deeper at both ends. */
+    public Wall deeperBy(Length more) {
+        return new Wall(label, where, faces, from, length, depthStart.plus(more), depthEnd.plus(more), footing, kind,
+                condition, strip, openings, windowWells, finish, digging);
+    }
 }

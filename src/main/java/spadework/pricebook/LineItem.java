@@ -2,6 +2,7 @@ package spadework.pricebook;
 
 import java.util.List;
 import java.util.Optional;
+import spadework.job.PriceChange;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 
@@ -40,5 +41,12 @@ public record LineItem(
 
     public LineItem {
         notes = List.copyOf(notes);
+    }
+
+    /** The item at the cost that one job states. */
+    LineItem changedBy(PriceChange change) {
+        Optional<Material> bought = material.map(m -> change.materialCost().map(m::at).orElse(m));
+        return new LineItem(code, section, name, homeowner, unit, follows, standard, bought, labour,
+                change.subcontract().or(() -> subcontract), disposal, film, pipe, unknown, source, notes);
     }
 }

@@ -24,4 +24,10 @@ public record Material(
         Unit unit,
         BigDecimal each,
         Optional<Measure> measured,
-        Percent waste) {}
+        Percent waste) {
+
+    /** The same material at another cost of a package. */
+    Material at(Dollars other) {
+        return new Material(other, sold, holds, unit, each, measured, waste);
+    }
+}

@@ -1,9 +1,11 @@
 package spadework.pricebook;
 
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.job.PriceChange;
 import spadework.job.Texture;
 
 /**
@@ -59,5 +61,14 @@ public record PriceBook(
                 .filter(factor -> factor.textures().contains(texture))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no earth factor for " + texture));
+    }
+
+    /** The book as one job uses it: the job's own costs in place of the book's. */
+    public PriceBook changedBy(List<PriceChange> changes) {
+        Map<String, LineItem> changed = new HashMap<>(items);
+        for (PriceChange change : changes) {
+            changed.computeIfPresent(change.code(), (code, item) -> item.changedBy(change));
+        }
+        return new PriceBook(title, dated, changed, earth, stoneTonsPerCubicYard, truckCubicYards);
     }
 }

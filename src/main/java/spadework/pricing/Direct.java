@@ -1,0 +1,86 @@
+package spadework.pricing;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.List;
+import java.util.Optional;
+import spadework.company.Company;
+import spadework.company.CrewPlace;
+import spadework.company.Slowdown;
+import spadework.company.TaxMode;
+import spadework.company.WorkCondition;
+import spadework.money.Dollars;
+import spadework.money.ExactDollars;
+import spadework.pricebook.Labour;
+import spadework.pricebook.LineItem;
+import spadework.takeoff.TakeoffLine;
+
+/** The direct cost of a line: material as ordered, labour, machine, subcontract, disposal. */
+final class Direct {
+    private final Company company;
+
+    Direct(Company company) {
+        this.company = company;
+    }
+
+    /**
+     * The cost of a line.
+     *
+     * @param material its share of what is ordered
+     */
+    CostParts of(LineItem item, BigDecimal quantity, List<WorkCondition> conditions, Dollars material) {
+        BigDecimal hours = item.labour().map(labour -> hours(labour, quantity, conditions)).orElse(BigDecimal.ZERO);
+        ExactDollars crew = item.labour().map(labour -> crewHour(labour.crew())).orElse(ExactDollars.ZERO);
+        ExactDollars machine = item.labour()
+                .flatMap(Labour::machine)
+                .map(name -> company.machines().get(name).exact())
+                .orElse(ExactDollars.ZERO);
+        return new CostParts(
+                material,
+                purchaseTax(material),
+                cents(crew.times(hours)),
+                cents(machine.times(hours)),
+                each(item.subcontract(), quantity),
+                each(item.disposal(), quantity));
+    }
+
+    /** Crew hours: quantity ÷ production × the factor of every condition that slows the work. */
+    BigDecimal hours(Labour labour, BigDecimal quantity, List<WorkCondition> conditions) {
+        BigDecimal hours = quantity.divide(labour.perHour(), MathContext.DECIMAL128);
+        for (Slowdown slowdown : company.slowdowns()) {
+            if (conditions.contains(slowdown.condition()) && labour.slowedBy().contains(slowdown.condition())) {
+                hours = hours.multiply(slowdown.factor(), MathContext.DECIMAL128);
+            }
+        }
+        return hours;
+    }
+
+    static BigDecimal hours(Direct direct, LineItem item, TakeoffLine line) {
+        return item.labour()
+                .map(labour -> direct.hours(labour, line.quantity(), line.conditions()))
+                .orElse(BigDecimal.ZERO);
+    }
+
+    private ExactDollars crewHour(String crew) {
+        ExactDollars sum = ExactDollars.ZERO;
+        for (CrewPlace place : company.crews().get(crew)) {
+            sum = sum.plus(company.wages().get(place.wage()).loaded().times(BigDecimal.valueOf(place.count())));
+        }
+        return sum;
+    }
+
+    private Dollars purchaseTax(Dollars material) {
+        return company.tax().mode() == TaxMode.ON_PURCHASES
+                ? cents(material.exact().times(company.tax().rate().fraction()))
+                : Dollars.ZERO;
+    }
+
+    private static Dollars each(Optional<Dollars> price, BigDecimal quantity) {
+        return price.map(p -> cents(p.exact().times(quantity))).orElse(Dollars.ZERO);
+    }
+
+    private static Dollars cents(ExactDollars amount) {
+        return amount.toCents(RoundingMode.HALF_UP);
+    }
+}

@@ -1,0 +1,65 @@
+package spadework.pricing;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import spadework.company.Company;
+import spadework.company.PriceRules;
+import spadework.company.TaxMode;
+import spadework.job.Job;
+import spadework.money.Dollars;
+import spadework.pricebook.PriceBook;
+import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffSection;
+
+/** From a takeoff to a quote. */
+public final class Pricing {
+    private Pricing() {}
+
+    /**
+     * Prices a job. Sections are rounded once, half up, to the company's step; the price is the sum of what is
+     * printed, raised to the small-job minimum where it falls short.
+     *
+     * @param book the book as this job uses it, see {@link PriceBook#changedBy}
+     */
+    public static Quote of(Job job, Company company, PriceBook book, Takeoff takeoff) {
+        PriceRules rules = company.priceRules();
+        List<PricedLine> lines = LinePricing.of(company, book, takeoff);
+        List<PricedSection> sections = sections(takeoff, lines, rules);
+        Dollars sum = Dollars.total(sections.stream().map(PricedSection::price).toList());
+        Dollars topUp = sum.isLessThan(rules.minimum()) ? rules.minimum().minus(sum) : Dollars.ZERO;
+        Dollars price = sum.plus(topUp);
+        Dollars tax = company.tax().mode() == TaxMode.ON_PRICE
+                ? SalesTax.on(price, company.tax().rate())
+                : Dollars.ZERO;
+        Dollars total = price.plus(tax);
+        return new Quote(
+                book.title(),
+                book.dated(),
+                lines,
+                sections,
+                topUp,
+                price,
+                tax,
+                total,
+                BuildUp.of(rules, lines, price),
+                UnknownPrices.of(job, company, book),
+                Instalments.of(total, job.payments()));
+    }
+
+    private static List<PricedSection> sections(Takeoff takeoff, List<PricedLine> lines, PriceRules rules) {
+        List<PricedSection> sections = new ArrayList<>();
+        for (TakeoffSection section : takeoff.sections()) {
+            List<Dollars> prices = lines.stream()
+                    .filter(line -> line.section().equals(section))
+                    .map(PricedLine::price)
+                    .toList();
+            if (!prices.isEmpty()) {
+                Dollars exact = Dollars.total(prices);
+                Dollars printed = exact.exact().toStep(rules.step(), RoundingMode.HALF_UP);
+                sections.add(new PricedSection(section, exact, printed.minus(exact), printed));
+            }
+        }
+        return sections;
+    }
+}

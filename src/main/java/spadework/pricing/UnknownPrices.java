@@ -1,0 +1,89 @@
+package spadework.pricing;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import spadework.company.Company;
+import spadework.job.Access;
+import spadework.job.Job;
+import spadework.job.Wall;
+import spadework.measure.Length;
+import spadework.measure.Unit;
+import spadework.money.Dollars;
+import spadework.money.ExactDollars;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Material;
+import spadework.pricebook.PriceBook;
+import spadework.takeoff.Measuring;
+
+/**
+ * Unit prices for what nobody can see before digging, by the same path as every other price, rounded up to the
+ * company's step. More wall and more depth are priced by measuring the job once more with more of it.
+ */
+final class UnknownPrices {
+    /** Enough wall that whole packages and loads no longer move the price of a foot. */
+    private static final Length MORE_WALL = Length.ofFeet(100);
+
+    private static final Length DEEPER = Length.ofInches(6);
+
+    private UnknownPrices() {}
+
+    static List<UnitPrice> of(Job job, Company company, PriceBook book) {
+        List<UnitPrice> prices = new ArrayList<>();
+        for (Access access : Access.values()) {
+            job.walls().stream()
+                    .filter(wall -> wall.digging().access() == access)
+                    .findFirst()
+                    .ifPresent(wall -> prices.addAll(wallPrices(job, company, book, wall)));
+        }
+        book.items().values().stream()
+                .filter(LineItem::unknown)
+                .sorted(Comparator.comparing(LineItem::code))
+                .map(item -> itemPrice(item, company))
+                .forEach(prices::add);
+        return prices;
+    }
+
+    private static List<UnitPrice> wallPrices(Job job, Company company, PriceBook book, Wall wall) {
+        ExactDollars now = price(job, company, book);
+        ExactDollars longer = price(job.withWall(wall.withLength(wall.length().plus(MORE_WALL))), company, book);
+        ExactDollars deeper = price(job.withWall(wall.deeperBy(DEEPER)), company, book);
+        return List.of(
+                wallPrice("WALL-FOOT-" + wall.label(), wall, "more wall", longer.minus(now), MORE_WALL.feet(), company),
+                wallPrice("WALL-DEEPER-" + wall.label(), wall, "deeper", deeper.minus(now), wall.length().feet(), company));
+    }
+
+    private static UnitPrice wallPrice(
+            String code, Wall wall, String what, ExactDollars more, double feet, Company company) {
+        ExactDollars each = more.dividedBy(BigDecimal.valueOf(feet));
+        return new UnitPrice(code, what, wall.label(), Unit.FOOT, roundedUp(each, company));
+    }
+
+    private static ExactDollars price(Job job, Company company, PriceBook book) {
+        ExactDollars direct = ExactDollars.total(LinePricing.of(company, book, Measuring.of(job, book)).stream()
+                .map(line -> line.cost().direct().exact())
+                .toList());
+        return Selling.price(company.priceRules(), direct);
+    }
+
+    private static UnitPrice itemPrice(LineItem item, Company company) {
+        Dollars material = item.material().map(UnknownPrices::materialOfOne).orElse(Dollars.ZERO);
+        CostParts cost = new Direct(company).of(item, BigDecimal.ONE, List.of(), material);
+        ExactDollars price = Selling.price(company.priceRules(), cost.direct().exact());
+        return new UnitPrice(item.code(), item.name(), item.homeowner(), item.unit(), roundedUp(price, company));
+    }
+
+    private static Dollars materialOfOne(Material material) {
+        BigDecimal packages = material.each()
+                .multiply(BigDecimal.ONE.add(material.waste().fraction()))
+                .divide(material.holds(), MathContext.DECIMAL128);
+        return material.cost().exact().times(packages).toCents(RoundingMode.HALF_UP);
+    }
+
+    private static Dollars roundedUp(ExactDollars price, Company company) {
+        return price.toStep(company.priceRules().step(), RoundingMode.CEILING);
+    }
+}
