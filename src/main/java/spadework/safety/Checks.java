@@ -1,0 +1,29 @@
+package spadework.safety;
+
+import java.util.Comparator;
+import java.util.List;
+import spadework.finding.Finding;
+
+/** All rules, run over a job; gravest first, otherwise in the order of the list. */
+public final class Checks {
+    private static final List<Rule> RULES = List.of(
+            new SoilRules(),
+            new TrenchRules(),
+            new RoomRules(),
+            new StructureRules(),
+            new UtilityRules(),
+            new TreeRules(),
+            new HazardRules(),
+            new FallRules(),
+            new OutletRules(),
+            new FinishRules());
+
+    private Checks() {}
+
+    public static List<Finding> of(Facts facts) {
+        return RULES.stream()
+                .flatMap(rule -> rule.check(facts).stream())
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+}
