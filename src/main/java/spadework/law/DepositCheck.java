@@ -1,0 +1,58 @@
+package spadework.law;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.money.Dollars;
+
+/** Holds a deposit against the rule of the state where the house stands. */
+public final class DepositCheck {
+    private DepositCheck() {}
+
+    /**
+     * What there is to say about a deposit.
+     *
+     * @param rules the state's rules; empty where they were not gathered
+     * @param price the whole contract price
+     * @param deposit what the schedule takes at signing
+     */
+    public static List<Finding> of(String state, Optional<StateRules> rules, Dollars price, Dollars deposit) {
+        List<Finding> found = new ArrayList<>();
+        found.add(finding("contract-notices", Severity.MUST, state, "16 CFR 429.1; state home-contract law", Map.of()));
+        if (rules.isEmpty()) {
+            found.add(finding("state-unread", Severity.MUST, state, "state home-contract law", Map.of()));
+            return found;
+        }
+        StateRules known = rules.get();
+        String cite = String.join("; ", known.citations());
+        Optional<Dollars> limit = known.deposit().limit(price, Dollars.ZERO);
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put("deposit", deposit.text());
+        values.put("price", price.text());
+        if (limit.isPresent() && limit.get().isLessThan(deposit)) {
+            values.put("limit", limit.get().text());
+            found.add(finding("deposit-over", Severity.STOP, state, cite, values));
+        }
+        if (known.deposit().kind() == DepositKind.TRIGGER_DUTY
+                && known.deposit().share(price).isLessThan(deposit)) {
+            values.put("share", known.deposit().share(price).text());
+            found.add(finding("deposit-duty", Severity.MUST, state, cite, values));
+        }
+        if (known.deposit().kind() == DepositKind.ESCROW) {
+            found.add(finding("deposit-escrow", Severity.MUST, state, cite, Map.of()));
+        }
+        if (!known.depositStatus().equals("R")) {
+            found.add(finding("deposit-unverified", Severity.ADVISE, state, cite, Map.of()));
+        }
+        return found;
+    }
+
+    private static Finding finding(
+            String id, Severity severity, String about, String citation, Map<String, String> values) {
+        return new Finding(id, severity, about, values, citation);
+    }
+}
