@@ -1,0 +1,32 @@
+package spadework.paperwork;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.company.Company;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.job.Job;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Quote;
+import spadework.takeoff.Takeoff;
+
+/**
+ * All that the papers are made from: what the job said, what came of it, and the words.
+ *
+ * @param logo the firm's logo as a data address
+ */
+public record Dossier(
+        Job job,
+        Company company,
+        PriceBook book,
+        Takeoff takeoff,
+        Quote quote,
+        List<Finding> findings,
+        Phrases phrases,
+        Terms terms,
+        Optional<String> logo) {
+
+    public Dossier {
+        findings = List.copyOf(findings);
+    }
+}

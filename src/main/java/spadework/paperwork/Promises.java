@@ -1,0 +1,38 @@
+package spadework.paperwork;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import spadework.job.Closed;
+import spadework.job.Job;
+import spadework.job.WarrantyPart;
+import spadework.job.WarrantyTerms;
+
+/** The warranty's terms. It runs from the completion date to the day before the same date years on. */
+final class Promises {
+    private Promises() {}
+
+    static Promise of(Job job) {
+        WarrantyTerms terms = job.warranty();
+        Optional<LocalDate> completed = job.closed().map(Closed::completed);
+        List<WarrantyRow> rows =
+                terms.parts().stream().map(part -> row(part, completed)).toList();
+        return new Promise(
+                completed.isEmpty(),
+                rows,
+                terms.replyDays(),
+                terms.transfers(),
+                terms.transferNoticeDays(),
+                terms.notCovered(),
+                terms.duties());
+    }
+
+    private static WarrantyRow row(WarrantyPart part, Optional<LocalDate> completed) {
+        return new WarrantyRow(
+                part.part(),
+                part.promise(),
+                part.years(),
+                completed.map(Dates::words).orElse(""),
+                completed.map(start -> Dates.words(WarrantyTerm.lastDay(start, part.years()))).orElse(""));
+    }
+}

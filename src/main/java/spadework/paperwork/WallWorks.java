@@ -1,0 +1,118 @@
+package spadework.paperwork;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.job.Access;
+import spadework.job.FinishSystem;
+import spadework.job.Job;
+import spadework.job.SiteLimit;
+import spadework.job.Wall;
+import spadework.job.WallKind;
+import spadework.measure.FilmThickness;
+import spadework.measure.Figures;
+import spadework.measure.Length;
+import spadework.pricebook.CodeFilm;
+import spadework.pricebook.Film;
+import spadework.pricebook.LineItem;
+import spadework.takeoff.WallFace;
+import spadework.trench.Bank;
+
+/** The walls as the papers describe them. */
+final class WallWorks {
+    private final Dossier dossier;
+    private final Terms terms;
+
+    WallWorks(Dossier dossier) {
+        this.dossier = dossier;
+        this.terms = dossier.terms();
+    }
+
+    List<WallWork> all() {
+        return dossier.job().walls().stream().map(this::work).toList();
+    }
+
+    private WallWork work(Wall wall) {
+        Job job = dossier.job();
+        Bank bank = Bank.of(wall, job.site().soil().type());
+        boolean hand = wall.digging().access() == Access.HAND;
+        FinishSystem system = wall.finish().system();
+        return new WallWork(
+                wall.label(),
+                wall.where(),
+                terms.of("faces", wall.faces()),
+                terms.of("kind", wall.kind()),
+                wall.length().text(),
+                depth(wall),
+                wall.deepestTrench().text(),
+                wall.digging().bottomWidth().text(),
+                wall.footing().thickness().text(),
+                wall.footing().projection().text(),
+                bank.protection().name().toLowerCase(Locale.ROOT),
+                Figures.inWorking(bank.slope().value()),
+                hand,
+                hand || wall.digging().handShare().isZero() ? "" : wall.digging().handShare().text(),
+                wall.strip().stream().map(code -> dossier.book().get(code).name()).toList(),
+                wall.condition().cracks().isPositive() ? wall.condition().cracks().text() : "",
+                system == FinishSystem.PARGE || (system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK),
+                wall.windowWells(),
+                openings(wall),
+                finish(wall),
+                job.site().limits().stream()
+                        .filter(limit -> limit.wall().equals(wall.label()))
+                        .map(this::limit)
+                        .toList(),
+                Measurements.of(dossier.takeoff().quantities().stream()
+                        .filter(quantity -> quantity.section().label().equals(wall.label()))
+                        .toList()));
+    }
+
+    private static String depth(Wall wall) {
+        Length start = wall.depthStart();
+        Length end = wall.depthEnd();
+        return start.text().equals(end.text()) ? start.text() : start.text() + " to " + end.text();
+    }
+
+    private List<String> openings(Wall wall) {
+        return wall.openings().stream()
+                .map(opening -> terms.get(
+                        "opening",
+                        "count", Integer.toString(opening.count()),
+                        "what", opening.what(),
+                        "width", opening.width().text(),
+                        "height", opening.height().text()))
+                .toList();
+    }
+
+    private String limit(SiteLimit limit) {
+        String text = terms.get("limit." + Terms.key(limit.kind().name()), "distance", limit.distance().text());
+        String trunk = limit.trunk()
+                .map(t -> terms.get("limit.trunk", "trunk", t.text()))
+                .orElse("");
+        return text + trunk + (limit.note().isEmpty() ? "" : " (" + limit.note() + ")");
+    }
+
+    private FinishWork finish(Wall wall) {
+        String system = wall.finish().system().name().toLowerCase(Locale.ROOT);
+        Optional<LineItem> item = WallFace.coverItem(wall, dossier.book());
+        Optional<Film> film = item.flatMap(LineItem::film);
+        if (film.isEmpty()) {
+            String name = item.map(LineItem::name).orElse(system).toLowerCase(Locale.ROOT);
+            return new FinishWork(system, name, terms.get("word.dampproofing"), "", "", 1, "");
+        }
+        FilmThickness dry = WallFace.dryFilm(wall, film.get());
+        boolean proof = CodeFilm.isWaterproofing(film.get().generic(), dry);
+        return new FinishWork(
+                system,
+                terms.of("generic", film.get().generic()),
+                terms.get(proof ? "word.waterproofing" : "word.dampproofing"),
+                mils(dry.mils()),
+                mils(WallFace.wetFilm(wall, film.get(), "").number()),
+                film.get().coats(),
+                CodeFilm.least(film.get().generic()).map(least -> mils(least.mils())).orElse(""));
+    }
+
+    private static String mils(double mils) {
+        return String.format(Locale.ROOT, "%.0f mil", Math.ceil(mils - 1e-9));
+    }
+}
