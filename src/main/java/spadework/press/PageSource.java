@@ -7,7 +7,6 @@ import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
-import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
@@ -41,18 +40,6 @@ final class PageSource {
                     e);
         } catch (SAXException | IOException | ParserConfigurationException e) {
             throw new TemplateFault(template, "the page it gives cannot be read: " + e.getMessage(), e);
-        }
-    }
-
-    /** Gives each drawing the words of its own {@code <desc>} as alternative text, which the renderer looks for. */
-    static void describeDrawings(Document page) {
-        NodeList drawings = page.getElementsByTagNameNS("*", "svg");
-        for (int i = 0; i < drawings.getLength(); i++) {
-            Element drawing = (Element) drawings.item(i);
-            NodeList words = drawing.getElementsByTagNameNS("*", "desc");
-            if (!drawing.hasAttribute("alt") && words.getLength() > 0) {
-                drawing.setAttribute("alt", words.item(0).getTextContent().strip());
-            }
         }
     }
 

@@ -46,7 +46,6 @@ final class Typesetter {
      */
     byte[] set(String template, String page, PageInfo info) {
         Document source = PageSource.read(template, page);
-        PageSource.describeDrawings(source);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder()
                     .useFastMode()

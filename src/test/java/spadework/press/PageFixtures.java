@@ -37,13 +37,14 @@ final class PageFixtures {
     static final PageInfo INFO = new PageInfo("en-US", "Harrow Lane Drainage LLC", LocalDate.of(2026, 3, 3));
 
     static final String PLAN = """
-            <svg xmlns="http://www.w3.org/2000/svg" width="205" height="150" viewBox="0 0 205 150">
-            <desc>Plan of the house: wall A along the north side, wall B along the east side.</desc>
-            <rect x="40" y="30" width="110" height="80" fill="none" stroke="#141414" stroke-width="0.8"/>
-            <path d="M40 30 H150 V110" fill="none" stroke="#141414" stroke-width="3"/>
-            <text x="95" y="24" font-family="Source Sans 3" font-size="9" font-weight="bold"
-             text-anchor="middle">A</text>
-            <text x="158" y="74" font-family="Source Sans 3" font-size="9" font-weight="bold">B</text>
+            <svg xmlns="http://www.w3.org/2000/svg" width="470pt" height="190pt" viewBox="0 0 470 190"
+             font-family="Source Sans 3"
+             alt="Plan of the house: wall A along the north side, wall B along the east side.">
+            <rect x="150" y="30" width="170" height="120" fill="none" stroke="#000000" stroke-width="0.8"/>
+            <path d="M150 30 H320 V150" fill="none" stroke="#000000" stroke-width="3"/>
+            <text x="235" y="22" font-size="9" font-weight="bold" text-anchor="middle">Wall A, 46 ft 6 in</text>
+            <text x="328" y="92" font-size="9" font-weight="bold">Wall B, 28 ft</text>
+            <text x="150" y="182" font-size="9">Not to scale</text>
             </svg>
             """;
 
