@@ -1,0 +1,112 @@
+package spadework.press;
+
+import com.openhtmltopdf.extend.FSSupplier;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
+import com.openhtmltopdf.pdfboxout.PDFontSupplier;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import org.apache.fontbox.ttf.TTFParser;
+import org.apache.fontbox.ttf.TrueTypeFont;
+import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
+
+/**
+ * The one type family of all pages, each face parsed once for the life of the program.
+ *
+ * <p>Glyph substitution is switched off: it costs ten times the rest of a document and changes nothing in ours. The
+ * upright faces are handed over a second time for drawings, which would otherwise take whatever font the machine has.
+ * Drawings know the weights normal and bold: any other weight there would find no face of its own.
+ */
+final class Fonts {
+    /** The family as style sheets and drawings name it; text in any other family would vanish. */
+    static final String FAMILY = "Source Sans 3";
+
+    private static final int NOT_IN_DRAWINGS = 0;
+    private static final Set<FSFontUseCase> DRAWINGS = EnumSet.of(FSFontUseCase.SVG);
+
+    private static final Fonts BUNDLED = new Fonts(List.of(
+            new Face("SourceSans3_400Regular.ttf", 400, FontStyle.NORMAL, 400),
+            new Face("SourceSans3_600SemiBold.ttf", 600, FontStyle.NORMAL, 700),
+            new Face("SourceSans3_400Regular_Italic.ttf", 400, FontStyle.ITALIC, NOT_IN_DRAWINGS)));
+
+    private final List<Face> faces;
+
+    private Fonts(List<Face> faces) {
+        this.faces = faces;
+    }
+
+    /** The faces that come with the program. */
+    static Fonts bundled() {
+        return BUNDLED;
+    }
+
+    List<Face> faces() {
+        return faces;
+    }
+
+    /** Gives the builder every face, for the page and for drawings on it. */
+    void register(PdfRendererBuilder builder, PDDocument document) throws IOException {
+        for (Face face : faces) {
+            builder.useFont(
+                    new PDFontSupplier(PDType0Font.load(document, face.parsed, true)),
+                    FAMILY,
+                    face.weight,
+                    face.style,
+                    true);
+            if (face.drawingWeight != NOT_IN_DRAWINGS) {
+                builder.useFont(face.bytes, FAMILY, face.drawingWeight, face.style, true, DRAWINGS);
+            }
+        }
+    }
+
+    /** One weight and slope of the family. */
+    static final class Face {
+        private final TrueTypeFont parsed;
+        private final FSSupplier<InputStream> bytes;
+        private final int weight;
+        private final FontStyle style;
+        private final int drawingWeight;
+
+        private Face(String file, int weight, FontStyle style, int drawingWeight) {
+            byte[] read = read(file);
+            this.parsed = parse(read);
+            this.bytes = () -> new ByteArrayInputStream(read);
+            this.weight = weight;
+            this.style = style;
+            this.drawingWeight = drawingWeight;
+        }
+
+        TrueTypeFont parsed() {
+            return parsed;
+        }
+
+        private static byte[] read(String file) {
+            try (InputStream in = Fonts.class.getResourceAsStream("/templates/fonts/" + file)) {
+                if (in == null) {
+                    throw new IllegalStateException("the font " + file + " is not in the program");
+                }
+                return in.readAllBytes();
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+
+        private static TrueTypeFont parse(byte[] read) {
+            try {
+                TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(read));
+                font.setEnableGsub(false);
+                return font;
+            } catch (IOException e) {
+                throw new UncheckedIOException(e);
+            }
+        }
+    }
+}

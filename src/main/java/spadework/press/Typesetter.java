@@ -1,0 +1,77 @@
+package spadework.press;
+
+import com.openhtmltopdf.extend.FSCacheEx;
+import com.openhtmltopdf.extend.FSCacheValue;
+import com.openhtmltopdf.extend.impl.FSDefaultCacheStore;
+import com.openhtmltopdf.outputdevice.helper.ExternalResourceControlPriority;
+import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
+import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
+import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
+import com.openhtmltopdf.util.XRLog;
+import java.awt.color.ColorSpace;
+import java.awt.color.ICC_Profile;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.w3c.dom.Document;
+
+/**
+ * Sets one filled page template as a tagged PDF.
+ *
+ * <p>It reads nothing from outside: an address in a template other than a {@code data:} address is not followed.
+ */
+final class Typesetter {
+    private static final byte[] SRGB = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+
+    static {
+        XRLog.setLoggingEnabled(false);
+    }
+
+    private final Fonts fonts;
+    private final FSCacheEx<String, FSCacheValue> metrics = new FSDefaultCacheStore();
+
+    Typesetter(Fonts fonts) {
+        this.fonts = fonts;
+    }
+
+    /**
+     * Sets the page.
+     *
+     * @param template named in a fault
+     * @param page well-formed XHTML with a title
+     * @throws TemplateFault if the page is not well-formed or has no title
+     */
+    byte[] set(String template, String page, PageInfo info) {
+        Document source = PageSource.read(template, page);
+        try (PDDocument document = new PDDocument()) {
+            PdfRendererBuilder builder = new PdfRendererBuilder()
+                    .useFastMode()
+                    .usePDDocument(document)
+                    .usePdfUaAccessibility(true)
+                    .usePdfAConformance(PdfAConformance.PDFA_3_A)
+                    .useColorProfile(SRGB)
+                    .useSVGDrawer(new BatikSVGDrawer())
+                    .useCacheStore(CacheStore.PDF_FONT_METRICS, metrics)
+                    .withW3cDocument(source, null);
+            for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
+                builder.useExternalResourceAccessControl((address, kind) -> address.startsWith("data:"), when);
+            }
+            fonts.register(builder, document);
+            PdfBoxRenderer renderer = builder.buildPdfRenderer();
+            try {
+                renderer.createPDFWithoutClosing();
+                PageStamp.put(document, PageSource.title(template, source), info);
+                ByteArrayOutputStream bytes = new ByteArrayOutputStream(128 * 1024);
+                document.save(bytes, CompressParameters.NO_COMPRESSION);
+                return bytes.toByteArray();
+            } finally {
+                renderer.close();
+            }
+        } catch (IOException e) {
+            throw new TemplateFault(template, "it cannot be set: " + e.getMessage(), e);
+        }
+    }
+}
