@@ -40,23 +40,24 @@ class ArchitectureTest {
       job       | money measure
       company   | money measure job
       pricebook | money measure job company
-      intake    | money measure finding job company pricebook
+      law       | money measure finding job
+      intake    | money measure finding job company pricebook law
       trench    | measure working job
       takeoff   | measure working job company pricebook trench
       safety    | measure finding working job pricebook trench takeoff
-      law       | money measure finding job
       pricing   | money measure working job company pricebook takeoff
       drawing   | measure job
       paperwork | money measure finding working job company pricebook trench takeoff pricing drawing
       press     | money measure finding paperwork drawing
-      office    | money measure finding job company pricebook intake trench takeoff safety law pricing drawing paperwork press
+      listing   | money measure finding working job takeoff pricing
+      office    | money measure finding job company pricebook law intake trench takeoff safety pricing drawing paperwork press listing
       cli       | finding office
       """;
 
   /** Each library is known to one package. */
   private static final String LIBRARIES = """
       org.joda.money..        | money
-      com.fasterxml..         | intake
+      com.fasterxml..         | intake listing
       freemarker..            | press
       com.openhtmltopdf..     | press
       org.apache.pdfbox..     | press

@@ -46,7 +46,7 @@ final class GroundTakeoff {
                 "6 ÷ 12 × 10 ÷ 2 × r ÷ 27",
                 "IRC R401.3",
                 regrade);
-        double surplus = dug.number() - (filled.number() + wedge.number()) / (1 - shrink.number());
+        double surplus = dug.number() - Earth.bankFor(filled.number() + wedge.number(), shrink.number());
         Worked bank = Worked.of(
                 "X",
                 surplus < 0 ? "soil that is missing, bank (negative)" : "surplus soil, bank",
@@ -70,13 +70,13 @@ final class GroundTakeoff {
     }
 
     private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {
-        Worked loose = Worked.of("Y", "surplus soil, loose", bank.number() * (1 + swell.number()), Unit.CUBIC_YARD,
+        Worked loose = Worked.of("Y", "surplus soil, loose", Earth.loose(bank.number(), swell.number()), Unit.CUBIC_YARD,
                 "X × (1 + w)", "loose = bank × (1 + swell)", bank, swell);
         Listed truck = Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD,
                 Sources.of(book));
         tally.add(Measure.HAUL, loose);
         tally.add(Measure.HAUL_LOAD,
-                Tally.counted(Measure.HAUL_LOAD, WholePackages.roundUp(loose.number() / truck.number()), "ceil(Y ÷ t)",
+                Tally.counted(Measure.HAUL_LOAD, Earth.loads(loose.number(), truck.number()), "ceil(Y ÷ t)",
                         "whole loads", loose, truck));
     }
 

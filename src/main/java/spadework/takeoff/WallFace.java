@@ -21,9 +21,6 @@ import spadework.working.Working;
 
 /** Areas of the wall's face and what it takes to coat it. */
 public final class WallFace {
-    /** 231 cu in in a gallon ÷ 144 sq in ÷ 0.001 in: a gallon one mil thick covers this many square feet (C-01). */
-    public static final double SQUARE_FEET_PER_GALLON_MIL = 231.0 / 144 / 0.001;
-
     private static final double COVE_LAP_FEET = 4.0 / 12;
 
     private WallFace() {}
@@ -76,7 +73,7 @@ public final class WallFace {
         return Worked.of(
                 "wet",
                 "wet film of all coats together",
-                dry.number() / solids.number(),
+                Coating.wetFilm(dry.number(), solids.number()),
                 Unit.MIL,
                 "dry ÷ vs",
                 "UFC 3-190-06",
@@ -89,7 +86,7 @@ public final class WallFace {
         return Worked.of(
                 "g",
                 "coating, net",
-                area.number() * wet.number() / SQUARE_FEET_PER_GALLON_MIL,
+                Coating.gallons(area.number(), wet.number()),
                 Unit.GALLON,
                 area.symbol() + " × wet ÷ (231 ÷ 144 ÷ 0.001)",
                 "231 cu in in a US gallon",

@@ -120,7 +120,7 @@ final class WallTakeoff {
     private Worked tons(Worked stone) {
         Listed density = Listed.of("w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD,
                 Sources.of(book));
-        return Worked.of("T", "drain stone, net", stone.number() * density.number(), Unit.TON, "S × w",
+        return Worked.of("T", "drain stone, net", Earth.tons(stone.number(), density.number()), Unit.TON, "S × w",
                 "volume times weight", stone, density);
     }
 

@@ -1,0 +1,108 @@
+package spadework.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import me.tongfei.progressbar.ProgressBar;
+import me.tongfei.progressbar.ProgressBarBuilder;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spadework.office.Office;
+import spadework.office.Outcome;
+import spadework.office.Paper;
+
+/** Prints the papers of one job or of many. One bad job does not stop the others. */
+@Command(
+        name = "documents",
+        description = "Print proposal, scope of work, warranty and cost sheet of each job, as PDF and XLSX.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework documents jobs/2026-014 --out documents --only proposal,scope-of-work")
+final class DocumentsCommand implements Callable<Integer> {
+    @Parameters(arity = "1..*", paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
+    private List<Path> jobs;
+
+    @Option(
+            names = "--out",
+            paramLabel = "DIR",
+            defaultValue = "documents",
+            description = "Where the papers go, in a folder for each job (default: ${DEFAULT-VALUE}).")
+    private Path out;
+
+    @Option(
+            names = "--only",
+            split = ",",
+            paramLabel = "PAPER",
+            description = "Only these papers: proposal, scope-of-work, warranty, cost-sheet.")
+    private List<String> only = List.of();
+
+    @Mixin
+    private JobArguments arguments;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        Set<Paper> papers = papers();
+        Office office = Office.with(arguments.templates());
+        PrintWriter err = spec.commandLine().getErr();
+        boolean refused = false;
+        try (ProgressBar bar = jobs.size() > 1 ? bar() : null) {
+            for (Path job : jobs) {
+                refused |= !isPrinted(job, office.documents(job, out, papers), err);
+                if (bar != null) {
+                    bar.step();
+                }
+            }
+        }
+        return refused ? Spadework.REFUSED : Spadework.DONE;
+    }
+
+    private boolean isPrinted(Path job, Outcome outcome, PrintWriter err) {
+        if (outcome instanceof Outcome.Printed printed) {
+            printed.files().forEach(file -> spec.commandLine().getOut().println(file));
+            return true;
+        }
+        if (outcome instanceof Outcome.Faulty faulty) {
+            err.println(job + ": nothing was printed. " + faulty.faults().size() + " to mend:");
+            faulty.faults().forEach(fault -> err.println("  " + fault.text()));
+        }
+        if (outcome instanceof Outcome.Stopped stopped) {
+            err.println(job + ": nothing was printed. Mend each stop, or write in acceptedStops who answers for it:");
+            stopped.stops().forEach(stop -> err.println("  " + stop));
+        }
+        return false;
+    }
+
+    private Set<Paper> papers() {
+        Set<Paper> chosen = EnumSet.noneOf(Paper.class);
+        for (String name : only) {
+            chosen.add(Paper.find(name).orElseThrow(() -> new ParameterException(
+                    spec.commandLine(), "--only " + name + ": allowed are " + names())));
+        }
+        return chosen.isEmpty() ? EnumSet.allOf(Paper.class) : chosen;
+    }
+
+    private static String names() {
+        return Arrays.stream(Paper.values()).map(Paper::file).collect(Collectors.joining(", "));
+    }
+
+    private ProgressBar bar() {
+        return new ProgressBarBuilder()
+                .setTaskName("Jobs")
+                .setInitialMax(jobs.size())
+                .setUpdateIntervalMillis(200)
+                .build();
+    }
+}

@@ -1,0 +1,2 @@
+/** What is noticed: findings about a job, faults in a file, and the words for them. */
+package spadework.finding;

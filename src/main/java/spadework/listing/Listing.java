@@ -1,0 +1,133 @@
+package spadework.listing;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Locale;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.job.Job;
+import spadework.money.Dollars;
+import spadework.pricing.PricedLine;
+import spadework.pricing.PricedSection;
+import spadework.pricing.Quote;
+import spadework.takeoff.Quantity;
+import spadework.takeoff.Takeoff;
+import spadework.working.Worked;
+
+/** A job for other programs to read, as JSON. Money is decimal text; what makes lines and total differ is a line too. */
+public final class Listing {
+    private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+    private Listing() {}
+
+    /** Price, quantities with their workings, lines and findings. */
+    public static String price(Job job, Takeoff takeoff, Quote quote, List<Finding> findings, Phrases phrases) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("job", job.number());
+        root.put("total", quote.total().plain());
+        ArrayNode sections = root.putArray("sections");
+        quote.sections().forEach(section -> section(sections, section.section().name(), section.price()));
+        if (!quote.minimumTopUp().isZero()) {
+            section(sections, "Small-job minimum", quote.minimumTopUp());
+        }
+        if (!quote.tax().isZero()) {
+            section(sections, "Sales tax", quote.tax());
+        }
+        ArrayNode quantities = root.putArray("quantities");
+        takeoff.quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
+        lines(root.putArray("lines"), quote);
+        root.set("findings", findings(findings, phrases));
+        return text(root);
+    }
+
+    /** Findings alone. */
+    public static String check(Job job, List<Finding> findings, Phrases phrases) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        root.put("job", job.number());
+        root.set("findings", findings(findings, phrases));
+        return text(root);
+    }
+
+    /** What kept a job from being read. */
+    public static String faults(List<Fault> faults) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ArrayNode array = root.putArray("faults");
+        for (Fault fault : faults) {
+            ObjectNode node = array.addObject();
+            node.put("file", fault.place().file());
+            node.put("line", fault.place().line());
+            node.put("column", fault.place().column());
+            node.put("pointer", fault.place().pointer());
+            node.put("found", fault.found());
+            node.put("allowed", fault.allowed());
+            node.put("mend", fault.mend());
+        }
+        return text(root);
+    }
+
+    private static void section(ArrayNode sections, String name, Dollars price) {
+        sections.addObject().put("name", name).put("price", price.plain());
+    }
+
+    private static void quantity(ObjectNode node, Quantity quantity) {
+        node.put("id", quantity.id());
+        node.put("description", quantity.description());
+        node.put("value", quantity.value());
+        node.put("unit", quantity.unit().symbol());
+        node.put("working", quantity.working() instanceof Worked worked ? worked.line() : quantity.working().valueText());
+    }
+
+    private static void lines(ArrayNode array, Quote quote) {
+        for (PricedLine line : quote.lines()) {
+            line(array, line.code(), line.quantity().toPlainString(), line.unit().symbol(), line.unitPrice(), line.price());
+        }
+        for (PricedSection section : quote.sections()) {
+            if (!section.rounding().isZero()) {
+                line(array, "ROUNDING", "1", "job", section.rounding(), section.rounding());
+            }
+        }
+        if (!quote.minimumTopUp().isZero()) {
+            line(array, "MINIMUM", "1", "job", quote.minimumTopUp(), quote.minimumTopUp());
+        }
+        if (!quote.tax().isZero()) {
+            line(array, "SALES-TAX", "1", "job", quote.tax(), quote.tax());
+        }
+    }
+
+    private static void line(ArrayNode array, String code, String quantity, String unit, Dollars unitPrice, Dollars price) {
+        array.addObject()
+                .put("code", code)
+                .put("quantity", quantity)
+                .put("unit", unit)
+                .put("unitPrice", unitPrice.plain())
+                .put("price", price.plain());
+    }
+
+    private static ArrayNode findings(List<Finding> findings, Phrases phrases) {
+        ArrayNode array = JsonNodeFactory.instance.arrayNode();
+        for (Finding finding : findings) {
+            array.addObject()
+                    .put("id", finding.id())
+                    .put("severity", finding.severity().name().toLowerCase(Locale.ROOT))
+                    .put("about", finding.about())
+                    .put("what", phrases.what(finding))
+                    .put("action", phrases.action(finding))
+                    .put("citation", finding.citation());
+        }
+        return array;
+    }
+
+    private static String text(ObjectNode root) {
+        try {
+            return JSON.writeValueAsString(root);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package spadework.office;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.listing.Listing;
+import spadework.money.Dollars;
+import spadework.paperwork.Dossier;
+import spadework.pricing.Quote;
+
+/** A job that was read, measured, checked and priced. */
+public record Bid(Dossier dossier) implements Answer {
+
+    /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
+    public List<Finding> openStops() {
+        return dossier.findings().stream()
+                .filter(finding -> finding.severity() == Severity.STOP && !isAccepted(finding))
+                .toList();
+    }
+
+    public List<Finding> findings() {
+        return dossier.findings();
+    }
+
+    /** Sections and total as lines of text. */
+    public List<String> priceTable() {
+        Quote quote = dossier.quote();
+        List<String> rows = new ArrayList<>();
+        quote.sections().forEach(section -> rows.add(row(section.section().name(), section.price())));
+        if (!quote.minimumTopUp().isZero()) {
+            rows.add(row(dossier.terms().get("minimum.name"), quote.minimumTopUp()));
+        }
+        if (!quote.tax().isZero()) {
+            rows.add(row("Sales tax", quote.tax()));
+        }
+        rows.add(row("Total", quote.total()));
+        return rows;
+    }
+
+    private static String row(String name, Dollars price) {
+        return String.format(Locale.ROOT, "%-60s %14s", name, price.text());
+    }
+
+    private boolean isAccepted(Finding finding) {
+        return dossier.job().acceptedStops().stream()
+                .anyMatch(stop -> stop.finding().equals(finding.id()) && stop.about().equals(finding.about()));
+    }
+
+    /** The bid for other programs, as JSON. */
+    public String priceListing() {
+        return Listing.price(
+                dossier.job(), dossier.takeoff(), dossier.quote(), dossier.findings(), dossier.phrases());
+    }
+
+    /** The findings for other programs, as JSON. */
+    public String checkListing() {
+        return Listing.check(dossier.job(), dossier.findings(), dossier.phrases());
+    }
+}

@@ -1,0 +1,38 @@
+package spadework.office;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Base64;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.company.Company;
+
+/** The firm's logo as a data address, from the file that lies beside the company file or the job. */
+final class Logo {
+    private Logo() {}
+
+    static Optional<String> of(Company company, Path jobFolder) {
+        return company.logo().flatMap(name -> find(jobFolder, name)).map(Logo::read);
+    }
+
+    private static Optional<Path> find(Path jobFolder, String name) {
+        for (Path folder = jobFolder.toAbsolutePath().normalize(); folder != null; folder = folder.getParent()) {
+            Path file = folder.resolve(name).normalize();
+            if (file.startsWith(folder) && Files.isRegularFile(file)) {
+                return Optional.of(file);
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String read(Path file) {
+        String kind = file.toString().toLowerCase(Locale.ROOT).endsWith(".png") ? "png" : "jpeg";
+        try {
+            return "data:image/" + kind + ";base64," + Base64.getEncoder().encodeToString(Files.readAllBytes(file));
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+}

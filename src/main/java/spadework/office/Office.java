@@ -1,0 +1,125 @@
+package spadework.office;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+import spadework.company.Company;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.intake.Intake;
+import spadework.intake.Reading;
+import spadework.intake.Refused;
+import spadework.intake.StateRuleBook;
+import spadework.intake.Understood;
+import spadework.job.Job;
+import spadework.law.DepositCheck;
+import spadework.money.Dollars;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.Terms;
+import spadework.press.Templates;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Due;
+import spadework.pricing.Pricing;
+import spadework.pricing.Quote;
+import spadework.safety.Checks;
+import spadework.safety.Facts;
+import spadework.takeoff.Measuring;
+import spadework.takeoff.Takeoff;
+
+/** The whole pipe: files in, files out. Company, book, words and fonts are read once and kept for further jobs. */
+public final class Office {
+    private final Intake intake = new Intake();
+    private final StateRuleBook states = StateRuleBook.bundled();
+    private final Phrases phrases;
+    private final Terms terms;
+    private final Printer printer;
+
+    /**
+     * An office that prints with the bundled templates, some of them replaced by those of a folder.
+     *
+     * @throws spadework.press.TemplateFault if the folder or its words cannot be used
+     */
+    public static Office with(Optional<Path> templates) {
+        return new Office(templates.map(Templates::with).orElseGet(Templates::bundled));
+    }
+
+    private Office(Templates templates) {
+        this.phrases = new Phrases(templates.words("words/findings.properties"));
+        this.terms = new Terms(templates.words("words/terms.properties"));
+        this.printer = new Printer(templates);
+    }
+
+    /** Job → takeoff → checks → price. */
+    public Answer bid(Path file) {
+        Reading reading = intake.read(file);
+        if (reading instanceof Refused refused) {
+            return new Refusal(refused.faults());
+        }
+        Understood understood = (Understood) reading;
+        Job job = understood.job();
+        Company company = understood.company();
+        PriceBook book = understood.book().changedBy(job.priceChanges());
+        Takeoff takeoff = Measuring.of(job, book);
+        Quote quote = Pricing.of(job, company, book, takeoff);
+        List<Finding> findings = findings(job, book, quote);
+        return new Bid(new Dossier(
+                job, company, book, takeoff, quote, findings, phrases, terms, Logo.of(company, understood.jobFolder())));
+    }
+
+    private List<Finding> findings(Job job, PriceBook book, Quote quote) {
+        String state = job.site().address().state();
+        Dollars deposit = Dollars.total(
+                quote.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
+        return Stream.concat(
+                        Checks.of(new Facts(job, book)).stream(),
+                        DepositCheck.of(state, states.find(state), quote.total(), deposit).stream())
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
+    }
+
+    /**
+     * Prints the papers of a job into a folder of its own, named after the job. All are made before the first is
+     * written.
+     *
+     * @throws IOException if the folder or a file cannot be written
+     */
+    public Outcome documents(Path file, Path out, Set<Paper> papers) throws IOException {
+        Answer answer = bid(file);
+        if (answer instanceof Refusal refusal) {
+            return new Outcome.Faulty(refusal.faults());
+        }
+        Bid bid = (Bid) answer;
+        List<Finding> stops = bid.openStops();
+        if (!stops.isEmpty()) {
+            return new Outcome.Stopped(stops.stream().map(this::told).toList());
+        }
+        Map<String, byte[]> printed = new LinkedHashMap<>(printer.print(bid.dossier(), papers));
+        Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
+        Files.createDirectories(folder);
+        List<Path> written = new ArrayList<>();
+        for (Map.Entry<String, byte[]> paper : printed.entrySet()) {
+            Path target = folder.resolve(paper.getKey());
+            AtomicFile.write(target, paper.getValue());
+            written.add(target);
+        }
+        return new Outcome.Printed(written);
+    }
+
+    /** A finding in words on one line. */
+    public String told(Finding finding) {
+        return finding.id() + ": " + phrases.what(finding) + " " + phrases.action(finding) + " [" + finding.citation() + "]";
+    }
+
+    /** The sentence that leaves the last word to local code and the people on site. */
+    public String deference() {
+        return phrases.deference();
+    }
+}

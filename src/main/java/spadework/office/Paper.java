@@ -1,0 +1,35 @@
+package spadework.office;
+
+import java.util.Arrays;
+import java.util.Optional;
+
+/** The papers of a set. */
+public enum Paper {
+    PROPOSAL("proposal", "proposal"),
+    SCOPE("scope-of-work", "scope"),
+    WARRANTY("warranty", "certificate"),
+    COST_SHEET("cost-sheet", "cost-sheet");
+
+    private final String file;
+    private final String template;
+
+    Paper(String file, String template) {
+        this.file = file;
+        this.template = template;
+    }
+
+    /** Its file name without ending; also its name on the command line. */
+    public String file() {
+        return file;
+    }
+
+    /** The folder of its templates. */
+    String template() {
+        return template;
+    }
+
+    /** The paper of that name, if there is one. */
+    public static Optional<Paper> find(String name) {
+        return Arrays.stream(values()).filter(paper -> paper.file.equals(name)).findFirst();
+    }
+}

@@ -1,0 +1,60 @@
+package spadework.office;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import spadework.drawing.PlanSketch;
+import spadework.drawing.Scene;
+import spadework.paperwork.CertificatePaper;
+import spadework.paperwork.CostSheetPaper;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.ProposalPaper;
+import spadework.paperwork.ScopePaper;
+import spadework.press.PageInfo;
+import spadework.press.PagePress;
+import spadework.press.SceneSvg;
+import spadework.press.Templates;
+import spadework.press.WorkbookPress;
+
+/** Prints finished papers: pages and workbook of each. */
+final class Printer {
+    private static final String LANGUAGE = "en-US";
+
+    private final Templates templates;
+    private final PagePress pages;
+
+    Printer(Templates templates) {
+        this.templates = templates;
+        this.pages = new PagePress(templates);
+    }
+
+    /** The files by name. Workbooks are made on a second thread while the pages are set. */
+    Map<String, byte[]> print(Dossier dossier, Set<Paper> papers) {
+        Scene plan = PlanSketch.of(dossier.job());
+        Map<Paper, Map<String, Object>> models = new LinkedHashMap<>();
+        papers.stream().sorted().forEach(paper -> models.put(paper, model(paper, dossier, plan)));
+        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
+        CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
+            Map<String, byte[]> files = new LinkedHashMap<>();
+            models.forEach((paper, model) -> files.put(
+                    paper.file() + ".xlsx",
+                    WorkbookPress.print(templates, paper.template(), model, dossier.job().issued())));
+            return files;
+        });
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        models.forEach((paper, model) -> files.put(paper.file() + ".pdf", pages.print(paper.template(), model, info)));
+        files.putAll(workbooks.join());
+        return files;
+    }
+
+    private static Map<String, Object> model(Paper paper, Dossier dossier, Scene plan) {
+        String drawn = SceneSvg.of(plan);
+        return switch (paper) {
+            case PROPOSAL -> Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn);
+            case SCOPE -> Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn);
+            case WARRANTY -> Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn);
+            case COST_SHEET -> Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn);
+        };
+    }
+}
