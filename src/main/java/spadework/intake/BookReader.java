@@ -1,0 +1,78 @@
+package spadework.intake;
+
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import spadework.measure.Unit;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.PriceBook;
+
+/** Reads price-book.json, on its own or on top of the bundled book. */
+final class BookReader {
+    private static final Kind<Quantity> DENSITY = Quantity.in(Unit.TON_PER_CUBIC_YARD, "0.5", "3");
+    private static final Kind<Quantity> TRUCK = Quantity.in(Unit.CUBIC_YARD, "1", "100");
+
+    private final ItemReader itemReader;
+
+    /** Makes a reader that checks crews and machines against the company's. */
+    BookReader(Names crews, Names machines) {
+        itemReader = new ItemReader(crews, machines);
+    }
+
+    /** Reads a book; the bundled one, where it is given, first. */
+    PriceBook read(Node root, Optional<Node> bundled) {
+        Optional<PriceBook> base = bundled.map(first -> book(first, Optional.empty(), codes(root)));
+        return book(root, base, Set.of());
+    }
+
+    /** True for a book that only adds to the bundled one, or changes it. */
+    static boolean startsFromBundled(Node root) {
+        Node start = root.at("startsFrom");
+        return start.json() != null && start.json().isTextual() && start.json().textValue().equals("default");
+    }
+
+    /** The codes of a book's items, as far as they can be read. */
+    private static Set<String> codes(Node root) {
+        Set<String> codes = new HashSet<>();
+        Node items = root.at("items");
+        for (int i = 0; items.json() != null && i < items.json().size(); i++) {
+            codes.add(items.json().path(i).path("code").asText());
+        }
+        return codes;
+    }
+
+    private PriceBook book(Node root, Optional<PriceBook> base, Set<String> replaced) {
+        return Kind.object(fields -> book(fields, base, replaced)).read(root);
+    }
+
+    private PriceBook book(Fields fields, Optional<PriceBook> base, Set<String> replaced) {
+        fields.find("$schema", Texts.TEXT);
+        fields.find("startsFrom", Choices.words(List.of("default")));
+        Map<String, LineItem> items = new LinkedHashMap<>(base.map(PriceBook::items).orElse(Map.of()));
+        items.putAll(items(fields, base, replaced));
+        return new PriceBook(
+                orBase(fields, "title", Texts.LABEL, base.map(PriceBook::title)),
+                orBase(fields, "dated", Dates.DATE, base.map(PriceBook::dated)),
+                items,
+                orBase(fields, "earth", Earth.GROUPS, base.map(PriceBook::earth)),
+                number(fields, "stoneTonsPerCubicYard", DENSITY, base.map(PriceBook::stoneTonsPerCubicYard)),
+                number(fields, "truckCubicYards", TRUCK, base.map(PriceBook::truckCubicYards)));
+    }
+
+    private Map<String, LineItem> items(Fields fields, Optional<PriceBook> base, Set<String> replaced) {
+        Kind<Map<String, LineItem>> kind = new Kind<>("[{…}]", node -> itemReader.read(node, replaced));
+        return base.isPresent() ? fields.get("items", kind, Map.of()) : fields.get("items", kind);
+    }
+
+    private static <T> T orBase(Fields fields, String key, Kind<T> kind, Optional<T> base) {
+        return base.isPresent() ? fields.get(key, kind, base.get()) : fields.get(key, kind);
+    }
+
+    private static double number(Fields fields, String key, Kind<Quantity> kind, Optional<Double> base) {
+        Kind<Double> number = new Kind<>(kind.example(), node -> kind.read(node).number().doubleValue());
+        return orBase(fields, key, number, base);
+    }
+}

@@ -1,0 +1,54 @@
+package spadework.intake;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import spadework.measure.Unit;
+import spadework.pricebook.Measure;
+
+/** Values that are one word, or a few, out of a fixed list. */
+final class Choices {
+    static final Kind<Unit> UNIT =
+            among(Arrays.stream(Unit.values()).filter(unit -> unit != Unit.NONE), Unit::symbol);
+    static final Kind<Measure> MEASURE = among(Arrays.stream(Measure.values()), Measure::trade);
+
+    private Choices() {}
+
+    /** The constants of an enum in lower case, as {@code crawl space}. */
+    static <E extends Enum<E>> Kind<E> of(Class<E> type) {
+        return among(Arrays.stream(type.getEnumConstants()), Choices::word);
+    }
+
+    /** One of some words of the file format itself. */
+    static Kind<String> words(List<String> words) {
+        return among(words.stream(), word -> word);
+    }
+
+    static String word(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private static <T> Kind<T> among(Stream<T> all, Function<T, String> name) {
+        List<T> values = all.toList();
+        List<String> words = values.stream().map(name).toList();
+        boolean plain = words.stream().noneMatch(word -> word.contains(","));
+        String allowed = String.join(plain ? ", " : " | ", words);
+        String example = words.size() == 1 ? Excerpt.quoted(words.get(0)) : "one of " + allowed + ", in quotes";
+        return new Kind<>(example, node -> {
+            node.sheet().knowWords(node.pointer(), words);
+            Optional<String> text = node.text(allowed, example);
+            if (text.isEmpty()) {
+                return values.get(0);
+            }
+            int index = words.indexOf(text.get());
+            if (index < 0) {
+                Optional<String> nearest = NearestName.of(text.get(), words);
+                node.fault(node.written(), allowed, nearest.map(word -> "write \"" + word + "\"").orElse("write one of them"));
+            }
+            return values.get(Math.max(index, 0));
+        });
+    }
+}

@@ -1,0 +1,27 @@
+package spadework.intake;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import spadework.job.Closed;
+import spadework.job.Job;
+
+/** Issued, then started, then finished. */
+final class DateOrder {
+    private DateOrder() {}
+
+    static void check(Job job, Sheet sheet) {
+        LocalDate start = job.schedule().earliestStart();
+        inOrder(sheet, "/issued", job.issued(), "/schedule/earliestStart", start);
+        inOrder(sheet, "/schedule/earliestStart", start, "/schedule/latestFinish", job.schedule().latestFinish());
+        Optional<LocalDate> completed = job.closed().map(Closed::completed);
+        completed.ifPresent(day -> inOrder(sheet, "/issued", job.issued(), "/closed/completed", day));
+    }
+
+    private static void inOrder(Sheet sheet, String first, LocalDate earlier, String second, LocalDate later) {
+        if (sheet.isSound(first) && sheet.isSound(second) && later.isBefore(earlier)) {
+            String name = first.substring(first.lastIndexOf('/') + 1);
+            String allowed = "a day not before \"" + name + "\", " + earlier;
+            sheet.fault(second, later.toString(), allowed, "change one of the two dates");
+        }
+    }
+}

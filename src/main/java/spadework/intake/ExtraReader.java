@@ -1,0 +1,72 @@
+package spadework.intake;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.job.ExtraItem;
+import spadework.job.PriceChange;
+import spadework.measure.Unit;
+import spadework.money.Dollars;
+import spadework.pricebook.LineItem;
+
+/** Reads what a job says about line items by their code: those put in by hand and those with a price of their own. */
+final class ExtraReader {
+    /** The sections that are no wall's. */
+    static final List<String> SECTIONS = List.of("drain", "roof water", "ground", "setup");
+
+    private final Codes codes;
+
+    ExtraReader(Codes codes) {
+        this.codes = codes;
+    }
+
+    Kind<ExtraItem> item() {
+        return Kind.object(fields -> {
+            String code = fields.get("code", codes.kind());
+            Quantity quantity = fields.get("quantity", Quantity.ANY);
+            Node written = fields.node().at("quantity");
+            Optional<Unit> due = codes.find(code).map(LineItem::unit);
+            if (!written.isSilent() && due.filter(unit -> unit != quantity.unit()).isPresent()) {
+                String unit = due.get().symbol();
+                written.fault(written.written(), "a quantity in " + unit, "state it in " + unit);
+            }
+            return new ExtraItem(
+                    code,
+                    quantity.number(),
+                    fields.get("section", Texts.LABEL),
+                    fields.get("reason", Texts.TEXT));
+        });
+    }
+
+    Kind<PriceChange> priceChange() {
+        return Kind.object(fields -> {
+            PriceChange change = new PriceChange(
+                    fields.get("code", codes.kind()),
+                    fields.find("materialCost", Amounts.FROM_ZERO),
+                    fields.find("subcontract", Amounts.FROM_ZERO),
+                    fields.get("reason", Texts.TEXT));
+            check(fields.node(), change);
+            return change;
+        });
+    }
+
+    private void check(Node node, PriceChange change) {
+        if (node.isSilent()) {
+            return;
+        }
+        if (change.materialCost().isEmpty() && change.subcontract().isEmpty()) {
+            node.fault("no new price", "\"materialCost\" or \"subcontract\"", "add the price that changes");
+        }
+        Optional<LineItem> item = codes.find(change.code());
+        Optional<Dollars> cost = change.materialCost();
+        if (cost.isPresent() && item.filter(known -> known.material().isEmpty()).isPresent()) {
+            useless(node.at("materialCost"), change.code(), "has no material");
+        }
+        if (change.subcontract().isPresent() && item.filter(known -> known.subcontract().isEmpty()).isPresent()) {
+            useless(node.at("subcontract"), change.code(), "has no subcontract price");
+        }
+    }
+
+    private static void useless(Node node, String code, String why) {
+        node.fault(code + ", which " + why + " to change", "a price that the item has", "take it out");
+    }
+}

@@ -1,0 +1,114 @@
+package spadework.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.job.Job;
+
+/**
+ * Reads jobs with the company and the price book that lie in the job's folder or nearest above it. Company and book
+ * are read once and kept for the other jobs that this object is asked for. It may be used by several threads.
+ */
+public final class Intake {
+    private static final String JOB = "job.json";
+    private static final String BUNDLED = "the bundled price book";
+    private static final Comparator<Fault> BY_PLACE = Comparator.<Fault, String>comparing(fault -> fault.place().file())
+            .thenComparing(fault -> fault.place().line())
+            .thenComparing(fault -> fault.place().column())
+            .thenComparing(fault -> fault.place().pointer());
+
+    private final String bundledBook;
+    private final Map<List<Optional<Path>>, Shop> shops = new ConcurrentHashMap<>();
+
+    /** An intake whose price books may start from the bundled one. */
+    public Intake() {
+        this("/spadework/pricebook/default.json");
+    }
+
+    Intake(String bundledBook) {
+        this.bundledBook = bundledBook;
+    }
+
+    /**
+     * Reads a job.
+     *
+     * @param job the job's file, or the folder that holds its {@code job.json}
+     * @return the job, or every fault of its three files, sorted by file, line and column
+     */
+    public Reading read(Path job) {
+        Path file = Files.isDirectory(job) ? job.resolve(JOB) : job;
+        Path folder = Nearby.folderOf(file);
+        Optional<Path> companyFile = Nearby.find(folder, "company.json");
+        Optional<Path> bookFile = Nearby.find(folder, "price-book.json");
+        Shop shop = shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
+
+        Sheet sheet = Files.isRegularFile(file) ? sheet(file) : missing(file.toString(), "a job file", "check the path");
+        Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
+
+        List<Fault> faults = new ArrayList<>(sheet.faults());
+        faults.addAll(shop.faults());
+        if (companyFile.isEmpty()) {
+            faults.addAll(nowhere(folder, "company.json"));
+        }
+        if (bookFile.isEmpty()) {
+            faults.addAll(nowhere(folder, "price-book.json"));
+        }
+        if (!faults.isEmpty()) {
+            faults.sort(BY_PLACE);
+            return new Refused(faults);
+        }
+        return new Understood(read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), folder);
+    }
+
+    private Shop shop(Optional<Path> company, Optional<Path> book) {
+        return Shop.read(
+                company.map(Intake::sheet).orElseGet(() -> new Sheet("")),
+                book.map(Intake::sheet).orElseGet(() -> new Sheet("")),
+                this::bundled);
+    }
+
+    private static Sheet sheet(Path path) {
+        return sheet(FileText.of(path, path.toString()), path.toString());
+    }
+
+    private static Sheet sheet(FileText text, String shown) {
+        if (text.fault().isEmpty()) {
+            return JsonPass.over(shown, text.text());
+        }
+        Sheet sheet = new Sheet(shown);
+        sheet.note(text.fault().get());
+        return sheet;
+    }
+
+    private Sheet bundled() {
+        try (InputStream in = Intake.class.getResourceAsStream(bundledBook)) {
+            if (in == null) {
+                throw new IllegalStateException("the program lacks " + bundledBook);
+            }
+            return sheet(FileText.decoded(in.readAllBytes(), BUNDLED), BUNDLED);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static Sheet missing(String shown, String what, String mend) {
+        Sheet sheet = new Sheet(shown);
+        sheet.note(new Fault(Place.ofFile(shown), "no file", what, mend));
+        return sheet;
+    }
+
+    private static List<Fault> nowhere(Path folder, String name) {
+        String shown = folder.resolve(name).toString();
+        return missing(shown, name + " in the job's folder or one above it", "put it there").faults();
+    }
+}

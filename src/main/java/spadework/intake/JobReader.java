@@ -1,0 +1,139 @@
+package spadework.intake;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.company.Company;
+import spadework.job.AcceptedStop;
+import spadework.job.Closed;
+import spadework.job.Corner;
+import spadework.job.CornerKind;
+import spadework.job.Customer;
+import spadework.job.Job;
+import spadework.job.Observation;
+import spadework.job.Photo;
+import spadework.job.Restoration;
+import spadework.job.Schedule;
+import spadework.job.WallEnd;
+import spadework.job.WarrantyTerms;
+import spadework.measure.Area;
+import spadework.measure.Length;
+
+/** Reads job.json; what a job leaves open is the company's. */
+final class JobReader {
+    private static final Area NO_AREA = Area.ofSquareFeet(0);
+    private static final Length TOPSOIL_DEPTH = Length.ofInches(4);
+    private static final Restoration NO_RESTORATION =
+            new Restoration(Length.ZERO, NO_AREA, TOPSOIL_DEPTH, NO_AREA, NO_AREA, NO_AREA, 0);
+    private static final WarrantyTerms NO_WARRANTY = new WarrantyTerms(List.of(), 1, 0, 0, List.of(), List.of());
+
+    private final Optional<Company> company;
+    private final Codes codes;
+
+    /** Makes a reader; without a company, because that has faults, its share is left empty. */
+    JobReader(Optional<Company> company, Codes codes) {
+        this.company = company;
+        this.codes = codes;
+    }
+
+    /** Reads the job and then checks what has to fit together. */
+    Job read(Node root) {
+        Job job = Kind.object(this::job).read(root);
+        JobChecks.all(job, root.sheet());
+        return job;
+    }
+
+    private Job job(Fields fields) {
+        fields.find("$schema", Texts.TEXT);
+        ExtraReader extras = new ExtraReader(codes);
+        return new Job(
+                fields.get("number", Texts.LABEL),
+                fields.get("title", Texts.LABEL),
+                fields.get("issued", Dates.DATE),
+                fields.get("validDays", Terms.VALID_DAYS, company.map(Company::validDays).orElse(1)),
+                fields.get("customer", Kind.object(JobReader::customer)),
+                fields.get("site", SiteReader.SITE),
+                fields.list("observations", Kind.object(JobReader::observation)),
+                fields.list("notFixed", Texts.TEXT),
+                fields.list("photos", Kind.object(JobReader::photo)),
+                fields.list("walls", new WallReader(codes).kind()),
+                fields.list("corners", Kind.object(JobReader::corner)),
+                fields.get("water", new WaterReader(codes).kind(), WaterReader.NONE),
+                fields.get("restoration", Kind.object(JobReader::restoration), NO_RESTORATION),
+                fields.list("protection", Texts.TEXT),
+                fields.list("excluded", Texts.TEXT),
+                fields.list("assumed", Texts.TEXT),
+                fields.list("items", extras.item()),
+                fields.list("priceChanges", extras.priceChange()),
+                fields.get("schedule", Kind.object(JobReader::schedule)),
+                fields.get("payments", Terms.PAYMENTS, company.map(Company::payments).orElse(List.of())),
+                fields.get("warranty", Terms.WARRANTY, company.map(Company::warranty).orElse(NO_WARRANTY)),
+                fields.list("acceptedStops", Kind.object(JobReader::acceptedStop)),
+                fields.find("closed", Kind.object(inside -> new Closed(inside.get("completed", Dates.DATE)))),
+                fields.list("notes", Texts.TEXT));
+    }
+
+    private static Customer customer(Fields fields) {
+        return new Customer(
+                fields.filled("names", Texts.LABEL),
+                fields.find("mailing", Addresses.ADDRESS),
+                fields.find("phone", Texts.LABEL),
+                fields.find("email", Texts.LABEL));
+    }
+
+    private static Observation observation(Fields fields) {
+        return new Observation(
+                fields.get("seen", Texts.TEXT),
+                fields.get("evidence", Texts.TEXT),
+                fields.get("cause", Texts.TEXT),
+                fields.get("cure", Texts.TEXT),
+                fields.list("photos", Texts.FILE));
+    }
+
+    private static Photo photo(Fields fields) {
+        return new Photo(fields.get("file", Texts.FILE), fields.get("caption", Texts.TEXT));
+    }
+
+    private static Corner corner(Fields fields) {
+        Kind<WallEnd> end = new Kind<>("\"A end\"", JobReader::wallEnd);
+        return new Corner(fields.get("first", end), fields.get("second", end), fields.get("kind", Choices.of(CornerKind.class)));
+    }
+
+    private static WallEnd wallEnd(Node node) {
+        String text = Texts.LABEL.read(node).strip();
+        int space = text.lastIndexOf(' ');
+        String end = text.substring(space + 1);
+        if (!node.isSilent() && (space < 1 || !end.equals("start") && !end.equals("end"))) {
+            node.fault(node.written(), "a wall's label, then start or end", "write it as \"A end\"");
+        }
+        return new WallEnd(text.substring(0, Math.max(space, 0)).strip(), end.equals("end"));
+    }
+
+    private static Restoration restoration(Fields fields) {
+        Kind<Area> area = Measures.areaFromZeroTo(1_000_000);
+        return new Restoration(
+                fields.get("regrade", Measures.lengthFromZeroTo(4000), Length.ZERO),
+                fields.get("topsoil", area, NO_AREA),
+                fields.get("topsoilDepth", Measures.lengthFromZeroTo(2), TOPSOIL_DEPTH),
+                fields.get("seed", area, NO_AREA),
+                fields.get("sod", area, NO_AREA),
+                fields.get("concrete", area, NO_AREA),
+                fields.get("plants", Counts.between(0, 10_000), 0));
+    }
+
+    private static Schedule schedule(Fields fields) {
+        return new Schedule(
+                fields.get("earliestStart", Dates.DATE),
+                fields.get("latestFinish", Dates.DATE),
+                fields.get("workingDays", Counts.between(1, 365)),
+                fields.get("note", Texts.TEXT, ""));
+    }
+
+    private static AcceptedStop acceptedStop(Fields fields) {
+        return new AcceptedStop(
+                fields.get("finding", Texts.LABEL),
+                fields.get("about", Texts.LABEL, ""),
+                fields.get("by", Texts.LABEL),
+                fields.get("why", Texts.TEXT),
+                fields.get("on", Dates.DATE));
+    }
+}

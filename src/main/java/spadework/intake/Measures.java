@@ -1,0 +1,64 @@
+package spadework.intake;
+
+import spadework.measure.Area;
+import spadework.measure.FilmThickness;
+import spadework.measure.Length;
+import spadework.measure.RainRate;
+
+/** Lengths, areas, rain and films, each with the limits within which it can be meant. */
+final class Measures {
+    private static final String LENGTH = "a length with its unit (ft, in, yd, m, cm, mm)";
+
+    static final Kind<RainRate> RAIN = Written.kind(
+            "a rain intensity with its unit (in/h, mm/h)",
+            "3 in/h",
+            RainRate::parse,
+            new Limits<>("above 0, at most 60 in/h", rain -> true),
+            new RainRate(1));
+
+    static final Kind<FilmThickness> FILM = Written.kind(
+            "a film thickness with its unit (mil, mm)",
+            "60 mil",
+            FilmThickness::parse,
+            new Limits<>("above 0, at most 1000 mil", film -> true),
+            new FilmThickness(1));
+
+    /** A level above or below the benchmark. The highest town of the United States lies near 11,000 ft. */
+    static final Kind<Length> LEVEL = within(Limits.between(Length.ofFeet(-1000), Length.ofFeet(15000), Length::text));
+
+    private Measures() {}
+
+    /** A length that cannot be zero. */
+    static Kind<Length> lengthUpTo(int feet) {
+        return within(Limits.above(Length.ZERO, Length.ofFeet(feet), Length::text));
+    }
+
+    /** A length that may be zero. */
+    static Kind<Length> lengthFromZeroTo(int feet) {
+        return within(Limits.between(Length.ZERO, Length.ofFeet(feet), Length::text));
+    }
+
+    static Kind<Length> lengthBetween(int inches, int feet) {
+        return within(Limits.between(Length.ofInches(inches), Length.ofFeet(feet), Length::text));
+    }
+
+    static Kind<Area> areaUpTo(int squareFeet) {
+        return area(new Limits<>(
+                "above 0 sf, at most " + squareFeet + " sf",
+                area -> area.squareFeet() > 0 && area.squareFeet() <= squareFeet));
+    }
+
+    static Kind<Area> areaFromZeroTo(int squareFeet) {
+        return area(
+                new Limits<>("from 0 sf to " + squareFeet + " sf", area -> area.squareFeet() <= squareFeet));
+    }
+
+    private static Kind<Area> area(Limits<Area> limits) {
+        return Written.kind("an area with its unit (sf, sy, m2)", "850 sf", Area::parse, limits, new Area(0));
+    }
+
+    private static Kind<Length> within(Limits<Length> limits) {
+        String example = limits.allow(Length.ofFeet(46.5)) ? "46 ft 6 in" : "1 ft 6 in";
+        return Written.kind(LENGTH, example, Length::parse, limits, Length.ZERO);
+    }
+}

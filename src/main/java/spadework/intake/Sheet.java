@@ -1,0 +1,137 @@
+package spadework.intake;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+
+/**
+ * One file while it is read: what it says, where everything stands in it, and the faults found so far. The places
+ * stay here, beside the records and not in them.
+ */
+final class Sheet {
+    private final String file;
+    private final Map<String, Place> values = new HashMap<>();
+    private final Map<String, Place> keys = new HashMap<>();
+    private final List<Fault> faults = new ArrayList<>();
+    private final Set<String> faulty = new HashSet<>();
+    private final Set<String> holdsFaulty = new HashSet<>();
+    private final Map<String, Set<String>> knownKeys = new TreeMap<>();
+    private final Map<String, List<String>> knownWords = new TreeMap<>();
+    private Optional<JsonNode> root = Optional.empty();
+
+    Sheet(String file) {
+        this.file = file;
+    }
+
+    String file() {
+        return file;
+    }
+
+    /** The whole document; empty when the file stopped being JSON somewhere. */
+    Optional<Node> root() {
+        return root.map(json -> new Node(this, "", json));
+    }
+
+    void setRoot(JsonNode json) {
+        root = Optional.of(json);
+    }
+
+    void placeValue(String pointer, Place place) {
+        values.putIfAbsent(pointer, place);
+    }
+
+    void placeKey(String pointer, Place place) {
+        keys.putIfAbsent(pointer, place);
+    }
+
+    /** Where a value stands; for one that is not in the file, where what should hold it stands. */
+    Place placeOf(String pointer) {
+        String nearest = pointer;
+        while (!values.containsKey(nearest) && !nearest.isEmpty()) {
+            nearest = parent(nearest);
+        }
+        Place found = values.getOrDefault(nearest, Place.ofFile(file));
+        return new Place(file, found.line(), found.column(), pointer);
+    }
+
+    Place placeOfKey(String pointer) {
+        return keys.getOrDefault(pointer, placeOf(pointer));
+    }
+
+    /** Notes a fault in the value there as such; what is inside it is not believed from now on. */
+    void fault(String pointer, String found, String allowed, String mend) {
+        fault(placeOf(pointer), found, allowed, mend);
+    }
+
+    void fault(Place place, String found, String allowed, String mend) {
+        note(new Fault(place, found, allowed, mend));
+        faulty.add(place.pointer());
+        for (String above = place.pointer(); !above.isEmpty(); above = parent(above)) {
+            holdsFaulty.add(above);
+        }
+        holdsFaulty.add("");
+    }
+
+    /** Notes a fault that leaves the value usable for the rest of the reading. */
+    void note(Fault fault) {
+        faults.add(fault);
+    }
+
+    boolean isFaulty(String pointer) {
+        return faulty.contains(pointer);
+    }
+
+    /** True when no fault has been found in the value there, inside it or in what holds it. */
+    boolean isSound(String pointer) {
+        return !holdsFaulty.contains(pointer) && isWhole(pointer);
+    }
+
+    /** True when no fault has been found in the value there as such or in what holds it. */
+    boolean isWhole(String pointer) {
+        boolean sound = true;
+        for (String above = pointer; sound && !above.isEmpty(); above = parent(above)) {
+            sound = !faulty.contains(above);
+        }
+        return sound && !faulty.contains("");
+    }
+
+    List<Fault> faults() {
+        return Collections.unmodifiableList(faults);
+    }
+
+    void know(String pointer, Set<String> asked) {
+        knownKeys.computeIfAbsent(pointer, p -> new TreeSet<>()).addAll(asked);
+    }
+
+    void knowWords(String pointer, List<String> words) {
+        knownWords.put(pointer, words);
+    }
+
+    /** The keys that the reader asked each object for, by the object's pointer. */
+    Map<String, Set<String>> knownKeys() {
+        return knownKeys;
+    }
+
+    /** The words that the reader accepts for a value, by its pointer. */
+    Map<String, List<String>> knownWords() {
+        return knownWords;
+    }
+
+    static String child(String pointer, String key) {
+        return pointer + "/" + key.replace("~", "~0").replace("/", "~1");
+    }
+
+    private static String parent(String pointer) {
+        return pointer.substring(0, pointer.lastIndexOf('/'));
+    }
+}

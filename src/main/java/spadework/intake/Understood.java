@@ -1,0 +1,13 @@
+package spadework.intake;
+
+import java.nio.file.Path;
+import spadework.company.Company;
+import spadework.job.Job;
+import spadework.pricebook.PriceBook;
+
+/**
+ * A job with the company and the price book that go with it, free of faults.
+ *
+ * @param jobFolder the folder of the job file, in which its photos lie
+ */
+public record Understood(Job job, Company company, PriceBook book, Path jobFolder) implements Reading {}
