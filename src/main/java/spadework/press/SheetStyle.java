@@ -1,0 +1,42 @@
+package spadework.press;
+
+import java.util.Optional;
+
+/**
+ * A look that cells share, named and set in the templates.
+ *
+ * @param size of the letters in points
+ * @param color of the letters as six hexadecimal digits
+ * @param tint behind the letters as six hexadecimal digits, empty for none
+ * @param over line above
+ * @param under line below
+ * @param align where the words stand; empty for words left and figures right
+ * @param indent how far they stand in from that side, in steps of about three characters
+ */
+record SheetStyle(
+        String font,
+        double size,
+        boolean bold,
+        boolean italic,
+        String color,
+        Optional<String> tint,
+        Rule over,
+        Rule under,
+        Optional<Side> align,
+        int indent) {
+
+    /** How heavy a line is. */
+    enum Rule {
+        NONE,
+        HAIR,
+        THIN,
+        MEDIUM
+    }
+
+    /** Where words stand in a cell. */
+    enum Side {
+        LEFT,
+        CENTER,
+        RIGHT
+    }
+}

@@ -1,0 +1,87 @@
+package spadework.press;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.usermodel.XSSFCell;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import spadework.press.SheetPlan.Cell;
+import spadework.press.SheetPlan.CellKind;
+import spadework.press.SheetPlan.Row;
+
+/** Writes the cells of one sheet. Formulas and names are noted for later, since they may look ahead. */
+final class SheetWriter {
+    private final String template;
+    private final WorkbookPlan plan;
+    private final SheetLooks looks;
+    private final SheetNames names;
+    private final SheetFormulas formulas;
+
+    SheetWriter(String template, WorkbookPlan plan, SheetLooks looks, SheetNames names, SheetFormulas formulas) {
+        this.template = template;
+        this.plan = plan;
+        this.looks = looks;
+        this.names = names;
+        this.formulas = formulas;
+    }
+
+    void write(SheetPlan from, XSSFSheet sheet) {
+        for (int i = 0; i < from.columns().size(); i++) {
+            sheet.setColumnWidth(i, (int) Math.round(from.columns().get(i).width() * 256));
+        }
+        for (int i = 0; i < from.rows().size(); i++) {
+            row(from, from.rows().get(i), sheet.createRow(i));
+        }
+    }
+
+    private void row(SheetPlan from, Row row, XSSFRow to) {
+        for (int i = 0; i < from.columns().size(); i++) {
+            to.createCell(i).setCellStyle(looks.get(look(style(row.style(), 0), CellKind.TEXT, "General", "")));
+        }
+        for (Cell cell : row.cells()) {
+            int first = from.indexOf(cell.at());
+            int last = from.indexOf(cell.to());
+            SheetStyle style = style(cell.style(), cell.line());
+            try {
+                fill(from, cell, to.getCell(first));
+                var look = look(style, cell.gives(), SheetFigures.format(cell), cell.content());
+                for (int i = first; i <= last; i++) {
+                    to.getCell(i).setCellStyle(looks.get(look));
+                }
+            } catch (IllegalArgumentException | DateTimeParseException e) {
+                String problem = "the cell holds " + cell.content() + ", which is not a " + cell.kind() + " it can show";
+                throw WorkbookReader.fault(template, cell.line(), problem, e);
+            }
+            if (last > first) {
+                int here = to.getRowNum();
+                to.getSheet().addMergedRegion(new CellRangeAddress(here, here, first, last));
+            }
+            names.note(cell, to.getSheet().getSheetName(), first, to.getRowNum());
+        }
+        to.setHeightInPoints((float) SheetHeights.of(plan, from, row));
+    }
+
+    private void fill(SheetPlan from, Cell cell, XSSFCell to) {
+        switch (cell.kind()) {
+            case TEXT -> to.setCellValue(SheetText.stored(cell.content()));
+            case DATE -> to.setCellValue(LocalDate.parse(cell.content()));
+            case FORMULA -> formulas.add(from, cell, to);
+            default -> to.setCellValue(SheetFigures.value(cell).doubleValue());
+        }
+    }
+
+    private static SheetLooks.Look look(SheetStyle style, CellKind kind, String format, String content) {
+        boolean text = kind == CellKind.TEXT;
+        return new SheetLooks.Look(
+                style, format, !text && kind != CellKind.DATE, text && SheetText.looksLikeFormula(content));
+    }
+
+    private SheetStyle style(String name, int line) {
+        SheetStyle style = plan.styles().get(name);
+        if (style == null) {
+            throw WorkbookReader.fault(template, line, "there is no style " + name, null);
+        }
+        return style;
+    }
+}

@@ -1,0 +1,300 @@
+package spadework.press;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.drawing.Scene;
+import spadework.job.Observation;
+import spadework.money.Dollars;
+import spadework.paperwork.Certificate;
+import spadework.paperwork.CostLine;
+import spadework.paperwork.CostSection;
+import spadework.paperwork.CostSheet;
+import spadework.paperwork.CrewRow;
+import spadework.paperwork.FinishWork;
+import spadework.paperwork.Firm;
+import spadework.paperwork.Head;
+import spadework.paperwork.Measured;
+import spadework.paperwork.Note;
+import spadework.paperwork.OutletWork;
+import spadework.paperwork.PaymentRow;
+import spadework.paperwork.PriceRow;
+import spadework.paperwork.Promise;
+import spadework.paperwork.Proposal;
+import spadework.paperwork.PurchaseRow;
+import spadework.paperwork.Run;
+import spadework.paperwork.Scope;
+import spadework.paperwork.Step;
+import spadework.paperwork.UnitPriceRow;
+import spadework.paperwork.WallWork;
+import spadework.paperwork.WarrantyRow;
+
+/**
+ * One invented job on paper: two walls, two runs, seven lines with odd and half cents.
+ *
+ * <p>The figures hang together. Unit prices are near 1.5 times direct cost a unit: contingency 10 %,
+ * overhead 20 %, margin 12 % (1.10 × 1.20 ÷ 0.88 = 1.5). Sections round half up to whole dollars.
+ */
+final class PaperworkFixtures {
+    static final LocalDate ISSUED = LocalDate.of(2026, 3, 3);
+
+    private PaperworkFixtures() {}
+
+    static Map<String, Object> model() {
+        return Map.of("proposal", proposal(), "scope", scope(), "certificate", certificate(), "sheet", sheet());
+    }
+
+    static Head head() {
+        return head("Dry walls for the Alder Lane house");
+    }
+
+    static Head head(String jobTitle) {
+        Firm firm = new Firm(
+                "Fernhill Earthworks LLC",
+                "Contractor registration",
+                "FH-0000-17",
+                "Invented Mutual, policy 00-1234, $1,000,000 an occurrence, to 31 December 2026",
+                "12 Quarry Road, Millbrook, PA 00000",
+                "(215) 555-0134",
+                "office@fernhill.example.com",
+                Optional.empty(),
+                false);
+        return new Head(
+                firm,
+                "2026-014",
+                jobTitle,
+                "3 March 2026",
+                "2026-03-03",
+                "2 April 2026",
+                List.of("Ada Harrow", "Ben Harrow"),
+                "(215) 555-0177, harrow@example.com",
+                "48 Alder Lane, Millbrook, PA 00000",
+                false);
+    }
+
+    static Proposal proposal() {
+        return proposal(head(), "Wall A, back wall");
+    }
+
+    /** The same proposal with other words of the customer's in it. */
+    static Proposal proposal(Head head, String firstSection) {
+        return new Proposal(
+                head,
+                scene(),
+                List.of(new Observation(
+                        "water stands along the back wall after rain",
+                        "tide mark 4 in above the floor",
+                        "the old coating has flaked and nothing drains the footing",
+                        "strip, coat and drain the wall",
+                        List.of())),
+                List.of("Damp that comes through the floor slab"),
+                walls(),
+                runs(),
+                outlets(),
+                List.of(
+                        new PriceRow(
+                                firstSection,
+                                "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 in of wall",
+                                Dollars.of("6844.00")),
+                        new PriceRow(
+                                "Wall B, kitchen side", "the same for 22 ft of wall, part of it by hand", Dollars.of("3052.00")),
+                        new PriceRow("Footing drain and outlet", "pipe, stone, fabric, solid main", Dollars.of("2387.00"))),
+                Dollars.of("12283.00"),
+                Dollars.of("767.69"),
+                "6.25 %",
+                Dollars.of("13050.69"),
+                "Prices from the book Fernhill 2026, dated 15 January 2026",
+                List.of(
+                        new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
+                        new UnitPriceRow("Extra wall", "a further foot of wall at the same depth", "ft", Dollars.of("164.05"))),
+                List.of(
+                        "Permit for the outlet",
+                        "Boards over lawn and walk, plants behind a fence",
+                        "Seed and straw where the machine has been"),
+                List.of("Repairs inside the house", "Moving of the gas meter"),
+                List.of("No rock within the depth of the footing", "The side gate can be taken off"),
+                List.of("Plywood on the walk"),
+                "6 April 2026",
+                "17 April 2026",
+                8,
+                "Two dry days are needed before the coating.",
+                payments(),
+                promise(),
+                List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
+                notes(),
+                List.of("Changes are agreed in writing before the work."));
+    }
+
+    static Scope scope() {
+        return new Scope(
+                head(),
+                scene(),
+                walls(),
+                runs(),
+                outlets(),
+                true,
+                false,
+                List.of(measured("drain.pipe", "Footing drain", "Perforated pipe", "72.5", "ft", "72.5 ft")),
+                List.of("Plywood on the walk"),
+                notes(),
+                "Local code and the competent person on site govern.",
+                "",
+                "silty clay, taken as Type C");
+    }
+
+    static Certificate certificate() {
+        return new Certificate(head(), "W-2026-014", scene(), promise(), walls(), runs(), "Pennsylvania");
+    }
+
+    static CostSheet sheet() {
+        return new CostSheet(
+                head(),
+                "Fernhill 2026",
+                "15 January 2026",
+                lines(),
+                List.of(
+                        new CostSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
+                        new CostSection("Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
+                        new CostSection("Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"), d("2387.00"))),
+                d("8188.32"),
+                List.of(
+                        step("Direct cost", "sum of the lines", "", "8188.32", "$8,188.32"),
+                        step("With contingency", "direct × (1 + c)", "8,188.32 × (1 + 0.1)", "9007.152", "$9,007.15"),
+                        step("With overhead", "cost × (1 + o)", "9,007.152 × (1 + 0.2)", "10808.5824", "$10,808.58"),
+                        step("Price", "cost ÷ (1 − m)", "10,808.5824 ÷ (1 − 0.12)", "12282.48", "$12,282.48")),
+                new BigDecimal("0.1"),
+                new BigDecimal("0.2"),
+                new BigDecimal("0.12"),
+                true,
+                new BigDecimal("1.00"),
+                Dollars.ZERO,
+                d("12283.00"),
+                d("767.69"),
+                d("13050.69"),
+                "12.0 %",
+                payments(),
+                List.of(
+                        new PurchaseRow("COAT-RUB", "Liquid rubber", "51.4 gal", "25 %", new BigDecimal("13"), "5 gal pail",
+                                "ceil(51.4 × 1.25 ÷ 5) = 13"),
+                        new PurchaseRow("PIPE-PERF", "Perforated pipe", "72.5 ft", "5 %", new BigDecimal("8"), "10 ft stick",
+                                "ceil(72.5 × 1.05 ÷ 10) = 8")),
+                List.of(
+                        new CrewRow("digging", "1 operator, 1 labourer", new BigDecimal("21.3"), new BigDecimal("2.7")),
+                        new CrewRow("coating", "2 labourers", new BigDecimal("25.0"), new BigDecimal("3.1"))),
+                List.of(
+                        measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
+                        measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
+                notes(),
+                List.of("Ask the neighbour about the fence before Monday."));
+    }
+
+    /** Half cents that go up: 46.5 × 57.57 = 2,677.005, 1.5 × 5.29 = 7.935, 17.5 × 174.37 = 3,051.475. */
+    static List<CostLine> lines() {
+        String a = "Wall A, back wall";
+        String b = "Wall B, kitchen side";
+        String drain = "Footing drain and outlet";
+        return List.of(
+                line("DIG-MACH", "Dig by machine", a, "46.5", "cy", "46.5 cy", "0", "0", "980.11", "804.52", "0", "0",
+                        "1784.63", "digging", "14.3", "57.57", "2677.01"),
+                line("COAT-RUB", "Coat with liquid rubber", a, "1234", "sf", "1,234 sf", "1300.00", "78.00", "1396.20", "0",
+                        "0", "0", "2774.20", "coating", "25.0", "3.37", "4158.58"),
+                line("SEAL-TIE", "Seal a tie", a, "1.5", "ft", "1.5 ft", "0.52", "0.03", "2.97", "0", "0", "0", "3.52",
+                        "coating", "0", "5.29", "7.94"),
+                line("DIG-HAND", "Dig by hand", b, "17.5", "cy", "17.5 cy", "0", "0", "2034.33", "0", "0", "0", "2034.33",
+                        "digging", "7.0", "174.37", "3051.48"),
+                line("FABRIC", "Fabric, odd piece", b, "1.5", "sy", "1.5 sy", "0", "0", "0", "0", "0", "0", "0", "", "0",
+                        "0.01", "0.02"),
+                line("PIPE-PERF", "Perforated pipe in stone", drain, "72.5", "ft", "72.5 ft", "611.11", "36.67", "843.86",
+                        "0", "60.00", "40.00", "1591.64", "digging", "0", "32.93", "2387.43"),
+                line("GUARD", "Outlet guard", drain, "1", "ea", "1 ea", "0", "0", "0", "0", "0", "0", "0", "", "0", "0.02",
+                        "0.02"));
+    }
+
+    static List<PaymentRow> payments() {
+        return List.of(
+                new PaymentRow(1, "at signing", "10 %", new BigDecimal("0.1"), false, d("1305.07")),
+                new PaymentRow(2, "when the walls are coated and shown to you", "33.3 %", new BigDecimal("0.333"), false,
+                        d("4345.88")),
+                new PaymentRow(3, "when the flow test has run", "35 %", new BigDecimal("0.35"), false, d("4567.74")),
+                new PaymentRow(4, "when the ground is seeded", "21.7 %", new BigDecimal("0.217"), true, d("2832.00")));
+    }
+
+    static Promise promise() {
+        return new Promise(
+                true,
+                List.of(
+                        new WarrantyRow("Wall coating", "no water through the coated length of wall", 10, "", ""),
+                        new WarrantyRow("Footing drain", "carries water to its outlet", 5, "", "")),
+                5,
+                1,
+                30,
+                List.of("Water over the top of a window well", "Walls that are not listed"),
+                List.of("Clean the gutters in spring and autumn", "Keep the outlet free of leaves"));
+    }
+
+    static List<WallWork> walls() {
+        return List.of(wall("A", "back wall, garden side"), wall("B", "kitchen side"));
+    }
+
+    private static WallWork wall(String label, String where) {
+        return new WallWork(
+                label, where, "north", "concrete block", "46 ft 6 in", "5 ft to 6 ft", "6 ft 8 in", "24 in", "8 in", "6 in",
+                "sloped", "1.5", true, "15 %", List.of("flaking dampproofing"), "12 ft", true, 1,
+                List.of("window 32 in × 20 in"),
+                new FinishWork("coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil"),
+                List.of("property line 11 ft from the wall"),
+                List.of(measured(label + ".dig-machine", "Wall " + label, "Dig by machine", "46.5", "cy", "46.5 cy")));
+    }
+
+    private static List<Run> runs() {
+        return List.of(
+                new Run("Drain 1", "drain", "4 in perforated PVC, holes down", "72.5 ft", "94.35 ft to 93.60 ft, fall 1.0 %",
+                        "Main 1", "the footing of walls A and B"),
+                new Run("Main 1", "main", "4 in solid PVC", "38.0 ft", "93.60 ft to 92.90 ft, fall 1.8 %", "Outlet 1",
+                        "drain 1"));
+    }
+
+    private static List<OutletWork> outlets() {
+        return List.of(new OutletWork("Outlet 1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft",
+                "own ground"));
+    }
+
+    private static List<Note> notes() {
+        return List.of(
+                new Note("trench-slope", "must", "Wall A", "The trench is 6 ft 8 in deep in Type C soil.",
+                        "Slope the bank at 1 1/2 ft out for each foot up or use a shield.",
+                        "29 CFR 1926 Subpart P App. B Table B-1 (T-09)", ""),
+                new Note("lot-fall", "advise", "", "The soil falls toward the house.", "Grade 6 in over the first 10 ft.",
+                        "IRC R401.3 (F-22)", ""));
+    }
+
+    private static Measured measured(String id, String section, String what, String value, String unit, String text) {
+        return new Measured(id, section, what, new BigDecimal(value), unit, text,
+                "L × (A0 + 4 × Am + A1) ÷ 6 ÷ 27 = 46.5 × (24 + 4 × 27.1 + 30.3) ÷ 6 ÷ 27 = " + text,
+                "L 46.5 ft from /walls/0/length; A0 24 sf; Am 27.1 sf; A1 30.3 sf",
+                "Simpson's rule, exact for a quadratic section");
+    }
+
+    private static CostLine line(
+            String code, String name, String section, String quantity, String unit, String text, String material,
+            String tax, String labour, String machine, String sub, String disposal, String direct, String crew,
+            String hours, String unitPrice, String price) {
+        return new CostLine(code, name, section, new BigDecimal(quantity), unit, text, "follows the takeoff", d(material),
+                d(tax), d(labour), d(machine), d(sub), d(disposal), d(direct), crew, new BigDecimal(hours), d(unitPrice),
+                d(price));
+    }
+
+    private static Step step(String name, String formula, String figures, String value, String text) {
+        return new Step(name, formula, figures, new BigDecimal(value), text);
+    }
+
+    private static Scene scene() {
+        return new Scene(10, 10, List.of(), "plan");
+    }
+
+    private static Dollars d(String amount) {
+        return Dollars.of(amount);
+    }
+}

@@ -1,0 +1,141 @@
+package spadework.press;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFRow;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import spadework.money.Dollars;
+import spadework.paperwork.CostLine;
+import spadework.paperwork.CostSection;
+import spadework.paperwork.PaymentRow;
+import spadework.paperwork.PriceRow;
+
+/** What the formulas of a workbook give is what the record says, to the cent. */
+class WorkbookFiguresTest {
+    private static XSSFWorkbook costs;
+    private static XSSFWorkbook proposal;
+
+    @BeforeAll
+    static void print() {
+        costs = printed("cost-sheet");
+        proposal = printed("proposal");
+    }
+
+    @ParameterizedTest(name = "{0} is {1}")
+    @CsvSource(textBlock = """
+            # direct cost and its build-up: 8188.32 × 1.10 = 9007.15, × 1.20 = 10808.58, ÷ 0.88 = 12282.48
+            direct_total,     8188.32
+            with_contingency, 9007.15
+            with_overhead,    10808.58
+            price_by_rates,   12282.48
+            # lines, sections and what rounding to whole dollars adds
+            lines_total,      12282.48
+            rounding_total,   0.52
+            sections_total,   12283
+            job_price,        12283
+            sales_tax,        767.69
+            job_total,        13050.69
+            left_over,        1474.42
+            # typed figures have names as well
+            contingency_rate, 0.1
+            overhead_rate,    0.2
+            profit_rate,      0.12
+            rounding_step,    1
+            minimum_top_up,   0
+            """)
+    void theCostSheetGivesTheRecordsFigure(String name, double figure) {
+        assertThat(WorkbookDump.named(costs, name)).containsExactly(figure);
+    }
+
+    @Test
+    void everyLineGivesItsDirectCostAndItsPriceToTheCent() {
+        List<CostLine> lines = PaperworkFixtures.lines();
+        assertThat(WorkbookDump.named(costs, "lines_direct")).isEqualTo(amounts(lines, CostLine::direct));
+        assertThat(WorkbookDump.named(costs, "lines_price")).isEqualTo(amounts(lines, CostLine::price));
+    }
+
+    @Test
+    void everySectionIsSummedFromItsLinesAndRoundedHalfUp() {
+        List<CostSection> sections = PaperworkFixtures.sheet().sections();
+        assertThat(WorkbookDump.named(costs, "sections_direct")).isEqualTo(amounts(sections, CostSection::direct));
+        assertThat(WorkbookDump.named(costs, "sections_lines")).isEqualTo(amounts(sections, CostSection::lines));
+        assertThat(WorkbookDump.named(costs, "sections_rounding")).isEqualTo(amounts(sections, CostSection::rounding));
+        assertThat(WorkbookDump.named(costs, "sections_price")).isEqualTo(amounts(sections, CostSection::price));
+    }
+
+    @ParameterizedTest(name = "payments of the {0}")
+    @ValueSource(strings = {"proposal", "cost-sheet"})
+    void paymentsAreSharesToTheCentAndTheLastIsWhatIsLeft(String document) {
+        XSSFWorkbook book = document.equals("proposal") ? proposal : costs;
+        List<Double> amounts = amounts(PaperworkFixtures.payments(), PaymentRow::amount);
+        assertThat(WorkbookDump.named(book, "payments_before")).isEqualTo(amounts.subList(0, 3));
+        assertThat(WorkbookDump.named(book, "last_payment")).isEqualTo(amounts.subList(3, 4));
+    }
+
+    @Test
+    void theProposalAddsItsSectionsAndItsTax() {
+        assertThat(WorkbookDump.named(proposal, "section_prices"))
+                .isEqualTo(amounts(PaperworkFixtures.proposal().prices(), PriceRow::price));
+        assertThat(WorkbookDump.named(proposal, "price_before_tax")).containsExactly(12283.0);
+        assertThat(WorkbookDump.named(proposal, "sales_tax")).containsExactly(767.69);
+        assertThat(WorkbookDump.named(proposal, "job_total")).containsExactly(13050.69);
+    }
+
+    @Test
+    void aQuantityTypedForTheUnknownGivesItsAmount() {
+        XSSFWorkbook book = printed("proposal");
+        XSSFRow row = book.getSheet("Unit prices").getRow(3);
+        row.getCell(2).setCellValue(1.5);
+        book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+        assertThat(row.getCell(5).getNumericCellValue()).as("1.5 × 187.35 = 281.025").isEqualTo(281.03);
+    }
+
+    @Test
+    void changingARateChangesThePriceByTheRates() {
+        XSSFWorkbook book = printed("cost-sheet");
+        CellReference cell = new CellReference(book.getName("profit_rate").getRefersToFormula());
+        book.getSheet(cell.getSheetName()).getRow(cell.getRow()).getCell(cell.getCol()).setCellValue(0.25);
+        book.getCreationHelper().createFormulaEvaluator().evaluateAll();
+        assertThat(WorkbookDump.named(book, "price_by_rates")).containsExactly(14411.44);
+    }
+
+    @Test
+    void everyAmountIsANumberAndEverySumAFormula() {
+        assertThat(WorkbookDump.lines(proposal)).contains(
+                "Summary!B12 = NUMERIC 46084.0 [[$-409]d mmmm yyyy]",
+                "Price!C3 = NUMERIC 6844.0 [\"$\"#,##0.00;−\"$\"#,##0.00]",
+                "Price!C7 = NUMERIC 0.0625 [0.00\\ %]",
+                "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(price_before_tax+sales_tax,2)");
+        assertThat(WorkbookDump.lines(costs)).contains(
+                "Lines!D3 = NUMERIC 46.5 [#,##0.0;−#,##0.0]",
+                "Lines!N3 = NUMERIC 2677.01 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(D3*M3,2)",
+                "Sections!D4 = NUMERIC 6843.53 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(SUMIF(lines_section,A4,lines_price),2)");
+        for (XSSFWorkbook book : List.of(proposal, costs)) {
+            assertThat(WorkbookDump.cells(book))
+                    .filteredOn(cell -> cell.getCellType() == CellType.STRING)
+                    .noneMatch(cell -> cell.getStringCellValue().matches("\\$[0-9,.]+")
+                            && !cell.getSheet().getSheetName().equals("Build-up"));
+        }
+    }
+
+    private static XSSFWorkbook printed(String document) {
+        Map<String, Object> model = PaperworkFixtures.model();
+        return WorkbookDump.open(
+                WorkbookPress.print(Templates.bundled(), document, model, PaperworkFixtures.ISSUED));
+    }
+
+    private static <T> List<Double> amounts(List<T> rows, Function<T, Dollars> amount) {
+        return rows.stream().map(amount).map(Dollars::amount).map(BigDecimal::doubleValue).toList();
+    }
+}
