@@ -81,7 +81,7 @@ final class PageFixtures {
                         "Harrow Lane Drainage LLC",
                         "Home improvement registration",
                         "HI-00417",
-                        "General liability insured through Fieldgate Mutual, policy 55-2210, to $1,000,000.",
+                        "Fieldgate Mutual, policy 55-2210, $1,000,000 each occurrence, until 31 December 2026",
                         "218 Harrow Lane, Wexmoor, OH 44000",
                         "(555) 555-0134",
                         "office@harrowlane.example.com",
@@ -133,7 +133,7 @@ final class PageFixtures {
                         "Water that comes up through the floor slab where no wall is dug.",
                         "Damp air in summer, which needs a dehumidifier and not a drain.",
                         "Walls C and D, which are dry today and which we do not touch."),
-                List.of(wall("Wall A", true), wall("Wall B", false)),
+                List.of(wall("A", true), wall("B", false)),
                 runs(),
                 outlets(),
                 List.of(
@@ -152,7 +152,7 @@ final class PageFixtures {
                 Dollars.of("0"),
                 "",
                 Dollars.of("26875.00"),
-                "Prices from the Harrow Lane price book of 1 February 2026.",
+                "Harrow Lane price book, 1 February 2026",
                 List.of(
                         unit("Rock", "Rock that the machine's bucket cannot lift and that must be broken", "cubic yard",
                                 "185"),
@@ -222,8 +222,8 @@ final class PageFixtures {
                 north ? "sloped" : "shielded",
                 north ? "1.5" : "",
                 !north,
-                north ? "" : "35 % of the soil",
-                north ? List.of("flaking coating", "a buried foam board") : List.of("flaking coating"),
+                north ? "20 %" : "",
+                north ? List.of("Strip old dampproofing", "Strip loose parge") : List.of("Strip old dampproofing"),
                 north ? "14 ft" : "",
                 north,
                 north ? 1 : 0,
@@ -231,11 +231,11 @@ final class PageFixtures {
                 finish(north),
                 north ? List.of() : List.of("Walk 7 ft 6 in from the wall", "Maple, 14 in trunk, 11 ft from the wall"),
                 List.of(
-                        measured("dig-" + label, label, "Soil dug, as it lies", "61.1", "cy"),
-                        measured("wash-" + label, label, "Wall to strip, scrape and wash", "322", "sf"),
-                        measured("coat-" + label, label, "Coating, both coats", "38", "gal"),
-                        measured("stone-" + label, label, "Washed stone", "14.5", "tons"),
-                        measured("pipe-" + label, label, "Perforated pipe", "50", "ft")));
+                        measured("dig-" + label, "Wall " + label, "Soil dug, as it lies", "61.1", "cy"),
+                        measured("wash-" + label, "Wall " + label, "Wall to strip, scrape and wash", "322", "sf"),
+                        measured("coat-" + label, "Wall " + label, "Coating, both coats", "38", "gal"),
+                        measured("stone-" + label, "Wall " + label, "Washed stone", "14.5", "tons"),
+                        measured("pipe-" + label, "Wall " + label, "Perforated pipe", "50", "ft")));
     }
 
     static FinishWork finish(boolean full) {
@@ -247,17 +247,17 @@ final class PageFixtures {
 
     static List<Run> runs() {
         return List.of(
-                new Run("Drain 1", "drain", "4 in rigid PVC, perforated, holes down", "78 ft", "93.20 ft to 92.42 ft,"
-                        + " 1.0 % fall", "Main 1", "ground water at walls A and B"),
-                new Run("Main 1", "main", "4 in rigid PVC, solid", "52 ft", "92.42 ft to 91.38 ft, 2.0 % fall",
-                        "Outlet 1", "Drain 1"),
-                new Run("Roof line 1", "roof line", "4 in rigid PVC, solid", "64 ft", "", "Outlet 1",
+                new Run("D1", "drain", "4 in rigid PVC, perforated, holes down", "78 ft", "93.20 ft to 92.42 ft,"
+                        + " 1.0 % fall", "M1", "ground water along A, B"),
+                new Run("M1", "main", "4 in rigid PVC, solid", "52 ft", "92.42 ft to 91.38 ft, 2.0 % fall",
+                        "O1", "D1"),
+                new Run("R1", "roof line", "4 in rigid PVC, solid", "64 ft", "", "O1",
                         "downspouts 1 and 2"));
     }
 
     static List<OutletWork> outlets() {
         return List.of(new OutletWork(
-                "Outlet 1", "daylight", "The pipe ends in the swale, with a guard against animals", "91.38 ft", "58 ft",
+                "O1", "daylight", "The pipe ends in the swale, with a guard against animals", "91.38 ft", "58 ft",
                 "14 ft", "The swale is on your own lot"));
     }
 
@@ -288,9 +288,9 @@ final class PageFixtures {
 
     static List<Note> notes() {
         return List.of(
-                new Note("trench-slope", "must", "Wall A", "The trench is 7 ft 4 in deep in soil that was dug before,"
+                new Note("trench-slope", "must", "A", "The trench is 7 ft 4 in deep in soil that was dug before,"
                         + " so it counts as Type C", "Slope the bank 1.5 ft for each foot up, or shield it", STEEP, ""),
-                new Note("trench-egress", "must", "Walls A and B", "The trench is deeper than 4 ft", "Keep a ladder"
+                new Note("trench-egress", "must", "", "The trench is deeper than 4 ft", "Keep a ladder"
                         + " within 25 ft of everyone in it", "29 CFR 1926.651(c)(2) (T-15)", ""),
                 new Note("roots", "advise", "Maple by wall B", "The trench reaches into the root zone of the maple",
                         "Let a tree specialist look before digging; cut roots clean",
@@ -301,7 +301,7 @@ final class PageFixtures {
         return new Scope(
                 head(false, Optional.empty()),
                 scene(),
-                List.of(wall("Wall A", true), wall("Wall B", false)),
+                List.of(wall("A", true), wall("B", false)),
                 runs(),
                 outlets(),
                 true,
@@ -317,7 +317,7 @@ final class PageFixtures {
                 notes(),
                 "Local code and the competent person govern; where they ask for more than this paper, do what they ask.",
                 "OH-2026-0413-118",
-                "silty clay, water seeps into the trench");
+                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.");
     }
 
     static Certificate certificate(boolean specimen) {
@@ -326,7 +326,7 @@ final class PageFixtures {
                 specimen ? "" : "W-2026-014",
                 scene(),
                 promise(specimen),
-                List.of(wall("Wall A", true), wall("Wall B", false)),
+                List.of(wall("A", true), wall("B", false)),
                 runs(),
                 "Ohio");
     }
