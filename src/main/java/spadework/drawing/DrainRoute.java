@@ -1,0 +1,84 @@
+package spadework.drawing;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import spadework.job.FootingDrain;
+import spadework.job.House;
+import spadework.job.Job;
+import spadework.job.TeeAt;
+import spadework.job.Wall;
+
+/**
+ * A footing drain round the house.
+ *
+ * @param arms the spots that water passes, each arm in the direction of flow and ending at the tee
+ * @param tee where the water leaves the drain
+ */
+record DrainRoute(FootingDrain drain, List<List<Spot>> arms, Spot tee) {
+
+    static DrainRoute of(Job job, FootingDrain drain) {
+        List<Wall> walls = drain.along().stream().map(job::getWall).toList();
+        List<Spot> spots = inOrder(walls, job.site().house());
+        if (drain.teeAt() == TeeAt.MIDDLE) {
+            return teedInTheMiddle(drain, spots);
+        }
+        List<Spot> flow = drain.teeAt() == TeeAt.END ? spots : reversed(spots);
+        return new DrainRoute(drain, List.of(flow), flow.get(flow.size() - 1));
+    }
+
+    /** Two spots a wall, each wall turned so that the drain goes on where the wall before ended. */
+    private static List<Spot> inOrder(List<Wall> walls, House house) {
+        List<Spot> spots = new ArrayList<>();
+        for (int i = 0; i < walls.size(); i++) {
+            Spot start = Spot.startOf(walls.get(i));
+            Spot end = Spot.endOf(walls.get(i));
+            boolean turned;
+            if (i > 0) {
+                Spot before = spots.get(spots.size() - 1);
+                turned = before.wayTo(end, house) < before.wayTo(start, house);
+            } else {
+                turned = walls.size() > 1 && isNearer(start, end, walls.get(1), house);
+            }
+            spots.add(turned ? end : start);
+            spots.add(turned ? start : end);
+        }
+        return spots;
+    }
+
+    private static boolean isNearer(Spot spot, Spot than, Wall wall, House house) {
+        Spot start = Spot.startOf(wall);
+        Spot end = Spot.endOf(wall);
+        return Math.min(spot.wayTo(start, house), spot.wayTo(end, house))
+                < Math.min(than.wayTo(start, house), than.wayTo(end, house));
+    }
+
+    /** The middle of the walls' added length. */
+    private static DrainRoute teedInTheMiddle(FootingDrain drain, List<Spot> spots) {
+        double left = 0;
+        for (int i = 0; i < spots.size(); i += 2) {
+            left += Math.abs(spots.get(i + 1).feet() - spots.get(i).feet()) / 2;
+        }
+        int wall = 0;
+        double length = Math.abs(spots.get(1).feet() - spots.get(0).feet());
+        while (left > length && wall + 2 < spots.size()) {
+            left -= length;
+            wall += 2;
+            length = Math.abs(spots.get(wall + 1).feet() - spots.get(wall).feet());
+        }
+        Spot from = spots.get(wall);
+        double forward = Math.signum(spots.get(wall + 1).feet() - from.feet());
+        Spot tee = new Spot(from.side(), from.feet() + forward * left);
+        List<Spot> first = new ArrayList<>(spots.subList(0, wall + 1));
+        first.add(tee);
+        List<Spot> second = reversed(spots.subList(wall + 1, spots.size()));
+        second.add(tee);
+        return new DrainRoute(drain, List.of(first, second), tee);
+    }
+
+    private static List<Spot> reversed(List<Spot> spots) {
+        List<Spot> back = new ArrayList<>(spots);
+        Collections.reverse(back);
+        return back;
+    }
+}

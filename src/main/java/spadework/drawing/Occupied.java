@@ -1,0 +1,51 @@
+package spadework.drawing;
+
+import java.util.List;
+import spadework.drawing.Shape.Box;
+import spadework.drawing.Shape.Dot;
+import spadework.drawing.Shape.Label;
+import spadework.drawing.Shape.Line;
+
+/** Where something is drawn already. */
+final class Occupied {
+    /** White space kept around words, points. */
+    private static final double CLEAR = 2;
+
+    private static final double ARROW_HALF_WIDTH = 3;
+
+    private Occupied() {}
+
+    /** True if words in that box would touch none of the shapes. */
+    static boolean leaves(Rect box, List<Shape> shapes) {
+        return shapes.stream().noneMatch(shape -> touches(shape, box.grown(CLEAR)));
+    }
+
+    /** True if a line between the two points would run through none of the labels and symbols. */
+    static boolean leavesLine(Point a, Point b, List<Shape> shapes) {
+        for (Shape shape : shapes) {
+            if (shape instanceof Label label && LabelText.box(label).grown(CLEAR).isCrossedBy(a, b)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static boolean touches(Shape shape, Rect box) {
+        if (shape instanceof Line line) {
+            Point a = new Point(line.x1(), line.y1());
+            Point b = new Point(line.x2(), line.y2());
+            double half = line.weight() == Shape.Weight.THICK ? 2 : 0.5;
+            return box.grown(half).isCrossedBy(a, b)
+                    || line.arrow() && box.grown(ARROW_HALF_WIDTH).isCrossedBy(b, b);
+        }
+        if (shape instanceof Dot dot) {
+            Point centre = new Point(dot.x(), dot.y());
+            return box.nearestTo(centre).distanceTo(centre) < dot.radius() + 0.5;
+        }
+        if (shape instanceof Box drawn) {
+            Rect rect = new Rect(drawn.x(), drawn.y(), drawn.x() + drawn.width(), drawn.y() + drawn.height());
+            return box.overlaps(rect.grown(0.5)) && !box.isInside(rect);
+        }
+        return shape instanceof Label label && LabelText.box(label).overlaps(box);
+    }
+}

@@ -1,0 +1,128 @@
+package spadework.drawing;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spadework.drawing.Shape.Box;
+import spadework.drawing.Shape.Dot;
+import spadework.drawing.Shape.Role;
+import spadework.drawing.Shape.Weight;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.Side;
+
+/** Where water leaves: daylight splays open, a sump is a square pit, a storm connection a round one. */
+final class OutletDrawing {
+    /** The widest name of an outlet, points. */
+    static final double WIDEST = 100;
+
+    private static final double RADIUS = 5;
+
+    private OutletDrawing() {}
+
+    /** The middle of each outlet, by label: before the pipes that feed it, and apart from its neighbours. */
+    static Map<String, Point> places(Job job, Waterways water, Frame frame, Bands bands) {
+        Map<String, Point> places = new LinkedHashMap<>();
+        for (Side side : Side.values()) {
+            List<Outlet> here = job.water().outlets().stream()
+                    .filter(outlet -> water.sides().get(outlet.label()) == side)
+                    .sorted(Comparator.comparingDouble(outlet -> wanted(outlet, side, water, frame)))
+                    .toList();
+            List<Double> along = spread(
+                    here.stream().map(outlet -> wanted(outlet, side, water, frame)).toList(),
+                    here.stream().map(outlet -> room(outlet, side)).toList(),
+                    Spot.isAcross(side) ? frame.sheet().left() : frame.sheet().top(),
+                    Spot.isAcross(side) ? frame.sheet().right() : frame.sheet().bottom());
+            for (int i = 0; i < here.size(); i++) {
+                Point on = frame.at(new Spot(side, 0), bands.on(side).outlets());
+                places.put(
+                        here.get(i).label(),
+                        Spot.isAcross(side) ? new Point(along.get(i), on.y()) : new Point(on.x(), along.get(i)));
+            }
+        }
+        return places;
+    }
+
+    /** The mean of the pipes' own places, points along the sheet. */
+    private static double wanted(Outlet outlet, Side side, Waterways water, Frame frame) {
+        double feet = water.runs().stream()
+                .filter(run -> run.outlet().equals(outlet.label()) && run.leaves().side() == side)
+                .mapToDouble(run -> run.leaves().feet())
+                .average()
+                .orElse(Spot.sideFeet(frame.size(), side) / 2);
+        Point point = frame.at(new Spot(side, feet), 0);
+        return Spot.isAcross(side) ? point.x() : point.y();
+    }
+
+    private static double room(Outlet outlet, Side side) {
+        return Spot.isAcross(side) ? Math.min(WIDEST, LabelText.width(outlet.label(), Wish.SMALL)) + 16 : 26;
+    }
+
+    /** Moves the middles apart, first toward the end, then back from it, so that each has its room. */
+    static List<Double> spread(List<Double> wanted, List<Double> room, double from, double to) {
+        List<Double> along = new ArrayList<>();
+        double free = from;
+        for (int i = 0; i < wanted.size(); i++) {
+            double at = Math.max(wanted.get(i), free + room.get(i) / 2);
+            along.add(at);
+            free = at + room.get(i) / 2;
+        }
+        double end = to;
+        for (int i = wanted.size() - 1; i >= 0; i--) {
+            along.set(i, Math.min(along.get(i), end - room.get(i) / 2));
+            end = along.get(i) - room.get(i) / 2;
+        }
+        return along;
+    }
+
+    static void draw(Job job, Waterways water, Map<String, Point> places, Frame frame, Sheet sheet) {
+        for (Outlet outlet : job.water().outlets()) {
+            Side side = water.sides().get(outlet.label());
+            Point at = places.get(outlet.label());
+            symbol(outlet, side, at, sheet);
+            double width = Math.min(WIDEST, LabelText.width(outlet.label(), Wish.SMALL));
+            double out = Spot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
+            Point target = outward(at, side, out);
+            Rect zone = frame.outside(side, Bands.DRAIN);
+            sheet.wish(Wish.small(outlet.label(), WIDEST, Role.WATER, target, zone, 50, outlet.label())
+                    .inBold()
+                    .leaningToward(side));
+        }
+    }
+
+    private static void symbol(Outlet outlet, Side side, Point at, Sheet sheet) {
+        switch (outlet.kind()) {
+            case DAYLIGHT -> {
+                Point tip = outward(at, side, RADIUS);
+                double half = RADIUS;
+                Point left = Spot.isAcross(side) ? tip.plus(-half, 0) : tip.plus(0, -half);
+                Point right = Spot.isAcross(side) ? tip.plus(half, 0) : tip.plus(0, half);
+                Point root = outward(at, side, -RADIUS);
+                for (Point end : List.of(left, tip, right)) {
+                    sheet.line(root, end, Weight.MEDIUM, Role.WATER, false);
+                }
+            }
+            case SUMP -> {
+                sheet.draw(new Box(
+                        at.x() - RADIUS, at.y() - RADIUS, 2 * RADIUS, 2 * RADIUS, Weight.MEDIUM, Role.WATER));
+                sheet.draw(new Dot(at.x(), at.y(), 2, Weight.THIN, Role.WATER, true));
+            }
+            case APPROVED_STORM -> {
+                sheet.draw(new Dot(at.x(), at.y(), RADIUS, Weight.MEDIUM, Role.WATER, false));
+                sheet.draw(new Dot(at.x(), at.y(), 2, Weight.THIN, Role.WATER, true));
+            }
+        }
+    }
+
+    /** The point that many points further from the house. */
+    static Point outward(Point at, Side side, double by) {
+        return switch (side) {
+            case NORTH -> at.plus(0, -by);
+            case SOUTH -> at.plus(0, by);
+            case EAST -> at.plus(by, 0);
+            case WEST -> at.plus(-by, 0);
+        };
+    }
+}

@@ -1,0 +1,95 @@
+package spadework.drawing;
+
+import java.util.List;
+import spadework.drawing.Shape.Dot;
+import spadework.drawing.Shape.Label;
+import spadework.drawing.Shape.Line;
+import spadework.drawing.Shape.Role;
+import spadework.drawing.Shape.Weight;
+import spadework.job.Job;
+
+/** Below the figure: what the lines mean, the scale bar, north, and the key of what found no room. */
+final class PlanFoot {
+    private static final double LEFT = 10;
+    private static final double RIGHT = Frame.WIDTH - 10;
+    private static final double SAMPLE = 19;
+    private static final double GAP = 11;
+    private static final double ROW = 13;
+    private static final double[] BARS = {1, 2, 5, 10, 20, 50, 100, 200};
+
+    private PlanFoot() {}
+
+    /** Draws the foot and tells where it ends, points from the top. */
+    static double draw(Job job, List<String> key, Frame frame, Sheet sheet) {
+        double top = frame.sheet().bottom();
+        lines(job, top + 10, sheet);
+        scale(frame, top + 34, sheet);
+        north(top + 42, sheet);
+        double bottom = key(key, top + 58, sheet);
+        return key.isEmpty() ? top + 46 : bottom;
+    }
+
+    private static void lines(Job job, double y, Sheet sheet) {
+        double x = LEFT;
+        if (!job.walls().isEmpty()) {
+            x = sample(x, y, Weight.THICK, Role.WALL, PlanWords.DUG_WALL, sheet);
+        }
+        if (!job.water().drains().isEmpty()) {
+            x = sample(x, y, Weight.MEDIUM, Role.DRAIN, PlanWords.DRAIN, sheet);
+            x = sample(x, y, Weight.MEDIUM, Role.MAIN, PlanWords.MAIN, sheet);
+        }
+        if (!job.water().roofLines().isEmpty()) {
+            x = sample(x, y, Weight.THIN, Role.ROOF_LINE, PlanWords.ROOF_LINE, sheet);
+            sheet.draw(new Dot(x + 3, y - 3, 3, Weight.MEDIUM, Role.ROOF_LINE, true));
+            sheet.draw(small(x + 11, y, PlanWords.DOWNSPOUT));
+        }
+    }
+
+    private static double sample(double x, double y, Weight weight, Role role, String text, Sheet sheet) {
+        sheet.draw(new Line(x, y - 3, x + SAMPLE, y - 3, weight, role, false));
+        sheet.draw(small(x + SAMPLE + 5, y, text));
+        return x + SAMPLE + 5 + LabelText.width(text, Wish.SMALL) + GAP;
+    }
+
+    /** A bar of a round number of feet, the longest that stays under 75 points. */
+    private static void scale(Frame frame, double y, Sheet sheet) {
+        double feet = BARS[0];
+        for (double bar : BARS) {
+            feet = bar * frame.scale() <= 75 ? bar : feet;
+        }
+        double end = LEFT + feet * frame.scale();
+        sheet.draw(new Line(LEFT, y - 3, end, y - 3, Weight.MEDIUM, Role.PLAIN, false));
+        for (double x : new double[] {LEFT, end}) {
+            sheet.draw(new Line(x, y - 7, x, y + 1, Weight.MEDIUM, Role.PLAIN, false));
+        }
+        String text = (int) feet + PlanWords.FEET;
+        sheet.draw(small(end + 5, y, text));
+        sheet.draw(small(end + 5 + LabelText.width(text, Wish.SMALL) + GAP, y, PlanWords.SCALE));
+    }
+
+    private static void north(double bottom, Sheet sheet) {
+        double x = RIGHT - 6;
+        sheet.draw(new Line(x, bottom, x, bottom - 18, Weight.MEDIUM, Role.PLAIN, true));
+        sheet.draw(new Label(x, bottom - 22, PlanWords.NORTH, "middle", 10, true, Role.PLAIN));
+    }
+
+    private static double key(List<String> key, double first, Sheet sheet) {
+        double x = LEFT;
+        double y = first;
+        for (String entry : key) {
+            String text = LabelText.cut(entry, Wish.SMALL, RIGHT - LEFT);
+            double width = LabelText.width(text, Wish.SMALL);
+            if (x > LEFT && x + width > RIGHT) {
+                x = LEFT;
+                y += ROW;
+            }
+            sheet.draw(small(x, y, text));
+            x += width + 2 * GAP;
+        }
+        return y + 6;
+    }
+
+    private static Label small(double x, double y, String text) {
+        return new Label(x, y, text, "start", Wish.SMALL, false, Role.PLAIN);
+    }
+}

@@ -1,0 +1,29 @@
+package spadework.drawing;
+
+import spadework.job.LimitKind;
+
+/** Every word on the plan that is not the job's own. */
+final class PlanWords {
+    static final String NORTH = "N";
+    static final String SCALE = "House and walls to scale; pipes, downspouts, surroundings are not.";
+    static final String DUG_WALL = "Dug wall";
+    static final String DRAIN = "Footing drain";
+    static final String MAIN = "Solid pipe";
+    static final String ROOF_LINE = "Roof water pipe";
+    static final String DOWNSPOUT = "Downspout";
+    static final String FEET = " ft";
+    static final String TO = " to ";
+    static final String ELLIPSIS = "…";
+
+    private PlanWords() {}
+
+    static String limit(LimitKind kind) {
+        return switch (kind) {
+            case PROPERTY_LINE -> "Lot line";
+            case TREE -> "Tree";
+            case WALK -> "Walk";
+            case NEIGHBOUR_FOOTING -> "Neighbor's footing";
+            case UTILITY -> "Utility line";
+        };
+    }
+}

@@ -1,0 +1,63 @@
+package spadework.drawing;
+
+import java.util.List;
+import spadework.drawing.Shape.Box;
+import spadework.drawing.Shape.Role;
+import spadework.drawing.Shape.Weight;
+import spadework.job.Job;
+import spadework.job.Wall;
+
+/** The outline of the house and its dug walls, each with its length outside the figure. */
+final class WallDrawing {
+    private static final double END_MARK = 5;
+
+    private WallDrawing() {}
+
+    static void draw(Job job, Frame frame, Bands bands, Sheet sheet) {
+        Rect house = frame.house();
+        sheet.draw(new Box(house.left(), house.top(), house.width(), house.height(), Weight.MEDIUM, Role.HOUSE));
+        for (Wall wall : job.walls()) {
+            sheet.line(
+                    frame.at(Spot.startOf(wall), 0), frame.at(Spot.endOf(wall), 0), Weight.THICK, Role.WALL, false);
+            // A mark across each end tells one wall from the next.
+            for (Spot end : List.of(Spot.startOf(wall), Spot.endOf(wall))) {
+                sheet.line(frame.at(end, -END_MARK), frame.at(end, END_MARK), Weight.THIN, Role.WALL, false);
+            }
+        }
+        job.walls().forEach(wall -> sheet.wish(length(wall, frame, bands.on(wall.faces()).words())));
+    }
+
+    private static Wish length(Wall wall, Frame frame, double out) {
+        String text = wall.length().text();
+        double half = Spot.isAcross(wall.faces()) ? Wish.SMALL / 2 : LabelText.width(text, Wish.SMALL) / 2;
+        Rect zone = along(wall, frame, frame.outside(wall.faces(), out - 2), 10);
+        Point target = frame.at(middle(wall), out + 2 + half);
+        return Wish.small(text, Frame.WIDTH, Role.DIMENSION, target, zone, 100, keyText(wall))
+                .leaningToward(wall.faces());
+    }
+
+    static String keyText(Wall wall) {
+        return wall.label() + ": " + wall.length().text();
+    }
+
+    static Spot middle(Wall wall) {
+        return new Spot(wall.faces(), wall.from().feet() + wall.length().feet() / 2);
+    }
+
+    /** The part of a rectangle that lies before or behind the wall, a little wider than the wall is long. */
+    static Rect along(Wall wall, Frame frame, Rect rect, double more) {
+        Point start = frame.at(Spot.startOf(wall), 0);
+        Point end = frame.at(Spot.endOf(wall), 0);
+        return Spot.isAcross(wall.faces())
+                ? new Rect(
+                        Math.max(rect.left(), start.x() - more),
+                        rect.top(),
+                        Math.min(rect.right(), end.x() + more),
+                        rect.bottom())
+                : new Rect(
+                        rect.left(),
+                        Math.max(rect.top(), start.y() - more),
+                        rect.right(),
+                        Math.min(rect.bottom(), end.y() + more));
+    }
+}

@@ -1,0 +1,42 @@
+package spadework.press;
+
+import spadework.drawing.Shape.Role;
+import spadework.drawing.Shape.Weight;
+
+/**
+ * How a line of a drawing looks: black ink, and one deep accent for water that stays dark in grey. Kinds of line differ
+ * in weight and dash as well, so that none depends on colour.
+ */
+final class SvgInk {
+    private static final String BLACK = "#000000";
+    private static final String WATER = "#1f4e5f";
+    private static final String GROUND = "#595959";
+
+    private SvgInk() {}
+
+    static String colour(Role role) {
+        return switch (role) {
+            case DRAIN, MAIN, ROOF_LINE, WATER -> WATER;
+            case LIMIT, GROUND -> GROUND;
+            case HOUSE, WALL, DIMENSION, PLAIN -> BLACK;
+        };
+    }
+
+    /** Stroke width in points. */
+    static double width(Weight weight) {
+        return switch (weight) {
+            case THIN -> 0.6;
+            case MEDIUM -> 1.2;
+            case THICK -> 3.6;
+        };
+    }
+
+    /** Dash and gap in points; empty for a solid line. */
+    static String dash(Role role) {
+        return switch (role) {
+            case DRAIN -> "4.00 2.40";
+            case LIMIT -> "11.00 4.00";
+            default -> "";
+        };
+    }
+}

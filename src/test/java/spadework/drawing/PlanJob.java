@@ -1,0 +1,221 @@
+package spadework.drawing;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.job.Access;
+import spadework.job.Address;
+import spadework.job.Condition;
+import spadework.job.Customer;
+import spadework.job.Digging;
+import spadework.job.Downspout;
+import spadework.job.Finish;
+import spadework.job.FinishSystem;
+import spadework.job.Footing;
+import spadework.job.FootingDrain;
+import spadework.job.House;
+import spadework.job.Job;
+import spadework.job.LimitKind;
+import spadework.job.Outlet;
+import spadework.job.OutletKind;
+import spadework.job.Protection;
+import spadework.job.Restoration;
+import spadework.job.Schedule;
+import spadework.job.Seepage;
+import spadework.job.Side;
+import spadework.job.Site;
+import spadework.job.SiteLimit;
+import spadework.job.Soil;
+import spadework.job.SoilType;
+import spadework.job.SolidRun;
+import spadework.job.Space;
+import spadework.job.Surface;
+import spadework.job.TeeAt;
+import spadework.job.Texture;
+import spadework.job.TrenchSize;
+import spadework.job.Wall;
+import spadework.job.WallKind;
+import spadework.job.WarrantyTerms;
+import spadework.job.Water;
+import spadework.measure.Area;
+import spadework.measure.Length;
+import spadework.measure.Percent;
+
+/** Puts together a job of which only what a plan shows matters. All of it is invented. */
+public final class PlanJob {
+    private final House house;
+    private final List<Wall> walls = new ArrayList<>();
+    private final List<FootingDrain> drains = new ArrayList<>();
+    private final List<SolidRun> mains = new ArrayList<>();
+    private final List<SolidRun> roofLines = new ArrayList<>();
+    private final List<Downspout> downspouts = new ArrayList<>();
+    private final List<Outlet> outlets = new ArrayList<>();
+    private final List<SiteLimit> limits = new ArrayList<>();
+
+    private PlanJob(House house) {
+        this.house = house;
+    }
+
+    /** A house of that size in feet. */
+    public static PlanJob house(double eastWest, double northSouth) {
+        return new PlanJob(new House(Length.ofFeet(eastWest), Length.ofFeet(northSouth)));
+    }
+
+    /** The test job that stands for most: two walls that meet at the north-east corner, daylight, two downspouts. */
+    public static Job corner() {
+        return house(40, 28)
+                .wall("A", Side.NORTH, 0, 40)
+                .wall("B", Side.EAST, 0, 28)
+                .drain("D1", TeeAt.END, "M1", "A", "B")
+                .main("M1", "Swale")
+                .roofLine("R1", "Swale")
+                .downspout("DS1", "R1")
+                .downspout("DS2", "R1")
+                .outlet("Swale", OutletKind.DAYLIGHT)
+                .limit(LimitKind.TREE, "A", 9)
+                .limit(LimitKind.PROPERTY_LINE, "B", 22)
+                .job();
+    }
+
+    /** Twelve walls, three on a side. */
+    public static Job twelveWalls() {
+        PlanJob plan = house(48, 36);
+        for (int i = 0; i < 12; i++) {
+            Side side = Side.values()[i / 3];
+            double part = Spot.sideFeet(plan.house, side) / 3;
+            plan.wall(String.valueOf((char) ('A' + i)), side, part * (i % 3), part);
+        }
+        return plan.drain("D1", TeeAt.MIDDLE, "M1", "A", "B", "C", "D", "E", "F")
+                .drain("D2", TeeAt.START, "M1", "I", "H", "G", "L", "K", "J")
+                .main("M1", "Sump")
+                .roofLine("R1", "Curb")
+                .roofLine("R2", "Curb")
+                .downspout("1", "R1")
+                .downspout("2", "R1")
+                .downspout("3", "R2")
+                .outlet("Sump", OutletKind.SUMP)
+                .outlet("Curb", OutletKind.APPROVED_STORM)
+                .limit(LimitKind.TREE, "B", 11)
+                .limit(LimitKind.WALK, "H", 4)
+                .limit(LimitKind.PROPERTY_LINE, "D", 12)
+                .limit(LimitKind.NEIGHBOUR_FOOTING, "D", 18)
+                .limit(LimitKind.UTILITY, "K", 6.5)
+                .job();
+    }
+
+    public PlanJob wall(String label, Side faces, double from, double length) {
+        walls.add(new Wall(
+                label,
+                "the " + faces.name().toLowerCase(Locale.ROOT) + " wall",
+                faces,
+                Length.ofFeet(from),
+                Length.ofFeet(length),
+                Length.ofFeet(6),
+                Length.ofFeet(6),
+                new Footing(Length.ofInches(8), Length.ofInches(6)),
+                WallKind.BLOCK,
+                new Condition(
+                        Surface.BARE, Length.ZERO, false, false, Optional.empty(), false, Optional.empty()),
+                List.of(),
+                List.of(),
+                0,
+                new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty()),
+                new Digging(Access.MACHINE, Percent.ZERO, Length.ofFeet(2), Protection.SLOPED)));
+        return this;
+    }
+
+    public PlanJob drain(String label, TeeAt teeAt, String into, String... along) {
+        drains.add(new FootingDrain(
+                label, List.of(along), Optional.empty(), teeAt, into, Optional.empty(), Optional.empty()));
+        return this;
+    }
+
+    public PlanJob main(String label, String into) {
+        mains.add(run(label, into));
+        return this;
+    }
+
+    public PlanJob roofLine(String label, String into) {
+        roofLines.add(run(label, into));
+        return this;
+    }
+
+    public PlanJob downspout(String label, String into) {
+        downspouts.add(new Downspout(label, Area.ofSquareFeet(400), into));
+        return this;
+    }
+
+    public PlanJob outlet(String label, OutletKind kind) {
+        outlets.add(new Outlet(
+                label,
+                kind,
+                "the low ground behind the garden",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
+        return this;
+    }
+
+    public PlanJob limit(LimitKind kind, String wall, double feet) {
+        limits.add(new SiteLimit(kind, wall, Length.ofFeet(feet), Optional.empty(), ""));
+        return this;
+    }
+
+    public Job job() {
+        Address address = new Address("12 Invented Lane", "Nowhere", "OH", "43000");
+        LocalDate day = LocalDate.of(2026, 3, 3);
+        return new Job(
+                "T-1",
+                "Test",
+                day,
+                30,
+                new Customer(List.of("Test Owner"), Optional.empty(), Optional.empty(), Optional.empty()),
+                new Site(
+                        address,
+                        Optional.empty(),
+                        Space.BASEMENT,
+                        house,
+                        Optional.empty(),
+                        Optional.empty(),
+                        new Soil(Texture.CLAY, Seepage.NONE, SoilType.C),
+                        Optional.empty(),
+                        limits,
+                        Optional.empty()),
+                List.of(),
+                List.of(),
+                List.of(),
+                walls,
+                List.of(),
+                new Water(drains, mains, roofLines, downspouts, outlets),
+                new Restoration(
+                        Length.ZERO, Area.ofSquareFeet(0), Length.ZERO, Area.ofSquareFeet(0), Area.ofSquareFeet(0),
+                        Area.ofSquareFeet(0), 0),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                new Schedule(day, day, 1, ""),
+                List.of(),
+                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                List.of(),
+                Optional.empty(),
+                List.of());
+    }
+
+    private static SolidRun run(String label, String into) {
+        return new SolidRun(
+                label,
+                Length.ofFeet(60),
+                Optional.empty(),
+                new TrenchSize(Length.ofFeet(1), Length.ofFeet(2)),
+                0,
+                into,
+                Optional.empty(),
+                Optional.empty());
+    }
+}

@@ -1,0 +1,82 @@
+package spadework.drawing;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import spadework.drawing.Shape.Box;
+import spadework.drawing.Shape.Dot;
+import spadework.drawing.Shape.Label;
+import spadework.drawing.Shape.Line;
+
+/** What lies over what on a drawing, worked out by a geometry library and not by the drawing's own code. */
+final class PlanLabels {
+    private static final GeometryFactory GEOMETRY = new GeometryFactory();
+    private static final double EM_PER_CHARACTER = 0.55;
+
+    private PlanLabels() {}
+
+    static List<Label> of(Scene scene) {
+        return scene.shapes().stream()
+                .filter(Label.class::isInstance)
+                .map(Label.class::cast)
+                .toList();
+    }
+
+    static List<String> texts(Scene scene) {
+        return of(scene).stream().map(Label::text).toList();
+    }
+
+    /** Every label that lies over another, over a line or symbol, or beyond the sheet; one sentence each. */
+    static List<String> faults(Scene scene) {
+        List<Label> labels = of(scene);
+        Geometry sheet = GEOMETRY.toGeometry(new Envelope(0, scene.width(), 0, scene.height()));
+        List<String> faults = new ArrayList<>();
+        for (int i = 0; i < labels.size(); i++) {
+            Geometry box = box(labels.get(i));
+            if (!sheet.contains(box)) {
+                faults.add(labels.get(i).text() + " leaves the sheet");
+            }
+            for (Label other : labels.subList(i + 1, labels.size())) {
+                if (box.intersects(box(other))) {
+                    faults.add(labels.get(i).text() + " lies over " + other.text());
+                }
+            }
+            for (Shape shape : scene.shapes()) {
+                if (!(shape instanceof Label) && box.intersects(drawn(shape))) {
+                    faults.add(labels.get(i).text() + " lies over " + shape);
+                }
+            }
+        }
+        return faults;
+    }
+
+    /** From the ascent of an upper-case letter to the descent of a lower-case one. */
+    private static Geometry box(Label label) {
+        double width = label.text().codePointCount(0, label.text().length()) * label.size() * EM_PER_CHARACTER;
+        double left = label.x();
+        if (label.anchor().equals("middle")) {
+            left -= width / 2;
+        } else if (label.anchor().equals("end")) {
+            left -= width;
+        }
+        return GEOMETRY.toGeometry(new Envelope(
+                left, left + width, label.y() - 0.7 * label.size(), label.y() + 0.22 * label.size()));
+    }
+
+    private static Geometry drawn(Shape shape) {
+        if (shape instanceof Line line) {
+            return GEOMETRY.createLineString(new Coordinate[] {
+                new Coordinate(line.x1(), line.y1()), new Coordinate(line.x2(), line.y2())
+            });
+        }
+        if (shape instanceof Dot dot) {
+            return GEOMETRY.createPoint(new Coordinate(dot.x(), dot.y())).buffer(dot.radius());
+        }
+        Box box = (Box) shape;
+        Envelope outline = new Envelope(box.x(), box.x() + box.width(), box.y(), box.y() + box.height());
+        return GEOMETRY.toGeometry(outline).getBoundary();
+    }
+}
