@@ -27,8 +27,10 @@ final class Choices {
         return among(words.stream(), word -> word);
     }
 
+    /** Single letters stay capital, as in soil type B. */
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String name = constant.name();
+        return name.length() == 1 ? name : name.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private static <T> Kind<T> among(Stream<T> all, Function<T, String> name) {

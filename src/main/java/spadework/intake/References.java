@@ -35,6 +35,7 @@ final class References {
         each("/corners", "/second", job.corners(), corner -> corner.second().wall(), walls);
     }
 
+    /** A downspout may name any pipe: one that is no roof line is a stop, which a check tells with its reason. */
     private void pipes(Water water, Names walls) {
         Names mains = names("the label of a main", "/water/mains", water.mains(), SolidRun::label);
         Names roofLines = names("the label of a roof line", "/water/roofLines", water.roofLines(), SolidRun::label);
@@ -46,7 +47,9 @@ final class References {
         each("/water/drains", "/into", water.drains(), FootingDrain::into, ends);
         each("/water/mains", "/into", water.mains(), SolidRun::into, outlets);
         each("/water/roofLines", "/into", water.roofLines(), SolidRun::into, outlets);
-        each("/water/downspouts", "/into", water.downspouts(), downspout -> downspout.into(), roofLines);
+        Names drains = names("the label of a drain", "/water/drains", water.drains(), FootingDrain::label);
+        Names pipes = either("the label of a roof line", roofLines, either("", mains, drains));
+        each("/water/downspouts", "/into", water.downspouts(), downspout -> downspout.into(), pipes);
     }
 
     private void sections(Job job, Names walls) {
