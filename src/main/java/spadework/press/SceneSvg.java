@@ -81,14 +81,9 @@ public final class SceneSvg {
                 dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"");
     }
 
-    /** At exactly 12 the PDF's SVG renderer takes the face unscaled, one unit high, and the words vanish. */
-    private static double size(Label label) {
-        return label.size() == 12 ? 12.01 : label.size();
-    }
-
     private static String label(Label label) {
         return "<text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\"%s fill=\"%s\">%s</text>".formatted(
-                SvgText.number(label.x()), SvgText.number(label.y()), SvgText.number(size(label)),
+                SvgText.number(label.x()), SvgText.number(label.y()), SvgText.number(label.size()),
                 SvgText.escaped(label.anchor()), label.bold() ? " font-weight=\"bold\"" : "",
                 SvgInk.colour(label.role()), SvgText.escaped(label.text()));
     }

@@ -11,7 +11,6 @@ import java.util.stream.IntStream;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Document;
@@ -103,15 +102,6 @@ class SceneSvgTest {
                 "");
 
         assertThat(SceneSvg.of(scene)).contains("<line x1=\"0.33\" y1=\"0.00\" x2=\"0.67\" y2=\"0.00\"");
-    }
-
-    @ParameterizedTest(name = "{0} pt is written {1}")
-    @CsvSource({"9, 9.00", "12, 12.01", "13, 13.00"})
-    void noWordsAreSetAtTheSizeThatTheRendererLoses(double size, String written) {
-        Scene scene = new Scene(
-                10, 10, List.of(new Shape.Label(1, 9, "A", "start", size, true, Role.WALL)), "");
-
-        assertThat(SceneSvg.of(scene)).contains("font-size=\"" + written + "\"");
     }
 
     @Test
