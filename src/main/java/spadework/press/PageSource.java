@@ -2,11 +2,13 @@ package spadework.press;
 
 import java.io.IOException;
 import java.io.StringReader;
+import java.util.regex.Pattern;
 import javax.xml.XMLConstants;
 import javax.xml.parsers.DocumentBuilder;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.w3c.dom.Document;
+import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import org.xml.sax.ErrorHandler;
 import org.xml.sax.InputSource;
@@ -15,6 +17,7 @@ import org.xml.sax.SAXParseException;
 
 /** Reads what a page template gave. */
 final class PageSource {
+    private static final Pattern DECLARED = Pattern.compile("font-family\\s*:[^;}]*");
     private static final DocumentBuilderFactory BUILDERS = builders();
 
     private PageSource() {}
@@ -41,6 +44,30 @@ final class PageSource {
         } catch (SAXException | IOException | ParserConfigurationException e) {
             throw new TemplateFault(template, "the page it gives cannot be read: " + e.getMessage(), e);
         }
+    }
+
+    /**
+     * Has all text set in our one family, whatever family the page names: text in a family that is not registered
+     * would vanish from the page without a word, and in a drawing would take whatever font the machine has.
+     */
+    static void setInOneFamily(Document page, String family) {
+        String declared = "font-family: \"" + family + "\"";
+        NodeList all = page.getElementsByTagName("*");
+        for (int i = 0; i < all.getLength(); i++) {
+            Element element = (Element) all.item(i);
+            if (element.hasAttribute("style")) {
+                element.setAttribute("style", DECLARED.matcher(element.getAttribute("style")).replaceAll(declared));
+            }
+            if (element.hasAttribute("font-family") || element.getLocalName().equals("svg")) {
+                element.setAttribute("font-family", family);
+            }
+            if (element.getLocalName().equals("style")) {
+                element.setTextContent(DECLARED.matcher(element.getTextContent()).replaceAll(declared));
+            }
+        }
+        Element rule = page.createElementNS(page.getDocumentElement().getNamespaceURI(), "style");
+        rule.setTextContent("* { " + declared + " !important }");
+        page.getElementsByTagName("head").item(0).appendChild(rule);
     }
 
     /**

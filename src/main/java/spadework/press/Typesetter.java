@@ -46,6 +46,8 @@ final class Typesetter {
      */
     byte[] set(String template, String page, PageInfo info) {
         Document source = PageSource.read(template, page);
+        String title = PageSource.title(template, source);
+        PageSource.setInOneFamily(source, Fonts.FAMILY);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder()
                     .useFastMode()
@@ -63,7 +65,7 @@ final class Typesetter {
             PdfBoxRenderer renderer = builder.buildPdfRenderer();
             try {
                 renderer.createPDFWithoutClosing();
-                PageStamp.put(document, PageSource.title(template, source), info);
+                PageStamp.put(document, title, info);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream(128 * 1024);
                 document.save(bytes, CompressParameters.NO_COMPRESSION);
                 return bytes.toByteArray();

@@ -29,6 +29,12 @@ class PageConformsTest {
     }
 
     static Stream<Arguments> documents() {
-        return Stream.of(Arguments.of("proposal", "proposal", PageFixtures.proposalModel()));
+        return Stream.of(
+                Arguments.of("proposal", "proposal", PageFixtures.proposalModel()),
+                Arguments.of("scope", "scope", PageFixtures.scopeModel()),
+                Arguments.of("specimen", "certificate", PageFixtures.certificateModel(true)),
+                Arguments.of("certificate", "certificate", PageFixtures.certificateModel(false)),
+                Arguments.of("cost sheet", "cost-sheet", PageFixtures.sheetModel()),
+                Arguments.of("proposal on A4 with a logo", "proposal", PageFixtures.proposalOnA4WithLogo()));
     }
 }

@@ -48,12 +48,19 @@ final class PageFixtures {
             </svg>
             """;
 
+    private static final String LOGO =
+            "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+M8AAAMBAQDJ/pLvAAAAAElFTkSuQmCC";
+
     private static final String STEEP = "29 CFR 1926 Subpart P App. B Table B-1 (T-09)";
 
     private PageFixtures() {}
 
     static Map<String, Object> proposalModel() {
         return model("proposal", proposal(head(false, Optional.empty())));
+    }
+
+    static Map<String, Object> proposalOnA4WithLogo() {
+        return model("proposal", proposal(head(true, Optional.of(LOGO))));
     }
 
     static Map<String, Object> scopeModel() {
