@@ -127,6 +127,43 @@ final class PaperworkFixtures {
                 List.of("Changes are agreed in writing before the work."));
     }
 
+    /** The barest proposal: one section, one payment, no tax, no unit prices, A4, a warranty in force. */
+    static Proposal bareProposal() {
+        Firm letter = head().firm();
+        Firm a4 = new Firm(letter.name(), letter.licenceLabel(), letter.licenceNumber(), letter.insurance(),
+                letter.address(), letter.phone(), letter.email(), Optional.empty(), true);
+        Head head = new Head(a4, "2026-015", "One wall", "3 March 2026", "2026-03-03", "2 April 2026",
+                List.of("Ada Harrow"), "", "48 Alder Lane, Millbrook, PA 00000", true);
+        Promise inForce = new Promise(false,
+                List.of(new WarrantyRow("Wall coating", "no water", 10, "18 April 2026", "17 April 2036")), 5, 0, 0,
+                List.of(), List.of());
+        return new Proposal(head, scene(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(new PriceRow("Wall A", "", d("985.00"))), d("985.00"), Dollars.ZERO, "0 %", d("985.00"),
+                "Prices from the book Fernhill 2026", List.of(), List.of(), List.of("Repairs inside"), List.of(), List.of(),
+                "6 April 2026", "7 April 2026", 2, "",
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce, List.of(),
+                List.of(), List.of());
+    }
+
+    /** A small job with a markup, a step of $5, a minimum, and names of sections that a sum by name would take for rules. */
+    static CostSheet bareSheet() {
+        String any = "*";
+        String more = ">0";
+        return new CostSheet(head(), "Fernhill 2026", "15 January 2026",
+                List.of(
+                        line("A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00", "c", "1",
+                                "18.75", "187.50"),
+                        line("B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c", "1",
+                                "82.50", "82.50")),
+                List.of(
+                        new CostSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
+                        new CostSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))),
+                d("150.00"), List.of(), new BigDecimal("0.1"), new BigDecimal("0.2"), new BigDecimal("0.125"), false,
+                new BigDecimal("5.00"), d("710.00"), d("985.00"), Dollars.ZERO, d("985.00"), "79.9 %",
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), List.of(),
+                List.of(), List.of(), List.of(), List.of());
+    }
+
     static Scope scope() {
         return new Scope(
                 head(),
