@@ -46,6 +46,11 @@ final class PaperworkFixtures {
         return Map.of("proposal", proposal(), "scope", scope(), "certificate", certificate(), "sheet", sheet());
     }
 
+    /** What a page of the document is given: its record and no drawing. */
+    static Map<String, Object> pageModel(String document) {
+        return Map.of(document, model().get(document), "plan", "", "info", new PageInfo("en-US", "Fernhill Earthworks LLC", ISSUED));
+    }
+
     static Head head() {
         return head("Dry walls for the Alder Lane house");
     }
@@ -105,7 +110,7 @@ final class PaperworkFixtures {
                 Dollars.of("767.69"),
                 "6.25 %",
                 Dollars.of("13050.69"),
-                "Prices from the book Fernhill 2026, dated 15 January 2026",
+                "Fernhill 2026, 15 January 2026",
                 List.of(
                         new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
                         new UnitPriceRow("Extra wall", "a further foot of wall at the same depth", "ft", Dollars.of("164.05"))),
@@ -139,7 +144,7 @@ final class PaperworkFixtures {
                 List.of(), List.of());
         return new Proposal(head, scene(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(new PriceRow("Wall A", "", d("985.00"))), d("985.00"), Dollars.ZERO, "0 %", d("985.00"),
-                "Prices from the book Fernhill 2026", List.of(), List.of(), List.of("Repairs inside"), List.of(), List.of(),
+                "Fernhill 2026, 15 January 2026", List.of(), List.of(), List.of("Repairs inside"), List.of(), List.of(),
                 "6 April 2026", "7 April 2026", 2, "",
                 List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce, List.of(),
                 List.of(), List.of());
@@ -294,13 +299,13 @@ final class PaperworkFixtures {
     }
 
     private static List<OutletWork> outlets() {
-        return List.of(new OutletWork("Outlet 1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft",
+        return List.of(new OutletWork("1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft",
                 "own ground"));
     }
 
     private static List<Note> notes() {
         return List.of(
-                new Note("trench-slope", "must", "Wall A", "The trench is 6 ft 8 in deep in Type C soil.",
+                new Note("trench-slope", "must", "A", "The trench is 6 ft 8 in deep in Type C soil.",
                         "Slope the bank at 1 1/2 ft out for each foot up or use a shield.",
                         "29 CFR 1926 Subpart P App. B Table B-1 (T-09)", ""),
                 new Note("lot-fall", "advise", "", "The soil falls toward the house.", "Grade 6 in over the first 10 ft.",

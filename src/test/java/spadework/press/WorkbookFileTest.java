@@ -61,9 +61,9 @@ class WorkbookFileTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             proposal    | Summary, Price, Unit prices, Payments, Included, Warranty
-            scope       | Summary, Wall A, Wall B, Pipe runs, Quantities, Safety and code
-            certificate | Summary, Terms, Walls and runs
-            cost-sheet  | Summary, Lines, Sections, Build-up, Payments, Purchases, Crew hours, Takeoff, Findings, Notes
+            scope       | Summary, Wall A, Wall B, Pipes and outlet, Quantities, Safety and code
+            certificate | Summary, Terms, Walls and pipes
+            cost-sheet  | Summary, Lines, Sections, Build-up, Payments, To buy, Crew hours, Takeoff, Findings, Internal notes
             """)
     void theSheetsStandInOrderAndPrintOnePageWide(String document, String sheets) {
         XSSFWorkbook book = WorkbookDump.open(print(document));
@@ -87,7 +87,7 @@ class WorkbookFileTest {
             proposal,   Price,    2, false
             proposal,   Payments, 3, false
             scope,      Wall A,   3, false
-            scope,      Pipe runs, 2, true
+            scope,      Pipes and outlet, 2, true
             cost-sheet, Lines,    2, true
             cost-sheet, Sections, 3, false
             """)
