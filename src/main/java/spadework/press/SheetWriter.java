@@ -55,7 +55,7 @@ final class SheetWriter {
             }
             if (last > first) {
                 int here = to.getRowNum();
-                to.getSheet().addMergedRegion(new CellRangeAddress(here, here, first, last));
+                to.getSheet().addMergedRegionUnsafe(new CellRangeAddress(here, here, first, last));
             }
             names.note(cell, to.getSheet().getSheetName(), first, to.getRowNum());
         }

@@ -4,6 +4,7 @@ import freemarker.cache.ClassTemplateLoader;
 import freemarker.cache.FileTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
 import freemarker.cache.TemplateLoader;
+import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
 import freemarker.core.TemplateClassResolver;
 import freemarker.template.Configuration;
@@ -81,7 +82,7 @@ public final class Templates {
                     e.getTemplateSourceName() == null ? template : e.getTemplateSourceName(),
                     e.getLineNumber() == null ? 0 : e.getLineNumber(),
                     e.getColumnNumber() == null ? 0 : e.getColumnNumber(),
-                    e.getMessageWithoutStackTop(),
+                    problem(e),
                     e);
         } catch (IOException e) {
             throw new TemplateFault(template, "it cannot be read: " + e.getMessage(), e);
@@ -113,6 +114,14 @@ public final class Templates {
         Map<String, String> words = new TreeMap<>();
         read.stringPropertyNames().forEach(key -> words.put(key, read.getProperty(key)));
         return Collections.unmodifiableMap(words);
+    }
+
+    /** What went wrong, in one line, without the advice to template writers that the library adds. */
+    private static String problem(TemplateException fault) {
+        if (fault instanceof InvalidReferenceException missing && missing.getBlamedExpressionString() != null) {
+            return "it asks for " + missing.getBlamedExpressionString() + ", which is not there";
+        }
+        return fault.getMessageWithoutStackTop().split("\n-{4}")[0].replaceAll("\\s+", " ").strip();
     }
 
     private static TemplateLoader bundledLoader() {

@@ -24,7 +24,8 @@ final class WorkbookWriter {
      * @throws TemplateFault if the description asks for something that is not there or a formula gives an error
      */
     static byte[] write(String template, WorkbookPlan plan, LocalDate issued) {
-        try (XSSFWorkbook book = new XSSFWorkbook()) {
+        XSSFWorkbook book = new XSSFWorkbook();
+        try {
             letters(book, plan);
             SheetNames names = new SheetNames(template);
             SheetFormulas formulas = new SheetFormulas(template);
@@ -43,6 +44,9 @@ final class WorkbookWriter {
             return WorkbookZip.withFixedTimes(file.toByteArray());
         } catch (IOException | InvalidFormatException e) {
             throw new TemplateFault(template, "its workbook cannot be written: " + e.getMessage(), e);
+        } finally {
+            // Closing a new workbook would write it once more.
+            book.getPackage().revert();
         }
     }
 

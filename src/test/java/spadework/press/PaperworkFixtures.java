@@ -46,6 +46,11 @@ final class PaperworkFixtures {
         return Map.of("proposal", proposal(), "scope", scope(), "certificate", certificate(), "sheet", sheet());
     }
 
+    /** What a page of the document is given: its record and no drawing. */
+    static Map<String, Object> pageModel(String document) {
+        return Map.of(document, model().get(document), "plan", "", "info", new PageInfo("en-US", "Fernhill Earthworks LLC", ISSUED));
+    }
+
     static Head head() {
         return head("Dry walls for the Alder Lane house");
     }
@@ -105,7 +110,7 @@ final class PaperworkFixtures {
                 Dollars.of("767.69"),
                 "6.25 %",
                 Dollars.of("13050.69"),
-                "Prices from the book Fernhill 2026, dated 15 January 2026",
+                "Fernhill 2026, 15 January 2026",
                 List.of(
                         new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
                         new UnitPriceRow("Extra wall", "a further foot of wall at the same depth", "ft", Dollars.of("164.05"))),
@@ -125,6 +130,43 @@ final class PaperworkFixtures {
                 List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
                 notes(),
                 List.of("Changes are agreed in writing before the work."));
+    }
+
+    /** The barest proposal: one section, one payment, no tax, no unit prices, A4, a warranty in force. */
+    static Proposal bareProposal() {
+        Firm letter = head().firm();
+        Firm a4 = new Firm(letter.name(), letter.licenceLabel(), letter.licenceNumber(), letter.insurance(),
+                letter.address(), letter.phone(), letter.email(), Optional.empty(), true);
+        Head head = new Head(a4, "2026-015", "One wall", "3 March 2026", "2026-03-03", "2 April 2026",
+                List.of("Ada Harrow"), "", "48 Alder Lane, Millbrook, PA 00000", true);
+        Promise inForce = new Promise(false,
+                List.of(new WarrantyRow("Wall coating", "no water", 10, "18 April 2026", "17 April 2036")), 5, 0, 0,
+                List.of(), List.of());
+        return new Proposal(head, scene(), List.of(), List.of(), List.of(), List.of(), List.of(),
+                List.of(new PriceRow("Wall A", "", d("985.00"))), d("985.00"), Dollars.ZERO, "0 %", d("985.00"),
+                "Fernhill 2026, 15 January 2026", List.of(), List.of(), List.of("Repairs inside"), List.of(), List.of(),
+                "6 April 2026", "7 April 2026", 2, "",
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce, List.of(),
+                List.of(), List.of());
+    }
+
+    /** A small job with a markup, a step of $5, a minimum, and names of sections that a sum by name would take for rules. */
+    static CostSheet bareSheet() {
+        String any = "*";
+        String more = ">0";
+        return new CostSheet(head(), "Fernhill 2026", "15 January 2026",
+                List.of(
+                        line("A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00", "c", "1",
+                                "18.75", "187.50"),
+                        line("B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c", "1",
+                                "82.50", "82.50")),
+                List.of(
+                        new CostSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
+                        new CostSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))),
+                d("150.00"), List.of(), new BigDecimal("0.1"), new BigDecimal("0.2"), new BigDecimal("0.125"), false,
+                new BigDecimal("5.00"), d("710.00"), d("985.00"), Dollars.ZERO, d("985.00"), "79.9 %",
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), List.of(),
+                List.of(), List.of(), List.of(), List.of());
     }
 
     static Scope scope() {
@@ -257,13 +299,13 @@ final class PaperworkFixtures {
     }
 
     private static List<OutletWork> outlets() {
-        return List.of(new OutletWork("Outlet 1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft",
+        return List.of(new OutletWork("1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft",
                 "own ground"));
     }
 
     private static List<Note> notes() {
         return List.of(
-                new Note("trench-slope", "must", "Wall A", "The trench is 6 ft 8 in deep in Type C soil.",
+                new Note("trench-slope", "must", "A", "The trench is 6 ft 8 in deep in Type C soil.",
                         "Slope the bank at 1 1/2 ft out for each foot up or use a shield.",
                         "29 CFR 1926 Subpart P App. B Table B-1 (T-09)", ""),
                 new Note("lot-fall", "advise", "", "The soil falls toward the house.", "Grade 6 in over the first 10 ft.",

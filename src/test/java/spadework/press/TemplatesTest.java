@@ -44,7 +44,7 @@ class TemplatesTest {
     @ParameterizedTest(name = "{0} is refused at {1}:{2}")
     @CsvSource(delimiter = '|', textBlock = """
             # a value that the record does not have
-            ${row.nmae}                                    | 1 | 3  | row.nmae
+            ${row.nmae}                                    | 1 | 3  | it asks for row.nmae, which is not there
             # a template that is malformed: the place is where it stops making sense
             <#if true>                                     | 1 | 10 | #if
             # a template cannot make objects or reach classes

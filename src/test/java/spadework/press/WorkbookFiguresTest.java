@@ -4,10 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.function.Function;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.util.CellReference;
+import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
@@ -18,6 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import spadework.money.Dollars;
 import spadework.paperwork.CostLine;
 import spadework.paperwork.CostSection;
+import spadework.paperwork.CostSheet;
 import spadework.paperwork.PaymentRow;
 import spadework.paperwork.PriceRow;
 
@@ -93,6 +97,41 @@ class WorkbookFiguresTest {
     }
 
     @Test
+    void aJobWithoutTaxIsPaidInOnePayment() {
+        XSSFWorkbook book = printed("proposal", Map.of("proposal", PaperworkFixtures.bareProposal()));
+        assertThat(WorkbookDump.named(book, "job_total")).containsExactly(985.0);
+        assertThat(WorkbookDump.named(book, "last_payment")).containsExactly(985.0);
+        assertThat(book.getSheet("Unit prices")).isNull();
+        assertThat(book.getName("tax_rate")).isNull();
+    }
+
+    /** 150.00 × 1.10 × 1.20 × 1.125 = 222.75; sections to $5 half up; the minimum of $985 tops up by $710. */
+    @Test
+    void aMarkupAStepAndAMinimumGiveTheRecordsFigures() {
+        CostSheet sheet = PaperworkFixtures.bareSheet();
+        XSSFWorkbook book = printed("cost-sheet", Map.of("sheet", sheet));
+        assertThat(WorkbookDump.named(book, "sections_lines")).isEqualTo(amounts(sheet.sections(), CostSection::lines));
+        assertThat(WorkbookDump.named(book, "sections_price")).isEqualTo(amounts(sheet.sections(), CostSection::price));
+        assertThat(WorkbookDump.named(book, "price_by_rates")).containsExactly(222.75);
+        assertThat(WorkbookDump.named(book, "job_total")).containsExactly(985.0);
+    }
+
+    /** A figure that is wider than its column shows as marks instead of digits. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"proposal", "scope", "certificate", "cost-sheet"})
+    void everyFigureFitsItsColumnWithRoomForOneDigitMore(String document) {
+        DataFormatter formatter = new DataFormatter(Locale.US);
+        formatter.setUseCachedValuesForFormulaCells(true);
+        assertThat(WorkbookDump.cells(printed(document)))
+                .filteredOn(cell -> cell.getCellType() == CellType.NUMERIC || cell.getCellType() == CellType.FORMULA)
+                .filteredOn(cell -> !merged(cell))
+                .isNotEmpty()
+                .allSatisfy(cell -> assertThat(formatter.formatCellValue(cell).length() + 1)
+                        .as(WorkbookDump.place(cell) + " " + formatter.formatCellValue(cell))
+                        .isLessThanOrEqualTo(cell.getSheet().getColumnWidth(cell.getColumnIndex()) / 256));
+    }
+
+    @Test
     void aQuantityTypedForTheUnknownGivesItsAmount() {
         XSSFWorkbook book = printed("proposal");
         XSSFRow row = book.getSheet("Unit prices").getRow(3);
@@ -129,8 +168,15 @@ class WorkbookFiguresTest {
         }
     }
 
+    private static boolean merged(XSSFCell cell) {
+        return cell.getSheet().getMergedRegions().stream().anyMatch(region -> region.isInRange(cell));
+    }
+
     private static XSSFWorkbook printed(String document) {
-        Map<String, Object> model = PaperworkFixtures.model();
+        return printed(document, PaperworkFixtures.model());
+    }
+
+    private static XSSFWorkbook printed(String document, Map<String, Object> model) {
         return WorkbookDump.open(
                 WorkbookPress.print(Templates.bundled(), document, model, PaperworkFixtures.ISSUED));
     }

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +18,7 @@ import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -58,9 +61,9 @@ class WorkbookFileTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             proposal    | Summary, Price, Unit prices, Payments, Included, Warranty
-            scope       | Summary, Wall A, Wall B, Pipe runs, Quantities, Safety and code
-            certificate | Summary, Terms, Walls and runs
-            cost-sheet  | Summary, Lines, Sections, Build-up, Payments, Purchases, Crew hours, Takeoff, Findings, Notes
+            scope       | Summary, Wall A, Wall B, Pipes and outlet, Quantities, Safety and code
+            certificate | Summary, Terms, Walls and pipes
+            cost-sheet  | Summary, Lines, Sections, Build-up, Payments, To buy, Crew hours, Takeoff, Findings, Internal notes
             """)
     void theSheetsStandInOrderAndPrintOnePageWide(String document, String sheets) {
         XSSFWorkbook book = WorkbookDump.open(print(document));
@@ -84,7 +87,7 @@ class WorkbookFileTest {
             proposal,   Price,    2, false
             proposal,   Payments, 3, false
             scope,      Wall A,   3, false
-            scope,      Pipe runs, 2, true
+            scope,      Pipes and outlet, 2, true
             cost-sheet, Lines,    2, true
             cost-sheet, Sections, 3, false
             """)
@@ -94,6 +97,24 @@ class WorkbookFileTest {
         assertThat(sheet.getRepeatingRows().getFirstRow()).isEqualTo(head - 1);
         assertThat(sheet.getRepeatingRows().getLastRow()).isEqualTo(head - 1);
         assertThat(sheet.getPrintSetup().getLandscape()).isEqualTo(landscape);
+    }
+
+    @Test
+    void aContractorsOwnTemplateStandsForTheBundledOneAndUsesItsParts(@TempDir Path own) throws IOException {
+        Files.createDirectories(own.resolve("proposal"));
+        Files.writeString(own.resolve("proposal/workbook.ftlx"), """
+                <#import "/workbook/parts.ftlx" as w>
+                <@w.book proposal.head "Offer"><sheet name="Offer"><column key="a" width="30"/>
+                <row style="title"><cell>${proposal.head.jobTitle}</cell></row></sheet></@w.book>
+                """);
+        byte[] file = WorkbookPress.print(
+                Templates.with(own), "proposal", PaperworkFixtures.model(), PaperworkFixtures.ISSUED);
+        assertThat(WorkbookDump.lines(WorkbookDump.open(file)))
+                .containsExactly("Offer!A1 = STRING Dry walls for the Alder Lane house [General]");
+        assertThat(WorkbookPress.print(
+                        Templates.with(own), "scope", PaperworkFixtures.model(), PaperworkFixtures.ISSUED))
+                .as("other documents stay bundled")
+                .isEqualTo(print("scope"));
     }
 
     @ParameterizedTest(name = "{0}")
