@@ -9,11 +9,11 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.text.PDFTextStripper;
 
 /** The words of a PDF, as whoever copies text from it gets them. */
-final class PageText {
+public final class PageText {
     private PageText() {}
 
     /** The text of each page, spaces and line ends made one space, none before a stop after a change of face. */
-    static List<String> pages(byte[] pdf) {
+    public static List<String> pages(byte[] pdf) {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             List<String> pages = new ArrayList<>();
             for (int page = 1; page <= document.getNumberOfPages(); page++) {
@@ -28,7 +28,7 @@ final class PageText {
         }
     }
 
-    static String all(byte[] pdf) {
+    public static String all(byte[] pdf) {
         return String.join(" ", pages(pdf));
     }
 

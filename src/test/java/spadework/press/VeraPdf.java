@@ -14,7 +14,7 @@ import org.verapdf.pdfa.results.TestAssertion;
 import org.verapdf.pdfa.results.ValidationResult;
 
 /** Validates a PDF by the rules of ISO 14289-1 (PDF/UA-1) and ISO 19005-3 level A (PDF/A-3a). */
-final class VeraPdf {
+public final class VeraPdf {
     static final List<PDFAFlavour> CLAIMED = List.of(PDFAFlavour.PDFUA_1, PDFAFlavour.PDFA_3_A);
 
     static {
@@ -24,7 +24,7 @@ final class VeraPdf {
     private VeraPdf() {}
 
     /** Every failed rule, as {@code PDF/UA-1 7.1-9: message}; empty when the file conforms to both. */
-    static Set<String> failedRules(byte[] pdf) {
+    public static Set<String> failedRules(byte[] pdf) {
         Set<String> failed = new TreeSet<>();
         for (PDFAFlavour flavour : CLAIMED) {
             try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);

@@ -1,0 +1,131 @@
+package spadework.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.office.Answer;
+import spadework.office.Bid;
+import spadework.office.Outcome;
+import spadework.office.Paper;
+import spadework.office.Refusal;
+import spadework.press.PageText;
+
+/** Walks every shipped sample and holds it to the texts that lie beside it. */
+class SamplesTest {
+    private static final Path PRINTED = Path.of("sample-quotes", "block-basement-to-swale");
+
+    @TempDir
+    Path out;
+
+    @Test
+    void everySampleIsSeen() {
+        assertThat(Samples.papered()).hasSize(4);
+        assertThat(Samples.refused()).hasSize(3);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void takeoffQuoteAndFindings(Path sample) throws IOException {
+        Bid bid = Samples.bid(sample);
+        Expected.hold(sample, "findings.txt", findings(bid.findings()));
+        Expected.hold(sample, "price.json", bid.priceListing() + "\n");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void textOfEveryPaper(Path sample) throws IOException {
+        Map<String, byte[]> files = print(sample);
+        assertThat(files).hasSize(8);
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            if (file.getKey().endsWith(".pdf")) {
+                String pages = PageText.pages(file.getValue()).stream()
+                        .map(page -> page.replaceAll("(?<=[.:]) ", "\n"))
+                        .collect(Collectors.joining("\n\n----\n\n"));
+                Expected.hold(sample, file.getKey().replace(".pdf", ".txt"), pages + "\n");
+            }
+            if (sample.equals(PRINTED)) {
+                Expected.holdBytes(sample.resolve("documents").resolve(file.getKey()), file.getValue());
+            }
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("refused")
+    void refusedSamplesSayWhyAndWriteNothing(Path sample) throws IOException {
+        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(Paper.class));
+        Answer answer = Samples.office().bid(sample);
+        if (answer instanceof Refusal refusal) {
+            assertThat(outcome).isInstanceOf(Outcome.Faulty.class);
+            Expected.hold(sample, "faults.txt", faults(refusal.faults()));
+        } else {
+            assertThat(outcome).isInstanceOf(Outcome.Stopped.class);
+            assertThat(((Bid) answer).openStops()).isNotEmpty();
+            Expected.hold(sample, "findings.txt", findings(((Bid) answer).findings()));
+        }
+        try (Stream<Path> written = Files.walk(out)) {
+            assertThat(written.filter(Files::isRegularFile)).isEmpty();
+        }
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void twoRunsGiveTheSameBytes(Path sample) throws IOException {
+        Map<String, byte[]> first = print(sample);
+        print(sample).forEach((name, bytes) ->
+                assertThat(Arrays.equals(bytes, first.get(name))).as(name).isTrue());
+    }
+
+    private Map<String, byte[]> print(Path sample) throws IOException {
+        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(Paper.class));
+        assertThat(outcome).isInstanceOf(Outcome.Printed.class);
+        Map<String, byte[]> files = new TreeMap<>();
+        for (Path file : ((Outcome.Printed) outcome).files()) {
+            files.put(file.getFileName().toString(), read(file));
+        }
+        return files;
+    }
+
+    private static byte[] read(Path file) {
+        try {
+            return Files.readAllBytes(file);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    private static String findings(List<Finding> findings) {
+        return findings.stream()
+                        .map(f -> f.severity() + " " + f.id() + (f.about().isEmpty() ? "" : " " + f.about()) + " "
+                                + f.values() + " [" + f.citation() + "]")
+                        .collect(Collectors.joining("\n"))
+                + "\n";
+    }
+
+    private static String faults(List<Fault> faults) {
+        return faults.stream().map(Fault::text).collect(Collectors.joining("\n")) + "\n";
+    }
+
+    static List<Path> papered() {
+        return Samples.papered();
+    }
+
+    static List<Path> refused() {
+        return Samples.refused();
+    }
+}
