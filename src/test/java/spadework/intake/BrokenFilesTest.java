@@ -119,7 +119,8 @@ class BrokenFilesTest {
         byte[] large = new byte[FileText.LARGEST + 1];
         Arrays.fill(large, (byte) ' ');
         assertThat(SampleFiles.in(folder).with("job.json", large).faults()).containsExactly(
-                "job.json: found more than 10 MB; allowed: at most 10 MB; mend: keep photos in files of their own beside it");
+                "job.json: found more than 10 MB; allowed: at most 10 MB; "
+                        + "mend: keep photos in files of their own beside it");
     }
 
     @Test

@@ -50,14 +50,31 @@ enum FormatFile {
                 .toList();
     }
 
-    /** Reads the document in place of the sample, beside the samples of the other two files. */
+    /** Reads the document in place of the sample, beside the samples of the files that it needs. */
     Sheet read(JsonNode document) {
-        Sheet company = sheet(COMPANY, document);
-        Sheet book = sheet(PRICE_BOOK, document);
-        Sheet job = sheet(JOB, document);
-        Shop shop = Shop.read(company, book, () -> JsonPass.over("default", SampleFiles.resource(SampleFiles.BUNDLED)));
-        new JobReader(shop.company(), shop.codes()).read(job.root().orElseThrow());
-        return this == COMPANY ? company : this == PRICE_BOOK ? book : job;
+        Sheet sheet = sheet(document);
+        if (this == COMPANY) {
+            shop(sheet, PRICE_BOOK.sheet(PRICE_BOOK.sample));
+        } else if (this == PRICE_BOOK) {
+            shop(COMPANY.sheet(COMPANY.sample), sheet);
+        } else {
+            Shop shop = SampleShop.SHOP;
+            new JobReader(shop.company(), shop.codes()).read(sheet.root().orElseThrow());
+        }
+        return sheet;
+    }
+
+    /** The shop of the samples, read once. */
+    private static final class SampleShop {
+        static final Shop SHOP = shop(COMPANY.sheet(COMPANY.sample), PRICE_BOOK.sheet(PRICE_BOOK.sample));
+    }
+
+    private static Shop shop(Sheet company, Sheet book) {
+        return Shop.read(company, book, () -> JsonPass.over("default", SampleFiles.resource(SampleFiles.BUNDLED)));
+    }
+
+    private Sheet sheet(JsonNode document) {
+        return JsonPass.over(name, document.toString());
     }
 
     /** True when the reader finds a fault in the value there or inside it. */
@@ -70,7 +87,7 @@ enum FormatFile {
     static boolean isWanting(Sheet sheet, String object) {
         return sheet.faults().stream()
                 .filter(fault -> fault.place().pointer().matches(Pattern.quote(object) + "(/[^/]*)?"))
-                .anyMatch(fault -> fault.found().matches("no \".*|no new price|true without .*"));
+                .anyMatch(fault -> fault.found().matches("no \".*|no new price|.* without \".*"));
     }
 
     static JsonNode parse(String text) {
@@ -79,10 +96,5 @@ enum FormatFile {
         } catch (JsonProcessingException broken) {
             throw new IllegalArgumentException(broken);
         }
-    }
-
-
-    private Sheet sheet(FormatFile file, JsonNode document) {
-        return JsonPass.over(file.name, (file == this ? document : file.sample()).toString());
     }
 }

@@ -66,7 +66,7 @@ class IntakeTest {
     void ownBookAddsToTheBundledOneAndKeepsTheRestOfIt() {
         PriceBook book = understood(SampleFiles.in(folder)).book();
         assertThat(book.items().keySet()).containsExactlyInAnyOrder(
-                "DIG-MACH", "STRIP-MEM", "DRN-PIPE", "COAT-RUBBER", "STONE", "ROCK");
+                "DIG-MACH", "STRIP-MEM", "DRN-PIPE", "COAT-RUBBER", "STONE", "ROCK", "MAIN-PIPE");
         assertThat(book.title()).isEqualTo("Own book");
         assertThat(book.stoneTonsPerCubicYard()).isEqualTo(1.45);
         assertThat(book.get("COAT-RUBBER").material()).contains(new Material(

@@ -19,8 +19,7 @@ class SchemaAgreesTest {
     private static final List<String> TYPES = List.of("null", "true", "1.5", "7", "\"\"", "\"  \"", "[]", "{}");
 
     /** Values that some keys take and others do not; here the reader may know more than a schema can say. */
-    private static final List<String> WRONG =
-            List.of("\"-5 ft\"", "\"5\"", "\"12 %\"", "\"$3.999\"", "\"2026-13-01\"", "\"x\\u0007y\"", "\"north\"", "-1");
+    private static final List<String> WRONG = List.of("\"-5 ft\"", "\"$3.999\"", "\"x\\u0007y\"", "-1");
 
     @ParameterizedTest
     @EnumSource
