@@ -47,10 +47,14 @@ final class Choices {
             }
             int index = words.indexOf(text.get());
             if (index < 0) {
-                Optional<String> nearest = NearestName.of(text.get(), words);
-                node.fault(node.written(), allowed, nearest.map(word -> "write \"" + word + "\"").orElse("write one of them"));
+                node.fault(node.written(), allowed, mend(text.get(), words));
             }
             return values.get(Math.max(index, 0));
         });
+    }
+
+    private static String mend(String written, List<String> words) {
+        Optional<String> meant = words.size() == 1 ? Optional.of(words.get(0)) : NearestName.of(written, words);
+        return meant.map(word -> "write \"" + word + "\"").orElse("write one of them");
     }
 }

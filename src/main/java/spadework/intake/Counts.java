@@ -43,7 +43,9 @@ final class Counts {
             Optional<BigDecimal> value =
                     DECIMAL.matcher(text).matches() ? Optional.of(new BigDecimal(text)) : Optional.empty();
             if (value.filter(limits::allow).isEmpty()) {
-                node.fault(node.written(), allowed, "write it as " + example);
+                boolean number = value.isPresent();
+                String mend = number ? "check the figure and write one within the limits" : "write it as " + example;
+                node.fault(node.written(), allowed, mend);
             }
             return value.filter(limits::allow).orElse(BigDecimal.ONE);
         });

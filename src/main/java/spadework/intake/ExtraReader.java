@@ -1,5 +1,6 @@
 package spadework.intake;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.ExtraItem;
@@ -7,11 +8,15 @@ import spadework.job.PriceChange;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.pricebook.LineItem;
+import spadework.pricebook.Section;
 
 /** Reads what a job says about line items by their code: those put in by hand and those with a price of their own. */
 final class ExtraReader {
     /** The sections that are no wall's. */
-    static final List<String> SECTIONS = List.of("drain", "roof water", "ground", "setup");
+    static final List<String> SECTIONS = Arrays.stream(Section.values())
+            .filter(section -> section != Section.WALL)
+            .map(Section::label)
+            .toList();
 
     private final Codes codes;
 

@@ -117,6 +117,12 @@ final class Fields {
                         node.sheet().placeOfKey(Sheet.child(node.pointer(), Excerpt.of(key))),
                         "the unknown key " + Excerpt.quoted(key),
                         open.isEmpty() ? "no further key" : String.join(", ", open),
-                        nearest.map(name -> "write \"" + name + "\"").orElse("take it out"));
+                        nearest.map(name -> "write \"" + name + "\"").orElseGet(() -> takeOut(key)));
+    }
+
+    private String takeOut(String key) {
+        return NearestName.of(key, asked)
+                .map(name -> "\"" + name + "\" stands here already; take this one out")
+                .orElse("take it out");
     }
 }

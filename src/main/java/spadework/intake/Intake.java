@@ -52,7 +52,8 @@ public final class Intake {
         Optional<Path> bookFile = Nearby.find(folder, "price-book.json");
         Shop shop = shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
 
-        Sheet sheet = Files.isRegularFile(file) ? sheet(file) : missing(file.toString(), "a job file", "check the path");
+        Sheet sheet =
+                Files.isRegularFile(file) ? sheet(file) : missing(file.toString(), "a job file", "check the path");
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
         List<Fault> faults = new ArrayList<>(sheet.faults());

@@ -14,7 +14,6 @@ import spadework.pricebook.Labour;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
-import spadework.pricebook.Pipe;
 import spadework.pricebook.Section;
 
 /** Reads the line items of a price book and holds their units together. */
@@ -24,19 +23,6 @@ final class ItemReader {
             fields.get("volumeSolids", Shares.aboveZeroTo(100)),
             fields.get("dryFilm", Measures.FILM),
             fields.get("coats", Counts.between(1, 10))));
-
-    private static final Set<Measure> PIPES =
-            Set.of(Measure.DRAIN_PIPE, Measure.MAIN_PIPE, Measure.ROOF_PIPE, Measure.SUMP_DISCHARGE);
-
-    private static final Kind<Pipe> PIPE = Kind.object(fields -> new Pipe(
-            fields.get("standard", Texts.TEXT),
-            fields.get("nominal", Measures.lengthUpTo(3)),
-            fields.get("outside", Measures.lengthUpTo(3)),
-            fields.get("inside", Measures.lengthUpTo(3)),
-            fields.get("manning", Counts.ratio(Limits.above(BigDecimal.ZERO, BigDecimal.ONE, BigDecimal::toPlainString)))
-                    .doubleValue(),
-            fields.get("corrugated", Texts.YES_OR_NO),
-            fields.get("stick", Measures.lengthUpTo(1000))));
 
     private static final Limits<BigDecimal> ABOVE_ZERO =
             Limits.above(BigDecimal.ZERO, BigDecimal.valueOf(1_000_000), BigDecimal::toPlainString);
@@ -89,7 +75,7 @@ final class ItemReader {
                 fields.find("subcontract", Amounts.FROM_ZERO),
                 fields.find("disposal", Amounts.FROM_ZERO),
                 fields.find("film", FILM),
-                pipe(fields, follows),
+                PipeReader.find(fields, follows),
                 fields.get("unknown", Texts.YES_OR_NO, false),
                 fields.get("source", Earth.SOURCE),
                 fields.list("notes", Texts.TEXT));
@@ -103,18 +89,6 @@ final class ItemReader {
                     "true without \"follows\"", "true only beside a measure", "add \"follows\", or write false");
         }
         return standard;
-    }
-
-    /** A pipe without its size can be neither bedded in stone nor checked for flow. */
-    private static Optional<Pipe> pipe(Fields fields, Optional<Measure> follows) {
-        Optional<Pipe> pipe = fields.find("pipe", PIPE);
-        if (pipe.isEmpty() && follows.filter(PIPES::contains).isPresent() && sound(fields, "pipe")) {
-            fields.node().at("follows").fault(
-                    "\"" + follows.get().trade() + "\" without \"pipe\"",
-                    "a pipe with its size",
-                    "add \"pipe\" with standard, diameters, manning and stick");
-        }
-        return pipe;
     }
 
     private static void checkFollows(Fields fields, Unit unit, Measure measure) {
@@ -160,7 +134,8 @@ final class ItemReader {
 
     private static void otherUnit(Fields fields, String key, Quantity written, Unit due) {
         String found = "\"" + written.unit().symbol() + "\"";
-        fields.node().at(key).fault(found, "a number in " + due.symbol() + ", the unit of what it is for", "state it in " + due.symbol());
+        String allowed = "a number in " + due.symbol() + ", the unit of what it is for";
+        fields.node().at(key).fault(found, allowed, "state it in " + due.symbol());
     }
 
     private static boolean sound(Fields fields, String key) {

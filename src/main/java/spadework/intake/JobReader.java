@@ -95,7 +95,8 @@ final class JobReader {
 
     private static Corner corner(Fields fields) {
         Kind<WallEnd> end = new Kind<>("\"A end\"", JobReader::wallEnd);
-        return new Corner(fields.get("first", end), fields.get("second", end), fields.get("kind", Choices.of(CornerKind.class)));
+        Kind<CornerKind> kind = Choices.of(CornerKind.class);
+        return new Corner(fields.get("first", end), fields.get("second", end), fields.get("kind", kind));
     }
 
     private static WallEnd wallEnd(Node node) {

@@ -48,7 +48,7 @@ final class References {
         each("/water/mains", "/into", water.mains(), SolidRun::into, outlets);
         each("/water/roofLines", "/into", water.roofLines(), SolidRun::into, outlets);
         Names drains = names("the label of a drain", "/water/drains", water.drains(), FootingDrain::label);
-        Names pipes = either("the label of a roof line", roofLines, either("", mains, drains));
+        Names pipes = either("the label of a pipe", roofLines, either("", mains, drains));
         each("/water/downspouts", "/into", water.downspouts(), downspout -> downspout.into(), pipes);
     }
 

@@ -19,7 +19,10 @@ import spadework.pricebook.PriceBook;
 record Shop(Optional<Company> company, Optional<PriceBook> book, Codes codes, List<Fault> faults) {
     private static final String CODE = "a code of the price book";
 
-    /** Reads the two files, and the bundled book where the own one starts from it; a file without a root has told its fault already. */
+    /**
+     * Reads the two files, and the bundled book where the own one starts from it; a file without a root has told its
+     * fault already.
+     */
     static Shop read(Sheet companySheet, Sheet bookSheet, Supplier<Sheet> bundled) {
         Optional<Company> company = companySheet.root().map(CompanyReader::read);
         Names crews = names("a crew of company.json", companySheet, "/crews", company.map(c -> c.crews().keySet()));
@@ -37,7 +40,7 @@ record Shop(Optional<Company> company, Optional<PriceBook> book, Codes codes, Li
     }
 
     private static Codes codes(Optional<PriceBook> book, Sheet sheet, boolean sound) {
-        boolean complete = book.isPresent() && sheet.isWhole("/items") && sheet.isWhole("/startsFrom") && allCodesWhole(sheet);
+        boolean complete = sheet.isWhole("/items") && sheet.isWhole("/startsFrom") && allCodesWhole(sheet);
         Names names = book.map(prices -> new Names(CODE, prices.items().keySet(), complete))
                 .orElse(Names.unknown(CODE));
         return new Codes(book, names, sound);

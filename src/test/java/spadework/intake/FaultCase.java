@@ -36,8 +36,9 @@ record FaultCase(String rule, String from, String to, List<String> faults) {
 
     private static FaultCase row(String text) {
         List<String> lines = text.strip().lines().toList();
-        return new FaultCase(
-                lines.get(0), lines.get(1).substring(4), lines.get(2).substring(3).stripLeading(), lines.subList(3, lines.size()));
+        String from = lines.get(1).substring(4);
+        String to = lines.get(2).substring(3).stripLeading();
+        return new FaultCase(lines.get(0), from, to, lines.subList(3, lines.size()));
     }
 
     @Override

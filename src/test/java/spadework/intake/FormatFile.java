@@ -1,0 +1,100 @@
+package spadework.intake;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.networknt.schema.InputFormat;
+import com.networknt.schema.Schema;
+import com.networknt.schema.SchemaRegistry;
+import com.networknt.schema.SpecificationVersion;
+import java.util.List;
+import java.util.regex.Pattern;
+
+/** One of the three files, seen by the schema's own validator and by the reader. */
+enum FormatFile {
+    JOB("job"),
+    COMPANY("company"),
+    PRICE_BOOK("price-book");
+
+    private final String name;
+    private final Schema validator;
+    private final JsonNode sample;
+
+    FormatFile(String name) {
+        this.name = name;
+        this.sample = parse(SampleFiles.resource("full/" + name + ".json"));
+        this.validator = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
+                .getSchema(schemaText(), InputFormat.JSON);
+    }
+
+    String schemaName() {
+        return name + ".schema.json";
+    }
+
+    String schemaText() {
+        return SampleFiles.resource("/spadework/intake/" + name + ".schema.json");
+    }
+
+    JsonNode schema() {
+        return parse(schemaText());
+    }
+
+    /** A copy of the sample, to be changed. */
+    JsonNode sample() {
+        return sample.deepCopy();
+    }
+
+    List<String> schemaErrors(JsonNode document) {
+        return validator.validate(document.toString(), InputFormat.JSON).stream()
+                .map(error -> error.getInstanceLocation() + " " + error.getMessage())
+                .toList();
+    }
+
+    /** Reads the document in place of the sample, beside the samples of the files that it needs. */
+    Sheet read(JsonNode document) {
+        Sheet sheet = sheet(document);
+        if (this == COMPANY) {
+            shop(sheet, PRICE_BOOK.sheet(PRICE_BOOK.sample));
+        } else if (this == PRICE_BOOK) {
+            shop(COMPANY.sheet(COMPANY.sample), sheet);
+        } else {
+            Shop shop = SampleShop.SHOP;
+            new JobReader(shop.company(), shop.codes()).read(sheet.root().orElseThrow());
+        }
+        return sheet;
+    }
+
+    /** The shop of the samples, read once. */
+    private static final class SampleShop {
+        static final Shop SHOP = shop(COMPANY.sheet(COMPANY.sample), PRICE_BOOK.sheet(PRICE_BOOK.sample));
+    }
+
+    private static Shop shop(Sheet company, Sheet book) {
+        return Shop.read(company, book, () -> JsonPass.over("default", SampleFiles.resource(SampleFiles.BUNDLED)));
+    }
+
+    private Sheet sheet(JsonNode document) {
+        return JsonPass.over(name, document.toString());
+    }
+
+    /** True when the reader finds a fault in the value there or inside it. */
+    static boolean isRefusedAt(Sheet sheet, String pointer) {
+        return sheet.faults().stream().anyMatch(fault -> fault.place().pointer().equals(pointer)
+                || fault.place().pointer().startsWith(pointer + "/"));
+    }
+
+    /** True when the reader says that a key is wanting in the object there. */
+    static boolean isWanting(Sheet sheet, String object) {
+        return sheet.faults().stream()
+                .filter(fault -> fault.place().pointer().matches(Pattern.quote(object) + "(/[^/]*)?"))
+                .anyMatch(fault -> fault.found().matches("no \".*|no new price|.* without \".*"));
+    }
+
+    static JsonNode parse(String text) {
+        try {
+            return new ObjectMapper().readTree(text);
+        } catch (JsonProcessingException broken) {
+            throw new IllegalArgumentException(broken);
+        }
+    }
+}
