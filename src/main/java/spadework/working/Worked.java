@@ -44,6 +44,8 @@ public record Worked(
 
     /** The whole derivation on one line: {@code B × H = 2 × 5.667 = 11.3 sf}. */
     public String line() {
-        return formula + " = " + figures() + " = " + valueText();
+        String figures = figures();
+        boolean plain = inputs.size() == 1 && formula.equals(inputs.get(0).symbol());
+        return plain ? formula + " = " + valueText() : formula + " = " + figures + " = " + valueText();
     }
 }
