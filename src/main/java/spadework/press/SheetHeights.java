@@ -18,6 +18,9 @@ final class SheetHeights {
     /** Points of a cell that stay empty beside its text. */
     private static final double PADDING = 4;
 
+    /** Points by which words in any column but the first stand in. */
+    private static final double STEP = 7;
+
     private static final double GENEROUS = 1.05;
 
     /** From the space to the tilde in thousandths of the letter size: the published metrics of Helvetica. */
@@ -51,7 +54,7 @@ final class SheetHeights {
     }
 
     private static double room(SheetPlan sheet, Cell cell) {
-        double room = -PADDING;
+        double room = sheet.indexOf(cell.at()) == 0 ? -PADDING : -PADDING - STEP;
         for (int i = sheet.indexOf(cell.at()); i <= sheet.indexOf(cell.to()); i++) {
             room += sheet.columns().get(i).width() * CHARACTER;
         }
