@@ -3,6 +3,7 @@ package spadework.press;
 import spadework.press.SheetPlan.Cell;
 import spadework.press.SheetPlan.CellKind;
 import spadework.press.SheetPlan.Row;
+import spadework.press.SheetStyle.Side;
 
 /**
  * How high a row must be for its longest cell. Spreadsheets do not measure merged cells, and measuring fonts here would
@@ -17,6 +18,9 @@ final class SheetHeights {
 
     /** Points of a cell that stay empty beside its text. */
     private static final double PADDING = 4;
+
+    /** Points by which words in any column but the first stand in. */
+    private static final double STEP = 7;
 
     private static final double GENEROUS = 1.05;
 
@@ -36,7 +40,7 @@ final class SheetHeights {
         double height = line(style(plan, row.style()));
         for (Cell cell : row.cells()) {
             SheetStyle style = style(plan, cell.style());
-            int lines = cell.kind() == CellKind.TEXT ? lines(cell.content(), style, room(sheet, cell)) : 1;
+            int lines = cell.kind() == CellKind.TEXT ? lines(cell.content(), style, room(sheet, cell, style)) : 1;
             height = Math.max(height, lines * line(style) + 2);
         }
         return Math.min(HIGHEST, Math.ceil(height));
@@ -50,8 +54,9 @@ final class SheetHeights {
         return style.size() * 1.28;
     }
 
-    private static double room(SheetPlan sheet, Cell cell) {
-        double room = -PADDING;
+    private static double room(SheetPlan sheet, Cell cell, SheetStyle style) {
+        boolean stepsIn = sheet.indexOf(cell.at()) > 0 && style.align().orElse(Side.LEFT) == Side.LEFT;
+        double room = stepsIn ? -PADDING - STEP : -PADDING;
         for (int i = sheet.indexOf(cell.at()); i <= sheet.indexOf(cell.to()); i++) {
             room += sheet.columns().get(i).width() * CHARACTER;
         }

@@ -27,8 +27,9 @@ final class SheetLooks {
      * @param format number format
      * @param figure true for what stands right unless the style says otherwise
      * @param quoted true for text that would be taken for a formula if it were typed
+     * @param first true in the first column; words in the others stand a step in, clear of what is left of them
      */
-    record Look(SheetStyle style, String format, boolean figure, boolean quoted) {}
+    record Look(SheetStyle style, String format, boolean figure, boolean quoted, boolean first) {}
 
     private record Letters(String font, double size, boolean bold, boolean italic, String color) {}
 
@@ -43,10 +44,11 @@ final class SheetLooks {
         cell.setDataFormat(book.createDataFormat().getFormat(look.format()));
         cell.setWrapText(!look.figure());
         cell.setVerticalAlignment(VerticalAlignment.TOP);
-        cell.setAlignment(style.align()
-                .map(side -> HorizontalAlignment.valueOf(side.name()))
-                .orElse(look.figure() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT));
-        cell.setIndention((short) style.indent());
+        HorizontalAlignment side = style.align()
+                .map(align -> HorizontalAlignment.valueOf(align.name()))
+                .orElse(look.figure() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
+        cell.setAlignment(side);
+        cell.setIndention((short) (side == HorizontalAlignment.LEFT && !look.first() ? 1 : 0));
         style.tint().ifPresent(tint -> {
             cell.setFillForegroundColor(color(tint));
             cell.setFillPattern(FillPatternType.SOLID_FOREGROUND);

@@ -1,5 +1,6 @@
 package spadework.press;
 
+import java.util.List;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
@@ -20,7 +21,7 @@ final class SheetPrint {
         page.setFitWidth((short) 1);
         page.setFitHeight((short) (from.onePage() ? 1 : 0));
         sheet.setFitToPage(true);
-        for (PageMargin side : new PageMargin[] {PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP, PageMargin.BOTTOM}) {
+        for (PageMargin side : List.of(PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP, PageMargin.BOTTOM)) {
             sheet.setMargin(side, MARGIN);
         }
         sheet.setMargin(PageMargin.FOOTER, MARGIN / 2);

@@ -11,7 +11,6 @@ import java.util.Optional;
  * @param over line above
  * @param under line below
  * @param align where the words stand; empty for words left and figures right
- * @param indent how far they stand in from that side, in steps of about three characters
  */
 record SheetStyle(
         String font,
@@ -22,8 +21,7 @@ record SheetStyle(
         Optional<String> tint,
         Rule over,
         Rule under,
-        Optional<Side> align,
-        int indent) {
+        Optional<Side> align) {
 
     /** How heavy a line is. */
     enum Rule {

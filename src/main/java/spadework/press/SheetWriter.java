@@ -36,8 +36,9 @@ final class SheetWriter {
     }
 
     private void row(SheetPlan from, Row row, XSSFRow to) {
+        SheetLooks.Look empty = new SheetLooks.Look(style(row.style(), 0), "General", false, false, true);
         for (int i = 0; i < from.columns().size(); i++) {
-            to.createCell(i).setCellStyle(looks.get(look(style(row.style(), 0), CellKind.TEXT, "General", "")));
+            to.createCell(i).setCellStyle(looks.get(empty));
         }
         for (Cell cell : row.cells()) {
             int first = from.indexOf(cell.at());
@@ -45,12 +46,13 @@ final class SheetWriter {
             SheetStyle style = style(cell.style(), cell.line());
             try {
                 fill(from, cell, to.getCell(first));
-                var look = look(style, cell.gives(), SheetFigures.format(cell), cell.content());
+                SheetLooks.Look look = look(style, cell, first == 0);
                 for (int i = first; i <= last; i++) {
                     to.getCell(i).setCellStyle(looks.get(look));
                 }
             } catch (IllegalArgumentException | DateTimeParseException e) {
-                String problem = "the cell holds " + cell.content() + ", which is not a " + cell.kind() + " it can show";
+                String problem =
+                        "the cell holds " + cell.content() + ", which is not a " + cell.kind() + " it can show";
                 throw WorkbookReader.fault(template, cell.line(), problem, e);
             }
             if (last > first) {
@@ -71,10 +73,11 @@ final class SheetWriter {
         }
     }
 
-    private static SheetLooks.Look look(SheetStyle style, CellKind kind, String format, String content) {
-        boolean text = kind == CellKind.TEXT;
-        return new SheetLooks.Look(
-                style, format, !text && kind != CellKind.DATE, text && SheetText.looksLikeFormula(content));
+    private static SheetLooks.Look look(SheetStyle style, Cell cell, boolean first) {
+        boolean text = cell.gives() == CellKind.TEXT;
+        boolean figure = !text && cell.gives() != CellKind.DATE;
+        boolean quoted = text && SheetText.looksLikeFormula(cell.content());
+        return new SheetLooks.Look(style, SheetFigures.format(cell), figure, quoted, first);
     }
 
     private SheetStyle style(String name, int line) {

@@ -22,7 +22,7 @@ import spadework.press.WorkbookPlan.Footer;
  * <workbook title="…" subject="…" language="en-US" creator="the firm" paper="letter|a4">
  *   <footer left="…" center="…" right="Page {page} of {pages}"/>
  *   <style name="total" font="Arial" size="10" bold="yes" italic="no" color="000000" tint="EEEEEE"
- *          over="none|hair|thin|medium" under="…" align="left|center|right" indent="1"/>
+ *          over="none|hair|thin|medium" under="…" align="left|center|right"/>
  *   <sheet name="…" landscape="yes|no" pages="1|many">
  *     <column key="quantity" width="12"/>
  *     <row style="head" head="yes">
@@ -110,7 +110,7 @@ final class WorkbookReader {
 
     private void style(Map<String, SheetStyle> styles) throws XMLStreamException {
         SheetTag tag = tag(
-                "style", "name", "font", "size", "bold", "italic", "color", "tint", "over", "under", "align", "indent");
+                "style", "name", "font", "size", "bold", "italic", "color", "tint", "over", "under", "align");
         close();
         styles.put(
                 tag.text("name"),
@@ -123,8 +123,7 @@ final class WorkbookReader {
                         tag.color("tint"),
                         tag.choice("over", SheetStyle.Rule.class).orElse(SheetStyle.Rule.NONE),
                         tag.choice("under", SheetStyle.Rule.class).orElse(SheetStyle.Rule.NONE),
-                        tag.choice("align", SheetStyle.Side.class),
-                        tag.find("indent").isPresent() ? (int) tag.number("indent") : 0));
+                        tag.choice("align", SheetStyle.Side.class)));
     }
 
     private SheetPlan sheet() throws XMLStreamException {

@@ -48,7 +48,8 @@ final class PaperworkFixtures {
 
     /** What a page of the document is given: its record and no drawing. */
     static Map<String, Object> pageModel(String document) {
-        return Map.of(document, model().get(document), "plan", "", "info", new PageInfo("en-US", "Fernhill Earthworks LLC", ISSUED));
+        return Map.of(document, model().get(document), "plan", "", "info", new PageInfo("en-US",
+                "Fernhill Earthworks LLC", ISSUED));
     }
 
     static Head head() {
@@ -104,8 +105,10 @@ final class PaperworkFixtures {
                                 "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 in of wall",
                                 Dollars.of("6844.00")),
                         new PriceRow(
-                                "Wall B, kitchen side", "the same for 22 ft of wall, part of it by hand", Dollars.of("3052.00")),
-                        new PriceRow("Footing drain and outlet", "pipe, stone, fabric, solid main", Dollars.of("2387.00"))),
+                                "Wall B, kitchen side", "the same for 22 ft of wall, part of it by hand",
+                                        Dollars.of("3052.00")),
+                        new PriceRow("Footing drain and outlet", "pipe, stone, fabric, solid main",
+                                Dollars.of("2387.00"))),
                 Dollars.of("12283.00"),
                 Dollars.of("767.69"),
                 "6.25 %",
@@ -113,7 +116,8 @@ final class PaperworkFixtures {
                 "Fernhill 2026, 15 January 2026",
                 List.of(
                         new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
-                        new UnitPriceRow("Extra wall", "a further foot of wall at the same depth", "ft", Dollars.of("164.05"))),
+                        new UnitPriceRow("Extra wall", "a further foot of wall at the same depth", "ft",
+                                Dollars.of("164.05"))),
                 List.of(
                         "Permit for the outlet",
                         "Boards over lawn and walk, plants behind a fence",
@@ -146,19 +150,25 @@ final class PaperworkFixtures {
                 List.of(new PriceRow("Wall A", "", d("985.00"))), d("985.00"), Dollars.ZERO, "0 %", d("985.00"),
                 "Fernhill 2026, 15 January 2026", List.of(), List.of(), List.of("Repairs inside"), List.of(), List.of(),
                 "6 April 2026", "7 April 2026", 2, "",
-                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce, List.of(),
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce,
+                        List.of(),
                 List.of(), List.of());
     }
 
-    /** A small job with a markup, a step of $5, a minimum, and names of sections that a sum by name would take for rules. */
+    /**
+     * A small job with a markup, a step of $5, a minimum, and names of sections that a sum by name would
+     * take for rules.
+     */
     static CostSheet bareSheet() {
         String any = "*";
         String more = ">0";
         return new CostSheet(head(), "Fernhill 2026", "15 January 2026",
                 List.of(
-                        line("A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00", "c", "1",
+                        line("A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00",
+                                "c", "1",
                                 "18.75", "187.50"),
-                        line("B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c", "1",
+                        line("B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c",
+                                "1",
                                 "82.50", "82.50")),
                 List.of(
                         new CostSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
@@ -199,7 +209,8 @@ final class PaperworkFixtures {
                 List.of(
                         new CostSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
                         new CostSection("Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
-                        new CostSection("Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"), d("2387.00"))),
+                        new CostSection("Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"),
+                                d("2387.00"))),
                 d("8188.32"),
                 List.of(
                         step("Direct cost", "sum of the lines", "", "8188.32", "$8,188.32"),
@@ -218,9 +229,11 @@ final class PaperworkFixtures {
                 "12.0 %",
                 payments(),
                 List.of(
-                        new PurchaseRow("COAT-RUB", "Liquid rubber", "51.4 gal", "25 %", new BigDecimal("13"), "5 gal pail",
+                        new PurchaseRow("COAT-RUB", "Liquid rubber", "51.4 gal", "25 %", new BigDecimal("13"),
+                                "5 gal pail",
                                 "ceil(51.4 × 1.25 ÷ 5) = 13"),
-                        new PurchaseRow("PIPE-PERF", "Perforated pipe", "72.5 ft", "5 %", new BigDecimal("8"), "10 ft stick",
+                        new PurchaseRow("PIPE-PERF", "Perforated pipe", "72.5 ft", "5 %", new BigDecimal("8"),
+                                "10 ft stick",
                                 "ceil(72.5 × 1.05 ÷ 10) = 8")),
                 List.of(
                         new CrewRow("digging", "1 operator, 1 labourer", new BigDecimal("21.3"), new BigDecimal("2.7")),
@@ -240,24 +253,30 @@ final class PaperworkFixtures {
         return List.of(
                 line("DIG-MACH", "Dig by machine", a, "46.5", "cy", "46.5 cy", "0", "0", "980.11", "804.52", "0", "0",
                         "1784.63", "digging", "14.3", "57.57", "2677.01"),
-                line("COAT-RUB", "Coat with liquid rubber", a, "1234", "sf", "1,234 sf", "1300.00", "78.00", "1396.20", "0",
+                line("COAT-RUB", "Coat with liquid rubber", a, "1234", "sf", "1,234 sf", "1300.00", "78.00",
+                        "1396.20", "0",
                         "0", "0", "2774.20", "coating", "25.0", "3.37", "4158.58"),
                 line("SEAL-TIE", "Seal a tie", a, "1.5", "ft", "1.5 ft", "0.52", "0.03", "2.97", "0", "0", "0", "3.52",
                         "coating", "0", "5.29", "7.94"),
-                line("DIG-HAND", "Dig by hand", b, "17.5", "cy", "17.5 cy", "0", "0", "2034.33", "0", "0", "0", "2034.33",
+                line("DIG-HAND", "Dig by hand", b, "17.5", "cy", "17.5 cy", "0", "0", "2034.33", "0", "0", "0",
+                        "2034.33",
                         "digging", "7.0", "174.37", "3051.48"),
-                line("FABRIC", "Fabric, odd piece", b, "1.5", "sy", "1.5 sy", "0", "0", "0", "0", "0", "0", "0", "", "0",
+                line("FABRIC", "Fabric, odd piece", b, "1.5", "sy", "1.5 sy", "0", "0", "0", "0", "0", "0", "0", "",
+                        "0",
                         "0.01", "0.02"),
-                line("PIPE-PERF", "Perforated pipe in stone", drain, "72.5", "ft", "72.5 ft", "611.11", "36.67", "843.86",
+                line("PIPE-PERF", "Perforated pipe in stone", drain, "72.5", "ft", "72.5 ft", "611.11", "36.67",
+                        "843.86",
                         "0", "60.00", "40.00", "1591.64", "digging", "0", "32.93", "2387.43"),
-                line("GUARD", "Outlet guard", drain, "1", "ea", "1 ea", "0", "0", "0", "0", "0", "0", "0", "", "0", "0.02",
+                line("GUARD", "Outlet guard", drain, "1", "ea", "1 ea", "0", "0", "0", "0", "0", "0", "0", "", "0",
+                        "0.02",
                         "0.02"));
     }
 
     static List<PaymentRow> payments() {
         return List.of(
                 new PaymentRow(1, "at signing", "10 %", new BigDecimal("0.1"), false, d("1305.07")),
-                new PaymentRow(2, "when the walls are coated and shown to you", "33.3 %", new BigDecimal("0.333"), false,
+                new PaymentRow(2, "when the walls are coated and shown to you", "33.3 %", new BigDecimal("0.333"),
+                        false,
                         d("4345.88")),
                 new PaymentRow(3, "when the flow test has run", "35 %", new BigDecimal("0.35"), false, d("4567.74")),
                 new PaymentRow(4, "when the ground is seeded", "21.7 %", new BigDecimal("0.217"), true, d("2832.00")));
@@ -282,7 +301,8 @@ final class PaperworkFixtures {
 
     private static WallWork wall(String label, String where) {
         return new WallWork(
-                label, where, "north", "concrete block", "46 ft 6 in", "5 ft to 6 ft", "6 ft 8 in", "24 in", "8 in", "6 in",
+                label, where, "north", "concrete block", "46 ft 6 in", "5 ft to 6 ft", "6 ft 8 in", "24 in", "8 in",
+                        "6 in",
                 "sloped", "1.5", true, "15 %", List.of("flaking dampproofing"), "12 ft", true, 1,
                 List.of("window 32 in × 20 in"),
                 new FinishWork("coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil"),
@@ -292,7 +312,8 @@ final class PaperworkFixtures {
 
     private static List<Run> runs() {
         return List.of(
-                new Run("Drain 1", "drain", "4 in perforated PVC, holes down", "72.5 ft", "94.35 ft to 93.60 ft, fall 1.0 %",
+                new Run("Drain 1", "drain", "4 in perforated PVC, holes down", "72.5 ft",
+                        "94.35 ft to 93.60 ft, fall 1.0 %",
                         "Main 1", "the footing of walls A and B"),
                 new Run("Main 1", "main", "4 in solid PVC", "38.0 ft", "93.60 ft to 92.90 ft, fall 1.8 %", "Outlet 1",
                         "drain 1"));
@@ -308,7 +329,8 @@ final class PaperworkFixtures {
                 new Note("trench-slope", "must", "A", "The trench is 6 ft 8 in deep in Type C soil.",
                         "Slope the bank at 1 1/2 ft out for each foot up or use a shield.",
                         "29 CFR 1926 Subpart P App. B Table B-1 (T-09)", ""),
-                new Note("lot-fall", "advise", "", "The soil falls toward the house.", "Grade 6 in over the first 10 ft.",
+                new Note("lot-fall", "advise", "", "The soil falls toward the house.",
+                        "Grade 6 in over the first 10 ft.",
                         "IRC R401.3 (F-22)", ""));
     }
 
@@ -323,8 +345,10 @@ final class PaperworkFixtures {
             String code, String name, String section, String quantity, String unit, String text, String material,
             String tax, String labour, String machine, String sub, String disposal, String direct, String crew,
             String hours, String unitPrice, String price) {
-        return new CostLine(code, name, section, new BigDecimal(quantity), unit, text, "follows the takeoff", d(material),
-                d(tax), d(labour), d(machine), d(sub), d(disposal), d(direct), crew, new BigDecimal(hours), d(unitPrice),
+        return new CostLine(code, name, section, new BigDecimal(quantity), unit, text, "follows the takeoff",
+                d(material),
+                d(tax), d(labour), d(machine), d(sub), d(disposal), d(direct), crew, new BigDecimal(hours),
+                        d(unitPrice),
                 d(price));
     }
 

@@ -36,7 +36,8 @@ class WorkbookRecalculationTest {
                 Templates.bundled(), document, PaperworkFixtures.model(), PaperworkFixtures.ISSUED);
         assertThat(WorkbookDump.figures(WorkbookDump.open(file))).isNotEmpty();
         XSSFWorkbook again = recalculated(office.get(), withoutResults(file));
-        assertThat(toCents(WorkbookDump.figures(again))).isEqualTo(toCents(WorkbookDump.figures(WorkbookDump.open(file))));
+        assertThat(toCents(WorkbookDump.figures(again)))
+                .isEqualTo(toCents(WorkbookDump.figures(WorkbookDump.open(file))));
     }
 
     /** The same workbook with every formula's result taken out, so that what comes back was worked out afresh. */

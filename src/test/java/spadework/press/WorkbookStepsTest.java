@@ -3,6 +3,7 @@ package spadework.press;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -37,8 +38,9 @@ class WorkbookStepsTest {
 
     @Test
     void theStepsStandInTheOrderOfTheTrade() {
-        assertThat(String.join("\n", column(2)).toLowerCase(java.util.Locale.ROOT)).containsSubsequence(
-                "dig", "scrape", "wash", "dry", "hold point a", "cove", "coat", "hold point b", "wash the footing", "under the pipe",
+        assertThat(String.join("\n", column(2)).toLowerCase(Locale.ROOT)).containsSubsequence(
+                "dig", "scrape", "wash", "dry", "hold point a", "cove", "coat", "hold point b", "wash the footing",
+                        "under the pipe",
                 "perforated pipe", "washed stone", "fabric over the top of the stone only", "tee the footing drain",
                 "own solid line", "hold point c", "backfill in lifts", "grade", "haul");
     }
