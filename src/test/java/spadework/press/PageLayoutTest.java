@@ -78,14 +78,14 @@ class PageLayoutTest {
         List<PriceRow> rows = IntStream.rangeClosed(1, 90)
                 .mapToObj(i -> new PriceRow(
                         "Section " + i + ".",
-                        "begin " + i + " and a good many more words, so that this cell runs over more than one line"
+                        "Begin " + i + " and a good many more words, so that this cell runs over more than one line"
                                 + " on its page end " + i + ".",
                         Dollars.of("10.00")))
                 .toList();
         List<String> pages =
                 PageText.pages(PRESS.print("proposal", PageFixtures.model("proposal", priced(rows)), PageFixtures.INFO));
 
-        assertThat(pages.stream().filter(page -> page.contains("begin ")))
+        assertThat(pages.stream().filter(page -> page.contains("Begin ")))
                 .hasSizeGreaterThan(3)
                 .allSatisfy(page -> assertThat(page).contains("Section What it includes Price"));
         for (PriceRow row : rows) {
