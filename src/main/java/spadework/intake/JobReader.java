@@ -69,6 +69,7 @@ final class JobReader {
                 fields.get("warranty", Terms.WARRANTY, company.map(Company::warranty).orElse(NO_WARRANTY)),
                 fields.list("acceptedStops", Kind.object(JobReader::acceptedStop)),
                 fields.find("closed", Kind.object(inside -> new Closed(inside.get("completed", Dates.DATE)))),
+                fields.list("terms", Texts.TEXT),
                 fields.list("notes", Texts.TEXT));
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param protection what is done to keep house and garden from harm, one thing a line
  * @param excluded what is not in the price, beside the company's own list
  * @param assumed what the price takes for granted
+ * @param terms what is agreed on this job beside the company's own terms
  * @param notes for the contractor only; no homeowner's paper carries them
  */
 public record Job(
@@ -39,6 +40,7 @@ public record Job(
         WarrantyTerms warranty,
         List<AcceptedStop> acceptedStops,
         Optional<Closed> closed,
+        List<String> terms,
         List<String> notes) {
 
     public Job {
@@ -54,6 +56,7 @@ public record Job(
         priceChanges = List.copyOf(priceChanges);
         payments = List.copyOf(payments);
         acceptedStops = List.copyOf(acceptedStops);
+        terms = List.copyOf(terms);
         notes = List.copyOf(notes);
     }
 
@@ -76,6 +79,6 @@ public record Job(
                 .toList();
         return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, changed,
                 corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                warranty, acceptedStops, closed, notes);
+                warranty, acceptedStops, closed, terms, notes);
     }
 }

@@ -1,11 +1,7 @@
 package spadework.office;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Base64;
-import java.util.Locale;
 import java.util.Optional;
 import spadework.company.Company;
 
@@ -14,7 +10,7 @@ final class Logo {
     private Logo() {}
 
     static Optional<String> of(Company company, Path jobFolder) {
-        return company.logo().flatMap(name -> find(jobFolder, name)).map(Logo::read);
+        return company.logo().flatMap(name -> find(jobFolder, name)).map(DataAddress::of);
     }
 
     private static Optional<Path> find(Path jobFolder, String name) {
@@ -25,14 +21,5 @@ final class Logo {
             }
         }
         return Optional.empty();
-    }
-
-    private static String read(Path file) {
-        String kind = file.toString().toLowerCase(Locale.ROOT).endsWith(".png") ? "png" : "jpeg";
-        try {
-            return "data:image/" + kind + ";base64," + Base64.getEncoder().encodeToString(Files.readAllBytes(file));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 }

@@ -12,6 +12,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import spadework.company.Company;
+import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
@@ -65,13 +66,26 @@ public final class Office {
         }
         Understood understood = (Understood) reading;
         Job job = understood.job();
+        List<Fault> missing = Photos.missing(job, understood.jobFolder());
+        if (!missing.isEmpty()) {
+            return new Refusal(missing);
+        }
         Company company = understood.company();
         PriceBook book = understood.book().changedBy(job.priceChanges());
         Takeoff takeoff = Measuring.of(job, book);
         Quote quote = Pricing.of(job, company, book, takeoff);
         List<Finding> findings = findings(job, book, quote);
         return new Bid(new Dossier(
-                job, company, book, takeoff, quote, findings, phrases, terms, Logo.of(company, understood.jobFolder())));
+                job,
+                company,
+                book,
+                takeoff,
+                quote,
+                findings,
+                phrases,
+                terms,
+                Logo.of(company, understood.jobFolder()),
+                Photos.of(job, understood.jobFolder())));
     }
 
     private List<Finding> findings(Job job, PriceBook book, Quote quote) {

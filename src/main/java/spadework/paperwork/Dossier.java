@@ -13,6 +13,7 @@ import spadework.takeoff.Takeoff;
 /**
  * All that the papers are made from: what the job said, what came of it, and the words.
  *
+ * @param pictures photos of the visit, in the job's order
  * @param logo the firm's logo as a data address
  */
 public record Dossier(
@@ -24,9 +25,11 @@ public record Dossier(
         List<Finding> findings,
         Phrases phrases,
         Terms terms,
-        Optional<String> logo) {
+        Optional<String> logo,
+        List<Picture> pictures) {
 
     public Dossier {
         findings = List.copyOf(findings);
+        pictures = List.copyOf(pictures);
     }
 }

@@ -9,6 +9,7 @@ import spadework.money.Dollars;
  * Everything the proposal prints, finished. It holds prices and no cost.
  *
  * @param notes the findings that concern the homeowner
+ * @param pictures photos of the visit
  * @param tax zero when no tax line is printed
  */
 public record Proposal(
@@ -38,4 +39,5 @@ public record Proposal(
         Promise warranty,
         List<String> preparation,
         List<Note> notes,
-        List<String> terms) {}
+        List<String> terms,
+        List<Picture> pictures) {}

@@ -53,7 +53,8 @@ public final class ProposalPaper {
                 Promises.of(job),
                 company.preparation(),
                 Notes.forHomeowner(dossier),
-                company.terms());
+                Stream.concat(company.terms().stream(), job.terms().stream()).toList(),
+                dossier.pictures());
     }
 
     private static List<PriceRow> prices(Dossier dossier) {

@@ -204,7 +204,7 @@ public final class PlanJob {
                 new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
                 List.of(),
                 Optional.empty(),
-                List.of());
+                List.of(), List.of());
     }
 
     private static SolidRun run(String label, String into) {

@@ -211,7 +211,7 @@ final class PageFixtures {
                 List.of(
                         "Changes are agreed in writing, with their price, before they are done.",
                         "We hold the permit and call the inspections.",
-                        "The site is left raked and free of our waste."));
+                        "The site is left raked and free of our waste."), List.of());
     }
 
     static WallWork wall(String label, boolean north) {

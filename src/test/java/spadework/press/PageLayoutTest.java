@@ -136,6 +136,6 @@ class PageLayoutTest {
                 p.head(), p.plan(), p.observations(), p.notFixed(), p.walls(), p.runs(), p.outlets(), prices, p.price(),
                 p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
                 p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms());
+                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), List.of());
     }
 }

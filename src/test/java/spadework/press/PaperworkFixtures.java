@@ -133,7 +133,7 @@ final class PaperworkFixtures {
                 promise(),
                 List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
                 notes(),
-                List.of("Changes are agreed in writing before the work."));
+                List.of("Changes are agreed in writing before the work."), List.of());
     }
 
     /** The barest proposal: one section, one payment, no tax, no unit prices, A4, a warranty in force. */
@@ -152,7 +152,7 @@ final class PaperworkFixtures {
                 "6 April 2026", "7 April 2026", 2, "",
                 List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce,
                         List.of(),
-                List.of(), List.of());
+                List.of(), List.of(), List.of());
     }
 
     /**
