@@ -1,11 +1,13 @@
 package spadework.press;
 
+import java.util.Locale;
+
 /** A character that the type cannot print. */
 public record GlyphGap(int codePoint) {
 
     /** As {@code U+202E}. */
     public String codePointText() {
-        StringBuilder hex = new StringBuilder(Integer.toHexString(codePoint).toUpperCase(java.util.Locale.ROOT));
+        StringBuilder hex = new StringBuilder(Integer.toHexString(codePoint).toUpperCase(Locale.ROOT));
         while (hex.length() < 4) {
             hex.insert(0, '0');
         }

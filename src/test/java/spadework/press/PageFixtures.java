@@ -49,7 +49,8 @@ final class PageFixtures {
             """;
 
     private static final String LOGO =
-            "data:image/png;base64,iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+M8AAAMBAQDJ/pLvAAAAAElFTkSuQmCC";
+            "data:image/png;base64,"
+            + "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+M8AAAMBAQDJ/pLvAAAAAElFTkSuQmCC";
 
     private static final String STEEP = "29 CFR 1926 Subpart P App. B Table B-1 (T-09)";
 
@@ -144,13 +145,15 @@ final class PageFixtures {
                 runs(),
                 outlets(),
                 List.of(
-                        price("Locate and protect", "Utility marking, fence, mats over the lawn, covers on plants", "940"),
+                        price("Locate and protect", "Utility marking, fence, mats over the lawn, covers on plants",
+                                "940"),
                         price("Dig", "Machine and hand digging along both walls, soil kept on mats", "4860"),
                         price("Clean and repair", "Stripping, scraping, washing, crack filling, a cove at the footing",
                                 "3120"),
                         price("Coat", "Two coats of liquid synthetic rubber, with a protection board over it", "5285"),
                         price("Drain", "Perforated pipe in washed stone with fabric over the top, cleanouts", "4410"),
-                        price("Carry the water away", "Solid main to the swale with an animal guard at its end", "1875"),
+                        price("Carry the water away", "Solid main to the swale with an animal guard at its end",
+                                "1875"),
                         price("Roof water", "Two downspouts in solid pipe of their own", "1240"),
                         price("Backfill and grade", "Fill in layers, surplus hauled away, surface sloped", "3670"),
                         price("Restore", "Topsoil, seed and straw on what we dug", "1150"),
@@ -197,9 +200,11 @@ final class PageFixtures {
                         payment(1, "When you sign the contract", "10 %", "0.1", false, "2687.50"),
                         payment(2, "When both walls are dug and you have seen the footing", "30 %", "0.3", false,
                                 "8062.50"),
-                        payment(3, "When the coating is dry and the drain has passed the hose test", "40 %", "0.4", false,
+                        payment(3, "When the coating is dry and the drain has passed the hose test", "40 %", "0.4",
+                                false,
                                 "10750.00"),
-                        payment(4, "When the trench is filled, the grade is set and we have left the site clean", "20 %",
+                        payment(4, "When the trench is filled, the grade is set and we have left the site clean",
+                                "20 %",
                                 "0.2", true, "5375.00")),
                 promise(true),
                 List.of(
@@ -272,7 +277,8 @@ final class PageFixtures {
         return new Promise(
                 specimen,
                 List.of(
-                        new WarrantyRow("Coating on walls A and B", "No water comes through the coated face of the wall",
+                        new WarrantyRow("Coating on walls A and B",
+                                "No water comes through the coated face of the wall",
                                 15, specimen ? "" : "1 May 2026", specimen ? "" : "30 April 2041"),
                         new WarrantyRow("Footing drain and solid main", "The pipe carries water and does not settle or"
                                 + " break", 5, specimen ? "" : "1 May 2026", specimen ? "" : "30 April 2031"),
@@ -322,7 +328,8 @@ final class PageFixtures {
                         measured("seed", "Restore", "Seed and straw", "1,480", "sf")),
                 List.of("Mats on the lawn along the machine's way.", "A fence around the open trench every night."),
                 notes(),
-                "Local code and the competent person govern; where they ask for more than this paper, do what they ask.",
+                "Local code and the competent person govern; where they ask for more than this paper, do what"
+                        + " they ask.",
                 "OH-2026-0413-118",
                 "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.");
     }
@@ -365,7 +372,8 @@ final class PageFixtures {
                 Dollars.of("17173.20"),
                 List.of(
                         new Step("Direct cost", "sum of lines", "17,173.20", new BigDecimal("17173.20"), "$17,173.20"),
-                        new Step("Contingency", "direct × 5 %", "17,173.20 × 0.05", new BigDecimal("858.66"), "$858.66"),
+                        new Step("Contingency", "direct × 5 %", "17,173.20 × 0.05",
+                                new BigDecimal("858.66"), "$858.66"),
                         new Step("Overhead", "(direct + contingency) × 20 %", "18,031.86 × 0.20",
                                 new BigDecimal("3606.37"), "$3,606.37"),
                         new Step("Price", "cost ÷ (1 − 19.5 %)", "21,638.23 ÷ 0.805", new BigDecimal("26879.79"),
@@ -387,7 +395,8 @@ final class PageFixtures {
                 List.of(
                         new PurchaseRow("COAT-R", "Liquid synthetic rubber", "33.9 gal", "25 %", new BigDecimal("9"),
                                 "pail of 5 gal", "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9"),
-                        new PurchaseRow("PIPE-P", "Perforated pipe", "78 ft", "5 %", new BigDecimal("9"), "stick of 10 ft",
+                        new PurchaseRow("PIPE-P", "Perforated pipe", "78 ft", "5 %",
+                                new BigDecimal("9"), "stick of 10 ft",
                                 "78 × 1.05 ÷ 10 = 8.19, rounded up to 9")),
                 List.of(
                         new CrewRow("Dig crew", "operator, labourer", new BigDecimal("31.5"), new BigDecimal("3.9")),
@@ -421,7 +430,8 @@ final class PageFixtures {
                 new BigDecimal(value.replace(",", "")),
                 unit,
                 value + " " + unit,
-                "V = L ÷ 6 × (A0 + 4 Am + A1) = 46.5 ÷ 6 × (33.1 + 4 × 35.4 + 37.9) = 1,649.9 cf = " + value + " " + unit,
+                "V = L ÷ 6 × (A0 + 4 Am + A1) = 46.5 ÷ 6 × (33.1 + 4 × 35.4 + 37.9) = 1,649.9 cf = " + value + " "
+                        + unit,
                 "L 46.5 ft (job, wall A), A0 33.1 sf, Am 35.4 sf, A1 37.9 sf",
                 "Simpson's rule, exact where the depth is linear");
     }

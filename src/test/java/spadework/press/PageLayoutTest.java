@@ -83,13 +83,15 @@ class PageLayoutTest {
                         Dollars.of("10.00")))
                 .toList();
         List<String> pages =
-                PageText.pages(PRESS.print("proposal", PageFixtures.model("proposal", priced(rows)), PageFixtures.INFO));
+                PageText.pages(PRESS.print("proposal", PageFixtures.model("proposal",
+                        priced(rows)), PageFixtures.INFO));
 
         assertThat(pages.stream().filter(page -> page.contains("Begin ")))
                 .hasSizeGreaterThan(3)
                 .allSatisfy(page -> assertThat(page).contains("Section What it includes Price"));
         for (PriceRow row : rows) {
-            assertThat(pages).filteredOn(page -> page.contains(row.name() + " " + row.includes() + " $10.00")).hasSize(1);
+            assertThat(pages).filteredOn(page -> page.contains(row.name() + " " + row.includes() + " $10.00"))
+                    .hasSize(1);
         }
     }
 
@@ -109,7 +111,8 @@ class PageLayoutTest {
     void aLogoAndTheFirmsNameStandInTheHeader() {
         byte[] pdf = PRESS.print("proposal", PageFixtures.proposalOnA4WithLogo(), PageFixtures.INFO);
 
-        assertThat(PageText.pages(pdf).get(1)).contains("Harrow Lane Drainage LLC · Home improvement registration HI-00417");
+        assertThat(PageText.pages(pdf).get(1))
+                .contains("Harrow Lane Drainage LLC · Home improvement registration HI-00417");
     }
 
     private static Document source(String document, Map<String, Object> model) {

@@ -24,7 +24,8 @@ class PageRepeatsTest {
     void theSameInputGivesTheSameBytes() throws InterruptedException {
         byte[] first = PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO);
         Thread.sleep(1100); // a date taken from the clock would have moved on by a second
-        byte[] second = new PagePress(Templates.bundled()).print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO);
+        byte[] second = new PagePress(Templates.bundled()).print("proposal",
+                PageFixtures.proposalModel(), PageFixtures.INFO);
 
         assertThat(second).isEqualTo(first);
     }

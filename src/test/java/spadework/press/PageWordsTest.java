@@ -47,7 +47,8 @@ class PageWordsTest {
                         Set.of("customerContact", "quantities", "wetFilm", "bottomWidth", "footingThickness",
                                 "footingProjection", "notCovered", "duties", "promise")),
                 Arguments.of("scope", scope, scope.get("scope"),
-                        Set.of("validUntil", "address", "email", "insurance", "working", "inputs", "source", "section")),
+                        Set.of("validUntil", "address", "email", "insurance", "working", "inputs", "source",
+                                "section")),
                 Arguments.of("certificate", certificate, certificate.get("certificate"),
                         Set.of("validUntil", "insurance", "customerContact", "jobTitle", "quantities", "depth",
                                 "trenchDepth", "bottomWidth", "footingThickness", "footingProjection", "handShare",
@@ -61,7 +62,8 @@ class PageWordsTest {
         Proposal proposal = (Proposal) PageFixtures.proposalModel().get("proposal");
         String text = PageText.all(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO));
 
-        assertThat(proposal.prices()).allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.includes() + " "
+        assertThat(proposal.prices()).allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.includes()
+                + " "
                 + row.price()));
         assertThat(proposal.payments()).allSatisfy(row -> assertThat(text).contains(row.when() + " " + row.share() + " "
                 + row.amount()));
@@ -73,8 +75,10 @@ class PageWordsTest {
         String text = PageText.all(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO));
 
         assertThat(text)
-                .contains("This is waterproofing: it is made to hold back standing water; the code calls it so from 60 mil")
-                .contains("This is dampproofing: it slows the damp of the soil and is not made to hold back standing water;"
+                .contains("This is waterproofing: it is made to hold back standing water;"
+                        + " the code calls it so from 60 mil")
+                .contains("This is dampproofing: it slows the damp of the soil and is not made to hold back"
+                        + " standing water;"
                         + " the code calls it waterproofing only from 40 mil");
     }
 
