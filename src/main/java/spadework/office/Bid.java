@@ -1,8 +1,10 @@
 package spadework.office;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.listing.Listing;
@@ -15,13 +17,16 @@ public record Bid(Dossier dossier) implements Answer {
 
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {
-        return dossier.findings().stream()
+        return findings().stream()
                 .filter(finding -> finding.severity() == Severity.STOP && !isAccepted(finding))
                 .toList();
     }
 
+    /** All findings, gravest first. */
     public List<Finding> findings() {
-        return dossier.findings();
+        return Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+                .sorted(Comparator.comparing(Finding::severity))
+                .toList();
     }
 
     /** Sections and total as lines of text. */
@@ -51,11 +56,11 @@ public record Bid(Dossier dossier) implements Answer {
     /** The bid for other programs, as JSON. */
     public String priceListing() {
         return Listing.price(
-                dossier.job(), dossier.takeoff(), dossier.quote(), dossier.findings(), dossier.phrases());
+                dossier.job(), dossier.takeoff(), dossier.quote(), findings(), dossier.phrases());
     }
 
     /** The findings for other programs, as JSON. */
     public String checkListing() {
-        return Listing.check(dossier.job(), dossier.findings(), dossier.phrases());
+        return Listing.check(dossier.job(), findings(), dossier.phrases());
     }
 }

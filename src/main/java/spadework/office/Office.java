@@ -4,13 +4,11 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import spadework.company.Company;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
@@ -74,29 +72,25 @@ public final class Office {
         PriceBook book = understood.book().changedBy(job.priceChanges());
         Takeoff takeoff = Measuring.of(job, book);
         Quote quote = Pricing.of(job, company, book, takeoff);
-        List<Finding> findings = findings(job, book, quote);
         return new Bid(new Dossier(
                 job,
                 company,
                 book,
                 takeoff,
                 quote,
-                findings,
+                Checks.of(new Facts(job, book)),
+                contractFindings(job, quote),
                 phrases,
                 terms,
                 Logo.of(company, understood.jobFolder()),
                 Photos.of(job, understood.jobFolder())));
     }
 
-    private List<Finding> findings(Job job, PriceBook book, Quote quote) {
+    private List<Finding> contractFindings(Job job, Quote quote) {
         String state = job.site().address().state();
         Dollars deposit = Dollars.total(
                 quote.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
-        return Stream.concat(
-                        Checks.of(new Facts(job, book)).stream(),
-                        DepositCheck.of(state, states.find(state), quote.total(), deposit).stream())
-                .sorted(Comparator.comparing(Finding::severity))
-                .toList();
+        return DepositCheck.of(state, states.find(state), quote.total(), deposit);
     }
 
     /**

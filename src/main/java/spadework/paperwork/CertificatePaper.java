@@ -16,6 +16,6 @@ public final class CertificatePaper {
                 Promises.of(job),
                 new WallWorks(dossier).all(),
                 new Runs(dossier).all(),
-                job.site().address().state());
+                dossier.terms().get("state." + job.site().address().state()));
     }
 }

@@ -14,6 +14,8 @@ import spadework.takeoff.Takeoff;
  * All that the papers are made from: what the job said, what came of it, and the words.
  *
  * @param pictures photos of the visit, in the job's order
+ * @param findings about site, trench, wall and water
+ * @param contractFindings about the contract, for the contractor only
  * @param logo the firm's logo as a data address
  */
 public record Dossier(
@@ -23,6 +25,7 @@ public record Dossier(
         Takeoff takeoff,
         Quote quote,
         List<Finding> findings,
+        List<Finding> contractFindings,
         Phrases phrases,
         Terms terms,
         Optional<String> logo,
@@ -30,6 +33,7 @@ public record Dossier(
 
     public Dossier {
         findings = List.copyOf(findings);
+        contractFindings = List.copyOf(contractFindings);
         pictures = List.copyOf(pictures);
     }
 }

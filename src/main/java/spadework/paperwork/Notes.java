@@ -1,9 +1,11 @@
 package spadework.paperwork;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.job.AcceptedStop;
@@ -12,10 +14,16 @@ import spadework.job.AcceptedStop;
 final class Notes {
     private Notes() {}
 
-    /** Every finding, for the crew and the contractor. */
+    /** Findings about the work, for the crew. */
+    static List<Note> forCrew(Dossier dossier) {
+        return dossier.findings().stream().map(finding -> note(dossier, finding)).toList();
+    }
+
+    /** Every finding, for the contractor. */
     static List<Note> all(Dossier dossier) {
-        return dossier.findings().stream()
-                .map(finding -> note(dossier, finding, dossier.phrases().what(finding), dossier.phrases().action(finding)))
+        return Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+                .sorted(Comparator.comparing(Finding::severity))
+                .map(finding -> note(dossier, finding))
                 .toList();
     }
 
@@ -30,6 +38,10 @@ final class Notes {
             });
         }
         return notes;
+    }
+
+    private static Note note(Dossier dossier, Finding finding) {
+        return note(dossier, finding, dossier.phrases().what(finding), dossier.phrases().action(finding));
     }
 
     private static Note note(Dossier dossier, Finding finding, String what, String action) {

@@ -5,7 +5,9 @@ import spadework.drawing.Scene;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Soil;
+import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
+import spadework.takeoff.Quantity;
 
 /** Puts the scope of work together. It takes no money. */
 public final class ScopePaper {
@@ -23,14 +25,19 @@ public final class ScopePaper {
                 !job.water().roofLines().isEmpty(),
                 job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP),
                 Measurements.of(dossier.takeoff().quantities().stream()
-                        .filter(quantity -> quantity.section().kind() != Section.WALL
-                                && quantity.section().kind() != Section.SETUP)
+                        .filter(ScopePaper::isWork)
                         .toList()),
                 job.protection(),
-                Notes.all(dossier),
+                Notes.forCrew(dossier),
                 dossier.phrases().deference(),
                 job.site().locateTicket().orElse(""),
                 soil(dossier, job.site().soil()));
+    }
+
+    /** What is done apart from the walls; the balance of soil itself is reckoning, its haul or import is work. */
+    private static boolean isWork(Quantity quantity) {
+        Section kind = quantity.section().kind();
+        return kind != Section.WALL && kind != Section.SETUP && quantity.measure() != Measure.SURPLUS;
     }
 
     private static String soil(Dossier dossier, Soil soil) {
