@@ -47,7 +47,8 @@ final class CheckCommand implements Callable<Integer> {
             out.println(bid.checkListing());
         } else {
             for (Finding finding : bid.findings()) {
-                out.println(finding.severity() + " " + office.told(finding));
+                String answered = bid.isAnsweredFor(finding) ? " (accepted in the job)" : "";
+                out.println(finding.severity() + answered + " " + office.told(finding));
             }
             out.println(office.deference());
         }

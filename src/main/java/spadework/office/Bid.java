@@ -18,7 +18,7 @@ public record Bid(Dossier dossier) implements Answer {
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {
         return findings().stream()
-                .filter(finding -> finding.severity() == Severity.STOP && !isAccepted(finding))
+                .filter(finding -> finding.severity() == Severity.STOP && !isAnsweredFor(finding))
                 .toList();
     }
 
@@ -48,7 +48,8 @@ public record Bid(Dossier dossier) implements Answer {
         return String.format(Locale.ROOT, "%-60s %14s", name, price.text());
     }
 
-    private boolean isAccepted(Finding finding) {
+    /** Whether the job records who answers for a finding. */
+    public boolean isAnsweredFor(Finding finding) {
         return dossier.job().acceptedStops().stream()
                 .anyMatch(stop -> stop.finding().equals(finding.id()) && stop.about().equals(finding.about()));
     }

@@ -34,7 +34,7 @@ final class WallWorks {
 
     private WallWork work(Wall wall) {
         Job job = dossier.job();
-        Bank bank = Bank.of(wall, job.site().soil().type());
+        Bank bank = Bank.of(job.site(), wall);
         boolean hand = wall.digging().access() == Access.HAND;
         FinishSystem system = wall.finish().system();
         return new WallWork(

@@ -11,6 +11,7 @@ public final class Checks {
             new TrenchRules(),
             new RoomRules(),
             new StructureRules(),
+            new EnvelopeRules(),
             new UtilityRules(),
             new TreeRules(),
             new HazardRules(),

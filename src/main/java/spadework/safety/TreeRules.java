@@ -12,15 +12,10 @@ import spadework.job.SiteLimit;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.trench.Bank;
+import spadework.trench.RootZone;
 
 /** Roots of a tree that stands near the trench. Published radii differ, so the finding says which were used. */
 final class TreeRules implements Rule {
-    /** Vancouver WA 20.170.100, feet of radius for each inch of trunk. */
-    private static final double LEAST = 1.0;
-
-    /** Edina MN tree protection, feet of radius for each inch of trunk. */
-    private static final double MOST = 1.5;
-
     @Override
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>();
@@ -38,19 +33,19 @@ final class TreeRules implements Rule {
                     "distance", limit.distance().text()));
         }
         Wall wall = facts.job().getWall(limit.wall());
-        double inches = limit.trunk().get().inches();
-        Length edge = TrenchReach.of(wall, Bank.of(wall, facts.job().site().soil().type()));
+        Length trunk = limit.trunk().get();
+        Length edge = Bank.of(facts.job().site(), wall).reach(wall);
         double free = limit.distance().minus(edge).feet();
-        if (free >= inches * MOST) {
+        if (free >= RootZone.most(trunk).feet()) {
             return List.of();
         }
         return List.of(advise(
                 "roots",
                 limit.wall(),
-                "Vancouver WA 20.170.100 (1 ft an inch); City of Edina MN (1.5 ft an inch)",
-                "trunk", limit.trunk().get().text(),
+                RootZone.SOURCE,
+                "trunk", trunk.text(),
                 "distance", limit.distance().text(),
                 "edge", edge.text(),
-                "zone", String.format(Locale.ROOT, "%.0f to %.0f ft", inches * LEAST, inches * MOST)));
+                "zone", String.format(Locale.ROOT, "%.0f to %.0f ft", RootZone.least(trunk).feet(), RootZone.most(trunk).feet())));
     }
 }

@@ -16,7 +16,6 @@ import spadework.trench.Bank;
 
 /** People in the trench: 29 CFR 1926.651 and .652 (T-13 to T-26). The gap between wall and bank is a trench (T-22). */
 final class TrenchRules implements Rule {
-    private static final Length PROTECTED_FROM = Length.ofFeet(5);
     private static final Length LADDER_FROM = Length.ofFeet(4);
     private static final Length ENGINEER_OVER = Length.ofFeet(20);
 
@@ -24,7 +23,7 @@ final class TrenchRules implements Rule {
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>();
         for (Wall wall : facts.job().walls()) {
-            found.addAll(protection(wall, Bank.of(wall, facts.job().site().soil().type())));
+            found.addAll(protection(wall, Bank.of(facts.job().site(), wall)));
             Length depth = wall.deepestTrench();
             if (depth.compareTo(LADDER_FROM) >= 0) {
                 found.add(must("ladder", wall.label(), "29 CFR 1926.651(c)(2), 1926.1053(b)(1)", "depth", depth.text()));
@@ -53,7 +52,7 @@ final class TrenchRules implements Rule {
         }
         if (bank.protection() == Protection.UPRIGHT) {
             return List.of(
-                    depth.compareTo(PROTECTED_FROM) >= 0
+                    depth.compareTo(Bank.PROTECTED_FROM) >= 0
                             ? stop("upright-too-deep", wall.label(), cite, "depth", depth.text())
                             : must("upright-shallow", wall.label(), cite, "depth", depth.text()));
         }

@@ -14,7 +14,7 @@ record WallMeasures(
 
     static WallMeasures of(Job job, Wall wall) {
         String at = "/walls/" + job.walls().indexOf(wall);
-        Bank bank = Bank.of(wall, job.site().soil().type());
+        Bank bank = Bank.of(job.site(), wall);
         return new WallMeasures(
                 wall,
                 bank,

@@ -58,7 +58,7 @@ final class WallTakeoff {
                 Measure.DIG_HAND,
                 Worked.of("Dh", "dug by hand, bank", dug.number() * share, Unit.CUBIC_YARD, "D × q",
                         "share of the whole", dug, q));
-        if (wall.digging().protection() == Protection.SHIELDED) {
+        if (m.bank().protection() == Protection.SHIELDED) {
             tally.add(Measure.SHIELD, length(Measure.SHIELD));
         }
         return dug;

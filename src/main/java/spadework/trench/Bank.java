@@ -1,30 +1,95 @@
 package spadework.trench;
 
+import java.util.Comparator;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.job.LimitKind;
 import spadework.job.Protection;
+import spadework.job.Site;
+import spadework.job.SiteLimit;
 import spadework.job.SoilType;
 import spadework.job.Wall;
+import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.working.Listed;
 
 /**
- * The outer bank of a wall's trench.
+ * The outer bank of a wall's trench, as it is dug and priced.
  *
  * @param slope horizontal for each vertical; 0 when shielded or upright
  * @param soil the type that the slope follows
+ * @param inTheWay what keeps the bank from being sloped although the job asks for it
  */
-public record Bank(Protection protection, Listed slope, SoilType soil) {
+public record Bank(Protection protection, Listed slope, SoilType soil, Optional<SiteLimit> inTheWay) {
+
+    /** From this depth a trench is protected (29 CFR 1926.652(a)(1), T-13). */
+    public static final Length PROTECTED_FROM = Length.ofFeet(5);
 
     /**
-     * The bank that a wall's trench gets. Soil beside a foundation was dug before, so it is never taken as better than
-     * Type B, whatever the job says (29 CFR 1926 Subpart P App. A, definition of Type A (iii); T-02, T-04).
+     * The bank that a wall's trench gets. Where the lawful slope does not fit before what stands beside the wall, a
+     * shield takes its place, or under 5 ft an upright bank, which the competent person has to allow.
      */
-    public static Bank of(Wall wall, SoilType classed) {
-        SoilType soil = classed == SoilType.A ? SoilType.B : classed;
-        Protection protection = wall.digging().protection();
-        double run = protection == Protection.SLOPED ? SlopeTable.run(soil) : 0;
-        String source = protection == Protection.SLOPED
-                ? SlopeTable.SOURCE
-                : "the bank stands upright, " + protection.name().toLowerCase(java.util.Locale.ROOT);
-        return new Bank(protection, Listed.of("s", "side slope, run for each rise", run, Unit.FOOT_PER_FOOT, source), soil);
+    public static Bank of(Site site, Wall wall) {
+        SoilType soil = soil(site);
+        if (wall.digging().protection() != Protection.SLOPED) {
+            return upright(wall.digging().protection(), soil, Optional.empty());
+        }
+        double run = SlopeTable.run(soil);
+        Length reach = reach(wall, run);
+        Optional<SiteLimit> inTheWay = site.limits().stream()
+                .filter(limit -> limit.wall().equals(wall.label()))
+                .filter(limit -> room(limit).map(room -> reach.compareTo(room) > 0).orElse(false))
+                .min(Comparator.comparing(limit -> room(limit).orElseThrow()));
+        if (inTheWay.isPresent()) {
+            boolean deep = wall.deepestTrench().compareTo(PROTECTED_FROM) >= 0;
+            return upright(deep ? Protection.SHIELDED : Protection.UPRIGHT, soil, inTheWay);
+        }
+        return new Bank(Protection.SLOPED, slope(run, SlopeTable.SOURCE), soil, inTheWay);
+    }
+
+    /**
+     * The soil type to slope for. Soil beside a foundation was dug before, so it is never taken as better than Type B,
+     * whatever the job says (29 CFR 1926 Subpart P App. A, definition of Type A (iii); T-02, T-04).
+     */
+    public static SoilType soil(Site site) {
+        SoilType classed = site.soil().type();
+        return classed == SoilType.A || classed == SoilType.STABLE_ROCK ? SoilType.B : classed;
+    }
+
+    /** How far the trench's top edge lies from the wall's face at its deeper end. */
+    public Length reach(Wall wall) {
+        return reach(wall, slope.number());
+    }
+
+    /** How far a bank of that slope would reach. */
+    public static Length reach(Wall wall, double run) {
+        return wall.footing().projection()
+                .plus(wall.digging().bottomWidth())
+                .plus(Length.ofFeet(run * wall.deepestTrench().feet()));
+    }
+
+    /**
+     * The room that a limit leaves, from the wall's face: to the thing itself, for a tree to the smaller published root
+     * zone. Empty where it limits no slope: a utility, a tree that nobody measured or whose roots the trench meets anyhow.
+     */
+    private static Optional<Length> room(SiteLimit limit) {
+        if (limit.kind() == LimitKind.UTILITY) {
+            return Optional.empty();
+        }
+        if (limit.kind() == LimitKind.TREE) {
+            return limit.trunk()
+                    .map(trunk -> limit.distance().minus(RootZone.least(trunk)))
+                    .filter(Length::isPositive);
+        }
+        return Optional.of(limit.distance());
+    }
+
+    private static Bank upright(Protection protection, SoilType soil, Optional<SiteLimit> inTheWay) {
+        String source = "the bank stands upright, " + protection.name().toLowerCase(Locale.ROOT);
+        return new Bank(protection, slope(0, source), soil, inTheWay);
+    }
+
+    private static Listed slope(double run, String source) {
+        return Listed.of("s", "side slope, run for each rise", run, Unit.FOOT_PER_FOOT, source);
     }
 }

@@ -144,6 +144,48 @@ class ChecksTest {
         SiteLimit line = new SiteLimit(LimitKind.PROPERTY_LINE, "A", Length.ofFeet(distance), Optional.empty(), "");
         Job job = Jobs.job(Jobs.with(Jobs.site(), line), Jobs.water(), Jobs.wall());
         assertThat(ids(job).contains("no-room")).isEqualTo(!fits);
+        assertThat(ids(job).contains("shield")).as("5 ft and deeper: a shield instead").isEqualTo(!fits);
+        assertThat(ids(job).contains("slope-back")).isEqualTo(fits);
+    }
+
+    /** Under 5 ft an upright bank takes the slope's place, which the competent person has to allow. */
+    @Test
+    void shallowTrenchWithoutRoomStandsUpright() {
+        SiteLimit line = new SiteLimit(LimitKind.WALK, "A", Length.ofFeet(4), Optional.empty(), "");
+        Job job = Jobs.job(Jobs.with(Jobs.site(), line), Jobs.water(), Jobs.deep(3));
+        assertThat(ids(job)).contains("no-room", "upright-shallow").doesNotContain("shield", "slope-back");
+    }
+
+    /** Projection 0.5 ft and bottom 2 ft: an upright trench reaches 2.5 ft. */
+    @ParameterizedTest(name = "property line at {0} ft: stop {1}")
+    @CsvSource({"2.4, true", "2.6, false"})
+    void evenAnUprightTrenchNeedsRoom(double distance, boolean stop) {
+        SiteLimit line = new SiteLimit(LimitKind.PROPERTY_LINE, "A", Length.ofFeet(distance), Optional.empty(), "");
+        Job job = Jobs.job(Jobs.with(Jobs.site(), line), Jobs.water(), Jobs.wall());
+        assertThat(ids(job).contains("no-room-at-all")).isEqualTo(stop);
+    }
+
+    /** The trench is 5.667 ft deep and its foot lies 2.5 ft out: the neighbour's footing is in reach under 8.167 ft. */
+    @ParameterizedTest(name = "neighbour's footing at {0} ft: stop {1}")
+    @CsvSource({"8.1, true", "8.2, false"})
+    void neighboursFootingInsideOneToOne(double distance, boolean stop) {
+        SiteLimit near = new SiteLimit(LimitKind.NEIGHBOUR_FOOTING, "A", Length.ofFeet(distance), Optional.empty(), "");
+        Job job = Jobs.job(Jobs.with(Jobs.site(), near), Jobs.water(), Jobs.wall());
+        assertThat(ids(job).contains("footing-in-reach")).isEqualTo(stop);
+    }
+
+    /** The stone stands 14 in high, 6 in over the footing's top; 6 in of soil over it need 12 in to the footing's top. */
+    @ParameterizedTest(name = "footing top {0} in deep: too shallow {1}")
+    @CsvSource({"11.9, true", "12, false"})
+    void stoneLeavesRoomForSoil(double inches, boolean expected) {
+        assertThat(ids(Jobs.job(Jobs.deep(inches / 12))).contains("stone-shallow")).isEqualTo(expected);
+    }
+
+    @Test
+    void wallWithoutDrainIsTold() {
+        Water none = new Water(List.of(), List.of(), List.of(), List.of(), List.of());
+        assertThat(ids(Jobs.job(Jobs.site(), none, Jobs.wall()))).contains("wall-undrained");
+        assertThat(ids(Jobs.job())).doesNotContain("wall-undrained");
     }
 
     /** W-35, City of Edina MN: a trunk of 10 in has a root zone of 15 ft. The trench's edge lies 8.17 ft out. */
