@@ -11,9 +11,9 @@ public final class Figures {
     /** The number to the unit's own decimals, with thousands marked, then the unit: {@code 1,306.5 cf}. */
     public static String withUnit(BigDecimal value, Unit unit) {
         if (unit == Unit.DOLLAR) {
-            return "$" + String.format(Locale.ROOT, "%,.2f", value);
+            return (value.signum() < 0 ? "\u2212$" : "$") + String.format(Locale.ROOT, "%,.2f", value.abs());
         }
-        String number = String.format(Locale.ROOT, "%,." + unit.decimals() + "f", printed(value, unit));
+        String number = minus(String.format(Locale.ROOT, "%,." + unit.decimals() + "f", printed(value, unit)));
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
@@ -26,6 +26,11 @@ public final class Figures {
     public static String inWorking(BigDecimal value) {
         BigDecimal tidy = value.setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();
         int decimals = Math.max(0, tidy.scale());
-        return String.format(Locale.ROOT, "%,." + decimals + "f", tidy);
+        return minus(String.format(Locale.ROOT, "%,." + decimals + "f", tidy));
+    }
+
+    /** A true minus sign, which is as wide as a plus and never breaks from its number. */
+    private static String minus(String number) {
+        return number.replace('-', '\u2212');
     }
 }

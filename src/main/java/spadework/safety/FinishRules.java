@@ -29,12 +29,12 @@ final class FinishRules implements Rule {
         }
         if (walls > 0) {
             found.add(must("inspection-holds", "", "IRC R109.1 (from memory); local building department"));
-            found.add(must("siding-clearance", "", "IRC R317.1, R404.1.6"));
+            found.add(must("siding-clearance", "", "IRC R317.1, R404.1.6 (2009 edition on)"));
             found.add(must("backfill-lifts", "", "IBC 1803.2; lifts of 8 in or less are common practice"));
         }
         double graded = facts.job().restoration().regrade().feet();
         if (graded < walls) {
-            found.add(advise("grade-short", "", "IRC R401.3", "graded", round(graded), "walls", round(walls)));
+            found.add(advise("grade-short", "", "IRC R401.3 (2009 edition on)", "graded", round(graded), "walls", round(walls)));
         }
         return found;
     }
@@ -43,7 +43,7 @@ final class FinishRules implements Rule {
         FilmThickness dry = WallFace.dryFilm(wall, film);
         Optional<FilmThickness> least = CodeFilm.least(film.generic());
         return Found.when(!CodeFilm.isWaterproofing(film.generic(), dry),
-                advise("film-dampproofing", wall.label(), "IRC R406.1, R406.2",
+                advise("film-dampproofing", wall.label(), "IRC R406.1, R406.2 (newer list; older editions differ)",
                         "dry", round(dry.mils()) + " mil",
                         "least", least.map(l -> round(l.mils()) + " mil").orElse("no film on the list")));
     }

@@ -30,7 +30,7 @@ final class Tally {
 
     /** Keeps a quantity even when it is zero or negative. */
     Quantity keep(Measure measure, Working working, List<String> codes) {
-        String id = prefix + "." + measure.trade().replace(",", "").replace(' ', '-');
+        String id = (prefix + "." + measure.trade()).replace(",", "").replace(' ', '-');
         String trade = measure.trade();
         String description = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1) + ", " + prefix;
         Quantity quantity = new Quantity(id, measure, section, description, working);

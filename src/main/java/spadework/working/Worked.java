@@ -37,9 +37,12 @@ public record Worked(
                 .collect(Collectors.toMap(Working::symbol, Working::value, (first, same) -> first));
         return SYMBOL.matcher(formula)
                 .replaceAll(found -> Matcher.quoteReplacement(
-                        known.containsKey(found.group())
-                                ? Figures.inWorking(known.get(found.group()))
-                                : found.group()));
+                        known.containsKey(found.group()) ? figure(known.get(found.group())) : found.group()));
+    }
+
+    private static String figure(BigDecimal value) {
+        String text = Figures.inWorking(value);
+        return value.signum() < 0 ? "(" + text + ")" : text;
     }
 
     /** The whole derivation on one line: {@code B × H = 2 × 5.667 = 11.3 sf}. */

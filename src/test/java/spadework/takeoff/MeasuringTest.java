@@ -131,11 +131,11 @@ class MeasuringTest {
     @Test
     void missingSoilIsImportedAndNeverHauled() {
         Job job = Jobs.job();
-        assertThat(of(job, Measure.IMPORT, "whole job")).isPositive();
-        assertThat(of(job, Measure.HAUL, "whole job")).isZero();
+        assertThat(of(job, Measure.IMPORT, "whole-job")).isPositive();
+        assertThat(of(job, Measure.HAUL, "whole-job")).isZero();
         double dug = of(job, Measure.DUG, "A") + of(job, Measure.PIPE_TRENCH, "M1");
         double filled = of(job, Measure.BACKFILL, "A") + of(job, Measure.BACKFILL, "M1") + 2.5 * 40 / 27;
-        assertThat(of(job, Measure.IMPORT, "whole job")).isCloseTo(filled / 0.9 - dug, within(1e-9));
+        assertThat(of(job, Measure.IMPORT, "whole-job")).isCloseTo(filled / 0.9 - dug, within(1e-9));
     }
 
     /** Where the lawful slope does not fit, takeoff and price follow the shield. */
