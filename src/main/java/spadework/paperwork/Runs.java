@@ -43,7 +43,7 @@ final class Runs {
     private Run drain(FootingDrain drain) {
         Length length = dossier.takeoff().quantities().stream()
                 .filter(quantity -> quantity.measure() == Measure.DRAIN_PIPE
-                        && quantity.id().startsWith(drain.label() + "."))
+                        && quantity.label().equals(drain.label()))
                 .map(Quantity::value)
                 .map(feet -> Length.ofFeet(feet.doubleValue()))
                 .findFirst()

@@ -9,9 +9,10 @@ import spadework.working.Working;
 /**
  * A measured quantity with its working.
  *
+ * @param label of the wall or run that it was measured at
  * @param id unique in the takeoff, as {@code A.dig-machine}
  */
-public record Quantity(String id, Measure measure, TakeoffSection section, String description, Working working) {
+public record Quantity(String id, Measure measure, TakeoffSection section, String label, String description, Working working) {
 
     public Unit unit() {
         return working.unit();

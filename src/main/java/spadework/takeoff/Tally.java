@@ -33,7 +33,7 @@ final class Tally {
         String id = (prefix + "." + measure.trade()).replace(",", "").replace(' ', '-');
         String trade = measure.trade();
         String description = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1) + ", " + prefix;
-        Quantity quantity = new Quantity(id, measure, section, description, working);
+        Quantity quantity = new Quantity(id, measure, section, prefix, description, working);
         found.add(new Driven(quantity, codes, conditions));
         return quantity;
     }
