@@ -43,14 +43,15 @@ class ArchitectureTest {
       law       | money measure finding job
       intake    | money measure finding job company pricebook law
       trench    | measure working job
-      takeoff   | measure working job company pricebook trench
-      safety    | measure finding working job pricebook trench takeoff
+      water     | measure working job pricebook
+      takeoff   | measure working job company pricebook trench water
+      safety    | measure finding working job pricebook trench water takeoff
       pricing   | money measure working job company pricebook takeoff
-      drawing   | measure job
-      paperwork | money measure finding working job company pricebook trench takeoff pricing drawing
+      drawing   | measure working job pricebook water
+      paperwork | money measure finding working job company pricebook trench water takeoff pricing drawing
       press     | money measure finding paperwork drawing
       listing   | money measure finding working job takeoff pricing
-      office    | money measure finding job company pricebook law intake trench takeoff safety pricing drawing paperwork press listing
+      office    | money measure finding job company pricebook law intake trench water takeoff safety pricing drawing paperwork press listing
       cli       | finding office
       """;
 

@@ -12,7 +12,7 @@ import spadework.pricebook.Measure;
 /** Values that are one word, or a few, out of a fixed list. */
 final class Choices {
     static final Kind<Unit> UNIT =
-            among(Arrays.stream(Unit.values()).filter(unit -> unit != Unit.NONE), Unit::symbol);
+            among(Arrays.stream(Unit.values()).filter(Unit::isCounted), Unit::symbol);
     static final Kind<Measure> MEASURE = among(Arrays.stream(Measure.values()), Measure::trade);
 
     private Choices() {}

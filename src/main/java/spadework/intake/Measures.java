@@ -2,6 +2,7 @@ package spadework.intake;
 
 import spadework.measure.Area;
 import spadework.measure.FilmThickness;
+import spadework.measure.FlowRate;
 import spadework.measure.Length;
 import spadework.measure.RainRate;
 
@@ -22,6 +23,13 @@ final class Measures {
             FilmThickness::parse,
             new Limits<>("above 0, at most 1000 mil", film -> true),
             new FilmThickness(1));
+
+    static final Kind<FlowRate> FLOW = Written.kind(
+            "a flow with its unit (gpm, gph, cfs)",
+            "30 gpm",
+            FlowRate::parse,
+            new Limits<>("above 0, at most 1,000,000 gpm", flow -> true),
+            new FlowRate(1));
 
     /** A level above or below the benchmark. The highest town of the United States lies near 11,000 ft. */
     static final Kind<Length> LEVEL = within(Limits.between(Length.ofFeet(-1000), Length.ofFeet(15000), Length::text));

@@ -14,7 +14,7 @@ record Quantity(BigDecimal number, Unit unit) {
     private static final Pattern WRITTEN =
             Pattern.compile("(-?(?:\\d{1,3}(?:,\\d{3}){1,3}|\\d{1,9})(?:\\.\\d{1,9})?) ?(\\S{1,10})");
     private static final String SYMBOLS = Arrays.stream(Unit.values())
-            .filter(unit -> unit != Unit.NONE)
+            .filter(Unit::isCounted)
             .map(Unit::symbol)
             .collect(Collectors.joining(", "));
     private static final String WHAT = "a number and its unit (" + SYMBOLS + ")";

@@ -25,7 +25,7 @@ final class References {
         Names walls = references.names("the label of a wall", "/walls", job.walls(), Wall::label);
         references.corners(job, walls);
         references.each("/site/limits", "/wall", job.site().limits(), limit -> limit.wall(), walls);
-        references.pipes(job.water(), walls);
+        references.catchment(job, references.pipes(job.water(), walls));
         references.sections(job, walls);
         references.photos(job);
     }
@@ -36,7 +36,7 @@ final class References {
     }
 
     /** A downspout may name any pipe: one that is no roof line is a stop, which a check tells with its reason. */
-    private void pipes(Water water, Names walls) {
+    private Names pipes(Water water, Names walls) {
         Names mains = names("the label of a main", "/water/mains", water.mains(), SolidRun::label);
         Names roofLines = names("the label of a roof line", "/water/roofLines", water.roofLines(), SolidRun::label);
         Names outlets = names("the label of an outlet", "/water/outlets", water.outlets(), Outlet::label);
@@ -50,6 +50,15 @@ final class References {
         Names drains = names("the label of a drain", "/water/drains", water.drains(), FootingDrain::label);
         Names pipes = either("the label of a pipe", roofLines, either("", mains, drains));
         each("/water/downspouts", "/into", water.downspouts(), downspout -> downspout.into(), pipes);
+        return pipes;
+    }
+
+    private void catchment(Job job, Names pipes) {
+        String pointer = "/site/catchment/into";
+        if (job.site().catchment().isPresent() && sheet.isSound(pointer)) {
+            String written = job.site().catchment().get().into();
+            pipes.check(sheet, pointer, written, Excerpt.quoted(written));
+        }
     }
 
     private void sections(Job job, Names walls) {

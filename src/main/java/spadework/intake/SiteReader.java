@@ -1,5 +1,7 @@
 package spadework.intake;
 
+import java.math.BigDecimal;
+import spadework.job.Catchment;
 import spadework.job.House;
 import spadework.job.LimitKind;
 import spadework.job.Rain;
@@ -15,6 +17,9 @@ import spadework.job.Texture;
 final class SiteReader {
     static final Kind<Site> SITE = Kind.object(SiteReader::site);
 
+    private static final Limits<BigDecimal> SHARE =
+            Limits.above(BigDecimal.ZERO, BigDecimal.ONE, BigDecimal::toPlainString);
+
     private SiteReader() {}
 
     private static Site site(Fields fields) {
@@ -28,7 +33,8 @@ final class SiteReader {
                 fields.get("soil", Kind.object(SiteReader::soil)),
                 fields.find("rain", Kind.object(SiteReader::rain)),
                 fields.list("limits", Kind.object(SiteReader::limit)),
-                fields.find("locateTicket", Texts.LABEL));
+                fields.find("locateTicket", Texts.LABEL),
+                fields.find("catchment", Kind.object(SiteReader::catchment)));
     }
 
     private static House house(Fields fields) {
@@ -45,6 +51,14 @@ final class SiteReader {
 
     private static Rain rain(Fields fields) {
         return new Rain(fields.get("intensity", Measures.RAIN), fields.get("source", Texts.TEXT));
+    }
+
+    private static Catchment catchment(Fields fields) {
+        return new Catchment(
+                fields.get("area", Measures.areaUpTo(10_000_000)),
+                fields.get("runoff", Counts.ratio(SHARE)),
+                fields.get("into", Texts.LABEL),
+                fields.get("note", Texts.TEXT, ""));
     }
 
     private static SiteLimit limit(Fields fields) {

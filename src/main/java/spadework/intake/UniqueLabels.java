@@ -8,6 +8,7 @@ import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
+import spadework.job.OutletCandidate;
 import spadework.job.SolidRun;
 import spadework.job.Wall;
 
@@ -28,6 +29,7 @@ final class UniqueLabels {
         labels.addAll("/water/mains", job.water().mains(), SolidRun::label);
         labels.addAll("/water/roofLines", job.water().roofLines(), SolidRun::label);
         labels.addAll("/water/outlets", job.water().outlets(), Outlet::label);
+        labels.addAll("/water/candidates", job.water().candidates(), OutletCandidate::label);
         new UniqueLabels(sheet).addAll("/water/downspouts", job.water().downspouts(), Downspout::label);
     }
 

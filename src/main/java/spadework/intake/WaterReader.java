@@ -3,8 +3,6 @@ package spadework.intake;
 import java.util.List;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
-import spadework.job.Outlet;
-import spadework.job.OutletKind;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.TrenchSize;
@@ -12,7 +10,7 @@ import spadework.job.Water;
 
 /** Reads the pipes. */
 final class WaterReader {
-    static final Water NONE = new Water(List.of(), List.of(), List.of(), List.of(), List.of());
+    static final Water NONE = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     private final Codes codes;
 
@@ -26,7 +24,8 @@ final class WaterReader {
                 fields.list("mains", Kind.object(this::run)),
                 fields.list("roofLines", Kind.object(this::run)),
                 fields.list("downspouts", Kind.object(WaterReader::downspout)),
-                fields.list("outlets", Kind.object(WaterReader::outlet))));
+                fields.list("outlets", Kind.object(OutletReader::outlet)),
+                fields.list("candidates", Kind.object(OutletReader::candidate))));
     }
 
     private FootingDrain drain(Fields fields) {
@@ -37,7 +36,10 @@ final class WaterReader {
                 fields.get("teeAt", Choices.of(TeeAt.class)),
                 fields.get("into", Texts.LABEL),
                 fields.find("startInvert", Measures.LEVEL),
-                fields.find("endInvert", Measures.LEVEL));
+                fields.find("endInvert", Measures.LEVEL),
+                fields.find("teeInvert", Measures.LEVEL),
+                fields.find("startGrade", Measures.LEVEL),
+                fields.find("endGrade", Measures.LEVEL));
     }
 
     private SolidRun run(Fields fields) {
@@ -49,7 +51,9 @@ final class WaterReader {
                 fields.get("bends", Counts.between(0, 100), 0),
                 fields.get("into", Texts.LABEL),
                 fields.find("startInvert", Measures.LEVEL),
-                fields.find("endInvert", Measures.LEVEL));
+                fields.find("endInvert", Measures.LEVEL),
+                fields.find("startGrade", Measures.LEVEL),
+                fields.find("endGrade", Measures.LEVEL));
     }
 
     private static TrenchSize trench(Fields fields) {
@@ -62,17 +66,5 @@ final class WaterReader {
                 fields.get("label", Texts.LABEL),
                 fields.get("roof", Measures.areaUpTo(100_000)),
                 fields.get("into", Texts.LABEL));
-    }
-
-    private static Outlet outlet(Fields fields) {
-        return new Outlet(
-                fields.get("label", Texts.LABEL),
-                fields.get("kind", Choices.of(OutletKind.class)),
-                fields.get("what", Texts.LABEL),
-                fields.find("level", Measures.LEVEL),
-                fields.find("fromHouse", Measures.lengthFromZeroTo(5000)),
-                fields.find("fromLotLine", Measures.lengthFromZeroTo(5000)),
-                fields.find("permission", Texts.TEXT),
-                fields.find("discharge", Measures.lengthFromZeroTo(1000)));
     }
 }

@@ -11,6 +11,9 @@ import spadework.measure.Length;
  * @param into label of the solid main, or of the outlet, that takes its water
  * @param startInvert level of the pipe's inside bottom at the start
  * @param endInvert the same at the end
+ * @param teeInvert the same at a tee in the middle
+ * @param startGrade level of the ground at the wall where the drain starts
+ * @param endGrade the same where it ends
  */
 public record FootingDrain(
         String label,
@@ -19,7 +22,10 @@ public record FootingDrain(
         TeeAt teeAt,
         String into,
         Optional<Length> startInvert,
-        Optional<Length> endInvert) {
+        Optional<Length> endInvert,
+        Optional<Length> teeInvert,
+        Optional<Length> startGrade,
+        Optional<Length> endGrade) {
 
     public FootingDrain {
         along = List.copyOf(along);

@@ -8,7 +8,10 @@ import spadework.measure.Length;
  *
  * @param what the place in words, as "swale along the back lot line"
  * @param permission the paper that allows it, where one is needed
+ * @param level level at which the water leaves
  * @param discharge length of the sump's discharge pipe
+ * @param waterLevel the highest level of the water, or of the ground, that takes the water
+ * @param pit what is known of a sump
  */
 public record Outlet(
         String label,
@@ -18,4 +21,6 @@ public record Outlet(
         Optional<Length> fromHouse,
         Optional<Length> fromLotLine,
         Optional<String> permission,
-        Optional<Length> discharge) {}
+        Optional<Length> discharge,
+        Optional<Length> waterLevel,
+        Optional<SumpPit> pit) {}

@@ -21,7 +21,8 @@ public record Site(
         Soil soil,
         Optional<Rain> rain,
         List<SiteLimit> limits,
-        Optional<String> locateTicket) {
+        Optional<String> locateTicket,
+        Optional<Catchment> catchment) {
 
     public Site {
         limits = List.copyOf(limits);

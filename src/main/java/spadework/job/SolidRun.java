@@ -7,6 +7,10 @@ import spadework.measure.Length;
  * A solid pipe in a trench of its own: the main of the footing drain or a line of roof water.
  *
  * @param into label of the outlet
+ * @param startInvert level of the pipe's inside bottom where its water comes in
+ * @param endInvert the same where its water leaves
+ * @param startGrade level of the ground over the start, as it will be
+ * @param endGrade the same over the end
  */
 public record SolidRun(
         String label,
@@ -16,4 +20,6 @@ public record SolidRun(
         int bends,
         String into,
         Optional<Length> startInvert,
-        Optional<Length> endInvert) {}
+        Optional<Length> endInvert,
+        Optional<Length> startGrade,
+        Optional<Length> endGrade) {}

@@ -1,7 +1,9 @@
 package spadework.measure;
 
 import java.util.Arrays;
+import java.util.EnumSet;
 import java.util.Optional;
+import java.util.Set;
 
 /** A unit that a printed number can carry, with the decimals to which the trade prints it. */
 public enum Unit {
@@ -23,10 +25,23 @@ public enum Unit {
     INCH_PER_HOUR("in/h", 2),
     FOOT_PER_FOOT("ft/ft", 4),
     TON_PER_CUBIC_YARD("ton/cy", 2),
+    GALLON_PER_MINUTE("gpm", 1),
+    GALLON_PER_MINUTE_PER_FOOT("gpm/ft", 3),
+    CUBIC_FOOT_PER_SECOND("cfs", 3),
+    FOOT_PER_SECOND("ft/s", 2),
+    FOOT_PER_HOUR("ft/h", 4),
+    INCH_PER_DAY("in/day", 2),
+    INCH_PER_MINUTE("in/min", 1),
+    GALLON_PER_INCH("gal/in", 2),
+    ACRE("acre", 3),
+    PSI("psi", 2),
+    MINUTE("min", 1),
     DEGREE("°", 0),
     PERCENT("%", 2),
     DOLLAR("$", 2),
     NONE("", 2);
+
+    private static final Set<Unit> WORKED_OUT = EnumSet.range(GALLON_PER_MINUTE, MINUTE);
 
     private final String symbol;
     private final int decimals;
@@ -46,10 +61,15 @@ public enum Unit {
         return decimals;
     }
 
-    /** The unit with that symbol, if there is one. */
+    /** True for a unit in which something can be bought, counted or written in a book; flows are only worked out. */
+    public boolean isCounted() {
+        return this != NONE && !WORKED_OUT.contains(this);
+    }
+
+    /** The unit with that symbol in which something can be counted, if there is one. */
     public static Optional<Unit> findBySymbol(String symbol) {
         return Arrays.stream(values())
-                .filter(unit -> unit.symbol.equals(symbol) && unit != NONE)
+                .filter(unit -> unit.isCounted() && unit.symbol.equals(symbol))
                 .findFirst();
     }
 }

@@ -11,6 +11,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.water.Pipes;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -65,7 +66,7 @@ final class RunTakeoff {
     }
 
     static Pipe pipe(SolidRun run, PriceBook book, Measure measure) {
-        return DrainTakeoff.pipe(run.item().map(book::get).orElseGet(() -> DrainTakeoff.standard(book, measure)));
+        return Pipes.of(run, book, measure);
     }
 
     private static Worked trench(SolidRun run, Given length, String at) {

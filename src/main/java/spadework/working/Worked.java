@@ -31,6 +31,11 @@ public record Worked(
         return new Worked(symbol, name, BigDecimal.valueOf(value), unit, formula, source, List.of(inputs));
     }
 
+    /** The same number under another symbol, for a formula that takes several of its kind. */
+    public Worked as(String other) {
+        return new Worked(other, name, value, unit, formula, source, inputs);
+    }
+
     /** The formula with each symbol replaced by its figure. */
     public String figures() {
         Map<String, BigDecimal> known = inputs.stream()

@@ -128,7 +128,8 @@ public final class PlanJob {
 
     public PlanJob drain(String label, TeeAt teeAt, String into, String... along) {
         drains.add(new FootingDrain(
-                label, List.of(along), Optional.empty(), teeAt, into, Optional.empty(), Optional.empty()));
+                label, List.of(along), Optional.empty(), teeAt, into, Optional.empty(), Optional.empty(),
+                Optional.empty(), Optional.empty(), Optional.empty()));
         return this;
     }
 
@@ -152,6 +153,8 @@ public final class PlanJob {
                 label,
                 kind,
                 "the low ground behind the garden",
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -184,13 +187,14 @@ public final class PlanJob {
                         new Soil(Texture.CLAY, Seepage.NONE, SoilType.C),
                         Optional.empty(),
                         limits,
+                        Optional.empty(),
                         Optional.empty()),
                 List.of(),
                 List.of(),
                 List.of(),
                 walls,
                 List.of(),
-                new Water(drains, mains, roofLines, downspouts, outlets),
+                new Water(drains, mains, roofLines, downspouts, outlets, List.of()),
                 new Restoration(
                         Length.ZERO, Area.ofSquareFeet(0), Length.ZERO, Area.ofSquareFeet(0), Area.ofSquareFeet(0),
                         Area.ofSquareFeet(0), 0),
@@ -215,6 +219,8 @@ public final class PlanJob {
                 new TrenchSize(Length.ofFeet(1), Length.ofFeet(2)),
                 0,
                 into,
+                Optional.empty(),
+                Optional.empty(),
                 Optional.empty(),
                 Optional.empty());
     }

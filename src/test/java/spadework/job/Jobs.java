@@ -57,48 +57,48 @@ public final class Jobs {
         return new Site(new Address("1 Test Lane", "Testford", "OH", "43000"), Optional.of(1990), Space.BASEMENT,
                 new House(Length.ofFeet(60), Length.ofFeet(30)), Optional.of("door sill, 100.00 ft"),
                 Optional.of(Length.ofFeet(93)), new Soil(Texture.LOAM, Seepage.NONE, SoilType.B), Optional.empty(),
-                List.of(), Optional.of("T-1"));
+                List.of(), Optional.of("T-1"), Optional.empty());
     }
 
     public static Site with(Site s, Soil soil) {
         return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), soil, s.rain(),
-                s.limits(), s.locateTicket());
+                s.limits(), s.locateTicket(), s.catchment());
     }
 
     public static Site with(Site s, SiteLimit limit) {
         return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(),
-                s.rain(), List.of(limit), s.locateTicket());
+                s.rain(), List.of(limit), s.locateTicket(), s.catchment());
     }
 
     public static Site builtIn(Site s, Optional<Integer> year) {
         return new Site(s.address(), year, s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(), s.rain(),
-                s.limits(), s.locateTicket());
+                s.limits(), s.locateTicket(), s.catchment());
     }
 
     public static Site withoutTicket(Site s) {
         return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(),
-                s.rain(), s.limits(), Optional.empty());
+                s.rain(), s.limits(), Optional.empty(), s.catchment());
     }
 
     public static FootingDrain drain(double start, double end) {
         return new FootingDrain("D1", List.of("A"), Optional.empty(), TeeAt.END, "M1", Optional.of(Length.ofFeet(start)),
-                Optional.of(Length.ofFeet(end)));
+                Optional.of(Length.ofFeet(end)), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public static SolidRun main(double length, double start, double end) {
         return new SolidRun("M1", Length.ofFeet(length), Optional.empty(),
                 new TrenchSize(Length.ofFeet(1), Length.ofFeet(3)), 0, "O1", Optional.of(Length.ofFeet(start)),
-                Optional.of(Length.ofFeet(end)));
+                Optional.of(Length.ofFeet(end)), Optional.empty(), Optional.empty());
     }
 
     public static Outlet outlet(OutletKind kind, Optional<String> permission, Optional<Length> fromLine) {
         return new Outlet("O1", kind, "swale", Optional.of(Length.ofFeet(91)), Optional.of(Length.ofFeet(40)), fromLine,
-                permission, Optional.empty());
+                permission, Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     public static Water water() {
         return new Water(List.of(drain(92.5, 92.3)), List.of(main(40, 92.2, 91.4)), List.of(), List.of(),
-                List.of(outlet(OutletKind.DAYLIGHT, Optional.empty(), Optional.of(Length.ofFeet(20)))));
+                List.of(outlet(OutletKind.DAYLIGHT, Optional.empty(), Optional.of(Length.ofFeet(20)))), List.of());
     }
 
     public static Job job(Site site, Water water, Wall... walls) {

@@ -100,7 +100,7 @@ class PricingTest {
     @ParameterizedTest(name = "{0} ft of wall")
     @CsvSource({"5", "10"})
     void smallJobsCostTheMinimum(double feet) {
-        spadework.job.Water none = new spadework.job.Water(List.of(), List.of(), List.of(), List.of(), List.of());
+        spadework.job.Water none = new spadework.job.Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
         Wall wall = Jobs.wall().withLength(Length.ofFeet(feet)).deeperBy(Length.ofFeet(-3));
         Quote quote = quote(Jobs.job(Jobs.site(), none, wall), COMPANY);
         assertThat(quote.price()).isEqualTo(COMPANY.priceRules().minimum());

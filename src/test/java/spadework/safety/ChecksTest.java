@@ -183,7 +183,7 @@ class ChecksTest {
 
     @Test
     void wallWithoutDrainIsTold() {
-        Water none = new Water(List.of(), List.of(), List.of(), List.of(), List.of());
+        Water none = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
         assertThat(ids(Jobs.job(Jobs.site(), none, Jobs.wall()))).contains("wall-undrained");
         assertThat(ids(Jobs.job())).doesNotContain("wall-undrained");
     }
@@ -232,7 +232,7 @@ class ChecksTest {
             """)
     void mainFalls(double fall, String expected) {
         Water w = Jobs.water();
-        Water water = new Water(w.drains(), List.of(Jobs.main(40, 92, 92 - fall)), List.of(), List.of(), w.outlets());
+        Water water = new Water(w.drains(), List.of(Jobs.main(40, 92, 92 - fall)), List.of(), List.of(), w.outlets(), List.of());
         List<String> found = ids(Jobs.job(Jobs.site(), water, Jobs.wall()));
         assertThat(found.contains("too-flat")).isEqualTo(expected.equals("too-flat"));
         assertThat(found.contains("back-pitch")).isEqualTo(expected.equals("back-pitch"));
@@ -247,7 +247,7 @@ class ChecksTest {
             """)
     void footingDrainLiesLowAndFalls(double start, double end, String expected) {
         Water w = Jobs.water();
-        Water water = new Water(List.of(Jobs.drain(start, end)), w.mains(), List.of(), List.of(), w.outlets());
+        Water water = new Water(List.of(Jobs.drain(start, end)), w.mains(), List.of(), List.of(), w.outlets(), List.of());
         List<String> found = ids(Jobs.job(Jobs.site(), water, Jobs.wall()));
         assertThat(found.contains("back-pitch")).isEqualTo(expected.equals("back-pitch"));
         assertThat(found.contains("drain-above-floor")).isEqualTo(expected.equals("drain-above-floor"));
@@ -257,7 +257,7 @@ class ChecksTest {
     void roofWaterInThePerforatedRunIsAStop() {
         Water w = Jobs.water();
         Downspout spout = new Downspout("DS1", Area.ofSquareFeet(500), "D1");
-        Water water = new Water(w.drains(), w.mains(), List.of(), List.of(spout), w.outlets());
+        Water water = new Water(w.drains(), w.mains(), List.of(), List.of(spout), w.outlets(), List.of());
         assertThat(check(Jobs.job(Jobs.site(), water, Jobs.wall())))
                 .filteredOn(finding -> finding.id().equals("roof-into-drain"))
                 .extracting(Finding::severity)
@@ -278,7 +278,7 @@ class ChecksTest {
     void outlets(OutletKind kind, String permission, Double line, String id, boolean expected) {
         Water w = Jobs.water();
         Water water = new Water(w.drains(), w.mains(), List.of(), List.of(), List.of(Jobs.outlet(
-                kind, Optional.ofNullable(permission), Optional.ofNullable(line).map(Length::ofFeet))));
+                kind, Optional.ofNullable(permission), Optional.ofNullable(line).map(Length::ofFeet))), List.of());
         assertThat(ids(Jobs.job(Jobs.site(), water, Jobs.wall())).contains(id)).isEqualTo(expected);
     }
 

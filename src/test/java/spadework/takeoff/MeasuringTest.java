@@ -121,8 +121,9 @@ class MeasuringTest {
         Wall wall = Jobs.wall().withLength(Length.ofFeet(length));
         Water w = Jobs.water();
         FootingDrain d = w.drains().get(0);
-        FootingDrain drain = new FootingDrain(d.label(), d.along(), d.item(), tee, d.into(), d.startInvert(), d.endInvert());
-        Job job = Jobs.job(Jobs.site(), new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets()), wall);
+        FootingDrain drain = new FootingDrain(d.label(), d.along(), d.item(), tee, d.into(), d.startInvert(), d.endInvert(),
+                d.teeInvert(), d.startGrade(), d.endGrade());
+        Job job = Jobs.job(Jobs.site(), new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets(), List.of()), wall);
         assertThat(of(job, Measure.CLEANOUT, "D1")).isEqualTo(cleanouts);
         assertThat(of(job, Measure.DRAIN_COUPLING, "D1")).isEqualTo(couplings);
     }
@@ -171,8 +172,9 @@ class MeasuringTest {
         Water w = Jobs.water();
         FootingDrain d = w.drains().get(0);
         FootingDrain drain = new FootingDrain(
-                d.label(), List.of("A", "B"), d.item(), d.teeAt(), d.into(), d.startInvert(), d.endInvert());
-        Job job = Jobs.job(Jobs.site(), new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets()), walls());
+                d.label(), List.of("A", "B"), d.item(), d.teeAt(), d.into(), d.startInvert(), d.endInvert(), d.teeInvert(),
+                d.startGrade(), d.endGrade());
+        Job job = Jobs.job(Jobs.site(), new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets(), List.of()), walls());
         return Jobs.withCorners(job, List.of(new Corner(new WallEnd("A", true), new WallEnd("B", false), kind)));
     }
 }

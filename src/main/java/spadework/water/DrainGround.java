@@ -1,0 +1,57 @@
+package spadework.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.job.FootingDrain;
+import spadework.job.Job;
+import spadework.measure.Length;
+
+/**
+ * The places that a footing drain passes, from its start: wall ends and corners, with the ground over them. The ground
+ * follows from the walls' depths over the top of the footing, which is taken as straight between the ends at which
+ * the ground was measured, and as level where only one was.
+ */
+final class DrainGround {
+    private final List<Leg> legs;
+    private final Optional<Double> topAtStart;
+    private final Optional<Double> topAtEnd;
+    private final double wallFeet;
+
+    private DrainGround(List<Leg> legs, FootingDrain drain) {
+        this.legs = legs;
+        double in = legs.get(0).depthIn().feet();
+        double out = legs.get(legs.size() - 1).depthOut().feet();
+        Optional<Double> start = drain.startGrade().map(grade -> grade.feet() - in);
+        Optional<Double> end = drain.endGrade().map(grade -> grade.feet() - out);
+        this.topAtStart = start.or(() -> end);
+        this.topAtEnd = end.or(() -> start);
+        this.wallFeet = legs.stream().mapToDouble(leg -> leg.wall().length().feet()).sum();
+    }
+
+    /** The places in order, each with its distance along the pipe's centre line. */
+    static List<Station> stations(Job job, FootingDrain drain) {
+        List<Leg> legs = Leg.of(job, drain);
+        DrainGround ground = new DrainGround(legs, drain);
+        List<Station> stations = new ArrayList<>();
+        double walls = 0;
+        double pipe = 0;
+        stations.add(ground.station(pipe, walls, legs.get(0).depthIn(), List.of()));
+        for (Leg leg : legs) {
+            double half = leg.corner().map(corner -> DrainLength.gain(job, corner) / 2).orElse(0.0);
+            walls += leg.wall().length().feet();
+            pipe += leg.wall().length().feet() + half;
+            List<Joint> joints = leg.corner().isPresent() ? List.of(Joint.BEND) : List.of();
+            stations.add(ground.station(pipe, walls, leg.depthOut(), joints));
+            pipe += half;
+        }
+        return stations;
+    }
+
+    private Station station(double pipe, double walls, Length depth, List<Joint> joints) {
+        double share = wallFeet > 0 ? walls / wallFeet : 0;
+        Optional<Length> level = topAtStart.map(start ->
+                Length.ofFeet(start + (topAtEnd.orElse(start) - start) * share + depth.feet()));
+        return new Station(Length.ofFeet(pipe), Optional.empty(), level, joints);
+    }
+}

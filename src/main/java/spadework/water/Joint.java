@@ -1,0 +1,9 @@
+package spadework.water;
+
+/** What stands in a pipe at a station. */
+public enum Joint {
+    CLEANOUT,
+    BEND,
+    TEE,
+    OUTLET
+}

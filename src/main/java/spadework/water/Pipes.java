@@ -1,0 +1,43 @@
+package spadework.water;
+
+import java.util.Optional;
+import spadework.job.FootingDrain;
+import spadework.job.SolidRun;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.pricebook.Pipe;
+import spadework.pricebook.PriceBook;
+
+/** Which pipe of the book a run gets: the item that the job names, else the book's standard one. */
+public final class Pipes {
+    private Pipes() {}
+
+    /** @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does */
+    public static Pipe of(FootingDrain drain, PriceBook book) {
+        return of(drain.item(), book, Measure.DRAIN_PIPE);
+    }
+
+    /**
+     * @param measure {@link Measure#MAIN_PIPE} or {@link Measure#ROOF_PIPE}
+     * @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does
+     */
+    public static Pipe of(SolidRun run, PriceBook book, Measure measure) {
+        return of(run.item(), book, measure);
+    }
+
+    /** The discharge pipe of a sump. */
+    public static Pipe discharge(PriceBook book) {
+        return of(Optional.empty(), book, Measure.SUMP_DISCHARGE);
+    }
+
+    private static Pipe of(Optional<String> chosen, PriceBook book, Measure measure) {
+        LineItem item = chosen.map(book::get).orElseGet(() -> standard(book, measure));
+        return item.pipe().orElseThrow(() -> new IllegalArgumentException(item.code() + " has no pipe size"));
+    }
+
+    private static LineItem standard(PriceBook book, Measure measure) {
+        return book.standardFor(measure).stream()
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no standard item for " + measure.trade()));
+    }
+}

@@ -1,0 +1,2 @@
+/** The water: what flows in, whether the pipes carry it, whether they fall, and where it leaves. */
+package spadework.water;
