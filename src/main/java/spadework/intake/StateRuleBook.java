@@ -12,6 +12,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import spadework.law.CancelRule;
+import spadework.law.DayCount;
 import spadework.law.DepositCap;
 import spadework.law.DepositKind;
 import spadework.law.StateRules;
@@ -42,14 +44,39 @@ public final class StateRuleBook {
     }
 
     private static StateRules rules(JsonNode pack) {
-        List<String> citations = new ArrayList<>();
-        pack.get("citations").forEach(citation -> citations.add(citation.asText()));
+        JsonNode status = pack.get("factConfidence");
         return new StateRules(
                 pack.get("state").asText(),
                 pack.get("title").asText(),
                 cap(pack.get("depositCap")),
-                pack.get("factConfidence").get("depositCap").asText(),
-                citations);
+                status.get("depositCap").asText(),
+                new CancelRule(
+                        pack.get("rescissionDays").asInt(),
+                        whole(pack.get("seniorRescissionDays")),
+                        whole(pack.get("seniorAge")),
+                        count(pack.get("dayCount")),
+                        status.get("rescission").asText()),
+                pack.get("minTypePt").asInt(),
+                texts(pack.get("requiredContents")),
+                status.get("requiredContents").asText(),
+                texts(pack.get("notes")),
+                texts(pack.get("citations")));
+    }
+
+    private static List<String> texts(JsonNode array) {
+        List<String> texts = new ArrayList<>();
+        array.forEach(text -> texts.add(text.asText()));
+        return texts;
+    }
+
+    private static Optional<Integer> whole(JsonNode node) {
+        return node.isNull() ? Optional.empty() : Optional.of(node.asInt());
+    }
+
+    private static Optional<DayCount> count(JsonNode node) {
+        return node.isNull()
+                ? Optional.empty()
+                : Optional.of(DayCount.valueOf(node.asText().toUpperCase(Locale.ROOT).replace(' ', '_')));
     }
 
     private static DepositCap cap(JsonNode cap) {

@@ -1,0 +1,26 @@
+package spadework.law;
+
+import java.util.Optional;
+
+/**
+ * A state's right to cancel a contract that was signed at home.
+ *
+ * @param days business days
+ * @param seniorDays days for a buyer of {@code seniorAge} or older, where there are more
+ * @param count how the state counts; empty where that was not read
+ * @param status how far the rule was read: {@code R}, {@code RX} excerpt, {@code RS} secondary source, {@code M} memory
+ */
+public record CancelRule(
+        int days, Optional<Integer> seniorDays, Optional<Integer> seniorAge, Optional<DayCount> count, String status) {
+
+    /** The days that a buyer of that age has; an unknown age counts as the older one. */
+    public int daysFor(Optional<Integer> age) {
+        boolean senior = seniorAge.map(from -> age.map(years -> years >= from).orElse(true)).orElse(false);
+        return senior ? seniorDays.orElse(days) : days;
+    }
+
+    /** How it is counted: as the state says, else by weekdays, which never ends too early. */
+    public DayCount counted() {
+        return count.orElse(DayCount.MONDAY_TO_FRIDAY);
+    }
+}

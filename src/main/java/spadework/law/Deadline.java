@@ -1,0 +1,11 @@
+package spadework.law;
+
+import java.time.LocalDate;
+
+/**
+ * The last day of a right to cancel under one rule. It ends at midnight.
+ *
+ * @param rule whose rule it is, as {@code US-FTC} or {@code MD}
+ * @param status how far the rule was read
+ */
+public record Deadline(String rule, int days, DayCount count, LocalDate last, String citation, String status) {}
