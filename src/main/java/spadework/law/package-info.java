@@ -1,5 +1,5 @@
 /**
- * State rules about the contract, as data with citations, and the check of a deposit against them. It reads no
- * file and gives no advice; what was not gathered is said to be so.
+ * What the law asks of the contract: state rules as data with citations, the check of a deposit against them, the days
+ * of a right to cancel. It reads no file and gives no advice; what was not gathered is said to be so.
  */
 package spadework.law;
