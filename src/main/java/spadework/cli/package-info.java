@@ -1,0 +1,5 @@
+/**
+ * Commands, exit codes and what is printed to the screen. It knows the office and the findings, and decides nothing
+ * about a job.
+ */
+package spadework.cli;

@@ -1,0 +1,5 @@
+/**
+ * What the law asks of the contract: state rules as data with citations, the check of a deposit against them, the days
+ * of a right to cancel. It reads no file and gives no advice; what was not gathered is said to be so.
+ */
+package spadework.law;
