@@ -46,6 +46,10 @@ final class PriceCommand implements Callable<Integer> {
         } else {
             bid.priceTable().forEach(out::println);
         }
+        if (!bid.openStops().isEmpty()) {
+            spec.commandLine().getErr().println(
+                    "No papers yet: " + bid.openStops().size() + " stop(s) open, see: spadework check " + job);
+        }
         return Spadework.DONE;
     }
 }

@@ -26,23 +26,27 @@ public final class Listing {
 
     private Listing() {}
 
+    /** Names of the amounts that are no section of the takeoff. */
+    public record Names(String minimum, String salesTax) {}
+
     /** Price, quantities with their workings, lines and findings. */
-    public static String price(Job job, Takeoff takeoff, Quote quote, List<Finding> findings, Phrases phrases) {
+    public static String price(Job job, Takeoff takeoff, Quote quote, List<Finding> findings, Phrases phrases, Names names) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("job", job.number());
         root.put("total", quote.total().plain());
         ArrayNode sections = root.putArray("sections");
         quote.sections().forEach(section -> section(sections, section.section().name(), section.price()));
         if (!quote.minimumTopUp().isZero()) {
-            section(sections, "Small-job minimum", quote.minimumTopUp());
+            section(sections, names.minimum(), quote.minimumTopUp());
         }
         if (!quote.tax().isZero()) {
-            section(sections, "Sales tax", quote.tax());
+            section(sections, names.salesTax(), quote.tax());
         }
         ArrayNode quantities = root.putArray("quantities");
         takeoff.quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
         lines(root.putArray("lines"), quote);
         root.set("findings", findings(findings, phrases));
+        root.put("deference", phrases.deference());
         return text(root);
     }
 
@@ -51,6 +55,7 @@ public final class Listing {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("job", job.number());
         root.set("findings", findings(findings, phrases));
+        root.put("deference", phrases.deference());
         return text(root);
     }
 

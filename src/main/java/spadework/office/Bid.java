@@ -35,12 +35,12 @@ public record Bid(Dossier dossier) implements Answer {
         List<String> rows = new ArrayList<>();
         quote.sections().forEach(section -> rows.add(row(section.section().name(), section.price())));
         if (!quote.minimumTopUp().isZero()) {
-            rows.add(row(dossier.terms().get("minimum.name"), quote.minimumTopUp()));
+            rows.add(row(minimumName(), quote.minimumTopUp()));
         }
         if (!quote.tax().isZero()) {
-            rows.add(row("Sales tax", quote.tax()));
+            rows.add(row(salesTaxName(), quote.tax()));
         }
-        rows.add(row("Total", quote.total()));
+        rows.add(row(dossier.terms().get("total.name"), quote.total()));
         return rows;
     }
 
@@ -57,7 +57,15 @@ public record Bid(Dossier dossier) implements Answer {
     /** The bid for other programs, as JSON. */
     public String priceListing() {
         return Listing.price(
-                dossier.job(), dossier.takeoff(), dossier.quote(), findings(), dossier.phrases());
+                dossier.job(), dossier.takeoff(), dossier.quote(), findings(), dossier.phrases(), new Listing.Names(minimumName(), salesTaxName()));
+    }
+
+    private String minimumName() {
+        return dossier.terms().get("minimum.name");
+    }
+
+    private String salesTaxName() {
+        return dossier.terms().get("tax.name");
     }
 
     /** The findings for other programs, as JSON. */

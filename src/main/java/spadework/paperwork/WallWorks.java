@@ -4,11 +4,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import spadework.job.Access;
-import spadework.job.FinishSystem;
 import spadework.job.Job;
 import spadework.job.SiteLimit;
 import spadework.job.Wall;
-import spadework.job.WallKind;
 import spadework.measure.FilmThickness;
 import spadework.measure.Figures;
 import spadework.measure.Length;
@@ -36,7 +34,6 @@ final class WallWorks {
         Job job = dossier.job();
         Bank bank = Bank.of(job.site(), wall);
         boolean hand = wall.digging().access() == Access.HAND;
-        FinishSystem system = wall.finish().system();
         return new WallWork(
                 wall.label(),
                 wall.where(),
@@ -54,7 +51,7 @@ final class WallWorks {
                 hand || wall.digging().handShare().isZero() ? "" : wall.digging().handShare().text(),
                 wall.strip().stream().map(code -> dossier.book().get(code).name()).toList(),
                 wall.condition().cracks().isPositive() ? wall.condition().cracks().text() : "",
-                system == FinishSystem.PARGE || (system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK),
+                WallFace.isParged(wall),
                 wall.windowWells(),
                 openings(wall),
                 finish(wall),

@@ -101,7 +101,7 @@ final class StoneEnvelope {
                 m.width(),
                 m.slope(),
                 height);
-        double laps = Math.ceil(m.length().number() / ROLL_FEET);
+        double laps = WholePackages.roundUp(m.length().number() / ROLL_FEET);
         Worked lapCount = Worked.of(
                 "j",
                 "laps, one for each roll begun",

@@ -55,6 +55,12 @@ public final class WallFace {
                 inputs.toArray(Working[]::new));
     }
 
+    /** Whether the wall gets a parge coat: where that is its finish, and under a sheet on block, which wants a smooth face. */
+    public static boolean isParged(Wall wall) {
+        FinishSystem system = wall.finish().system();
+        return system == FinishSystem.PARGE || system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK;
+    }
+
     /** The line item that covers this wall: the job's own choice, or the book's standard one for the system. */
     public static Optional<LineItem> coverItem(Wall wall, PriceBook book) {
         Measure measure = wall.finish().system() == FinishSystem.SHEET ? Measure.SHEET : Measure.COAT;

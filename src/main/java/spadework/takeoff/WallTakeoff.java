@@ -8,7 +8,6 @@ import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Protection;
 import spadework.job.Wall;
-import spadework.job.WallKind;
 import spadework.measure.Unit;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
@@ -79,8 +78,7 @@ final class WallTakeoff {
     private void cover() {
         Worked area = WallFace.cover(m);
         FinishSystem system = wall.finish().system();
-        boolean parge = system == FinishSystem.PARGE || (system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK);
-        if (parge) {
+        if (WallFace.isParged(wall)) {
             tally.add(Measure.PARGE, area);
         }
         String[] chosen = wall.finish().item().stream().toArray(String[]::new);
