@@ -8,7 +8,8 @@ import java.util.regex.Pattern;
 /**
  * The words for findings, by id. The texts come from {@code templates/words/findings.properties}, where each finding
  * has {@code id.what} and {@code id.action} and may have {@code id.homeowner}; {@code {name}} stands for a value of
- * the finding and {@code {about}} for what it is about.
+ * the finding and {@code {about}} for what it is about. What may be found at several walls has {@code id.what.walls}
+ * and {@code id.homeowner.walls} beside them.
  */
 public record Phrases(Map<String, String> texts) {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-zA-Z0-9]+)}");
@@ -19,18 +20,29 @@ public record Phrases(Map<String, String> texts) {
 
     /** What was found, with its figures. */
     public String what(Finding finding) {
-        return fill(finding, finding.id() + ".what");
+        return fill(finding, finding.id() + ".what", finding.about());
     }
 
     /** What to do about it. */
     public String action(Finding finding) {
-        return fill(finding, finding.id() + ".action");
+        return fill(finding, finding.id() + ".action", finding.about());
     }
 
     /** What it means to the homeowner, for the findings that concern one. */
     public Optional<String> homeowner(Finding finding) {
         String key = finding.id() + ".homeowner";
-        return texts.containsKey(key) ? Optional.of(fill(finding, key)) : Optional.empty();
+        return texts.containsKey(key) ? Optional.of(fill(finding, key, finding.about())) : Optional.empty();
+    }
+
+    /**
+     * The same said of several walls at once, where there are words for it.
+     *
+     * @param part {@code what} or {@code homeowner}
+     * @param walls their labels as they stand in the sentence, as {@code A and B}
+     */
+    public Optional<String> ofWalls(Finding finding, String part, String walls) {
+        String key = finding.id() + "." + part + ".walls";
+        return texts.containsKey(key) ? Optional.of(fill(finding, key, walls)) : Optional.empty();
     }
 
     /** The sentence that leaves the last word to local code and the people on site. */
@@ -38,10 +50,10 @@ public record Phrases(Map<String, String> texts) {
         return get("deference");
     }
 
-    private String fill(Finding finding, String key) {
+    private String fill(Finding finding, String key, String about) {
         return PLACEHOLDER.matcher(get(key)).replaceAll(found -> {
             String name = found.group(1);
-            String value = name.equals("about") ? finding.about() : finding.values().get(name);
+            String value = name.equals("about") ? about : finding.values().get(name);
             if (value == null) {
                 throw new IllegalStateException(key + " asks for {" + name + "}, which the finding does not carry");
             }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
+import spadework.finding.Phrases;
 import spadework.finding.Severity;
 import spadework.job.AcceptedStop;
 
@@ -16,39 +17,47 @@ final class Notes {
 
     /** Findings about the work, for the crew. */
     static List<Note> forCrew(Dossier dossier) {
-        return dossier.findings().stream().map(finding -> note(dossier, finding)).toList();
+        return notes(dossier, dossier.findings());
     }
 
     /** Every finding, for the contractor. */
     static List<Note> all(Dossier dossier) {
-        return Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
-                .sorted(Comparator.comparing(Finding::severity))
-                .map(finding -> note(dossier, finding))
-                .toList();
+        return notes(
+                dossier,
+                Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+                        .sorted(Comparator.comparing(Finding::severity))
+                        .toList());
     }
 
     /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
     static List<Note> forHomeowner(Dossier dossier) {
         List<Note> notes = new ArrayList<>();
-        for (Finding finding : dossier.findings()) {
-            dossier.phrases().homeowner(finding).ifPresent(text -> {
-                if (notes.stream().noneMatch(note -> note.what().equals(text))) {
-                    notes.add(note(dossier, finding, text, ""));
-                }
-            });
+        for (SameWords told : SameWords.of(dossier, dossier.findings(), "homeowner")) {
+            told.text(dossier.phrases())
+                    .or(() -> dossier.phrases().homeowner(told.finding()))
+                    .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))
+                    .ifPresent(text -> notes.add(note(dossier, told, text, "")));
         }
         return notes;
     }
 
-    private static Note note(Dossier dossier, Finding finding) {
-        return note(dossier, finding, dossier.phrases().what(finding), dossier.phrases().action(finding));
+    private static List<Note> notes(Dossier dossier, List<Finding> findings) {
+        Phrases phrases = dossier.phrases();
+        return SameWords.of(dossier, findings, "what").stream()
+                .map(told -> note(
+                        dossier,
+                        told,
+                        told.text(phrases).orElseGet(() -> phrases.what(told.finding())),
+                        phrases.action(told.finding())))
+                .toList();
     }
 
-    private static Note note(Dossier dossier, Finding finding, String what, String action) {
+    private static Note note(Dossier dossier, SameWords told, String what, String action) {
+        Finding finding = told.finding();
         return new Note(
                 finding.id(),
                 finding.severity().name().toLowerCase(Locale.ROOT),
-                finding.about(),
+                told.about(),
                 what,
                 action,
                 finding.citation(),

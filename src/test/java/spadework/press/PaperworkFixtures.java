@@ -274,12 +274,12 @@ final class PaperworkFixtures {
 
     static List<PaymentRow> payments() {
         return List.of(
-                new PaymentRow(1, "at signing", "10 %", new BigDecimal("0.1"), false, d("1305.07")),
+                new PaymentRow(1, "at signing", "10 %", new BigDecimal("0.1"), false, d("1305.06")),
                 new PaymentRow(2, "when the walls are coated and shown to you", "33.3 %", new BigDecimal("0.333"),
                         false,
-                        d("4345.88")),
+                        d("4345.87")),
                 new PaymentRow(3, "when the flow test has run", "35 %", new BigDecimal("0.35"), false, d("4567.74")),
-                new PaymentRow(4, "when the ground is seeded", "21.7 %", new BigDecimal("0.217"), true, d("2832.00")));
+                new PaymentRow(4, "when the ground is seeded", "21.7 %", new BigDecimal("0.217"), true, d("2832.02")));
     }
 
     static Promise promise() {
