@@ -40,6 +40,7 @@ final class ColdStart {
         Map<String, List<String>> programs = new LinkedHashMap<>();
         programs.put("hand-written, no flags", hand);
         programs.put("hand-written, same flags", join(QUICK, join(List.of("-XX:SharedArchiveFile=" + archive), hand)));
+        programs.put("hand-written, PDFBox as it comes", join(List.of("-Dsubstitution=true"), hand));
         programs.put("spadework, as shipped", asShipped);
         programs.put("spadework, java -jar", jar);
         Map<String, List<FreshProcess>> runs = new LinkedHashMap<>();
@@ -81,15 +82,15 @@ final class ColdStart {
     }
 
     private static void print(Map<String, List<FreshProcess>> runs) {
-        say("%-26s %8s %8s %8s %8s %8s", "", "median s", "min s", "max s", "cpu s", "peak MB");
-        runs.forEach((name, of) -> say("%-26s %8.2f %8.2f %8.2f %8.2f %8.0f", name,
+        say("%-33s %8s %8s %8s %8s %8s", "", "median s", "min s", "max s", "cpu s", "peak MB");
+        runs.forEach((name, of) -> say("%-33s %8.2f %8.2f %8.2f %8.2f %8.0f", name,
                 median(of, FreshProcess::seconds),
                 of.stream().mapToDouble(FreshProcess::seconds).min().orElseThrow(),
                 of.stream().mapToDouble(FreshProcess::seconds).max().orElseThrow(),
                 median(of, FreshProcess::cpuSeconds),
                 median(of, FreshProcess::peakMegabytes)));
         for (String ours : List.of("spadework, as shipped", "spadework, java -jar")) {
-            for (String hand : List.of("hand-written, no flags", "hand-written, same flags")) {
+            for (String hand : runs.keySet().stream().filter(name -> name.startsWith("hand")).toList()) {
                 say("%s : %s = %.2f (cpu %.2f)", ours, hand,
                         median(runs.get(ours), FreshProcess::seconds) / median(runs.get(hand), FreshProcess::seconds),
                         median(runs.get(ours), FreshProcess::cpuSeconds)
