@@ -100,6 +100,7 @@ public final class Office {
      * @throws IOException if the folder or a file cannot be written
      */
     public Outcome documents(Path file, Path out, Set<Paper> papers) throws IOException {
+        printer.prepare();
         Answer answer = bid(file);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());

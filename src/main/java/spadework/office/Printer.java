@@ -4,6 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import spadework.drawing.PlanSketch;
 import spadework.drawing.Scene;
 import spadework.paperwork.CertificatePaper;
@@ -22,11 +23,18 @@ final class Printer {
     private static final String LANGUAGE = "en-US";
 
     private final Templates templates;
-    private final PagePress pages;
+    private CompletableFuture<PagePress> pages;
 
     Printer(Templates templates) {
         this.templates = templates;
-        this.pages = new PagePress(templates);
+    }
+
+    /** Readies the page press on a second thread. Only printing needs it, and it takes as long as reading a job. */
+    synchronized CompletableFuture<PagePress> prepare() {
+        if (pages == null) {
+            pages = CompletableFuture.supplyAsync(() -> PagePress.warm(templates));
+        }
+        return pages;
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
@@ -42,10 +50,20 @@ final class Printer {
                     WorkbookPress.print(templates, paper.template(), model, dossier.job().issued())));
             return files;
         });
+        PagePress press = got(prepare());
         Map<String, byte[]> files = new LinkedHashMap<>();
-        models.forEach((paper, model) -> files.put(paper.file() + ".pdf", pages.print(paper.template(), model, info)));
-        files.putAll(workbooks.join());
+        models.forEach((paper, model) -> files.put(paper.file() + ".pdf", press.print(paper.template(), model, info)));
+        files.putAll(got(workbooks));
         return files;
+    }
+
+    /** What the other thread made, or what it threw, as if it had been done here. */
+    private static <T> T got(CompletableFuture<T> made) {
+        try {
+            return made.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException fault ? fault : e;
+        }
     }
 
     private static Map<String, Object> model(Paper paper, Dossier dossier, Scene plan) {

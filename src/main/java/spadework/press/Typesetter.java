@@ -67,7 +67,8 @@ final class Typesetter {
                 renderer.createPDFWithoutClosing();
                 PageStamp.put(document, title, info);
                 ByteArrayOutputStream bytes = new ByteArrayOutputStream(128 * 1024);
-                document.save(bytes, CompressParameters.NO_COMPRESSION);
+                // Object streams: a third of the size, and the first files of a program sooner.
+                document.save(bytes, CompressParameters.DEFAULT_COMPRESSION);
                 return bytes.toByteArray();
             } finally {
                 renderer.close();

@@ -1,0 +1,39 @@
+package spadework.bench;
+
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.Optional;
+import spadework.drawing.PlanSketch;
+import spadework.drawing.Scene;
+import spadework.office.Bid;
+import spadework.office.Office;
+import spadework.paperwork.CertificatePaper;
+import spadework.paperwork.CostSheetPaper;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.ProposalPaper;
+import spadework.paperwork.ScopePaper;
+import spadework.press.PageInfo;
+import spadework.press.SceneSvg;
+
+/** A sample, read and priced, with the finished records that its templates are given. */
+record SampleSet(PageInfo info, Map<String, Map<String, Object>> models) {
+
+    /** The sample of that folder below the samples. */
+    static SampleSet of(String sample) {
+        Bid bid = (Bid) Office.with(Optional.empty()).bid(Path.of("sample-quotes", sample));
+        Dossier dossier = bid.dossier();
+        Scene plan = PlanSketch.of(dossier.job());
+        String drawn = SceneSvg.of(plan);
+        return new SampleSet(
+                new PageInfo("en-US", dossier.company().name(), dossier.job().issued()),
+                Map.of(
+                        "proposal", Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn),
+                        "scope", Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn),
+                        "certificate", Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn),
+                        "cost-sheet", Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn)));
+    }
+
+    Map<String, Object> model(String document) {
+        return models.get(document);
+    }
+}
