@@ -1,0 +1,68 @@
+package spadework.press;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.apache.pdfbox.text.TextPosition;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import spadework.drawing.PlanJob;
+import spadework.drawing.PlanSketch;
+import spadework.paperwork.Proposal;
+import spadework.paperwork.WallWork;
+
+/** However many walls a house has, the plan stays with the five answers on the first page of the proposal. */
+class PageManyWallsTest {
+    private static final PagePress PRESS = new PagePress(Templates.bundled());
+    private static final double FIRST_LINE = 90;
+
+    @ParameterizedTest(name = "{0} walls")
+    @ValueSource(ints = {2, 4, 5, 8, 12})
+    void thePlanStandsOnTheFirstPage(int walls) throws IOException {
+        Map<String, Object> model = PageFixtures.model("proposal", proposal(walls));
+        model.put("plan", SceneSvg.of(PlanSketch.of(PlanJob.twelveWalls())));
+
+        // A plan that found no room would stand above the heading that opens the second page.
+        assertThat(headingOnPage2(PRESS.print("proposal", model, PageFixtures.INFO)))
+                .as("points from the top of the page").isBetween(50.0, FIRST_LINE);
+    }
+
+    private static Proposal proposal(int count) {
+        Proposal p = PageFixtures.proposal(PageFixtures.head(false, Optional.empty()));
+        List<WallWork> walls = new ArrayList<>();
+        for (int i = 0; i < count; i++) {
+            walls.add(PageFixtures.wall(String.valueOf((char) ('A' + i)), i % 2 == 0));
+        }
+        return new Proposal(
+                p.head(), p.plan(), p.observations(), p.notFixed(), walls, p.runs(), p.outlets(), p.prices(), p.price(),
+                p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
+                p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
+                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), p.pictures());
+    }
+
+    /** Where "What we found" stands on page 2, points from the top; negative when it is not there. */
+    private static double headingOnPage2(byte[] pdf) throws IOException {
+        List<Double> places = new ArrayList<>(List.of(-1.0));
+        PDFTextStripper stripper = new PDFTextStripper() {
+            @Override
+            protected void writeString(String text, List<TextPosition> positions) {
+                if (text.startsWith("What we found")) {
+                    places.add((double) positions.get(0).getYDirAdj());
+                }
+            }
+        };
+        stripper.setStartPage(2);
+        stripper.setEndPage(2);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+            stripper.getText(document);
+        }
+        return places.get(places.size() - 1);
+    }
+}

@@ -1,0 +1,86 @@
+package spadework.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import spadework.drawing.PlanSketch;
+import spadework.drawing.Scene;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.office.Bid;
+import spadework.paperwork.CostSheetPaper;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.Note;
+import spadework.paperwork.ProposalPaper;
+import spadework.paperwork.ScopePaper;
+
+/** What holds for several walls in the same words is told once, with all their labels; nothing found is lost. */
+class SameWordsTest {
+    private static final Path FOUR_WALLS = Path.of("sample-quotes/poured-basement-with-sump");
+
+    @Test
+    void wallsOfTheSameDepthShareANoteAndAnotherDepthHasItsOwn() {
+        List<Note> ladders = crew(Samples.bid(FOUR_WALLS)).stream()
+                .filter(note -> note.id().equals("ladder"))
+                .toList();
+
+        assertThat(ladders).extracting(Note::about).containsExactly("A, B and D", "C");
+        assertThat(ladders).extracting(Note::what).containsExactly(
+                "Walls A, B and D: the trench is 7 ft deep.", "Wall C: the trench is 6 ft 8 in deep.");
+    }
+
+    @Test
+    void theHomeownerReadsOneCautionOnLeadForBothWalls() {
+        Bid bid = Samples.bid(Path.of("sample-quotes/block-basement-to-swale"));
+
+        assertThat(ProposalPaper.of(bid.dossier(), plan(bid)).notes())
+                .filteredOn(note -> note.id().equals("lead-paint"))
+                .extracting(Note::what)
+                .containsExactly("Old coatings on walls A and B may hold lead. We test, or work by the federal lead"
+                        + " rule and hand you its pamphlet first.");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spadework.samples.Samples#papered")
+    void everyFindingIsToldOfEachOfItsWalls(Path sample) {
+        Bid bid = Samples.bid(sample);
+        List<Note> crew = crew(bid);
+        List<Note> all = CostSheetPaper.of(bid.dossier()).notes();
+
+        assertThat(bid.dossier().findings()).isNotEmpty().allMatch(finding -> isTold(finding, crew));
+        assertThat(bid.findings()).allMatch(finding -> isTold(finding, all));
+        assertThat(crew).extracting(Note::what, Note::action).doesNotHaveDuplicates();
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spadework.samples.Samples#papered")
+    void aStopStandsByItselfBecauseItIsAcceptedByItself(Path sample) {
+        Bid bid = Samples.bid(sample);
+        Function<Severity, Long> found =
+                grave -> bid.findings().stream().filter(finding -> finding.severity() == grave).count();
+
+        assertThat(CostSheetPaper.of(bid.dossier()).notes())
+                .filteredOn(note -> note.severity().equals("stop"))
+                .hasSize(Math.toIntExact(found.apply(Severity.STOP)));
+    }
+
+    private static boolean isTold(Finding finding, List<Note> notes) {
+        return notes.stream()
+                .filter(note -> note.id().equals(finding.id()))
+                .anyMatch(note -> List.of(note.about().split(", | and ")).contains(finding.about()));
+    }
+
+    private static List<Note> crew(Bid bid) {
+        return ScopePaper.of(bid.dossier(), plan(bid)).notes();
+    }
+
+    private static Scene plan(Bid bid) {
+        Dossier dossier = bid.dossier();
+        return PlanSketch.of(dossier.job());
+    }
+}
