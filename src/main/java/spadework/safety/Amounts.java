@@ -7,6 +7,8 @@ import spadework.working.Working;
 
 /** Figures as findings carry them. */
 final class Amounts {
+    private static final double NOISE = 1e-6;
+
     private Amounts() {}
 
     /** A ratio as percent: {@code 0.52 %}. */
@@ -30,6 +32,26 @@ final class Amounts {
     /** A length in feet as feet and inches. */
     static String feet(double feet) {
         return Length.ofFeet(feet).text();
+    }
+
+    /** A ratio as percent, rounded up so that what is asked for is enough. */
+    static String slopeUp(double ratio) {
+        return slope(Math.ceil(ratio * 10_000 - NOISE) / 10_000);
+    }
+
+    /** A level in feet, rounded down so that what is asked for is deep enough. */
+    static String levelDown(double feet) {
+        return level(Math.floor(feet * 100 + NOISE) / 100);
+    }
+
+    /** A level in feet, rounded up so that what is asked for is high enough. */
+    static String levelUp(double feet) {
+        return level(Math.ceil(feet * 100 - NOISE) / 100);
+    }
+
+    /** Inches, rounded up to a tenth. */
+    static String inchesUp(double inches) {
+        return String.format(Locale.ROOT, "%.1f in", Math.ceil(inches * 10 - NOISE) / 10);
     }
 
     /** A level in feet. */

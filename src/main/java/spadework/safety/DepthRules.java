@@ -74,7 +74,7 @@ final class DepthRules implements Rule {
         double wall = (pipe.outside().feet() - pipe.inside().feet()) / 2;
         String[] values = {
             "where", where, "invert", Amounts.level(level), "bottom", Amounts.level(base),
-            "below", Amounts.feet(base - level), "least", Amounts.level(base + STONE_UNDER + wall)
+            "below", Amounts.feet(base - level), "least", Amounts.levelUp(base + STONE_UNDER + wall)
         };
         if (level < base - LEVELS) {
             return List.of(stop("invert-below-footing", drain.label(), BASE, values));

@@ -75,7 +75,7 @@ final class FallRules implements Rule {
     private static Finding backPitch(Reach reach, Fall fall, double least, String citation) {
         return stop("back-pitch", reach.label(), citation,
                 "start", Amounts.level(fall.start().number()), "end", Amounts.level(fall.end().number()),
-                "low", Amounts.level(fall.start().number() - least * reach.length().number()));
+                "low", Amounts.levelDown(fall.start().number() - least * reach.length().number()));
     }
 
     private static String[] flat(Reach reach, Fall fall, double least) {
@@ -84,7 +84,7 @@ final class FallRules implements Rule {
             "slope", Amounts.slope(fall.slope().number()), "least", Amounts.slope(least),
             "fall", Amounts.feet(fall.drop().number()), "length", Amounts.feet(reach.length().number()),
             "more", Amounts.feet(wanted - fall.drop().number()),
-            "low", Amounts.level(fall.start().number() - wanted)
+            "low", Amounts.levelDown(fall.start().number() - wanted)
         };
     }
 

@@ -87,12 +87,12 @@ final class LoadRules implements Rule {
     private static String wide(Reach reach, Range inflow) {
         Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
         Worked inside = Manning.diameter(cfs, reach.fall().orElseThrow().slope(), Bore.roughness(reach.pipe()));
-        return String.format(Locale.ROOT, "%.1f in", inside.number() * 12);
+        return Amounts.inchesUp(inside.number() * 12);
     }
 
     private static String steep(Reach reach, Range inflow) {
         Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
-        return Amounts.slope(Manning.slope(cfs, Bore.inside(reach.pipe()), Bore.roughness(reach.pipe())).number());
+        return Amounts.slopeUp(Manning.slope(cfs, Bore.inside(reach.pipe()), Bore.roughness(reach.pipe())).number());
     }
 
     /** The slower side of each drain and main, by its label. */
