@@ -11,6 +11,7 @@ import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.SolidRun;
+import spadework.job.TeeAt;
 import spadework.measure.Length;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
@@ -53,7 +54,9 @@ final class Runs {
                 "drain",
                 pipe(drain.item(), Measure.DRAIN_PIPE),
                 length.text(),
-                levels(drain.startInvert(), drain.endInvert(), length),
+                drain.teeAt() == TeeAt.MIDDLE
+                        ? levels(drain.startInvert(), drain.teeInvert(), Length.ofFeet(length.feet() / 2))
+                        : levels(drain.startInvert(), drain.endInvert(), length),
                 drain.into(),
                 terms.get("takes.drain", "walls", String.join(", ", drain.along())));
     }

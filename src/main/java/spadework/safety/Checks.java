@@ -16,7 +16,12 @@ public final class Checks {
             new TreeRules(),
             new HazardRules(),
             new FallRules(),
+            new DepthRules(),
+            new CoverRules(),
+            new LoadRules(),
             new OutletRules(),
+            new SumpRules(),
+            new ChoiceRules(),
             new FinishRules());
 
     private Checks() {}

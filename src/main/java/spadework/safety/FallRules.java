@@ -1,84 +1,105 @@
 package spadework.safety;
 
+import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 import static spadework.safety.Found.stop;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
-import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.job.FootingDrain;
-import spadework.job.Job;
-import spadework.job.SolidRun;
-import spadework.measure.Length;
+import spadework.job.TeeAt;
+import spadework.water.Fall;
+import spadework.water.LeastSlope;
+import spadework.water.Reach;
+import spadework.water.ReachKind;
 
-/** Whether the pipes fall, and whether the drain lies low enough. */
+/** Whether every pipe falls, and enough. */
 final class FallRules implements Rule {
-    /** 1/8 in a foot for pipe of 3 to 6 in (Chicago Table 18-29-704.1, as IPC 704.1; G-03). */
-    private static final double LEAST_SLOPE = 0.125 / 12;
-
-    private static final String SLOPE = "IPC 704.1 as in Chicago Table 18-29-704.1";
+    private static final double LEVELS = 1e-6;
+    private static final String SUBDRAIN = "common practice, no source; UFC 3-270-04 section 12.6 asks for 0.15 % at least";
 
     @Override
     public List<Finding> check(Facts facts) {
-        Job job = facts.job();
         List<Finding> found = new ArrayList<>();
-        for (SolidRun run : job.water().mains()) {
-            found.addAll(solid(run));
-        }
-        for (SolidRun run : job.water().roofLines()) {
-            found.addAll(solid(run));
-        }
-        for (FootingDrain drain : job.water().drains()) {
-            found.addAll(drain(job, drain));
+        for (Reach reach : facts.network().reaches()) {
+            if (reach.kind() != ReachKind.SUMP_DISCHARGE) {
+                found.addAll(reach.fall()
+                        .map(fall -> reach.kind() == ReachKind.DRAIN ? drain(reach, fall) : solid(reach, fall))
+                        .orElseGet(() -> List.of(unmeasured(facts, reach))));
+                found.addAll(joins(facts, reach));
+            }
         }
         return found;
     }
 
-    private static List<Finding> solid(SolidRun run) {
-        if (run.startInvert().isEmpty() || run.endInvert().isEmpty()) {
-            return List.of(must("levels-unmeasured", run.label(), SLOPE));
-        }
-        double fall = run.startInvert().get().minus(run.endInvert().get()).feet();
-        if (fall <= 0) {
-            return List.of(stop("back-pitch", run.label(), SLOPE,
-                    "start", run.startInvert().get().levelText(), "end", run.endInvert().get().levelText()));
-        }
-        double slope = fall / run.length().feet();
-        return Found.when(slope < LEAST_SLOPE - 1e-9, must("too-flat", run.label(), SLOPE,
-                "slope", percent(slope), "least", percent(LEAST_SLOPE), "fall", Length.ofFeet(fall).text(),
-                "length", run.length().text()));
+    private static Finding unmeasured(Facts facts, Reach reach) {
+        boolean tee = facts.job().water().drains().stream()
+                .anyMatch(drain -> drain.label().equals(reach.run()) && lacksOnlyTheTee(drain));
+        return tee
+                ? must("tee-unmeasured", reach.label(), Found.PRACTICE)
+                : must("levels-unmeasured", reach.label(),
+                        reach.kind() == ReachKind.DRAIN ? "IRC R405.1 (2009 edition on)" : LeastSlope.SOLID_SOURCE);
     }
 
-    private static List<Finding> drain(Job job, FootingDrain drain) {
-        List<Finding> found = new ArrayList<>();
-        Optional<Length> start = drain.startInvert();
-        Optional<Length> end = drain.endInvert();
-        if (start.isEmpty() || end.isEmpty()) {
-            found.add(must("levels-unmeasured", drain.label(), "IRC R405.1"));
-            return found;
+    private static boolean lacksOnlyTheTee(FootingDrain drain) {
+        return drain.teeAt() == TeeAt.MIDDLE
+                && drain.teeInvert().isEmpty()
+                && drain.startInvert().isPresent()
+                && drain.endInvert().isPresent();
+    }
+
+    private static List<Finding> solid(Reach reach, Fall fall) {
+        double least = reach.leastSlope().number();
+        if (fall.drop().number() <= LEVELS) {
+            return List.of(backPitch(reach, fall, least, LeastSlope.SOLID_SOURCE));
         }
-        boolean backward = switch (drain.teeAt()) {
-            case END -> end.get().compareTo(start.get()) > 0;
-            case START -> start.get().compareTo(end.get()) > 0;
-            case MIDDLE -> false;
+        return Found.when(fall.slope().number() < least - LEVELS,
+                must("too-flat", reach.label(), LeastSlope.SOLID_SOURCE, flat(reach, fall, least)));
+    }
+
+    private static List<Finding> drain(Reach reach, Fall fall) {
+        double slope = fall.slope().number();
+        if (fall.drop().number() < -LEVELS) {
+            return List.of(backPitch(reach, fall, LeastSlope.DRAIN_FLOOR,
+                    "VA drainage manual; code handouts ask 4 in a 100 ft"));
+        }
+        if (slope < LeastSlope.DRAIN_FLOOR - LEVELS) {
+            return List.of(must("drain-flat", reach.label(), SUBDRAIN, flat(reach, fall, LeastSlope.DRAIN_FLOOR)));
+        }
+        return Found.when(slope < LeastSlope.DRAIN_TARGET - LEVELS,
+                advise("drain-under-target", reach.label(), Found.PRACTICE,
+                        flat(reach, fall, LeastSlope.DRAIN_TARGET)));
+    }
+
+    private static Finding backPitch(Reach reach, Fall fall, double least, String citation) {
+        return stop("back-pitch", reach.label(), citation,
+                "start", Amounts.level(fall.start().number()), "end", Amounts.level(fall.end().number()),
+                "low", Amounts.levelDown(fall.start().number() - least * reach.length().number()));
+    }
+
+    private static String[] flat(Reach reach, Fall fall, double least) {
+        double wanted = least * reach.length().number();
+        return new String[] {
+            "slope", Amounts.slope(fall.slope().number()), "least", Amounts.slope(least),
+            "fall", Amounts.feet(fall.drop().number()), "length", Amounts.feet(reach.length().number()),
+            "more", Amounts.feet(wanted - fall.drop().number()),
+            "low", Amounts.levelDown(fall.start().number() - wanted)
         };
-        if (backward) {
-            found.add(stop("back-pitch", drain.label(), "VA drainage manual; code handouts ask 4 in a 100 ft",
-                    "start", start.get().levelText(), "end", end.get().levelText()));
-        }
-        Length high = start.get().compareTo(end.get()) >= 0 ? start.get() : end.get();
-        if (job.site().insideFloor().isEmpty()) {
-            found.add(must("floor-unmeasured", drain.label(), "IRC R405.1"));
-        } else if (high.compareTo(job.site().insideFloor().get()) > 0) {
-            found.add(stop("drain-above-floor", drain.label(), "IRC R405.1", "high", high.levelText(),
-                    "floor", job.site().insideFloor().get().levelText()));
-        }
-        return found;
     }
 
-    private static String percent(double slope) {
-        return String.format(Locale.ROOT, "%.2f %%", slope * 100);
+    /** Water that comes out lower than the next pipe begins stands in the drain. */
+    private static List<Finding> joins(Facts facts, Reach reach) {
+        List<Finding> found = new ArrayList<>();
+        for (Reach above : facts.network().into(reach.run())) {
+            if (above.fall().isPresent() && reach.fall().isPresent()) {
+                double out = above.fall().get().end().number();
+                double in = reach.fall().get().start().number();
+                found.addAll(Found.when(in > out + LEVELS, stop("joins-uphill", reach.label(), Found.PRACTICE,
+                        "above", above.label(), "out", Amounts.level(out), "in", Amounts.level(in),
+                        "step", Amounts.feet(in - out))));
+            }
+        }
+        return found;
     }
 }

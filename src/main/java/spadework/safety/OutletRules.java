@@ -13,12 +13,15 @@ import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.SolidRun;
 import spadework.measure.Length;
+import spadework.water.Reach;
 
-/** Where the water may go. */
+/** Where the water may go, and whether it gets out there. */
 final class OutletRules implements Rule {
     private static final Length FROM_LOT_LINE = Length.ofFeet(5);
     private static final Length FROM_HOUSE = Length.ofFeet(10);
+    private static final double LEVELS = 1e-6;
     private static final String LOCAL = "local discharge ordinances, as Warrenville IL (5 ft from a lot line)";
+    private static final String DISCHARGE = "IRC R405.1 (2009 edition on), discharge by gravity or mechanical means";
 
     @Override
     public List<Finding> check(Facts facts) {
@@ -35,6 +38,7 @@ final class OutletRules implements Rule {
         }
         for (Outlet outlet : job.water().outlets()) {
             found.addAll(outlet(outlet));
+            found.addAll(levels(facts, outlet));
         }
         if (!job.water().outlets().isEmpty()) {
             found.add(must("never-sanitary", "", "local sewer ordinances; IPC 1113 (from memory)"));
@@ -45,21 +49,55 @@ final class OutletRules implements Rule {
     private static List<Finding> outlet(Outlet outlet) {
         List<Finding> found = new ArrayList<>();
         if (outlet.kind() == OutletKind.APPROVED_STORM && outlet.permission().isEmpty()) {
-            found.add(stop("storm-unpermitted", outlet.label(), "IRC R405.1, approved drainage system"));
+            found.add(stop("storm-unpermitted", outlet.label(),
+                    "IRC R405.1 (2009 edition on), approved drainage system"));
         }
-        if (outlet.kind() == OutletKind.SUMP) {
-            found.add(must("sump", outlet.label(), "IRC P3303.1.2; IPC 1113.1.2"));
+        if (outlet.kind() == OutletKind.DAYLIGHT) {
+            found.add(must("outlet-guard", outlet.label(), Found.PRACTICE));
         }
         if (outlet.kind() != OutletKind.APPROVED_STORM) {
-            outlet.fromLotLine().ifPresentOrElse(
-                    distance -> found.addAll(Found.when(distance.compareTo(FROM_LOT_LINE) < 0,
-                            must("outlet-near-line", outlet.label(), LOCAL, "distance", distance.text()))),
-                    () -> found.add(must("outlet-line-unmeasured", outlet.label(), LOCAL)));
-            outlet.fromHouse().ifPresentOrElse(
-                    distance -> found.addAll(Found.when(distance.compareTo(FROM_HOUSE) < 0,
-                            advise("outlet-near-house", outlet.label(), Found.PRACTICE, "distance", distance.text()))),
-                    () -> found.add(must("outlet-house-unmeasured", outlet.label(), Found.PRACTICE)));
+            found.add(advise("outlet-freezing", outlet.label(), Found.PRACTICE));
+            found.addAll(distances(outlet));
         }
         return found;
+    }
+
+    private static List<Finding> distances(Outlet outlet) {
+        List<Finding> found = new ArrayList<>();
+        outlet.fromLotLine().ifPresentOrElse(
+                distance -> found.addAll(Found.when(distance.compareTo(FROM_LOT_LINE) < 0,
+                        must("outlet-near-line", outlet.label(), LOCAL, "distance", distance.text()))),
+                () -> found.add(must("outlet-line-unmeasured", outlet.label(), LOCAL)));
+        outlet.fromHouse().ifPresentOrElse(
+                distance -> found.addAll(Found.when(distance.compareTo(FROM_HOUSE) < 0,
+                        advise("outlet-near-house", outlet.label(), Found.PRACTICE, "distance", distance.text()))),
+                () -> found.add(must("outlet-house-unmeasured", outlet.label(), Found.PRACTICE)));
+        return found;
+    }
+
+    /** A sump's basin has no level of this kind: its pump lifts the water out. */
+    private static List<Finding> levels(Facts facts, Outlet outlet) {
+        if (outlet.kind() == OutletKind.SUMP) {
+            return List.of();
+        }
+        List<Finding> found = new ArrayList<>();
+        if (outlet.waterLevel().isEmpty()) {
+            found.add(must("outlet-water-unmeasured", outlet.label(), DISCHARGE));
+        }
+        for (Reach reach : facts.network().into(outlet.label())) {
+            reach.fall().ifPresent(fall -> {
+                double end = fall.end().number();
+                outlet.waterLevel().ifPresent(water -> found.addAll(Found.when(end < water.feet() - LEVELS,
+                        below("outlet-below-water", outlet, reach, end, water))));
+                outlet.level().ifPresent(level -> found.addAll(Found.when(end < level.feet() - LEVELS,
+                        below("outlet-below-level", outlet, reach, end, level))));
+            });
+        }
+        return found;
+    }
+
+    private static Finding below(String id, Outlet outlet, Reach reach, double end, Length level) {
+        return stop(id, outlet.label(), DISCHARGE, "run", reach.label(), "end", Amounts.level(end),
+                "level", level.levelText(), "below", Amounts.feet(level.feet() - end));
     }
 }

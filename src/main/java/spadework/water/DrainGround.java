@@ -29,23 +29,33 @@ final class DrainGround {
         this.wallFeet = legs.stream().mapToDouble(leg -> leg.wall().length().feet()).sum();
     }
 
-    /** The places in order, each with its distance along the pipe's centre line. */
+    /**
+     * The places in order, each with its distance along the pipe's centre line. Where a drain goes all round, half of
+     * the corner at which it closes belongs to each end.
+     */
     static List<Station> stations(Job job, FootingDrain drain) {
         List<Leg> legs = Leg.of(job, drain);
         DrainGround ground = new DrainGround(legs, drain);
-        List<Station> stations = new ArrayList<>();
+        double total = DrainLength.of(job, drain).number();
+        double passed = legs.stream().mapToDouble(leg -> leg.wall().length().feet() + gain(job, leg)).sum();
+        double pipe = (total - passed) / 2;
         double walls = 0;
-        double pipe = 0;
-        stations.add(ground.station(pipe, walls, legs.get(0).depthIn(), List.of()));
+        List<Station> stations = new ArrayList<>();
+        stations.add(ground.station(0, walls, legs.get(0).depthIn(), List.of()));
         for (Leg leg : legs) {
-            double half = leg.corner().map(corner -> DrainLength.gain(job, corner) / 2).orElse(0.0);
+            double half = gain(job, leg) / 2;
             walls += leg.wall().length().feet();
             pipe += leg.wall().length().feet() + half;
+            boolean last = stations.size() == legs.size();
             List<Joint> joints = leg.corner().isPresent() ? List.of(Joint.BEND) : List.of();
-            stations.add(ground.station(pipe, walls, leg.depthOut(), joints));
+            stations.add(ground.station(last ? total : pipe, walls, leg.depthOut(), joints));
             pipe += half;
         }
         return stations;
+    }
+
+    private static double gain(Job job, Leg leg) {
+        return leg.corner().map(corner -> DrainLength.gain(job, corner)).orElse(0.0);
     }
 
     private Station station(double pipe, double walls, Length depth, List<Joint> joints) {

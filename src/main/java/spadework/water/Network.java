@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.Job;
+import spadework.job.OutletKind;
 import spadework.pricebook.PriceBook;
 
 /** All pipes of a job, upstream ones first: drains, mains, roof lines, then the discharge pipes of sumps. */
@@ -29,7 +30,7 @@ public record Network(List<Reach> reaches) {
         job.water().mains().forEach(main -> courses.add(SolidCourses.main(job, book, main)));
         job.water().roofLines().forEach(line -> courses.add(SolidCourses.roofLine(job, book, line)));
         job.water().outlets().forEach(outlet -> outlet.discharge()
-                .filter(length -> length.isPositive() && outlet.kind() == spadework.job.OutletKind.SUMP)
+                .filter(length -> length.isPositive() && outlet.kind() == OutletKind.SUMP)
                 .ifPresent(length -> courses.add(SolidCourses.discharge(job, book, outlet, length))));
         return courses;
     }

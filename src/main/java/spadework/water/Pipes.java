@@ -2,6 +2,7 @@ package spadework.water;
 
 import java.util.Optional;
 import spadework.job.FootingDrain;
+import spadework.job.Job;
 import spadework.job.SolidRun;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
@@ -23,6 +24,14 @@ public final class Pipes {
      */
     public static Pipe of(SolidRun run, PriceBook book, Measure measure) {
         return of(run.item(), book, measure);
+    }
+
+    /** The job's first main, else the book's standard one. */
+    public static Pipe main(Job job, PriceBook book) {
+        return job.water().mains().stream()
+                .findFirst()
+                .map(run -> of(run, book, Measure.MAIN_PIPE))
+                .orElseGet(() -> of(Optional.empty(), book, Measure.MAIN_PIPE));
     }
 
     /** The discharge pipe of a sump. */

@@ -3,6 +3,7 @@ package spadework.water;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import spadework.measure.Unit;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -36,7 +37,7 @@ public record Range(Worked low, Worked high) {
             formula.append(formula.isEmpty() ? "" : " + ").append(each.symbol());
             sum += each.number();
         }
-        return Worked.of(symbol, name, sum, spadework.measure.Unit.GALLON_PER_MINUTE,
+        return Worked.of(symbol, name, sum, Unit.GALLON_PER_MINUTE,
                 formula.isEmpty() ? "0" : formula.toString(), "what flows in adds up", inputs.toArray(Working[]::new));
     }
 }

@@ -1,0 +1,61 @@
+package spadework.safety;
+
+import java.util.Locale;
+import spadework.measure.Figures;
+import spadework.measure.Length;
+import spadework.working.Working;
+
+/** Figures as findings carry them. */
+final class Amounts {
+    private static final double NOISE = 1e-6;
+
+    private Amounts() {}
+
+    /** A ratio as percent: {@code 0.52 %}. */
+    static String slope(double ratio) {
+        return String.format(Locale.ROOT, "%.2f %%", ratio * 100);
+    }
+
+    /** A share that is percent already, to the whole percent. */
+    static String share(Working percent) {
+        return String.format(Locale.ROOT, "%.0f %%", percent.number());
+    }
+
+    /** A quantity in its own unit, to the decimals of that unit; small flows to one more figure. */
+    static String of(Working working) {
+        boolean small = working.number() > 0 && working.number() < 0.05;
+        return small
+                ? String.format(Locale.ROOT, "under 0.05 %s", working.unit().symbol())
+                : Figures.withUnit(working.value(), working.unit());
+    }
+
+    /** A length in feet as feet and inches. */
+    static String feet(double feet) {
+        return Length.ofFeet(feet).text();
+    }
+
+    /** A ratio as percent, rounded up so that what is asked for is enough. */
+    static String slopeUp(double ratio) {
+        return slope(Math.ceil(ratio * 10_000 - NOISE) / 10_000);
+    }
+
+    /** A level in feet, rounded down so that what is asked for is deep enough. */
+    static String levelDown(double feet) {
+        return level(Math.floor(feet * 100 + NOISE) / 100);
+    }
+
+    /** A level in feet, rounded up so that what is asked for is high enough. */
+    static String levelUp(double feet) {
+        return level(Math.ceil(feet * 100 - NOISE) / 100);
+    }
+
+    /** Inches, rounded up to a tenth. */
+    static String inchesUp(double inches) {
+        return String.format(Locale.ROOT, "%.1f in", Math.ceil(inches * 10 - NOISE) / 10);
+    }
+
+    /** A level in feet. */
+    static String level(double feet) {
+        return Length.ofFeet(feet).levelText();
+    }
+}

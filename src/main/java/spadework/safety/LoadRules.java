@@ -1,0 +1,119 @@
+package spadework.safety;
+
+import static spadework.safety.Found.advise;
+import static spadework.safety.Found.must;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import spadework.finding.Finding;
+import spadework.job.Rain;
+import spadework.job.Texture;
+import spadework.water.Bore;
+import spadework.water.Flow;
+import spadework.water.FullPipe;
+import spadework.water.Manning;
+import spadework.water.Range;
+import spadework.water.Reach;
+import spadework.water.ReachKind;
+import spadework.working.Worked;
+
+/** Whether the pipes carry what flows in, and fast enough to stay clean. */
+final class LoadRules implements Rule {
+    /** Feet a second below which fine sand and silt settle, and below which anything does (ASABE and NRCS; H-08). */
+    private static final double WITH_FINES = 1.4;
+
+    private static final double WITHOUT_FINES = 0.5;
+    private static final String MANNING = "Manning's formula, full pipe";
+    private static final String ROOF = "IPC 1106 (roof drainage); the 2012 and 2021 editions differ by 47 % for one pipe";
+
+    @Override
+    public List<Finding> check(Facts facts) {
+        List<Finding> found = new ArrayList<>();
+        found.addAll(rain(facts));
+        found.addAll(catchment(facts));
+        for (Reach reach : facts.network().reaches()) {
+            found.addAll(load(facts, reach));
+        }
+        slowest(facts).forEach((run, full) -> found.addAll(speed(facts, run, full)));
+        return found;
+    }
+
+    private static List<Finding> rain(Facts facts) {
+        boolean wanted = !facts.job().water().roofLines().isEmpty() || facts.job().site().catchment().isPresent();
+        return Found.when(wanted && facts.job().site().rain().isEmpty(), must("rain-missing", "", ROOF));
+    }
+
+    private static List<Finding> catchment(Facts facts) {
+        return facts.job().site().catchment()
+                .filter(catchment -> facts.job().water().roofLines().stream()
+                        .noneMatch(line -> line.label().equals(catchment.into())))
+                .map(catchment -> must("surface-into-drain", catchment.into(), Found.PRACTICE))
+                .stream()
+                .toList();
+    }
+
+    private static List<Finding> load(Facts facts, Reach reach) {
+        if (reach.share().isEmpty()) {
+            return List.of();
+        }
+        Worked share = reach.share().get();
+        FullPipe full = reach.full().orElseThrow();
+        Range inflow = reach.inflow().orElseThrow();
+        List<Finding> found = new ArrayList<>();
+        if (share.number() > 100 + 1e-9) {
+            found.add(must("over-capacity", reach.label(), MANNING,
+                    "flow", Amounts.of(inflow.high()), "capacity", Amounts.of(full.gpm()), "share", Amounts.share(share),
+                    "wide", wide(reach, inflow), "steep", steep(reach, inflow)));
+        } else if (reach.kind() == ReachKind.ROOF_LINE && inflow.high().number() > 0) {
+            Rain rain = facts.job().site().rain().orElseThrow();
+            found.add(advise("roof-share", reach.label(), ROOF,
+                    "flow", Amounts.of(inflow.high()), "rain", rain(rain), "source", rain.source(),
+                    "capacity", Amounts.of(full.gpm()), "share", Amounts.share(share)));
+        } else if (reach.kind() == ReachKind.DRAIN) {
+            found.add(advise("seepage-share", reach.label(), "Darcy and Dupuit; published tables of soil permeability",
+                    "low", Amounts.of(inflow.low()), "high", Amounts.of(inflow.high()),
+                    "capacity", Amounts.of(full.gpm()), "share", Amounts.share(share)));
+        }
+        return found;
+    }
+
+    private static String rain(Rain rain) {
+        return String.format(Locale.ROOT, "%.1f in/h", rain.intensity().inchesPerHour());
+    }
+
+    private static String wide(Reach reach, Range inflow) {
+        Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
+        Worked inside = Manning.diameter(cfs, reach.fall().orElseThrow().slope(), Bore.roughness(reach.pipe()));
+        return Amounts.inchesUp(inside.number() * 12);
+    }
+
+    private static String steep(Reach reach, Range inflow) {
+        Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
+        return Amounts.slopeUp(Manning.slope(cfs, Bore.inside(reach.pipe()), Bore.roughness(reach.pipe())).number());
+    }
+
+    /** The slower side of each drain and main, by its label. */
+    private static Map<String, FullPipe> slowest(Facts facts) {
+        Map<String, FullPipe> slowest = new LinkedHashMap<>();
+        for (Reach reach : facts.network().reaches()) {
+            if (reach.kind() == ReachKind.DRAIN || reach.kind() == ReachKind.MAIN) {
+                reach.full().ifPresent(full -> slowest.merge(reach.run(), full, LoadRules::slower));
+            }
+        }
+        return slowest;
+    }
+
+    private static FullPipe slower(FullPipe one, FullPipe other) {
+        return one.velocity().number() <= other.velocity().number() ? one : other;
+    }
+
+    private static List<Finding> speed(Facts facts, String run, FullPipe full) {
+        double least = facts.job().site().soil().texture() == Texture.GRAVEL ? WITHOUT_FINES : WITH_FINES;
+        return Found.when(full.velocity().number() < least - 1e-9,
+                advise("slow-drain", run, "ASABE and NRCS practice, 1.4 ft/s with fine sand or silt, else 0.5",
+                        "speed", Amounts.of(full.velocity()), "least", String.format(Locale.ROOT, "%.1f ft/s", least)));
+    }
+}

@@ -1,0 +1,150 @@
+package spadework.water;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.SumpPit;
+import spadework.measure.Length;
+import spadework.measure.Unit;
+import spadework.pricebook.Pipe;
+import spadework.pricebook.PriceBook;
+import spadework.working.Given;
+import spadework.working.Listed;
+import spadework.working.Worked;
+import spadework.working.Working;
+
+/**
+ * A sump: basin, pump point and cycle.
+ *
+ * @param inflow what comes to it, gpm
+ * @param needed what the pump has to deliver: the high end of the inflow with the factor, gpm
+ * @param pump what it delivers: the chosen pump's flow, else {@code needed}
+ * @param gallonsPerInch what an inch of the basin holds
+ * @param storage gallons between start and stop of the pump
+ * @param wanted gallons at which the pump starts no oftener than the published cycle
+ * @param shortestCycle minutes from start to start at the inflow, within its range, at which they are fewest; empty
+ *     when nothing flows in
+ * @param head what the pump pushes against at its flow; empty where lift or discharge pipe was not measured
+ * @param pipe of the discharge
+ */
+public record SumpDesign(
+        String label,
+        Range inflow,
+        Worked needed,
+        Working pump,
+        Worked gallonsPerInch,
+        Worked storage,
+        Worked wanted,
+        Optional<Worked> shortestCycle,
+        Optional<SumpHead> head,
+        Pipe pipe) {
+    /** The least basin of the code, IRC P3303.1.2 and IPC 1113.1.2 (F-33). */
+    public static final Length LEAST_DIAMETER = Length.ofInches(18);
+
+    /** The least depth of the basin, from the same place. */
+    public static final Length LEAST_DEPTH = Length.ofInches(24);
+
+    /** Minutes from start to start below which a small motor wears (UFC 3-240-04A, 10 to 15 min under 20 hp; H-38). */
+    public static final double CYCLE_MINUTES = 10;
+
+    private static final String CODE = "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)";
+    private static final Listed FACTOR =
+            Listed.of("f", "pump over inflow", 1.5, Unit.NONE, "published sump sizing rule (W-17)");
+
+    /**
+     * The design of an outlet that is a sump; a basin that was not chosen is taken as the code's least.
+     *
+     * @param inflow what arrives at it, from the network
+     */
+    public static SumpDesign of(Job job, PriceBook book, Outlet outlet, Range inflow) {
+        String at = "/water/outlets/" + job.water().outlets().indexOf(outlet);
+        Optional<SumpPit> pit = outlet.pit();
+        Pipe pipe = Pipes.discharge(book);
+        Worked needed = pumpRate(inflow.high().as("Qi"));
+        Working pump = pit.flatMap(SumpPit::pumpFlow)
+                .<Working>map(flow -> Given.of("Qp", "flow of the chosen pump", flow.gallonsPerMinute(),
+                        Unit.GALLON_PER_MINUTE, at + "/pit/pumpFlow"))
+                .orElse(needed);
+        Worked perInch = gallonsPerInch(basin("d", "diameter of the basin", pit.flatMap(SumpPit::diameter),
+                LEAST_DIAMETER, at + "/pit/diameter"));
+        Worked storage = storage(perInch,
+                basin("b", "depth of the basin", pit.flatMap(SumpPit::depth), LEAST_DEPTH, at + "/pit/depth"));
+        Optional<SumpHead> head = pit.flatMap(SumpPit::lift).flatMap(lift -> outlet.discharge()
+                .filter(length -> pump.number() > 0)
+                .map(length -> SumpHead.of(
+                        Given.of("hs", "lift", lift.feet(), Unit.FOOT, at + "/pit/lift"),
+                        Given.of("L", "length of the discharge pipe", length.feet(), Unit.FOOT, at + "/discharge"),
+                        pump, pipe)));
+        return new SumpDesign(outlet.label(), inflow, needed, pump, perInch, storage, wanted(pump),
+                shortestCycle(storage, inflow, pump), head, pipe);
+    }
+
+    /** What a pump has to deliver for an inflow in gpm, by the published factor 1.5. */
+    public static Worked pumpRate(Working inflow) {
+        return Worked.of("Qp", "what the pump has to deliver", inflow.number() * FACTOR.number(),
+                Unit.GALLON_PER_MINUTE, inflow.symbol() + " × f", FACTOR.source(), inflow, FACTOR);
+    }
+
+    /** Gallons in an inch of a round basin of an inside diameter in inches (H-40). */
+    public static Worked gallonsPerInch(Working diameter) {
+        double d = diameter.number();
+        return Worked.of("g", "gallons in an inch of the basin", Math.PI * d * d / 4 / 231, Unit.GALLON_PER_INCH,
+                "π × " + diameter.symbol() + "^2 ÷ 4 ÷ 231", "231 cubic inches in a gallon", diameter);
+    }
+
+    /** Inflow in gpm of a pit in which the water rises so many inches a minute. */
+    public static Worked inflow(Working inchesPerMinute, Working gallonsPerInch) {
+        return Worked.of("Qi", "inflow by the rise in the pit", inchesPerMinute.number() * gallonsPerInch.number(),
+                Unit.GALLON_PER_MINUTE, inchesPerMinute.symbol() + " × " + gallonsPerInch.symbol(),
+                "rise times what an inch holds", inchesPerMinute, gallonsPerInch);
+    }
+
+    /** Gallons between start and stop at which a pump starts no oftener than the cycle, V = t × Q ÷ 4 (H-37, H-39). */
+    public static Worked wanted(Working pump) {
+        Listed cycle = Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
+        return Worked.of("Vw", "storage for that cycle", cycle.number() * pump.number() / 4, Unit.GALLON,
+                "t × " + pump.symbol() + " ÷ 4", "UFC 3-240-04A Table 7-1 (H-37)", cycle, pump);
+    }
+
+    /** Lift and friction at no flow and at half, one, one and a half and two times the pump's; empty without a head. */
+    public List<SumpHead> systemCurve() {
+        List<SumpHead> curve = new ArrayList<>();
+        head.ifPresent(known -> {
+            Working lift = known.total().inputs().get(0);
+            Working length = known.equivalent().inputs().get(0);
+            for (double times : new double[] {0, 0.5, 1, 1.5, 2}) {
+                Worked flow = Worked.of("Qx", "flow on the curve", pump.number() * times, Unit.GALLON_PER_MINUTE,
+                        pump.symbol() + " × " + times, "a point of the system curve", pump);
+                curve.add(SumpHead.of(lift, length, flow, pipe));
+            }
+        });
+        return curve;
+    }
+
+    private static Working basin(String symbol, String name, Optional<Length> chosen, Length least, String pointer) {
+        return chosen.<Working>map(length -> Given.of(symbol, name, length.inches(), Unit.INCH, pointer))
+                .orElseGet(() -> Listed.of(symbol, name, least.inches(), Unit.INCH, CODE));
+    }
+
+    private static Worked storage(Worked perInch, Working depth) {
+        Worked drawdown = Worked.of("z", "inches between start and stop", depth.number() / 2, Unit.INCH,
+                depth.symbol() + " ÷ 2", "half the basin; common practice, no source", depth);
+        return Worked.of("V", "storage between start and stop", perInch.number() * drawdown.number(), Unit.GALLON,
+                "g × z", "gallons an inch times inches", perInch, drawdown);
+    }
+
+    /** T = V ÷ q + V ÷ (Qp − q) is least at q = Qp ÷ 2; the inflow may not reach that (H-39). */
+    private static Optional<Worked> shortestCycle(Worked storage, Range inflow, Working pump) {
+        Worked high = inflow.high().as("Qi");
+        if (!(high.number() > 0)) {
+            return Optional.empty();
+        }
+        Worked q = Worked.of("q", "inflow at which the pump starts oftenest", Math.min(high.number(), pump.number() / 2),
+                Unit.GALLON_PER_MINUTE, "min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)", high, pump);
+        double minutes = storage.number() / q.number() + storage.number() / (pump.number() - q.number());
+        return Optional.of(Worked.of("T", "shortest cycle", minutes, Unit.MINUTE,
+                "V ÷ q + V ÷ (" + pump.symbol() + " − q)", "10-States style (H-39)", storage, q, pump));
+    }
+}

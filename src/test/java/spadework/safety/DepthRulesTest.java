@@ -1,0 +1,64 @@
+package spadework.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Severity;
+import spadework.job.WaterJob;
+
+/** Whether a footing drain lies low enough for the floor and not too low for the footing. */
+class DepthRulesTest {
+
+    /** IRC R405.1 (F-02): at or below what it protects. The floor lies at 93. */
+    @ParameterizedTest(name = "high end at {0}: {1}")
+    @CsvSource({"93.00, false", "93.01, true"})
+    void drainLiesBelowTheFloor(double high, boolean expected) {
+        assertThat(Checked.ids(new WaterJob().drain(high, 92.2)).contains("drain-above-floor")).isEqualTo(expected);
+    }
+
+    @Test
+    void unknownFloorIsTold() {
+        assertThat(Checked.ids(new WaterJob().floor(null))).contains("floor-unmeasured");
+        assertThat(Checked.ids(new WaterJob())).doesNotContain("floor-unmeasured");
+    }
+
+    /**
+     * Ground 97.50, 5 ft to the footing's top, 8 in of footing: its bottom lies at 91.833. Never below it (VA drainage
+     * manual, F-39). Stone of 2 in under a pipe with a wall of 0.17 in (IRC R405.1, F-05): from 92.014.
+     */
+    @ParameterizedTest(name = "low end at {0}: {1}")
+    @CsvSource(textBlock = """
+            92.02, ''
+            92.01, stone-under-thin
+            91.84, stone-under-thin
+            91.83, invert-below-footing
+            91.00, invert-below-footing
+            """)
+    void drainLiesAboveTheFootingsBottom(double low, String expected) {
+        var found = Checked.ids(new WaterJob().drain(92.6, low).main(40, low, low - 1));
+        assertThat(found.contains("stone-under-thin")).isEqualTo(expected.equals("stone-under-thin"));
+        assertThat(found.contains("invert-below-footing")).isEqualTo(expected.equals("invert-below-footing"));
+    }
+
+    @Test
+    void teeIsHeldToTheFootingToo() {
+        WaterJob job = new WaterJob().drain(92.6, 92.6).teeInMiddle(91.7).main(40, 91.7, 91.0);
+        assertThat(Checked.only(job, "invert-below-footing").values()).containsEntry("where", "tee");
+    }
+
+    @Test
+    void invertBelowTheFootingIsAStopWithItsCure() {
+        var found = Checked.only(new WaterJob().drain(92.6, 91.5).main(40, 91.5, 91.0), "invert-below-footing");
+        assertThat(found.severity()).isEqualTo(Severity.STOP);
+        assertThat(Checked.told(found)).contains("91.50 ft", "91.83 ft", "4 in", "92.02 ft");
+    }
+
+    @ParameterizedTest(name = "ground {0} and {1}: unknown {2}")
+    @CsvSource({"97.5, 97.5, false", "97.5, , true", ", 97.5, true", ", , true"})
+    void unknownGroundIsTold(Double start, Double end, boolean expected) {
+        assertThat(Checked.ids(new WaterJob().drainGrade(start, end)).contains("footing-level-unknown"))
+                .isEqualTo(expected);
+    }
+}

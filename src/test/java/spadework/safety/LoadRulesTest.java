@@ -1,0 +1,101 @@
+package spadework.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Severity;
+import spadework.job.Texture;
+import spadework.job.WaterJob;
+
+/** Whether the pipes carry what flows in. */
+class LoadRulesTest {
+
+    /**
+     * Roof line of SDR 35, inside 3.975 in, n 0.010, 1 % (Manning, k 1.486): 109.3 gpm, which is 3,503 sf of roof at
+     * 3 in/h by the code's 0.0104.
+     */
+    @ParameterizedTest(name = "{0} sf of roof: over capacity {1}")
+    @CsvSource({"3490, false", "3520, true"})
+    void roofLineCarriesItsRoof(double roof, boolean over) {
+        WaterJob job = new WaterJob().roofLine("R1", 100, 95.0, 94.0, 98.0).downspout("DS1", roof, "R1");
+        assertThat(Checked.ids(job).contains("over-capacity")).isEqualTo(over);
+        assertThat(Checked.ids(job).contains("roof-share")).isEqualTo(!over);
+    }
+
+    /** Twice the water wants four times the slope, or a pipe wider by 2^(3/8), each rounded up so that it is enough. */
+    @Test
+    void overCapacityTellsItsCure() {
+        WaterJob job = new WaterJob().roofLine("R1", 100, 95.0, 94.0, 98.0).downspout("DS1", 7006, "R1");
+        var found = Checked.only(job, "over-capacity");
+        assertThat(found.severity()).isEqualTo(Severity.MUST);
+        assertThat(Checked.told(found)).contains("200 %", "5.2 in", "4.01 %");
+    }
+
+    /** A perforated 4 in pipe at 1 %, n 0.020: 51 gpm. Sand may bring more to 400 ft of wall, not to 40. */
+    @Test
+    void seepageIsToldAsARangeWithItsShare() {
+        var found = Checked.only(new WaterJob().soil(Texture.SAND), "seepage-share");
+        assertThat(found.severity()).isEqualTo(Severity.ADVISE);
+        assertThat(found.values().get("low")).isNotEqualTo(found.values().get("high"));
+        assertThat(Checked.told(found)).contains("range, not a measurement");
+    }
+
+    @ParameterizedTest(name = "{0}: over capacity {1}")
+    @CsvSource({"GRAVEL, true", "SAND, false", "LOAM, false"})
+    void drainCarriesItsSeepage(Texture texture, boolean over) {
+        assertThat(Checked.ids(new WaterJob().soil(texture)).contains("over-capacity")).isEqualTo(over);
+    }
+
+    @ParameterizedTest(name = "rain {0} in/h, roof line {1}, uphill {2}: missing {3}")
+    @CsvSource(textBlock = """
+            3, true,  false, false
+            ,  true,  false, true
+            ,  false, true,  true
+            ,  false, false, false
+            """)
+    void rainIsNeededWhereRoofOrGroundDrainsIn(Double rain, boolean roof, boolean uphill, boolean missing) {
+        WaterJob job = new WaterJob().rain(rain);
+        if (roof) {
+            job.roofLine("R1", 40, 95.0, 94.0, 98.0).downspout("DS1", 400, "R1");
+        }
+        if (uphill) {
+            job.uphill(2000, "0.2", "M1");
+        }
+        assertThat(Checked.ids(job).contains("rain-missing")).isEqualTo(missing);
+        if (missing) {
+            assertThat(Checked.only(job, "rain-missing").severity()).isEqualTo(Severity.MUST);
+        }
+    }
+
+    @ParameterizedTest(name = "runoff into {0}: {1}")
+    @CsvSource({"D1, true", "M1, true", "R1, false"})
+    void surfaceWaterKeepsOutOfTheDrain(String run, boolean expected) {
+        WaterJob job = new WaterJob().roofLine("R1", 40, 95.0, 94.0, 98.0).uphill(2000, "0.2", run);
+        assertThat(Checked.ids(job).contains("surface-into-drain")).isEqualTo(expected);
+    }
+
+    /**
+     * ASABE and NRCS practice (H-08): 1.4 ft/s with fine sand or silt, 0.5 without. Perforated 4 in, n 0.020, runs at
+     * 1.4 ft/s at 1.02 %: over 40 ft 0.408 ft; at 0.5 ft/s at 0.13 %: 0.052 ft.
+     */
+    @ParameterizedTest(name = "{0}, drain falls {1} ft in 40: slow {2}")
+    @CsvSource(textBlock = """
+            LOAM,   0.40, true
+            LOAM,   0.42, false
+            GRAVEL, 0.40, false
+            GRAVEL, 0.06, false
+            GRAVEL, 0.05, true
+            """)
+    void drainRunsFastEnoughToStayClean(Texture texture, double fall, boolean slow) {
+        WaterJob job = new WaterJob().soil(texture).drain(92.2 + fall, 92.2);
+        assertThat(Checked.ids(job).contains("slow-drain")).isEqualTo(slow);
+    }
+
+    @Test
+    void twoSidesOfADrainAreToldOnceAsSlow() {
+        WaterJob job = new WaterJob().drain(92.4, 92.4).teeInMiddle(92.3);
+        assertThat(Checked.only(job, "slow-drain").about()).isEqualTo("D1");
+    }
+}

@@ -1,0 +1,93 @@
+package spadework.water;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static spadework.water.Numbers.gpm;
+import static spadework.water.Numbers.in;
+import static spadework.water.Numbers.inches;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.job.Job;
+import spadework.job.Texture;
+import spadework.job.WaterJob;
+import spadework.measure.Unit;
+import spadework.pricebook.Books;
+
+/** Basin, pump point and cycle. */
+class SumpDesignTest {
+
+    private static SumpDesign design(WaterJob waterJob) {
+        Job job = waterJob.build();
+        Network network = Network.of(job, Books.standard());
+        return SumpDesign.of(job, Books.standard(), job.water().outlets().get(0), network.arriving("O1").orElseThrow());
+    }
+
+    /** Published sump sizing rule (W-17): 25 in a minute in an 18 in pit, 1 gal an inch, factor 1.5: 2,250 gph. */
+    @Test
+    void pumpByTheRiseInThePit() {
+        var inflow = SumpDesign.inflow(in(Unit.INCH_PER_MINUTE, "r", 25), in(Unit.GALLON_PER_INCH, "g", 1));
+        assertThat(SumpDesign.pumpRate(inflow).number() * 60).isCloseTo(2250, within(1e-9));
+        var exact = SumpDesign.inflow(
+                in(Unit.INCH_PER_MINUTE, "r", 25), SumpDesign.gallonsPerInch(inches("d", 18)));
+        assertThat(SumpDesign.pumpRate(exact).number() * 60).isCloseTo(2479, within(0.5));
+    }
+
+    /** H-40: 18 in holds 1.10 gal an inch, 24 in holds 1.96. */
+    @ParameterizedTest(name = "{0} in: {1} gal an inch")
+    @CsvSource({"18, 1.10", "24, 1.96"})
+    void gallonsInAnInch(double diameter, double gallons) {
+        assertThat(SumpDesign.gallonsPerInch(inches("d", diameter)).number()).isCloseTo(gallons, within(0.005));
+    }
+
+    /** V = t q ÷ 4 (UFC 3-240-04A Table 7-1, H-37), with 10 min: 20 gpm want 50 gal. */
+    @Test
+    void storageForTheCycle() {
+        assertThat(SumpDesign.wanted(gpm("Qp", 20)).number()).isCloseTo(50, within(1e-9));
+    }
+
+    /** H-39: cycles are shortest at half the pump's flow, T = 4 V ÷ Qp; less inflow starts it less often. */
+    @Test
+    void shortestCycleIsFourStoragesOverThePump() {
+        SumpDesign flooded = design(new WaterJob().soil(Texture.GRAVEL).sump(18.0, 24.0, 8.0, 40.0, 100.0, 12.0));
+        assertThat(flooded.inflow().high().number()).isGreaterThan(50);
+        double least = 4 * flooded.storage().number() / 100;
+        assertThat(flooded.shortestCycle().orElseThrow().number()).isCloseTo(least, within(1e-9));
+        for (double inflow = 1; inflow < 100; inflow++) {
+            double cycle = flooded.storage().number() / inflow + flooded.storage().number() / (100 - inflow);
+            assertThat(cycle).isGreaterThanOrEqualTo(least - 1e-9);
+        }
+        SumpDesign quiet = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 100.0, 12.0));
+        assertThat(quiet.shortestCycle().orElseThrow().number()).isGreaterThan(least);
+    }
+
+    /** Equivalent lengths of 1-1/2 in (H-41): three elbows of 8, check valve 13, union 1; 40 + 24 + 13 + 1 = 78 ft. */
+    @Test
+    void headIsLiftAndFriction() {
+        SumpHead head = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0)).head().orElseThrow();
+        assertThat(head.equivalent().number()).isCloseTo(78, within(1e-9));
+        double friction = 1043.94 * Math.pow(25, 1.852) / (Math.pow(150, 1.852) * Math.pow(1.61, 4.8655)) * 0.78;
+        assertThat(head.friction().number()).isCloseTo(friction, within(1e-9));
+        assertThat(head.total().number()).isCloseTo(8 + friction, within(1e-9));
+    }
+
+    @Test
+    void systemCurveBeginsAtTheLiftAndRises() {
+        SumpDesign design = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0));
+        assertThat(design.systemCurve()).hasSize(5);
+        assertThat(design.systemCurve().get(0).total().number()).isEqualTo(8);
+        assertThat(design.systemCurve()).extracting(head -> head.total().number()).isSorted();
+        assertThat(design.systemCurve().get(2).total().number())
+                .isCloseTo(design.head().orElseThrow().total().number(), within(1e-9));
+    }
+
+    /** A basin that was not chosen is the code's least, 18 by 24 in (IRC P3303.1.2, F-33). */
+    @Test
+    void unchosenBasinIsTheLeastOfTheCode() {
+        SumpDesign design = design(new WaterJob().sump(null, null, null, null, null, null));
+        assertThat(design.storage().number()).isCloseTo(1.1016 * 12, within(0.005));
+        assertThat(design.head()).isEmpty();
+        assertThat(design.needed().number()).isCloseTo(design.inflow().high().number() * 1.5, within(1e-9));
+    }
+}
