@@ -46,7 +46,7 @@ class ArchitectureTest {
       takeoff   | measure working job company pricebook trench
       safety    | measure finding working job pricebook trench takeoff
       pricing   | money measure working job company pricebook takeoff
-      drawing   | measure job
+      drawing   | measure working job trench takeoff
       paperwork | money measure finding working job company pricebook trench takeoff pricing drawing
       press     | money measure finding paperwork drawing
       listing   | money measure finding working job takeoff pricing

@@ -9,9 +9,6 @@ final class TrenchReach {
     private TrenchReach() {}
 
     static Length of(Wall wall, Bank bank) {
-        double feet = wall.footing().projection().feet()
-                + wall.digging().bottomWidth().feet()
-                + bank.slope().number() * wall.deepestTrench().feet();
-        return Length.ofFeet(feet);
+        return bank.reach(wall);
     }
 }

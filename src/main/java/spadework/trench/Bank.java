@@ -3,6 +3,7 @@ package spadework.trench;
 import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.job.Wall;
+import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.working.Listed;
 
@@ -26,5 +27,12 @@ public record Bank(Protection protection, Listed slope, SoilType soil) {
                 ? SlopeTable.SOURCE
                 : "the bank stands upright, " + protection.name().toLowerCase(java.util.Locale.ROOT);
         return new Bank(protection, Listed.of("s", "side slope, run for each rise", run, Unit.FOOT_PER_FOOT, source), soil);
+    }
+
+    /** How far the trench's top edge lies from the wall's face at its deeper end: p + B + s × H. */
+    public Length reach(Wall wall) {
+        return Length.ofFeet(wall.footing().projection().feet()
+                + wall.digging().bottomWidth().feet()
+                + slope.number() * wall.deepestTrench().feet());
     }
 }
