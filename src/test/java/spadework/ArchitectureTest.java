@@ -47,7 +47,7 @@ class ArchitectureTest {
       takeoff   | measure working job company pricebook trench water
       safety    | measure finding working job pricebook trench water takeoff
       pricing   | money measure working job company pricebook takeoff
-      drawing   | measure working job pricebook water
+      drawing   | measure working job pricebook trench water takeoff
       paperwork | money measure finding working job company pricebook trench water takeoff pricing drawing
       press     | money measure finding paperwork drawing
       listing   | money measure finding working job takeoff pricing

@@ -17,10 +17,17 @@ final class DrainDrawing {
             for (List<Spot> arm : route.arms()) {
                 sheet.pipe(points(arm, frame), Weight.MEDIUM, Role.DRAIN, true);
             }
+            for (Spot spot : route.cleanouts()) {
+                sheet.draw(cleanout(frame.at(spot, Bands.DRAIN)));
+            }
             Point tee = frame.at(route.tee(), Bands.DRAIN);
             sheet.draw(new Dot(tee.x(), tee.y(), 2, Weight.THIN, Role.MAIN, true));
             sheet.wish(name(route, frame, bands));
         }
+    }
+
+    static Dot cleanout(Point at) {
+        return new Dot(at.x(), at.y(), 2.6, Weight.MEDIUM, Role.WATER, false);
     }
 
     private static List<Point> points(List<Spot> arm, Frame frame) {

@@ -8,23 +8,53 @@ import spadework.job.House;
 import spadework.job.Job;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
+import spadework.takeoff.Cleanouts;
 
 /**
  * A footing drain round the house.
  *
  * @param arms the spots that water passes, each arm in the direction of flow and ending at the tee
  * @param tee where the water leaves the drain
+ * @param cleanouts where it can be flushed: the high end of each arm, and further ones evenly down to the tee
  */
-record DrainRoute(FootingDrain drain, List<List<Spot>> arms, Spot tee) {
+record DrainRoute(FootingDrain drain, List<List<Spot>> arms, Spot tee, List<Spot> cleanouts) {
 
     static DrainRoute of(Job job, FootingDrain drain) {
         List<Wall> walls = drain.along().stream().map(job::getWall).toList();
         List<Spot> spots = inOrder(walls, job.site().house());
+        List<List<Spot>> arms;
         if (drain.teeAt() == TeeAt.MIDDLE) {
-            return teedInTheMiddle(drain, spots);
+            arms = armsToTheMiddle(spots);
+        } else {
+            arms = List.of(drain.teeAt() == TeeAt.END ? spots : reversed(spots));
         }
-        List<Spot> flow = drain.teeAt() == TeeAt.END ? spots : reversed(spots);
-        return new DrainRoute(drain, List.of(flow), flow.get(flow.size() - 1));
+        List<Spot> first = arms.get(0);
+        int each = Cleanouts.fromEachEnd(job, drain);
+        List<Spot> cleanouts = new ArrayList<>();
+        for (List<Spot> arm : arms) {
+            for (int i = 0; i < each; i++) {
+                cleanouts.add(along(arm, (double) i / each));
+            }
+        }
+        return new DrainRoute(drain, arms, first.get(first.size() - 1), cleanouts);
+    }
+
+    /** The spot that lies that share of an arm's way to the tee. */
+    private static Spot along(List<Spot> arm, double share) {
+        double whole = 0;
+        for (int i = 0; i + 1 < arm.size(); i += 2) {
+            whole += Math.abs(arm.get(i + 1).feet() - arm.get(i).feet());
+        }
+        double left = share * whole;
+        for (int i = 0; i + 1 < arm.size(); i += 2) {
+            double length = Math.abs(arm.get(i + 1).feet() - arm.get(i).feet());
+            if (left <= length) {
+                double forward = Math.signum(arm.get(i + 1).feet() - arm.get(i).feet());
+                return new Spot(arm.get(i).side(), arm.get(i).feet() + forward * left);
+            }
+            left -= length;
+        }
+        return arm.get(0);
     }
 
     /** Two spots a wall, each wall turned so that the drain goes on where the wall before ended. */
@@ -54,7 +84,7 @@ record DrainRoute(FootingDrain drain, List<List<Spot>> arms, Spot tee) {
     }
 
     /** The middle of the walls' added length. */
-    private static DrainRoute teedInTheMiddle(FootingDrain drain, List<Spot> spots) {
+    private static List<List<Spot>> armsToTheMiddle(List<Spot> spots) {
         double left = 0;
         for (int i = 0; i < spots.size(); i += 2) {
             left += Math.abs(spots.get(i + 1).feet() - spots.get(i).feet()) / 2;
@@ -73,7 +103,7 @@ record DrainRoute(FootingDrain drain, List<List<Spot>> arms, Spot tee) {
         first.add(tee);
         List<Spot> second = reversed(spots.subList(wall + 1, spots.size()));
         second.add(tee);
-        return new DrainRoute(drain, List.of(first, second), tee);
+        return List.of(first, second);
     }
 
     private static List<Spot> reversed(List<Spot> spots) {

@@ -1,5 +1,8 @@
 package spadework.drawing;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** How much room written words take. */
 final class LabelText {
     /** Average advance of a character of the printed face, in ems; digits and lower case are a little narrower. */
@@ -40,5 +43,21 @@ final class LabelText {
         }
         int kept = Math.max(1, (int) (widest / (size * EM_PER_CHARACTER)) - 1);
         return text.substring(0, text.offsetByCodePoints(0, kept)).stripTrailing() + PlanWords.ELLIPSIS;
+    }
+
+    /** The text in lines no wider than that many points, broken between words; a longer word is cut. */
+    static List<String> wrapped(String text, double size, double widest) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+")) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size) > widest) {
+                lines.add(cut(line, size, widest));
+                longer = word;
+            }
+            line = longer;
+        }
+        lines.add(cut(line, size, widest));
+        return lines;
     }
 }

@@ -1,6 +1,7 @@
 package spadework.drawing;
 
 import java.util.List;
+import spadework.drawing.Shape.Area;
 import spadework.drawing.Shape.Box;
 import spadework.drawing.Shape.Dot;
 import spadework.drawing.Shape.Label;
@@ -46,6 +47,19 @@ final class Occupied {
             Rect rect = new Rect(drawn.x(), drawn.y(), drawn.x() + drawn.width(), drawn.y() + drawn.height());
             return box.overlaps(rect.grown(0.5)) && !box.isInside(rect);
         }
+        if (shape instanceof Area area) {
+            return isOnEdge(area, box.grown(0.5));
+        }
         return shape instanceof Label label && LabelText.box(label).overlaps(box);
+    }
+
+    private static boolean isOnEdge(Area area, Rect box) {
+        List<Point> corners = area.corners();
+        for (int i = 0; i < corners.size(); i++) {
+            if (box.isCrossedBy(corners.get(i), corners.get((i + 1) % corners.size()))) {
+                return true;
+            }
+        }
+        return false;
     }
 }

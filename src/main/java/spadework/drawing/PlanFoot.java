@@ -13,9 +13,8 @@ final class PlanFoot {
     private static final double LEFT = 10;
     private static final double RIGHT = Frame.WIDTH - 10;
     private static final double SAMPLE = 19;
-    private static final double GAP = 11;
+    private static final double GAP = 9;
     private static final double ROW = 13;
-    private static final double[] BARS = {1, 2, 5, 10, 20, 50, 100, 200};
 
     private PlanFoot() {}
 
@@ -23,7 +22,7 @@ final class PlanFoot {
     static double draw(Job job, List<String> key, Frame frame, Sheet sheet) {
         double top = frame.sheet().bottom();
         lines(job, top + 10, sheet);
-        scale(frame, top + 34, sheet);
+        ScaleBar.draw(LEFT, top + 34, frame.scale(), PlanWords.SCALE, sheet);
         north(top + 42, sheet);
         double bottom = key(key, top + 58, sheet);
         return key.isEmpty() ? top + 46 : bottom;
@@ -42,6 +41,11 @@ final class PlanFoot {
             x = sample(x, y, Weight.THIN, Role.ROOF_LINE, PlanWords.ROOF_LINE, sheet);
             sheet.draw(new Dot(x + 3, y - 3, 3, Weight.MEDIUM, Role.ROOF_LINE, true));
             sheet.draw(small(x + 11, y, PlanWords.DOWNSPOUT));
+            x += 11 + LabelText.width(PlanWords.DOWNSPOUT, Wish.SMALL) + GAP;
+        }
+        if (!job.water().drains().isEmpty()) {
+            sheet.draw(DrainDrawing.cleanout(new Point(x + 3, y - 3)));
+            sheet.draw(small(x + 10, y, PlanWords.CLEANOUT));
         }
     }
 
@@ -49,22 +53,6 @@ final class PlanFoot {
         sheet.draw(new Line(x, y - 3, x + SAMPLE, y - 3, weight, role, false));
         sheet.draw(small(x + SAMPLE + 5, y, text));
         return x + SAMPLE + 5 + LabelText.width(text, Wish.SMALL) + GAP;
-    }
-
-    /** A bar of a round number of feet, the longest that stays under 75 points. */
-    private static void scale(Frame frame, double y, Sheet sheet) {
-        double feet = BARS[0];
-        for (double bar : BARS) {
-            feet = bar * frame.scale() <= 75 ? bar : feet;
-        }
-        double end = LEFT + feet * frame.scale();
-        sheet.draw(new Line(LEFT, y - 3, end, y - 3, Weight.MEDIUM, Role.PLAIN, false));
-        for (double x : new double[] {LEFT, end}) {
-            sheet.draw(new Line(x, y - 7, x, y + 1, Weight.MEDIUM, Role.PLAIN, false));
-        }
-        String text = (int) feet + PlanWords.FEET;
-        sheet.draw(small(end + 5, y, text));
-        sheet.draw(small(end + 5 + LabelText.width(text, Wish.SMALL) + GAP, y, PlanWords.SCALE));
     }
 
     private static void north(double bottom, Sheet sheet) {

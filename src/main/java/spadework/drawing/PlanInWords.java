@@ -11,7 +11,9 @@ import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.SiteLimit;
 import spadework.job.SolidRun;
+import spadework.job.TeeAt;
 import spadework.job.Wall;
+import spadework.takeoff.Cleanouts;
 
 /** The plan for whoever cannot see it: the same things in sentences. */
 final class PlanInWords {
@@ -24,7 +26,7 @@ final class PlanInWords {
         text.add("The house is %s from east to west and %s from north to south."
                 .formatted(house.eastWest().text(), house.northSouth().text()));
         job.walls().forEach(wall -> text.add(wall(wall)));
-        job.water().drains().forEach(drain -> text.add(drain(drain)));
+        job.water().drains().forEach(drain -> text.add(drain(drain, job)));
         job.water().mains().forEach(main -> text.add(main(main)));
         job.water().roofLines().forEach(line -> text.add(roofLine(line, job)));
         job.water().outlets().forEach(outlet -> text.add(outlet(outlet)));
@@ -38,14 +40,21 @@ final class PlanInWords {
                 .formatted(called("Wall", wall.label()), wall.where(), side, wall.length().text());
     }
 
-    private static String drain(FootingDrain drain) {
+    private static String cleanouts(FootingDrain drain, int each) {
+        boolean both = drain.teeAt() == TeeAt.MIDDLE;
+        String more = each == 1 ? "" : " and " + (each - 1) * (both ? 2 : 1) + " between there and its outflow";
+        return " It has a cleanout at %s%s.".formatted(both ? "each high end" : "its high end", more);
+    }
+
+    private static String drain(FootingDrain drain, Job job) {
         String tee = switch (drain.teeAt()) {
             case START -> "from its start";
             case MIDDLE -> "from its middle";
             case END -> "from its end";
         };
         return "%s runs along %s and empties %s into %s."
-                .formatted(called("Footing drain", drain.label()), named("wall", drain.along()), tee, drain.into());
+                .formatted(called("Footing drain", drain.label()), named("wall", drain.along()), tee, drain.into())
+                + cleanouts(drain, Cleanouts.fromEachEnd(job, drain));
     }
 
     private static String main(SolidRun main) {

@@ -9,8 +9,9 @@ final class PlanWords {
     static final String DUG_WALL = "Dug wall";
     static final String DRAIN = "Footing drain";
     static final String MAIN = "Solid pipe";
-    static final String ROOF_LINE = "Roof water pipe";
+    static final String ROOF_LINE = "Roof water";
     static final String DOWNSPOUT = "Downspout";
+    static final String CLEANOUT = "Cleanout";
     static final String FEET = " ft";
     static final String TO = " to ";
     static final String ELLIPSIS = "…";

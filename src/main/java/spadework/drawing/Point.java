@@ -1,7 +1,7 @@
 package spadework.drawing;
 
 /** A place on the sheet, in points from the top left corner; y grows downward. */
-record Point(double x, double y) {
+public record Point(double x, double y) {
 
     double distanceTo(Point other) {
         return Math.hypot(other.x - x, other.y - y);

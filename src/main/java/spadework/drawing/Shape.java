@@ -1,5 +1,7 @@
 package spadework.drawing;
 
+import java.util.List;
+
 /** One thing on a drawing. Coordinates are points from the top left corner; y grows downward. */
 public sealed interface Shape {
 
@@ -21,6 +23,11 @@ public sealed interface Shape {
         LIMIT,
         GROUND,
         WATER,
+        SOIL,
+        STONE,
+        FABRIC,
+        COATING,
+        SHIELD,
         PLAIN
     }
 
@@ -30,6 +37,13 @@ public sealed interface Shape {
 
     /** A rectangle. */
     record Box(double x, double y, double width, double height, Weight weight, Role role) implements Shape {}
+
+    /** A closed outline with a light fill, as a wall that is cut through; at least three corners. */
+    record Area(List<Point> corners, Weight weight, Role role) implements Shape {
+        public Area {
+            corners = List.copyOf(corners);
+        }
+    }
 
     /** A circle. */
     record Dot(double x, double y, double radius, Weight weight, Role role, boolean filled) implements Shape {}

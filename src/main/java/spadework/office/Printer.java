@@ -1,6 +1,7 @@
 package spadework.office;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
@@ -10,8 +11,11 @@ import spadework.drawing.Scene;
 import spadework.paperwork.CertificatePaper;
 import spadework.paperwork.CostSheetPaper;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.Profiles;
 import spadework.paperwork.ProposalPaper;
 import spadework.paperwork.ScopePaper;
+import spadework.paperwork.Sections;
+import spadework.press.Figure;
 import spadework.press.PageInfo;
 import spadework.press.PagePress;
 import spadework.press.SceneSvg;
@@ -41,7 +45,10 @@ final class Printer {
     Map<String, byte[]> print(Dossier dossier, Set<Paper> papers) {
         Scene plan = PlanSketch.of(dossier.job());
         Map<Paper, Map<String, Object>> models = new LinkedHashMap<>();
-        papers.stream().sorted().forEach(paper -> models.put(paper, model(paper, dossier, plan)));
+        List<Figure> sections = Figure.of(Sections.of(dossier));
+        List<Figure> profiles = Figure.of(Profiles.of(dossier));
+        papers.stream().sorted()
+                .forEach(paper -> models.put(paper, model(paper, dossier, plan, sections, profiles)));
         PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
             Map<String, byte[]> files = new LinkedHashMap<>();
@@ -66,11 +73,14 @@ final class Printer {
         }
     }
 
-    private static Map<String, Object> model(Paper paper, Dossier dossier, Scene plan) {
+    private static Map<String, Object> model(
+            Paper paper, Dossier dossier, Scene plan, List<Figure> sections, List<Figure> profiles) {
         String drawn = SceneSvg.of(plan);
         return switch (paper) {
-            case PROPOSAL -> Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn);
-            case SCOPE -> Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn);
+            case PROPOSAL -> Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn,
+                    "sections", sections, "profiles", profiles);
+            case SCOPE -> Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn,
+                    "sections", sections, "profiles", profiles);
             case WARRANTY -> Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn);
             case COST_SHEET -> Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn);
         };

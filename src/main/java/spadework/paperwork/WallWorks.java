@@ -89,7 +89,8 @@ final class WallWorks {
         return text + trunk + (limit.note().isEmpty() ? "" : " (" + limit.note() + ")");
     }
 
-    private FinishWork finish(Wall wall) {
+    /** What the wall gets, in words the code allows. */
+    FinishWork finish(Wall wall) {
         String system = wall.finish().system().name().toLowerCase(Locale.ROOT);
         Optional<LineItem> item = WallFace.coverItem(wall, dossier.book());
         Optional<Film> film = item.flatMap(LineItem::film);

@@ -1,7 +1,9 @@
 package spadework.press;
 
+import java.util.stream.Collectors;
 import spadework.drawing.Scene;
 import spadework.drawing.Shape;
+import spadework.drawing.Shape.Area;
 import spadework.drawing.Shape.Box;
 import spadework.drawing.Shape.Dot;
 import spadework.drawing.Shape.Label;
@@ -48,6 +50,13 @@ public final class SceneSvg {
             return "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"%s\"%s/>".formatted(
                     SvgText.number(dot.x()), SvgText.number(dot.y()), SvgText.number(dot.radius()), fill,
                     stroke(dot.weight(), dot.role(), ""));
+        }
+        if (shape instanceof Area area) {
+            return "<polygon points=\"%s\" fill=\"%s\"%s/>".formatted(
+                    area.corners().stream()
+                            .map(corner -> SvgText.number(corner.x()) + "," + SvgText.number(corner.y()))
+                            .collect(Collectors.joining(" ")),
+                    SvgInk.tint(area.role()), stroke(area.weight(), area.role(), ""));
         }
         return label((Label) shape);
     }

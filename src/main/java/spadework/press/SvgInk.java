@@ -11,6 +11,8 @@ final class SvgInk {
     private static final String BLACK = "#000000";
     private static final String WATER = "#1f4e5f";
     private static final String GROUND = "#595959";
+    private static final String EARTH = "#707070";
+    private static final String CONCRETE = "#e2e2e2";
 
     private SvgInk() {}
 
@@ -18,8 +20,14 @@ final class SvgInk {
         return switch (role) {
             case DRAIN, MAIN, ROOF_LINE, WATER -> WATER;
             case LIMIT, GROUND -> GROUND;
-            case HOUSE, WALL, DIMENSION, PLAIN -> BLACK;
+            case SOIL, STONE -> EARTH;
+            case HOUSE, WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> BLACK;
         };
+    }
+
+    /** What fills an area; {@code none} leaves it open. */
+    static String tint(Role role) {
+        return role == Role.WALL ? CONCRETE : "none";
     }
 
     /** Stroke width in points. */
@@ -36,6 +44,7 @@ final class SvgInk {
         return switch (role) {
             case DRAIN -> "4.00 2.40";
             case LIMIT -> "11.00 4.00";
+            case FABRIC -> "5.00 1.80";
             default -> "";
         };
     }

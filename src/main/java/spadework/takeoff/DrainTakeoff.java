@@ -1,9 +1,11 @@
 package spadework.takeoff;
 
 import java.util.List;
+import java.util.Optional;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.TeeAt;
+import spadework.job.Wall;
 import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
@@ -26,6 +28,13 @@ final class DrainTakeoff {
      */
     static Pipe pipe(FootingDrain drain, PriceBook book) {
         return Pipes.of(drain, book);
+    }
+
+    /** The drain that runs along a wall. */
+    static Optional<FootingDrain> at(Job job, Wall wall) {
+        return job.water().drains().stream()
+                .filter(drain -> drain.along().contains(wall.label()))
+                .findFirst();
     }
 
     /** What the pipe displaces along a length, cubic yards. */
@@ -58,15 +67,28 @@ final class DrainTakeoff {
                 Tally.counted(Measure.DRAIN_COUPLING,
                         Math.max(0, WholePackages.roundUp(length.number() / stick.number()) - 1),
                         "max(ceil(Lp ÷ k) − 1, 0)", "a coupling at each joint", length, stick));
-        int highEnds = drain.teeAt() == TeeAt.MIDDLE ? 2 : 1;
+        int highEnds = highEnds(drain);
         Given ends = Given.of("e", "high ends", highEnds, Unit.EACH, "teeAt of drain " + drain.label());
         tally.add(Measure.CLEANOUT,
                 Tally.counted(Measure.CLEANOUT,
-                        highEnds * WholePackages.roundUp(length.number() / highEnds / DrainLength.CLEANOUT_FEET),
+                        highEnds * cleanoutsFromEachEnd(length, highEnds),
                         "e × ceil(Lp ÷ e ÷ " + DrainLength.CLEANOUT_FEET + ")",
                         "one at each high end and at least every 100 ft; common practice, no source", length, ends));
         tally.add(Measure.FLOW_TEST, given(Measure.FLOW_TEST, 1, "each drain is tested"));
         return tally.found();
+    }
+
+    static int highEnds(FootingDrain drain) {
+        return drain.teeAt() == TeeAt.MIDDLE ? 2 : 1;
+    }
+
+    private static double cleanoutsFromEachEnd(Worked length, int highEnds) {
+        return WholePackages.roundUp(length.number() / highEnds / DrainLength.CLEANOUT_FEET);
+    }
+
+    /** Cleanouts from each high end to the tee, the one at the end counted with them. */
+    static double cleanoutsFromEachEnd(Job job, FootingDrain drain) {
+        return cleanoutsFromEachEnd(DrainLength.of(job, drain), highEnds(drain));
     }
 
     private static Worked given(Measure measure, long count, String where) {

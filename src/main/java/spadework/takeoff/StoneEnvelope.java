@@ -17,7 +17,9 @@ import spadework.working.Worked;
 final class StoneEnvelope {
     private static final String CODE = "IRC R405.1";
     private static final double SIX_INCHES = 0.5;
-    private static final double TWO_INCHES = 2.0 / 12;
+    /** Stone under the pipe, feet. */
+    static final double BEDDING = 2.0 / 12;
+
     private static final int ROLL_FEET = 100;
 
     private StoneEnvelope() {}
@@ -28,7 +30,7 @@ final class StoneEnvelope {
         return Worked.of(
                 "hs",
                 "height of the stone above the trench's bottom",
-                Math.max(m.footing().number() + SIX_INCHES, TWO_INCHES + outside.number() + SIX_INCHES),
+                Math.max(m.footing().number() + SIX_INCHES, BEDDING + outside.number() + SIX_INCHES),
                 Unit.FOOT,
                 "max(tf + 6 ÷ 12, 2 ÷ 12 + OD + 6 ÷ 12)",
                 CODE,

@@ -95,9 +95,7 @@ final class WallTakeoff {
     }
 
     private void stoneAndBackfill(Worked dug) {
-        Optional<FootingDrain> drain = job.water().drains().stream()
-                .filter(d -> d.along().contains(wall.label()))
-                .findFirst();
+        Optional<FootingDrain> drain = DrainTakeoff.at(job, wall);
         if (drain.isEmpty()) {
             tally.add(Measure.BACKFILL, Worked.of("F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, "D",
                     "what is dug is filled", dug));

@@ -3,6 +3,7 @@ package spadework.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -188,5 +189,32 @@ class PlanGeometryTest {
                 .filter(shape -> shape instanceof Dot dot && dot.role() == role)
                 .map(Dot.class::cast)
                 .toList();
+    }
+
+    /** One at each high end and at least every 100 ft: common practice, no source. */
+    @ParameterizedTest(name = "{0} ft of wall, tee at {1}: cleanouts at {2} of the wall")
+    @CsvSource(textBlock = """
+            40,  END,    0
+            40,  START,  1
+            40,  MIDDLE, '0 1'
+            150, END,    '0 0.5'
+            250, MIDDLE, '0 0.25 1 0.75'
+            """)
+    void cleanoutsStandAtTheHighEndsAndOnTheWay(double feet, TeeAt teeAt, String shares) {
+        Scene scene = PlanSketch.of(PlanJob.house(feet, 28)
+                .wall("A", Side.NORTH, 0, feet)
+                .drain("D1", teeAt, "O", "A")
+                .outlet("O", OutletKind.DAYLIGHT)
+                .job());
+
+        Box house = house(scene);
+        List<Double> found = scene.shapes().stream()
+                .filter(shape -> shape instanceof Dot dot && dot.role() == Role.WATER && dot.y() < house.y())
+                .map(shape -> (((Dot) shape).x() - house.x()) / house.width())
+                .map(share -> Math.rint(share * 100) / 100)
+                .toList();
+        assertThat(found).containsExactlyElementsOf(
+                Arrays.stream(shares.split(" ")).map(Double::valueOf).toList());
+        assertThat(PlanLabels.texts(scene)).contains("Cleanout");
     }
 }

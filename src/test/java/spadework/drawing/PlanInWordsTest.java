@@ -21,6 +21,7 @@ class PlanInWordsTest {
                 + " Wall A, the north wall, faces north and is dug free for 40 ft."
                 + " Wall B, the east wall, faces east and is dug free for 28 ft."
                 + " Footing drain D1 runs along walls A and B and empties from its end into M1."
+                + " It has a cleanout at its high end."
                 + " Solid pipe M1, 60 ft long, leads to Swale."
                 + " Roof water pipe R1, 60 ft long, carries the water of downspouts DS1 and DS2 to Swale."
                 + " Swale is an outlet to daylight: the low ground behind the garden."

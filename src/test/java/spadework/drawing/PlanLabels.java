@@ -6,6 +6,7 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import spadework.drawing.Shape.Area;
 import spadework.drawing.Shape.Box;
 import spadework.drawing.Shape.Dot;
 import spadework.drawing.Shape.Label;
@@ -74,6 +75,13 @@ final class PlanLabels {
         }
         if (shape instanceof Dot dot) {
             return GEOMETRY.createPoint(new Coordinate(dot.x(), dot.y())).buffer(dot.radius());
+        }
+        if (shape instanceof Area area) {
+            List<Coordinate> ring = new ArrayList<>(area.corners().stream()
+                    .map(corner -> new Coordinate(corner.x(), corner.y()))
+                    .toList());
+            ring.add(ring.get(0));
+            return GEOMETRY.createLineString(ring.toArray(Coordinate[]::new));
         }
         Box box = (Box) shape;
         Envelope outline = new Envelope(box.x(), box.x() + box.width(), box.y(), box.y() + box.height());

@@ -1,0 +1,30 @@
+package spadework.drawing;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.measure.Length;
+
+/**
+ * The way of the water from a drain's high end, or a downspout, to where it leaves the pipes.
+ *
+ * @param reaches in the direction of flow; at least one
+ * @param outlet its label as on the plan
+ * @param place what is there, in words
+ * @param outletLevel level of the ground or the water that takes it
+ * @param benchmark what the levels are measured from; empty when nobody said
+ */
+public record ProfileChain(
+        List<ProfileReach> reaches, String outlet, String place, Optional<Length> outletLevel, String benchmark) {
+
+    /** @throws IllegalArgumentException if there is no reach */
+    public ProfileChain {
+        reaches = List.copyOf(reaches);
+        if (reaches.isEmpty()) {
+            throw new IllegalArgumentException("a profile needs a reach");
+        }
+    }
+
+    double feet() {
+        return reaches.stream().mapToDouble(reach -> reach.length().feet()).sum();
+    }
+}

@@ -1,0 +1,38 @@
+package spadework.drawing;
+
+import spadework.drawing.Shape.Label;
+import spadework.drawing.Shape.Line;
+import spadework.drawing.Shape.Role;
+import spadework.drawing.Shape.Weight;
+
+/** A bar of a round number of feet, with what is to scale and what is not. */
+final class ScaleBar {
+    private static final double[] BARS = {1, 2, 5, 10, 20, 50, 100, 200};
+    private static final double LONGEST = 75;
+    private static final double GAP = 11;
+
+    private ScaleBar() {}
+
+    /**
+     * Draws the bar, the longest that stays under 75 points.
+     *
+     * @param y the base line of its words
+     * @param scale points a foot
+     */
+    static void draw(double left, double y, double scale, String words, Sheet sheet) {
+        double feet = BARS[0];
+        for (double bar : BARS) {
+            feet = bar * scale <= LONGEST ? bar : feet;
+        }
+        double end = left + feet * scale;
+        sheet.draw(new Line(left, y - 3, end, y - 3, Weight.MEDIUM, Role.PLAIN, false));
+        for (double x : new double[] {left, end}) {
+            sheet.draw(new Line(x, y - 7, x, y + 1, Weight.MEDIUM, Role.PLAIN, false));
+        }
+        String text = (int) feet + PlanWords.FEET;
+        double after = end + 5;
+        sheet.draw(new Label(after, y, text, "start", Wish.SMALL, false, Role.PLAIN));
+        after += LabelText.width(text, Wish.SMALL) + GAP;
+        sheet.draw(new Label(after, y, words, "start", Wish.SMALL, false, Role.PLAIN));
+    }
+}

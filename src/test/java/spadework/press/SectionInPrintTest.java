@@ -1,0 +1,95 @@
+package spadework.press;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import spadework.drawing.Covering;
+import spadework.drawing.ProfileChain;
+import spadework.drawing.ProfileReach;
+import spadework.drawing.ProfileSketch;
+import spadework.drawing.ProfileSketchJob;
+import spadework.drawing.Scene;
+import spadework.drawing.SectionJob;
+import spadework.drawing.SectionSketch;
+import spadework.drawing.Shape.Role;
+import spadework.job.Protection;
+import spadework.job.SoilType;
+import spadework.measure.Length;
+
+/** Sections and profiles on a printed page. */
+class SectionInPrintTest {
+    private static final PageInfo INFO = new PageInfo("en-US", "Test Firm", LocalDate.of(2026, 3, 3));
+    private static final String HOSTILE = "</text><script>\"&'";
+
+    @Test
+    void aPageWithSectionsAndAProfileConforms() {
+        assertThat(VeraPdf.failedRules(page(section(Protection.SLOPED), section(Protection.SHIELDED),
+                ProfileSketch.of(ProfileSketchJob.measured())))).isEmpty();
+    }
+
+    @Test
+    void theSameJobPrintsTheSameBytesWhateverTheLocale() {
+        byte[] first = page(section(Protection.SLOPED), ProfileSketch.of(ProfileSketchJob.measured()));
+        Locale before = Locale.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            assertThat(page(section(Protection.SLOPED), ProfileSketch.of(ProfileSketchJob.measured())))
+                    .isEqualTo(first);
+        } finally {
+            Locale.setDefault(before);
+        }
+    }
+
+    @Test
+    void wordsThatSomebodyTypedStayWords() {
+        Scene section = SectionSketch.of(
+                SectionJob.at(5, SoilType.B, Protection.SLOPED), new Covering(HOSTILE, HOSTILE, HOSTILE));
+        ProfileReach reach = new ProfileReach(HOSTILE, ProfileReach.Kind.MAIN, Length.ofFeet(20), Optional.empty(),
+                Optional.of(Length.ofFeet(90)), Optional.empty(), Optional.empty(), Length.ofInches(4));
+        Scene profile = ProfileSketch.of(
+                new ProfileChain(List.of(reach), HOSTILE, HOSTILE, Optional.empty(), HOSTILE));
+
+        for (Scene scene : List.of(section, profile)) {
+            assertThat(SceneSvg.of(scene))
+                    .contains("&lt;/text&gt;&lt;script&gt;&quot;&amp;&#39;")
+                    .doesNotContain("<script");
+        }
+    }
+
+    /** What is told apart by colour on a screen differs in weight, dash or fill as well. */
+    @Test
+    void fabricDrainAndCoverDifferWithoutColour() {
+        assertThat(SvgInk.dash(Role.FABRIC)).isNotEmpty().isNotEqualTo(SvgInk.dash(Role.DRAIN));
+        assertThat(SvgInk.dash(Role.COATING)).isEmpty();
+        assertThat(SvgInk.tint(Role.WALL)).isNotEqualTo("none");
+        assertThat(SvgInk.tint(Role.SOIL)).isEqualTo("none");
+    }
+
+    @Test
+    void aSectionHasThreeLineWeights() {
+        Pattern width = Pattern.compile("stroke-width=\"([^\"]+)\"");
+
+        assertThat(width.matcher(SceneSvg.of(section(Protection.SLOPED))).results().map(m -> m.group(1)).distinct())
+                .containsExactlyInAnyOrder("0.60", "1.20", "3.60");
+    }
+
+    private static Scene section(Protection protection) {
+        return SectionSketch.of(SectionJob.at(6, SoilType.C, protection), SectionJob.RUBBER);
+    }
+
+    private static byte[] page(Scene... scenes) {
+        StringBuilder body = new StringBuilder();
+        for (Scene scene : scenes) {
+            body.append("<p>").append(SceneSvg.of(scene)).append("</p>");
+        }
+        String page = "<html xmlns=\"http://www.w3.org/1999/xhtml\" lang=\"en-US\"><head><title>Drawings</title>"
+                + "<style>@page { size: letter; margin: 0.8in } body { font-family: 'Source Sans 3' }</style></head>"
+                + "<body>" + body + "</body></html>";
+        return new Typesetter(Fonts.bundled()).set("drawings", page, INFO);
+    }
+}

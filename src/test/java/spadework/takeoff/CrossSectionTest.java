@@ -1,0 +1,112 @@
+package spadework.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.job.Job;
+import spadework.job.Jobs;
+import spadework.job.Outlet;
+import spadework.job.Protection;
+import spadework.job.Seepage;
+import spadework.job.Site;
+import spadework.job.Soil;
+import spadework.job.SoilType;
+import spadework.job.Texture;
+import spadework.job.Wall;
+import spadework.job.Water;
+import spadework.measure.Length;
+import spadework.pricebook.Books;
+import spadework.pricebook.Measure;
+
+class CrossSectionTest {
+
+    /** 29 CFR 1926 Subpart P App. B Table B-1 (T-09): the edge lies p + B + s × H from the wall. */
+    @ParameterizedTest(name = "{0} ft, {1}, {2}: edge {3} ft out")
+    @CsvSource(textBlock = """
+            # depth to the footing's top; footing 8 by 6 in, bottom 24 in
+            5.3333, B,           SLOPED,   8.5
+            5.3333, A,           SLOPED,   8.5
+            5.3333, C,           SLOPED,   11.5
+            5.3333, NOT_CLASSED, SLOPED,   11.5
+            5.3333, STABLE_ROCK, SLOPED,   2.5
+            5.3333, C,           SHIELDED, 2.5
+            5.3333, C,           UPRIGHT,  2.5
+            """)
+    void theEdgeLiesWhereTheSoilPutsIt(double depth, SoilType soil, Protection protection, double reach) {
+        CrossSection section = at(depth, soil, protection);
+
+        assertThat(section.trenchDepth().feet()).isCloseTo(6, within(0.001));
+        assertThat(section.reach().feet()).isCloseTo(reach, within(0.001));
+    }
+
+    @Test
+    void theDeeperEndIsCut() {
+        Wall wall = Jobs.wall();
+        Wall falling = new Wall(wall.label(), wall.where(), wall.faces(), wall.from(), wall.length(), Length.ofFeet(3),
+                Length.ofFeet(6.5), wall.footing(), wall.kind(), wall.condition(), wall.strip(), wall.openings(),
+                wall.windowWells(), wall.finish(), wall.digging());
+
+        assertThat(of(Jobs.job(falling)).depth()).isEqualTo(Length.ofFeet(6.5));
+    }
+
+    /** The stone that is paid for is the stone that is drawn: section times length gives the takeoff's cubic yards. */
+    @Test
+    void theStonesSectionTimesTheWallsLengthIsTheStoneOfTheTakeoff() {
+        Job job = Jobs.job();
+        CrossSection section = of(job);
+        CrossSection.Bed bed = section.bed().orElseThrow();
+
+        double hs = bed.stone().feet();
+        double p = section.footing().projection().feet();
+        double s = section.bank().slope().number();
+        double od = bed.pipeOutside().feet();
+        double area = section.bottomWidth().feet() * hs + s * hs * hs / 2
+                + p * (hs - section.footing().thickness().feet()) - Math.PI * od * od / 4;
+        double yards = Measuring.of(job, Books.standard()).quantities().stream()
+                .filter(quantity -> quantity.measure() == Measure.STONE)
+                .mapToDouble(quantity -> quantity.value().doubleValue())
+                .sum();
+        assertThat(area * job.walls().get(0).length().feet() / 27).isCloseTo(yards, within(0.001));
+    }
+
+    @Test
+    void aWallWithoutADrainHasNoBed() {
+        Water dry = new Water(List.of(), List.of(), List.of(), List.of(), List.<Outlet>of());
+
+        assertThat(of(Jobs.job(Jobs.site(), dry, Jobs.wall())).bed()).isEmpty();
+    }
+
+    @Test
+    void withoutTheFloorsLevelTheFloorIsNotPlaced() {
+        Site s = Jobs.site();
+        Site unmeasured = new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), Optional.empty(),
+                s.soil(), s.rain(), s.limits(), s.locateTicket());
+
+        assertThat(of(Jobs.job(unmeasured, Jobs.water(), Jobs.wall())).floor()).isEmpty();
+    }
+
+    @Test
+    void wallsThatPrintTheSameFiguresAreCutAlike() {
+        CrossSection five = at(5, SoilType.B, Protection.SLOPED);
+
+        assertThat(five.printsLike(at(5.01, SoilType.B, Protection.SLOPED))).isTrue();
+        assertThat(five.printsLike(at(5.1, SoilType.B, Protection.SLOPED))).isFalse();
+        assertThat(five.printsLike(at(5, SoilType.C, Protection.SLOPED))).isFalse();
+        assertThat(five.printsLike(at(5, SoilType.B, Protection.SHIELDED))).isFalse();
+        assertThat(five.joinedWith(five).walls()).containsExactly("A", "A");
+    }
+
+    private static CrossSection at(double depth, SoilType soil, Protection protection) {
+        Site site = Jobs.with(Jobs.site(), new Soil(Texture.LOAM, Seepage.NONE, soil));
+        return of(Jobs.job(site, Jobs.water(), Jobs.protectedBy(Jobs.deep(depth), protection)));
+    }
+
+    private static CrossSection of(Job job) {
+        return CrossSection.of(job, Books.standard(), job.walls().get(0));
+    }
+}
