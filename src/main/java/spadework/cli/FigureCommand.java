@@ -9,6 +9,7 @@ import spadework.cli.figure.RoofCommand;
 import spadework.cli.figure.RootsCommand;
 import spadework.cli.figure.RunoffCommand;
 import spadework.cli.figure.StoneCommand;
+import spadework.cli.figure.SumpCommand;
 import spadework.cli.figure.TrenchCommand;
 
 /** The calculators for the tailgate. */
@@ -27,6 +28,7 @@ import spadework.cli.figure.TrenchCommand;
             StoneCommand.class,
             CoatingCommand.class,
             EarthCommand.class,
+            SumpCommand.class,
             FrictionCommand.class,
             RootsCommand.class
         },

@@ -33,7 +33,7 @@ final class WrongLine implements IParameterExceptionHandler {
     private static String told(ParameterException wrong, CommandSpec command) {
         boolean calculators = !command.subcommands().isEmpty();
         String allowed = calculators
-                ? command.subcommands().keySet().stream().filter(c -> !c.equals("help")).collect(Collectors.joining(", "))
+                ? String.join(", ", command.subcommands().keySet())
                 : command.options().stream().map(OptionSpec::longestName).sorted().collect(Collectors.joining(", "));
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             List<String> near = unmatched.getSuggestions();

@@ -3,8 +3,11 @@ package spadework.figure;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Density;
+import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.measure.Volume;
+import spadework.pricebook.Measure;
+import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.working.Listed;
 import spadework.working.Working;
@@ -40,6 +43,16 @@ public final class BookFigures {
         String name = "what a truck takes, loose";
         return given.<Working>map(v -> Inputs.given("t", name, v.cubicYards(), Unit.CUBIC_YARD))
                 .orElseGet(() -> Listed.of("t", name, book.truckCubicYards(), Unit.CUBIC_YARD, source()));
+    }
+
+    /** The discharge pipe of that nominal size, else a plastic pipe of that inside diameter. */
+    Pipe discharge(Length size) {
+        return book.items().values().stream()
+                .filter(item -> item.follows().equals(Optional.of(Measure.SUMP_DISCHARGE)))
+                .flatMap(item -> item.pipe().stream())
+                .filter(pipe -> Math.abs(pipe.nominal().inches() - size.inches()) < 1e-6)
+                .findFirst()
+                .orElseGet(() -> new Pipe("given", size, size, size, 0.010, false, Length.ofFeet(10)));
     }
 
     private String source() {

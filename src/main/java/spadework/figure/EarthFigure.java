@@ -51,7 +51,8 @@ public final class EarthFigure {
         List<Working> found = new ArrayList<>(List.of(lying));
         if (w.isPresent() || l.isPresent()) {
             Working hauled = l.orElseGet(() -> Worked.of("Y", "soil, loose",
-                    Earth.loose(lying.number(), w.get().number()), Unit.CUBIC_YARD, "X × (1 + w)", SOURCE, lying, w.get()));
+                    Earth.loose(lying.number(), w.get().number()), Unit.CUBIC_YARD, "X × (1 + w)", SOURCE, lying,
+                    w.get()));
             found.add(hauled);
             if (w.isEmpty()) {
                 found.add(swell(lying, hauled));

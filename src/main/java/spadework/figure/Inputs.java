@@ -32,7 +32,7 @@ final class Inputs {
         if (open.size() == 1) {
             return open.get(0);
         }
-        String all = String.join(", ", byName.keySet());
+        String all = byName.keySet().stream().map(name -> "--" + name).collect(Collectors.joining(", "));
         String found = named(true).isEmpty() ? "none of them" : String.join(", ", named(true));
         throw new WrongInputs(
                 found,
@@ -46,6 +46,6 @@ final class Inputs {
         return byName.entrySet().stream()
                 .filter(entry -> entry.getValue().isPresent() == present)
                 .map(entry -> "--" + entry.getKey())
-                .collect(Collectors.toList());
+                .toList();
     }
 }

@@ -8,7 +8,6 @@ import spadework.finding.Severity;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Unit;
-import spadework.pricebook.Pipe;
 import spadework.water.Bore;
 import spadework.water.Flow;
 import spadework.water.FullPipe;
@@ -24,19 +23,27 @@ final class PipeSize {
 
     private static final String SIZES_SOURCE = "sizes of ASTM F667-16(2021), inside taken as nominal";
 
+    /** Room for the last digit of a floating-point number where a size carries the flow exactly. */
+    private static final double NOISE = 1e-12;
+
     private PipeSize() {}
 
-    /** A size that is sold, with its inside. */
-    private record Sold(Listed nominal, Listed inside) {}
+    /** A size that is sold, with what its flow depends on. */
+    private record Sold(Listed nominal, Listed inside, Working roughness) {
+
+        FullPipe full(Working slope) {
+            return Manning.full(inside, slope, roughness);
+        }
+    }
 
     /** Diameter for a flow in gpm, and the next size of the kind, or of the standard's list without one. */
     static Answer of(Working flow, Working slope, Working roughness, Optional<PipeKind> kind) {
         Worked least = Manning.diameter(Flow.cfs("Qc", "flow", flow), slope, roughness);
         Worked inches = Worked.of("d", "inside diameter that just carries it", least.number() * 12, Unit.INCH, "D × 12",
                 "12 in a foot", least);
-        List<Sold> sizes = kind.map(PipeSize::sizes).orElseGet(PipeSize::sizes);
+        List<Sold> sizes = kind.map(PipeSize::sizes).orElseGet(() -> sizes(roughness));
         Optional<Sold> next = sizes.stream()
-                .filter(size -> size.inside().number() >= least.number() * (1 - 1e-12))
+                .filter(size -> size.full(slope).gpm().number() >= flow.number() * (1 - NOISE))
                 .findFirst();
         if (next.isEmpty()) {
             Listed largest = sizes.get(sizes.size() - 1).nominal();
@@ -45,9 +52,9 @@ final class PipeSize {
                     Map.of("needed", text(inches), "largest", text(largest)),
                     largest.source())));
         }
-        FullPipe full = Manning.full(next.get().inside(), slope, roughness);
-        Worked carries = new Worked("Qf", "what that size carries, full", full.gpm().value(), full.gpm().unit(),
-                full.gpm().formula(), full.gpm().source(), full.gpm().inputs());
+        Worked gpm = next.get().full(slope).gpm();
+        Worked carries = new Worked("Qf", "what that size carries, full", gpm.value(), gpm.unit(), gpm.formula(),
+                gpm.source(), gpm.inputs());
         return Answer.of(inches, next.get().nominal(), carries);
     }
 
@@ -55,21 +62,23 @@ final class PipeSize {
         return Figures.inAnswer(inches.value()) + " in";
     }
 
-    private static List<Sold> sizes() {
-        return SIZES.stream().map(size -> sold(Length.ofInches(size), Length.ofInches(size), SIZES_SOURCE)).toList();
+    private static List<Sold> sizes(Working roughness) {
+        return SIZES.stream()
+                .map(size -> sold(Length.ofInches(size), Length.ofInches(size), SIZES_SOURCE, roughness))
+                .toList();
     }
 
     private static List<Sold> sizes(PipeKind kind) {
-        return kind.sizes().stream().map(size -> sold(size.pipe())).toList();
+        return kind.sizes().stream()
+                .map(PipeKind.Size::pipe)
+                .map(pipe -> sold(pipe.nominal(), pipe.inside(), pipe.standard(), Bore.roughness(pipe)))
+                .toList();
     }
 
-    private static Sold sold(Pipe pipe) {
-        return new Sold(sold(pipe.nominal(), pipe.inside(), pipe.standard()).nominal(), Bore.inside(pipe));
-    }
-
-    private static Sold sold(Length nominal, Length inside, String source) {
+    private static Sold sold(Length nominal, Length inside, String source, Working roughness) {
         return new Sold(
                 Listed.of("dn", "next size that is sold, nominal", nominal.inches(), Unit.INCH, source),
-                Listed.of("Ds", "inside diameter of that size", inside.feet(), Unit.FOOT, source));
+                Listed.of("Ds", "inside diameter of that size", inside.feet(), Unit.FOOT, source),
+                roughness);
     }
 }

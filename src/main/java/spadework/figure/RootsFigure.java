@@ -10,7 +10,7 @@ import spadework.finding.Severity;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Unit;
-import spadework.safety.RootZone;
+import spadework.trench.RootZone;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -27,10 +27,12 @@ public final class RootsFigure {
      * @param radius distance from the trunk's middle, above 0
      * @throws WrongInputs unless one of the three is given
      */
-    public static Answer of(Optional<Length> trunk, Optional<Length> girth, Optional<Length> radius) throws WrongInputs {
+    public static Answer of(Optional<Length> trunk, Optional<Length> girth, Optional<Length> radius)
+            throws WrongInputs {
         long count = List.of(trunk, girth, radius).stream().filter(Optional::isPresent).count();
         if (count != 1) {
-            throw new WrongInputs(count == 0 ? "no trunk" : "more than one of them", "one of --trunk, --girth, --radius",
+            throw new WrongInputs(count == 0 ? "no trunk" : "more than one of them",
+                    "one of --trunk, --girth, --radius",
                     count == 0 ? "give --trunk \"12 in\"" : "leave all but one out");
         }
         List<Working> found = radius.isPresent() ? trunks(radius.get()) : radii(trunk, girth);
@@ -64,8 +66,8 @@ public final class RootsFigure {
         Length across = Length.ofInches(diameter.number());
         for (RootZone rule : RootZone.values()) {
             found.add(Worked.of("r" + (rule.ordinal() + 1), "root zone by " + rule.id() + ", " + rule.source(),
-                    rule.radius(across).feet(), Unit.FOOT, "t × f", rule.source() + " (" + rule.id() + ")", diameter,
-                    factor(rule)));
+                    rule.radius(across).feet(), Unit.FOOT, "t × f" + (rule.ordinal() + 1), rule.source() + " (" + rule.id() + ")",
+                    diameter, factor(rule)));
         }
         return found;
     }
@@ -75,14 +77,14 @@ public final class RootsFigure {
         List<Working> found = new ArrayList<>();
         for (RootZone rule : RootZone.values()) {
             found.add(Worked.of("t" + (rule.ordinal() + 1), "trunk whose zone ends there by " + rule.id() + ", "
-                    + rule.source(), rule.trunk(radius).inches(), Unit.INCH, "r ÷ f",
+                    + rule.source(), rule.trunk(radius).inches(), Unit.INCH, "r ÷ f" + (rule.ordinal() + 1),
                     rule.source() + " (" + rule.id() + ")", distance, factor(rule)));
         }
         return found;
     }
 
     private static Listed factor(RootZone rule) {
-        return Listed.of("f", "radius for each inch of trunk, " + rule.id(), rule.feetPerInch(), Unit.FOOT_PER_INCH,
-                rule.source());
+        return Listed.of("f" + (rule.ordinal() + 1), "radius for each inch of trunk, " + rule.id(), rule.feetPerInch(),
+                Unit.FOOT_PER_INCH, rule.source());
     }
 }

@@ -36,7 +36,11 @@ public final class StoneFigure {
      * @throws WrongInputs unless either length or weight is given, or if the pipe does not lie in the stone
      */
     public static Answer of(
-            Optional<Length> length, Optional<Weight> weight, Section section, Optional<Density> given, BookFigures book)
+            Optional<Length> length,
+            Optional<Weight> weight,
+            Section section,
+            Optional<Density> given,
+            BookFigures book)
             throws WrongInputs {
         Working density = book.density(given);
         if (section.pipe().compareTo(section.height()) >= 0 || section.pipe().compareTo(section.bottom()) >= 0) {
@@ -49,8 +53,8 @@ public final class StoneFigure {
             return Answer.of(reach(weight.get(), density, area));
         }
         Given l = Inputs.given("L", "length", length.get().feet(), Unit.FOOT);
-        Worked volume = Worked.of("S", "stone in place", l.number() * area.number() / 27, Unit.CUBIC_YARD, "L × As ÷ 27",
-                "length times section, 27 cf in a cubic yard", l, area);
+        Worked volume = Worked.of("S", "stone in place", l.number() * area.number() / 27, Unit.CUBIC_YARD,
+                "L × As ÷ 27", "length times section, 27 cf in a cubic yard", l, area);
         Worked tons = Worked.of("T", "weight of the stone", Earth.tons(volume.number(), density.number()), Unit.TON,
                 "S × " + density.symbol(), "volume times weight", volume, density);
         return Answer.of(volume, tons);

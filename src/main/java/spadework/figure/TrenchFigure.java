@@ -7,8 +7,8 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.safety.SoilClass;
 import spadework.safety.TrenchDuties;
-import spadework.safety.TrenchReach;
 import spadework.takeoff.TrenchGeometry;
+import spadework.trench.Bank;
 import spadework.trench.SlopeTable;
 import spadework.working.Given;
 import spadework.working.Listed;
@@ -48,10 +48,13 @@ public final class TrenchFigure {
         TrenchFigure figure = new TrenchFigure(in);
         Worked bank = figure.bank();
         if (bank.number() <= 0) {
-            throw new WrongInputs("inside corners that take away the whole trench", "corners that the length has room for",
+            throw new WrongInputs("inside corners that take away the whole trench",
+                    "corners that the length has room for",
                     "make --length longer, or --corners-in fewer");
         }
         List<Working> found = new ArrayList<>(List.of(bank, figure.top(), figure.setBack()));
+        found.add(Listed.of("Hp", "protection is required from, at the latest", Bank.PROTECTED_FROM.feet(), Unit.FOOT,
+                "29 CFR 1926.652(a)(1); from less where the competent person sees a sign of falling in"));
         if (!in.isEngineered()) {
             found.add(Listed.of("sl", "lawful slope, run for each foot of rise",
                     SlopeTable.run(in.bank().soil()), Unit.FOOT_PER_FOOT, SlopeTable.SOURCE));
@@ -60,8 +63,9 @@ public final class TrenchFigure {
     }
 
     private static List<Finding> findings(TrenchInputs in) {
-        List<Finding> found = new ArrayList<>(SoilClass.beside(in.named()));
-        found.add(SoilClass.confirm(in.named()));
+        List<Finding> found = new ArrayList<>(in.named().map(SoilClass::beside).orElse(List.of()));
+        found.add(in.named().map(SoilClass::confirm).orElseGet(SoilClass::unnamed));
+        found.add(SoilClass.seepageUnknown());
         found.addAll(TrenchDuties.at(ABOUT, in.deepest(), in.bank()));
         found.addAll(TrenchDuties.everywhere("yours"));
         return found;
@@ -130,7 +134,7 @@ public final class TrenchFigure {
 
     private Worked top() {
         Worked depth = depth();
-        double value = TrenchReach.of(in.projection(), in.bottom(), slope.number(), in.deepest()).feet();
+        double value = Bank.reach(in.projection(), in.bottom(), slope.number(), in.deepest()).feet();
         return Worked.of("W", "top width from the wall, deeper end", value, Unit.FOOT, "p + B + s × H",
                 "width of the bottom and what the bank is laid back", projection, width, slope, depth);
     }

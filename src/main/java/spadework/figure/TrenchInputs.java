@@ -1,12 +1,9 @@
 package spadework.figure;
 
 import java.util.Optional;
-import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.measure.Length;
-import spadework.measure.Unit;
 import spadework.trench.Bank;
-import spadework.working.Listed;
 
 /**
  * A trench as somebody measures it.
@@ -17,7 +14,7 @@ import spadework.working.Listed;
  * @param bottom width of the bottom beside the footing, above 0
  * @param projection of the footing beyond the wall, 0 or more
  * @param footing thickness of the footing, 0 or more
- * @param named the soil type as it was named; not classed when nobody named one
+ * @param named the soil type as it was named; empty where the bank has a slope of its own
  * @param bank the outer bank
  * @param cornersOut outside corners that are dug with it
  * @param cornersIn inside corners that two trenches share
@@ -29,7 +26,7 @@ public record TrenchInputs(
         Length bottom,
         Length projection,
         Length footing,
-        SoilType named,
+        Optional<SoilType> named,
         Bank bank,
         int cornersOut,
         int cornersIn) {
@@ -47,13 +44,11 @@ public record TrenchInputs(
             throw new WrongInputs(
                     soil.isPresent() ? "both --soil and --side" : "neither --soil nor --side",
                     "one of them: the slope follows from the soil, or is your own",
-                    soil.isPresent() ? "leave one out" : "give --soil B, or --soil unknown where nobody has classed it");
+                    soil.isPresent()
+                            ? "leave one out"
+                            : "give --soil B, or --soil unknown where nobody has classed it");
         }
-        if (soil.isPresent()) {
-            return Bank.of(Protection.SLOPED, soil.get());
-        }
-        Listed slope = Listed.of("s", "side slope, run for each rise", side.get(), Unit.FOOT_PER_FOOT, "given");
-        return new Bank(side.get() == 0 ? Protection.UPRIGHT : Protection.SLOPED, slope, SoilType.NOT_CLASSED);
+        return soil.map(Bank::of).orElseGet(() -> Bank.ofRun(side.get()));
     }
 
     /** Grade to the trench's bottom at the deeper end. */

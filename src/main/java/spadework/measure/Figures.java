@@ -25,7 +25,8 @@ public final class Figures {
     /** A number as the answer of a calculator: four figures that count, no trailing zeros, thousands marked. */
     public static String inAnswer(BigDecimal value) {
         int before = value.precision() - value.scale();
-        BigDecimal tidy = value.setScale(Math.max(0, 4 - Math.max(before, 0)), RoundingMode.HALF_UP).stripTrailingZeros();
+        int decimals = Math.min(8, Math.max(0, 4 - before));
+        BigDecimal tidy = value.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
         return String.format(Locale.ROOT, "%,." + Math.max(0, tidy.scale()) + "f", tidy);
     }
 

@@ -30,4 +30,14 @@ public final class SoilClass {
                 ? must("soil-not-classed", "", SOURCE + "; 29 CFR 1926.652(b)(1)")
                 : must("soil-class-confirm", "", SOURCE, "type", type.name());
     }
+
+    /** Where a slope was named instead of a soil. */
+    public static Finding unnamed() {
+        return must("soil-not-named", "", SOURCE + "; 29 CFR 1926.652(b)(1)");
+    }
+
+    /** Where nobody looked for water in the soil. */
+    public static Finding seepageUnknown() {
+        return must("seepage-unknown", "", SOURCE);
+    }
 }

@@ -27,7 +27,7 @@ final class SoilRules implements Rule {
             found.add(must("soil-texture-unknown", "", APPENDIX_A));
         }
         if (soil.seepage() == Seepage.UNKNOWN) {
-            found.add(must("seepage-unknown", "", APPENDIX_A));
+            found.add(SoilClass.seepageUnknown());
         }
         return found;
     }

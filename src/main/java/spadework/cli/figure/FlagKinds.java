@@ -12,7 +12,6 @@ import spadework.measure.FilmThickness;
 import spadework.measure.FlowRate;
 import spadework.measure.LandArea;
 import spadework.measure.Length;
-import spadework.measure.Minutes;
 import spadework.measure.Percent;
 import spadework.measure.RainRate;
 import spadework.measure.Slope;
@@ -22,6 +21,7 @@ import spadework.measure.Weight;
 
 /** The kinds of value that the calculators' flags take, each with its limits. */
 final class FlagKinds {
+    private static final String SOILS = "a soil type: A, B, C, rock, unknown";
     private static final Pattern NUMBER = Pattern.compile("\\d{1,6}(\\.\\d{1,6})?|\\.\\d{1,6}");
 
     static final Flag<Length> RUN = length(0, 5000, "60 ft");
@@ -32,12 +32,16 @@ final class FlagKinds {
     static final Flag<Length> TRUNK = length(0, 20, "12 in");
     static final Flag<Length> GIRTH = length(0, 60, "36 in");
     static final Flag<Length> RADIUS = length(0, 1000, "15 ft");
+    static final Flag<Length> PIT = length(0, 10, "18 in");
+    static final Flag<Length> DISCHARGE = new Flag<>(Length::parse,
+            size -> size.inches() >= 1 && size.inches() <= 2.1,
+            "a length with its unit (in, ft, mm), 1 to 2.1 in: fittings are published for 1-1/2 and 2 in", "1.5 in");
     static final Flag<Length> EXTRA = new Flag<>(Length::parse, length -> length.feet() >= 0 && length.feet() <= 20,
             "a length with its unit (ft, in, yd, m, cm, mm), 0 to 20 ft", "6 in");
     static final Flag<Slope> SLOPE = new Flag<>(Slope::parse, slope -> slope.ratio() > 0 && slope.ratio() <= 1,
             "a slope with its unit (%, in/ft, ft/ft), above 0 and at most 100%", "0.5%");
-    static final Flag<FlowRate> FLOW = of(FlowRate::parse, "60 gpm");
-    static final Flag<RainRate> RAIN = of(RainRate::parse, "3 in/h");
+    static final Flag<FlowRate> FLOW = of(FlowRate::parse, "a flow with its unit (gpm, gph, cfs)", "60 gpm");
+    static final Flag<RainRate> RAIN = of(RainRate::parse, "a rain intensity with its unit (in/h, mm/h)", "3 in/h");
     static final Flag<Area> AREA = new Flag<>(LandArea::parse, area -> area.squareFeet() > 0,
             "an area with its unit (sf, sy, m2, acre, mi2), above 0", "1600 sf");
     static final Flag<Volume> VOLUME = new Flag<>(Volume::parse, volume -> volume.cubicFeet() > 0,
@@ -52,9 +56,8 @@ final class FlagKinds {
     static final Flag<Density> DENSITY = new Flag<>(Density::parse,
             density -> density.tonsPerCubicYard() >= 0.5 && density.tonsPerCubicYard() <= 3,
             "a density with its unit (ton/cy, lb/cf, lb/cy), 0.5 to 3 ton/cy", "1.4 ton/cy");
-    static final Flag<FilmThickness> FILM = of(FilmThickness::parse, "60 mil");
-    static final Flag<Minutes> MINUTES = new Flag<>(Minutes::parse, span -> span.minutes() > 0 && span.minutes() <= 1440,
-            "a span of time with its unit (min, s, h), above 0 and at most 24 h", "10 min");
+    static final Flag<FilmThickness> FILM =
+            of(FilmThickness::parse, "a film thickness with its unit (mil, mm)", "60 mil");
     static final Flag<Percent> SOLIDS = percent(0, false, 100, true, "above 0 and at most 100 %", "60%");
     static final Flag<Percent> SWELL = percent(0, true, 300, true, "0 to 300 %", "30%");
     static final Flag<Percent> SHRINK = percent(0, true, 100, false, "0 to under 100 %", "5%");
@@ -62,10 +65,9 @@ final class FlagKinds {
     static final Flag<Double> RUNOFF = number(0.01, 1, "a runoff coefficient", "0.62");
     static final Flag<Double> HAZEN = number(40, 160, "Hazen-Williams C", "100");
     static final Flag<Double> SIDE = number(0, 10, "run for each foot of rise", "1");
-    static final Flag<Double> FACTOR = number(1, 10, "a factor", "1.5");
     static final Flag<Integer> CORNERS = new Flag<>(FlagKinds::count, n -> n >= 0 && n <= 50,
             "a whole number, 0 to 50", "2");
-    static final Flag<SoilType> SOIL = of(FlagKinds::soil, "B");
+    static final Flag<SoilType> SOIL = of(FlagKinds::soil, SOILS, "B");
 
     private FlagKinds() {}
 
@@ -76,12 +78,13 @@ final class FlagKinds {
                 text -> book.pipe(text).orElseThrow(() -> new UnreadableMeasure(
                         "a kind of pipe of the price book, or an item's code: " + names, "write one of them")),
                 any -> true,
-                "",
+                "a kind of pipe of the price book: " + names,
                 book.pipeNames().get(0));
     }
 
-    private static <T> Flag<T> of(Flag.Reader<T> reader, String example) {
-        return new Flag<>(reader, any -> true, "", example);
+    /** A measure that knows its own limits. */
+    private static <T> Flag<T> of(Flag.Reader<T> reader, String range, String example) {
+        return new Flag<>(reader, any -> true, range, example);
     }
 
     /** Lengths above the first and up to the second, in feet. */
@@ -123,7 +126,7 @@ final class FlagKinds {
             case "c" -> SoilType.C;
             case "rock" -> SoilType.STABLE_ROCK;
             case "unknown" -> SoilType.NOT_CLASSED;
-            default -> throw new UnreadableMeasure("a soil type: A, B, C, rock, unknown",
+            default -> throw new UnreadableMeasure(SOILS,
                     "write \"unknown\" where the competent person has not classed it");
         };
     }

@@ -25,8 +25,7 @@ final class Flags {
     /** A flag that is needed; a faulty or missing one is noted and a stand-in given. */
     <T> T get(String name, String text, Flag<T> flag) {
         if (text == null) {
-            String allowed = flag.range().isEmpty() ? "it is needed" : flag.range();
-            faults.add(message(name, "nothing", allowed, "add " + name + " \"" + flag.example() + "\""));
+            faults.add(message(name, "nothing", flag.range(), "add " + name + " \"" + flag.example() + "\""));
             return flag.standIn();
         }
         return find(name, text, flag).orElseGet(flag::standIn);

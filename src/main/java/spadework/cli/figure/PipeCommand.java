@@ -15,13 +15,14 @@ import spadework.office.Tailgate;
         name = "pipe",
         description = {
             "What a round pipe carries by its own fall, full, by Manning.",
-            "Of --diameter, --slope and --flow give two: the third is found. Give all three for the share of the capacity used."
+            "Of --diameter, --slope and --flow give two: the third is found.",
+            "Give all three for the share of the capacity used."
         },
         footerHeading = "%nExample:%n",
         footer = {
             "  spadework figure pipe --diameter \"8 in\" --slope 0.5%% --n 0.013",
             "  spadework figure pipe --flow \"60 gpm\" --slope 1%% --n 0.011",
-            "  spadework figure pipe --diameter \"4 in\" --slope \"1/8 in/ft\" --kind \"Solid PVC main SDR 35\""
+            "  spadework figure pipe --diameter \"4 in\" --slope \"1/8 in/ft\" --kind MAIN-4"
         })
 public final class PipeCommand extends Calculator {
     @Option(

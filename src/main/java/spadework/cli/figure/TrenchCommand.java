@@ -13,13 +13,16 @@ import spadework.office.Tailgate;
 @Command(
         name = "trench",
         description = {
-            "Soil dug beside a wall, bank cubic yards; top width; the lawful slope and what protection the trench needs. It never says that a trench is safe.",
-            "Depth runs from grade to the top of the footing, and --footing is dug below it; without --footing it runs to the bottom of the trench."
+            "Soil dug beside a wall, bank cubic yards; top width; the lawful slope and what protection it needs.",
+            "It never says that a trench is safe.",
+            "Depth runs from grade to the top of the footing, and --footing is dug below it;",
+            "without --footing it runs to the bottom of the trench."
         },
         footerHeading = "%nExample:%n",
         footer = {
             "  spadework figure trench --length \"60 ft\" --depth \"5 ft\" --bottom \"3 ft\" --soil B",
-            "  spadework figure trench --length \"60 ft\" --depth \"4 ft\" --depth-end \"6 ft\" --bottom \"3 ft\" --side 1 --corners-out 2"
+            "  spadework figure trench --length \"60 ft\" --depth \"4 ft\" --depth-end \"6 ft\""
+                    + " --bottom \"3 ft\" --side 1 --corners-out 2"
         })
 public final class TrenchCommand extends Calculator {
     @Option(
@@ -64,7 +67,8 @@ public final class TrenchCommand extends Calculator {
     @Option(
             names = "--side",
             paramLabel = "NUMBER",
-            description = "Instead of --soil: run of the bank for each foot of rise, 0 to 10; the soil counts as unknown.")
+            description = "Instead of --soil: run of the bank for each foot of rise, 0 to 10;"
+                    + " the soil counts as unknown.")
     private String side;
 
     @Option(
@@ -98,7 +102,7 @@ public final class TrenchCommand extends Calculator {
                 bottom,
                 projection.orElse(Length.ZERO),
                 footing.orElse(Length.ZERO),
-                soil.orElse(SoilType.NOT_CLASSED),
+                soil,
                 TrenchInputs.bank(soil, side),
                 cornersOut.orElse(0),
                 cornersIn.orElse(0)));
