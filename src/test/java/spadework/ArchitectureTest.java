@@ -46,13 +46,14 @@ class ArchitectureTest {
       water     | measure working job pricebook
       takeoff   | measure working job company pricebook trench water
       safety    | measure finding working job pricebook trench water takeoff
+      figure    | measure finding working job pricebook trench water takeoff safety
       pricing   | money measure working job company pricebook takeoff
       drawing   | measure working job pricebook trench water takeoff
       paperwork | money measure finding working job company pricebook trench water takeoff pricing drawing
       press     | money measure finding paperwork drawing
-      listing   | money measure finding working job takeoff pricing
-      office    | money measure finding job company pricebook law intake trench water takeoff safety pricing drawing paperwork press listing
-      cli       | finding office
+      listing   | money measure finding working job takeoff pricing figure
+      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing drawing paperwork press listing
+      cli       | measure finding job figure office
       """;
 
   /** Each library is known to one package. */

@@ -15,7 +15,7 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         scope = ScopeType.INHERIT,
         description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
-        subcommands = {DocumentsCommand.class, PriceCommand.class, CheckCommand.class},
+        subcommands = {DocumentsCommand.class, PriceCommand.class, CheckCommand.class, FigureCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",
@@ -44,6 +44,7 @@ public final class Spadework {
                     command.getErr().println(told(exception));
                     return UNUSABLE;
                 });
+        line.setParameterExceptionHandler(new WrongLine(line.getParameterExceptionHandler()));
         if (arguments.length == 0) {
             line.usage(err);
             return UNUSABLE;

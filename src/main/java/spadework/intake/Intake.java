@@ -14,6 +14,7 @@ import java.util.concurrent.ConcurrentHashMap;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.job.Job;
+import spadework.pricebook.PriceBook;
 
 /**
  * Reads jobs with the company and the price book that lie in the job's folder or nearest above it. Company and book
@@ -69,6 +70,21 @@ public final class Intake {
             return new Refused(faults);
         }
         return new Understood(read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), folder);
+    }
+
+    /**
+     * The price book that comes with the program.
+     *
+     * @throws IllegalStateException if it has a fault; a test reads it
+     */
+    public PriceBook bundledBook() {
+        Sheet sheet = bundled();
+        Names any = Names.unknown("a name");
+        Optional<PriceBook> book = sheet.root().map(root -> new BookReader(any, any).read(root, Optional.empty()));
+        if (!sheet.faults().isEmpty()) {
+            throw new IllegalStateException(sheet.faults().get(0).text());
+        }
+        return book.orElseThrow();
     }
 
     private Shop shop(Optional<Path> company, Optional<Path> book) {

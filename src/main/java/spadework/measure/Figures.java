@@ -22,6 +22,14 @@ public final class Figures {
         return value.setScale(unit.decimals(), RoundingMode.HALF_UP);
     }
 
+    /** A number as the answer of a calculator: four figures that count, no trailing zeros, thousands marked. */
+    public static String inAnswer(BigDecimal value) {
+        int before = value.precision() - value.scale();
+        int decimals = Math.min(8, Math.max(0, 4 - before));
+        BigDecimal tidy = value.setScale(decimals, RoundingMode.HALF_UP).stripTrailingZeros();
+        return String.format(Locale.ROOT, "%,." + Math.max(0, tidy.scale()) + "f", tidy);
+    }
+
     /** A number inside a working: at most four decimals, no trailing zeros, thousands marked. */
     public static String inWorking(BigDecimal value) {
         BigDecimal tidy = value.setScale(4, RoundingMode.HALF_UP).stripTrailingZeros();

@@ -1,6 +1,7 @@
 package spadework.measure;
 
 import java.math.BigDecimal;
+import java.util.List;
 
 /**
  * An exact percentage, as {@code 12 %}. One third is not a percentage here: shares that the law states as a
@@ -16,6 +17,16 @@ public record Percent(BigDecimal points) implements Comparable<Percent> {
 
     public static Percent of(String points) {
         return new Percent(new BigDecimal(points));
+    }
+
+    /**
+     * Reads {@code 30%} or {@code 6.25 %}.
+     *
+     * @throws UnreadableMeasure if the text is not a percentage
+     */
+    public static Percent parse(String text) throws UnreadableMeasure {
+        NumberAndUnit written = NumberAndUnit.read(text, "a percentage", "30%", List.of("%"));
+        return new Percent(BigDecimal.valueOf(written.number()));
     }
 
     /** The percentage as a decimal fraction, 0.12 for 12 %; exact. */

@@ -36,12 +36,14 @@ public enum Unit {
     ACRE("acre", 3),
     PSI("psi", 2),
     MINUTE("min", 1),
+    SQUARE_FOOT_PER_GALLON("sf/gal", 1),
+    FOOT_PER_INCH("ft/in", 2),
     DEGREE("°", 0),
     PERCENT("%", 2),
     DOLLAR("$", 2),
     NONE("", 2);
 
-    private static final Set<Unit> WORKED_OUT = EnumSet.range(GALLON_PER_MINUTE, MINUTE);
+    private static final Set<Unit> WORKED_OUT = EnumSet.range(GALLON_PER_MINUTE, FOOT_PER_INCH);
 
     private final String symbol;
     private final int decimals;

@@ -13,31 +13,21 @@ import spadework.job.Texture;
 
 /** Soil type beside a foundation: 29 CFR 1926 Subpart P App. A (T-02, T-04, T-05, T-08). */
 final class SoilRules implements Rule {
-    private static final String APPENDIX_A = "29 CFR 1926 Subpart P App. A";
+    private static final String APPENDIX_A = SoilClass.SOURCE;
 
     @Override
     public List<Finding> check(Facts facts) {
         Soil soil = facts.job().site().soil();
-        List<Finding> found = new ArrayList<>();
-        if (soil.type() == SoilType.A) {
-            found.add(stop("soil-type-a", "", APPENDIX_A + " (b), Type A (iii)"));
-        }
-        if (soil.type() == SoilType.STABLE_ROCK) {
-            found.add(stop("soil-rock-beside-footing", "", APPENDIX_A + " (b)"));
-        }
+        List<Finding> found = new ArrayList<>(SoilClass.beside(soil.type()));
         if (soil.seepage() == Seepage.FREE && (soil.type() == SoilType.A || soil.type() == SoilType.B)) {
             found.add(stop("soil-seeps", "", APPENDIX_A + " (b), Type C (iii)", "type", soil.type().name()));
         }
-        if (soil.type() == SoilType.NOT_CLASSED) {
-            found.add(must("soil-not-classed", "", APPENDIX_A + "; 29 CFR 1926.652(b)(1)"));
-        } else {
-            found.add(must("soil-class-confirm", "", APPENDIX_A, "type", soil.type().name()));
-        }
+        found.add(SoilClass.confirm(soil.type()));
         if (soil.texture() == Texture.UNKNOWN) {
             found.add(must("soil-texture-unknown", "", APPENDIX_A));
         }
         if (soil.seepage() == Seepage.UNKNOWN) {
-            found.add(must("seepage-unknown", "", APPENDIX_A));
+            found.add(SoilClass.seepageUnknown());
         }
         return found;
     }

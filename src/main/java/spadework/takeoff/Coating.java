@@ -7,14 +7,27 @@ public final class Coating {
 
     private Coating() {}
 
-    /** Square feet that a gallon covers at a wet film, in mils. */
+    /**
+     * Square feet that a gallon covers at a wet film (C-01); the same formula gives the wet film of a coverage.
+     *
+     * @param wetMils above 0
+     */
     public static double coverage(double wetMils) {
         return SQUARE_FEET_PER_GALLON_MIL / wetMils;
     }
 
-    /** Wet film for a dry one: dry ÷ solids by volume (UFC 3-190-06 s. 2.1.5, C-02). Any one thickness unit. */
+    /**
+     * Wet film for a dry one: dry ÷ solids by volume (UFC 3-190-06 s. 2.1.5, C-02). Any one thickness unit.
+     *
+     * @param volumeSolids above 0, at most 1
+     */
     public static double wetFilm(double dryFilm, double volumeSolids) {
         return dryFilm / volumeSolids;
+    }
+
+    /** Dry film that a wet one leaves: wet × solids by volume (UFC 3-190-06 s. 2.1.5, C-02). */
+    public static double dryFilm(double wetFilm, double volumeSolids) {
+        return wetFilm * volumeSolids;
     }
 
     /** US gallons for an area at a wet film: sf × wet mils ÷ 1604.17. */

@@ -9,6 +9,11 @@ public final class Earth {
         return bank * (1 + swell);
     }
 
+    /** Bank from loose: loose ÷ (1 + swell) (E-08). */
+    public static double bankOf(double loose, double swell) {
+        return loose / (1 + swell);
+    }
+
     /** Compacted from bank: bank × (1 − shrink) (E-08). */
     public static double compacted(double bank, double shrink) {
         return bank * (1 - shrink);
@@ -19,7 +24,15 @@ public final class Earth {
         return fill / (1 - shrink);
     }
 
-    /** Swell from the weights of the same volume: bank ÷ loose − 1 (E-08). */
+    /** Shrink from the two volumes of the same soil: 1 − compacted ÷ bank (E-08). */
+    public static double shrink(double bank, double compacted) {
+        return 1 - compacted / bank;
+    }
+
+    /**
+     * Swell from the weights of one volume, bank ÷ loose − 1 (E-08). From the volumes of one soil it is loose ÷ bank
+     * − 1: hand the loose volume over first.
+     */
     public static double swell(double bankWeight, double looseWeight) {
         return bankWeight / looseWeight - 1;
     }
@@ -32,5 +45,10 @@ public final class Earth {
     /** Tons from a volume in place: cy × tons a cubic yard. */
     public static double tons(double cubicYards, double tonsPerCubicYard) {
         return cubicYards * tonsPerCubicYard;
+    }
+
+    /** Cubic yards in place that so many tons fill: tons ÷ tons a cubic yard. */
+    public static double cubicYards(double tons, double tonsPerCubicYard) {
+        return tons / tonsPerCubicYard;
     }
 }

@@ -14,7 +14,7 @@ import spadework.working.Worked;
  * The stone around a footing drain: at least 6 in above the footing's top, 2 in under the pipe and 6 in over it (IRC
  * R405.1; F-04, F-05, F-06). Whichever of the two is higher governs.
  */
-final class StoneEnvelope {
+public final class StoneEnvelope {
     private static final String CODE = "IRC R405.1";
     private static final double SIX_INCHES = 0.5;
     /** Stone under the pipe, feet. */
@@ -67,13 +67,31 @@ final class StoneEnvelope {
         return DugWall.withCorners("S", "drain stone, in place", straight, corners);
     }
 
+    /**
+     * Section of the stone without the pipe in it, square feet: a trapezoid beside the footing, the strip over the
+     * footing's projection, less the circle of the pipe. All in feet and not negative.
+     *
+     * @param width of the trench's bottom, beside the footing
+     * @param height of the stone above the trench's bottom
+     * @param slope of the bank, run for each rise
+     * @param outside outside diameter of the pipe; 0 without one
+     */
+    public static double section(
+            double width, double height, double slope, double projection, double footing, double outside) {
+        return width * height
+                + slope * height * height / 2
+                + projection * Math.max(height - footing, 0)
+                - Math.PI * outside * outside / 4;
+    }
+
     private static Worked area(WallMeasures m, Worked height, Listed outside) {
-        double hs = height.number();
-        double above = Math.max(hs - m.footing().number(), 0);
-        double value = m.width().number() * hs
-                + m.slope().number() * hs * hs / 2
-                + m.projection().number() * above
-                - Math.PI * outside.number() * outside.number() / 4;
+        double value = section(
+                m.width().number(),
+                height.number(),
+                m.slope().number(),
+                m.projection().number(),
+                m.footing().number(),
+                outside.number());
         return Worked.of(
                 "As",
                 "section of the stone without the pipe",
@@ -123,6 +141,4 @@ final class StoneEnvelope {
                 lapCount,
                 width);
     }
-
-
 }

@@ -47,12 +47,31 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
         return new Bank(Protection.SLOPED, slope(run, SlopeTable.SOURCE), soil, inTheWay);
     }
 
+    /** The bank that the law lets stand beside a foundation in soil of that type, where there is room for it. */
+    public static Bank of(SoilType classed) {
+        SoilType soil = soil(classed);
+        return new Bank(Protection.SLOPED, slope(SlopeTable.run(soil), SlopeTable.SOURCE), soil, Optional.empty());
+    }
+
+    /**
+     * A bank that somebody lays back on his own, in soil that nobody has classed.
+     *
+     * @param run for each foot of rise, 0 or more; 0 is an upright bank
+     */
+    public static Bank ofRun(double run) {
+        Protection protection = run == 0 ? Protection.UPRIGHT : Protection.SLOPED;
+        return new Bank(protection, slope(run, "given"), SoilType.NOT_CLASSED, Optional.empty());
+    }
+
     /**
      * The soil type to slope for. Soil beside a foundation was dug before, so it is never taken as better than Type B,
      * whatever the job says (29 CFR 1926 Subpart P App. A, definition of Type A (iii); T-02, T-04).
      */
     public static SoilType soil(Site site) {
-        SoilType classed = site.soil().type();
+        return soil(site.soil().type());
+    }
+
+    private static SoilType soil(SoilType classed) {
         return classed == SoilType.A || classed == SoilType.STABLE_ROCK ? SoilType.B : classed;
     }
 
@@ -63,9 +82,18 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
 
     /** How far a bank of that slope would reach. */
     public static Length reach(Wall wall, double run) {
-        return wall.footing().projection()
-                .plus(wall.digging().bottomWidth())
-                .plus(Length.ofFeet(run * wall.deepestTrench().feet()));
+        return reach(wall.footing().projection(), wall.digging().bottomWidth(), run, wall.deepestTrench());
+    }
+
+    /**
+     * How far a trench's top edge lies from the wall's face: projection of the footing, width of the bottom, and what
+     * the bank is laid back, p + B + s × H.
+     *
+     * @param run of the bank for each foot of rise, 0 or more
+     * @param depth grade to the trench's bottom
+     */
+    public static Length reach(Length projection, Length bottom, double run, Length depth) {
+        return projection.plus(bottom).plus(Length.ofFeet(run * depth.feet()));
     }
 
     /**

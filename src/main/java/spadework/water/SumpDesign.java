@@ -78,7 +78,7 @@ public record SumpDesign(
                         Given.of("L", "length of the discharge pipe", length.feet(), Unit.FOOT, at + "/discharge"),
                         pump, pipe)));
         return new SumpDesign(outlet.label(), inflow, needed, pump, perInch, storage, wanted(pump),
-                shortestCycle(storage, inflow, pump), head, pipe);
+                shortestCycle(storage, inflow.high().as("Qi"), pump), head, pipe);
     }
 
     /** What a pump has to deliver for an inflow in gpm, by the published factor 1.5. */
@@ -128,16 +128,23 @@ public record SumpDesign(
                 .orElseGet(() -> Listed.of(symbol, name, least.inches(), Unit.INCH, CODE));
     }
 
-    private static Worked storage(Worked perInch, Working depth) {
+    /** Gallons between start and stop: half the depth of the basin in inches, times what an inch holds. */
+    public static Worked storage(Worked perInch, Working depth) {
         Worked drawdown = Worked.of("z", "inches between start and stop", depth.number() / 2, Unit.INCH,
                 depth.symbol() + " ÷ 2", "half the basin; common practice, no source", depth);
         return Worked.of("V", "storage between start and stop", perInch.number() * drawdown.number(), Unit.GALLON,
                 "g × z", "gallons an inch times inches", perInch, drawdown);
     }
 
-    /** T = V ÷ q + V ÷ (Qp − q) is least at q = Qp ÷ 2; the inflow may not reach that (H-39). */
-    private static Optional<Worked> shortestCycle(Worked storage, Range inflow, Working pump) {
-        Worked high = inflow.high().as("Qi");
+    /**
+     * Minutes from start to start. T = V ÷ q + V ÷ (Qp − q) is least at q = Qp ÷ 2; the inflow may not reach that
+     * (H-39). Empty when nothing flows in.
+     *
+     * @param storage gallons between start and stop
+     * @param high the most that flows in, gpm
+     * @param pump what the pump delivers, gpm, above 0
+     */
+    public static Optional<Worked> shortestCycle(Worked storage, Working high, Working pump) {
         if (!(high.number() > 0)) {
             return Optional.empty();
         }

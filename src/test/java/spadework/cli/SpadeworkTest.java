@@ -32,7 +32,7 @@ class SpadeworkTest {
     }
 
     @ParameterizedTest(name = "{0} --help")
-    @ValueSource(strings = {"", "documents", "price", "check"})
+    @ValueSource(strings = {"", "documents", "price", "check", "figure"})
     void helpShowsAnExample(String command) {
         int exit = command.isEmpty() ? run("--help") : run(command, "--help");
         assertThat(exit).isZero();

@@ -1,0 +1,52 @@
+package spadework.cli.figure;
+
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+import spadework.figure.Answer;
+import spadework.figure.WrongInputs;
+import spadework.office.Tailgate;
+
+/** One calculator: reads its flags, all faults at once, then answers. */
+abstract class Calculator implements Callable<Integer> {
+    @Option(names = "--json", description = "Print the answer and its working as JSON, unrounded.")
+    private boolean json;
+
+    @Spec
+    private CommandSpec spec;
+
+    /** Something that can be worked out once every flag could be read. */
+    interface Problem {
+        Answer solve() throws WrongInputs;
+    }
+
+    /** Reads the flags. */
+    abstract Problem read(Flags flags, Tailgate tailgate);
+
+    @Override
+    public Integer call() {
+        CommandLine line = spec.commandLine();
+        Tailgate tailgate = new Tailgate();
+        Flags flags = new Flags();
+        Problem problem = read(flags, tailgate);
+        if (!flags.faults().isEmpty()) {
+            flags.faults().forEach(line.getErr()::println);
+            return CommandLine.ExitCode.USAGE;
+        }
+        try {
+            Answer answer = problem.solve();
+            if (json) {
+                line.getOut().println(tailgate.listing(answer));
+            } else {
+                tailgate.text(answer).forEach(line.getOut()::println);
+            }
+            return CommandLine.ExitCode.OK;
+        } catch (WrongInputs wrong) {
+            line.getErr().println(Flags.message(
+                    spec.qualifiedName().replaceFirst("^\\S+ ", ""), wrong.found(), wrong.allowed(), wrong.mend()));
+            return CommandLine.ExitCode.USAGE;
+        }
+    }
+}

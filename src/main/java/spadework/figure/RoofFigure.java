@@ -1,0 +1,43 @@
+package spadework.figure;
+
+import java.util.Optional;
+import spadework.measure.Area;
+import spadework.measure.FlowRate;
+import spadework.measure.RainRate;
+import spadework.measure.Unit;
+import spadework.water.Flow;
+import spadework.water.Roof;
+import spadework.working.Given;
+import spadework.working.Worked;
+
+/** Water from a roof by the codes' factor (H-18). */
+public final class RoofFigure {
+    private RoofFigure() {}
+
+    /**
+     * Finds what is left out.
+     *
+     * @param area of the roof in plan, above 0
+     * @throws WrongInputs unless two of the three are given
+     */
+    public static Answer of(Optional<Area> area, Optional<RainRate> rain, Optional<FlowRate> flow) throws WrongInputs {
+        String leftOut =
+                new Inputs().take("area", area).take("rain", rain).take("flow", flow).leftOut();
+        Optional<Given> a = area.map(
+                v -> Inputs.given("A", "area of the roof in plan", v.squareFeet(), Unit.SQUARE_FOOT));
+        Optional<Given> i = rain.map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
+        Optional<Given> q = flow.map(v -> Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE));
+        return switch (leftOut) {
+            case "--flow" -> {
+                Worked gpm = Roof.flow(a.get(), i.get());
+                yield Answer.of(gpm, Flow.cfs("Qc", gpm.name(), gpm));
+            }
+            case "--area" -> Answer.of(Roof.area(q.get(), i.get()));
+            default -> {
+                Worked like = Roof.area(q.get(), a.get());
+                yield Answer.of(Worked.of("i", "rain that gives that flow", like.number(), Unit.INCH_PER_HOUR,
+                        like.formula(), like.source(), q.get(), a.get()));
+            }
+        };
+    }
+}

@@ -1,0 +1,2 @@
+/** The calculators for the tailgate: each takes measures and answers with figures and their working. */
+package spadework.figure;

@@ -1,0 +1,41 @@
+package spadework.listing;
+
+import com.fasterxml.jackson.core.JsonProcessingException;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializationFeature;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.JsonNodeFactory;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import spadework.figure.Answer;
+import spadework.figure.Value;
+
+/** A calculator's answer for other programs to read, as JSON: figures unrounded, then the working in words. */
+public final class FigureListing {
+    private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
+
+    private FigureListing() {}
+
+    /**
+     * The answer as JSON.
+     *
+     * @param working the lines of the working, and behind them what has to be known with the figures
+     */
+    public static String of(Answer answer, List<String> working) {
+        ObjectNode root = JsonNodeFactory.instance.objectNode();
+        ArrayNode answers = root.putArray("answers");
+        for (Value value : answer.values()) {
+            answers.addObject()
+                    .put("name", value.name())
+                    .put("value", value.value())
+                    .put("unit", value.unit().symbol());
+        }
+        ArrayNode lines = root.putArray("working");
+        working.forEach(lines::add);
+        try {
+            return JSON.writeValueAsString(root);
+        } catch (JsonProcessingException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+    }
+}
