@@ -33,7 +33,7 @@ class CrossSectionTest {
             5.3333, A,           SLOPED,   8.5
             5.3333, C,           SLOPED,   11.5
             5.3333, NOT_CLASSED, SLOPED,   11.5
-            5.3333, STABLE_ROCK, SLOPED,   2.5
+            5.3333, STABLE_ROCK, SLOPED,   8.5
             5.3333, C,           SHIELDED, 2.5
             5.3333, C,           UPRIGHT,  2.5
             """)
@@ -76,7 +76,7 @@ class CrossSectionTest {
 
     @Test
     void aWallWithoutADrainHasNoBed() {
-        Water dry = new Water(List.of(), List.of(), List.of(), List.of(), List.<Outlet>of());
+        Water dry = new Water(List.of(), List.of(), List.of(), List.of(), List.<Outlet>of(), List.of());
 
         assertThat(of(Jobs.job(Jobs.site(), dry, Jobs.wall())).bed()).isEmpty();
     }
@@ -85,7 +85,7 @@ class CrossSectionTest {
     void withoutTheFloorsLevelTheFloorIsNotPlaced() {
         Site s = Jobs.site();
         Site unmeasured = new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), Optional.empty(),
-                s.soil(), s.rain(), s.limits(), s.locateTicket());
+                s.soil(), s.rain(), s.limits(), s.locateTicket(), s.catchment());
 
         assertThat(of(Jobs.job(unmeasured, Jobs.water(), Jobs.wall())).floor()).isEmpty();
     }
