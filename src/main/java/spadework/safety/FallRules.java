@@ -17,7 +17,8 @@ import spadework.water.ReachKind;
 /** Whether every pipe falls, and enough. */
 final class FallRules implements Rule {
     private static final double LEVELS = 1e-6;
-    private static final String SUBDRAIN = "common practice, no source; UFC 3-270-04 section 12.6 asks for 0.15 % at least";
+    private static final String SUBDRAIN =
+            "common practice, no source; UFC 3-270-04 section 12.6 asks for 0.15 % at least";
 
     @Override
     public List<Finding> check(Facts facts) {

@@ -27,7 +27,8 @@ final class LoadRules implements Rule {
 
     private static final double WITHOUT_FINES = 0.5;
     private static final String MANNING = "Manning's formula, full pipe";
-    private static final String ROOF = "IPC 1106 (roof drainage); the 2012 and 2021 editions differ by 47 % for one pipe";
+    private static final String ROOF =
+            "IPC 1106 (roof drainage); the 2012 and 2021 editions differ by 47 % for one pipe";
 
     @Override
     public List<Finding> check(Facts facts) {
@@ -42,7 +43,9 @@ final class LoadRules implements Rule {
     }
 
     private static List<Finding> rain(Facts facts) {
-        boolean wanted = !facts.job().water().roofLines().isEmpty() || facts.job().site().catchment().isPresent();
+        boolean wanted = !facts.job().water().roofLines().isEmpty()
+                || !facts.job().water().downspouts().isEmpty()
+                || facts.job().site().catchment().isPresent();
         return Found.when(wanted && facts.job().site().rain().isEmpty(), must("rain-missing", "", ROOF));
     }
 
@@ -56,6 +59,10 @@ final class LoadRules implements Rule {
     }
 
     private static List<Finding> load(Facts facts, Reach reach) {
+        boolean dry = reach.inflow().map(in -> in.high().number() <= 0).orElse(false);
+        if (dry && reach.kind() == ReachKind.ROOF_LINE) {
+            return List.of(must("roof-area-missing", reach.label(), ROOF));
+        }
         if (reach.share().isEmpty()) {
             return List.of();
         }
@@ -65,9 +72,9 @@ final class LoadRules implements Rule {
         List<Finding> found = new ArrayList<>();
         if (share.number() > 100 + 1e-9) {
             found.add(must("over-capacity", reach.label(), MANNING,
-                    "flow", Amounts.of(inflow.high()), "capacity", Amounts.of(full.gpm()), "share", Amounts.share(share),
-                    "wide", wide(reach, inflow), "steep", steep(reach, inflow)));
-        } else if (reach.kind() == ReachKind.ROOF_LINE && inflow.high().number() > 0) {
+                    "flow", Amounts.of(inflow.high()), "capacity", Amounts.of(full.gpm()),
+                    "share", Amounts.share(share), "wide", wide(reach, inflow), "steep", steep(reach, inflow)));
+        } else if (reach.kind() == ReachKind.ROOF_LINE) {
             Rain rain = facts.job().site().rain().orElseThrow();
             found.add(advise("roof-share", reach.label(), ROOF,
                     "flow", Amounts.of(inflow.high()), "rain", rain(rain), "source", rain.source(),

@@ -57,7 +57,8 @@ record Course(
                 "grade of run " + run + ", along the walls by their depths");
         Given invert = invert("I", "invert", station.invert().get(), "inverts of run " + run);
         Listed inside = Bore.inside(pipe);
-        Listed outside = Listed.of("OD", "outside diameter of the pipe", pipe.outside().feet(), Unit.FOOT, pipe.standard());
+        Listed outside =
+                Listed.of("OD", "outside diameter of the pipe", pipe.outside().feet(), Unit.FOOT, pipe.standard());
         double value = ground.number() - invert.number() - (inside.number() + outside.number()) / 2;
         return Optional.of(Worked.of("c", "cover over the pipe", value, Unit.FOOT, "G − I − (D + OD) ÷ 2",
                 "levels; the pipe's wall is (OD − D) ÷ 2", ground, invert, inside, outside));

@@ -57,7 +57,7 @@ final class DrainCourses {
             stations = Profile.withJoint(stations, length.number() * i / cleanouts, Joint.CLEANOUT);
         }
         stations = Profile.withJoint(stations, length.number(), Joint.TEE);
-        return new Course(label, drain.label(), ReachKind.DRAIN, drain.into(), pipe, length, 0, stations, startAt, endAt,
-                LeastSlope.drain());
+        return new Course(label, drain.label(), ReachKind.DRAIN, drain.into(), pipe, length, 0, stations, startAt,
+                endAt, LeastSlope.drain());
     }
 }

@@ -45,7 +45,8 @@ public final class Manning {
      * @param radius hydraulic radius in feet
      */
     public static Worked velocity(Working factor, Working roughness, Working radius, Working slope) {
-        double v = factor.number() / roughness.number() * Math.pow(radius.number(), 2.0 / 3) * Math.sqrt(slope.number());
+        double v =
+                factor.number() / roughness.number() * Math.pow(radius.number(), 2.0 / 3) * Math.sqrt(slope.number());
         String formula = factor.symbol() + " ÷ " + roughness.symbol() + " × " + radius.symbol() + "^(2 ÷ 3) × "
                 + slope.symbol() + "^(1 ÷ 2)";
         return Worked.of("V", "velocity", v, Unit.FOOT_PER_SECOND, formula, SOURCE, factor, roughness, radius, slope);

@@ -48,7 +48,8 @@ public record Permeability(double low, double high, String source) {
     /** In H-28 in inches and in H-27 in centimetres an hour. */
     private static Permeability both(double greenAmpt, double rosettaCentimetres) {
         double rosetta = rosettaCentimetres * CM;
-        return new Permeability(Math.min(greenAmpt, rosetta), Math.max(greenAmpt, rosetta), ROSETTA + "; " + GREEN_AMPT);
+        String tables = ROSETTA + "; " + GREEN_AMPT;
+        return new Permeability(Math.min(greenAmpt, rosetta), Math.max(greenAmpt, rosetta), tables);
     }
 
     private static Permeability all(double rawls, double rosettaCentimetres, double greenAmpt) {

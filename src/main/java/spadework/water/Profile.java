@@ -26,7 +26,8 @@ final class Profile {
     static List<Station> upTo(List<Station> stations, double feet) {
         List<Station> cut = new ArrayList<>(
                 stations.stream().filter(s -> s.at().feet() < feet - SAME_PLACE).toList());
-        cut.add(new Station(Length.ofFeet(feet), Optional.empty(), between(stations, feet, Station::ground), List.of()));
+        Optional<Length> ground = between(stations, feet, Station::ground);
+        cut.add(new Station(Length.ofFeet(feet), Optional.empty(), ground, List.of()));
         return cut;
     }
 

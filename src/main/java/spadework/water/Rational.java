@@ -17,8 +17,8 @@ public final class Rational {
      */
     public static Worked flow(Working runoff, Working rain, Working acres) {
         return Worked.of("Qu", "runoff", runoff.number() * rain.number() * acres.number(), Unit.CUBIC_FOOT_PER_SECOND,
-                runoff.symbol() + " × " + rain.symbol() + " × " + acres.symbol(), "rational method (H-11)", runoff, rain,
-                acres);
+                runoff.symbol() + " × " + rain.symbol() + " × " + acres.symbol(), "rational method (H-11)",
+                runoff, rain, acres);
     }
 
     /** Square feet as acres of 43,560. */

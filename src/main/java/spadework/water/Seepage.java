@@ -58,7 +58,8 @@ public final class Seepage {
         Listed conductivity =
                 Listed.of("K", "flow through saturated soil, " + end, inches, Unit.INCH_PER_HOUR, source);
         Listed high = Listed.of("w", "water stands at this share of the depth", standing, Unit.NONE, ASSUMED);
-        Listed gradient = Listed.of("i", "mean fall of the water toward the drain", steepness, Unit.FOOT_PER_FOOT, ASSUMED);
+        Listed gradient =
+                Listed.of("i", "mean fall of the water toward the drain", steepness, Unit.FOOT_PER_FOOT, ASSUMED);
         Worked area = Worked.of("A", "mean height of the water, a foot long", standing * depth.number() / 2,
                 Unit.SQUARE_FOOT, "w × " + depth.symbol() + " ÷ 2", "mean of h and 0 (H-32)", high, depth);
         Worked feet = Worked.of("Kf", "the same in feet", inches / 12, Unit.FOOT_PER_HOUR, "K ÷ 12", "12 in a foot",

@@ -103,7 +103,8 @@ public record SumpDesign(
 
     /** Gallons between start and stop at which a pump starts no oftener than the cycle, V = t × Q ÷ 4 (H-37, H-39). */
     public static Worked wanted(Working pump) {
-        Listed cycle = Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
+        Listed cycle =
+                Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
         return Worked.of("Vw", "storage for that cycle", cycle.number() * pump.number() / 4, Unit.GALLON,
                 "t × " + pump.symbol() + " ÷ 4", "UFC 3-240-04A Table 7-1 (H-37)", cycle, pump);
     }
@@ -148,8 +149,9 @@ public record SumpDesign(
         if (!(high.number() > 0)) {
             return Optional.empty();
         }
-        Worked q = Worked.of("q", "inflow at which the pump starts oftenest", Math.min(high.number(), pump.number() / 2),
-                Unit.GALLON_PER_MINUTE, "min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)", high, pump);
+        Worked q = Worked.of("q", "inflow at which the pump starts oftenest",
+                Math.min(high.number(), pump.number() / 2), Unit.GALLON_PER_MINUTE,
+                "min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)", high, pump);
         double minutes = storage.number() / q.number() + storage.number() / (pump.number() - q.number());
         return Optional.of(Worked.of("T", "shortest cycle", minutes, Unit.MINUTE,
                 "V ÷ q + V ÷ (" + pump.symbol() + " − q)", "10-States style (H-39)", storage, q, pump));

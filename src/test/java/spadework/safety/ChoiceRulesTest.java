@@ -60,7 +60,9 @@ class ChoiceRulesTest {
     @Test
     void unknownLevelOfADrainDecidesNothing() {
         var built = new WaterJob().drain(92.6, null).candidate("P1", 20, 90.0).build();
-        assertThat(OutletChoice.of(built, Books.standard(), Network.of(built, Books.standard())).considered()).isEmpty();
-        assertThat(Checked.ids(new WaterJob().drain(92.6, null).candidate("P1", 20, 90.0))).contains("levels-unmeasured");
+        Network network = Network.of(built, Books.standard());
+        assertThat(OutletChoice.of(built, Books.standard(), network).considered()).isEmpty();
+        assertThat(Checked.ids(new WaterJob().drain(92.6, null).candidate("P1", 20, 90.0)))
+                .contains("levels-unmeasured");
     }
 }

@@ -18,7 +18,10 @@ class CoverRulesTest {
         assertThat(Checked.ids(new WaterJob().mainGrade(ground, 92.0)).contains("cover-thin")).isEqualTo(expected);
     }
 
-    /** The end at 91.50 under ground of 92.00 has 2 in: that is how a pipe comes to daylight, not how it joins a storm drain. */
+    /**
+     * The end at 91.50 under ground of 92.00 has 2 in: that is how a pipe comes to daylight, not how it joins a storm
+     * drain.
+     */
     @ParameterizedTest(name = "{0}, ground at the end {1}: thin {2}, unmeasured {3}")
     @CsvSource(textBlock = """
             DAYLIGHT,       92.00, false, false

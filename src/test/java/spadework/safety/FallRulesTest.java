@@ -87,7 +87,10 @@ class FallRulesTest {
     @Test
     void sideIsNamed() {
         List<Finding> found = Checked.findings(new WaterJob().drain(92.6, 92.2).teeInMiddle(92.4).build());
-        assertThat(found).filteredOn(f -> f.id().equals("back-pitch")).extracting(Finding::about).containsExactly("D1/2");
+        assertThat(found)
+                .filteredOn(f -> f.id().equals("back-pitch"))
+                .extracting(Finding::about)
+                .containsExactly("D1/2");
     }
 
     @ParameterizedTest(name = "main begins at {0}, drain ends at 92.2: {1}")

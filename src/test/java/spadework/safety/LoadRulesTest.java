@@ -69,6 +69,16 @@ class LoadRulesTest {
         }
     }
 
+    @ParameterizedTest(name = "roof line takes {0} sf: missing {1}")
+    @CsvSource({"0, true", "400, false"})
+    void roofLineIsSizedForARoof(double roof, boolean missing) {
+        WaterJob job = new WaterJob().roofLine("R1", 40, 95.0, 94.0, 98.0);
+        if (roof > 0) {
+            job.downspout("DS1", roof, "R1");
+        }
+        assertThat(Checked.ids(job).contains("roof-area-missing")).isEqualTo(missing);
+    }
+
     @ParameterizedTest(name = "runoff into {0}: {1}")
     @CsvSource({"D1, true", "M1, true", "R1, false"})
     void surfaceWaterKeepsOutOfTheDrain(String run, boolean expected) {

@@ -41,7 +41,8 @@ class ManningTest {
         double perimeter = 1.12 + 2 * depth * Math.hypot(1, 1.3);
         assertThat(area).isCloseTo(0.66, within(0.005));
         assertThat(perimeter).isCloseTo(2.43, within(0.005));
-        double v = Manning.velocity(ratio("k", 1.49), ratio("n", 0.022), feet("R", area / perimeter), ratio("S", 0.25))
+        double v = Manning.velocity(
+                        ratio("k", 1.49), ratio("n", 0.022), feet("R", area / perimeter), ratio("S", 0.25))
                 .number();
         assertThat(v).isCloseTo(14.14, within(0.02));
         assertThat(v * area).isCloseTo(9.27, within(0.01));
@@ -69,7 +70,7 @@ class ManningTest {
         assertThat(115 / 78.2 - 1).isCloseTo(0.47, within(0.005));
     }
 
-    /** Energy balance: Darcy-Weisbach with f = 8 g n² ÷ (k² R^(1/3)) loses in a length just what the pipe falls in it. */
+    /** Energy balance: Darcy-Weisbach with f = 8 g n² ÷ (k² R^(1/3)) loses in a length just what the pipe falls. */
     @ParameterizedTest(name = "{0} ft, slope {1}, n {2}")
     @CsvSource({"0.5, 0.05, 0.02", "0.3313, 0.0104, 0.01", "1.25, 0.002, 0.013", "0.323, 0.005, 0.02"})
     void frictionTakesJustTheFall(double inside, double slope, double n) {

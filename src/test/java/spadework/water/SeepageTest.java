@@ -51,7 +51,10 @@ class SeepageTest {
         assertThat(Permeability.of(texture).source()).isNotBlank();
     }
 
-    /** Dupuit's closed form, q = K (h1² − h2²) ÷ (2 L) (H-32): the high end with h1 = L = H, the low with H ÷ 2 and 4 H. */
+    /**
+     * Dupuit's closed form, q = K (h1² − h2²) ÷ (2 L) (H-32): the high end with h1 = L = H, the low with H ÷ 2 and
+     * 4 H.
+     */
     @ParameterizedTest(name = "loam, {0} ft deep")
     @CsvSource({"3", "6", "9.5"})
     void dupuitGivesTheSame(double depth) {
