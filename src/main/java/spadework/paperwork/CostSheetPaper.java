@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spadework.company.PriceRules;
 import spadework.company.ProfitBasis;
 import spadework.measure.Figures;
@@ -52,7 +53,10 @@ public final class CostSheetPaper {
                 Payments.of(quote.payments()),
                 dossier.takeoff().purchases().stream().map(purchase -> purchase(dossier, purchase)).toList(),
                 crews(dossier),
-                Measurements.of(dossier.takeoff().quantities()),
+                Stream.concat(
+                                Measurements.of(dossier.takeoff().quantities()).stream(),
+                                new WaterDesign(dossier).figures().stream())
+                        .toList(),
                 Notes.all(dossier),
                 dossier.job().notes());
     }

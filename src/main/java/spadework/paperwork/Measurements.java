@@ -28,21 +28,36 @@ final class Measurements {
         return measured;
     }
 
+    /** Other worked numbers under one heading: each with its working. */
+    static List<Measured> of(String heading, List<Named> numbers) {
+        Measurements measurements = new Measurements();
+        List<Measured> measured = new ArrayList<>();
+        numbers.forEach(number -> measured.add(
+                measurements.of(number.id(), heading, number.name(), number.working())));
+        return measured;
+    }
+
+    /** A worked number with the name it is printed under. */
+    record Named(String id, String name, Working working) {}
+
     private Measured of(Quantity quantity) {
-        Working working = quantity.working();
+        return of(quantity.id(), quantity.section().name(), quantity.description(), quantity.working());
+    }
+
+    private Measured of(String id, String section, String description, Working working) {
         Set<String> lines = new LinkedHashSet<>();
         gather(working, lines);
-        Set<String> before = shown.computeIfAbsent(quantity.section().name(), section -> new HashSet<>());
+        Set<String> before = shown.computeIfAbsent(section, heading -> new HashSet<>());
         List<String> fresh = lines.stream().filter(before::add).toList();
         String line = working instanceof Worked worked ? worked.line() : working.valueText();
         before.add(name(working) + line);
         return new Measured(
-                quantity.id(),
-                quantity.section().name(),
-                quantity.description(),
-                quantity.printed(),
-                quantity.unit().symbol(),
-                Figures.withUnit(quantity.value(), quantity.unit()),
+                id,
+                section,
+                description,
+                Figures.printed(working.value(), working.unit()),
+                working.unit().symbol(),
+                Figures.withUnit(working.value(), working.unit()),
                 line,
                 String.join("; ", fresh),
                 working.source());

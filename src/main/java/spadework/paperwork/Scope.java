@@ -7,6 +7,8 @@ import spadework.drawing.Scene;
  * Everything the scope of work prints, finished. It holds no money.
  *
  * @param quantities of the sections that are not walls
+ * @param design a row for each reach of pipe
+ * @param sumps what each sump has to be, a sentence each
  * @param notes safety and code notes, gravest first
  * @param deference the sentence that leaves the last word to local code and the competent person
  */
@@ -23,4 +25,6 @@ public record Scope(
         List<Note> notes,
         String deference,
         String locateTicket,
-        String soil) {}
+        String soil,
+        List<DesignRow> design,
+        List<String> sumps) {}

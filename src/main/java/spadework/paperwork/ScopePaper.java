@@ -16,6 +16,7 @@ public final class ScopePaper {
     public static Scope of(Dossier dossier, Scene plan) {
         Job job = dossier.job();
         Runs runs = new Runs(dossier);
+        WaterDesign water = new WaterDesign(dossier);
         return new Scope(
                 Heads.of(dossier),
                 plan,
@@ -31,7 +32,9 @@ public final class ScopePaper {
                 Notes.forCrew(dossier),
                 dossier.phrases().deference(),
                 job.site().locateTicket().orElse(""),
-                soil(dossier, job.site().soil()));
+                soil(dossier, job.site().soil()),
+                water.rows(),
+                water.sumps());
     }
 
     /** What is done apart from the walls; the balance of soil itself is reckoning, its haul or import is work. */

@@ -331,7 +331,7 @@ final class PageFixtures {
                 "Local code and the competent person govern; where they ask for more than this paper, do what"
                         + " they ask.",
                 "OH-2026-0413-118",
-                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.");
+                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.", List.of(), List.of());
     }
 
     static Certificate certificate(boolean specimen) {

@@ -193,7 +193,7 @@ final class PaperworkFixtures {
                 notes(),
                 "Local code and the competent person on site govern.",
                 "",
-                "silty clay, taken as Type C");
+                "silty clay, taken as Type C", List.of(), List.of());
     }
 
     static Certificate certificate() {

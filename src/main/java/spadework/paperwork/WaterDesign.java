@@ -1,0 +1,140 @@
+package spadework.paperwork;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.job.Outlet;
+import spadework.job.OutletKind;
+import spadework.measure.Figures;
+import spadework.measure.Length;
+import spadework.paperwork.Measurements.Named;
+import spadework.water.Network;
+import spadework.water.Range;
+import spadework.water.Reach;
+import spadework.water.SumpDesign;
+import spadework.working.Worked;
+import spadework.working.Working;
+
+/** The checked design of the pipes: a row for each reach and sump, and every figure of it with its working. */
+final class WaterDesign {
+    private final Dossier dossier;
+    private final Terms terms;
+    private final Network network;
+
+    WaterDesign(Dossier dossier) {
+        this.dossier = dossier;
+        this.terms = dossier.terms();
+        this.network = Network.of(dossier.job(), dossier.book());
+    }
+
+    /** A row for each reach that runs by its own fall. */
+    List<DesignRow> rows() {
+        return network.reaches().stream()
+                .filter(reach -> !reach.into().isEmpty())
+                .map(this::row)
+                .toList();
+    }
+
+    /** What each sump has to be, in a sentence. */
+    List<String> sumps() {
+        return designs().stream().map(this::sentence).toList();
+    }
+
+    /** Every figure with its working, for the contractor. */
+    List<Measured> figures() {
+        List<Named> numbers = new ArrayList<>();
+        for (Reach reach : network.reaches()) {
+            reach.fall().ifPresent(fall -> add(numbers, reach.label(), "slope", fall.slope()));
+            reach.full().ifPresent(full -> {
+                add(numbers, reach.label(), "capacity", full.gpm());
+                add(numbers, reach.label(), "speed", full.velocity());
+            });
+            reach.inflow().ifPresent(inflow -> add(numbers, reach.label(), "inflow", inflow.high()));
+            reach.share().ifPresent(share -> add(numbers, reach.label(), "share", share));
+            reach.coverStart().ifPresent(cover -> add(numbers, reach.label(), "coverstart", cover));
+            reach.coverEnd().ifPresent(cover -> add(numbers, reach.label(), "coverend", cover));
+        }
+        for (SumpDesign sump : designs()) {
+            add(numbers, sump.label(), "pump", sump.needed());
+            sump.head().ifPresent(head -> add(numbers, sump.label(), "head", head.total()));
+            add(numbers, sump.label(), "storage", sump.storage());
+            sump.shortestCycle().ifPresent(cycle -> add(numbers, sump.label(), "cycle", cycle));
+        }
+        return Measurements.of(terms.get("water.heading"), numbers);
+    }
+
+    private void add(List<Named> numbers, String label, String what, Working working) {
+        String key = "water." + what;
+        numbers.add(new Named(label + "." + what, terms.get(key) + ", " + label, working));
+    }
+
+    private List<SumpDesign> designs() {
+        List<SumpDesign> designs = new ArrayList<>();
+        for (Outlet outlet : dossier.job().water().outlets()) {
+            if (outlet.kind() == OutletKind.SUMP) {
+                network.arriving(outlet.label())
+                        .map(inflow -> SumpDesign.of(dossier.job(), dossier.book(), outlet, inflow))
+                        .ifPresent(designs::add);
+            }
+        }
+        return designs;
+    }
+
+    private DesignRow row(Reach reach) {
+        return new DesignRow(
+                reach.label(),
+                reach.fall()
+                        .map(fall -> terms.get("water.row.slope", "slope", percent(fall.slope()), "least",
+                                percent(reach.leastSlope())))
+                        .orElse(""),
+                reach.full()
+                        .map(full -> terms.get("water.row.full", "flow", text(full.gpm()), "speed",
+                                String.format(Locale.ROOT, "%.1f ft/s", full.velocity().number())))
+                        .orElse(""),
+                reach.inflow().map(this::range).orElse(""),
+                reach.share().map(share -> percentText(share.number())).orElse(""),
+                cover(reach.coverStart(), reach.coverEnd()));
+    }
+
+    private String range(Range inflow) {
+        String low = text(inflow.low());
+        String high = text(inflow.high());
+        return low.equals(high) ? high : terms.get("water.row.range", "low", low, "high", high);
+    }
+
+    private String cover(Optional<Worked> start, Optional<Worked> end) {
+        if (start.isEmpty() || end.isEmpty()) {
+            return "";
+        }
+        return terms.get("water.row.cover", "start", length(start.get()), "end", length(end.get()));
+    }
+
+    private String sentence(SumpDesign sump) {
+        String head = sump.head().map(h -> text(h.total())).orElse(terms.get("water.unmeasured"));
+        return terms.get(
+                "water.sump",
+                "label", sump.label(),
+                "inflow", range(sump.inflow()),
+                "pump", text(sump.needed()),
+                "head", head,
+                "storage", text(sump.storage()),
+                "cycle", sump.shortestCycle().map(WaterDesign::text).orElse(terms.get("water.unmeasured")));
+    }
+
+    private static String text(Working working) {
+        return Figures.withUnit(working.value(), working.unit());
+    }
+
+    private static String length(Working feet) {
+        return Length.ofFeet(feet.number()).text();
+    }
+
+    private static String percent(Working slope) {
+        return String.format(Locale.ROOT, "%.1f %%", slope.number() * 100);
+    }
+
+    private static String percentText(double percent) {
+        return percent < 1 ? "<1 %" : String.format(Locale.ROOT, "%.0f %%", percent);
+    }
+}
