@@ -50,7 +50,7 @@ final class PageFixtures {
 
     private static final String LOGO =
             "data:image/png;base64,"
-            + "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAQAAAC1HAwCAAAAC0lEQVR42mNk+M8AAAMBAQDJ/pLvAAAAAElFTkSuQmCC";
+            + "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNwAAAAQgBBKTf07wAAAABJRU5ErkJggg==";
 
     private static final String STEEP = "29 CFR 1926 Subpart P App. B Table B-1 (T-09)";
 
