@@ -41,9 +41,9 @@ public final class Profiles {
     private Drawing downFrom(Reach first) {
         List<ProfileReach> reaches = new ArrayList<>(List.of(drawn(first)));
         String into = first.into();
-        for (List<Reach> next = network.ofRun(into); !next.isEmpty(); next = network.ofRun(into)) {
-            reaches.add(drawn(next.get(0)));
-            into = next.get(0).into();
+        for (Optional<Reach> next = after(into); next.isPresent(); next = after(into)) {
+            reaches.add(drawn(next.get()));
+            into = next.get().into();
         }
         String end = into;
         Optional<Outlet> outlet = job.water().outlets().stream()
@@ -59,6 +59,13 @@ public final class Profiles {
                 reaches.stream().map(ProfileReach::label).toList(),
                 dossier.terms().get("drawing.profile", "outlet", end),
                 ProfileSketch.of(chain));
+    }
+
+    /** The solid run of that label; a sump's discharge pipe is under pressure and has no fall to show. */
+    private Optional<Reach> after(String label) {
+        return network.ofRun(label).stream()
+                .filter(reach -> reach.kind() != ReachKind.SUMP_DISCHARGE)
+                .findFirst();
     }
 
     private ProfileReach drawn(Reach reach) {
