@@ -27,7 +27,7 @@ class SectionGeometryTest {
             5.5, A,           SLOPED,   1.0
             5.5, C,           SLOPED,   1.5
             5.5, NOT_CLASSED, SLOPED,   1.5
-            5.5, STABLE_ROCK, SLOPED,   0
+            5.5, STABLE_ROCK, SLOPED,   1
             8,   C,           SHIELDED, 0
             2,   B,           UPRIGHT,  0
             19,  C,           SLOPED,   1.5
