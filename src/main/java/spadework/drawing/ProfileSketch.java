@@ -21,11 +21,11 @@ public final class ProfileSketch {
         Sheet sheet = new Sheet();
         sheet.draw(title(chain));
         ProfileFrame frame = ProfileFrame.of(chain);
-        boolean levelled = !ProfileFrame.levels(chain).isEmpty();
+        boolean levelled = chain.canBeDrawn();
         if (levelled) {
             ProfileLines.draw(chain, frame, sheet);
         } else {
-            sheet.draw(words(ProfileFrame.EDGE, 30, ProfileWords.NO_LEVELS));
+            sheet.draw(words(ProfileFrame.EDGE, 30, ProfileWords.TOO_FEW_LEVELS));
             frame = frame.withoutHeights();
         }
         double end = ProfileTable.draw(chain, frame, sheet);

@@ -12,7 +12,7 @@ final class ProfileWords {
     static final String COVER = "Cover";
     static final String GROUND_LINE = "Ground";
     static final String BENCHMARK = "Levels from: ";
-    static final String NO_LEVELS = "No levels are measured: the fall cannot be drawn.";
+    static final String TOO_FEW_LEVELS = "Too few levels are measured: the fall cannot be drawn.";
     static final String SCALE = "along the pipe.";
     static final String ARROW = " to ";
 

@@ -97,12 +97,13 @@ class ProfileSketchTest {
     }
 
     @Test
-    void withoutAnyLevelNothingIsDrawnButTheTable() {
+    void withoutALineThatIsKnownAtBothEndsNothingIsDrawnButTheTable() {
         ProfileChain chain = new ProfileChain(
-                List.of(reach("R1", Kind.ROOF_LINE, 60, none(), none(), none(), none())), "O1", "curb", none(), "");
+                List.of(reach("R1", Kind.ROOF_LINE, 60, level(95.4), none(), none(), none())), "O1", "curb", none(), "");
         Scene scene = ProfileSketch.of(chain);
 
-        assertThat(PlanLabels.texts(scene)).contains("No levels are measured: the fall cannot be drawn.");
+        assertThat(PlanLabels.texts(scene)).contains("Too few levels are measured: the fall cannot be drawn.");
+        assertThat(PlanLabels.texts(scene)).contains("95.40 ft");
         assertThat(pipes(scene, Role.ROOF_LINE)).isEmpty();
         assertThat(PlanLabels.faults(scene)).isEmpty();
         assertThat(scene.alternative()).doesNotContain("times as large");
