@@ -22,8 +22,8 @@ final class ProfileInWords {
                             level(reach.startGrade()), level(reach.endGrade())));
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
-            station.cover().ifPresent(cover -> text.add("Cover over the pipe's inside top %s along: %s."
-                    .formatted(ProfileWords.station(station.feet()), cover.text())));
+            station.cover().ifPresent(cover -> text.add("Cover over the pipe %s along: %s."
+                    .formatted(ProfileWords.station(station.feet()), ProfileWords.cover(cover))));
         }
         text.add("Outlet %s, %s: level %s.".formatted(chain.outlet(), chain.place(), level(chain.outletLevel())));
         return text.toString();

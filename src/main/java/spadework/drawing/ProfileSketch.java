@@ -71,7 +71,7 @@ public final class ProfileSketch {
             feet += reach.length().feet();
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
-            if (station.in().isEmpty() && station.out().isEmpty()) {
+            if (station.inverts().isEmpty()) {
                 Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
                 Wish wish = new Wish(ProfileWords.NOT_MEASURED, Wish.SMALL, false, Role.PLAIN, "middle", at, zone, 60,
                         Optional.empty(), "", false);

@@ -44,7 +44,7 @@ class SectionLabelsTest {
     @ParameterizedTest(name = "{0}, {1}")
     @CsvSource(textBlock = """
             SLOPED,   NOT_CLASSED, Bank laid back 1.5 : 1,       soil not classed
-            SLOPED,   STABLE_ROCK, Upright bank,                 stable rock
+            SLOPED,   STABLE_ROCK, Bank laid back 1 : 1,         soil type B
             SHIELDED, C,           Shield between upright banks, soil type C
             UPRIGHT,  B,           'Upright bank, no support',   only if the competent person finds it safe
             """)
