@@ -24,6 +24,13 @@ public record ProfileChain(
         }
     }
 
+    /** True if at least one line is known at both its ends. */
+    boolean canBeDrawn() {
+        return reaches.stream()
+                .anyMatch(reach -> reach.isLevelled()
+                        || reach.startGrade().isPresent() && reach.endGrade().isPresent());
+    }
+
     double feet() {
         return reaches.stream().mapToDouble(reach -> reach.length().feet()).sum();
     }

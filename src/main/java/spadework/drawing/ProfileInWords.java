@@ -11,10 +11,10 @@ final class ProfileInWords {
     static String of(ProfileChain chain) {
         StringJoiner text = new StringJoiner(" ");
         text.add("Profile of the pipes from the high end to the outlet.");
-        text.add(ProfileFrame.levels(chain).isEmpty()
-                ? ProfileWords.NO_LEVELS
-                : "Heights are drawn %s times as large as lengths."
-                        .formatted(ProfileWords.times(ProfileFrame.of(chain).exaggeration())));
+        text.add(chain.canBeDrawn()
+                ? "Heights are drawn %s times as large as lengths."
+                        .formatted(ProfileWords.times(ProfileFrame.of(chain).exaggeration()))
+                : ProfileWords.TOO_FEW_LEVELS);
         for (ProfileReach reach : chain.reaches()) {
             text.add("%s, %s, is %s long; %s. Its bottom lies at %s at the start and %s at the end; the ground there at %s and %s."
                     .formatted(reach.label(), ProfileWords.kind(reach.kind()), reach.length().text(),
@@ -22,8 +22,8 @@ final class ProfileInWords {
                             level(reach.startGrade()), level(reach.endGrade())));
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
-            station.cover().ifPresent(cover -> text.add("Cover over the pipe's inside top %s along: %s."
-                    .formatted(ProfileWords.station(station.feet()), cover.text())));
+            station.cover().ifPresent(cover -> text.add("Cover over the pipe %s along: %s."
+                    .formatted(ProfileWords.station(station.feet()), ProfileWords.cover(cover))));
         }
         text.add("Outlet %s, %s: level %s.".formatted(chain.outlet(), chain.place(), level(chain.outletLevel())));
         return text.toString();

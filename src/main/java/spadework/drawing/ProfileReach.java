@@ -21,7 +21,8 @@ public record ProfileReach(
         Optional<Length> endInvert,
         Optional<Length> startGrade,
         Optional<Length> endGrade,
-        Length insideDiameter) {
+        Length insideDiameter,
+        Length outsideDiameter) {
 
     /** What the pipe is. */
     public enum Kind {
@@ -35,6 +36,21 @@ public record ProfileReach(
         if (!length.isPositive()) {
             throw new IllegalArgumentException("a reach must have a length");
         }
+    }
+
+    /** Ground over the pipe's outside top where the water enters; empty where a level is not known. */
+    Optional<Length> startCover() {
+        return cover(startGrade, startInvert);
+    }
+
+    /** The same where the water leaves. */
+    Optional<Length> endCover() {
+        return cover(endGrade, endInvert);
+    }
+
+    private Optional<Length> cover(Optional<Length> grade, Optional<Length> invert) {
+        double top = (insideDiameter.feet() + outsideDiameter.feet()) / 2;
+        return grade.flatMap(ground -> invert.map(ground::minus)).map(over -> over.minus(Length.ofFeet(top)));
     }
 
     boolean isLevelled() {

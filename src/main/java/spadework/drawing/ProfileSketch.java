@@ -21,11 +21,11 @@ public final class ProfileSketch {
         Sheet sheet = new Sheet();
         sheet.draw(title(chain));
         ProfileFrame frame = ProfileFrame.of(chain);
-        boolean levelled = !ProfileFrame.levels(chain).isEmpty();
+        boolean levelled = chain.canBeDrawn();
         if (levelled) {
             ProfileLines.draw(chain, frame, sheet);
         } else {
-            sheet.draw(words(ProfileFrame.EDGE, 30, ProfileWords.NO_LEVELS));
+            sheet.draw(words(ProfileFrame.EDGE, 30, ProfileWords.TOO_FEW_LEVELS));
             frame = frame.withoutHeights();
         }
         double end = ProfileTable.draw(chain, frame, sheet);
@@ -71,7 +71,7 @@ public final class ProfileSketch {
             feet += reach.length().feet();
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
-            if (station.in().isEmpty() && station.out().isEmpty()) {
+            if (station.inverts().isEmpty()) {
                 Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
                 Wish wish = new Wish(ProfileWords.NOT_MEASURED, Wish.SMALL, false, Role.PLAIN, "middle", at, zone, 60,
                         Optional.empty(), "", false);

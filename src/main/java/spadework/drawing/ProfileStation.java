@@ -3,19 +3,18 @@ package spadework.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spadework.measure.Length;
 
 /**
- * A place along the chain where a reach ends or begins.
+ * A place along the chain where a reach ends or begins. What was not measured is empty.
  *
  * @param feet from the chain's start
- * @param in invert of the pipe that arrives; empty at the start and where it was not measured
- * @param out invert of the pipe that goes on; empty at the end and where it was not measured
- * @param grade the ground
- * @param crown inside top of the highest pipe here
+ * @param inverts of the pipe that arrives and of the pipe that goes on
+ * @param grades the ground as it was measured for the one and for the other
+ * @param cover the lesser of both
  */
-record ProfileStation(
-        double feet, Optional<Length> in, Optional<Length> out, Optional<Length> grade, Optional<Length> crown) {
+record ProfileStation(double feet, List<Length> inverts, List<Length> grades, Optional<Length> cover) {
 
     /** Every station of a chain, its start first. */
     static List<ProfileStation> of(ProfileChain chain) {
@@ -25,35 +24,27 @@ record ProfileStation(
         for (int i = 0; i <= reaches.size(); i++) {
             Optional<ProfileReach> before = i == 0 ? Optional.empty() : Optional.of(reaches.get(i - 1));
             Optional<ProfileReach> after = i == reaches.size() ? Optional.empty() : Optional.of(reaches.get(i));
-            Optional<Length> in = before.flatMap(ProfileReach::endInvert);
-            Optional<Length> out = after.flatMap(ProfileReach::startInvert);
-            Optional<Length> crownIn = before.flatMap(r -> r.endInvert().map(r.insideDiameter()::plus));
-            Optional<Length> crownOut = after.flatMap(r -> r.startInvert().map(r.insideDiameter()::plus));
             stations.add(new ProfileStation(
                     feet,
-                    in,
-                    out,
-                    before.flatMap(ProfileReach::endGrade).or(() -> after.flatMap(ProfileReach::startGrade)),
-                    higher(crownIn, crownOut)));
+                    known(before.flatMap(ProfileReach::endInvert), after.flatMap(ProfileReach::startInvert)),
+                    known(before.flatMap(ProfileReach::endGrade), after.flatMap(ProfileReach::startGrade)),
+                    known(before.flatMap(ProfileReach::endCover), after.flatMap(ProfileReach::startCover)).stream()
+                            .min(Length::compareTo)));
             feet += after.map(reach -> reach.length().feet()).orElse(0.0);
         }
         return stations;
     }
 
-    /** Ground over the pipe's inside top; empty where either is not known. */
-    Optional<Length> cover() {
-        return grade.flatMap(ground -> crown.map(ground::minus));
-    }
-
-    /** {@code 92.12 ft}, or {@code 92.12 / 92.10 ft} where two pipes meet at two levels. */
-    String invertText() {
-        if (in.isPresent() && out.isPresent() && !in.get().levelText().equals(out.get().levelText())) {
-            return in.get().levelText().replace(PlanWords.FEET, "") + " / " + out.get().levelText();
+    /** {@code 92.12 ft}, or {@code 92.12 / 92.10} where two were measured and differ. */
+    static String text(List<Length> levels) {
+        List<String> texts = levels.stream().map(Length::levelText).distinct().toList();
+        if (texts.isEmpty()) {
+            return ProfileWords.NOT_MEASURED;
         }
-        return in.or(() -> out).map(Length::levelText).orElse(ProfileWords.NOT_MEASURED);
+        return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(PlanWords.FEET, "");
     }
 
-    private static Optional<Length> higher(Optional<Length> a, Optional<Length> b) {
-        return a.isPresent() && b.isPresent() ? (a.get().compareTo(b.get()) >= 0 ? a : b) : a.or(() -> b);
+    private static List<Length> known(Optional<Length> a, Optional<Length> b) {
+        return Stream.of(a, b).flatMap(Optional::stream).toList();
     }
 }

@@ -5,7 +5,6 @@ import java.util.List;
 import spadework.drawing.Shape.Label;
 import spadework.drawing.Shape.Role;
 import spadework.drawing.Shape.Weight;
-import spadework.measure.Length;
 
 /** Below the figure: a column of figures at each station, and between two columns what lies between them. */
 final class ProfileTable {
@@ -61,9 +60,9 @@ final class ProfileTable {
     private static String cell(int row, ProfileStation station) {
         return switch (row) {
             case 0 -> ProfileWords.station(station.feet());
-            case 1 -> station.grade().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED);
-            case 2 -> station.invertText();
-            default -> station.cover().map(Length::text).orElse(ProfileWords.NOT_MEASURED);
+            case 1 -> ProfileStation.text(station.grades());
+            case 2 -> ProfileStation.text(station.inverts());
+            default -> station.cover().map(ProfileWords::cover).orElse(ProfileWords.NOT_MEASURED);
         };
     }
 

@@ -12,8 +12,8 @@ final class ProfileWords {
     static final String COVER = "Cover";
     static final String GROUND_LINE = "Ground";
     static final String BENCHMARK = "Levels from: ";
-    static final String NO_LEVELS = "No levels are measured: the fall cannot be drawn.";
-    static final String SCALE = "along the pipe.";
+    static final String TOO_FEW_LEVELS = "Too few levels are measured: the fall cannot be drawn.";
+    static final String SCALE = "along the pipe. Levels in ft.";
     static final String ARROW = " to ";
 
     private ProfileWords() {}
@@ -55,6 +55,11 @@ final class ProfileWords {
             case MAIN -> "solid pipe";
             case ROOF_LINE -> "roof water pipe";
         };
+    }
+
+    /** Soil over the pipe; none where the pipe comes out of the ground. */
+    static String cover(Length cover) {
+        return cover.isPositive() ? cover.text() : "none";
     }
 
     static String station(double feet) {

@@ -51,9 +51,7 @@ final class SectionWords {
         return switch (bank.protection()) {
             case SHIELDED -> "Shield between upright banks";
             case UPRIGHT -> "Upright bank, no support";
-            case SLOPED -> bank.slope().number() == 0
-                    ? "Upright bank"
-                    : "Bank laid back " + Figures.inWorking(bank.slope().value()) + " : 1";
+            case SLOPED -> "Bank laid back " + Figures.inWorking(bank.slope().value()) + " : 1";
         };
     }
 

@@ -37,7 +37,7 @@ public final class Profiles {
                 .toList();
     }
 
-    /** A reach and what follows it, to the outlet. */
+    /** A reach and what follows it by its own fall, to the outlet. */
     private Drawing downFrom(Reach first) {
         List<ProfileReach> reaches = new ArrayList<>(List.of(drawn(first)));
         String into = first.into();
@@ -79,7 +79,8 @@ public final class Profiles {
                 end.invert(),
                 start.ground(),
                 end.ground(),
-                reach.pipe().inside());
+                reach.pipe().inside(),
+                reach.pipe().outside());
     }
 
     /** A drain that is teed in the middle has two reaches; each says from which end its water comes. */

@@ -71,12 +71,21 @@ class ProfileSketchTest {
         assertThat(scene.alternative()).contains(says);
     }
 
-    /** Cover is counted from the pipe's inside top: at 40 ft 96.10 less 92.12 and 0.33 ft of pipe. */
+    /** Cover is counted from the pipe's outside top: at 40 ft 96.10 less 92.12 and 4.1 in of pipe. */
     @Test
     void invertGroundAndCoverStandUnderEachStation() {
         assertThat(PlanLabels.texts(ProfileSketch.of(ProfileSketchJob.measured())))
-                .contains("0 ft", "40 ft", "100 ft", "92.50 ft", "92.12 / 92.10 ft", "91.20 ft", "96.50 ft", "96.10 ft")
+                .contains("0 ft", "40 ft", "100 ft", "92.50 ft", "92.12 / 92.10", "91.20 ft", "96.50 ft", "96.10 ft")
                 .contains("3 ft 8 in");
+    }
+
+    @Test
+    void twoGroundLevelsAtOnePlaceAreBothSaidAndTheLesserCoverCounts() {
+        Scene scene = ProfileSketch.of(chain(
+                reach("D1", Kind.DRAIN, 40, level(92.5), level(92), level(96), level(96)),
+                reach("M1", Kind.MAIN, 60, level(92), level(91.2), level(94.3417), level(91.4))));
+
+        assertThat(PlanLabels.texts(scene)).contains("96.00 / 94.34", "2 ft", "none");
     }
 
     @Test
@@ -97,12 +106,13 @@ class ProfileSketchTest {
     }
 
     @Test
-    void withoutAnyLevelNothingIsDrawnButTheTable() {
+    void withoutALineThatIsKnownAtBothEndsNothingIsDrawnButTheTable() {
         ProfileChain chain = new ProfileChain(
-                List.of(reach("R1", Kind.ROOF_LINE, 60, none(), none(), none(), none())), "O1", "curb", none(), "");
+                List.of(reach("R1", Kind.ROOF_LINE, 60, level(95.4), none(), none(), none())), "O1", "curb", none(), "");
         Scene scene = ProfileSketch.of(chain);
 
-        assertThat(PlanLabels.texts(scene)).contains("No levels are measured: the fall cannot be drawn.");
+        assertThat(PlanLabels.texts(scene)).contains("Too few levels are measured: the fall cannot be drawn.");
+        assertThat(PlanLabels.texts(scene)).contains("95.40 ft");
         assertThat(pipes(scene, Role.ROOF_LINE)).isEmpty();
         assertThat(PlanLabels.faults(scene)).isEmpty();
         assertThat(scene.alternative()).doesNotContain("times as large");

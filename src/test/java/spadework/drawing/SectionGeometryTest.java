@@ -20,14 +20,14 @@ import spadework.takeoff.CrossSection;
 class SectionGeometryTest {
     private static final Offset<Double> HALF_A_POINT = within(0.5);
 
-    /** Slopes by 29 CFR 1926 Subpart P App. B Table B-1 (T-09); beside a foundation Type A counts as B (T-04). */
+    /** Slopes by 29 CFR 1926 Subpart P App. B Table B-1 (T-09); beside a foundation nothing is better than B (T-04). */
     @ParameterizedTest(name = "{0} ft in {1}, {2}: the bank goes back {3} for 1")
     @CsvSource(textBlock = """
             5.5, B,           SLOPED,   1.0
             5.5, A,           SLOPED,   1.0
             5.5, C,           SLOPED,   1.5
             5.5, NOT_CLASSED, SLOPED,   1.5
-            5.5, STABLE_ROCK, SLOPED,   1
+            5.5, STABLE_ROCK, SLOPED,   1.0
             8,   C,           SHIELDED, 0
             2,   B,           UPRIGHT,  0
             19,  C,           SLOPED,   1.5

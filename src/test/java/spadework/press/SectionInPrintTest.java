@@ -50,7 +50,8 @@ class SectionInPrintTest {
         Scene section = SectionSketch.of(
                 SectionJob.at(5, SoilType.B, Protection.SLOPED), new Covering(HOSTILE, HOSTILE, HOSTILE));
         ProfileReach reach = new ProfileReach(HOSTILE, ProfileReach.Kind.MAIN, Length.ofFeet(20), Optional.empty(),
-                Optional.of(Length.ofFeet(90)), Optional.empty(), Optional.empty(), Length.ofInches(4));
+                Optional.of(Length.ofFeet(90)), Optional.empty(), Optional.empty(), Length.ofInches(4),
+                Length.ofInches(4.2));
         Scene profile = ProfileSketch.of(
                 new ProfileChain(List.of(reach), HOSTILE, HOSTILE, Optional.empty(), HOSTILE));
 
