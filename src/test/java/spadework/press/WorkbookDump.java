@@ -17,10 +17,10 @@ import org.apache.poi.xssf.usermodel.XSSFName;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** A workbook as text: a line a cell, {@code sheet!A1 = NUMERIC 12.5 [#,##0.0]}, with its formula where it has one. */
-final class WorkbookDump {
+public final class WorkbookDump {
     private WorkbookDump() {}
 
-    static XSSFWorkbook open(byte[] file) {
+    public static XSSFWorkbook open(byte[] file) {
         try {
             return new XSSFWorkbook(new ByteArrayInputStream(file));
         } catch (IOException e) {
@@ -70,7 +70,7 @@ final class WorkbookDump {
     }
 
     /** The figures of a named cell or range. */
-    static List<Double> named(XSSFWorkbook book, String name) {
+    public static List<Double> named(XSSFWorkbook book, String name) {
         XSSFName found = book.getName(name);
         if (found == null) {
             throw new AssertionError("no name " + name);

@@ -14,8 +14,11 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.office.Outcome;
 import spadework.office.Paper;
+import spadework.press.PageText;
 import spadework.press.Recalculation;
 import spadework.press.VeraPdf;
+import spadework.press.WorkbookDump;
+import spadework.pricing.Quote;
 
 /** Every paper of every sample: the PDF by the standards it claims, the workbook worked out again. */
 class SamplePapersConformTest {
@@ -53,6 +56,34 @@ class SamplePapersConformTest {
             }
         }
         assertThat(seen).isEqualTo(4);
+    }
+
+    /** Workbook, page and listing say the same total, section by section. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void workbookPageAndListingSayTheSame(Path sample) throws IOException {
+        Quote quote = Samples.bid(sample).dossier().quote();
+        double total = quote.total().amount().doubleValue();
+        List<Double> prices = quote.sections().stream()
+                .map(section -> section.price().amount().doubleValue())
+                .toList();
+        for (Path file : print(sample)) {
+            byte[] content = Files.readAllBytes(file);
+            switch (file.getFileName().toString()) {
+                case "proposal.xlsx" -> {
+                    assertThat(WorkbookDump.named(WorkbookDump.open(content), "job_total")).containsExactly(total);
+                    assertThat(WorkbookDump.named(WorkbookDump.open(content), "section_prices")).isEqualTo(prices);
+                }
+                case "cost-sheet.xlsx" -> {
+                    assertThat(WorkbookDump.named(WorkbookDump.open(content), "job_total")).containsExactly(total);
+                    assertThat(WorkbookDump.named(WorkbookDump.open(content), "sections_price")).isEqualTo(prices);
+                }
+                case "proposal.pdf", "cost-sheet.pdf" ->
+                    assertThat(PageText.all(content)).contains(quote.total().text());
+                default -> assertThat(content).isNotEmpty();
+            }
+        }
+        assertThat(Samples.bid(sample).priceListing()).contains("\"total\" : \"" + quote.total().plain() + "\"");
     }
 
     private List<Path> print(Path sample) throws IOException {
