@@ -98,16 +98,22 @@ final class WaterDesign {
     }
 
     private String range(Range inflow) {
-        String low = text(inflow.low());
-        String high = text(inflow.high());
+        String low = flow(inflow.low());
+        String high = flow(inflow.high());
         return low.equals(high) ? high : terms.get("water.row.range", "low", low, "high", high);
+    }
+
+    /** A trickle that would print as nothing is told as what it is under. */
+    private String flow(Worked gpm) {
+        boolean trickle = gpm.number() > 0 && Figures.printed(gpm.value(), gpm.unit()).signum() == 0;
+        return trickle ? terms.get("water.row.trickle") : text(gpm);
     }
 
     private String cover(Optional<Worked> start, Optional<Worked> end) {
         if (start.isEmpty() || end.isEmpty()) {
             return "";
         }
-        return terms.get("water.row.cover", "start", length(start.get()), "end", length(end.get()));
+        return terms.get("water.row.cover", "start", over(start.get()), "end", over(end.get()));
     }
 
     private String sentence(SumpDesign sump) {
@@ -126,8 +132,9 @@ final class WaterDesign {
         return Figures.withUnit(working.value(), working.unit());
     }
 
-    private static String length(Working feet) {
-        return Length.ofFeet(feet.number()).text();
+    /** Where a pipe comes to the open, nothing lies over it. */
+    private String over(Working cover) {
+        return cover.number() > 0 ? Length.ofFeet(cover.number()).text() : terms.get("water.row.open");
     }
 
     private static String percent(Working slope) {
