@@ -3,6 +3,7 @@ package spadework.bench;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -48,11 +49,21 @@ final class ThousandJobs {
         for (String above : List.of("company.json", "price-book.json")) {
             Files.writeString(WORK.resolve("jobs").resolve(above), Files.readString(SAMPLES.resolve(above)));
         }
-        String sample = Files.readString(SAMPLES.resolve(PRINTED.get(number % PRINTED.size())).resolve("job.json"));
+        Path source = SAMPLES.resolve(PRINTED.get(number % PRINTED.size()));
+        copyPhotos(source, folder);
+        String sample = Files.readString(source.resolve("job.json"));
         String own = sample.replaceFirst("\"number\":\\s*\"[^\"]*\"", "\"number\": \"" + name + "\"")
                 .replaceFirst("\"names\":\\s*\\[\\s*\"", "$0Customer " + number + " ");
         Files.writeString(folder.resolve("job.json"), own);
         return folder;
+    }
+
+    private static void copyPhotos(Path source, Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(source)) {
+            for (Path photo : files.filter(file -> file.toString().endsWith(".jpg")).toList()) {
+                Files.copy(photo, folder.resolve(photo.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+            }
+        }
     }
 
     /** The most that was in use, and what was left after the first and after the last full collections. */
