@@ -13,6 +13,7 @@ final class Amounts {
     private static final Dollars MOST = Dollars.of("10000000");
 
     static final Kind<Dollars> FROM_ZERO = kind(Limits.between(Dollars.ZERO, MOST, Dollars::text));
+    static final Kind<Dollars> SIGNED = kind(Limits.between(Dollars.ZERO.minus(MOST), MOST, Dollars::text));
     static final Kind<Dollars> ABOVE_ZERO = kind(Limits.above(Dollars.ZERO, MOST, Dollars::text));
 
     private Amounts() {}

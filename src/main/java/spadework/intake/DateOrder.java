@@ -17,7 +17,8 @@ final class DateOrder {
         completed.ifPresent(day -> inOrder(sheet, "/issued", job.issued(), "/closed/completed", day));
     }
 
-    private static void inOrder(Sheet sheet, String first, LocalDate earlier, String second, LocalDate later) {
+    /** Notes a fault where the second day lies before the first. */
+    static void inOrder(Sheet sheet, String first, LocalDate earlier, String second, LocalDate later) {
         if (sheet.isSound(first) && sheet.isSound(second) && later.isBefore(earlier)) {
             String name = first.substring(first.lastIndexOf('/') + 1);
             String allowed = "a day not before \"" + name + "\", " + earlier;

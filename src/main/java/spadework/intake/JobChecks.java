@@ -6,17 +6,22 @@ import spadework.job.Job;
 
 /** Every check of what has to fit together in a job: one class a check. */
 final class JobChecks {
-    private static final List<BiConsumer<Job, Sheet>> ALL = List.of(
-            UniqueLabels::check,
-            References::check,
-            CornerEnds::check,
-            HouseSides::check,
-            DateOrder::check,
-            RepeatedCodes::check);
+    /** What an altered job has to hold as well. */
+    private static final List<BiConsumer<Job, Sheet>> STRUCTURE = List.of(
+            UniqueLabels::check, References::check, CornerEnds::check, HouseSides::check, RepeatedCodes::check);
+
+    private static final List<BiConsumer<Job, Sheet>> REST =
+            List.of(DateOrder::check, AgreementChecks::check, AlterationChecks::check);
 
     private JobChecks() {}
 
     static void all(Job job, Sheet sheet) {
-        ALL.forEach(check -> check.accept(job, sheet));
+        structure(job, sheet);
+        REST.forEach(check -> check.accept(job, sheet));
+    }
+
+    /** The checks of walls, pipes, corners and items alone. */
+    static void structure(Job job, Sheet sheet) {
+        STRUCTURE.forEach(check -> check.accept(job, sheet));
     }
 }

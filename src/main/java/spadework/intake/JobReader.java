@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import spadework.company.Company;
 import spadework.job.AcceptedStop;
-import spadework.job.Closed;
 import spadework.job.Corner;
 import spadework.job.CornerKind;
 import spadework.job.Customer;
@@ -25,6 +24,10 @@ final class JobReader {
     private static final Restoration NO_RESTORATION =
             new Restoration(Length.ZERO, NO_AREA, TOPSOIL_DEPTH, NO_AREA, NO_AREA, NO_AREA, 0);
     private static final WarrantyTerms NO_WARRANTY = new WarrantyTerms(List.of(), 1, 0, 0, List.of(), List.of());
+
+    static final Kind<Photo> PHOTO = Kind.object(JobReader::photo);
+    static final Kind<Corner> CORNER = Kind.object(JobReader::corner);
+    static final Kind<Restoration> RESTORATION = Kind.object(JobReader::restoration);
 
     private final Optional<Company> company;
     private final Codes codes;
@@ -54,11 +57,11 @@ final class JobReader {
                 fields.get("site", SiteReader.SITE),
                 fields.list("observations", Kind.object(JobReader::observation)),
                 fields.list("notFixed", Texts.TEXT),
-                fields.list("photos", Kind.object(JobReader::photo)),
+                fields.list("photos", PHOTO),
                 fields.list("walls", new WallReader(codes).kind()),
-                fields.list("corners", Kind.object(JobReader::corner)),
+                fields.list("corners", CORNER),
                 fields.get("water", new WaterReader(codes).kind(), WaterReader.NONE),
-                fields.get("restoration", Kind.object(JobReader::restoration), NO_RESTORATION),
+                fields.get("restoration", RESTORATION, NO_RESTORATION),
                 fields.list("protection", Texts.TEXT),
                 fields.list("excluded", Texts.TEXT),
                 fields.list("assumed", Texts.TEXT),
@@ -68,7 +71,7 @@ final class JobReader {
                 fields.get("payments", Terms.PAYMENTS, company.map(Company::payments).orElse(List.of())),
                 fields.get("warranty", Terms.WARRANTY, company.map(Company::warranty).orElse(NO_WARRANTY)),
                 fields.list("acceptedStops", Kind.object(JobReader::acceptedStop)),
-                fields.find("closed", Kind.object(inside -> new Closed(inside.get("completed", Dates.DATE)))),
+                new AgreementReader(codes).read(fields),
                 fields.list("terms", Texts.TEXT),
                 fields.list("notes", Texts.TEXT));
     }

@@ -30,6 +30,16 @@ record Quantity(BigDecimal number, Unit unit) {
                     quantity -> quantity.number.signum() > 0 && quantity.number.compareTo(MOST) <= 0),
             new Quantity(BigDecimal.ONE, Unit.NONE));
 
+    /** A quantity in any unit, below zero for what is given back. */
+    static final Kind<Quantity> SIGNED = Written.kind(
+            WHAT,
+            "12 cy",
+            Quantity::parse,
+            new Limits<>(
+                    "from -1,000,000 to 1,000,000, not 0",
+                    quantity -> quantity.number.signum() != 0 && quantity.number.abs().compareTo(MOST) <= 0),
+            new Quantity(BigDecimal.ONE, Unit.NONE));
+
     /** A quantity in one unit, within limits that are told in it. */
     static Kind<Quantity> in(Unit unit, String least, String most) {
         String example = most + " " + unit.symbol();

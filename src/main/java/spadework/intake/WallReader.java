@@ -54,7 +54,7 @@ final class WallReader {
                 fields.list("strip", codes.kind()),
                 fields.list("openings", Kind.object(WallReader::opening)),
                 fields.get("windowWells", Counts.between(0, 50), 0),
-                fields.get("finish", Kind.object(this::finish)),
+                fields.get("finish", finish()),
                 fields.get("digging", Kind.object(WallReader::digging), USUAL_DIGGING));
         checkDepth(fields.node(), wall);
         checkOpenings(fields.node(), wall);
@@ -119,6 +119,10 @@ final class WallReader {
                 fields.get("count", Counts.between(1, 1000), 1),
                 fields.get("width", Measures.lengthUpTo(100)),
                 fields.get("height", Measures.lengthUpTo(20)));
+    }
+
+    Kind<Finish> finish() {
+        return Kind.object(this::finish);
     }
 
     private Finish finish(Fields fields) {

@@ -3,6 +3,7 @@ package spadework.intake;
 import java.util.List;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
+import spadework.job.Outlet;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.TrenchSize;
@@ -12,6 +13,9 @@ import spadework.job.Water;
 final class WaterReader {
     static final Water NONE = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
+    static final Kind<Downspout> DOWNSPOUT = Kind.object(WaterReader::downspout);
+    static final Kind<Outlet> OUTLET = Kind.object(OutletReader::outlet);
+
     private final Codes codes;
 
     WaterReader(Codes codes) {
@@ -20,12 +24,20 @@ final class WaterReader {
 
     Kind<Water> kind() {
         return Kind.object(fields -> new Water(
-                fields.list("drains", Kind.object(this::drain)),
-                fields.list("mains", Kind.object(this::run)),
-                fields.list("roofLines", Kind.object(this::run)),
-                fields.list("downspouts", Kind.object(WaterReader::downspout)),
-                fields.list("outlets", Kind.object(OutletReader::outlet)),
+                fields.list("drains", drain()),
+                fields.list("mains", run()),
+                fields.list("roofLines", run()),
+                fields.list("downspouts", DOWNSPOUT),
+                fields.list("outlets", OUTLET),
                 fields.list("candidates", Kind.object(OutletReader::candidate))));
+    }
+
+    Kind<FootingDrain> drain() {
+        return Kind.object(this::drain);
+    }
+
+    Kind<SolidRun> run() {
+        return Kind.object(this::run);
     }
 
     private FootingDrain drain(Fields fields) {

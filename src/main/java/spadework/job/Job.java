@@ -39,7 +39,7 @@ public record Job(
         List<Payment> payments,
         WarrantyTerms warranty,
         List<AcceptedStop> acceptedStops,
-        Optional<Closed> closed,
+        Agreement agreement,
         List<String> terms,
         List<String> notes) {
 
@@ -72,6 +72,11 @@ public record Job(
                 .orElseThrow(() -> new IllegalArgumentException("no wall " + label));
     }
 
+    /** The end of the work; empty until then. */
+    public Optional<Closed> closed() {
+        return agreement.closed();
+    }
+
     /** The same job with one wall in place of the one with its label. */
     public Job withWall(Wall other) {
         List<Wall> changed = walls.stream()
@@ -79,6 +84,6 @@ public record Job(
                 .toList();
         return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, changed,
                 corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                warranty, acceptedStops, closed, terms, notes);
+                warranty, acceptedStops, agreement, terms, notes);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import spadework.job.Access;
+import spadework.job.Agreement;
 import spadework.job.Address;
 import spadework.job.Condition;
 import spadework.job.Customer;
@@ -207,7 +208,7 @@ public final class PlanJob {
                 List.of(),
                 new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
                 List.of(),
-                Optional.empty(),
+                Agreement.NONE,
                 List.of(), List.of());
     }
 

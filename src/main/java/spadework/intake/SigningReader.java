@@ -1,0 +1,45 @@
+package spadework.intake;
+
+import java.util.List;
+import spadework.job.Salesperson;
+import spadework.job.Signing;
+import spadework.job.SigningPlace;
+import spadework.job.Subcontractor;
+
+/** Reads what a contract says beyond the work. */
+final class SigningReader {
+    private static final String ENGLISH = "English";
+
+    private SigningReader() {}
+
+    static Signing signing(Fields fields) {
+        return new Signing(
+                fields.find("on", Dates.DATE),
+                fields.get("place", Choices.of(SigningPlace.class), SigningPlace.HOME),
+                fields.find("salesperson", Kind.object(SigningReader::salesperson)),
+                fields.find("oldestAge", Counts.between(18, 120)),
+                fields.find("specialOrder", Amounts.FROM_ZERO),
+                fields.get("emergency", Texts.YES_OR_NO, false),
+                fields.find("subcontractors", new Kind<>("[]", SigningReader::subcontractors)),
+                fields.get("language", Texts.LABEL, ENGLISH),
+                fields.find("dateIsEssential", Texts.YES_OR_NO),
+                fields.find("depositHeld", Texts.TEXT),
+                fields.find("permits", Texts.TEXT),
+                fields.get("lienOnHome", Texts.YES_OR_NO, false),
+                fields.get("financed", Texts.YES_OR_NO, false));
+    }
+
+    private static Salesperson salesperson(Fields fields) {
+        return new Salesperson(fields.get("name", Texts.LABEL), fields.find("licence", Texts.LABEL));
+    }
+
+    private static List<Subcontractor> subcontractors(Node node) {
+        Kind<Subcontractor> one = Kind.object(fields -> new Subcontractor(
+                fields.get("name", Texts.LABEL),
+                fields.get("address", Texts.LABEL),
+                fields.get("phone", Texts.LABEL),
+                fields.find("licence", Texts.LABEL),
+                fields.get("trade", Texts.LABEL)));
+        return node.elements().stream().map(one::read).toList();
+    }
+}

@@ -1,0 +1,7 @@
+package spadework.job;
+
+import java.util.Optional;
+import spadework.measure.Length;
+
+/** A drain, main or roof line as built, with the levels of its inside bottom. */
+public record BuiltPipe(String label, Length length, Optional<Length> startInvert, Optional<Length> endInvert) {}

@@ -1,0 +1,31 @@
+package spadework.job;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import spadework.measure.Length;
+
+/**
+ * A wall as built.
+ *
+ * @param depthStart grade to the top of the footing at the start, measured in the open trench
+ * @param gallons of liquid that went on the wall
+ * @param batches batch numbers from the pails or rolls
+ * @param temperature air and wall while it was coated, in words
+ * @param holdPoints what was looked at before the work went on
+ */
+public record BuiltWall(
+        String label,
+        Length length,
+        Length depthStart,
+        Length depthEnd,
+        Optional<BigDecimal> gallons,
+        List<String> batches,
+        Optional<String> temperature,
+        List<HoldPoint> holdPoints) {
+
+    public BuiltWall {
+        batches = List.copyOf(batches);
+        holdPoints = List.copyOf(holdPoints);
+    }
+}

@@ -1,0 +1,6 @@
+package spadework.job;
+
+import java.util.Optional;
+
+/** Who sold the work. */
+public record Salesperson(String name, Optional<String> licence) {}
