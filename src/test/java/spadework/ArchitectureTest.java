@@ -48,11 +48,12 @@ class ArchitectureTest {
       safety    | measure finding working job pricebook trench water takeoff
       figure    | measure finding working job pricebook trench water takeoff safety
       pricing   | money measure working job company pricebook takeoff
+      contract  | money measure job company pricebook takeoff pricing
       drawing   | measure working job pricebook trench water takeoff
-      paperwork | money measure finding working job company pricebook trench water takeoff pricing drawing
+      paperwork | money measure finding working job company pricebook trench water takeoff pricing contract drawing
       press     | money measure finding paperwork drawing
-      listing   | money measure finding working job takeoff pricing figure
-      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing drawing paperwork press listing
+      listing   | money measure finding working job takeoff pricing contract figure
+      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing contract drawing paperwork press listing
       cli       | measure finding job figure office
       """;
 

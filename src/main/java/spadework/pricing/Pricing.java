@@ -47,6 +47,12 @@ public final class Pricing {
                 Instalments.of(total, job.payments()));
     }
 
+    /** The price of the work alone: the sum of the printed section prices, before minimum and tax. */
+    public static Dollars work(Company company, PriceBook book, Takeoff takeoff) {
+        List<PricedSection> sections = sections(takeoff, LinePricing.of(company, book, takeoff), company.priceRules());
+        return Dollars.total(sections.stream().map(PricedSection::price).toList());
+    }
+
     private static List<PricedSection> sections(Takeoff takeoff, List<PricedLine> lines, PriceRules rules) {
         List<PricedSection> sections = new ArrayList<>();
         for (TakeoffSection section : takeoff.sections()) {

@@ -1,0 +1,120 @@
+package spadework.contract;
+
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.company.Company;
+import spadework.job.Accepted;
+import spadework.job.Agreed;
+import spadework.job.Altered;
+import spadework.job.Change;
+import spadework.job.ChangeState;
+import spadework.job.Decision;
+import spadework.job.Job;
+import spadework.job.Option;
+import spadework.job.UnitCount;
+import spadework.money.Dollars;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Instalments;
+import spadework.pricing.Quote;
+import spadework.pricing.UnitPrice;
+
+/** From a priced job to its contract. */
+public final class Contracting {
+    private final Job job;
+    private final Company company;
+    private final PriceBook book;
+    private final Quote proposed;
+
+    private Contracting(Job job, Company company, PriceBook book, Quote proposed) {
+        this.job = job;
+        this.company = company;
+        this.book = book;
+        this.proposed = proposed;
+    }
+
+    /**
+     * Prices options and change orders.
+     *
+     * @param job as the file has it
+     * @param company the contractor, as when the job was accepted
+     * @param book the book of that day, with the job's own price changes
+     * @param proposed the quote of the job without options
+     * @throws IllegalArgumentException if a change names a unit price that the quote does not have; see {@link
+     *     #unknownPrices}
+     */
+    public static Contract of(Job job, Company company, PriceBook book, Quote proposed) {
+        return new Contracting(job, company, book, proposed).contract();
+    }
+
+    /** The unit prices that change orders name and the quote does not have, or has in another unit. */
+    public static List<UnitCount> unknownPrices(Job job, Quote proposed) {
+        return job.agreement().changes().stream()
+                .flatMap(change -> change.unitPrices().stream())
+                .filter(count -> proposed.unitPrices().stream()
+                        .noneMatch(price -> price.code().equals(count.price()) && price.unit() == count.unit()))
+                .toList();
+    }
+
+    private Contract contract() {
+        List<PricedOption> options = options();
+        Sum contracted = new Sum(proposed.price(), proposed.tax())
+                .plus(Sum.of(options.stream().filter(PricedOption::taken).map(PricedOption::sum).toList()));
+        List<PricedChange> changes = new ArrayList<>();
+        Dollars price = contracted.total();
+        for (Change change : job.agreement().changes()) {
+            PricedChange priced = priced(change, price);
+            changes.add(priced);
+            price = change.state() == ChangeState.ACCEPTED ? priced.after() : price;
+        }
+        return new Contract(proposed, options, Instalments.of(contracted.total(), job.payments()), changes);
+    }
+
+    private List<PricedOption> options() {
+        List<PricedOption> options = new ArrayList<>();
+        if (job.agreement().options().isEmpty()) {
+            return options;
+        }
+        List<String> taken = job.agreement().accepted().map(Accepted::options).orElse(List.of());
+        WorkPrice without = WorkPrice.of(job, company, book);
+        for (Option option : job.agreement().options()) {
+            WorkPrice with = WorkPrice.of(Altered.of(job, option.alteration()), company, book);
+            options.add(new PricedOption(
+                    option,
+                    without.to(with, company),
+                    QuantityChanges.between(without.takeoff(), with.takeoff()),
+                    taken.contains(option.label())));
+        }
+        return options;
+    }
+
+    private PricedChange priced(Change change, Dollars before) {
+        Job agreed = Agreed.before(job, change.number());
+        WorkPrice without = WorkPrice.of(agreed, company, book);
+        WorkPrice with = WorkPrice.of(Altered.of(agreed, change.alteration()), company, book);
+        List<UnitLine> lines = change.unitPrices().stream().map(this::line).toList();
+        Sum reckoned = lines.isEmpty()
+                ? without.to(with, company)
+                : WorkPrice.taxed(Dollars.total(lines.stream().map(UnitLine::amount).toList()), company);
+        Sum agreedSum = change.state() == ChangeState.ACCEPTED
+                ? change.decision().map(Decision::price).map(signed -> signed(signed, reckoned)).orElse(reckoned)
+                : reckoned;
+        return new PricedChange(change, before, reckoned, agreedSum, before.plus(agreedSum.total()), lines,
+                QuantityChanges.between(without.takeoff(), with.takeoff()));
+    }
+
+    /** The signed price stands; what differs from the reckoned one is price, not tax. */
+    private static Sum signed(Dollars total, Sum reckoned) {
+        return new Sum(total.minus(reckoned.tax()), reckoned.tax());
+    }
+
+    private UnitLine line(UnitCount count) {
+        Optional<UnitPrice> price = proposed.unitPrices().stream()
+                .filter(known -> known.code().equals(count.price()) && known.unit() == count.unit())
+                .findFirst();
+        UnitPrice known = price.orElseThrow(() -> new IllegalArgumentException("no unit price " + count.price()));
+        return new UnitLine(
+                known, count.quantity(), known.price().exact().times(count.quantity()).toCents(RoundingMode.HALF_UP));
+    }
+}

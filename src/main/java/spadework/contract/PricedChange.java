@@ -1,0 +1,29 @@
+package spadework.contract;
+
+import java.util.List;
+import spadework.job.Change;
+import spadework.money.Dollars;
+
+/**
+ * A change order with its price.
+ *
+ * @param before contract price before it, with any sales tax
+ * @param reckoned what it comes to by agreed unit prices or by the path of the job
+ * @param agreed what counts: the signed price of an accepted one, the reckoned one of any other
+ * @param after contract price once it is accepted
+ * @param lines what is charged by unit prices; empty when the alteration is priced by the path
+ */
+public record PricedChange(
+        Change change,
+        Dollars before,
+        Sum reckoned,
+        Sum agreed,
+        Dollars after,
+        List<UnitLine> lines,
+        List<QuantityChange> quantities) {
+
+    public PricedChange {
+        lines = List.copyOf(lines);
+        quantities = List.copyOf(quantities);
+    }
+}

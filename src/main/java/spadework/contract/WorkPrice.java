@@ -1,0 +1,31 @@
+package spadework.contract;
+
+import spadework.company.Company;
+import spadework.company.TaxMode;
+import spadework.job.Job;
+import spadework.money.Dollars;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Pricing;
+import spadework.pricing.SalesTax;
+import spadework.takeoff.Measuring;
+import spadework.takeoff.Takeoff;
+
+/** A job's takeoff with the price of its work: its sections, without the small-job minimum, which is charged once. */
+record WorkPrice(Takeoff takeoff, Dollars price) {
+
+    static WorkPrice of(Job job, Company company, PriceBook book) {
+        Takeoff takeoff = Measuring.of(job, book);
+        return new WorkPrice(takeoff, Pricing.work(company, book, takeoff));
+    }
+
+    /** What another job costs more than this one. */
+    Sum to(WorkPrice other, Company company) {
+        return taxed(other.price.minus(price), company);
+    }
+
+    /** A price with the sales tax on it, where the company collects it: each option and change is an invoice. */
+    static Sum taxed(Dollars price, Company company) {
+        boolean collected = company.tax().mode() == TaxMode.ON_PRICE;
+        return new Sum(price, collected ? SalesTax.on(price, company.tax().rate()) : Dollars.ZERO);
+    }
+}

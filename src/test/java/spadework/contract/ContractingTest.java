@@ -1,0 +1,184 @@
+package spadework.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.LongStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import spadework.company.Company;
+import spadework.job.Agreed;
+import spadework.job.Agreements;
+import spadework.job.Alteration;
+import spadework.job.Altered;
+import spadework.job.Change;
+import spadework.job.ChangeState;
+import spadework.job.Decision;
+import spadework.job.Job;
+import spadework.job.Jobs;
+import spadework.job.TakenAway;
+import spadework.job.UnitCount;
+import spadework.job.Wall;
+import spadework.measure.Unit;
+import spadework.money.Dollars;
+import spadework.pricebook.Books;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Due;
+import spadework.pricing.Pricing;
+import spadework.pricing.Quote;
+import spadework.pricing.UnitPrice;
+import spadework.takeoff.Measuring;
+
+/** What options and change orders do to the contract price, and what they never do. */
+class ContractingTest {
+    private static final Company COMPANY = Books.company();
+    private static final PriceBook BOOK = Books.standard();
+    private static final Job JOB = Jobs.job();
+    private static final Quote QUOTE = quote(JOB);
+
+    private static Quote quote(Job job) {
+        return Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK));
+    }
+
+    private static Contract contract(Job job) {
+        return Contracting.of(job, COMPANY, BOOK, QUOTE);
+    }
+
+    private static Job with(List<Change> changes) {
+        return Agreements.with(
+                JOB,
+                Agreements.agreement(
+                        List.of(), Optional.of(Agreements.accepted(List.of(), List.of())), changes));
+    }
+
+    @Test
+    void optionIsOutsideTheTotalUntilItIsTaken() {
+        var options = List.of(Agreements.option("OP1", Agreements.wall("C", 20)));
+        Contract open = contract(Agreements.with(JOB, Agreements.agreement(options, Optional.empty(), List.of())));
+        assertThat(open.total()).isEqualTo(QUOTE.total());
+        assertThat(open.options().get(0).sum().price()).isGreaterThan(Dollars.ZERO);
+
+        var yes = Optional.of(Agreements.accepted(List.of("OP1"), List.of()));
+        Contract taken = contract(Agreements.with(JOB, Agreements.agreement(options, yes, List.of())));
+        assertThat(taken.total()).isEqualTo(QUOTE.total().plus(open.options().get(0).sum().total()));
+
+        var no = Optional.of(Agreements.accepted(List.of(), List.of("OP1")));
+        assertThat(contract(Agreements.with(JOB, Agreements.agreement(options, no, List.of()))).total())
+                .isEqualTo(QUOTE.total());
+    }
+
+    @Test
+    void optionCostsWhatTheJobWithItCostsMore() {
+        Alteration more = Agreements.wall("C", 20);
+        var options = List.of(Agreements.option("OP1", more));
+        Contract contract = contract(Agreements.with(JOB, Agreements.agreement(options, Optional.empty(), List.of())));
+        assertThat(contract.options().get(0).sum().price())
+                .isEqualTo(quote(Altered.of(JOB, more)).price().minus(QUOTE.price()));
+    }
+
+    @Test
+    void addingAWallAndTakingItAwayAgainIsTheSameJob() {
+        Job more = Altered.of(JOB, Agreements.wall("C", 20));
+        TakenAway gone = new TakenAway(List.of("C"), List.of(), List.of(), List.of(), List.of(), Optional.empty());
+        assertThat(more).isNotEqualTo(JOB);
+        assertThat(Altered.of(more, Alteration.NONE.taking(gone))).isEqualTo(JOB);
+    }
+
+    @Test
+    void takeoffDifferenceIsComputedFromBothJobs() {
+        Job more = Altered.of(JOB, Agreements.wall("C", 20));
+        List<QuantityChange> changes = QuantityChanges.between(Measuring.of(JOB, BOOK), Measuring.of(more, BOOK));
+        assertThat(changes).anySatisfy(change -> {
+            assertThat(change.id()).startsWith("C.");
+            assertThat(change.before()).isEqualByComparingTo("0");
+        });
+        assertThat(QuantityChanges.between(Measuring.of(JOB, BOOK), Measuring.of(JOB, BOOK))).isEmpty();
+        List<QuantityChange> back = QuantityChanges.between(Measuring.of(more, BOOK), Measuring.of(JOB, BOOK));
+        assertThat(back.stream().map(QuantityChange::difference).reduce(BigDecimal.ZERO, BigDecimal::add))
+                .isEqualByComparingTo(changes.stream()
+                        .map(QuantityChange::difference)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add)
+                        .negate());
+    }
+
+    @Test
+    void unitPricedChangeIsQuantityTimesTheAgreedPrice() {
+        UnitPrice foot = QUOTE.unitPrices().stream()
+                .filter(price -> price.code().equals("WALL-FOOT-A"))
+                .findFirst()
+                .orElseThrow();
+        UnitCount twelve = new UnitCount(foot.code(), new BigDecimal("12.5"), Unit.FOOT);
+        Contract contract = contract(with(List.of(Agreements.change(
+                1, Alteration.NONE, List.of(twelve), 1, ChangeState.PENDING, Optional.empty()))));
+        assertThat(contract.changes().get(0).reckoned().price().amount())
+                .isEqualByComparingTo(foot.price().amount().multiply(new BigDecimal("12.5")));
+    }
+
+    @Test
+    void unitPriceThatTheContractLacksIsNamed() {
+        UnitCount strange = new UnitCount("NO-SUCH", BigDecimal.ONE, Unit.FOOT);
+        Job job = with(List.of(Agreements.change(
+                1, Alteration.NONE, List.of(strange), 0, ChangeState.PENDING, Optional.empty())));
+        assertThat(Contracting.unknownPrices(job, QUOTE)).containsExactly(strange);
+    }
+
+    /** What was signed stands, whatever the reckoning says later. */
+    @Test
+    void signedPriceOfAChangeIsWhatCounts() {
+        Contract contract = contract(with(List.of(Agreements.change(1, Agreements.wall("C", 20), List.of(), 2,
+                ChangeState.ACCEPTED, Optional.of(Agreements.signed("777.77"))))));
+        assertThat(contract.total()).isEqualTo(QUOTE.total().plus(Dollars.of("777.77")));
+        assertThat(contract.changes().get(0).reckoned().total()).isNotEqualTo(Dollars.of("777.77"));
+    }
+
+    @Test
+    void wallOfAnAcceptedChangeIsInTheAgreedWork() {
+        Job job = with(List.of(
+                Agreements.change(1, Agreements.wall("C", 20), List.of(), 2, ChangeState.ACCEPTED,
+                        Optional.of(Agreements.signed("100.00"))),
+                Agreements.change(2, Agreements.wall("D", 10), List.of(), 2, ChangeState.PENDING, Optional.empty())));
+        assertThat(Agreed.of(job).walls()).extracting(Wall::label).containsExactly("A", "C");
+        assertThat(Agreed.contracted(job).walls()).extracting(Wall::label).containsExactly("A");
+    }
+
+    @ParameterizedTest(name = "seed {0}")
+    @MethodSource("seeds")
+    void totalAfterAnyMixOfChangesIsTheContractPlusTheAcceptedOnes(long seed) {
+        Random random = new Random(seed);
+        List<Change> changes = new ArrayList<>();
+        Dollars accepted = Dollars.ZERO;
+        int days = 0;
+        for (int number = 1; number <= 1 + random.nextInt(6); number++) {
+            ChangeState state = ChangeState.values()[random.nextInt(3)];
+            Dollars price = Dollars.of(BigDecimal.valueOf(random.nextInt(900_000) - 300_000, 2));
+            boolean yes = state == ChangeState.ACCEPTED;
+            Optional<Decision> decision =
+                    yes ? Optional.of(Agreements.signed(price.plain())) : Optional.empty();
+            int more = random.nextInt(5) - 1;
+            changes.add(Agreements.change(
+                    number, Agreements.wall("W" + number, 4 + random.nextInt(30)), List.of(), more, state, decision));
+            accepted = yes ? accepted.plus(price) : accepted;
+            days += yes ? more : 0;
+        }
+        Contract contract = contract(with(changes));
+        assertThat(contract.total()).isEqualTo(QUOTE.total().plus(accepted));
+        assertThat(contract.daysAdded()).isEqualTo(days);
+        Dollars price = contract.contracted().total();
+        for (PricedChange change : contract.changes()) {
+            assertThat(change.before()).isEqualTo(price);
+            price = change.change().state() == ChangeState.ACCEPTED ? change.after() : price;
+        }
+        assertThat(price).isEqualTo(contract.total());
+        assertThat(Dollars.total(contract.payments().stream().map(Due::amount).toList()))
+                .isEqualTo(contract.contracted().total());
+    }
+
+    static LongStream seeds() {
+        return LongStream.range(0, 20);
+    }
+}
