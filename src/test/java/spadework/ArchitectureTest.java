@@ -49,11 +49,12 @@ class ArchitectureTest {
       figure    | measure finding working job pricebook trench water takeoff safety
       pricing   | money measure working job company pricebook takeoff
       contract  | money measure job company pricebook takeoff pricing
+      closeout  | money measure finding working job pricebook takeoff contract
       drawing   | measure working job pricebook trench water takeoff
-      paperwork | money measure finding working job company pricebook trench water takeoff pricing contract drawing
+      paperwork | money measure finding working job company pricebook trench water takeoff pricing contract closeout drawing
       press     | money measure finding paperwork drawing
       listing   | money measure finding working job takeoff pricing contract figure
-      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing contract drawing paperwork press listing
+      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing contract closeout drawing paperwork press listing
       cli       | measure finding job figure office
       """;
 

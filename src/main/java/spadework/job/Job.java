@@ -86,4 +86,18 @@ public record Job(
                 corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
                 warranty, acceptedStops, agreement, terms, notes);
     }
+
+    /** The same job with other pipes. */
+    public Job withWater(Water other) {
+        return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,
+                corners, other, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
+                warranty, acceptedStops, agreement, terms, notes);
+    }
+
+    /** The same job with another agreement. */
+    public Job withAgreement(Agreement other) {
+        return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,
+                corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
+                warranty, acceptedStops, other, terms, notes);
+    }
 }

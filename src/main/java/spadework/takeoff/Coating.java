@@ -34,4 +34,13 @@ public final class Coating {
     public static double gallons(double squareFeet, double wetMils) {
         return squareFeet / coverage(wetMils);
     }
+
+    /**
+     * Mean wet film in mils that gallons make on an area: gallons × 1604.17 ÷ sf.
+     *
+     * @param squareFeet above 0
+     */
+    public static double wetFilmOf(double gallons, double squareFeet) {
+        return gallons * SQUARE_FEET_PER_GALLON_MIL / squareFeet;
+    }
 }

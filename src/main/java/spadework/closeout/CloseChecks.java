@@ -1,0 +1,143 @@
+package spadework.closeout;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.job.Agreement;
+import spadework.job.AsBuilt;
+import spadework.job.Change;
+import spadework.job.ChangeState;
+import spadework.job.FlowTest;
+import spadework.job.Job;
+import spadework.job.Wall;
+
+/** What keeps a job from being closed, each with its reason, and what is only worth knowing. */
+public final class CloseChecks {
+    private static final String PRACTICE = "common practice, no source";
+
+    private final Job agreed;
+    private final Agreement agreement;
+    private final List<Finding> found = new ArrayList<>();
+
+    private CloseChecks(Job agreed) {
+        this.agreed = agreed;
+        this.agreement = agreed.agreement();
+    }
+
+    /**
+     * Looks at everything that a warranty rests on.
+     *
+     * @param agreed the agreed work
+     * @param films of the job as built
+     * @param waived why an open balance is waived; empty where it is not
+     */
+    public static List<Finding> of(Job agreed, List<AppliedFilm> films, Account account, Optional<String> waived) {
+        CloseChecks checks = new CloseChecks(agreed);
+        checks.accepted();
+        checks.changes();
+        checks.built();
+        films.forEach(checks::film);
+        checks.flow();
+        checks.balance(account, waived);
+        return List.copyOf(checks.found);
+    }
+
+    /** Whether a finding keeps the job open. */
+    public static boolean isOpen(Finding finding) {
+        return finding.severity() != Severity.ADVISE;
+    }
+
+    private void accepted() {
+        if (agreement.accepted().isEmpty()) {
+            must("close-not-accepted", "", Map.of());
+        }
+    }
+
+    private void changes() {
+        for (Change change : agreement.changes()) {
+            if (change.state() == ChangeState.PENDING) {
+                must("close-change-pending", Integer.toString(change.number()), Map.of("title", change.title()));
+            }
+        }
+    }
+
+    private void built() {
+        if (agreement.asBuilt().isEmpty()) {
+            must("close-not-recorded", "", Map.of());
+            return;
+        }
+        AsBuilt built = agreement.asBuilt().get();
+        agreed.walls().stream()
+                .map(Wall::label)
+                .filter(label -> built.wall(label).isEmpty())
+                .forEach(label -> must("close-wall-not-recorded", label, Map.of()));
+        pipes().stream()
+                .filter(label -> built.pipe(label).isEmpty())
+                .forEach(label -> must("close-pipe-not-recorded", label, Map.of()));
+        built.walls().stream()
+                .filter(wall -> wall.holdPoints().isEmpty())
+                .forEach(wall -> advise("close-no-hold-point", wall.label(), Map.of()));
+        built.walls().stream()
+                .filter(wall -> wall.batches().isEmpty())
+                .forEach(wall -> advise("close-no-batch", wall.label(), Map.of()));
+    }
+
+    private List<String> pipes() {
+        List<String> labels = new ArrayList<>();
+        agreed.water().drains().forEach(drain -> labels.add(drain.label()));
+        agreed.water().mains().forEach(run -> labels.add(run.label()));
+        agreed.water().roofLines().forEach(run -> labels.add(run.label()));
+        return labels;
+    }
+
+    private void film(AppliedFilm film) {
+        if (film.applied().isEmpty()) {
+            must("close-no-gallons", film.wall(), Map.of());
+        } else if (film.isShort()) {
+            must("close-film-short", film.wall(), Map.of(
+                    "applied", film.applied().get().valueText(),
+                    "promised", film.promised().valueText(),
+                    "dry", Math.round(film.dry().mils()) + " mil"));
+        }
+    }
+
+    /** The last test counts: one that failed may be mended and run again. */
+    private void flow() {
+        if (agreed.water().drains().isEmpty() || agreement.asBuilt().isEmpty()) {
+            return;
+        }
+        List<FlowTest> tests = agreement.asBuilt().get().flowTests();
+        Optional<FlowTest> last = tests.stream().reduce((one, next) -> next.on().isBefore(one.on()) ? one : next);
+        if (last.isEmpty()) {
+            must("close-no-flow-test", "", Map.of());
+        } else if (!last.get().passed()) {
+            must("close-flow-test-failed", "", Map.of("on", day(last.get().on()), "what", last.get().what()));
+        }
+    }
+
+    private void balance(Account account, Optional<String> waived) {
+        if (account.balance().isNegative()) {
+            must("close-overpaid", "", Map.of("balance", account.balance().text()));
+        } else if (!account.balance().isZero() && waived.isEmpty()) {
+            must("close-unpaid", "", Map.of("balance", account.balance().text(), "total", account.total().text()));
+        } else if (!account.balance().isZero()) {
+            advise("close-balance-waived", "", Map.of("balance", account.balance().text(), "why", waived.get()));
+        }
+    }
+
+    private static String day(LocalDate day) {
+        return day.toString();
+    }
+
+    private void must(String id, String about, Map<String, String> values) {
+        found.add(new Finding(id, Severity.MUST, about, values, PRACTICE));
+    }
+
+    private void advise(String id, String about, Map<String, String> values) {
+        found.add(new Finding(id, Severity.ADVISE, about, values, PRACTICE));
+    }
+}
