@@ -42,6 +42,8 @@ class ArchitectureTest {
       pricebook | money measure job company
       law       | money measure finding job
       intake    | money measure finding job company pricebook law
+      warranty  | finding
+      register  | finding warranty
       trench    | measure working job
       water     | measure working job pricebook
       takeoff   | measure working job company pricebook trench water
@@ -51,15 +53,15 @@ class ArchitectureTest {
       drawing   | measure working job pricebook trench water takeoff
       paperwork | money measure finding working job company pricebook trench water takeoff pricing drawing
       press     | money measure finding paperwork drawing
-      listing   | money measure finding working job takeoff pricing figure
-      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing drawing paperwork press listing
+      listing   | money measure finding working job warranty register takeoff pricing figure
+      office    | money measure finding job company pricebook law intake warranty register trench water takeoff safety figure pricing drawing paperwork press listing
       cli       | measure finding job figure office
       """;
 
   /** Each library is known to one package. */
   private static final String LIBRARIES = """
       org.joda.money..        | money
-      com.fasterxml..         | intake listing
+      com.fasterxml..         | intake register listing
       freemarker..            | press
       com.openhtmltopdf..     | press
       org.apache.pdfbox..     | press
