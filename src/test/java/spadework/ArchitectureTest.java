@@ -42,6 +42,8 @@ class ArchitectureTest {
       pricebook | money measure job company
       law       | money measure finding job
       intake    | money measure finding job company pricebook law
+      warranty  | finding
+      register  | finding warranty
       trench    | measure working job
       water     | measure working job pricebook
       takeoff   | measure working job company pricebook trench water
@@ -53,15 +55,15 @@ class ArchitectureTest {
       drawing   | measure working job pricebook trench water takeoff
       paperwork | money measure finding working job company pricebook trench water takeoff pricing contract closeout drawing
       press     | money measure finding paperwork drawing
-      listing   | money measure finding working job takeoff pricing contract figure
-      office    | money measure finding job company pricebook law intake trench water takeoff safety figure pricing contract closeout drawing paperwork press listing
+      listing   | measure money finding working job warranty register takeoff figure pricing contract
+      office    | measure money finding job company pricebook law intake warranty register trench water takeoff safety figure pricing contract closeout drawing paperwork press listing
       cli       | measure finding job figure office
       """;
 
   /** Each library is known to one package. */
   private static final String LIBRARIES = """
       org.joda.money..        | money
-      com.fasterxml..         | intake listing
+      com.fasterxml..         | intake register listing
       freemarker..            | press
       com.openhtmltopdf..     | press
       org.apache.pdfbox..     | press

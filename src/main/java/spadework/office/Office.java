@@ -28,6 +28,7 @@ import spadework.pricebook.PriceBook;
 import spadework.pricing.Due;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
+import spadework.register.AtomicFile;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.takeoff.Measuring;

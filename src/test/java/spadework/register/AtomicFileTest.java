@@ -1,4 +1,4 @@
-package spadework.office;
+package spadework.register;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

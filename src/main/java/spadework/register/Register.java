@@ -1,0 +1,199 @@
+package spadework.register;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+
+/**
+ * The register of a job: {@code register.jsonl} in the job folder, one line of JSON for each event, and the documents
+ * that its lines name in the folder {@code issued}.
+ *
+ * <p>Every line holds the SHA-256 of its documents, of the line before and of itself. {@link #check()} finds every
+ * change of a byte in a line or a document, a lost document, and a line taken out, put in or moved. Whole lines cut off
+ * at the end do not show in the chain; {@code register.head} shows them. There is no secret in any of this: whoever
+ * writes the register, its head and the documents all anew is not found, unless the seal of a line was noted elsewhere.
+ *
+ * <p>Several programs and threads may write at once. An entry is on disk when its method returns. A crash leaves every
+ * acknowledged entry whole, and at most half a line behind them, which the next entry replaces. Dates come from the
+ * caller.
+ */
+public final class Register {
+    private final Path folder;
+    private final Documents documents;
+
+    private Register(Path folder) {
+        this.folder = folder;
+        this.documents = new Documents(folder);
+    }
+
+    /** The register of a job folder, whether or not anything stands in it yet. */
+    public static Register of(Path jobFolder) {
+        return new Register(jobFolder.toAbsolutePath().normalize());
+    }
+
+    /** Whether a folder has a register. */
+    public static boolean isIn(Path jobFolder) {
+        return Files.isRegularFile(jobFolder.resolve(Chain.NAME));
+    }
+
+    /**
+     * Takes the next free number of a kind. It is used up even if the program dies before the document is made.
+     *
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     */
+    public DocumentNumber take(Kind kind, String job, LocalDate on) throws IOException {
+        return take(kind, job, on, Guard.NONE);
+    }
+
+    private DocumentNumber take(Kind kind, String job, LocalDate on, Guard guard) throws IOException {
+        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+            Chain chain = checked(guard);
+            DocumentNumber number = chain.numbers.free(kind, job);
+            write(chain, on, Event.NUMBER_TAKEN, Optional.of(number), List.of(), Issue.of(Map.of(), Map.of()));
+            return number;
+        }
+    }
+
+    /** Writes down an event that brings no document and no number of its own. */
+    public Entry append(LocalDate on, Event event, Optional<DocumentNumber> number, Map<String, String> facts)
+            throws IOException {
+        return append(on, event, number, facts, Guard.NONE);
+    }
+
+    /**
+     * Writes down an event that brings no document and no number of its own.
+     *
+     * @param number the document it is about
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     */
+    public Entry append(
+            LocalDate on, Event event, Optional<DocumentNumber> number, Map<String, String> facts, Guard guard)
+            throws IOException {
+        if (event == Event.NUMBER_TAKEN || event.issues()) {
+            throw new IllegalArgumentException(event.words() + " is written by take and issue only");
+        }
+        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+            return write(checked(guard), on, event, number, List.of(), Issue.of(Map.of(), facts));
+        }
+    }
+
+    /** Issues what this kind is issued as. */
+    public Entry issue(Kind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making)
+            throws IOException {
+        return issue(kind, kind.issued(), job, on, Guard.NONE, making);
+    }
+
+    /**
+     * Takes a number, has the documents made that carry it, writes them whole and registers them. While they are made
+     * others may write. Dying on the way leaves a number taken and not issued, perhaps with whole files that no line
+     * names.
+     *
+     * @param guard looked at before the number is taken, and again before the entry is written
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     * @throws java.nio.file.FileAlreadyExistsException if a document of that name was issued before
+     */
+    public Entry issue(
+            Kind kind, Event event, String job, LocalDate on, Guard guard, Function<DocumentNumber, Issue> making)
+            throws IOException {
+        DocumentNumber number = take(kind, job, on, guard);
+        Issue issue = making.apply(number);
+        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+            Chain chain = checked(guard);
+            documents.sweep();
+            return write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+        }
+    }
+
+    /** Reads the whole register, line by line. Lines that do not hold are passed over: {@link #check()} tells them. */
+    public void each(Consumer<Entry> reader) throws IOException {
+        try (RegisterLock lock = RegisterLock.toRead(folder)) {
+            Chain.read(folder, reader);
+        }
+    }
+
+    /** All entries that hold. */
+    public List<Entry> entries() throws IOException {
+        List<Entry> entries = new ArrayList<>();
+        each(entries::add);
+        return entries;
+    }
+
+    /** Holds every line to the one before and every document to its line. */
+    public Examination check() throws IOException {
+        try (RegisterLock lock = RegisterLock.toRead(folder)) {
+            Comparison comparison = new Comparison(documents);
+            Chain chain = Chain.read(folder, comparison);
+            List<Fault> faults = new ArrayList<>(chain.faults);
+            faults.addAll(chain.openEnd);
+            faults.addAll(comparison.faults());
+            List<Fault> advice = new ArrayList<>(chain.advice);
+            chain.numbers.waiting().forEach((number, on) -> advice.add(new Fault(
+                    Place.ofFile(folder.resolve(Chain.NAME).toString()),
+                    "the number " + number + ", taken on " + on + " and never issued",
+                    "gaps: the document was given up, or the program died while it was made",
+                    "nothing; the number is not used again")));
+            comparison.unregistered().forEach(name -> advice.add(documents.unregistered(name)));
+            return new Examination(chain.lines, comparison.documents(), chain.seal, faults, advice);
+        }
+    }
+
+    private Chain checked(Guard guard) throws IOException {
+        List<Entry> entries = new ArrayList<>();
+        Chain chain = Chain.read(folder, guard == Guard.NONE ? entry -> {} : entries::add);
+        if (!chain.faults.isEmpty()) {
+            throw new RegisterBroken(chain.faults);
+        }
+        guard.check(entries);
+        return chain;
+    }
+
+    private Entry write(
+            Chain chain, LocalDate on, Event event, Optional<DocumentNumber> number, List<RegisteredFile> files,
+            Issue issue) throws IOException {
+        Entry draft = new Entry(
+                chain.lines + 1, on, event, number, number.map(DocumentNumber::revision).orElse(0), files,
+                issue.facts(), issue.warranty(), chain.hash, "");
+        byte[] line = EntryJson.write(draft);
+        if (line.length > RawLines.LONGEST) {
+            throw new IllegalArgumentException("an entry of " + line.length + " bytes; at most " + RawLines.LONGEST);
+        }
+        Entry entry = EntryJson.read(line);
+        if (chain.headBehind) {
+            chain.head().write(folder);
+        }
+        append(chain, line);
+        new Head(entry.line(), entry.seal()).write(folder);
+        return entry;
+    }
+
+    /** Cuts half a line off, completes a last line that lacks its line feed, and adds the new one, in one write. */
+    private void append(Chain chain, byte[] line) throws IOException {
+        Path file = folder.resolve(Chain.NAME);
+        boolean isNew = !Files.exists(file);
+        int before = chain.endsOpen ? 1 : 0;
+        byte[] bytes = new byte[before + line.length + 1];
+        bytes[0] = '\n';
+        System.arraycopy(line, 0, bytes, before, line.length);
+        bytes[bytes.length - 1] = '\n';
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            channel.truncate(chain.length);
+            channel.position(chain.length);
+            AtomicFile.writeAll(channel, bytes);
+            channel.force(true);
+        }
+        if (isNew) {
+            AtomicFile.forceFolder(folder);
+        }
+    }
+}

@@ -1,0 +1,108 @@
+package spadework.register;
+
+import java.io.IOException;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spadework.warranty.Contractor;
+import spadework.warranty.Covered;
+import spadework.warranty.CoveredPart;
+import spadework.warranty.Warranty;
+
+/** A warranty as it stands in a line of the register. */
+final class WarrantyJson {
+    private WarrantyJson() {}
+
+    static Map<String, Object> write(Warranty warranty) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        object.put("number", warranty.number());
+        warranty.reissueOf().ifPresent(first -> object.put("reissueOf", first));
+        object.put("job", warranty.job());
+        object.put("owners", warranty.owners());
+        object.put("address", warranty.address());
+        object.put("walls", warranty.walls().stream().map(WarrantyJson::covered).toList());
+        object.put("runs", warranty.runs().stream().map(WarrantyJson::covered).toList());
+        object.put("parts", warranty.parts().stream().map(WarrantyJson::part).toList());
+        object.put("replyDays", warranty.replyDays());
+        object.put("transfers", warranty.transfers());
+        object.put("transferNoticeDays", warranty.transferNoticeDays());
+        object.put("notCovered", warranty.notCovered());
+        object.put("duties", warranty.duties());
+        object.put("contractor", contractor(warranty.contractor()));
+        return object;
+    }
+
+    static Warranty read(Members members) throws IOException {
+        try {
+            return new Warranty(
+                    members.text("number"),
+                    members.maybe("reissueOf"),
+                    members.text("job"),
+                    members.texts("owners"),
+                    members.text("address"),
+                    members.list("walls", WarrantyJson::covered),
+                    members.list("runs", WarrantyJson::covered),
+                    members.list("parts", WarrantyJson::part),
+                    members.whole("replyDays"),
+                    members.whole("transfers"),
+                    members.whole("transferNoticeDays"),
+                    members.texts("notCovered"),
+                    members.texts("duties"),
+                    contractor(members.member("contractor")));
+        } catch (IllegalArgumentException impossible) {
+            throw new IOException(impossible.getMessage());
+        }
+    }
+
+    private static Map<String, Object> covered(Covered covered) {
+        return ordered(List.of("label", covered.label(), "what", covered.what(), "length", covered.length()));
+    }
+
+    private static Covered covered(Members members) throws IOException {
+        return new Covered(members.text("label"), members.text("what"), members.text("length"));
+    }
+
+    private static Map<String, Object> part(CoveredPart part) {
+        return ordered(List.of(
+                "part", part.part(),
+                "promise", part.promise(),
+                "years", part.years(),
+                "firstDay", part.firstDay().toString(),
+                "lastDay", part.lastDay().toString()));
+    }
+
+    private static CoveredPart part(Members members) throws IOException {
+        return new CoveredPart(
+                members.text("part"),
+                members.text("promise"),
+                members.whole("years"),
+                members.date("firstDay"),
+                members.date("lastDay"));
+    }
+
+    private static Map<String, Object> contractor(Contractor firm) {
+        return ordered(List.of(
+                "name", firm.name(),
+                "address", firm.address(),
+                "phone", firm.phone(),
+                "email", firm.email(),
+                "licence", firm.licence()));
+    }
+
+    private static Contractor contractor(Members members) throws IOException {
+        return new Contractor(
+                members.text("name"),
+                members.text("address"),
+                members.text("phone"),
+                members.text("email"),
+                members.text("licence"));
+    }
+
+    private static Map<String, Object> ordered(List<Object> namesAndValues) {
+        Map<String, Object> object = new LinkedHashMap<>();
+        for (int i = 0; i < namesAndValues.size(); i += 2) {
+            object.put(namesAndValues.get(i).toString(), namesAndValues.get(i + 1));
+        }
+        return object;
+    }
+}

@@ -1,0 +1,10 @@
+package spadework.warranty;
+
+/**
+ * A wall or pipe run that a warranty covers, as built.
+ *
+ * @param label as {@code A} or {@code D1}
+ * @param what as the certificate says it: where the wall is, or what the pipe is
+ * @param length as printed, with its unit
+ */
+public record Covered(String label, String what, String length) {}
