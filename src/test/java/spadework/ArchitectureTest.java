@@ -42,6 +42,7 @@ class ArchitectureTest {
       pricebook | money measure job company
       law       | money measure finding job
       intake    | money measure finding job company pricebook law
+      draft     | measure
       trench    | measure working job
       water     | measure working job pricebook
       takeoff   | measure working job company pricebook trench water
@@ -59,7 +60,7 @@ class ArchitectureTest {
   /** Each library is known to one package. */
   private static final String LIBRARIES = """
       org.joda.money..        | money
-      com.fasterxml..         | intake listing
+      com.fasterxml..         | intake draft listing
       freemarker..            | press
       com.openhtmltopdf..     | press
       org.apache.pdfbox..     | press
