@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.job.Job;
@@ -47,14 +48,35 @@ public final class Intake {
      * @return the job, or every fault of its three files, sorted by file, line and column
      */
     public Reading read(Path job) {
-        Path file = Files.isDirectory(job) ? job.resolve(JOB) : job;
+        Path file = fileOf(job);
+        return read(file, () -> Files.isRegularFile(file)
+                ? sheet(file)
+                : missing(file.toString(), "a job file", "check the path"));
+    }
+
+    /**
+     * Reads a job whose text is at hand, as one that is being edited.
+     *
+     * @param text what the file would say
+     * @param file where it lies or will lie: company and price book are sought from there, and faults name it
+     * @return the job, or every fault, as if the text had been read from that file
+     */
+    public Reading read(String text, Path file) {
+        return read(file, () -> JsonPass.over(file.toString(), text));
+    }
+
+    /** The job's file, where its folder may have been named. */
+    public static Path fileOf(Path job) {
+        return Files.isDirectory(job) ? job.resolve(JOB) : job;
+    }
+
+    private Reading read(Path file, Supplier<Sheet> text) {
         Path folder = Nearby.folderOf(file);
         Optional<Path> companyFile = Nearby.find(folder, "company.json");
         Optional<Path> bookFile = Nearby.find(folder, "price-book.json");
         Shop shop = shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
 
-        Sheet sheet =
-                Files.isRegularFile(file) ? sheet(file) : missing(file.toString(), "a job file", "check the path");
+        Sheet sheet = text.get();
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
         List<Fault> faults = new ArrayList<>(sheet.faults());

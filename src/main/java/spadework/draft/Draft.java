@@ -1,0 +1,169 @@
+package spadework.draft;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.draft.Value.Entries;
+import spadework.draft.Value.Rows;
+import spadework.draft.Value.Text;
+
+/**
+ * A job file while it is edited. Every edit gives a new draft, which shares with the old one all that did not change.
+ * What the form does not know stays where it is.
+ */
+public record Draft(Entries root) {
+    private static final Outline OUTLINE = Outline.job();
+
+    /** A draft in which nothing is written yet. */
+    public static Draft empty() {
+        return new Draft(Entries.NONE);
+    }
+
+    /** The draft of a text; nothing where the text is not one JSON object, each key once. */
+    public static Optional<Draft> read(String text) {
+        return DraftText.read(text).map(Draft::new);
+    }
+
+    /** The text as it is saved: the keys in their order, two spaces a level, what is short on one line. */
+    public String text() {
+        return Layout.of(root);
+    }
+
+    /** What stands at a place. */
+    public Optional<Value> at(String pointer) {
+        Value value = root;
+        for (String key : Pointer.keys(pointer)) {
+            value = inside(value, key);
+        }
+        return Optional.ofNullable(value);
+    }
+
+    /**
+     * What a field at a place shows: the words, or the bare number as written; empty where nothing stands. The first
+     * place of a group that is written as one value shows that value.
+     */
+    public String shown(String pointer) {
+        Optional<Value> value = at(pointer).or(() -> first(pointer));
+        return value.map(found -> found instanceof Text words ? words.words()
+                : found instanceof Value.Bare bare ? bare.token() : "").orElse("");
+    }
+
+    private Optional<Value> first(String pointer) {
+        String above = Pointer.above(pointer);
+        boolean isFirst = !pointer.isEmpty() && OUTLINE.at(above)
+                .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
+        return isFirst ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare) : Optional.empty();
+    }
+
+    /** How many rows a list has; 0 where there is none. */
+    public int rows(String list) {
+        return at(list).map(value -> value instanceof Rows rows ? rows.values().size() : 0).orElse(0);
+    }
+
+    /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out. */
+    public Draft typed(String pointer, String typed) {
+        Kind kind = OUTLINE.at(pointer).map(Spot::kind).orElse(Kind.LABEL);
+        return typed.isEmpty() ? without(pointer) : with(pointer, kind.written(typed));
+    }
+
+    /** A value at a place; what has to hold it is made. A row may be added behind the last of a list. */
+    public Draft with(String pointer, Value value) {
+        return new Draft((Entries) put(root, "", Pointer.keys(pointer), value));
+    }
+
+    /** Takes a value out, and with it the groups and lists, but not the rows, that are then empty. */
+    public Draft without(String pointer) {
+        Value left = taken(root, "", Pointer.keys(pointer));
+        return new Draft(left instanceof Entries entries ? entries : Entries.NONE);
+    }
+
+    /** A row put into a list before the one at that index. */
+    public Draft inserted(String list, int index, Value row) {
+        Rows rows = at(list).filter(Rows.class::isInstance).map(Rows.class::cast).orElse(Rows.NONE);
+        return with(list, rows.inserted(index, row));
+    }
+
+    /** A row without content put into a list before the one at that index. */
+    public Draft insertedBlank(String list, int index) {
+        boolean group = OUTLINE.at(list + "/0").filter(spot -> spot.kind() == Kind.GROUP).isPresent();
+        return inserted(list, index, group ? Entries.NONE : new Text(""));
+    }
+
+    /** The same row once more, behind itself. */
+    public Draft duplicated(String list, int index) {
+        return at(Pointer.of(list, index)).map(row -> inserted(list, index + 1, row)).orElse(this);
+    }
+
+    /** A row at another index of its list. */
+    public Draft moved(String list, int from, int to) {
+        Optional<Value> row = at(Pointer.of(list, from));
+        if (row.isEmpty() || to < 0 || to >= rows(list)) {
+            return this;
+        }
+        Rows rows = (Rows) at(list).orElseThrow();
+        return with(list, rows.without(from).inserted(to, row.get()));
+    }
+
+    private static Value inside(Value value, String key) {
+        if (value instanceof Entries entries) {
+            return entries.values().get(key);
+        }
+        int index = value instanceof Rows ? index(key) : -1;
+        return index >= 0 && index < ((Rows) value).values().size() ? ((Rows) value).values().get(index) : null;
+    }
+
+    private static Value put(Value old, String pointer, List<String> keys, Value value) {
+        if (keys.isEmpty()) {
+            return value;
+        }
+        String key = keys.get(0);
+        String below = Pointer.of(pointer, key);
+        Optional<Spot> spot = OUTLINE.at(pointer);
+        Value holder = spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
+        Value changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
+        boolean list = holder instanceof Rows
+                || !(holder instanceof Entries) && spot.filter(s -> s.kind() == Kind.LIST).isPresent();
+        if (list) {
+            Rows rows = holder instanceof Rows there ? there : Rows.NONE;
+            return rows.with(Math.min(index(key), rows.values().size()), changed);
+        }
+        Entries entries = holder instanceof Entries there ? there : Entries.NONE;
+        return joined(entries.with(key, changed, spot.map(Spot::keys).orElse(List.of())), spot);
+    }
+
+    private static Value taken(Value old, String pointer, List<String> keys) {
+        String key = keys.get(0);
+        Optional<Spot> spot = OUTLINE.at(pointer);
+        Value holder = spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
+        Value there = inside(holder, key);
+        if (there == null) {
+            return old;
+        }
+        boolean isRow = holder instanceof Rows;
+        Value left = keys.size() == 1 ? null : taken(there, Pointer.of(pointer, key), keys.subList(1, keys.size()));
+        boolean gone = left == null || left.isEmpty() && !(isRow && left instanceof Entries);
+        if (holder instanceof Rows rows) {
+            return gone ? rows.without(index(key)) : rows.with(index(key), left);
+        }
+        Entries entries = (Entries) holder;
+        return gone ? joined(entries.without(key), spot) : joined(entries.with(key, left, List.of()), spot);
+    }
+
+    /** A group that was written as its first value alone, written out. */
+    private static Value spread(Value value, Spot either) {
+        boolean alone = value instanceof Text || value instanceof Value.Bare;
+        return alone ? new Entries(new LinkedHashMap<>(Map.of(either.keys().get(0), value))) : value;
+    }
+
+    /** A group that holds only its first value, written as that value where the format has it so. */
+    private static Value joined(Entries entries, Optional<Spot> spot) {
+        boolean alone = spot.filter(Spot::either).isPresent() && entries.values().size() == 1;
+        Value first = alone ? entries.values().get(spot.get().keys().get(0)) : null;
+        return first == null ? entries : first;
+    }
+
+    private static int index(String key) {
+        return key.matches("\\d{1,9}") ? Integer.parseInt(key) : Integer.MAX_VALUE;
+    }
+}

@@ -1,0 +1,63 @@
+package spadework.draft;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonParser;
+import com.fasterxml.jackson.core.JsonToken;
+import com.fasterxml.jackson.core.StreamReadFeature;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the text of a file into a tree that forgets nothing but the spaces. */
+final class DraftText {
+    private static final JsonFactory JSON =
+            JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+
+    private DraftText() {}
+
+    /** The tree; nothing for a text that is not one JSON object or names a key twice. */
+    static Optional<Value.Entries> read(String text) {
+        try (JsonParser parser = JSON.createParser(text)) {
+            parser.nextToken();
+            Value value = value(parser);
+            boolean whole = parser.nextToken() == null;
+            return whole && value instanceof Value.Entries entries ? Optional.of(entries) : Optional.empty();
+        } catch (IOException notJson) {
+            return Optional.empty();
+        }
+    }
+
+    private static Value value(JsonParser parser) throws IOException {
+        JsonToken token = parser.currentToken();
+        if (token == null) {
+            throw new IOException("nothing more");
+        }
+        return switch (token) {
+            case START_OBJECT -> entries(parser);
+            case START_ARRAY -> rows(parser);
+            case VALUE_STRING -> new Value.Text(parser.getText());
+            default -> new Value.Bare(parser.getText());
+        };
+    }
+
+    private static Value entries(JsonParser parser) throws IOException {
+        Map<String, Value> values = new LinkedHashMap<>();
+        while (parser.nextToken() == JsonToken.FIELD_NAME) {
+            String key = parser.currentName();
+            parser.nextToken();
+            values.put(key, value(parser));
+        }
+        return new Value.Entries(values);
+    }
+
+    private static Value rows(JsonParser parser) throws IOException {
+        List<Value> values = new ArrayList<>();
+        while (parser.nextToken() != JsonToken.END_ARRAY) {
+            values.add(value(parser));
+        }
+        return new Value.Rows(values);
+    }
+}

@@ -1,0 +1,96 @@
+package spadework.draft;
+
+import com.fasterxml.jackson.core.io.JsonStringEncoder;
+import java.util.Iterator;
+import java.util.Map;
+
+/** Writes a tree as text: two spaces a level, and what is short on one line. The same tree gives the same text. */
+final class Layout {
+    private static final int WIDEST = 110;
+    private static final int MOST_ON_A_LINE = 10;
+
+    private final StringBuilder text = new StringBuilder();
+
+    private Layout() {}
+
+    static String of(Value.Entries root) {
+        Layout layout = new Layout();
+        layout.broken(root, 0);
+        return layout.text.append('\n').toString();
+    }
+
+    private void put(Value value, int indent, int used) {
+        String line = value.isEmpty() || isShort(value) ? line(value) : null;
+        if (line != null && (used + line.length() <= WIDEST || !(value instanceof Value.Entries) && !(value instanceof Value.Rows))) {
+            text.append(line);
+        } else {
+            broken(value, indent);
+        }
+    }
+
+    private void broken(Value value, int indent) {
+        String inner = "  ".repeat(indent + 1);
+        if (value instanceof Value.Rows rows) {
+            text.append("[\n");
+            for (Iterator<Value> each = rows.values().iterator(); each.hasNext(); ) {
+                text.append(inner);
+                put(each.next(), indent + 1, inner.length());
+                text.append(each.hasNext() ? ",\n" : "\n");
+            }
+            text.append("  ".repeat(indent)).append(']');
+        } else if (value instanceof Value.Entries entries) {
+            text.append("{\n");
+            for (Iterator<Map.Entry<String, Value>> each = entries.values().entrySet().iterator(); each.hasNext(); ) {
+                Map.Entry<String, Value> entry = each.next();
+                String key = quoted(entry.getKey()) + ": ";
+                text.append(inner).append(key);
+                put(entry.getValue(), indent + 1, inner.length() + key.length());
+                text.append(each.hasNext() ? ",\n" : "\n");
+            }
+            text.append("  ".repeat(indent)).append('}');
+        } else {
+            text.append(line(value));
+        }
+    }
+
+    /** Whether a line can hold it for a reader: few values, and no list of objects. */
+    private static boolean isShort(Value value) {
+        if (value instanceof Value.Rows rows) {
+            return rows.values().stream().noneMatch(row -> row instanceof Value.Entries || row instanceof Value.Rows);
+        }
+        return leaves(value, 0) <= MOST_ON_A_LINE;
+    }
+
+    private static int leaves(Value value, int depth) {
+        if (value instanceof Value.Entries entries) {
+            return depth > 1
+                    ? MOST_ON_A_LINE + 1
+                    : entries.values().values().stream().mapToInt(inside -> leaves(inside, depth + 1)).sum();
+        }
+        if (value instanceof Value.Rows rows) {
+            return isShort(rows) ? rows.values().size() : MOST_ON_A_LINE + 1;
+        }
+        return 1;
+    }
+
+    private static String line(Value value) {
+        StringBuilder line = new StringBuilder();
+        if (value instanceof Value.Text words) {
+            return quoted(words.words());
+        }
+        if (value instanceof Value.Bare bare) {
+            return bare.token();
+        }
+        if (value instanceof Value.Rows rows) {
+            rows.values().forEach(row -> line.append(line.isEmpty() ? "" : ", ").append(line(row)));
+            return "[" + line + "]";
+        }
+        ((Value.Entries) value).values().forEach((key, inside) ->
+                line.append(line.isEmpty() ? "" : ", ").append(quoted(key)).append(": ").append(line(inside)));
+        return line.isEmpty() ? "{}" : "{ " + line + " }";
+    }
+
+    private static String quoted(String words) {
+        return "\"" + new String(JsonStringEncoder.getInstance().quoteAsString(words)) + "\"";
+    }
+}
