@@ -8,6 +8,10 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.Function;
+import spadework.contract.Contract;
+import spadework.contract.PricedChange;
+import spadework.contract.PricedOption;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -27,13 +31,28 @@ public final class Listing {
     private Listing() {}
 
     /** Names of the amounts that are no section of the takeoff. */
-    public record Names(String minimum, String salesTax) {}
+    public record Names(
+            String minimum,
+            String salesTax,
+            Function<PricedOption, String> option,
+            Function<PricedChange, String> change) {}
 
-    /** Price, quantities with their workings, lines and findings. */
-    public static String price(Job job, Takeoff takeoff, Quote quote, List<Finding> findings, Phrases phrases, Names names) {
+    /**
+     * Price, quantities with their workings, lines and findings. Sections add up to the total as it stands, options
+     * taken and accepted changes with them; quantities and lines are those of the agreed work.
+     */
+    public static String price(
+            Job job,
+            Takeoff takeoff,
+            Quote agreed,
+            Contract contract,
+            List<Finding> findings,
+            Phrases phrases,
+            Names names) {
+        Quote quote = contract.proposed();
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("job", job.number());
-        root.put("total", quote.total().plain());
+        root.put("total", contract.total().plain());
         ArrayNode sections = root.putArray("sections");
         quote.sections().forEach(section -> section(sections, section.section().name(), section.price()));
         if (!quote.minimumTopUp().isZero()) {
@@ -42,9 +61,12 @@ public final class Listing {
         if (!quote.tax().isZero()) {
             section(sections, names.salesTax(), quote.tax());
         }
+        contract.taken().forEach(taken -> section(sections, names.option().apply(taken), taken.sum().total()));
+        contract.accepted().forEach(change ->
+                section(sections, names.change().apply(change), change.agreed().total()));
         ArrayNode quantities = root.putArray("quantities");
         takeoff.quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
-        lines(root.putArray("lines"), quote);
+        lines(root.putArray("lines"), agreed);
         root.set("findings", findings(findings, phrases));
         root.put("deference", phrases.deference());
         return text(root);

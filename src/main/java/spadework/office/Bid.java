@@ -5,6 +5,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
+import spadework.contract.Contract;
+import spadework.contract.PricedChange;
+import spadework.contract.PricedOption;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.listing.Listing;
@@ -12,8 +15,13 @@ import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.pricing.Quote;
 
-/** A job that was read, measured, checked and priced. */
-public record Bid(Dossier dossier) implements Answer {
+/**
+ * A job that was read, measured, checked and priced.
+ *
+ * @param proposed the job as proposed, without its options
+ * @param dossier the agreed work: with the options taken and the accepted changes; before acceptance the same
+ */
+public record Bid(Dossier proposed, Dossier dossier) implements Answer {
 
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {
@@ -29,9 +37,10 @@ public record Bid(Dossier dossier) implements Answer {
                 .toList();
     }
 
-    /** Sections and total as lines of text. */
+    /** Sections, options taken, accepted changes and total as lines of text. */
     public List<String> priceTable() {
-        Quote quote = dossier.quote();
+        Contract contract = dossier.contract();
+        Quote quote = contract.proposed();
         List<String> rows = new ArrayList<>();
         quote.sections().forEach(section -> rows.add(row(section.section().name(), section.price())));
         if (!quote.minimumTopUp().isZero()) {
@@ -40,7 +49,9 @@ public record Bid(Dossier dossier) implements Answer {
         if (!quote.tax().isZero()) {
             rows.add(row(salesTaxName(), quote.tax()));
         }
-        rows.add(row(dossier.terms().get("total.name"), quote.total()));
+        contract.taken().forEach(option -> rows.add(row(optionName(option), option.sum().total())));
+        contract.accepted().forEach(change -> rows.add(row(changeName(change), change.agreed().total())));
+        rows.add(row(dossier.terms().get("total.name"), contract.total()));
         return rows;
     }
 
@@ -57,7 +68,17 @@ public record Bid(Dossier dossier) implements Answer {
     /** The bid for other programs, as JSON. */
     public String priceListing() {
         return Listing.price(
-                dossier.job(), dossier.takeoff(), dossier.quote(), findings(), dossier.phrases(), new Listing.Names(minimumName(), salesTaxName()));
+                dossier.job(), dossier.takeoff(), dossier.quote(), dossier.contract(), findings(), dossier.phrases(),
+                new Listing.Names(minimumName(), salesTaxName(), Bid::optionName, this::changeName));
+    }
+
+    private static String optionName(PricedOption option) {
+        return option.option().label() + ", " + option.option().title();
+    }
+
+    private String changeName(PricedChange change) {
+        return dossier.terms().get(
+                "change.name", "number", Integer.toString(change.change().number()), "title", change.change().title());
     }
 
     private String minimumName() {

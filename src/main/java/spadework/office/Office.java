@@ -9,7 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import spadework.company.Company;
+import spadework.contract.Contract;
+import spadework.contract.Contracting;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -18,6 +19,7 @@ import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.intake.StateRuleBook;
 import spadework.intake.Understood;
+import spadework.job.Agreed;
 import spadework.job.Job;
 import spadework.law.DepositCheck;
 import spadework.money.Dollars;
@@ -32,7 +34,6 @@ import spadework.register.AtomicFile;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.takeoff.Measuring;
-import spadework.takeoff.Takeoff;
 
 /** The whole pipe: files in, files out. Company, book, words and fonts are read once and kept for further jobs. */
 public final class Office {
@@ -69,29 +70,47 @@ public final class Office {
         if (!missing.isEmpty()) {
             return new Refusal(missing);
         }
-        Company company = understood.company();
         PriceBook book = understood.book().changedBy(job.priceChanges());
-        Takeoff takeoff = Measuring.of(job, book);
-        Quote quote = Pricing.of(job, company, book, takeoff);
-        return new Bid(new Dossier(
-                job,
-                company,
-                book,
-                takeoff,
-                quote,
-                Checks.of(new Facts(job, book)),
-                contractFindings(job, quote),
-                phrases,
-                terms,
-                Logo.of(company, understood.jobFolder()),
-                Photos.of(job, understood.jobFolder())));
+        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
+        List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
+        return unpriced.isEmpty() ? bid(understood, book, quote) : new Refusal(unpriced);
     }
 
-    private List<Finding> contractFindings(Job job, Quote quote) {
+    private Bid bid(Understood understood, PriceBook book, Quote quote) {
+        Job job = understood.job();
+        Contract contract = Contracting.of(job, understood.company(), book, quote);
+        Dossier proposed = dossier(understood, job, book, quote, contract);
+        Job agreed = Agreed.of(job);
+        if (agreed.equals(job)) {
+            return new Bid(proposed, proposed);
+        }
+        Quote agreedQuote = Pricing.of(agreed, understood.company(), book, Measuring.of(agreed, book));
+        return new Bid(proposed, dossier(understood, agreed, book, agreedQuote, contract));
+    }
+
+    private Dossier dossier(Understood understood, Job job, PriceBook book, Quote quote, Contract contract) {
         String state = job.site().address().state();
+        return new Dossier(
+                job,
+                understood.company(),
+                book,
+                Measuring.of(job, book),
+                quote,
+                contract,
+                states.find(state),
+                Optional.empty(),
+                Checks.of(new Facts(job, book)),
+                contractFindings(state, contract),
+                phrases,
+                terms,
+                Logo.of(understood.company(), understood.jobFolder()),
+                Photos.of(job, understood.jobFolder()));
+    }
+
+    private List<Finding> contractFindings(String state, Contract contract) {
         Dollars deposit = Dollars.total(
-                quote.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
-        return DepositCheck.of(state, states.find(state), quote.total(), deposit);
+                contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
+        return DepositCheck.of(state, states.find(state), contract.contracted().total(), deposit);
     }
 
     /**

@@ -3,9 +3,12 @@ package spadework.paperwork;
 import java.util.List;
 import java.util.Optional;
 import spadework.company.Company;
+import spadework.contract.Contract;
+import spadework.contract.Revision;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.job.Job;
+import spadework.law.StateRules;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Quote;
 import spadework.takeoff.Takeoff;
@@ -13,6 +16,10 @@ import spadework.takeoff.Takeoff;
 /**
  * All that the papers are made from: what the job said, what came of it, and the words.
  *
+ * @param job the work that these papers are about
+ * @param contract price of the job from the proposal to now
+ * @param rules what is known of the state's contract law; empty where it was not gathered
+ * @param revision which issue of the proposal this is; empty while it is a draft
  * @param pictures photos of the visit, in the job's order
  * @param findings about site, trench, wall and water
  * @param contractFindings about the contract, for the contractor only
@@ -24,6 +31,9 @@ public record Dossier(
         PriceBook book,
         Takeoff takeoff,
         Quote quote,
+        Contract contract,
+        Optional<StateRules> rules,
+        Optional<Revision> revision,
         List<Finding> findings,
         List<Finding> contractFindings,
         Phrases phrases,
