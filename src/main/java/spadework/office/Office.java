@@ -1,6 +1,7 @@
 package spadework.office;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,38 +10,24 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import spadework.contract.Contract;
-import spadework.contract.Contracting;
-import spadework.finding.Fault;
+import spadework.contract.Revision;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
-import spadework.intake.StateRuleBook;
 import spadework.intake.Understood;
-import spadework.job.Agreed;
-import spadework.job.Job;
-import spadework.law.DepositCheck;
-import spadework.money.Dollars;
-import spadework.paperwork.Dossier;
 import spadework.paperwork.Terms;
 import spadework.press.Templates;
-import spadework.pricebook.PriceBook;
-import spadework.pricing.Due;
-import spadework.pricing.Pricing;
-import spadework.pricing.Quote;
 import spadework.register.AtomicFile;
-import spadework.safety.Checks;
-import spadework.safety.Facts;
-import spadework.takeoff.Measuring;
+import spadework.register.Entry;
 
 /** The whole pipe: files in, files out. Company, book, words and fonts are read once and kept for further jobs. */
 public final class Office {
-    private final Intake intake = new Intake();
-    private final StateRuleBook states = StateRuleBook.bundled();
+    private final Intake intake;
+    private final Templates templates;
     private final Phrases phrases;
-    private final Terms terms;
+    private final Bidding bidding;
     private final Printer printer;
 
     /**
@@ -49,79 +36,68 @@ public final class Office {
      * @throws spadework.press.TemplateFault if the folder or its words cannot be used
      */
     public static Office with(Optional<Path> templates) {
-        return new Office(templates.map(Templates::with).orElseGet(Templates::bundled));
+        return new Office(new Intake(), templates.map(Templates::with).orElseGet(Templates::bundled));
     }
 
-    private Office(Templates templates) {
+    Office(Intake intake, Templates templates) {
+        this.intake = intake;
+        this.templates = templates;
         this.phrases = new Phrases(templates.words("words/findings.properties"));
-        this.terms = new Terms(templates.words("words/terms.properties"));
+        this.bidding = new Bidding(phrases, new Terms(templates.words("words/terms.properties")));
         this.printer = new Printer(templates);
     }
 
-    /** Job → takeoff → checks → price. */
-    public Answer bid(Path file) {
-        Reading reading = intake.read(file);
-        if (reading instanceof Refused refused) {
-            return new Refusal(refused.faults());
+    /** Job → takeoff → checks → price. A signed job is priced by the books of the day on which it was signed. */
+    public Answer bid(Path job) {
+        try {
+            return bid(job, Optional.empty());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
-        Understood understood = (Understood) reading;
-        Job job = understood.job();
-        List<Fault> missing = Photos.missing(job, understood.jobFolder());
-        if (!missing.isEmpty()) {
-            return new Refusal(missing);
-        }
-        PriceBook book = understood.book().changedBy(job.priceChanges());
-        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
-        List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
-        return unpriced.isEmpty() ? bid(understood, book, quote) : new Refusal(unpriced);
     }
 
-    private Bid bid(Understood understood, PriceBook book, Quote quote) {
-        Job job = understood.job();
-        Contract contract = Contracting.of(job, understood.company(), book, quote);
-        Dossier proposed = dossier(understood, job, book, quote, contract);
-        Job agreed = Agreed.of(job);
-        if (agreed.equals(job)) {
-            return new Bid(proposed, proposed);
+    /** The bid of a text that would stand in the job's file. */
+    Answer bid(Path file, String text) throws IOException {
+        Records records = Records.beside(file);
+        Optional<Entry> contract = records.contract();
+        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        if (signed.isPresent()) {
+            SignedJob read = SignedJob.read(file, text, signed.get());
+            return bid(read.reading(), file, Optional.empty(), read.findings());
         }
-        Quote agreedQuote = Pricing.of(agreed, understood.company(), book, Measuring.of(agreed, book));
-        return new Bid(proposed, dossier(understood, agreed, book, agreedQuote, contract));
+        return bid(intake.read(text, file), file, Optional.empty(), List.of());
     }
 
-    private Dossier dossier(Understood understood, Job job, PriceBook book, Quote quote, Contract contract) {
-        String state = job.site().address().state();
-        return new Dossier(
-                job,
-                understood.company(),
-                book,
-                Measuring.of(job, book),
-                quote,
-                contract,
-                states.find(state),
-                Optional.empty(),
-                Checks.of(new Facts(job, book)),
-                contractFindings(state, contract),
-                phrases,
-                terms,
-                Logo.of(understood.company(), understood.jobFolder()),
-                Photos.of(job, understood.jobFolder()));
+    Answer bid(Path job, Optional<Revision> revision) throws IOException {
+        Path file = Intake.fileOf(job);
+        Records records = Records.beside(file);
+        Optional<Entry> contract = records.contract();
+        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        if (signed.isPresent() && Files.isRegularFile(file)) {
+            SignedJob read = SignedJob.read(file, Files.readString(file), signed.get());
+            return bid(read.reading(), file, revision, read.findings());
+        }
+        Reading reading = intake.read(job);
+        return bid(reading, file, revision, reading instanceof Understood understood
+                ? SignedJob.withoutSource(understood.job())
+                : List.of());
     }
 
-    private List<Finding> contractFindings(String state, Contract contract) {
-        Dollars deposit = Dollars.total(
-                contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
-        return DepositCheck.of(state, states.find(state), contract.contracted().total(), deposit);
+    private Answer bid(Reading reading, Path file, Optional<Revision> revision, List<Finding> record) {
+        return reading instanceof Refused refused
+                ? new Refusal(refused.faults())
+                : bidding.bid((Understood) reading, file, revision, record);
     }
 
     /**
      * Prints the papers of a job into a folder of its own, named after the job. All are made before the first is
-     * written.
+     * written. What was issued or signed is handed out as it was.
      *
      * @throws IOException if the folder or a file cannot be written
      */
-    public Outcome documents(Path file, Path out, Set<Paper> papers) throws IOException {
+    public Outcome documents(Path job, Path out, Set<Paper> papers) throws IOException {
         printer.prepare();
-        Answer answer = bid(file);
+        Answer answer = bid(job, Optional.empty());
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -130,7 +106,8 @@ public final class Office {
         if (!stops.isEmpty()) {
             return new Outcome.Stopped(stops.stream().map(this::told).toList());
         }
-        Map<String, byte[]> printed = new LinkedHashMap<>(printer.print(bid.dossier(), papers));
+        Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, papers));
+        printed.putAll(new Reprint(Records.beside(Intake.fileOf(job))).of(bid, papers));
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
@@ -140,6 +117,15 @@ public final class Office {
             written.add(target);
         }
         return new Outcome.Printed(written);
+    }
+
+    /** The files of those papers by name. */
+    Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
+        return printer.print(bid.dossier(), papers);
+    }
+
+    Templates templates() {
+        return templates;
     }
 
     /** A finding in words on one line. */

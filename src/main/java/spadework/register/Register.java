@@ -88,6 +88,28 @@ public final class Register {
         }
     }
 
+    /**
+     * Writes down an event about a document that has its number from the caller, with the files it brings. Once for
+     * each number and event.
+     *
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     * @throws java.nio.file.FileAlreadyExistsException if a document of that name was issued before
+     */
+    public Entry append(LocalDate on, Event event, DocumentNumber number, Guard guard, Issue issue)
+            throws IOException {
+        if (event == Event.NUMBER_TAKEN || event.issues()) {
+            throw new IllegalArgumentException(event.words() + " is written by take and issue only");
+        }
+        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+            List<Entry> entries = new ArrayList<>();
+            Chain chain = checked(entries::addAll);
+            guard.check(entries);
+            documents.sweep();
+            documents.clear(issue.files().keySet(), entries);
+            return write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+        }
+    }
+
     /** Issues what this kind is issued as. */
     public Entry issue(Kind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making)
             throws IOException {

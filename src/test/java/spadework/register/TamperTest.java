@@ -38,7 +38,7 @@ class TamperTest {
         Register register = Register.of(folder);
         register.issue(Kind.PROPOSAL, "2026-014", DAY, number -> Issue.of(
                 Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
-        register.append(DAY, Event.PROPOSAL_ACCEPTED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
+        register.append(DAY, Event.PROPOSAL_DECLINED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
         register.issue(Kind.CERTIFICATE, "2026-014", DAY, number -> Issue.of(
                 Map.of(number + "-warranty.pdf", bytes("The warranty.")), Warranties.of(number.text())));
         register.append(DAY, Event.NOTE, Optional.empty(), Map.of("who", "Ivo Marsh"));
