@@ -43,7 +43,7 @@ class ArchitectureTest {
       law       | money measure finding job
       intake    | money measure finding job company pricebook law
       draft     | measure
-      warranty  | finding
+      warranty  | money finding
       register  | finding warranty
       trench    | measure working job
       water     | measure working job pricebook
