@@ -1,6 +1,7 @@
 package spadework.office;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -8,9 +9,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import spadework.listing.WarrantyListing;
 import spadework.listing.WarrantyListing.InForce;
+import spadework.register.AtomicFile;
 import spadework.warranty.Card;
 import spadework.warranty.Claim;
 import spadework.warranty.ClaimRules;
@@ -75,6 +76,29 @@ public final class AfterCare {
             }
         });
         return Told.done(lines).andWrong(reading.wrong());
+    }
+
+    /**
+     * Prints the maintenance card of each warranty of a job, and names the files.
+     *
+     * @param issued the day that the papers carry
+     */
+    public static Told printCards(Path job, Path out, LocalDate issued, Optional<Path> templates)
+            throws IOException {
+        RegisterReading reading = RegisterReading.of(job);
+        if (reading.book().current().isEmpty()) {
+            return reading.refused();
+        }
+        WarrantyPapers papers = new WarrantyPapers(templates);
+        List<String> written = new ArrayList<>();
+        Files.createDirectories(out);
+        for (Warranty warranty : reading.book().current()) {
+            for (Map.Entry<String, byte[]> file : papers.card(Card.of(warranty), issued).entrySet()) {
+                AtomicFile.write(out.resolve(file.getKey()), file.getValue());
+                written.add(out.resolve(file.getKey()).toString());
+            }
+        }
+        return Told.done(written).andWrong(reading.wrong());
     }
 
     /** The maintenance card of each warranty of a job. */

@@ -23,7 +23,7 @@ public final class Transfers {
     private Transfers() {}
 
     /** Passes a warranty on, if its terms allow that, under a certificate with a number of its own. */
-    public static Told transfer(Path job, TransferAsked asked) throws IOException {
+    public static Told transfer(Path job, TransferAsked asked, Optional<Path> templates) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Optional<Warranty> meant = reading.meant(asked.certificate());
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
@@ -34,11 +34,17 @@ public final class Transfers {
         if (!faults.isEmpty()) {
             return Told.refused(faults);
         }
+        WarrantyPapers papers = new WarrantyPapers(templates);
         Entry entry = Register.of(reading.folder()).issue(
-                Kind.CERTIFICATE, Event.TRANSFERRED, warranty.job(), asked.on(), stillCurrent(warranty), number ->
-                        new Issue(Map.of(), facts(warranty, asked),
-                                Optional.of(warranty.reissued(number.text(), asked.to()))));
+                Kind.CERTIFICATE, Event.TRANSFERRED, warranty.job(), asked.on(), stillCurrent(warranty), number -> {
+                    Warranty passed = warranty.reissued(number.text(), asked.to());
+                    return new Issue(
+                            papers.certificate(passed, warranty.number(), asked.on()),
+                            facts(warranty, asked),
+                            Optional.of(passed));
+                });
         List<String> lines = new ArrayList<>(WarrantyText.of(entry.warranty().orElseThrow(), asked.on()));
+        entry.files().forEach(file -> lines.add(reading.folder().resolve(file.name()).toString()));
         lines.addAll(FindingWords.bundled().told(TransferRules.findings(warranty, asked.sold())));
         return Told.done(lines);
     }

@@ -35,6 +35,11 @@ public record Card(Warranty warranty, List<CardRow> rows) {
         return new Card(warranty, rows);
     }
 
+    /** The duties of a season. */
+    public List<String> duties(Season season) {
+        return duties(warranty, season);
+    }
+
     private static List<String> duties(Warranty warranty, Season season) {
         return warranty.duties().stream()
                 .filter(duty -> names(duty, season) || !names(duty, Season.SPRING) && !names(duty, Season.FALL))

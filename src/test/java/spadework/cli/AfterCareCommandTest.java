@@ -124,7 +124,8 @@ class AfterCareCommandTest {
     void warrantyPassesOnTwiceAndNoMore() {
         assertThat(transfer("Anselm Wren", "2029-06-04", "2029-05-20")).isZero();
         assertThat(out.toString()).startsWith("Warranty 2026-014-W2, reissued from 2026-014-W1")
-                .contains("for Anselm Wren, 7 Quarry Lane", "times left: 1");
+                .contains("for Anselm Wren, 7 Quarry Lane", "times left: 1")
+                .contains(job.resolve("issued/2026-014-W2-warranty.pdf") + "\n");
         assertThat(transfer("Perpetua Holm", "2031-06-04", "2031-03-01")).isEqualTo(1);
         assertThat(err.toString()).contains("95 days after the sale; allowed: at most 60 days after it");
         assertThat(transfer("Perpetua Holm", "2031-06-04", "2031-05-01")).isZero();
@@ -133,6 +134,7 @@ class AfterCareCommandTest {
         run("warranty", "list", jobs.toString(), "--on", "2035-01-01");
         assertThat(out.toString()).contains("Perpetua Holm").doesNotContain("Marsh and", "Wren");
         assertThat(run("register", "check", job.toString())).isZero();
+        assertThat(out.toString()).contains("nothing wrong found in 6 lines and 5 documents");
     }
 
     private int transfer(String to, String on, String sold) {
@@ -197,6 +199,16 @@ class AfterCareCommandTest {
                         + " Keep the ground falling away from the house.");
         assertThat(run("warranty", "card", job.toString(), "--json")).isZero();
         assertThat(json().at("/cards/0/seasons/30/until").asText()).isEqualTo("2041-04-02");
+    }
+
+    @Test
+    void cardIsPrintedWhereItIsAskedFor() {
+        Path folder = jobs.resolve("papers");
+        assertThat(run("warranty", "card", job.toString(), "--out", folder.toString(), "--on", "2026-04-03")).isZero();
+        assertThat(out.toString().lines()).containsExactly(
+                folder.resolve("2026-014-W1-maintenance.pdf").toString(),
+                folder.resolve("2026-014-W1-maintenance.xlsx").toString());
+        assertThat(folder.resolve("2026-014-W1-maintenance.pdf")).isNotEmptyFile();
     }
 
     private JsonNode json() throws IOException {

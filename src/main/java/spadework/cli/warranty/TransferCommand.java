@@ -6,9 +6,11 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
+import spadework.cli.JobArguments;
 import spadework.office.Told;
 import spadework.office.TransferAsked;
 import spadework.office.Transfers;
@@ -38,9 +40,13 @@ public final class TransferCommand extends Answering {
     @Option(names = "--certificate", paramLabel = "NUMBER", description = "Which one, where the job has several.")
     private String certificate;
 
+    @Mixin
+    private JobArguments arguments;
+
     @Override
     protected Told told() throws IOException {
-        return Transfers.transfer(job, new TransferAsked(
-                Optional.ofNullable(certificate), to, on, Optional.ofNullable(sold), Optional.ofNullable(waive)));
+        TransferAsked asked = new TransferAsked(
+                Optional.ofNullable(certificate), to, on, Optional.ofNullable(sold), Optional.ofNullable(waive));
+        return Transfers.transfer(job, asked, arguments.templates());
     }
 }
