@@ -19,7 +19,12 @@ public record Card(Warranty warranty, List<CardRow> rows) {
 
     /** The card of a warranty, from the first day of its terms to the last. */
     public static Card of(Warranty warranty) {
-        LocalDate first = warranty.firstDay();
+        return of(warranty, warranty.firstDay());
+    }
+
+    /** The same without what lies before a day, as for an owner who came later. */
+    public static Card of(Warranty warranty, LocalDate on) {
+        LocalDate first = later(warranty.firstDay(), on);
         LocalDate last = warranty.lastDay();
         List<CardRow> rows = new ArrayList<>();
         for (int year = first.getYear(); year <= last.getYear(); year++) {
