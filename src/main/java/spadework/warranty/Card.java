@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * The homeowner's maintenance card: the duties of the certificate with the seasons of all years of the term. A duty that
- * names one season only stands in that season; every other duty stands in both, which never asks for less than the
- * certificate does.
+ * The homeowner's maintenance card: the duties of the certificate with the seasons of all years of the term. A duty
+ * that names one season only stands in that season; every other duty stands in both, which never asks for less than
+ * the certificate does.
  */
 public record Card(Warranty warranty, List<CardRow> rows) {
 

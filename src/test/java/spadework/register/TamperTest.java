@@ -155,8 +155,10 @@ class TamperTest {
         "{\"line\":99999999999}",
         "{\"line\":7,\"on\":\"2026-02-30\",\"event\":\"note\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
         "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"party\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
-        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"note\",\"number\":\"7\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
-        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"claim\",\"files\":[],\"facts\":{\"cost\":\"much\"},\"previous\":\"\"}"
+        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"note\",\"number\":\"7\","
+                + "\"files\":[],\"facts\":{},\"previous\":\"\"}",
+        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"claim\","
+                + "\"files\":[],\"facts\":{\"cost\":\"much\"},\"previous\":\"\"}"
     })
     void sealedLineThatCannotBeReadIsAFaultAndNoCrash(String object) throws IOException {
         Path file = folder.resolve("register.jsonl");

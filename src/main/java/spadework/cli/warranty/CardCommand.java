@@ -29,7 +29,10 @@ public final class CardCommand extends Answering {
     @Option(names = "--out", paramLabel = "DIR", description = "Print it there, as PDF and XLSX.")
     private Path out;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "Only from this day on; printed papers carry it (default: today).")
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
+            description = "Only from this day on; printed papers carry it (default: today).")
     private LocalDate on;
 
     @Mixin
