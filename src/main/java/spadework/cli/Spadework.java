@@ -15,7 +15,8 @@ import picocli.CommandLine.ScopeType;
         mixinStandardHelpOptions = true,
         scope = ScopeType.INHERIT,
         description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
-        subcommands = {DocumentsCommand.class, PriceCommand.class, CheckCommand.class, FigureCommand.class},
+        subcommands = {DocumentsCommand.class, PriceCommand.class, CheckCommand.class, FigureCommand.class,
+            FormCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",

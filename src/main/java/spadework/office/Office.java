@@ -76,6 +76,11 @@ public final class Office {
         return bid(intake.read(text, file), file);
     }
 
+    /** The price book that a job at that place has, if it can be read. */
+    public Optional<PriceBook> book(Path file) {
+        return intake.book(file);
+    }
+
     private Answer bid(Reading reading, Path file) {
         if (reading instanceof Refused refused) {
             return new Refusal(refused.faults());
