@@ -19,9 +19,10 @@ import spadework.pricing.Quote;
  * A job that was read, measured, checked and priced.
  *
  * @param proposed the job as proposed, without its options
+ * @param contracted the work as contracted: with the options taken, before any change; before acceptance as proposed
  * @param dossier the agreed work: with the options taken and the accepted changes; before acceptance the same
  */
-public record Bid(Dossier proposed, Dossier dossier) implements Answer {
+public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) implements Answer {
 
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {

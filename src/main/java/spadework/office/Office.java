@@ -4,11 +4,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import spadework.contract.Contract;
 import spadework.contract.Contracting;
 import spadework.finding.Fault;
@@ -21,13 +23,11 @@ import spadework.intake.StateRuleBook;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
-import spadework.law.DepositCheck;
-import spadework.money.Dollars;
+import spadework.paperwork.ContractChecks;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.Terms;
 import spadework.press.Templates;
 import spadework.pricebook.PriceBook;
-import spadework.pricing.Due;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.register.AtomicFile;
@@ -80,12 +80,18 @@ public final class Office {
         Job job = understood.job();
         Contract contract = Contracting.of(job, understood.company(), book, quote);
         Dossier proposed = dossier(understood, job, book, quote, contract);
-        Job agreed = Agreed.of(job);
-        if (agreed.equals(job)) {
-            return new Bid(proposed, proposed);
+        Dossier contracted = dossier(understood, Agreed.contracted(job), book, contract, proposed);
+        Dossier agreed = dossier(understood, Agreed.of(job), book, contract, contracted);
+        return new Bid(proposed, contracted, agreed);
+    }
+
+    /** The dossier of a job in a later state; the one before it where nothing differs. */
+    private Dossier dossier(Understood understood, Job job, PriceBook book, Contract contract, Dossier before) {
+        if (job.equals(before.job())) {
+            return before;
         }
-        Quote agreedQuote = Pricing.of(agreed, understood.company(), book, Measuring.of(agreed, book));
-        return new Bid(proposed, dossier(understood, agreed, book, agreedQuote, contract));
+        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
+        return dossier(understood, job, book, quote, contract);
     }
 
     private Dossier dossier(Understood understood, Job job, PriceBook book, Quote quote, Contract contract) {
@@ -100,17 +106,11 @@ public final class Office {
                 states.find(state),
                 Optional.empty(),
                 Checks.of(new Facts(job, book)),
-                contractFindings(state, contract),
+                ContractChecks.of(job, understood.company(), contract, states.find(state)),
                 phrases,
                 terms,
                 Logo.of(understood.company(), understood.jobFolder()),
                 Photos.of(job, understood.jobFolder()));
-    }
-
-    private List<Finding> contractFindings(String state, Contract contract) {
-        Dollars deposit = Dollars.total(
-                contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
-        return DepositCheck.of(state, states.find(state), contract.contracted().total(), deposit);
     }
 
     /**
@@ -130,7 +130,14 @@ public final class Office {
         if (!stops.isEmpty()) {
             return new Outcome.Stopped(stops.stream().map(this::told).toList());
         }
-        Map<String, byte[]> printed = new LinkedHashMap<>(printer.print(bid.dossier(), papers));
+        Set<Paper> prepared = prepared(bid, papers);
+        if (prepared.isEmpty()) {
+            return new Outcome.Stopped(bid.findings().stream()
+                    .filter(finding -> finding.id().equals(ContractChecks.UNPREPARED))
+                    .map(this::told)
+                    .toList());
+        }
+        Map<String, byte[]> printed = new LinkedHashMap<>(printer.print(bid, prepared));
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
@@ -140,6 +147,14 @@ public final class Office {
             written.add(target);
         }
         return new Outcome.Printed(written);
+    }
+
+    /** The papers that the job is ready for: a contract needs to know of its signing. */
+    private static Set<Paper> prepared(Bid bid, Set<Paper> papers) {
+        boolean signing = bid.contracted().job().agreement().signing().isPresent();
+        return papers.stream()
+                .filter(paper -> paper != Paper.CONTRACT || signing)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Paper.class)));
     }
 
     /** A finding in words on one line. */

@@ -7,6 +7,7 @@ import java.util.Optional;
 public enum Paper {
     PROPOSAL("proposal", "proposal"),
     SCOPE("scope-of-work", "scope"),
+    CONTRACT("contract", "contract"),
     WARRANTY("warranty", "certificate"),
     COST_SHEET("cost-sheet", "cost-sheet");
 
