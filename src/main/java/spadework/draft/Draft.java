@@ -61,10 +61,11 @@ public record Draft(Entries root) {
         return at(list).map(value -> value instanceof Rows rows ? rows.values().size() : 0).orElse(0);
     }
 
-    /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out. */
+    /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out, but never a row. */
     public Draft typed(String pointer, String typed) {
         Kind kind = OUTLINE.at(pointer).map(Spot::kind).orElse(Kind.LABEL);
-        return typed.isEmpty() ? without(pointer) : with(pointer, kind.written(typed));
+        boolean row = at(Pointer.above(pointer)).filter(Rows.class::isInstance).isPresent();
+        return typed.isEmpty() && !row ? without(pointer) : with(pointer, kind.written(typed));
     }
 
     /** A value at a place; what has to hold it is made. A row may be added behind the last of a list. */

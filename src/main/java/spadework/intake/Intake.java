@@ -7,10 +7,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Supplier;
 import java.util.function.Supplier;
 import spadework.finding.Fault;
 import spadework.finding.Place;
@@ -23,22 +25,58 @@ import spadework.pricebook.PriceBook;
  */
 public final class Intake {
     private static final String JOB = "job.json";
+    private static final String COMPANY = "company.json";
+    private static final String BOOK = "price-book.json";
     private static final String BUNDLED = "the bundled price book";
     private static final Comparator<Fault> BY_PLACE = Comparator.<Fault, String>comparing(fault -> fault.place().file())
             .thenComparing(fault -> fault.place().line())
             .thenComparing(fault -> fault.place().column())
             .thenComparing(fault -> fault.place().pointer());
 
-    private final String bundledBook;
+    private static final String BOOK_RESOURCE = "/spadework/pricebook/default.json";
+
+    private final Supplier<byte[]> bundledBook;
     private final Map<List<Optional<Path>>, Shop> shops = new ConcurrentHashMap<>();
 
     /** An intake whose price books may start from the bundled one. */
     public Intake() {
-        this("/spadework/pricebook/default.json");
+        this(BOOK_RESOURCE);
     }
 
     Intake(String bundledBook) {
+        this(() -> resource(bundledBook));
+    }
+
+    private Intake(Supplier<byte[]> bundledBook) {
         this.bundledBook = bundledBook;
+    }
+
+    /**
+     * An intake whose price books may start from another bundled book, as one of an earlier version of the program.
+     *
+     * @param book the bytes of that book's file
+     */
+    public static Intake startingFrom(byte[] book) {
+        byte[] kept = book.clone();
+        return new Intake(() -> kept);
+    }
+
+    /** The file of the price book that comes with the program, as it is. */
+    public static byte[] bundledBookFile() {
+        return resource(BOOK_RESOURCE);
+    }
+
+    /**
+     * The files beside a job that go with it, by their plain names: {@code company.json} and {@code price-book.json},
+     * where there are such.
+     */
+    public static Map<String, Path> filesOf(Path job) {
+        Path folder = Nearby.folderOf(fileOf(job));
+        Map<String, Path> files = new LinkedHashMap<>();
+        for (String name : List.of(COMPANY, BOOK)) {
+            Nearby.find(folder, name).ifPresent(path -> files.put(name, path));
+        }
+        return files;
     }
 
     /**
@@ -72,8 +110,8 @@ public final class Intake {
 
     private Reading read(Path file, Supplier<Sheet> text) {
         Path folder = Nearby.folderOf(file);
-        Optional<Path> companyFile = Nearby.find(folder, "company.json");
-        Optional<Path> bookFile = Nearby.find(folder, "price-book.json");
+        Optional<Path> companyFile = Nearby.find(folder, COMPANY);
+        Optional<Path> bookFile = Nearby.find(folder, BOOK);
         Shop shop = shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
 
         Sheet sheet = text.get();
@@ -82,10 +120,10 @@ public final class Intake {
         List<Fault> faults = new ArrayList<>(sheet.faults());
         faults.addAll(shop.faults());
         if (companyFile.isEmpty()) {
-            faults.addAll(nowhere(folder, "company.json"));
+            faults.addAll(nowhere(folder, COMPANY));
         }
         if (bookFile.isEmpty()) {
-            faults.addAll(nowhere(folder, "price-book.json"));
+            faults.addAll(nowhere(folder, BOOK));
         }
         if (!faults.isEmpty()) {
             faults.sort(BY_PLACE);
@@ -130,11 +168,15 @@ public final class Intake {
     }
 
     private Sheet bundled() {
-        try (InputStream in = Intake.class.getResourceAsStream(bundledBook)) {
+        return sheet(FileText.decoded(bundledBook.get(), BUNDLED), BUNDLED);
+    }
+
+    private static byte[] resource(String name) {
+        try (InputStream in = Intake.class.getResourceAsStream(name)) {
             if (in == null) {
-                throw new IllegalStateException("the program lacks " + bundledBook);
+                throw new IllegalStateException("the program lacks " + name);
             }
-            return sheet(FileText.decoded(in.readAllBytes(), BUNDLED), BUNDLED);
+            return in.readAllBytes();
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -13,7 +13,8 @@ final class Logo {
         return company.logo().flatMap(name -> find(jobFolder, name)).map(DataAddress::of);
     }
 
-    private static Optional<Path> find(Path jobFolder, String name) {
+    /** The file of that name in the folder or the nearest above it. */
+    static Optional<Path> find(Path jobFolder, String name) {
         for (Path folder = jobFolder.toAbsolutePath().normalize(); folder != null; folder = folder.getParent()) {
             Path file = folder.resolve(name).normalize();
             if (file.startsWith(folder) && Files.isRegularFile(file)) {

@@ -1,47 +1,37 @@
 package spadework.office;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import spadework.contract.Contract;
-import spadework.contract.Contracting;
-import spadework.finding.Fault;
+import java.util.function.Supplier;
+import spadework.contract.Revision;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
-import spadework.intake.StateRuleBook;
 import spadework.intake.Understood;
-import spadework.job.Agreed;
-import spadework.job.Job;
 import spadework.paperwork.ContractChecks;
-import spadework.paperwork.Dossier;
 import spadework.paperwork.Terms;
 import spadework.press.Templates;
-import spadework.pricebook.PriceBook;
-import spadework.pricing.Pricing;
-import spadework.pricing.Quote;
 import spadework.register.AtomicFile;
-import spadework.safety.Checks;
-import spadework.safety.Facts;
-import spadework.takeoff.Measuring;
+import spadework.register.Entry;
 
 /** The whole pipe: files in, files out. Company, book, words and fonts are read once and kept for further jobs. */
 public final class Office {
-    private final Intake intake = new Intake();
-    private final StateRuleBook states = StateRuleBook.bundled();
+    private final Intake intake;
+    private final Templates templates;
     private final Phrases phrases;
-    private final Terms terms;
+    private final Bidding bidding;
     private final Printer printer;
+    private final Postbag postbag;
 
     /**
      * An office that prints with the bundled templates, some of them replaced by those of a folder.
@@ -49,79 +39,82 @@ public final class Office {
      * @throws spadework.press.TemplateFault if the folder or its words cannot be used
      */
     public static Office with(Optional<Path> templates) {
-        return new Office(templates.map(Templates::with).orElseGet(Templates::bundled));
+        return new Office(new Intake(), templates.map(Templates::with).orElseGet(Templates::bundled));
     }
 
-    private Office(Templates templates) {
+    Office(Intake intake, Templates templates) {
+        this.intake = intake;
+        this.templates = templates;
         this.phrases = new Phrases(templates.words("words/findings.properties"));
-        this.terms = new Terms(templates.words("words/terms.properties"));
+        this.bidding = new Bidding(phrases, new Terms(templates.words("words/terms.properties")));
         this.printer = new Printer(templates);
+        this.postbag = new Postbag(templates, printer);
     }
 
-    /** Job → takeoff → checks → price. */
-    public Answer bid(Path file) {
-        Reading reading = intake.read(file);
-        if (reading instanceof Refused refused) {
-            return new Refusal(refused.faults());
+    /** Job → takeoff → checks → price. A signed job is priced by the books of the day on which it was signed. */
+    public Answer bid(Path job) {
+        try {
+            return bid(job, Optional.empty());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
-        Understood understood = (Understood) reading;
-        Job job = understood.job();
-        List<Fault> missing = Photos.missing(job, understood.jobFolder());
-        if (!missing.isEmpty()) {
-            return new Refusal(missing);
+    }
+
+    /**
+     * The same for a job that is being edited.
+     *
+     * @param text what the file would say
+     * @param file where it lies or will lie
+     */
+    public Answer bid(String text, Path file) {
+        try {
+            return bidOf(text, file);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
         }
-        PriceBook book = understood.book().changedBy(job.priceChanges());
-        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
-        List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
-        return unpriced.isEmpty() ? bid(understood, book, quote) : new Refusal(unpriced);
     }
 
-    private Bid bid(Understood understood, PriceBook book, Quote quote) {
-        Job job = understood.job();
-        Contract contract = Contracting.of(job, understood.company(), book, quote);
-        Dossier proposed = dossier(understood, job, book, quote, contract);
-        Dossier contracted = dossier(understood, Agreed.contracted(job), book, contract, proposed);
-        Dossier agreed = dossier(understood, Agreed.of(job), book, contract, contracted);
-        return new Bid(proposed, contracted, agreed);
-    }
-
-    /** The dossier of a job in a later state; the one before it where nothing differs. */
-    private Dossier dossier(Understood understood, Job job, PriceBook book, Contract contract, Dossier before) {
-        if (job.equals(before.job())) {
-            return before;
+    private Answer bidOf(String text, Path file) throws IOException {
+        Records records = Records.beside(file);
+        Optional<Entry> contract = records.contract();
+        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        if (signed.isPresent()) {
+            SignedJob read = SignedJob.read(file, text, signed.get());
+            return bid(read.reading(), file, Optional.empty(), read.findings());
         }
-        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
-        return dossier(understood, job, book, quote, contract);
+        return bid(intake.read(text, file), file, Optional.empty(), List.of());
     }
 
-    private Dossier dossier(Understood understood, Job job, PriceBook book, Quote quote, Contract contract) {
-        String state = job.site().address().state();
-        return new Dossier(
-                job,
-                understood.company(),
-                book,
-                Measuring.of(job, book),
-                quote,
-                contract,
-                states.find(state),
-                Optional.empty(),
-                Checks.of(new Facts(job, book)),
-                ContractChecks.of(job, understood.company(), contract, states.find(state)),
-                phrases,
-                terms,
-                Logo.of(understood.company(), understood.jobFolder()),
-                Photos.of(job, understood.jobFolder()));
+    Answer bid(Path job, Optional<Revision> revision) throws IOException {
+        Path file = Intake.fileOf(job);
+        Records records = Records.beside(file);
+        Optional<Entry> contract = records.contract();
+        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        if (signed.isPresent() && Files.isRegularFile(file)) {
+            SignedJob read = SignedJob.read(file, Files.readString(file), signed.get());
+            return bid(read.reading(), file, revision, read.findings());
+        }
+        Reading reading = intake.read(job);
+        return bid(reading, file, revision, reading instanceof Understood understood
+                ? SignedJob.withoutSource(understood.job())
+                : List.of());
+    }
+
+    private Answer bid(Reading reading, Path file, Optional<Revision> revision, List<Finding> record) {
+        return reading instanceof Refused refused
+                ? new Refusal(refused.faults())
+                : bidding.bid((Understood) reading, file, revision, record);
     }
 
     /**
      * Prints the papers of a job into a folder of its own, named after the job. All are made before the first is
-     * written.
+     * written. What was issued or signed is handed out as it was.
      *
      * @throws IOException if the folder or a file cannot be written
      */
-    public Outcome documents(Path file, Path out, Set<Paper> papers) throws IOException {
+    public Outcome documents(Path job, Path out, Set<Paper> papers) throws IOException {
         printer.prepare();
-        Answer answer = bid(file);
+        Answer answer = bid(job, Optional.empty());
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -130,14 +123,15 @@ public final class Office {
         if (!stops.isEmpty()) {
             return new Outcome.Stopped(stops.stream().map(this::told).toList());
         }
-        Set<Paper> prepared = prepared(bid, papers);
+        Set<Paper> prepared = bid.prepared(papers);
         if (prepared.isEmpty()) {
             return new Outcome.Stopped(bid.findings().stream()
                     .filter(finding -> finding.id().equals(ContractChecks.UNPREPARED))
                     .map(this::told)
                     .toList());
         }
-        Map<String, byte[]> printed = new LinkedHashMap<>(printer.print(bid, prepared));
+        Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, prepared));
+        printed.putAll(new Reprint(Records.beside(Intake.fileOf(job))).of(bid, papers));
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
@@ -149,12 +143,65 @@ public final class Office {
         return new Outcome.Printed(written);
     }
 
-    /** The papers that the job is ready for: a contract needs to know of its signing. */
-    private static Set<Paper> prepared(Bid bid, Set<Paper> papers) {
-        boolean signing = bid.contracted().job().agreement().signing().isPresent();
-        return papers.stream()
-                .filter(paper -> paper != Paper.CONTRACT || signing)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Paper.class)));
+    /** The files of those papers by name. */
+    Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
+        return printer.print(bid, papers);
+    }
+
+    Templates templates() {
+        return templates;
+    }
+
+    /**
+     * The pages of one paper, to be looked at.
+     *
+     * @return a PDF; a bid with open stops has one too, which {@link #documents} would not write
+     */
+    public byte[] page(Bid bid, Paper paper) {
+        return printer.page(bid, paper);
+    }
+
+    /**
+     * Writes one paper as PDF where the contractor wants it.
+     *
+     * @throws IOException if it cannot be written
+     */
+    public Outcome save(Bid bid, Paper paper, Path target) throws IOException {
+        return issued(bid, target, () -> printer.page(bid, paper));
+    }
+
+    /**
+     * Writes a letter to the homeowner with papers in it, as a draft for a mail program. Nothing is sent.
+     *
+     * @throws IllegalArgumentException if one of the papers is not for the homeowner
+     * @throws IOException if it cannot be written
+     */
+    public Outcome letter(Bid bid, Set<Paper> papers, Path target) throws IOException {
+        return issued(bid, target, () -> postbag.letter(bid, papers).draft());
+    }
+
+    private Outcome issued(Bid bid, Path target, Supplier<byte[]> content) throws IOException {
+        List<Finding> stops = bid.openStops();
+        if (!stops.isEmpty()) {
+            return new Outcome.Stopped(stops.stream().map(this::told).toList());
+        }
+        AtomicFile.write(target.toAbsolutePath(), content.get());
+        return new Outcome.Printed(List.of(target));
+    }
+
+    /** Makes the page press ready on another thread, before the first page is asked for. */
+    public void prepare() {
+        printer.prepare();
+    }
+
+    /** What was found, with its figures. */
+    public String what(Finding finding) {
+        return phrases.what(finding);
+    }
+
+    /** What to do about a finding. */
+    public String action(Finding finding) {
+        return phrases.action(finding);
     }
 
     /** A finding in words on one line. */

@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.List;
 import spadework.finding.Fault;
 
-/** What came of an order for documents. */
+/** What came of an order for documents, or of a step of the agreement. */
 public sealed interface Outcome {
 
     /** The files that were written. */
@@ -15,4 +15,13 @@ public sealed interface Outcome {
 
     /** Stops are open; nothing was written. Each is told in words. */
     record Stopped(List<String> stops) implements Outcome {}
+
+    /** What was asked for had been done before; nothing was written. */
+    record Standing(String number) implements Outcome {}
+
+    /** It was done and registered under that number. */
+    record Issued(String number, List<Path> files) implements Outcome {}
+
+    /** It cannot be done, for these reasons; nothing was written. */
+    record Refused(List<String> reasons) implements Outcome {}
 }

@@ -25,7 +25,7 @@ import spadework.press.WorkbookPress;
 
 /** Prints finished papers: pages and workbook of each. */
 final class Printer {
-    private static final String LANGUAGE = "en-US";
+    static final String LANGUAGE = "en-US";
 
     private final Templates templates;
     private CompletableFuture<PagePress> pages;
@@ -40,6 +40,16 @@ final class Printer {
             pages = CompletableFuture.supplyAsync(() -> PagePress.warm(templates));
         }
         return pages;
+    }
+
+    /** The pages of one paper. */
+    byte[] page(Bid bid, Paper paper) {
+        Dossier dossier = bid.dossier();
+        Scene plan = PlanSketch.of(dossier.job());
+        Map<String, Object> model =
+                model(paper, bid, plan, Figure.of(Sections.of(dossier)), Figure.of(Profiles.of(dossier)));
+        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
+        return got(prepare()).print(paper.template(), model, info);
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */

@@ -12,16 +12,23 @@ import freemarker.template.TemplateException;
 import freemarker.template.TemplateExceptionHandler;
 import freemarker.template.TemplateNotFoundException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.Reader;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Properties;
+import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The words and shapes of the documents: the bundled templates, or those with some replaced by the contractor's own.
@@ -33,17 +40,24 @@ import java.util.TreeMap;
 public final class Templates {
     private static final String UTF_8 = StandardCharsets.UTF_8.name();
 
+    /** Names the bundled texts, one a line, because a packed program cannot list its own folders. */
+    private static final String INDEX = "/spadework/press/templates.txt";
+
+    private static final Pattern TEXT = Pattern.compile(".*\\.(ftlh|ftlx|css|properties)");
+
     private final TemplateLoader loader;
+    private final Optional<Path> own;
     private final Configuration configuration;
 
-    private Templates(TemplateLoader loader) {
+    private Templates(TemplateLoader loader, Optional<Path> own) {
         this.loader = loader;
+        this.own = own;
         this.configuration = configure(loader);
     }
 
     /** The templates that come with the program. */
     public static Templates bundled() {
-        return new Templates(bundledLoader());
+        return new Templates(bundledLoader(), Optional.empty());
     }
 
     /**
@@ -55,7 +69,8 @@ public final class Templates {
     public static Templates with(Path folder) {
         try {
             TemplateLoader own = new FileTemplateLoader(folder.toFile());
-            return new Templates(new MultiTemplateLoader(new TemplateLoader[] {own, bundledLoader()}));
+            TemplateLoader both = new MultiTemplateLoader(new TemplateLoader[] {own, bundledLoader()});
+            return new Templates(both, Optional.of(folder));
         } catch (IOException e) {
             throw new TemplateFault(folder.toString(), "the templates folder cannot be read", e);
         }
@@ -114,6 +129,52 @@ public final class Templates {
         Map<String, String> words = new TreeMap<>();
         read.stringPropertyNames().forEach(key -> words.put(key, read.getProperty(key)));
         return Collections.unmodifiableMap(words);
+    }
+
+    /**
+     * Every text that the papers are made with, by its path: whoever has them prints the same papers again. Fonts are
+     * not among them.
+     */
+    public Map<String, String> texts() {
+        Map<String, String> texts = new TreeMap<>();
+        try {
+            for (String path : paths()) {
+                texts.put(path, text(path));
+            }
+        } catch (IOException e) {
+            throw new TemplateFault(INDEX, "the templates cannot be read: " + e.getMessage(), e);
+        }
+        return Collections.unmodifiableMap(texts);
+    }
+
+    private Set<String> paths() throws IOException {
+        Set<String> paths = new TreeSet<>();
+        try (InputStream index = Templates.class.getResourceAsStream(INDEX)) {
+            new String(index.readAllBytes(), StandardCharsets.UTF_8).lines().forEach(paths::add);
+        }
+        if (own.isPresent()) {
+            try (Stream<Path> files = Files.walk(own.get())) {
+                files.filter(Files::isRegularFile)
+                        .map(file -> own.get().relativize(file).toString().replace('\\', '/'))
+                        .filter(path -> TEXT.matcher(path).matches())
+                        .forEach(paths::add);
+            }
+        }
+        return paths;
+    }
+
+    private String text(String path) throws IOException {
+        Object source = loader.findTemplateSource(path);
+        if (source == null) {
+            throw new TemplateFault(path, "there is no such file", null);
+        }
+        try (Reader reader = loader.getReader(source, UTF_8)) {
+            StringWriter text = new StringWriter();
+            reader.transferTo(text);
+            return text.toString();
+        } finally {
+            loader.closeTemplateSource(source);
+        }
     }
 
     /** What went wrong, in one line, without the advice to template writers that the library adds. */

@@ -8,9 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import spadework.finding.Fault;
@@ -53,6 +55,17 @@ final class Documents {
             written.add(new RegisteredFile(FOLDER + "/" + file.getKey(), Sha256.of(file.getValue())));
         }
         return written;
+    }
+
+    /** Takes away files of those names that no line names: a crash kept them from ever being issued. */
+    void clear(Set<String> names, List<Entry> entries) throws IOException {
+        Set<String> registered = new HashSet<>();
+        entries.forEach(entry -> entry.files().forEach(file -> registered.add(file.name())));
+        for (String name : names) {
+            if (!registered.contains(FOLDER + "/" + name)) {
+                Files.deleteIfExists(issued().resolve(name));
+            }
+        }
     }
 
     /** Takes away unfinished files that a crash left. Only the one who may write calls this. */

@@ -7,8 +7,8 @@ import java.util.Optional;
 public enum Event {
     NUMBER_TAKEN("number taken", false),
     PROPOSAL_ISSUED("proposal issued", true),
-    PROPOSAL_ACCEPTED("proposal accepted", false),
     PROPOSAL_DECLINED("proposal declined", false),
+    CONTRACT_SIGNED("contract signed", true),
     CHANGE_ORDER_ISSUED("change order issued", true),
     CHANGE_ORDER_ACCEPTED("change order accepted", false),
     CHANGE_ORDER_DECLINED("change order declined", false),

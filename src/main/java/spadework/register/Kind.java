@@ -3,6 +3,7 @@ package spadework.register;
 /** A kind of document that has numbers of its own, counted from 1 within a job. */
 public enum Kind {
     PROPOSAL("P", "proposal", Event.PROPOSAL_ISSUED),
+    CONTRACT("A", "contract", Event.CONTRACT_SIGNED),
     CHANGE_ORDER("C", "change order", Event.CHANGE_ORDER_ISSUED),
     FINAL_ACCOUNT("F", "final account", Event.FINAL_ACCOUNT_ISSUED),
     CERTIFICATE("W", "warranty certificate", Event.CERTIFICATE_ISSUED),

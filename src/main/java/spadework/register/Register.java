@@ -88,6 +88,28 @@ public final class Register {
         }
     }
 
+    /**
+     * Writes down an event about a document that has its number from the caller, with the files it brings. Once for
+     * each number and event.
+     *
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     * @throws java.nio.file.FileAlreadyExistsException if a document of that name was issued before
+     */
+    public Entry append(LocalDate on, Event event, DocumentNumber number, Guard guard, Issue issue)
+            throws IOException {
+        if (event == Event.NUMBER_TAKEN || event.issues()) {
+            throw new IllegalArgumentException(event.words() + " is written by take and issue only");
+        }
+        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+            List<Entry> entries = new ArrayList<>();
+            Chain chain = checked(entries::addAll);
+            guard.check(entries);
+            documents.sweep();
+            documents.clear(issue.files().keySet(), entries);
+            return write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+        }
+    }
+
     /** Issues what this kind is issued as. */
     public Entry issue(Kind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making)
             throws IOException {
@@ -115,10 +137,17 @@ public final class Register {
         }
     }
 
-    /** Reads the whole register, line by line. Lines that do not hold are passed over: {@link #check()} tells them. */
-    public void each(Consumer<Entry> reader) throws IOException {
+    /**
+     * Reads the whole register, line by line. A line that does not hold in itself is passed over.
+     *
+     * @return what was found about the lines; documents are not looked at
+     */
+    public Examination each(Consumer<Entry> reader) throws IOException {
         try (RegisterLock lock = RegisterLock.toRead(folder)) {
-            Chain.read(folder, reader);
+            Chain chain = Chain.read(folder, reader);
+            List<Fault> faults = new ArrayList<>(chain.faults);
+            faults.addAll(chain.openEnd);
+            return new Examination(chain.lines, 0, chain.seal, faults, chain.advice);
         }
     }
 

@@ -7,13 +7,14 @@ import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 
 /** SHA-256 as 64 lower-case hex digits (FIPS 180-4). */
-final class Sha256 {
+public final class Sha256 {
     /** Stands where there is nothing before. */
     static final String NONE = "0".repeat(64);
 
     private Sha256() {}
 
-    static String of(byte[] bytes) {
+    /** Of all the bytes. */
+    public static String of(byte[] bytes) {
         return of(bytes, bytes.length);
     }
 

@@ -1,6 +1,7 @@
 package spadework.register;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -28,6 +29,15 @@ class AtomicFileTest {
         try (Stream<Path> left = Files.list(folder)) {
             assertThat(left).as("nothing is left beside it").containsExactly(file);
         }
+    }
+
+    @Test
+    void fileHasTheRightsOfEveryNewFile() throws IOException {
+        Path plain = Files.writeString(folder.resolve("plain.txt"), "x");
+        Path paper = folder.resolve("paper.pdf");
+        AtomicFile.write(paper, "x".getBytes(StandardCharsets.UTF_8));
+        assumeTrue(folder.getFileSystem().supportedFileAttributeViews().contains("posix"));
+        assertThat(Files.getPosixFilePermissions(paper)).isEqualTo(Files.getPosixFilePermissions(plain));
     }
 
     /** A second program writes all-a and all-b in turn and is killed at random moments. */

@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Fault;
+import spadework.warranty.Warranties;
 
 /** Whatever is changed behind the register's back is found. */
 class TamperTest {
@@ -38,7 +39,7 @@ class TamperTest {
         Register register = Register.of(folder);
         register.issue(Kind.PROPOSAL, "2026-014", DAY, number -> Issue.of(
                 Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
-        register.append(DAY, Event.PROPOSAL_ACCEPTED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
+        register.append(DAY, Event.PROPOSAL_DECLINED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
         register.issue(Kind.CERTIFICATE, "2026-014", DAY, number -> Issue.of(
                 Map.of(number + "-warranty.pdf", bytes("The warranty.")), Warranties.of(number.text())));
         register.append(DAY, Event.NOTE, Optional.empty(), Map.of("who", "Ivo Marsh"));

@@ -1,0 +1,55 @@
+package spadework.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.ArgGroup;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spadework.office.Deciding;
+import spadework.office.Office;
+
+/** Records what became of a change order. */
+@Command(
+        name = "change",
+        description = "Record that a change order of the job was signed by both sides, or declined.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework change jobs/2026-014 1 --accepted --on 2026-09-15 --by \"Ida Wrenfield\" --signature change-1.pdf")
+final class ChangeCommand implements Callable<Integer> {
+    @Parameters(index = "0", paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
+    private Path job;
+
+    @Parameters(index = "1", paramLabel = "NUMBER", description = "Number of the change order in the job.")
+    private int number;
+
+    @ArgGroup(multiplicity = "1")
+    private Decision decision;
+
+    @Mixin
+    private SignedBy signed;
+
+    @Mixin
+    private JobArguments arguments;
+
+    @Spec
+    private CommandSpec spec;
+
+    /** One of the two. */
+    static final class Decision {
+        @Option(names = "--accepted", required = true, description = "Both sides signed it.")
+        private boolean accepted;
+
+        @Option(names = "--declined", required = true, description = "The homeowner declined it.")
+        private boolean declined;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        Deciding deciding = new Deciding(Office.with(arguments.templates()));
+        return Told.of(job, deciding.decide(job, number, decision.accepted, signed.yes()), spec.commandLine());
+    }
+}

@@ -1,0 +1,51 @@
+package spadework.job;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What may still be written into a job after it was accepted: the agreement itself, photos, notes, who answers for a
+ * stop, the number of the locate ticket. Everything else was agreed and moves only by a change order.
+ */
+public final class AfterAcceptance {
+    private AfterAcceptance() {}
+
+    /** The job as it was accepted, with what was written since. */
+    public static Job of(Job accepted, Job now) {
+        return with(accepted, now.photos(), now.acceptedStops(), now.notes(), now.site().locateTicket(), now.agreement());
+    }
+
+    /** Whether something that was agreed reads otherwise now. */
+    public static boolean isMoved(Job accepted, Job now) {
+        return !agreedPart(accepted).equals(agreedPart(now));
+    }
+
+    /** The part of a job that an acceptance agrees to, with the options that may be chosen from. */
+    public static Job agreedPart(Job job) {
+        Agreement options = new Agreement(
+                Optional.empty(),
+                job.agreement().options(),
+                Optional.empty(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty());
+        return with(job, List.of(), List.of(), List.of(), Optional.empty(), options);
+    }
+
+    private static Job with(
+            Job j,
+            List<Photo> photos,
+            List<AcceptedStop> stops,
+            List<String> notes,
+            Optional<String> ticket,
+            Agreement agreement) {
+        Site s = j.site();
+        Site site = new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(),
+                s.rain(), s.limits(), ticket, s.catchment());
+        return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), site, j.observations(),
+                j.notFixed(), photos, j.walls(), j.corners(), j.water(), j.restoration(), j.protection(), j.excluded(),
+                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.warranty(), stops, agreement,
+                j.terms(), notes);
+    }
+}

@@ -1,0 +1,128 @@
+package spadework.office;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.contract.Contract;
+import spadework.contract.Contracting;
+import spadework.contract.PricedChange;
+import spadework.contract.Revision;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.finding.Severity;
+import spadework.intake.StateRuleBook;
+import spadework.intake.Understood;
+import spadework.job.Agreed;
+import spadework.job.Job;
+import spadework.paperwork.ContractChecks;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.Terms;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Pricing;
+import spadework.pricing.Quote;
+import spadework.safety.Checks;
+import spadework.safety.Facts;
+import spadework.takeoff.Measuring;
+
+/** From a job that was read to its bid: takeoff, checks, price, contract. */
+final class Bidding {
+    private final StateRuleBook states = StateRuleBook.bundled();
+    private final Phrases phrases;
+    private final Terms terms;
+
+    Bidding(Phrases phrases, Terms terms) {
+        this.phrases = phrases;
+        this.terms = terms;
+    }
+
+    /**
+     * Bids.
+     *
+     * @param file the job's file, for faults
+     * @param record what the records of the job say against it
+     */
+    Answer bid(Understood understood, Path file, Optional<Revision> revision, List<Finding> record) {
+        Job job = understood.job();
+        List<Fault> missing = Photos.missing(job, understood.jobFolder());
+        if (!missing.isEmpty()) {
+            return new Refusal(missing);
+        }
+        PriceBook book = understood.book().changedBy(job.priceChanges());
+        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
+        List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
+        return unpriced.isEmpty()
+                ? new Case(understood, book, revision, record).bid(quote)
+                : new Refusal(unpriced);
+    }
+
+    /** One job on its way. */
+    private final class Case {
+        private final Understood understood;
+        private final PriceBook book;
+        private final Optional<Revision> revision;
+        private final List<Finding> record;
+
+        private Case(Understood understood, PriceBook book, Optional<Revision> revision, List<Finding> record) {
+            this.understood = understood;
+            this.book = book;
+            this.revision = revision;
+            this.record = record;
+        }
+
+        private Bid bid(Quote quote) {
+            Job job = understood.job();
+            Contract contract = Contracting.of(job, understood.company(), book, quote);
+            Dossier proposed = dossier(job, quote, contract);
+            Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
+            return new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
+        }
+
+        /** The dossier of the job in a later state; the one before it where nothing differs. */
+        private Dossier dossier(Job job, Contract contract, Dossier before) {
+            return job.equals(before.job())
+                    ? before
+                    : dossier(job, Pricing.of(job, understood.company(), book, Measuring.of(job, book)), contract);
+        }
+
+        private Dossier dossier(Job job, Quote quote, Contract contract) {
+            return new Dossier(
+                    job,
+                    understood.company(),
+                    book,
+                    Measuring.of(job, book),
+                    quote,
+                    contract,
+                    states.find(job.site().address().state()),
+                    revision,
+                    Checks.of(new Facts(job, book)),
+                    contractFindings(job, contract),
+                    phrases,
+                    terms,
+                    Logo.of(understood.company(), understood.jobFolder()),
+                    Photos.of(job, understood.jobFolder()));
+        }
+
+        private List<Finding> contractFindings(Job job, Contract contract) {
+            List<Finding> found = new ArrayList<>(record);
+            found.addAll(ContractChecks.of(
+                    job, understood.company(), contract, states.find(job.site().address().state())));
+            contract.accepted().stream()
+                    .filter(change -> !change.agreed().equals(change.reckoned()))
+                    .map(Bidding::differs)
+                    .forEach(found::add);
+            return found;
+        }
+    }
+
+    private static Finding differs(PricedChange change) {
+        return new Finding(
+                "change-price-differs",
+                Severity.ADVISE,
+                Integer.toString(change.change().number()),
+                Map.of("signed", change.agreed().total().text(), "reckoned", change.reckoned().total().text()),
+                "common practice, no source");
+    }
+}

@@ -1,0 +1,107 @@
+package spadework.office;
+
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDateTime;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import spadework.company.Company;
+import spadework.intake.Intake;
+import spadework.job.Job;
+import spadework.job.Photo;
+import spadework.press.Templates;
+
+/**
+ * Everything that a job's papers are made from, by path: the job, the company, the price books, the pictures and the
+ * texts of the templates. Kept as one archive beside the papers, it prints them again when the books have moved on.
+ */
+record Source(Map<String, byte[]> files) {
+    static final String JOB = "job.json";
+    static final String BUNDLED_BOOK = "bundled-price-book.json";
+    static final String TEMPLATES = "templates";
+
+    /** Not 1 January 1980: for that one Java adds a second time, which depends on the zone of the machine. */
+    private static final LocalDateTime FIXED = LocalDateTime.of(1980, 2, 1, 0, 0);
+
+    Source {
+        files = Map.copyOf(files);
+    }
+
+    /**
+     * Gathers the source of a job.
+     *
+     * @param file the job's file
+     * @param text what stands, or will stand, in it
+     */
+    static Source of(Path file, String text, Job job, Company company, Templates templates) throws IOException {
+        Map<String, byte[]> files = new TreeMap<>();
+        files.put(JOB, text.getBytes(StandardCharsets.UTF_8));
+        for (Map.Entry<String, Path> beside : Intake.filesOf(file).entrySet()) {
+            files.put(beside.getKey(), Files.readAllBytes(beside.getValue()));
+        }
+        files.put(BUNDLED_BOOK, Intake.bundledBookFile());
+        templates.texts().forEach((path, words) ->
+                files.put(TEMPLATES + "/" + path, words.getBytes(StandardCharsets.UTF_8)));
+        Path folder = file.toAbsolutePath().getParent();
+        for (Photo photo : job.photos()) {
+            files.put(photo.file(), Files.readAllBytes(folder.resolve(photo.file())));
+        }
+        Optional<Path> logo = company.logo().flatMap(name -> Logo.find(folder, name));
+        if (logo.isPresent()) {
+            files.put(company.logo().get(), Files.readAllBytes(logo.get()));
+        }
+        return new Source(files);
+    }
+
+    /** The archive: the same files give the same bytes. */
+    byte[] archive() {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipOutputStream zip = new ZipOutputStream(bytes)) {
+            for (Map.Entry<String, byte[]> file : new TreeMap<>(files).entrySet()) {
+                ZipEntry entry = new ZipEntry(file.getKey());
+                entry.setTimeLocal(FIXED);
+                zip.putNextEntry(entry);
+                zip.write(file.getValue());
+                zip.closeEntry();
+            }
+        } catch (IOException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+        return bytes.toByteArray();
+    }
+
+    /**
+     * Reads an archive.
+     *
+     * @throws IOException if it is no archive
+     */
+    static Source read(byte[] archive) throws IOException {
+        Map<String, byte[]> files = new TreeMap<>();
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
+            for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
+                files.put(entry.getName(), zip.readAllBytes());
+            }
+        }
+        return new Source(files);
+    }
+
+    /** Lays the files into a folder, for those that read files. Names that would leave the folder are refused. */
+    void layInto(Path folder) throws IOException {
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            Path path = folder.resolve(file.getKey()).normalize();
+            if (!path.startsWith(folder)) {
+                throw new IOException("an archive that names a file outside of itself: " + file.getKey());
+            }
+            Files.createDirectories(path.getParent());
+            Files.write(path, file.getValue());
+        }
+    }
+}
