@@ -37,6 +37,9 @@ public final class ContractChecks {
             return found;
         }
         found.addAll(signing(state, signing.get()));
+        if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
+            found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));
+        }
         return found;
     }
 

@@ -16,4 +16,9 @@ public record OptionRow(
 
     /** A quantity that differs, as {@code +26 ft}. */
     public record Move(String label, String what, String difference) {}
+
+    /** The labels of what it changes, each once. */
+    public List<String> places() {
+        return moves.stream().map(Move::label).distinct().toList();
+    }
 }

@@ -36,7 +36,7 @@ final class OptionRows {
         String sign = change.difference().signum() > 0 ? "+" : "";
         return new OptionRow.Move(
                 change.label(),
-                change.description(),
+                change.measure().trade(),
                 sign + change.difference().toPlainString() + " " + change.unit().symbol());
     }
 }

@@ -188,6 +188,40 @@ class ContractPaperTest {
                         assertThat(printed.files()).hasSize(8).noneMatch(file -> file.endsWith("contract.pdf")));
     }
 
+    @Test
+    void openOptionsHaveBoxesAndAPriceEachAndAreFound() {
+        Path job = ContractJobs.in(folder, "OH", ContractJobs::withOptions, company -> {});
+        String text = PageText.all(ContractJobs.pdf(job));
+
+        assertThat(ids(job)).contains("contract-options-open");
+        assertThat(text.split("☐ accept ☐ decline", -1)).hasSize(3);
+        assertThat(text).contains("Wall F, front wall, 26 ft", "Contract price with the options that you accept:");
+        ContractJobs.bid(job).contracted().contract().options().forEach(option ->
+                assertThat(text).contains(option.sum().total().text()));
+    }
+
+    @Test
+    void takenOptionsAreInWallsPriceAndPayments() {
+        Path job = ContractJobs.in(folder, "OH", ContractJobs::accepted, company -> {});
+        String text = PageText.all(ContractJobs.signed(job));
+        var contract = ContractJobs.bid(job).contracted().contract();
+
+        assertThat(ids(job)).doesNotContain("contract-options-open");
+        assertThat(text)
+                .contains("✓ accepted", "declined", "Wall F, front wall", contract.contracted().total().text())
+                .doesNotContain("☐ accept", "Contract price with the options");
+        contract.payments().forEach(payment -> assertThat(text).contains(payment.amount().text()));
+    }
+
+    @Test
+    void aLaterChangeMovesNothingThatWasSigned(@TempDir Path later) {
+        byte[] signed = ContractJobs.signed(ContractJobs.in(folder, "OH", ContractJobs::accepted, company -> {}));
+        Path changed = ContractJobs.in(later, "OH", ContractJobs::changed, company -> {});
+
+        assertThat(ContractJobs.bid(changed).dossier().job().water().roofLines()).isEmpty();
+        assertThat(ContractJobs.signed(changed)).isEqualTo(signed);
+    }
+
     /** 15 USC 2308(a); 16 CFR 429.1(d), (f); Tex. Prop. Code 41.007. */
     @Test
     void itTakesNoRightAway() {
