@@ -13,10 +13,10 @@ import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
-import spadework.intake.StateRuleBook;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
+import spadework.law.StateRules;
 import spadework.paperwork.ContractChecks;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.Terms;
@@ -29,7 +29,6 @@ import spadework.takeoff.Measuring;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
 final class Bidding {
-    private final StateRuleBook states = StateRuleBook.bundled();
     private final Phrases phrases;
     private final Terms terms;
 
@@ -95,7 +94,8 @@ final class Bidding {
                     Measuring.of(job, book),
                     quote,
                     contract,
-                    states.find(job.site().address().state()),
+                    understood.states().federal(),
+                    rules(job),
                     revision,
                     Checks.of(new Facts(job, book)),
                     contractFindings(job, contract),
@@ -105,10 +105,14 @@ final class Bidding {
                     Photos.of(job, understood.jobFolder()));
         }
 
+        private Optional<StateRules> rules(Job job) {
+            return understood.states().find(job.site().address().state());
+        }
+
         private List<Finding> contractFindings(Job job, Contract contract) {
             List<Finding> found = new ArrayList<>(record);
             found.addAll(ContractChecks.of(
-                    job, understood.company(), contract, states.find(job.site().address().state())));
+                    job, understood.company(), contract, understood.states().federal(), rules(job)));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
                     .map(Bidding::differs)

@@ -4,12 +4,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spadework.company.Company;
 import spadework.contract.Contract;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.job.Job;
 import spadework.job.Signing;
+import spadework.law.Content;
+import spadework.law.ContentsCheck;
 import spadework.law.DepositCheck;
 import spadework.law.StateRules;
 import spadework.money.Dollars;
@@ -24,18 +27,29 @@ public final class ContractChecks {
 
     private ContractChecks() {}
 
-    public static List<Finding> of(Job job, Company company, Contract contract, Optional<StateRules> rules) {
+    /**
+     * What there is to say.
+     *
+     * @param federal the federal floor
+     * @param rules the state's rules; empty where they were not gathered
+     */
+    public static List<Finding> of(
+            Job job, Company company, Contract contract, StateRules federal, Optional<StateRules> rules) {
         String state = job.site().address().state();
         Dollars deposit = Dollars.total(
                 contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
-        List<Finding> found =
-                new ArrayList<>(DepositCheck.of(state, rules, contract.contracted().total(), deposit));
-        found.removeIf(finding -> finding.id().equals("contract-notices"));
         Optional<Signing> signing = job.agreement().signing();
+        Dollars price = contract.contracted().total();
+        Dollars special = signing.flatMap(Signing::specialOrder).orElse(Dollars.ZERO);
+        List<Finding> found = new ArrayList<>(DepositCheck.of(state, rules, price, deposit, special));
         if (signing.isEmpty()) {
             found.add(0, finding(UNPREPARED, Severity.MUST, state, FEDERAL));
             return found;
         }
+        boolean secured = signing.get().lienOnHome();
+        Set<Content> holds = ContractContents.of(
+                job, company, signing.get(), ContentsCheck.due(federal, rules, price, secured));
+        found.addAll(ContentsCheck.of(state, federal, rules, holds, price, secured));
         found.addAll(signing(state, signing.get()));
         if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
             found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));
