@@ -145,6 +145,7 @@ final class ContractJobs {
             firm.setAll((ObjectNode) JSON.readTree(MORE_OF_COMPANY));
             ((ObjectNode) firm.at("/payments/0")).put("share", "3 %");
             ((ObjectNode) firm.at("/payments/4")).put("share", "17 %");
+            whole.putArray("terms").add("This estimate costs you nothing.");
             job.accept(whole);
             company.accept(firm);
             Files.writeString(folder.resolve("job.json"), JSON.writeValueAsString(whole));

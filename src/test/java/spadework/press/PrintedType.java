@@ -33,6 +33,9 @@ public final class PrintedType {
     /** What floating point may take from a size, in points. */
     public static final float HAIR = 0.005f;
 
+    private static final float HEAD = 50;
+    private static final float FOOT = 740;
+
     private final List<Letter> letters;
 
     private PrintedType(List<Letter> letters) {
@@ -82,6 +85,15 @@ public final class PrintedType {
     /** The first place where the words stand. */
     public Optional<Found> find(String words) {
         return all(words).stream().findFirst();
+    }
+
+    /** The letters of a page below its head and above its foot, without spaces. */
+    public String onPage(int page) {
+        StringBuilder text = new StringBuilder();
+        letters.stream()
+                .filter(letter -> letter.page() == page && letter.y() > HEAD && letter.y() < FOOT)
+                .forEach(letter -> text.append(letter.text()));
+        return text.toString();
     }
 
     private static Found found(List<Letter> run) {
