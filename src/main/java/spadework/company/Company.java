@@ -17,6 +17,10 @@ import spadework.money.Dollars;
  * @param machines cost of a machine hour without its operator, by name
  * @param excluded what the company's price never includes, one thing a line
  * @param preparation what the homeowner is asked to do beforehand, one thing a line
+ * @param taxId the firm's number with the tax office; never a person's
+ * @param bond the bond or deposit that stands behind the licence, with its amount
+ * @param affiliates contracting firms that were tied to this one in the last five years; an empty list says that
+ *     there were none, a missing one that it is unknown
  */
 public record Company(
         String name,
@@ -38,7 +42,10 @@ public record Company(
         WarrantyTerms warranty,
         List<String> excluded,
         List<String> preparation,
-        List<String> terms) {
+        List<String> terms,
+        Optional<String> taxId,
+        Optional<String> bond,
+        Optional<List<String>> affiliates) {
 
     public Company {
         wages = Map.copyOf(wages);
@@ -49,5 +56,6 @@ public record Company(
         excluded = List.copyOf(excluded);
         preparation = List.copyOf(preparation);
         terms = List.copyOf(terms);
+        affiliates = affiliates.map(List::copyOf);
     }
 }

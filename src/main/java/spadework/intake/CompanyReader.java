@@ -61,7 +61,10 @@ final class CompanyReader {
                 fields.get("warranty", Terms.WARRANTY),
                 fields.list("excluded", Texts.TEXT),
                 fields.list("preparation", Texts.TEXT),
-                fields.list("terms", Texts.TEXT));
+                fields.list("terms", Texts.TEXT),
+                fields.find("taxId", Texts.LABEL),
+                fields.find("bond", Texts.LABEL),
+                fields.find("affiliates", new Kind<>("[]", CompanyReader::affiliates)));
     }
 
     private static Kind<List<CrewPlace>> crew(Names trades) {
@@ -76,8 +79,16 @@ final class CompanyReader {
         });
     }
 
+    private static List<String> affiliates(Node node) {
+        return node.elements().stream().map(Texts.LABEL::read).toList();
+    }
+
     private static Licence licence(Fields fields) {
-        return new Licence(fields.get("label", Texts.LABEL), fields.get("number", Texts.LABEL));
+        return new Licence(
+                fields.get("label", Texts.LABEL),
+                fields.get("number", Texts.LABEL),
+                fields.find("classification", Texts.LABEL),
+                fields.find("until", Dates.DATE));
     }
 
     private static Insurance insurance(Fields fields) {
@@ -85,7 +96,9 @@ final class CompanyReader {
                 fields.get("carrier", Texts.LABEL),
                 fields.get("policy", Texts.LABEL),
                 fields.get("limits", Texts.LABEL),
-                fields.get("until", Dates.DATE));
+                fields.get("until", Dates.DATE),
+                fields.find("phone", Texts.LABEL),
+                fields.find("workers", Texts.LABEL));
     }
 
     private static List<Slowdown> slowdowns(Node node) {

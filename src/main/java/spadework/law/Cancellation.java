@@ -8,7 +8,8 @@ import java.util.Optional;
 
 /** Until when a contract signed at home may be cancelled: every rule counted its own way, and the latest of them. */
 public record Cancellation(List<Deadline> deadlines) {
-    private static final int FEDERAL_DAYS = 3;
+    /** Business days of 16 CFR 429.1. */
+    public static final int FEDERAL_DAYS = 3;
 
     public Cancellation {
         deadlines = List.copyOf(deadlines);

@@ -19,17 +19,18 @@ public final class DepositCheck {
      * @param rules the state's rules; empty where they were not gathered
      * @param price the whole contract price
      * @param deposit what the schedule takes at signing
+     * @param specialOrder cost of special-order material that has to be ordered before the work starts
      */
-    public static List<Finding> of(String state, Optional<StateRules> rules, Dollars price, Dollars deposit) {
+    public static List<Finding> of(String state, Optional<StateRules> rules, Dollars price, Dollars deposit,
+            Dollars specialOrder) {
         List<Finding> found = new ArrayList<>();
-        found.add(finding("contract-notices", Severity.MUST, state, "16 CFR 429.1; state home-contract law", Map.of()));
         if (rules.isEmpty()) {
             found.add(finding("state-unread", Severity.MUST, state, "state home-contract law", Map.of()));
             return found;
         }
         StateRules known = rules.get();
         String cite = String.join("; ", known.citations());
-        Optional<Dollars> limit = known.deposit().limit(price, Dollars.ZERO);
+        Optional<Dollars> limit = known.deposit().limit(price, specialOrder);
         Map<String, String> values = new LinkedHashMap<>();
         values.put("deposit", deposit.text());
         values.put("price", price.text());

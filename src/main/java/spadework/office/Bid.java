@@ -2,10 +2,13 @@ package spadework.office;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
@@ -26,9 +29,10 @@ import spadework.takeoff.Takeoff;
  * A job that was read, measured, checked and priced.
  *
  * @param proposed the job as proposed, without its options
+ * @param contracted the work as contracted: with the options taken, before any change; before acceptance as proposed
  * @param dossier the agreed work: with the options taken and the accepted changes; before acceptance the same
  */
-public record Bid(Dossier proposed, Dossier dossier) implements Answer {
+public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) implements Answer {
 
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {
@@ -74,6 +78,14 @@ public record Bid(Dossier proposed, Dossier dossier) implements Answer {
     /** What the homeowner pays: the contract as it stands. */
     public Dollars total() {
         return dossier.contract().total();
+    }
+
+    /** Those of the papers that the job is ready for: a contract has to know how it is signed. */
+    public Set<Paper> prepared(Set<Paper> papers) {
+        boolean signing = contracted.job().agreement().signing().isPresent();
+        return papers.stream()
+                .filter(paper -> paper != Paper.CONTRACT || signing)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Paper.class)));
     }
 
     /** Sections, options taken, accepted changes and total as lines of text. */

@@ -16,12 +16,11 @@ import spadework.finding.Severity;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
-import spadework.law.DepositCheck;
-import spadework.money.Dollars;
+import spadework.law.StateRules;
+import spadework.paperwork.ContractChecks;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.Terms;
 import spadework.pricebook.PriceBook;
-import spadework.pricing.Due;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.safety.Checks;
@@ -76,12 +75,15 @@ final class Bidding {
             Job job = understood.job();
             Contract contract = Contracting.of(job, understood.company(), book, quote);
             Dossier proposed = dossier(job, quote, contract);
-            Job agreed = Agreed.of(job);
-            if (agreed.equals(job)) {
-                return new Bid(proposed, proposed);
-            }
-            Quote agreedQuote = Pricing.of(agreed, understood.company(), book, Measuring.of(agreed, book));
-            return new Bid(proposed, dossier(agreed, agreedQuote, contract));
+            Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
+            return new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
+        }
+
+        /** The dossier of the job in a later state; the one before it where nothing differs. */
+        private Dossier dossier(Job job, Contract contract, Dossier before) {
+            return job.equals(before.job())
+                    ? before
+                    : dossier(job, Pricing.of(job, understood.company(), book, Measuring.of(job, book)), contract);
         }
 
         private Dossier dossier(Job job, Quote quote, Contract contract) {
@@ -92,7 +94,8 @@ final class Bidding {
                     Measuring.of(job, book),
                     quote,
                     contract,
-                    understood.states().find(job.site().address().state()),
+                    understood.states().federal(),
+                    rules(job),
                     revision,
                     Checks.of(new Facts(job, book)),
                     contractFindings(job, contract),
@@ -102,12 +105,14 @@ final class Bidding {
                     Photos.of(job, understood.jobFolder()));
         }
 
+        private Optional<StateRules> rules(Job job) {
+            return understood.states().find(job.site().address().state());
+        }
+
         private List<Finding> contractFindings(Job job, Contract contract) {
-            String state = job.site().address().state();
-            Dollars deposit = Dollars.total(
-                    contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
             List<Finding> found = new ArrayList<>(record);
-            found.addAll(DepositCheck.of(state, understood.states().find(state), contract.contracted().total(), deposit));
+            found.addAll(ContractChecks.of(
+                    job, understood.company(), contract, understood.states().federal(), rules(job)));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
                     .map(Bidding::differs)

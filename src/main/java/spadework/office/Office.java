@@ -18,6 +18,7 @@ import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.intake.Understood;
+import spadework.paperwork.ContractChecks;
 import spadework.paperwork.Terms;
 import spadework.press.Templates;
 import spadework.pricebook.PriceBook;
@@ -128,7 +129,14 @@ public final class Office {
         if (!stops.isEmpty()) {
             return new Outcome.Stopped(stops.stream().map(this::told).toList());
         }
-        Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, papers));
+        Set<Paper> prepared = bid.prepared(papers);
+        if (prepared.isEmpty()) {
+            return new Outcome.Stopped(bid.findings().stream()
+                    .filter(finding -> finding.id().equals(ContractChecks.UNPREPARED))
+                    .map(this::told)
+                    .toList());
+        }
+        Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, prepared));
         printed.putAll(new Reprint(Records.beside(Intake.fileOf(job))).of(bid, papers));
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
         Files.createDirectories(folder);
@@ -143,7 +151,7 @@ public final class Office {
 
     /** The files of those papers by name. */
     Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
-        return printer.print(bid.dossier(), papers);
+        return printer.print(bid, papers);
     }
 
     Templates templates() {
@@ -156,7 +164,7 @@ public final class Office {
      * @return a PDF; a bid with open stops has one too, which {@link #documents} would not write
      */
     public byte[] page(Bid bid, Paper paper) {
-        return printer.page(bid.dossier(), paper);
+        return printer.page(bid, paper);
     }
 
     /**
@@ -165,7 +173,7 @@ public final class Office {
      * @throws IOException if it cannot be written
      */
     public Outcome save(Bid bid, Paper paper, Path target) throws IOException {
-        return issued(bid, target, () -> printer.page(bid.dossier(), paper));
+        return issued(bid, target, () -> printer.page(bid, paper));
     }
 
     /**
@@ -175,7 +183,7 @@ public final class Office {
      * @throws IOException if it cannot be written
      */
     public Outcome letter(Bid bid, Set<Paper> papers, Path target) throws IOException {
-        return issued(bid, target, () -> postbag.letter(bid.dossier(), papers).draft());
+        return issued(bid, target, () -> postbag.letter(bid, papers).draft());
     }
 
     private Outcome issued(Bid bid, Path target, Supplier<byte[]> content) throws IOException {

@@ -7,6 +7,7 @@ import java.util.Optional;
 public enum Paper {
     PROPOSAL("proposal", "proposal"),
     SCOPE("scope-of-work", "scope"),
+    CONTRACT("contract", "contract"),
     WARRANTY("warranty", "certificate"),
     COST_SHEET("cost-sheet", "cost-sheet");
 
@@ -30,7 +31,7 @@ public enum Paper {
 
     /** Whether the homeowner may have it: only a paper that is listed here, so that a new one stays in the office. */
     public boolean isForHomeowner() {
-        return this == PROPOSAL || this == SCOPE || this == WARRANTY;
+        return this == PROPOSAL || this == SCOPE || this == CONTRACT || this == WARRANTY;
     }
 
     /** The paper of that name, if there is one. */

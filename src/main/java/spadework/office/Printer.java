@@ -9,6 +9,7 @@ import java.util.concurrent.CompletionException;
 import spadework.drawing.PlanSketch;
 import spadework.drawing.Scene;
 import spadework.paperwork.CertificatePaper;
+import spadework.paperwork.ContractPaper;
 import spadework.paperwork.CostSheetPaper;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.Profiles;
@@ -42,22 +43,24 @@ final class Printer {
     }
 
     /** The pages of one paper. */
-    byte[] page(Dossier dossier, Paper paper) {
+    byte[] page(Bid bid, Paper paper) {
+        Dossier dossier = bid.dossier();
         Scene plan = PlanSketch.of(dossier.job());
         Map<String, Object> model =
-                model(paper, dossier, plan, Figure.of(Sections.of(dossier)), Figure.of(Profiles.of(dossier)));
+                model(paper, bid, plan, Figure.of(Sections.of(dossier)), Figure.of(Profiles.of(dossier)));
         PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
         return got(prepare()).print(paper.template(), model, info);
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
-    Map<String, byte[]> print(Dossier dossier, Set<Paper> papers) {
+    Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
+        Dossier dossier = bid.dossier();
         Scene plan = PlanSketch.of(dossier.job());
         Map<Paper, Map<String, Object>> models = new LinkedHashMap<>();
         List<Figure> sections = Figure.of(Sections.of(dossier));
         List<Figure> profiles = Figure.of(Profiles.of(dossier));
         papers.stream().sorted()
-                .forEach(paper -> models.put(paper, model(paper, dossier, plan, sections, profiles)));
+                .forEach(paper -> models.put(paper, model(paper, bid, plan, sections, profiles)));
         PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
             Map<String, byte[]> files = new LinkedHashMap<>();
@@ -83,15 +86,23 @@ final class Printer {
     }
 
     private static Map<String, Object> model(
-            Paper paper, Dossier dossier, Scene plan, List<Figure> sections, List<Figure> profiles) {
+            Paper paper, Bid bid, Scene plan, List<Figure> sections, List<Figure> profiles) {
+        Dossier dossier = bid.dossier();
         String drawn = SceneSvg.of(plan);
         return switch (paper) {
             case PROPOSAL -> Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn,
                     "sections", sections, "profiles", profiles);
             case SCOPE -> Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn,
                     "sections", sections, "profiles", profiles);
+            case CONTRACT -> contract(bid.contracted());
             case WARRANTY -> Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn);
             case COST_SHEET -> Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn);
         };
+    }
+
+    /** Drawn as contracted: no later change moves what was signed. */
+    private static Map<String, Object> contract(Dossier contracted) {
+        Scene plan = PlanSketch.of(contracted.job());
+        return Map.of("contract", ContractPaper.of(contracted, plan), "plan", SceneSvg.of(plan));
     }
 }

@@ -29,6 +29,9 @@ final class Reprint {
         if (papers.contains(Paper.PROPOSAL)) {
             keep(records.proposal(revision), Paper.PROPOSAL, kept);
         }
+        if (papers.contains(Paper.CONTRACT)) {
+            keep(contract, Paper.CONTRACT, kept);
+        }
         return kept;
     }
 

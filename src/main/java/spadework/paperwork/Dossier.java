@@ -18,6 +18,7 @@ import spadework.takeoff.Takeoff;
  *
  * @param job the work that these papers are about
  * @param contract price of the job from the proposal to now
+ * @param federal what federal law wants of the contract in every state
  * @param rules what is known of the state's contract law; empty where it was not gathered
  * @param revision which issue of the proposal this is; empty while it is a draft
  * @param pictures photos of the visit, in the job's order
@@ -32,6 +33,7 @@ public record Dossier(
         Takeoff takeoff,
         Quote quote,
         Contract contract,
+        StateRules federal,
         Optional<StateRules> rules,
         Optional<Revision> revision,
         List<Finding> findings,

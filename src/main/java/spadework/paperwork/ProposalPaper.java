@@ -34,7 +34,7 @@ public final class ProposalPaper {
                 new WallWorks(dossier).all(),
                 runs.all(),
                 runs.outlets(),
-                prices(dossier),
+                prices(dossier, quote),
                 quote.price(),
                 quote.tax(),
                 company.tax().mode() == TaxMode.ON_PRICE ? company.tax().rate().text() : "",
@@ -57,23 +57,23 @@ public final class ProposalPaper {
                 dossier.pictures());
     }
 
-    private static List<PriceRow> prices(Dossier dossier) {
+    static List<PriceRow> prices(Dossier dossier, Quote quote) {
         List<PriceRow> rows = new ArrayList<>();
-        for (PricedSection section : dossier.quote().sections()) {
+        for (PricedSection section : quote.sections()) {
             String key = Terms.key(section.section().kind().label());
             rows.add(new PriceRow(
                     section.section().name(), dossier.terms().get("includes." + key), section.price()));
         }
-        if (!dossier.quote().minimumTopUp().isZero()) {
+        if (!quote.minimumTopUp().isZero()) {
             rows.add(new PriceRow(
                     dossier.terms().get("minimum.name"),
                     dossier.terms().get("includes.minimum"),
-                    dossier.quote().minimumTopUp()));
+                    quote.minimumTopUp()));
         }
         return rows;
     }
 
-    private static UnitPriceRow unitPrice(Dossier dossier, UnitPrice price) {
+    static UnitPriceRow unitPrice(Dossier dossier, UnitPrice price) {
         Terms terms = dossier.terms();
         String unit = terms.get("unit." + price.unit().symbol());
         return UnitPrice.wallKey(price)
@@ -85,7 +85,7 @@ public final class ProposalPaper {
                 .orElseGet(() -> new UnitPriceRow(price.name(), price.homeowner(), unit, price.price()));
     }
 
-    private static List<String> included(Dossier dossier) {
+    static List<String> included(Dossier dossier) {
         Set<Measure> measured = dossier.takeoff().quantities().stream()
                 .map(Quantity::measure)
                 .collect(Collectors.toSet());

@@ -27,7 +27,12 @@ final class WallWorks {
     }
 
     List<WallWork> all() {
-        return dossier.job().walls().stream().map(this::work).toList();
+        return of(dossier.job().walls());
+    }
+
+    /** The same for walls that the job need not have, as those of an option. */
+    List<WallWork> of(List<Wall> walls) {
+        return walls.stream().map(this::work).toList();
     }
 
     private WallWork work(Wall wall) {

@@ -33,6 +33,9 @@ final class Fonts {
     private static final int NOT_IN_DRAWINGS = 0;
     private static final int BOLD = 700;
 
+    /** What a page says that wants {@link Notices}. */
+    private static final String BOLD_NOTICE = "font-weight: 700";
+
     private static final Fonts BUNDLED = new Fonts(List.of(
             new Face("SourceSans3_400Regular.ttf", 400, FontStyle.NORMAL, 400),
             new Face("SourceSans3_600SemiBold.ttf", 600, FontStyle.NORMAL, BOLD),
@@ -59,8 +62,20 @@ final class Fonts {
         return faces;
     }
 
-    /** Gives the builder every face for the page. */
-    void register(PdfRendererBuilder builder, PDDocument document) throws IOException {
+    /**
+     * Gives the builder every face for the page.
+     *
+     * @param page what is to be set; the bold of notices is parsed for the first page that asks for it
+     */
+    void register(PdfRendererBuilder builder, PDDocument document, String page) throws IOException {
+        if (page.contains(BOLD_NOTICE)) {
+            builder.useFont(
+                    new PDFontSupplier(PDType0Font.load(document, Notices.BOLD.parsed, true)),
+                    FAMILY,
+                    Notices.BOLD.weight,
+                    Notices.BOLD.style,
+                    true);
+        }
         for (Face face : faces) {
             builder.useFont(
                     new PDFontSupplier(PDType0Font.load(document, face.parsed, true)),
@@ -83,6 +98,11 @@ final class Fonts {
     /** The letters of words in plain drawings, by font weight. */
     Map<String, GlyphInk> inDrawings() {
         return inDrawings;
+    }
+
+    /** The face for notices that a law wants in bold type: the semi-bold of headings might be argued about. */
+    private static final class Notices {
+        private static final Face BOLD = new Face("SourceSans3_700Bold.ttf", 700, FontStyle.NORMAL, NOT_IN_DRAWINGS);
     }
 
     /** One weight and slope of the family. */

@@ -60,7 +60,7 @@ final class Typesetter {
             for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {
                 builder.useExternalResourceAccessControl((address, kind) -> address.startsWith("data:"), when);
             }
-            fonts.register(builder, document);
+            fonts.register(builder, document, page);
             PdfBoxRenderer renderer = builder.buildPdfRenderer();
             try {
                 renderer.createPDFWithoutClosing();

@@ -61,7 +61,7 @@ class SpadeworkTest {
     @Test
     void unknownPaperIsRefusedWithTheAllowedOnes() {
         assertThat(run("documents", SAMPLE, "--only", "quote")).isEqualTo(2);
-        assertThat(err.toString()).contains("proposal, scope-of-work, warranty, cost-sheet");
+        assertThat(err.toString()).contains("proposal, scope-of-work, contract, warranty, cost-sheet");
     }
 
     @Test

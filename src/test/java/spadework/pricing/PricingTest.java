@@ -40,7 +40,8 @@ class PricingTest {
         Company c = COMPANY;
         return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
                 c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(), new Tax(mode, Percent.of(rate)),
-                c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms());
+                c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
+                c.taxId(), c.bond(), c.affiliates());
     }
 
     private static Job random(long seed) {
