@@ -43,7 +43,7 @@ class ArchitectureTest {
       law       | money measure finding job
       intake    | money measure finding job company pricebook law
       draft     | measure
-      warranty  | finding
+      warranty  | money finding
       register  | finding warranty
       trench    | measure working job
       water     | measure working job pricebook
@@ -54,7 +54,7 @@ class ArchitectureTest {
       contract  | money measure job company pricebook takeoff pricing
       closeout  | money measure finding working job pricebook takeoff contract
       drawing   | measure working job pricebook trench water takeoff
-      paperwork | money measure finding working job company pricebook law trench water takeoff pricing contract closeout drawing
+      paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout drawing
       press     | money measure finding paperwork drawing
       listing   | measure money finding working job warranty register takeoff figure pricing contract
       office    | measure money finding job company pricebook law intake warranty register trench water takeoff safety figure pricing contract closeout drawing paperwork press listing

@@ -4,15 +4,15 @@ import java.nio.file.Path;
 import java.util.Optional;
 import picocli.CommandLine.Option;
 
-/** What every command takes. */
-final class JobArguments {
+/** What every command that prints takes. */
+public final class JobArguments {
     @Option(
             names = "--templates",
             paramLabel = "DIR",
             description = "Templates of your own; a file there takes the place of the bundled one with the same path.")
     private Path templates;
 
-    Optional<Path> templates() {
+    public Optional<Path> templates() {
         return Optional.ofNullable(templates);
     }
 }

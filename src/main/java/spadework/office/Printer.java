@@ -24,7 +24,7 @@ import spadework.press.WorkbookPress;
 
 /** Prints finished papers: pages and workbook of each. */
 final class Printer {
-    private static final String LANGUAGE = "en-US";
+    static final String LANGUAGE = "en-US";
 
     private final Templates templates;
     private CompletableFuture<PagePress> pages;

@@ -18,7 +18,7 @@ final class Records {
     private final Path folder;
     private final List<Entry> entries;
 
-    private Records(Path folder, List<Entry> entries) {
+    Records(Path folder, List<Entry> entries) {
         this.folder = folder;
         this.entries = entries;
     }

@@ -137,10 +137,17 @@ public final class Register {
         }
     }
 
-    /** Reads the whole register, line by line. Lines that do not hold are passed over: {@link #check()} tells them. */
-    public void each(Consumer<Entry> reader) throws IOException {
+    /**
+     * Reads the whole register, line by line. A line that does not hold in itself is passed over.
+     *
+     * @return what was found about the lines; documents are not looked at
+     */
+    public Examination each(Consumer<Entry> reader) throws IOException {
         try (RegisterLock lock = RegisterLock.toRead(folder)) {
-            Chain.read(folder, reader);
+            Chain chain = Chain.read(folder, reader);
+            List<Fault> faults = new ArrayList<>(chain.faults);
+            faults.addAll(chain.openEnd);
+            return new Examination(chain.lines, 0, chain.seal, faults, chain.advice);
         }
     }
 

@@ -57,6 +57,11 @@ public record Warranty(
         return parts.stream().filter(part -> part.isInForce(on)).toList();
     }
 
+    /** The first day of the part that begins first. */
+    public LocalDate firstDay() {
+        return parts.stream().map(CoveredPart::firstDay).min(Comparator.naturalOrder()).orElseThrow();
+    }
+
     /** The last day of the part that lasts longest. */
     public LocalDate lastDay() {
         return parts.stream().map(CoveredPart::lastDay).max(Comparator.naturalOrder()).orElseThrow();

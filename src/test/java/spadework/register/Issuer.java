@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import spadework.warranty.Warranties;
 
 /** A program of its own that issues certificates and prints each number when it is acknowledged. */
 final class Issuer {

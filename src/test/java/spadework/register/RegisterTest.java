@@ -16,6 +16,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.finding.Fault;
+import spadework.warranty.Warranties;
 import spadework.warranty.Warranty;
 
 class RegisterTest {

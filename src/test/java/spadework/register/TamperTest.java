@@ -22,6 +22,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Fault;
+import spadework.warranty.Warranties;
 
 /** Whatever is changed behind the register's back is found. */
 class TamperTest {

@@ -1,12 +1,8 @@
-package spadework.register;
+package spadework.warranty;
 
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import spadework.warranty.Contractor;
-import spadework.warranty.Covered;
-import spadework.warranty.CoveredPart;
-import spadework.warranty.Warranty;
 
 /** An invented warranty. */
 public final class Warranties {

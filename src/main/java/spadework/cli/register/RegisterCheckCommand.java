@@ -1,0 +1,29 @@
+package spadework.cli.register;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.Registers;
+import spadework.office.Told;
+
+/** Examines registers. */
+@Command(
+        name = "check",
+        description = {
+            "Hold every line to the one before it and every issued document to its line.",
+            "It finds changes and losses; it does not tell whether a document is right or lawful."
+        },
+        footerHeading = "%nExample:%n",
+        footer = "  spadework register check jobs/2026-014 jobs/2026-015")
+public final class RegisterCheckCommand extends Answering {
+    @Parameters(arity = "1..*", paramLabel = "JOB", description = "A job folder, or the job file in it.")
+    private List<Path> jobs;
+
+    @Override
+    protected Told told() throws IOException {
+        return Registers.check(jobs);
+    }
+}

@@ -1,0 +1,29 @@
+package spadework.cli.register;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.Registers;
+import spadework.office.Told;
+
+/** Prints a register. */
+@Command(
+        name = "list",
+        description = "Print the register of a job, a line for each event.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework register list jobs/2026-014 --json")
+public final class RegisterListCommand extends Answering {
+    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
+    private Path job;
+
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
+
+    @Override
+    protected Told told() throws IOException {
+        return Registers.list(job, json);
+    }
+}

@@ -1,0 +1,2 @@
+/** The commands that look at registers. */
+package spadework.cli.register;

@@ -1,0 +1,43 @@
+package spadework.cli.warranty;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.cli.JobArguments;
+import spadework.office.AfterCare;
+import spadework.office.Told;
+
+/** What the homeowner does and when. */
+@Command(
+        name = "card",
+        description = "The homeowner's maintenance card: the certificate's duties, season by season to the last day.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework warranty card jobs/2026-014 --out documents")
+public final class CardCommand extends Answering {
+    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
+    private Path job;
+
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Print it there, as PDF and XLSX.")
+    private Path out;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day that the papers carry (default: today).")
+    private LocalDate on;
+
+    @Mixin
+    private JobArguments arguments;
+
+    @Override
+    protected Told told() throws IOException {
+        return out == null
+                ? AfterCare.card(job, json)
+                : AfterCare.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
+    }
+}

@@ -1,0 +1,52 @@
+package spadework.cli.warranty;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.cli.JobArguments;
+import spadework.office.Told;
+import spadework.office.TransferAsked;
+import spadework.office.Transfers;
+
+/** Passes a warranty on. */
+@Command(
+        name = "transfer",
+        description = "Pass a warranty to a later owner, if its terms allow it; the new certificate names the first.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework warranty transfer jobs/2026-014 --to \"Anselm Wren\" --on 2029-06-04 --sold 2029-05-20")
+public final class TransferCommand extends Answering {
+    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
+    private Path job;
+
+    @Option(names = "--to", required = true, paramLabel = "NAME", description = "The new owner; once for each of them.")
+    private List<String> to;
+
+    @Option(names = "--on", required = true, paramLabel = "DATE", description = "The day the notice came.")
+    private LocalDate on;
+
+    @Option(names = "--sold", paramLabel = "DATE", description = "The day of the sale.")
+    private LocalDate sold;
+
+    @Option(names = "--waive", paramLabel = "WHY", description = "Take a late notice all the same, and why.")
+    private String waive;
+
+    @Option(names = "--certificate", paramLabel = "NUMBER", description = "Which one, where the job has several.")
+    private String certificate;
+
+    @Mixin
+    private JobArguments arguments;
+
+    @Override
+    protected Told told() throws IOException {
+        TransferAsked asked = new TransferAsked(
+                Optional.ofNullable(certificate), to, on, Optional.ofNullable(sold), Optional.ofNullable(waive));
+        return Transfers.transfer(job, asked, arguments.templates());
+    }
+}

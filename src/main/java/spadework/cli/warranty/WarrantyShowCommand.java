@@ -1,0 +1,33 @@
+package spadework.cli.warranty;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.AfterCare;
+import spadework.office.Told;
+
+/** A warranty with all that became of it. */
+@Command(
+        name = "show",
+        description = "The warranty of a job as it stands: terms, owners, claims.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework warranty show jobs/2026-014")
+public final class WarrantyShowCommand extends Answering {
+    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
+    private Path job;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day, as 2028-01-15 (default: today).")
+    private LocalDate on;
+
+    @Option(names = "--json", description = "Print it as JSON.")
+    private boolean json;
+
+    @Override
+    protected Told told() throws IOException {
+        return AfterCare.show(job, on == null ? LocalDate.now() : on, json);
+    }
+}

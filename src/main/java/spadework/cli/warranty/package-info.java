@@ -1,0 +1,2 @@
+/** The commands on warranties after the job. A day that is not given is today. */
+package spadework.cli.warranty;

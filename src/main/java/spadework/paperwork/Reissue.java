@@ -1,0 +1,20 @@
+package spadework.paperwork;
+
+import java.util.List;
+import spadework.warranty.Covered;
+
+/**
+ * Everything the certificate of a later owner prints, finished.
+ *
+ * @param number of this certificate
+ * @param first number of the first certificate
+ * @param before number of the certificate that it takes the place of
+ */
+public record Reissue(
+        Head head,
+        String number,
+        String first,
+        String before,
+        List<Covered> walls,
+        List<Covered> runs,
+        Promise promise) {}

@@ -1,0 +1,110 @@
+package spadework.warranty;
+
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Place;
+import spadework.finding.Severity;
+
+/** Holds a claim to the certificate it is made on. Whether something is covered is decided by people. */
+public final class ClaimRules {
+    private ClaimRules() {}
+
+    /** What keeps a step from being written down. */
+    public static List<Fault> faults(Warranty warranty, Claim with) {
+        ClaimStep step = with.steps().get(with.steps().size() - 1);
+        List<Fault> faults = new ArrayList<>();
+        if (with.opened().isAfter(step.on())) {
+            faults.add(fault("--on", step.on() + ", before the claim was made", with.opened() + " or later"));
+        }
+        step.inspected().filter(day -> day.isAfter(step.on())).ifPresent(day -> faults.add(
+                fault("--inspected", day + ", after the day of this entry", step.on() + " or earlier")));
+        step.closed().filter(day -> day.isBefore(with.opened())).ifPresent(day -> faults.add(
+                fault("--closed", day + ", before the claim was made", with.opened() + " or later")));
+        if (step.closed().isPresent() && with.decided().isEmpty()) {
+            faults.add(new Fault(Place.ofFile("--closed"), "a claim that nobody decided", "closing a decided claim",
+                    "say --covered yes or --covered no with it"));
+        }
+        step.cost().filter(cost -> cost.isNegative()).ifPresent(cost -> faults.add(
+                fault("--cost", cost.text(), "$0.00 or more")));
+        if (!with.last(ClaimStep::covered).orElse(true)
+                && with.last(ClaimStep::clause).flatMap(text -> clause(warranty, text)).isEmpty()) {
+            faults.add(new Fault(
+                    Place.ofFile("--clause"),
+                    with.last(ClaimStep::clause).map(text -> "\"" + text + "\"").orElse("no clause"),
+                    String.join(" | ", clauses(warranty).toList()),
+                    "a claim is turned down by what the certificate does not cover or by a duty of the owner, in the"
+                            + " certificate's words; where none of them fits, it is covered"));
+        }
+        return faults;
+    }
+
+    /** The step with its clause in the certificate's own words. */
+    public static ClaimStep inItsWords(Warranty warranty, ClaimStep step) {
+        return step.clause().flatMap(text -> clause(warranty, text)).map(step::withClause).orElse(step);
+    }
+
+    /** What has to be known about a claim as it stands. */
+    public static List<Finding> findings(Warranty warranty, Claim claim) {
+        List<Finding> findings = new ArrayList<>();
+        String terms = "certificate " + warranty.number();
+        LocalDate reply = replyDay(claim.opened(), warranty.replyDays());
+        claim.decided().filter(day -> day.isAfter(reply)).ifPresent(day -> findings.add(new Finding(
+                "claim-late", Severity.MUST, claim.number(),
+                Map.of("decided", day.toString(), "by", reply.toString(),
+                        "days", String.valueOf(warranty.replyDays())), terms)));
+        claim.last(ClaimStep::wall).filter(label -> !isCovered(warranty, label)).ifPresent(label -> findings.add(
+                new Finding("claim-elsewhere", Severity.ADVISE, claim.number(), Map.of("label", label), terms)));
+        if (warranty.inForce(claim.opened()).isEmpty()) {
+            findings.add(new Finding(
+                    "claim-out-of-term", Severity.ADVISE, claim.number(),
+                    Map.of("on", claim.opened().toString(), "last", warranty.lastDay().toString()), terms));
+        }
+        if (claim.state() == Claim.State.NOT_COVERED && claim.last(ClaimStep::inspected).isEmpty()) {
+            findings.add(new Finding("claim-unseen", Severity.MUST, claim.number(), Map.of(), terms));
+        }
+        return findings;
+    }
+
+    /**
+     * The last day on which an answer is in time: working days from Monday to Friday after the day of the claim.
+     * Holidays are counted, so that the day is never later than the owner may understand it.
+     */
+    public static LocalDate replyDay(LocalDate opened, int workingDays) {
+        LocalDate day = opened;
+        for (int counted = 0; counted < workingDays; ) {
+            day = day.plusDays(1);
+            if (day.getDayOfWeek() != DayOfWeek.SATURDAY && day.getDayOfWeek() != DayOfWeek.SUNDAY) {
+                counted++;
+            }
+        }
+        return day;
+    }
+
+    private static boolean isCovered(Warranty warranty, String label) {
+        return Stream.concat(warranty.walls().stream(), warranty.runs().stream())
+                .anyMatch(covered -> covered.label().equalsIgnoreCase(label));
+    }
+
+    private static Optional<String> clause(Warranty warranty, String text) {
+        return clauses(warranty).filter(clause -> plain(clause).equals(plain(text))).findFirst();
+    }
+
+    private static Stream<String> clauses(Warranty warranty) {
+        return Stream.concat(warranty.notCovered().stream(), warranty.duties().stream());
+    }
+
+    private static String plain(String text) {
+        return text.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("\\s+", " ").replaceAll("\\.$", "");
+    }
+
+    private static Fault fault(String flag, String found, String allowed) {
+        return new Fault(Place.ofFile(flag), found, allowed, "see the dates of the claim with: warranty show");
+    }
+}

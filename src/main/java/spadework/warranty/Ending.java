@@ -1,0 +1,21 @@
+package spadework.warranty;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Which parts of a warranty are in force on a day, and which of them end soon. */
+public final class Ending {
+    private Ending() {}
+
+    /**
+     * The parts in force on a day.
+     *
+     * @param months only those whose last day is not later than the same date so many months on; 0 or more
+     */
+    public static List<CoveredPart> of(Warranty warranty, LocalDate on, Optional<Integer> months) {
+        return warranty.inForce(on).stream()
+                .filter(part -> months.isEmpty() || !part.lastDay().isAfter(on.plusMonths(months.get())))
+                .toList();
+    }
+}

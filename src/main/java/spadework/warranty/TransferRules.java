@@ -1,0 +1,68 @@
+package spadework.warranty;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Place;
+import spadework.finding.Severity;
+
+/** Holds a transfer to a later owner to the warranty's own terms. */
+public final class TransferRules {
+    private TransferRules() {}
+
+    /**
+     * What keeps a warranty from passing on.
+     *
+     * @param on the day the new owner's notice came
+     * @param sold the day of the sale, where it is known
+     * @param waived why a late notice is taken all the same; it is registered
+     */
+    public static List<Fault> faults(
+            Warranty warranty, LocalDate on, Optional<LocalDate> sold, Optional<String> waived) {
+        List<Fault> faults = new ArrayList<>();
+        if (warranty.transfers() < 1) {
+            faults.add(new Fault(
+                    Place.ofFile(warranty.number()),
+                    "no transfer left",
+                    "as many transfers as the first certificate gives",
+                    "leave it with its owner; the law may give a later owner rights all the same: ask counsel"));
+        }
+        if (on.isAfter(warranty.lastDay())) {
+            faults.add(new Fault(
+                    Place.ofFile("--on"),
+                    on + ", after the last part ended on " + warranty.lastDay(),
+                    "a day on which some part is in force",
+                    "there is nothing left to pass on"));
+        }
+        sold.filter(day -> day.isAfter(on)).ifPresent(day -> faults.add(new Fault(
+                Place.ofFile("--sold"), day + ", after the notice of " + on, on + " or earlier",
+                "give the day of the sale")));
+        sold.filter(day -> isLate(warranty, on, day) && waived.isEmpty()).ifPresent(day -> faults.add(new Fault(
+                Place.ofFile("--on"),
+                on + ", " + ChronoUnit.DAYS.between(day, on) + " days after the sale",
+                "at most " + warranty.transferNoticeDays() + " days after it",
+                "the certificate does not bind you to it; to pass it on all the same, say why with --waive")));
+        return faults;
+    }
+
+    /** What has to be known about a transfer. */
+    public static List<Finding> findings(Warranty warranty, Optional<LocalDate> sold) {
+        return sold.isPresent()
+                ? List.of()
+                : List.of(new Finding(
+                        "transfer-sale-unknown",
+                        Severity.ADVISE,
+                        warranty.number(),
+                        Map.of("days", String.valueOf(warranty.transferNoticeDays())),
+                        "certificate " + warranty.number()));
+    }
+
+    private static boolean isLate(Warranty warranty, LocalDate on, LocalDate sold) {
+        return ChronoUnit.DAYS.between(sold, on) > warranty.transferNoticeDays();
+    }
+}
