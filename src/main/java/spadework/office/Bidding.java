@@ -101,7 +101,8 @@ final class Bidding {
                     phrases,
                     terms,
                     Logo.of(understood.company(), understood.jobFolder()),
-                    Photos.of(job, understood.jobFolder()));
+                    Photos.of(job, understood.jobFolder()),
+                    Photos.ofWork(job, understood.jobFolder()));
         }
 
         private List<Finding> contractFindings(Job job, Contract contract) {

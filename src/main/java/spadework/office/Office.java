@@ -121,7 +121,7 @@ public final class Office {
 
     /** The files of those papers by name. */
     Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
-        return printer.print(bid.dossier(), papers);
+        return printer.print(bid, papers);
     }
 
     Templates templates() {

@@ -6,19 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
-import spadework.paperwork.CertificatePaper;
-import spadework.paperwork.CostSheetPaper;
-import spadework.paperwork.Dossier;
-import spadework.paperwork.Profiles;
-import spadework.paperwork.ProposalPaper;
-import spadework.paperwork.ScopePaper;
-import spadework.paperwork.Sections;
-import spadework.press.Figure;
 import spadework.press.PageInfo;
 import spadework.press.PagePress;
-import spadework.press.SceneSvg;
 import spadework.press.Templates;
 import spadework.press.WorkbookPress;
 
@@ -42,24 +31,21 @@ final class Printer {
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
-    Map<String, byte[]> print(Dossier dossier, Set<Paper> papers) {
-        Scene plan = PlanSketch.of(dossier.job());
-        Map<Paper, Map<String, Object>> models = new LinkedHashMap<>();
-        List<Figure> sections = Figure.of(Sections.of(dossier));
-        List<Figure> profiles = Figure.of(Profiles.of(dossier));
-        papers.stream().sorted()
-                .forEach(paper -> models.put(paper, model(paper, dossier, plan, sections, profiles)));
-        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
+    Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
+        List<Sheets.Sheet> sheets = Sheets.of(bid, papers);
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
             Map<String, byte[]> files = new LinkedHashMap<>();
-            models.forEach((paper, model) -> files.put(
-                    paper.file() + ".xlsx",
-                    WorkbookPress.print(templates, paper.template(), model, dossier.job().issued())));
+            sheets.forEach(sheet -> files.put(
+                    sheet.file() + ".xlsx",
+                    WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
             return files;
         });
         PagePress press = got(prepare());
+        String author = bid.dossier().company().name();
         Map<String, byte[]> files = new LinkedHashMap<>();
-        models.forEach((paper, model) -> files.put(paper.file() + ".pdf", press.print(paper.template(), model, info)));
+        sheets.forEach(sheet -> files.put(
+                sheet.file() + ".pdf",
+                press.print(sheet.template(), sheet.model(), new PageInfo(LANGUAGE, author, sheet.date()))));
         files.putAll(got(workbooks));
         return files;
     }
@@ -71,18 +57,5 @@ final class Printer {
         } catch (CompletionException e) {
             throw e.getCause() instanceof RuntimeException fault ? fault : e;
         }
-    }
-
-    private static Map<String, Object> model(
-            Paper paper, Dossier dossier, Scene plan, List<Figure> sections, List<Figure> profiles) {
-        String drawn = SceneSvg.of(plan);
-        return switch (paper) {
-            case PROPOSAL -> Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn,
-                    "sections", sections, "profiles", profiles);
-            case SCOPE -> Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn,
-                    "sections", sections, "profiles", profiles);
-            case WARRANTY -> Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn);
-            case COST_SHEET -> Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn);
-        };
     }
 }

@@ -13,8 +13,15 @@ final class Promises {
     private Promises() {}
 
     static Promise of(Job job) {
-        WarrantyTerms terms = job.warranty();
-        Optional<LocalDate> completed = job.closed().map(Closed::completed);
+        return of(job.warranty(), job.closed().map(Closed::completed));
+    }
+
+    /** The terms as they stood before anything was built. */
+    static Promise specimen(Job job) {
+        return of(job.warranty(), Optional.empty());
+    }
+
+    private static Promise of(WarrantyTerms terms, Optional<LocalDate> completed) {
         List<WarrantyRow> rows =
                 terms.parts().stream().map(part -> row(part, completed)).toList();
         return new Promise(

@@ -50,11 +50,12 @@ public final class ProposalPaper {
                 job.schedule().workingDays(),
                 job.schedule().note(),
                 Payments.of(quote.payments()),
-                Promises.of(job),
+                Promises.specimen(job),
                 company.preparation(),
                 Notes.forHomeowner(dossier),
                 Stream.concat(company.terms().stream(), job.terms().stream()).toList(),
-                dossier.pictures());
+                dossier.pictures(),
+                Offers.of(dossier));
     }
 
     private static List<PriceRow> prices(Dossier dossier) {
@@ -73,7 +74,7 @@ public final class ProposalPaper {
         return rows;
     }
 
-    private static UnitPriceRow unitPrice(Dossier dossier, UnitPrice price) {
+    static UnitPriceRow unitPrice(Dossier dossier, UnitPrice price) {
         Terms terms = dossier.terms();
         String unit = terms.get("unit." + price.unit().symbol());
         return UnitPrice.wallKey(price)
