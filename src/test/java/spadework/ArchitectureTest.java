@@ -57,8 +57,10 @@ class ArchitectureTest {
       paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout drawing
       press     | money measure finding paperwork drawing
       listing   | measure money finding working job warranty register takeoff figure pricing contract
-      office    | measure money finding job company pricebook law intake warranty register trench water takeoff safety figure pricing contract closeout drawing paperwork press listing
-      cli       | measure finding job figure office
+      post      |
+      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout drawing paperwork press listing post
+      form      | money measure finding working draft pricebook takeoff pricing drawing press office
+      cli       | measure finding job figure office form
       """;
 
   /** Each library is known to one package. */
@@ -69,6 +71,10 @@ class ArchitectureTest {
       com.openhtmltopdf..     | press
       org.apache.pdfbox..     | press
       org.apache.poi..        | press
+      jakarta..               | post
+      com.formdev..           | form
+      net.miginfocom..        | form
+      javax.swing..           | form
       picocli..               | cli
       me.tongfei..            | cli
       """;

@@ -5,7 +5,7 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** A command whose whole answer comes from the office. */
 public abstract class Answering implements Callable<Integer> {
@@ -13,15 +13,15 @@ public abstract class Answering implements Callable<Integer> {
     private CommandSpec spec;
 
     /** Asks the office. */
-    protected abstract Told told() throws IOException;
+    protected abstract Reply reply() throws IOException;
 
     @Override
     public final Integer call() throws IOException {
         CommandLine line = spec.commandLine();
-        Told told = told();
-        told.out().forEach(line.getOut()::println);
-        told.err().forEach(line.getErr()::println);
-        return told.done() ? Spadework.DONE : Spadework.REFUSED;
+        Reply reply = reply();
+        reply.out().forEach(line.getOut()::println);
+        reply.err().forEach(line.getErr()::println);
+        return reply.done() ? Spadework.DONE : Spadework.REFUSED;
     }
 
     protected final CommandLine line() {

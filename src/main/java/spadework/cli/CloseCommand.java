@@ -33,7 +33,7 @@ final class CloseCommand implements Callable<Integer> {
             description = "The day from which the warranty runs (default: the last day of work).")
     private Optional<LocalDate> completed = Optional.empty();
 
-    @Option(names = "--waive-balance", paramLabel = "WHY", description = "Issue it although a balance is open, and why.")
+    @Option(names = "--waive", paramLabel = "WHY", description = "Issue it although a balance is open, and why.")
     private Optional<String> waived = Optional.empty();
 
     @Mixin

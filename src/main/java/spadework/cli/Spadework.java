@@ -17,11 +17,12 @@ import picocli.CommandLine.ScopeType;
         description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
         subcommands = {
             DocumentsCommand.class, PriceCommand.class, CheckCommand.class, IssueCommand.class, AcceptCommand.class,
-            ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, FigureCommand.class},
+            ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, FigureCommand.class,
+            FormCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",
-            "1:a job was refused: its file is at fault, or a stop is open; or a register was changed, or its terms forbid it",
+            "1:a job was refused: its file is at fault, or a stop is open; a register was changed; a warranty forbids it",
             "2:the command line, a template or a folder cannot be used"
         },
         footerHeading = "%nExample:%n",

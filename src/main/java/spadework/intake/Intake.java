@@ -27,6 +27,7 @@ public final class Intake {
     private static final String JOB = "job.json";
     private static final String COMPANY = "company.json";
     private static final String BOOK = "price-book.json";
+    private static final String RULES = "state-rules.json";
     private static final String BUNDLED = "the bundled price book";
     private static final Comparator<Fault> BY_PLACE = Comparator.<Fault, String>comparing(fault -> fault.place().file())
             .thenComparing(fault -> fault.place().line())
@@ -36,7 +37,12 @@ public final class Intake {
     private static final String BOOK_RESOURCE = "/spadework/pricebook/default.json";
 
     private final Supplier<byte[]> bundledBook;
+    private final Supplier<byte[]> bundledRules;
     private final Map<List<Optional<Path>>, Shop> shops = new ConcurrentHashMap<>();
+    private final Map<Optional<Path>, RuleSheet> rules = new ConcurrentHashMap<>();
+
+    /** The rules of a file beside the job, with its faults. */
+    private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
 
     /** An intake whose price books may start from the bundled one. */
     public Intake() {
@@ -44,21 +50,25 @@ public final class Intake {
     }
 
     Intake(String bundledBook) {
-        this(() -> resource(bundledBook));
+        this(() -> resource(bundledBook), StateRuleBook::bundledFile);
     }
 
-    private Intake(Supplier<byte[]> bundledBook) {
+    private Intake(Supplier<byte[]> bundledBook, Supplier<byte[]> bundledRules) {
         this.bundledBook = bundledBook;
+        this.bundledRules = bundledRules;
     }
 
     /**
-     * An intake whose price books may start from another bundled book, as one of an earlier version of the program.
+     * An intake that starts from another bundled book and other bundled rules, as those of an earlier version of the
+     * program.
      *
      * @param book the bytes of that book's file
+     * @param rules the bytes of the file of those state rules
      */
-    public static Intake startingFrom(byte[] book) {
-        byte[] kept = book.clone();
-        return new Intake(() -> kept);
+    public static Intake startingFrom(byte[] book, byte[] rules) {
+        byte[] keptBook = book.clone();
+        byte[] keptRules = rules.clone();
+        return new Intake(() -> keptBook, () -> keptRules);
     }
 
     /** The file of the price book that comes with the program, as it is. */
@@ -67,13 +77,13 @@ public final class Intake {
     }
 
     /**
-     * The files beside a job that go with it, by their plain names: {@code company.json} and {@code price-book.json},
-     * where there are such.
+     * The files beside a job that go with it, by their plain names: {@code company.json}, {@code price-book.json} and
+     * {@code state-rules.json}, where there are such.
      */
     public static Map<String, Path> filesOf(Path job) {
         Path folder = Nearby.folderOf(fileOf(job));
         Map<String, Path> files = new LinkedHashMap<>();
-        for (String name : List.of(COMPANY, BOOK)) {
+        for (String name : List.of(COMPANY, BOOK, RULES)) {
             Nearby.find(folder, name).ifPresent(path -> files.put(name, path));
         }
         return files;
@@ -103,6 +113,24 @@ public final class Intake {
         return read(file, () -> JsonPass.over(file.toString(), text));
     }
 
+    /**
+     * Reads a company whose text is at hand.
+     *
+     * @param shown its name in faults
+     * @return every fault of it, sorted by place; none for one that can be used
+     */
+    public List<Fault> faultsOfCompany(String text, String shown) {
+        Sheet sheet = JsonPass.over(shown, text);
+        sheet.root().ifPresent(CompanyReader::read);
+        return sheet.faults().stream().sorted(BY_PLACE).toList();
+    }
+
+    /** The price book that a job file at that place has; nothing if there is none without fault. */
+    public Optional<PriceBook> book(Path file) {
+        Shop shop = shop(Nearby.folderOf(file));
+        return shop.faults().isEmpty() ? shop.book() : Optional.empty();
+    }
+
     /** The job's file, where its folder may have been named. */
     public static Path fileOf(Path job) {
         return Files.isDirectory(job) ? job.resolve(JOB) : job;
@@ -112,13 +140,15 @@ public final class Intake {
         Path folder = Nearby.folderOf(file);
         Optional<Path> companyFile = Nearby.find(folder, COMPANY);
         Optional<Path> bookFile = Nearby.find(folder, BOOK);
-        Shop shop = shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
+        Shop shop = shop(folder);
 
         Sheet sheet = text.get();
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
+        RuleSheet states = rules.computeIfAbsent(Nearby.find(folder, RULES), this::rules);
         List<Fault> faults = new ArrayList<>(sheet.faults());
         faults.addAll(shop.faults());
+        faults.addAll(states.faults());
         if (companyFile.isEmpty()) {
             faults.addAll(nowhere(folder, COMPANY));
         }
@@ -129,7 +159,8 @@ public final class Intake {
             faults.sort(BY_PLACE);
             return new Refused(faults);
         }
-        return new Understood(read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), folder);
+        return new Understood(
+                read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), states.book(), folder);
     }
 
     /**
@@ -145,6 +176,19 @@ public final class Intake {
             throw new IllegalStateException(sheet.faults().get(0).text());
         }
         return book.orElseThrow();
+    }
+
+    private RuleSheet rules(Optional<Path> file) {
+        StateRuleBook bundled = StateRuleBook.of(bundledRules.get());
+        Optional<Sheet> sheet = file.map(Intake::sheet);
+        StateRuleBook book = sheet.map(bundled::changedBy).orElse(bundled);
+        return new RuleSheet(book, sheet.map(Sheet::faults).orElse(List.of()));
+    }
+
+    private Shop shop(Path folder) {
+        Optional<Path> companyFile = Nearby.find(folder, COMPANY);
+        Optional<Path> bookFile = Nearby.find(folder, BOOK);
+        return shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
     }
 
     private Shop shop(Optional<Path> company, Optional<Path> book) {

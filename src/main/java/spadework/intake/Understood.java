@@ -8,6 +8,8 @@ import spadework.pricebook.PriceBook;
 /**
  * A job with the company and the price book that go with it, free of faults.
  *
+ * @param states the rules of the states, with what a file beside the job changes
  * @param jobFolder the folder of the job file, in which its photos lie
  */
-public record Understood(Job job, Company company, PriceBook book, Path jobFolder) implements Reading {}
+public record Understood(Job job, Company company, PriceBook book, StateRuleBook states, Path jobFolder)
+        implements Reading {}

@@ -55,7 +55,7 @@ public final class Accepting {
             return new Outcome.Refused(reasons);
         }
         JobText accepted = accepted(text, bid.proposed(), records.proposal().orElseThrow(), taken, yes);
-        Answer after = office.bid(file, accepted.text());
+        Answer after = office.bid(accepted.text(), file);
         if (after instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }

@@ -28,7 +28,7 @@ public final class AfterCare {
      * @param tree a job folder, or a folder with job folders in it
      * @param months only what ends within so many months
      */
-    public static Told list(Path tree, LocalDate on, Optional<Integer> months, boolean json) throws IOException {
+    public static Reply list(Path tree, LocalDate on, Optional<Integer> months, boolean json) throws IOException {
         List<InForce> rows = new ArrayList<>();
         List<String> wrong = new ArrayList<>();
         for (Path folder : RegisterFolders.under(tree)) {
@@ -42,7 +42,7 @@ public final class AfterCare {
         List<String> out = json
                 ? List.of(WarrantyListing.inForce(on, rows))
                 : Columns.of(rows.stream().map(AfterCare::row).toList());
-        return Told.done(out).andWrong(wrong);
+        return Reply.done(out).andWrong(wrong);
     }
 
     private static List<String> row(InForce row) {
@@ -56,7 +56,7 @@ public final class AfterCare {
     }
 
     /** The warranties of a job with what became of them. */
-    public static Told show(Path job, LocalDate on, boolean json) throws IOException {
+    public static Reply show(Path job, LocalDate on, boolean json) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Map<Warranty, List<Claim>> standing = new LinkedHashMap<>();
         reading.book().current().forEach(warranty -> standing.put(warranty, reading.book().claims(warranty)));
@@ -64,7 +64,7 @@ public final class AfterCare {
             return reading.refused();
         }
         if (json) {
-            return Told.done(List.of(WarrantyListing.standing(on, standing))).andWrong(reading.wrong());
+            return Reply.done(List.of(WarrantyListing.standing(on, standing))).andWrong(reading.wrong());
         }
         FindingWords words = FindingWords.bundled();
         List<String> lines = new ArrayList<>();
@@ -75,15 +75,15 @@ public final class AfterCare {
                 words.told(ClaimRules.findings(warranty, claim)).forEach(line -> lines.add("    " + line));
             }
         });
-        return Told.done(lines).andWrong(reading.wrong());
+        return Reply.done(lines).andWrong(reading.wrong());
     }
 
     /**
-     * Prints the maintenance card of each warranty of a job, and names the files.
+     * Prints the maintenance card of each warranty of a job from a day on, and names the files.
      *
      * @param issued the day that the papers carry
      */
-    public static Told printCards(Path job, Path out, LocalDate issued, Optional<Path> templates)
+    public static Reply printCards(Path job, Path out, LocalDate issued, Optional<Path> templates)
             throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         if (reading.book().current().isEmpty()) {
@@ -93,22 +93,24 @@ public final class AfterCare {
         List<String> written = new ArrayList<>();
         Files.createDirectories(out);
         for (Warranty warranty : reading.book().current()) {
-            for (Map.Entry<String, byte[]> file : papers.card(Card.of(warranty), issued).entrySet()) {
+            for (Map.Entry<String, byte[]> file : papers.card(Card.of(warranty, issued), issued).entrySet()) {
                 AtomicFile.write(out.resolve(file.getKey()), file.getValue());
                 written.add(out.resolve(file.getKey()).toString());
             }
         }
-        return Told.done(written).andWrong(reading.wrong());
+        return Reply.done(written).andWrong(reading.wrong());
     }
 
-    /** The maintenance card of each warranty of a job. */
-    public static Told card(Path job, boolean json) throws IOException {
+    /** The maintenance card of each warranty of a job, of the whole term or from a day on. */
+    public static Reply card(Path job, Optional<LocalDate> on, boolean json) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
-        List<Card> cards = reading.book().current().stream().map(Card::of).toList();
+        List<Card> cards = reading.book().current().stream()
+                .map(warranty -> Card.of(warranty, on.orElse(warranty.firstDay())))
+                .toList();
         if (cards.isEmpty()) {
             return reading.refused();
         }
-        return Told.done(json
+        return Reply.done(json
                         ? List.of(WarrantyListing.cards(cards))
                         : cards.stream().flatMap(card -> WarrantyText.of(card).stream()).toList())
                 .andWrong(reading.wrong());

@@ -2,18 +2,25 @@ package spadework.office;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.Stream;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
 import spadework.contract.PricedOption;
+import spadework.drawing.PlanSketch;
+import spadework.drawing.Scene;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.listing.Listing;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.Sections;
+import spadework.pricebook.PriceBook;
 import spadework.pricing.Quote;
+import spadework.takeoff.Takeoff;
 
 /**
  * A job that was read, measured, checked and priced.
@@ -35,6 +42,38 @@ public record Bid(Dossier proposed, Dossier dossier) implements Answer {
         return Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
+    }
+
+    /** The priced job. */
+    public Quote quote() {
+        return dossier.quote();
+    }
+
+    /** What was measured. */
+    public Takeoff takeoff() {
+        return dossier.takeoff();
+    }
+
+    /** The price book as this job uses it. */
+    public PriceBook book() {
+        return dossier.book();
+    }
+
+    /** The plan of the house. */
+    public Scene plan() {
+        return PlanSketch.of(dossier.job());
+    }
+
+    /** The trench cut across, by the labels of the walls where it looks so. */
+    public Map<List<String>, Scene> sections() {
+        Map<List<String>, Scene> sections = new LinkedHashMap<>();
+        Sections.of(dossier).forEach(drawing -> sections.put(drawing.labels(), drawing.scene()));
+        return sections;
+    }
+
+    /** What the homeowner pays: the contract as it stands. */
+    public Dollars total() {
+        return dossier.contract().total();
     }
 
     /** Sections, options taken, accepted changes and total as lines of text. */

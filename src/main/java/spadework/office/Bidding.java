@@ -13,7 +13,6 @@ import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
-import spadework.intake.StateRuleBook;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
@@ -31,7 +30,6 @@ import spadework.takeoff.Measuring;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
 final class Bidding {
-    private final StateRuleBook states = StateRuleBook.bundled();
     private final Phrases phrases;
     private final Terms terms;
 
@@ -94,7 +92,7 @@ final class Bidding {
                     Measuring.of(job, book),
                     quote,
                     contract,
-                    states.find(job.site().address().state()),
+                    understood.states().find(job.site().address().state()),
                     revision,
                     Checks.of(new Facts(job, book)),
                     contractFindings(job, contract),
@@ -110,7 +108,7 @@ final class Bidding {
             Dollars deposit = Dollars.total(
                     contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
             List<Finding> found = new ArrayList<>(record);
-            found.addAll(DepositCheck.of(state, states.find(state), contract.contracted().total(), deposit));
+            found.addAll(DepositCheck.of(state, understood.states().find(state), contract.contracted().total(), deposit));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
                     .map(Bidding::differs)

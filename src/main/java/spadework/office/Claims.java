@@ -24,20 +24,20 @@ public final class Claims {
     private Claims() {}
 
     /** Writes down a new claim under a number of its own. */
-    public static Told open(Path job, Optional<String> certificate, ClaimAsked asked) throws IOException {
+    public static Reply open(Path job, Optional<String> certificate, ClaimAsked asked) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Optional<Warranty> meant = reading.meant(certificate);
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
             return reading.refused();
         }
         if (!asked.faults().isEmpty()) {
-            return Told.refused(asked.faults());
+            return Reply.refused(asked.faults());
         }
         Warranty warranty = meant.get();
         ClaimStep step = ClaimRules.inItsWords(warranty, asked.step().on(warranty.number()));
         List<Fault> faults = ClaimRules.faults(warranty, new Claim("", List.of(step)));
         if (!faults.isEmpty()) {
-            return Told.refused(faults);
+            return Reply.refused(faults);
         }
         Entry entry = Register.of(reading.folder()).issue(
                 Kind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
@@ -45,7 +45,7 @@ public final class Claims {
     }
 
     /** Adds what became of a claim. */
-    public static Told add(Path job, String number, ClaimAsked asked) throws IOException {
+    public static Reply add(Path job, String number, ClaimAsked asked) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Optional<Claim> before = reading.book().claim(number);
         Optional<Warranty> on = before.flatMap(claim -> claim.last(ClaimStep::certificate))
@@ -54,15 +54,15 @@ public final class Claims {
             return reading.refused();
         }
         if (before.isEmpty() || on.isEmpty()) {
-            return Told.refused(List.of(unknown(reading, number)));
+            return Reply.refused(List.of(unknown(reading, number)));
         }
         if (!asked.faults().isEmpty()) {
-            return Told.refused(asked.faults());
+            return Reply.refused(asked.faults());
         }
         ClaimStep step = ClaimRules.inItsWords(on.get(), asked.step());
         List<Fault> faults = ClaimRules.faults(on.get(), before.get().and(step));
         if (!faults.isEmpty()) {
-            return Told.refused(faults);
+            return Reply.refused(faults);
         }
         Register.of(reading.folder()).append(step.on(), Event.CLAIM, DocumentNumber.of(number), step.facts());
         return told(on.get(), before.get().and(step));
@@ -77,12 +77,12 @@ public final class Claims {
                 "give the number of a claim of this job, or say --seen for a new one");
     }
 
-    private static Told told(Warranty warranty, Claim claim) {
+    private static Reply told(Warranty warranty, Claim claim) {
         List<String> lines = new ArrayList<>(WarrantyText.of(claim));
         lines.addAll(FindingWords.bundled().told(ClaimRules.findings(warranty, claim)));
         if (claim.decided().isEmpty()) {
             lines.add("answer by " + ClaimRules.replyDay(claim.opened(), warranty.replyDays()));
         }
-        return Told.done(lines);
+        return Reply.done(lines);
     }
 }

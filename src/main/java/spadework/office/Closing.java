@@ -1,7 +1,6 @@
 package spadework.office;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -80,7 +79,7 @@ public final class Closing {
         LocalDate from = completed.orElse(
                 bid.dossier().job().agreement().asBuilt().map(AsBuilt::finished).orElseThrow());
         JobText closed = text.with(PLACE + "/completed", from.toString()).with(PLACE + "/balanceWaived", waived);
-        if (office.bid(file, closed.text()) instanceof Refusal refusal) {
+        if (office.bid(closed.text(), file) instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
         Entry entry = Register.of(records.folder()).issue(
@@ -100,16 +99,12 @@ public final class Closing {
     }
 
     private Issue issue(Path file, DocumentNumber number, JobText closed) {
-        try {
-            Bid bid = (Bid) office.bid(file, closed.text());
-            Map<String, byte[]> files = new LinkedHashMap<>();
-            EnumSet<Paper> papers = EnumSet.of(Paper.WARRANTY);
-            Paper.find("completion").ifPresent(papers::add);
-            files.putAll(Filed.named(number, office.print(bid, papers)));
-            JobText.keep(files, number.text(), closed);
-            return new Issue(files, Map.of(), Optional.of(Warranties.of(bid.dossier(), number.text())));
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
+        Bid bid = (Bid) office.bid(closed.text(), file);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        EnumSet<Paper> papers = EnumSet.of(Paper.WARRANTY);
+        Paper.find("completion").ifPresent(papers::add);
+        files.putAll(Filed.named(number, office.print(bid, papers)));
+        JobText.keep(files, number.text(), closed);
+        return new Issue(files, Map.of(), Optional.of(Warranties.of(bid.dossier(), number.text())));
     }
 }

@@ -59,7 +59,7 @@ public final class Deciding {
             return new Outcome.Refused(reasons);
         }
         JobText decided = decided(text, place, change.orElseThrow(), accepted, yes);
-        Answer after = office.bid(file, decided.text());
+        Answer after = office.bid(decided.text(), file);
         if (after instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }

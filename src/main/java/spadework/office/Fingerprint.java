@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import spadework.intake.Intake;
+import spadework.intake.StateRuleBook;
 import spadework.job.AfterAcceptance;
 import spadework.job.Job;
 import spadework.press.Templates;
@@ -27,6 +28,7 @@ final class Fingerprint {
             all.write(Files.readAllBytes(beside.getValue()));
         }
         all.write(Intake.bundledBookFile());
+        all.write(StateRuleBook.bundledFile());
         add(all, of(templates));
         return mark(all);
     }

@@ -33,7 +33,9 @@ final class Frozen implements AutoCloseable {
 
     /** An intake that reads with the books of that day. */
     Intake intake() throws IOException {
-        return Intake.startingFrom(Files.readAllBytes(folder.resolve(Source.BUNDLED_BOOK)));
+        return Intake.startingFrom(
+                Files.readAllBytes(folder.resolve(Source.BUNDLED_BOOK)),
+                Files.readAllBytes(folder.resolve(Source.BUNDLED_RULES)));
     }
 
     /** An office that reads with the books of that day and prints with its words. */

@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import spadework.contract.Revision;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -19,6 +20,7 @@ import spadework.intake.Refused;
 import spadework.intake.Understood;
 import spadework.paperwork.Terms;
 import spadework.press.Templates;
+import spadework.pricebook.PriceBook;
 import spadework.register.AtomicFile;
 import spadework.register.Entry;
 
@@ -29,6 +31,7 @@ public final class Office {
     private final Phrases phrases;
     private final Bidding bidding;
     private final Printer printer;
+    private final Postbag postbag;
 
     /**
      * An office that prints with the bundled templates, some of them replaced by those of a folder.
@@ -45,6 +48,7 @@ public final class Office {
         this.phrases = new Phrases(templates.words("words/findings.properties"));
         this.bidding = new Bidding(phrases, new Terms(templates.words("words/terms.properties")));
         this.printer = new Printer(templates);
+        this.postbag = new Postbag(templates, printer);
     }
 
     /** Job → takeoff → checks → price. A signed job is priced by the books of the day on which it was signed. */
@@ -56,8 +60,26 @@ public final class Office {
         }
     }
 
-    /** The bid of a text that would stand in the job's file. */
-    Answer bid(Path file, String text) throws IOException {
+    /**
+     * The same for a job that is being edited.
+     *
+     * @param text what the file would say
+     * @param file where it lies or will lie
+     */
+    public Answer bid(String text, Path file) {
+        try {
+            return bidOf(text, file);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The price book that a job at that place has, if it can be read. */
+    public Optional<PriceBook> book(Path file) {
+        return intake.book(file);
+    }
+
+    private Answer bidOf(String text, Path file) throws IOException {
         Records records = Records.beside(file);
         Optional<Entry> contract = records.contract();
         Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
@@ -126,6 +148,58 @@ public final class Office {
 
     Templates templates() {
         return templates;
+    }
+
+    /**
+     * The pages of one paper, to be looked at.
+     *
+     * @return a PDF; a bid with open stops has one too, which {@link #documents} would not write
+     */
+    public byte[] page(Bid bid, Paper paper) {
+        return printer.page(bid.dossier(), paper);
+    }
+
+    /**
+     * Writes one paper as PDF where the contractor wants it.
+     *
+     * @throws IOException if it cannot be written
+     */
+    public Outcome save(Bid bid, Paper paper, Path target) throws IOException {
+        return issued(bid, target, () -> printer.page(bid.dossier(), paper));
+    }
+
+    /**
+     * Writes a letter to the homeowner with papers in it, as a draft for a mail program. Nothing is sent.
+     *
+     * @throws IllegalArgumentException if one of the papers is not for the homeowner
+     * @throws IOException if it cannot be written
+     */
+    public Outcome letter(Bid bid, Set<Paper> papers, Path target) throws IOException {
+        return issued(bid, target, () -> postbag.letter(bid.dossier(), papers).draft());
+    }
+
+    private Outcome issued(Bid bid, Path target, Supplier<byte[]> content) throws IOException {
+        List<Finding> stops = bid.openStops();
+        if (!stops.isEmpty()) {
+            return new Outcome.Stopped(stops.stream().map(this::told).toList());
+        }
+        AtomicFile.write(target.toAbsolutePath(), content.get());
+        return new Outcome.Printed(List.of(target));
+    }
+
+    /** Makes the page press ready on another thread, before the first page is asked for. */
+    public void prepare() {
+        printer.prepare();
+    }
+
+    /** What was found, with its figures. */
+    public String what(Finding finding) {
+        return phrases.what(finding);
+    }
+
+    /** What to do about a finding. */
+    public String action(Finding finding) {
+        return phrases.action(finding);
     }
 
     /** A finding in words on one line. */

@@ -32,6 +32,11 @@ public enum Paper {
         return template;
     }
 
+    /** Whether the homeowner may have it: only a paper that is listed here, so that a new one stays in the office. */
+    public boolean isForHomeowner() {
+        return this == PROPOSAL || this == SCOPE || this == WARRANTY;
+    }
+
     /** The paper of that name, if there is one. */
     public static Optional<Paper> find(String name) {
         return Arrays.stream(values()).filter(paper -> paper.file.equals(name)).findFirst();

@@ -30,6 +30,15 @@ final class Printer {
         return pages;
     }
 
+    /** The pages of one paper. */
+    byte[] page(Dossier dossier, Paper paper) {
+        Scene plan = PlanSketch.of(dossier.job());
+        Map<String, Object> model =
+                model(paper, dossier, plan, Figure.of(Sections.of(dossier)), Figure.of(Profiles.of(dossier)));
+        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
+        return got(prepare()).print(paper.template(), model, info);
+    }
+
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
     Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
         List<Sheets.Sheet> sheets = Sheets.of(bid, papers);

@@ -38,12 +38,12 @@ record RegisterReading(Path folder, WarrantyBook book, List<String> wrong) {
     }
 
     /** The answer where no warranty, or no single one, is meant; or where the register does not hold. */
-    Told refused() {
+    Reply refused() {
         if (!wrong.isEmpty()) {
-            return new Told(List.of(), wrong, false);
+            return new Reply(List.of(), wrong, false);
         }
         List<String> numbers = book.current().stream().map(Warranty::number).toList();
-        return Told.refused(List.of(new Fault(
+        return Reply.refused(List.of(new Fault(
                 Place.ofFile(folder.toString()),
                 numbers.isEmpty() ? "no warranty" : "no warranty that is meant alone",
                 numbers.isEmpty() ? "a job whose certificate was issued" : "one of " + String.join(", ", numbers),

@@ -17,7 +17,7 @@ public final class Registers {
     private Registers() {}
 
     /** Examines the registers of jobs; one fault a line. */
-    public static Told check(List<Path> jobs) throws IOException {
+    public static Reply check(List<Path> jobs) throws IOException {
         List<String> out = new ArrayList<>();
         List<String> err = new ArrayList<>();
         for (Path job : jobs) {
@@ -34,19 +34,19 @@ public final class Registers {
                         + " documents; seal of the last line " + found.seal());
             }
         }
-        return new Told(out, err, err.isEmpty());
+        return new Reply(out, err, err.isEmpty());
     }
 
     /** Prints what stands in the register of a job. */
-    public static Told list(Path job, boolean json) throws IOException {
+    public static Reply list(Path job, boolean json) throws IOException {
         Path folder = RegisterFolders.of(job);
         if (!Register.isIn(folder)) {
-            return Told.refused(List.of(RegisterFolders.missing(folder)));
+            return Reply.refused(List.of(RegisterFolders.missing(folder)));
         }
         List<Entry> entries = new ArrayList<>();
         Examination found = Register.of(folder).each(entries::add);
         List<String> wrong = found.faults().stream().map(Fault::text).toList();
-        return Told.done(json ? List.of(RegisterListing.of(entries)) : table(entries)).andWrong(wrong);
+        return Reply.done(json ? List.of(RegisterListing.of(entries)) : table(entries)).andWrong(wrong);
     }
 
     private static List<String> table(List<Entry> entries) {

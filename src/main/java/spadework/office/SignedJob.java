@@ -42,7 +42,7 @@ record SignedJob(Reading reading, List<Finding> findings) {
             Job job = AfterAcceptance.of(agreed.job(), live.job());
             Path folder = file.toAbsolutePath().getParent();
             return new SignedJob(
-                    new Understood(job, agreed.company(), agreed.book(), folder),
+                    new Understood(job, agreed.company(), agreed.book(), agreed.states(), folder),
                     findings(agreed.job(), live.job()));
         }
     }

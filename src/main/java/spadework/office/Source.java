@@ -15,6 +15,7 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import spadework.company.Company;
 import spadework.intake.Intake;
+import spadework.intake.StateRuleBook;
 import spadework.job.Job;
 import spadework.job.Photo;
 import spadework.press.Templates;
@@ -26,6 +27,7 @@ import spadework.press.Templates;
 record Source(Map<String, byte[]> files) {
     static final String JOB = "job.json";
     static final String BUNDLED_BOOK = "bundled-price-book.json";
+    static final String BUNDLED_RULES = "bundled-state-rules.json";
     static final String TEMPLATES = "templates";
 
     /** Not 1 January 1980: for that one Java adds a second time, which depends on the zone of the machine. */
@@ -48,6 +50,7 @@ record Source(Map<String, byte[]> files) {
             files.put(beside.getKey(), Files.readAllBytes(beside.getValue()));
         }
         files.put(BUNDLED_BOOK, Intake.bundledBookFile());
+        files.put(BUNDLED_RULES, StateRuleBook.bundledFile());
         templates.texts().forEach((path, words) ->
                 files.put(TEMPLATES + "/" + path, words.getBytes(StandardCharsets.UTF_8)));
         Path folder = file.toAbsolutePath().getParent();

@@ -23,7 +23,7 @@ public final class Transfers {
     private Transfers() {}
 
     /** Passes a warranty on, if its terms allow that, under a certificate with a number of its own. */
-    public static Told transfer(Path job, TransferAsked asked, Optional<Path> templates) throws IOException {
+    public static Reply transfer(Path job, TransferAsked asked, Optional<Path> templates) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Optional<Warranty> meant = reading.meant(asked.certificate());
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
@@ -32,7 +32,7 @@ public final class Transfers {
         Warranty warranty = meant.get();
         List<Fault> faults = TransferRules.faults(warranty, asked.on(), asked.sold(), asked.waived());
         if (!faults.isEmpty()) {
-            return Told.refused(faults);
+            return Reply.refused(faults);
         }
         WarrantyPapers papers = new WarrantyPapers(templates);
         Entry entry = Register.of(reading.folder()).issue(
@@ -46,7 +46,7 @@ public final class Transfers {
         List<String> lines = new ArrayList<>(WarrantyText.of(entry.warranty().orElseThrow(), asked.on()));
         entry.files().forEach(file -> lines.add(reading.folder().resolve(file.name()).toString()));
         lines.addAll(FindingWords.bundled().told(TransferRules.findings(warranty, asked.sold())));
-        return Told.done(lines);
+        return Reply.done(lines);
     }
 
     private static Map<String, String> facts(Warranty warranty, TransferAsked asked) {

@@ -56,8 +56,10 @@ final class WarrantyText {
         List<String> lines = new ArrayList<>();
         lines.add("Maintenance for warranty " + card.warranty().number() + ", " + card.warranty().address());
         for (CardRow row : card.rows()) {
+            List<String> duties =
+                    row.duties().stream().map(duty -> duty.replaceFirst("(?<!\\.)$", ".")).toList();
             lines.add(row.season().words() + " " + row.year() + ", " + row.from() + " to " + row.until() + ": "
-                    + String.join(" ", row.duties().stream().map(duty -> duty.replaceFirst("(?<!\\.)$", ".")).toList()));
+                    + String.join(" ", duties));
             row.ending().forEach(part -> lines.add("  " + part.part() + " ends on " + part.lastDay()));
         }
         return plain(lines);

@@ -1,17 +1,18 @@
 package spadework.press;
 
 import com.openhtmltopdf.extend.FSSupplier;
-import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
+import com.openhtmltopdf.extend.SVGDrawer;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PDFontSupplier;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
+import java.awt.FontFormatException;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.util.EnumSet;
+import java.util.HashMap;
 import java.util.List;
-import java.util.Set;
+import java.util.Map;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
@@ -22,7 +23,7 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
  * The one type family of all pages, each face parsed once for the life of the program.
  *
  * <p>Glyph substitution is switched off: it costs ten times the rest of a document and changes nothing in ours. The
- * upright faces are handed over a second time for drawings, which would otherwise take whatever font the machine has.
+ * upright faces are handed over a second time to the SVG library, which would otherwise take the machine's own fonts.
  * Drawings know the weights normal and bold: any other weight there would find no face of its own.
  */
 final class Fonts {
@@ -30,17 +31,23 @@ final class Fonts {
     static final String FAMILY = "Source Sans 3";
 
     private static final int NOT_IN_DRAWINGS = 0;
-    private static final Set<FSFontUseCase> DRAWINGS = EnumSet.of(FSFontUseCase.SVG);
+    private static final int BOLD = 700;
 
     private static final Fonts BUNDLED = new Fonts(List.of(
             new Face("SourceSans3_400Regular.ttf", 400, FontStyle.NORMAL, 400),
-            new Face("SourceSans3_600SemiBold.ttf", 600, FontStyle.NORMAL, 700),
+            new Face("SourceSans3_600SemiBold.ttf", 600, FontStyle.NORMAL, BOLD),
             new Face("SourceSans3_400Regular_Italic.ttf", 400, FontStyle.ITALIC, NOT_IN_DRAWINGS)));
 
     private final List<Face> faces;
+    private final Map<String, GlyphInk> inDrawings = new HashMap<>();
 
     private Fonts(List<Face> faces) {
         this.faces = faces;
+        for (Face face : faces) {
+            if (face.drawingWeight != NOT_IN_DRAWINGS) {
+                inDrawings.put(face.drawingWeight == BOLD ? "bold" : "normal", new GlyphInk(face.parsed));
+            }
+        }
     }
 
     /** The faces that come with the program. */
@@ -52,7 +59,7 @@ final class Fonts {
         return faces;
     }
 
-    /** Gives the builder every face, for the page and for drawings on it. */
+    /** Gives the builder every face for the page. */
     void register(PdfRendererBuilder builder, PDDocument document) throws IOException {
         for (Face face : faces) {
             builder.useFont(
@@ -61,10 +68,21 @@ final class Fonts {
                     face.weight,
                     face.style,
                     true);
+        }
+    }
+
+    /** Gives the SVG library the upright faces. */
+    void registerForDrawings(SVGDrawer library) throws IOException, FontFormatException {
+        for (Face face : faces) {
             if (face.drawingWeight != NOT_IN_DRAWINGS) {
-                builder.useFont(face.bytes, FAMILY, face.drawingWeight, face.style, true, DRAWINGS);
+                library.addFontStream(face.bytes, FAMILY, face.drawingWeight, face.style);
             }
         }
+    }
+
+    /** The letters of words in plain drawings, by font weight. */
+    Map<String, GlyphInk> inDrawings() {
+        return inDrawings;
     }
 
     /** One weight and slope of the family. */

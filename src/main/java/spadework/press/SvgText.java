@@ -14,6 +14,11 @@ final class SvgText {
         return text.equals("-0.00") ? "0.00" : text;
     }
 
+    /** A number of at least zero with six decimals. */
+    static String fine(double value) {
+        return String.format(Locale.ROOT, "%.6f", value);
+    }
+
     /** Text that cannot end its element or its attribute; a character that XML forbids becomes U+FFFD. */
     static String escaped(String text) {
         StringBuilder out = new StringBuilder();

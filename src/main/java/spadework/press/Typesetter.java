@@ -8,7 +8,6 @@ import com.openhtmltopdf.pdfboxout.PdfBoxRenderer;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.CacheStore;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
-import com.openhtmltopdf.svgsupport.BatikSVGDrawer;
 import com.openhtmltopdf.util.XRLog;
 import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
@@ -55,7 +54,7 @@ final class Typesetter {
                     .usePdfUaAccessibility(true)
                     .usePdfAConformance(PdfAConformance.PDFA_3_A)
                     .useColorProfile(SRGB)
-                    .useSVGDrawer(new BatikSVGDrawer())
+                    .useSVGDrawer(new SvgPress(fonts))
                     .useCacheStore(CacheStore.PDF_FONT_METRICS, metrics)
                     .withW3cDocument(source, null);
             for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {

@@ -1,9 +1,11 @@
 package spadework.register;
 
 import java.io.IOException;
+import java.time.DateTimeException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import spadework.warranty.ClaimStep;
 import spadework.warranty.Warranty;
 
 /** A line of the register as bytes. */
@@ -43,6 +45,9 @@ final class EntryJson {
         Optional<Warranty> warranty = members.object().containsKey("warranty")
                 ? Optional.of(WarrantyJson.read(members.member("warranty")))
                 : Optional.empty();
+        if (event.equals(Event.CLAIM.words())) {
+            claim(members);
+        }
         return new Entry(
                 members.whole("line"),
                 members.date("on"),
@@ -54,6 +59,15 @@ final class EntryJson {
                 warranty,
                 members.text("previous"),
                 members.text("seal"));
+    }
+
+    /** A claim's facts have to be such as a claim can be read from. */
+    private static void claim(Members members) throws IOException {
+        try {
+            ClaimStep.of(members.date("on"), members.facts("facts"));
+        } catch (DateTimeException | ArithmeticException | IllegalArgumentException unreadable) {
+            throw new IOException("a claim that cannot be read: " + unreadable.getMessage());
+        }
     }
 
     private static Map<String, String> file(RegisteredFile file) {

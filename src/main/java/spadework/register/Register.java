@@ -1,10 +1,8 @@
 package spadework.register;
 
 import java.io.IOException;
-import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,10 +29,12 @@ import spadework.finding.Place;
 public final class Register {
     private final Path folder;
     private final Documents documents;
+    private final Pen pen;
 
     private Register(Path folder) {
         this.folder = folder;
         this.documents = new Documents(folder);
+        this.pen = new Pen(folder);
     }
 
     /** The register of a job folder, whether or not anything stands in it yet. */
@@ -60,7 +60,7 @@ public final class Register {
         try (RegisterLock lock = RegisterLock.toWrite(folder)) {
             Chain chain = checked(guard);
             DocumentNumber number = chain.numbers.free(kind, job);
-            write(chain, on, Event.NUMBER_TAKEN, Optional.of(number), List.of(), Issue.of(Map.of(), Map.of()));
+            pen.write(chain, on, Event.NUMBER_TAKEN, Optional.of(number), List.of(), Issue.of(Map.of(), Map.of()));
             return number;
         }
     }
@@ -84,7 +84,7 @@ public final class Register {
             throw new IllegalArgumentException(event.words() + " is written by take and issue only");
         }
         try (RegisterLock lock = RegisterLock.toWrite(folder)) {
-            return write(checked(guard), on, event, number, List.of(), Issue.of(Map.of(), facts));
+            return pen.write(checked(guard), on, event, number, List.of(), Issue.of(Map.of(), facts));
         }
     }
 
@@ -106,7 +106,7 @@ public final class Register {
             guard.check(entries);
             documents.sweep();
             documents.clear(issue.files().keySet(), entries);
-            return write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+            return pen.write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
         }
     }
 
@@ -133,7 +133,7 @@ public final class Register {
         try (RegisterLock lock = RegisterLock.toWrite(folder)) {
             Chain chain = checked(guard);
             documents.sweep();
-            return write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+            return pen.write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
         }
     }
 
@@ -185,44 +185,5 @@ public final class Register {
         }
         guard.check(entries);
         return chain;
-    }
-
-    private Entry write(
-            Chain chain, LocalDate on, Event event, Optional<DocumentNumber> number, List<RegisteredFile> files,
-            Issue issue) throws IOException {
-        Entry draft = new Entry(
-                chain.lines + 1, on, event, number, number.map(DocumentNumber::revision).orElse(0), files,
-                issue.facts(), issue.warranty(), chain.hash, "");
-        byte[] line = EntryJson.write(draft);
-        if (line.length > RawLines.LONGEST) {
-            throw new IllegalArgumentException("an entry of " + line.length + " bytes; at most " + RawLines.LONGEST);
-        }
-        Entry entry = EntryJson.read(line);
-        if (chain.headBehind) {
-            chain.head().write(folder);
-        }
-        append(chain, line);
-        new Head(entry.line(), entry.seal()).write(folder);
-        return entry;
-    }
-
-    /** Cuts half a line off, completes a last line that lacks its line feed, and adds the new one, in one write. */
-    private void append(Chain chain, byte[] line) throws IOException {
-        Path file = folder.resolve(Chain.NAME);
-        boolean isNew = !Files.exists(file);
-        int before = chain.endsOpen ? 1 : 0;
-        byte[] bytes = new byte[before + line.length + 1];
-        bytes[0] = '\n';
-        System.arraycopy(line, 0, bytes, before, line.length);
-        bytes[bytes.length - 1] = '\n';
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
-            channel.truncate(chain.length);
-            channel.position(chain.length);
-            AtomicFile.writeAll(channel, bytes);
-            channel.force(true);
-        }
-        if (isNew) {
-            AtomicFile.forceFolder(folder);
-        }
     }
 }

@@ -4,8 +4,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
 
 /**
- * The seal that ends a line: {@code ,"seal":"…"}} with the SHA-256 of all bytes of the line before it. It is checked on
- * the bytes, not on what they mean, so that a change which reads the same is found as well.
+ * The seal that ends a line: {@code ,"seal":"…"}} with the SHA-256 of all bytes of the line before it. It is checked
+ * on the bytes, not on what they mean, so that a change which reads the same is found as well.
  */
 final class Seal {
     private static final byte[] OPENS = ",\"seal\":\"".getBytes(StandardCharsets.US_ASCII);

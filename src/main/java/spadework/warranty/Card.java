@@ -7,9 +7,9 @@ import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
- * The homeowner's maintenance card: the duties of the certificate with the seasons of all years of the term. A duty that
- * names one season only stands in that season; every other duty stands in both, which never asks for less than the
- * certificate does.
+ * The homeowner's maintenance card: the duties of the certificate with the seasons of all years of the term. A duty
+ * that names one season only stands in that season; every other duty stands in both, which never asks for less than
+ * the certificate does.
  */
 public record Card(Warranty warranty, List<CardRow> rows) {
 
@@ -19,7 +19,12 @@ public record Card(Warranty warranty, List<CardRow> rows) {
 
     /** The card of a warranty, from the first day of its terms to the last. */
     public static Card of(Warranty warranty) {
-        LocalDate first = warranty.firstDay();
+        return of(warranty, warranty.firstDay());
+    }
+
+    /** The same without what lies before a day, as for an owner who came later. */
+    public static Card of(Warranty warranty, LocalDate on) {
+        LocalDate first = later(warranty.firstDay(), on);
         LocalDate last = warranty.lastDay();
         List<CardRow> rows = new ArrayList<>();
         for (int year = first.getYear(); year <= last.getYear(); year++) {

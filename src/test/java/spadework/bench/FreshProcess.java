@@ -34,7 +34,7 @@ record FreshProcess(double seconds, double cpuSeconds, double peakMegabytes) {
         double seconds = (System.nanoTime() - start) / 1e9;
         watch.join();
         if (exit != 0) {
-            throw new IllegalStateException(command + " ended with " + exit + ", see " + log);
+            throw new IllegalStateException("the program ended with " + exit + ", see " + log);
         }
         return new FreshProcess(seconds, cpuOfChildren() - cpuBefore, peak[0]);
     }

@@ -10,11 +10,12 @@ import com.networknt.schema.SpecificationVersion;
 import java.util.List;
 import java.util.regex.Pattern;
 
-/** One of the three files, seen by the schema's own validator and by the reader. */
+/** One of the four files, seen by the schema's own validator and by the reader. */
 enum FormatFile {
     JOB("job"),
     COMPANY("company"),
-    PRICE_BOOK("price-book");
+    PRICE_BOOK("price-book"),
+    STATE_RULES("state-rules");
 
     private final String name;
     private final Schema validator;
@@ -53,7 +54,9 @@ enum FormatFile {
     /** Reads the document in place of the sample, beside the samples of the files that it needs. */
     Sheet read(JsonNode document) {
         Sheet sheet = sheet(document);
-        if (this == COMPANY) {
+        if (this == STATE_RULES) {
+            StateRuleBook.bundled().changedBy(sheet);
+        } else if (this == COMPANY) {
             shop(sheet, PRICE_BOOK.sheet(PRICE_BOOK.sample));
         } else if (this == PRICE_BOOK) {
             shop(COMPANY.sheet(COMPANY.sample), sheet);

@@ -93,6 +93,6 @@ class SchemaTest {
                 }
             }
         });
-        assertThat(shared).contains("text", "label", "percent", "money");
+        assertThat(shared).contains("text", "label", "money");
     }
 }

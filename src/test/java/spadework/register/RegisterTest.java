@@ -213,8 +213,8 @@ class RegisterTest {
         assertThatThrownBy(() -> register().append(DAY, Event.NOTE, Optional.empty(), Map.of()))
                 .isInstanceOf(RegisterBroken.class)
                 .hasMessageStartingWith("Nothing was registered: the register was changed. ")
-                .hasMessageContaining("register.jsonl:2:1: found a line whose bytes do not fit its seal; allowed: line 2"
-                        + " as it was written; mend: bring register.jsonl back from a copy of the job folder");
+                .hasMessageContaining("register.jsonl:2:1: found a line whose bytes do not fit its seal; allowed: line"
+                        + " 2 as it was written; mend: bring register.jsonl back from a copy of the job folder");
         assertThat(file).hasContent(changed);
     }
 

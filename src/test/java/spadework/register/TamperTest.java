@@ -146,6 +146,39 @@ class TamperTest {
         assertThat(Register.of(folder).entries()).extracting(Entry::seal).doesNotContain(noted);
     }
 
+    /** Sealed anew at the end of a register: it holds in itself, but nothing of ours wrote it. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {
+        "{\"line\":7}",
+        "{\"line\":7,\"line\":7}",
+        "[7]",
+        "{\"line\":99999999999}",
+        "{\"line\":7,\"on\":\"2026-02-30\",\"event\":\"note\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
+        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"party\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
+        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"note\",\"number\":\"7\","
+                + "\"files\":[],\"facts\":{},\"previous\":\"\"}",
+        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"claim\","
+                + "\"files\":[],\"facts\":{\"cost\":\"much\"},\"previous\":\"\"}"
+    })
+    void sealedLineThatCannotBeReadIsAFaultAndNoCrash(String object) throws IOException {
+        Path file = folder.resolve("register.jsonl");
+        String line = new String(Seal.sealed(bytes(object)), StandardCharsets.UTF_8);
+        Files.writeString(file, Files.readString(file) + line + "\n");
+        assertThat(faults()).isNotEmpty();
+        assertThat(faults().get(0).place().text()).endsWith("register.jsonl:7:1");
+    }
+
+    @Test
+    void documentOutsideOfTheJobFolderIsNotLookedFor() throws IOException {
+        Path file = folder.resolve("register.jsonl");
+        String text = Files.readString(file);
+        String last = text.lines().toList().get(5);
+        String outside = resealed(last, "\"files\":[]",
+                "\"files\":[{\"name\":\"../secret.pdf\",\"sha256\":\"" + "0".repeat(64) + "\"}]");
+        Files.writeString(file, text.replace(last + "\n", outside));
+        assertThat(faults()).extracting(Fault::found).contains("a name outside of the job folder");
+    }
+
     private static List<String> written(List<String> lines) {
         lines.set(2, resealed(lines.get(2), "Ottoline", "Ottilie"));
         return lines;

@@ -25,6 +25,13 @@ class CardTest {
     }
 
     @Test
+    void laterOwnerGetsTheSeasonsThatAreLeft() {
+        CardRow first = Card.of(WARRANTY, LocalDate.of(2029, 6, 4)).rows().get(0);
+        assertThat(first.from()).isEqualTo(LocalDate.of(2029, 9, 1));
+        assertThat(Card.of(WARRANTY, LocalDate.of(2041, 4, 3)).rows()).isEmpty();
+    }
+
+    @Test
     void partThatEndsIsToldInItsSeason() {
         assertThat(Card.of(WARRANTY).rows().stream().filter(row -> !row.ending().isEmpty()))
                 .extracting(row -> row.season().words() + " " + row.year() + " " + row.ending().get(0).part())

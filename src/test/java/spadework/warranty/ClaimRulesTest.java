@@ -36,7 +36,8 @@ class ClaimRulesTest {
         """)
     void decisionAfterThePromisedDaysIsAFinding(LocalDate decided, String finding) {
         Claim claim = claim(seen("2027-03-01"), step(decided.toString(), "inspected", "2027-03-02", "covered", "yes"));
-        assertThat(ClaimRules.findings(WARRANTY, claim)).extracting(Finding::id).containsExactlyElementsOf(ids(finding));
+        assertThat(ClaimRules.findings(WARRANTY, claim)).extracting(Finding::id)
+                .containsExactlyElementsOf(ids(finding));
     }
 
     @ParameterizedTest(name = "turned down for \"{0}\": {1}")

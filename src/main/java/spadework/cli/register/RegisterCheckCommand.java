@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.Registers;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Examines registers. */
 @Command(
@@ -23,7 +23,7 @@ public final class RegisterCheckCommand extends Answering {
     private List<Path> jobs;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return Registers.check(jobs);
     }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.Registers;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Prints a register. */
 @Command(
@@ -23,7 +23,7 @@ public final class RegisterListCommand extends Answering {
     private boolean json;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return Registers.list(job, json);
     }
 }

@@ -3,6 +3,7 @@ package spadework.cli.warranty;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -10,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.cli.JobArguments;
 import spadework.office.AfterCare;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** What the homeowner does and when. */
 @Command(
@@ -28,16 +29,19 @@ public final class CardCommand extends Answering {
     @Option(names = "--out", paramLabel = "DIR", description = "Print it there, as PDF and XLSX.")
     private Path out;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "The day that the papers carry (default: today).")
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
+            description = "Only from this day on; printed papers carry it (default: today).")
     private LocalDate on;
 
     @Mixin
     private JobArguments arguments;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return out == null
-                ? AfterCare.card(job, json)
+                ? AfterCare.card(job, Optional.ofNullable(on), json)
                 : AfterCare.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
     }
 }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.ClaimAsked;
 import spadework.office.Claims;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Writes down a claim, or what became of one. */
 @Command(
@@ -63,7 +63,7 @@ public final class ClaimCommand extends Answering {
     private LocalDate closed;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         if ((seen == null) == (number == null)) {
             throw new ParameterException(line(), "Give --seen for a new claim, or --number to add to one.");
         }

@@ -11,7 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.cli.JobArguments;
-import spadework.office.Told;
+import spadework.office.Reply;
 import spadework.office.TransferAsked;
 import spadework.office.Transfers;
 
@@ -44,7 +44,7 @@ public final class TransferCommand extends Answering {
     private JobArguments arguments;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         TransferAsked asked = new TransferAsked(
                 Optional.ofNullable(certificate), to, on, Optional.ofNullable(sold), Optional.ofNullable(waive));
         return Transfers.transfer(job, asked, arguments.templates());

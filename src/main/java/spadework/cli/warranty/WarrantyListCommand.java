@@ -10,7 +10,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.AfterCare;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** What is in force. */
 @Command(
@@ -32,7 +32,7 @@ public final class WarrantyListCommand extends Answering {
     private boolean json;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         if (months != null && (months < 0 || months > 1200)) {
             throw new ParameterException(line(), "--months " + months + ": allowed are 0 to 1200");
         }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.AfterCare;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** A warranty with all that became of it. */
 @Command(
@@ -27,7 +27,7 @@ public final class WarrantyShowCommand extends Answering {
     private boolean json;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return AfterCare.show(job, on == null ? LocalDate.now() : on, json);
     }
 }

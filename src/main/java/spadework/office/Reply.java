@@ -11,23 +11,23 @@ import spadework.finding.Fault;
  * @param err what keeps it from being done, or what has to be known with it
  * @param done whether all was done that was asked for, and nothing is wrong
  */
-public record Told(List<String> out, List<String> err, boolean done) {
+public record Reply(List<String> out, List<String> err, boolean done) {
 
-    public Told {
+    public Reply {
         out = List.copyOf(out);
         err = List.copyOf(err);
     }
 
-    static Told done(List<String> out) {
-        return new Told(out, List.of(), true);
+    static Reply done(List<String> out) {
+        return new Reply(out, List.of(), true);
     }
 
-    static Told refused(List<Fault> faults) {
-        return new Told(List.of(), faults.stream().map(Fault::text).toList(), false);
+    static Reply refused(List<Fault> faults) {
+        return new Reply(List.of(), faults.stream().map(Fault::text).toList(), false);
     }
 
     /** The same with something more that is wrong. */
-    Told andWrong(List<String> wrong) {
-        return wrong.isEmpty() ? this : new Told(out, Stream.concat(err.stream(), wrong.stream()).toList(), false);
+    Reply andWrong(List<String> wrong) {
+        return wrong.isEmpty() ? this : new Reply(out, Stream.concat(err.stream(), wrong.stream()).toList(), false);
     }
 }

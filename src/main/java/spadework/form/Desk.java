@@ -1,0 +1,221 @@
+package spadework.form;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.draft.Draft;
+import spadework.draft.History;
+import spadework.draft.Outline;
+import spadework.draft.Pointer;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.money.Dollars;
+import spadework.office.Answer;
+import spadework.office.Bid;
+import spadework.office.JobFile;
+import spadework.office.Office;
+import spadework.office.Refusal;
+
+/**
+ * The job on the desk: its draft with all that was done to it, and what the office says to it. Everything here happens
+ * on the window's thread; the office works in the background.
+ */
+final class Desk {
+    private final Office office;
+    private final List<Runnable> draftWatchers = new ArrayList<>();
+    private final List<Runnable> answerWatchers = new ArrayList<>();
+    private final LatestOnly<Question, Answer> reckoning;
+    private JobFile file;
+    private History history;
+    private List<Fault> faults = List.of();
+    private Optional<Bid> bid = Optional.empty();
+    private boolean current;
+    private int step;
+    private int stepOfTotal;
+    private Optional<Dollars> before = Optional.empty();
+    private Optional<RuntimeException> broken = Optional.empty();
+
+    private record Question(Draft draft, int step) {}
+
+    Desk(Office office, JobFile file, History history) {
+        this.office = office;
+        this.file = file;
+        this.history = history;
+        this.reckoning = new LatestOnly<>(
+                "reckoning", asked -> office.bid(asked.draft.text(), this.file.path()), this::answered, this::failed);
+    }
+
+    Office office() {
+        return office;
+    }
+
+    JobFile file() {
+        return file;
+    }
+
+    Draft draft() {
+        return history.now();
+    }
+
+    History history() {
+        return history;
+    }
+
+    /** Tells whenever the draft or its saved mark has changed. */
+    void onDraft(Runnable watcher) {
+        draftWatchers.add(watcher);
+    }
+
+    /** Tells whenever the office has answered. */
+    void onAnswer(Runnable watcher) {
+        answerWatchers.add(watcher);
+    }
+
+    /** A keystroke at a place; those that follow each other at the same place are one step. */
+    void type(String pointer, String typed) {
+        become(history.edited(draft().typed(pointer, typed), pointer));
+    }
+
+    /** A whole step. */
+    void edit(Draft next) {
+        become(history.edited(next, ""));
+    }
+
+    /** The field was left: what follows is another step. */
+    void settle() {
+        history = history.settled();
+    }
+
+    void undo() {
+        become(history.undone());
+    }
+
+    void redo() {
+        become(history.redone());
+    }
+
+    /** The draft as it stands is what this file has. */
+    void saved(JobFile as) {
+        file = as;
+        history = history.savedNow();
+        draftWatchers.forEach(Runnable::run);
+    }
+
+    /** The same for a draft that was edited on while it was being saved. */
+    void savedAs(JobFile as, Draft draft) {
+        file = as;
+        history = new History(draft(), history.past(), history.future(), Optional.of(draft), history.open());
+        draftWatchers.forEach(Runnable::run);
+    }
+
+    /** Takes the file's text in as a step, which can be undone. */
+    void reload(JobFile as, Draft draft) {
+        file = as;
+        become(history.edited(draft, "").savedNow());
+        draftWatchers.forEach(Runnable::run);
+    }
+
+    private void become(History next) {
+        boolean sameStep = next.past().equals(history.past()) && next.future().equals(history.future());
+        boolean same = next.now() == history.now();
+        history = next;
+        if (!same) {
+            step += sameStep ? 0 : 1;
+            draftWatchers.forEach(Runnable::run);
+            reckon();
+        }
+    }
+
+    /** Asks the office for its answer to the draft as it stands. */
+    void reckon() {
+        current = false;
+        reckoning.ask(new Question(draft(), step));
+    }
+
+    private void answered(Question asked, Answer answer) {
+        broken = Optional.empty();
+        current = asked.draft == draft();
+        if (answer instanceof Refusal refusal) {
+            faults = refusal.faults();
+        } else {
+            Bid made = (Bid) answer;
+            faults = List.of();
+            if (asked.step != stepOfTotal || bid.isEmpty()) {
+                before = total();
+                stepOfTotal = asked.step;
+            }
+            bid = Optional.of(made);
+        }
+        answerWatchers.forEach(Runnable::run);
+    }
+
+    private void failed(RuntimeException thrown) {
+        broken = Optional.of(thrown);
+        answerWatchers.forEach(Runnable::run);
+    }
+
+    /** What kept the office from answering at all, as a template at fault. */
+    Optional<RuntimeException> broken() {
+        return broken;
+    }
+
+    boolean isIdle() {
+        return reckoning.isIdle();
+    }
+
+    /** Whether the bid is the one of the draft as it stands; it is an older one while the draft has faults. */
+    boolean isCurrent() {
+        return current && faults.isEmpty() && bid.isPresent();
+    }
+
+    /** The latest job that could be priced. */
+    Optional<Bid> bid() {
+        return bid;
+    }
+
+    Optional<Dollars> total() {
+        return bid.map(Bid::total);
+    }
+
+    /** What the total changed by since the last edit. */
+    Optional<Dollars> change() {
+        return before.flatMap(old -> total().map(now -> now.minus(old)));
+    }
+
+    List<Fault> faults() {
+        return faults;
+    }
+
+    /** What is wrong at a place or inside it. */
+    List<Fault> faultsIn(String pointer) {
+        return faults.stream().filter(fault -> Pointer.isIn(fault.place().pointer(), pointer)).toList();
+    }
+
+    /** The same for a field; one whose value stands for its whole group has the group's own faults too. */
+    List<Fault> faultsAt(String pointer) {
+        String above = Pointer.above(pointer);
+        boolean first = Outline.job().at(above)
+                .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
+        List<Fault> own = new ArrayList<>(faultsIn(pointer));
+        faults.stream().filter(fault -> first && fault.place().pointer().equals(above)).forEach(own::add);
+        return own;
+    }
+
+    /** Findings of the bid, gravest first; a stop that somebody answers for counts as an advice. */
+    List<Finding> findings() {
+        List<Finding> all = bid.map(Bid::findings).orElse(List.of());
+        List<Finding> sorted = new ArrayList<>(all.stream().filter(f -> f.severity() == Severity.STOP && !isAnswered(f)).toList());
+        all.stream().filter(f -> !sorted.contains(f) && !isAnswered(f)).forEach(sorted::add);
+        all.stream().filter(this::isAnswered).forEach(sorted::add);
+        return sorted;
+    }
+
+    boolean isAnswered(Finding finding) {
+        return bid.filter(made -> made.isAnsweredFor(finding)).isPresent();
+    }
+
+    void close() {
+        reckoning.stop();
+    }
+}

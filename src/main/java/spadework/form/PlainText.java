@@ -1,0 +1,32 @@
+package spadework.form;
+
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.tree.DefaultTreeCellRenderer;
+
+/** Keeps what somebody typed from being read as markup, which the toolkit does with any words that begin like it. */
+final class PlainText {
+    private static final String NO_MARKUP = "html.disable";
+
+    private PlainText() {}
+
+    static <T extends JComponent> T of(T component) {
+        component.putClientProperty(NO_MARKUP, Boolean.TRUE);
+        return component;
+    }
+
+    static void inList(JComboBox<?> box) {
+        DefaultListCellRenderer renderer = new DefaultListCellRenderer();
+        box.setRenderer(of(renderer)::getListCellRendererComponent);
+    }
+
+    static DefaultTableCellRenderer inTable() {
+        return of(new DefaultTableCellRenderer());
+    }
+
+    static DefaultTreeCellRenderer inTree() {
+        return of(new DefaultTreeCellRenderer());
+    }
+}

@@ -1,0 +1,8 @@
+package spadework.law;
+
+/** When a notice is due. */
+public enum NoticeCase {
+    ALWAYS,
+    /** Only where the contract gives a claim on the home. */
+    SECURED_ON_THE_HOME
+}

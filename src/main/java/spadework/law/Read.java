@@ -1,0 +1,16 @@
+package spadework.law;
+
+/** How far a rule was read, in words. */
+public final class Read {
+    private Read() {}
+
+    /** Words for {@code R}, {@code RX}, {@code RS} and {@code M}. */
+    public static String words(String status) {
+        return switch (status) {
+            case "R" -> "read";
+            case "RX" -> "excerpt read";
+            case "RS" -> "secondary source";
+            default -> "from memory";
+        };
+    }
+}

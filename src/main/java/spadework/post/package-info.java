@@ -1,0 +1,2 @@
+/** Letters as files that a mail program opens as a draft. Nothing is ever sent from here. */
+package spadework.post;

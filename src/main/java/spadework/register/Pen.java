@@ -1,0 +1,54 @@
+package spadework.register;
+
+import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+
+/** Writes lines. Only the one who may write, and who has read the whole register, holds it. */
+record Pen(Path folder) {
+
+    /** Writes a line behind those that were read, then the head. It is on disk when this returns. */
+    Entry write(
+            Chain chain, LocalDate on, Event event, Optional<DocumentNumber> number, List<RegisteredFile> files,
+            Issue issue) throws IOException {
+        Entry draft = new Entry(
+                chain.lines + 1, on, event, number, number.map(DocumentNumber::revision).orElse(0), files,
+                issue.facts(), issue.warranty(), chain.hash, "");
+        byte[] line = EntryJson.write(draft);
+        if (line.length > RawLines.LONGEST) {
+            throw new IllegalArgumentException("an entry of " + line.length + " bytes; at most " + RawLines.LONGEST);
+        }
+        Entry entry = EntryJson.read(line);
+        if (chain.headBehind) {
+            chain.head().write(folder);
+        }
+        append(chain, line);
+        new Head(entry.line(), entry.seal()).write(folder);
+        return entry;
+    }
+
+    /** Cuts half a line off, completes a last line that lacks its line feed, and adds the new one, in one write. */
+    private void append(Chain chain, byte[] line) throws IOException {
+        Path file = folder.resolve(Chain.NAME);
+        boolean isNew = !Files.exists(file);
+        int before = chain.endsOpen ? 1 : 0;
+        byte[] bytes = new byte[before + line.length + 1];
+        bytes[0] = '\n';
+        System.arraycopy(line, 0, bytes, before, line.length);
+        bytes[bytes.length - 1] = '\n';
+        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
+            channel.truncate(chain.length);
+            channel.position(chain.length);
+            AtomicFile.writeAll(channel, bytes);
+            channel.force(true);
+        }
+        if (isNew) {
+            AtomicFile.forceFolder(folder);
+        }
+    }
+}

@@ -1,0 +1,54 @@
+package spadework.intake;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import spadework.finding.Fault;
+import spadework.law.LegalNotice;
+import spadework.law.StateRules;
+
+/** A file beside the job changes what it names and keeps the rest. */
+class StateRulesBesideTheJobTest {
+
+    private static StateRules changed(String state, String packs) {
+        Sheet sheet = JsonPass.over("state-rules.json", "{\"packs\": " + packs + "}");
+        StateRuleBook book = StateRuleBook.bundled().changedBy(sheet);
+        assertThat(sheet.faults()).isEmpty();
+        return book.find(state).orElseThrow();
+    }
+
+    private static List<String> faults(String packs) {
+        Sheet sheet = JsonPass.over("state-rules.json", "{\"packs\": " + packs + "}");
+        StateRuleBook.bundled().changedBy(sheet);
+        return sheet.faults().stream().map(Fault::text).toList();
+    }
+
+    @Test
+    void wordingFromCounselIsAddedToAKnownNotice() {
+        StateRules rules = changed("FL", """
+                [{"state": "FL", "notices": [{"notice": "lien law notice", "wording": "As counsel gave it."}]}]""");
+        LegalNotice notice = rules.notices().get(0);
+        assertThat(notice.wording()).contains("As counsel gave it.");
+        assertThat(notice.points()).as("what is not named stays").isEqualTo(12);
+        assertThat(rules.notices()).hasSize(3);
+        assertThat(rules.deposit()).isEqualTo(StateRuleBook.bundled().find("FL").orElseThrow().deposit());
+    }
+
+    @Test
+    void newStateHasToBeWhole() {
+        assertThat(faults("[{\"state\": \"ME\"}]"))
+                .anyMatch(fault -> fault.contains("no \"title\""))
+                .anyMatch(fault -> fault.contains("no \"deposit\""))
+                .anyMatch(fault -> fault.contains("no \"cancel\""))
+                .anyMatch(fault -> fault.contains("no \"asOf\""));
+    }
+
+    @Test
+    void everyFaultIsToldAtOnce() {
+        assertThat(faults("""
+                [{"state": "MD", "deposit": {"kind": "half", "share": "0.33"}, "threshold": "500",
+                  "notices": [{"notice": "x", "points": 3}], "colour": 1}]"""))
+                .hasSizeGreaterThanOrEqualTo(6);
+    }
+}

@@ -1,0 +1,126 @@
+package spadework.law;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.finding.Severity;
+import spadework.intake.StateRuleBook;
+import spadework.money.Dollars;
+import spadework.press.Templates;
+
+/** What a state's law wants in a contract is there, or it is named. */
+class ContentsCheckTest {
+    private static final StateRuleBook STATES = StateRuleBook.bundled();
+    private static final Phrases PHRASES = new Phrases(Templates.bundled().words("words/findings.properties"));
+    private static final Set<Content> ALL = EnumSet.allOf(Content.class);
+
+    private static List<Finding> check(String state, Set<Content> holds, String price) {
+        return ContentsCheck.of(state, STATES.federal(), STATES.find(state), holds, Dollars.of(price), false);
+    }
+
+    private static List<String> ids(List<Finding> findings) {
+        return findings.stream().map(Finding::id).toList();
+    }
+
+    /** Thresholds of the state's contract law: Cal. BPC 7159, 73 P.S. 517.2, M.G.L. c.142A, ORC 4722, RCW 18.27.114. */
+    @ParameterizedTest(name = "{0} at {1}: reached is {2}")
+    @CsvSource(textBlock = """
+            CA,   500.00, false
+            CA,   500.01, true
+            PA,   500.00, false
+            PA,   500.01, true
+            NJ,   500.00, false
+            NJ,   500.01, true
+            NY,   500.00, false
+            NY,   500.01, true
+            MA,  1000.00, false
+            MA,  1000.01, true
+            IL,  1000.00, false
+            IL,  1000.01, true
+            OH, 24999.99, false
+            OH, 25000.00, true
+            WA,   999.99, false
+            WA,  1000.00, true
+            MD,     1.00, true
+            """)
+    void stateLawReachesAContractFromItsThreshold(String state, String price, boolean reached) {
+        boolean more = ids(check(state, EnumSet.noneOf(Content.class), price)).size()
+                > ids(ContentsCheck.of(state, STATES.federal(), Optional.empty(), EnumSet.noneOf(Content.class),
+                                Dollars.of(price), false)).size() + 1;
+        assertThat(more).isEqualTo(reached);
+    }
+
+    @Test
+    void eachMissingContentIsAMustThatNamesIt() {
+        Set<Content> holds = EnumSet.complementOf(EnumSet.of(Content.SALESPERSON, Content.START_AND_COMPLETION));
+        assertThat(check("MD", holds, "9000.00"))
+                .filteredOn(finding -> finding.id().startsWith("content-"))
+                .extracting(Finding::id, Finding::severity)
+                .containsExactlyInAnyOrder(
+                        tuple("content-salesperson", Severity.MUST),
+                        tuple("content-start-and-completion", Severity.MUST));
+        assertThat(ids(check("MD", ALL, "9000.00"))).noneMatch(id -> id.startsWith("content-"));
+    }
+
+    @Test
+    void wordingThatWasNotGatheredIsWantingAndNeverMadeUp() {
+        assertThat(check("FL", ALL, "9000.00"))
+                .filteredOn(finding -> finding.id().equals("notice-unworded"))
+                .extracting(finding -> finding.values().get("notice"))
+                .containsExactly("lien law notice", "recovery fund notice", "defect claim notice");
+    }
+
+    /** Fla. Stat. 713.015 and 489.1425: contracts over $2,500. */
+    @ParameterizedTest
+    @CsvSource({"2500.00, false", "2500.01, true"})
+    void noticeIsDueAboveItsPrice(String price, boolean due) {
+        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("FL"), Dollars.of(price), false))
+                .extracting(LegalNotice::name)
+                .satisfies(names -> assertThat(names.contains("lien law notice")).isEqualTo(due));
+    }
+
+    /** Md. Bus. Reg. 8-501: 10 point bold on the first page, if the contract is secured on the home. */
+    @Test
+    void noticeOfAClaimOnTheHomeIsDueOnlyWhereThereIsOne() {
+        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("MD"), Dollars.of("9000"), true))
+                .anySatisfy(notice -> {
+                    assertThat(notice.name()).isEqualTo("lien on the home");
+                    assertThat(notice.place()).isEqualTo(NoticePlace.FIRST_PAGE);
+                    assertThat(notice.points()).isEqualTo(10);
+                    assertThat(notice.bold()).isTrue();
+                });
+        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("MD"), Dollars.of("9000"), false))
+                .extracting(LegalNotice::name)
+                .doesNotContain("lien on the home");
+    }
+
+    @Test
+    void whatWasNotReadInTheLawItselfIsSaidInOneFinding() {
+        STATES.byState().keySet().stream().filter(state -> !state.equals(StateRules.FEDERAL)).forEach(state ->
+                assertThat(check(state, ALL, "30000.00"))
+                        .filteredOn(finding -> finding.id().equals("rules-unverified"))
+                        .as(state)
+                        .hasSize(1));
+        assertThat(ids(check("OR", ALL, "30000.00"))).doesNotContain("rules-unverified");
+    }
+
+    @ParameterizedTest
+    @EnumSource
+    void everyContentHasItsWords(Content content) {
+        Finding finding = new Finding("content-" + content.words().replace(' ', '-'), Severity.MUST, "MD",
+                Map.of("asks", "this", "law", "MD"), "here");
+        assertThat(PHRASES.what(finding)).isEqualTo("MD wants in the contract: this. It is not there.");
+        assertThat(PHRASES.action(finding)).isNotBlank().doesNotContain("{");
+    }
+}

@@ -1,0 +1,17 @@
+<#--
+  Prints the words of the e-mail that carries papers to the homeowner, as plain text. It is given
+    note  who writes to whom, about which job, with which papers (paperwork.CoverNote)
+-->
+Dear ${note.names},
+
+here are the papers for ${note.jobTitle} at ${note.street}:
+
+<#list note.papers as paper>
+- ${paper}
+</#list>
+
+The price stands until ${note.validUntil}. Read them in peace, and ask about anything that is not plain. Nothing begins
+before both of us have signed.
+
+${note.company}
+${note.phone}
