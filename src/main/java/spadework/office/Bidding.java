@@ -102,7 +102,8 @@ final class Bidding {
                     phrases,
                     terms,
                     Logo.of(understood.company(), understood.jobFolder()),
-                    Photos.of(job, understood.jobFolder()));
+                    Photos.of(job, understood.jobFolder()),
+                    Photos.ofWork(job, understood.jobFolder()));
         }
 
         private Optional<StateRules> rules(Job job) {
