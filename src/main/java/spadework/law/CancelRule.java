@@ -19,16 +19,6 @@ public record CancelRule(
         String status,
         boolean fromReceipt) {
 
-    /** A rule whose days start at signing. */
-    public CancelRule(
-            int days,
-            Optional<Integer> seniorDays,
-            Optional<Integer> seniorAge,
-            Optional<DayCount> count,
-            String status) {
-        this(days, seniorDays, seniorAge, count, status, false);
-    }
-
     /** The days that a buyer of that age has; an unknown age counts as the older one. */
     public int daysFor(Optional<Integer> age) {
         boolean senior = seniorAge.map(from -> age.map(years -> years >= from).orElse(true)).orElse(false);
