@@ -7,7 +7,7 @@ import spadework.money.Dollars;
 /**
  * Money of an answer.
  *
- * @param dollars to the cent; empty where none was found
+ * @param dollars to the cent; empty where no limit was found
  */
 public record Amount(String name, Optional<Dollars> dollars) implements Value {
 

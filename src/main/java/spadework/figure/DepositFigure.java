@@ -51,24 +51,25 @@ public final class DepositFigure {
         if (!known.depositStatus().equals("R")) {
             found.add(new Finding("deposit-unverified", Severity.ADVISE, state, Map.of(), cited));
         }
-        String reckoning = reckoning(known.deposit(), price, specialOrder) + " = "
-                + limit.map(Dollars::text).orElse("no limit found");
+        String reckoning = reckoning(known.deposit(), price, specialOrder, limit);
         return Answer.lawful(
                 values, List.of(new Applied(state, reckoning, cited, known.depositStatus())), found);
     }
 
-    private static String reckoning(DepositCap cap, Dollars price, Dollars specialOrder) {
+    private static String reckoning(
+            DepositCap cap, Dollars price, Dollars specialOrder, Optional<Dollars> limit) {
         String share = cap.numerator() + "/" + cap.denominator() + " of " + price.text();
         String down = ", rounded down to the cent";
         String rule = switch (cap.kind()) {
-            case NONE -> "no rule on the deposit known";
+            case NONE -> "no limit found";
             case LESSER_OF -> "lesser of " + cap.sum().orElseThrow().text() + " and " + share + down;
             case FRACTION -> share + down;
             case FRACTION_OR_PLUS_SPECIAL_ORDER -> share + down + ", plus special order " + specialOrder.text();
             case GREATER_OF -> "greater of " + share + down + " and special order " + specialOrder.text();
-            case TRIGGER_DUTY -> "duties above " + share;
-            case ESCROW -> "payments before substantial completion are held in trust";
+            case TRIGGER_DUTY -> "no limit, duties above " + share + " = " + cap.share(price).text();
+            case ESCROW -> "no limit, payments before substantial completion are held in trust";
         };
-        return cap.from().map(from -> rule + ", where the price is " + from.text() + " or more").orElse(rule);
+        String scope = cap.from().map(from -> ", where the price is " + from.text() + " or more").orElse("");
+        return rule + scope + limit.map(most -> " = " + most.text()).orElse("");
     }
 }

@@ -29,7 +29,7 @@ public final class Plain {
             return day.date().toString();
         }
         if (value instanceof Amount amount) {
-            return amount.dollars().map(Dollars::text).orElse("none found");
+            return amount.dollars().map(Dollars::text).orElse("no limit found");
         }
         String number = Figures.inAnswer(((Figure) value).value());
         return value.unit() == Unit.NONE ? number : number + " " + value.unit().symbol();

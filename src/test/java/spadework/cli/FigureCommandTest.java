@@ -262,9 +262,12 @@ class FigureCommandTest {
             cancel --signed 2026-07-01 --state WY | MUST cancel-state-unread: The cancellation rules of WY were not checked.
             cancel --signed 2026-07-01 --state OH | ADVISE cancel-count-unread
             cancel --signed 2026-07-01 --state OH | from memory: not verified, ask counsel]
+            cancel --signed 2026-07-01 --state NJ | MUST cancel-from-receipt: In NJ the days start when the buyer receives
             cancel --signed 2026-07-01 --state NJ --received 2026-07-08 | NJ: 3 business days after 2026-07-08
             deposit --price 14999.99 --state MD | MD: 1/3 of $14,999.99, rounded down to the cent = $4,999.99
             deposit --price 14999.99 --state CA | lesser of $1,000.00 and 1/10 of $14,999.99
+            deposit --price 14999.99 --state FL | FL: no limit, duties above 1/10 of $14,999.99 = $1,499.99
+            deposit --price 30000 --state OH --special-order 2000 | 1/10 of $30,000.00, rounded down to the cent, plus special order $2,000.00
             deposit --price 14999.99 --state FL | MUST deposit-duty-above: Taking more than $1,499.99 at signing brings duties
             deposit --price 14999.99 --state NY | MUST deposit-escrow
             deposit --price 14999.99 --state VA | ADVISE deposit-no-limit-found
@@ -285,7 +288,7 @@ class FigureCommandTest {
     @Test
     void noLimitFoundIsToldInWords() {
         assertThat(figure("deposit --price 14999.99 --state VA")).isZero();
-        assertThat(out.toString().lines().findFirst().orElseThrow()).isEqualTo("most at signing  none found");
+        assertThat(out.toString().lines().findFirst().orElseThrow()).isEqualTo("most at signing  no limit found");
     }
 
     @Test
