@@ -49,8 +49,8 @@ class ArchitectureTest {
       water     | measure working job pricebook
       takeoff   | measure working job company pricebook trench water
       safety    | measure finding working job pricebook trench water takeoff
-      figure    | measure finding working job pricebook trench water takeoff safety
       pricing   | money measure working job company pricebook takeoff
+      figure    | measure money finding working job pricebook law trench water takeoff safety pricing
       contract  | money measure job company pricebook takeoff pricing
       closeout  | money measure finding working job pricebook takeoff contract
       drawing   | measure working job pricebook trench water takeoff
@@ -60,7 +60,7 @@ class ArchitectureTest {
       post      |
       office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout drawing paperwork press listing post
       form      | money measure finding working draft pricebook takeoff pricing drawing press office
-      cli       | measure finding job figure office form
+      cli       | measure money finding job figure office form
       """;
 
   /** Each library is known to one package. */

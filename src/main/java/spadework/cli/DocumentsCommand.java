@@ -25,7 +25,7 @@ import spadework.office.Paper;
 /** Prints the papers of one job or of many. One bad job does not stop the others. */
 @Command(
         name = "documents",
-        description = "Print proposal, scope of work, contract, warranty and cost sheet of each job, as PDF and XLSX.",
+        description = "Print proposal, scope of work, warranty and cost sheet of each job, and the papers of its contract, as PDF and XLSX.",
         footerHeading = "%nExample:%n",
         footer = "  spadework documents jobs/2026-014 --out documents --only proposal,scope-of-work")
 final class DocumentsCommand implements Callable<Integer> {
@@ -43,8 +43,8 @@ final class DocumentsCommand implements Callable<Integer> {
             names = "--only",
             split = ",",
             paramLabel = "PAPER",
-            description = "Only these papers: proposal, scope-of-work, contract, warranty, cost-sheet. A contract needs"
-                    + " a job that says how it is signed.")
+            description = "Only these papers: proposal, scope-of-work, contract, warranty, cost-sheet, change-order,"
+                    + " completion. A contract needs a job that says how it is signed.")
     private List<String> only = List.of();
 
     @Mixin

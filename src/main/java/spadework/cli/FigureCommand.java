@@ -1,7 +1,9 @@
 package spadework.cli;
 
 import picocli.CommandLine.Command;
+import spadework.cli.figure.CancelCommand;
 import spadework.cli.figure.CoatingCommand;
+import spadework.cli.figure.DepositCommand;
 import spadework.cli.figure.EarthCommand;
 import spadework.cli.figure.FrictionCommand;
 import spadework.cli.figure.PipeCommand;
@@ -10,6 +12,8 @@ import spadework.cli.figure.RootsCommand;
 import spadework.cli.figure.RunoffCommand;
 import spadework.cli.figure.StoneCommand;
 import spadework.cli.figure.SumpCommand;
+import spadework.cli.figure.TaxCommand;
+import spadework.cli.figure.TermCommand;
 import spadework.cli.figure.TrenchCommand;
 
 /** The calculators for the tailgate. */
@@ -30,7 +34,11 @@ import spadework.cli.figure.TrenchCommand;
             EarthCommand.class,
             SumpCommand.class,
             FrictionCommand.class,
-            RootsCommand.class
+            RootsCommand.class,
+            CancelCommand.class,
+            DepositCommand.class,
+            TermCommand.class,
+            TaxCommand.class
         },
         footerHeading = "%nExample:%n",
         footer = "  spadework figure coating --area \"100 sf\" --wet \"60 mil\"")

@@ -12,10 +12,11 @@ final class DrainDrawing {
 
     private DrainDrawing() {}
 
-    static void draw(Waterways water, Frame frame, Bands bands, Sheet sheet) {
+    static void draw(Waterways water, Extra extra, Frame frame, Bands bands, Sheet sheet) {
         for (DrainRoute route : water.drains()) {
+            Role role = extra.pipe(route.drain().label(), Role.DRAIN);
             for (List<Spot> arm : route.arms()) {
-                sheet.pipe(points(arm, frame), Weight.MEDIUM, Role.DRAIN, true);
+                sheet.pipe(points(arm, frame), Weight.MEDIUM, role, true);
             }
             for (Spot spot : route.cleanouts()) {
                 sheet.draw(cleanout(frame.at(spot, Bands.DRAIN)));

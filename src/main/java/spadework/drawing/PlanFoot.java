@@ -19,13 +19,14 @@ final class PlanFoot {
     private PlanFoot() {}
 
     /** Draws the foot and tells where it ends, points from the top. */
-    static double draw(Job job, List<String> key, Frame frame, Sheet sheet) {
+    static double draw(Job job, Extra extra, List<String> key, Frame frame, Sheet sheet) {
         double top = frame.sheet().bottom();
         lines(job, top + 10, sheet);
         ScaleBar.draw(LEFT, top + 34, frame.scale(), PlanWords.SCALE, sheet);
         north(top + 42, sheet);
-        double bottom = key(key, top + 58, sheet);
-        return key.isEmpty() ? top + 46 : bottom;
+        double below = extra(job, extra, top + 58, sheet);
+        double bottom = key(key, below, sheet);
+        return key.isEmpty() ? below - 12 : bottom;
     }
 
     private static void lines(Job job, double y, Sheet sheet) {
@@ -47,6 +48,22 @@ final class PlanFoot {
             sheet.draw(DrainDrawing.cleanout(new Point(x + 3, y - 3)));
             sheet.draw(small(x + 10, y, PlanWords.CLEANOUT));
         }
+    }
+
+    /** What is drawn apart, on a row of its own; tells where the next row stands. */
+    private static double extra(Job job, Extra extra, double y, Sheet sheet) {
+        if (extra.labels().isEmpty()) {
+            return y;
+        }
+        double x = LEFT;
+        boolean walls = job.walls().stream().anyMatch(wall -> extra.has(wall.label()));
+        if (walls) {
+            x = sample(x, y, Weight.THICK, Role.EXTRA_WALL, extra.wallName(), sheet);
+        }
+        if (extra.labels().stream().anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
+            sample(x, y, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName(), sheet);
+        }
+        return y + ROW;
     }
 
     private static double sample(double x, double y, Weight weight, Role role, String text, Sheet sheet) {

@@ -20,18 +20,26 @@ final class PlanInWords {
     private PlanInWords() {}
 
     static String of(Job job) {
+        return of(job, Extra.NONE);
+    }
+
+    static String of(Job job, Extra extra) {
         StringJoiner text = new StringJoiner(" ");
         House house = job.site().house();
         text.add("Plan of the house seen from above, north up.");
         text.add("The house is %s from east to west and %s from north to south."
                 .formatted(house.eastWest().text(), house.northSouth().text()));
-        job.walls().forEach(wall -> text.add(wall(wall)));
-        job.water().drains().forEach(drain -> text.add(drain(drain, job)));
-        job.water().mains().forEach(main -> text.add(main(main)));
-        job.water().roofLines().forEach(line -> text.add(roofLine(line, job)));
+        job.walls().forEach(wall -> text.add(said(extra, wall.label()) + wall(wall)));
+        job.water().drains().forEach(drain -> text.add(said(extra, drain.label()) + drain(drain, job)));
+        job.water().mains().forEach(main -> text.add(said(extra, main.label()) + main(main)));
+        job.water().roofLines().forEach(line -> text.add(said(extra, line.label()) + roofLine(line, job)));
         job.water().outlets().forEach(outlet -> text.add(outlet(outlet)));
         job.site().limits().forEach(limit -> text.add(limit(limit)));
         return text.toString();
+    }
+
+    private static String said(Extra extra, String label) {
+        return extra.has(label) ? extra.sentence() : "";
     }
 
     private static String wall(Wall wall) {

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.drawing.Shape.Role;
+import spadework.job.Alteration;
 import spadework.job.Job;
+import spadework.job.Option;
 
 /**
  * The plan of the house seen from above, north up: the dug walls, the pipes and where the water goes. About 470 by
@@ -22,21 +24,38 @@ public final class PlanSketch {
      *     checked that
      */
     public static Scene of(Job job) {
+        return of(job, Extra.NONE);
+    }
+
+    /** Draws a job and, dashed, the walls and pipes that its options would add. */
+    public static Scene withOptions(Job job) {
+        List<Alteration> options = job.agreement().options().stream().map(Option::alteration).toList();
+        Job whole = Extra.with(job, options);
+        Extra extra = Extra.optional(job, whole);
+        return extra.labels().isEmpty() ? of(job) : of(whole, extra);
+    }
+
+    /** Draws the job that comes of a change, the walls and pipes that it adds dashed. */
+    public static Scene changed(Job before, Job after) {
+        return of(after, Extra.added(before, after));
+    }
+
+    private static Scene of(Job job, Extra extra) {
         Waterways water = Waterways.of(job);
         Surroundings around = Surroundings.of(job);
         Bands bands = Bands.of(job, water, around);
         Frame frame = Frame.of(job, bands);
         Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
         Sheet sheet = new Sheet();
-        WallDrawing.draw(job, frame, bands, sheet);
+        WallDrawing.draw(job, extra, frame, bands, sheet);
         OutletDrawing.draw(job, water, outlets, frame, sheet);
-        DrainDrawing.draw(water, frame, bands, sheet);
-        RunDrawing.draw(water, outlets, frame, bands, sheet);
+        DrainDrawing.draw(water, extra, frame, bands, sheet);
+        RunDrawing.draw(water, extra, outlets, frame, bands, sheet);
         LimitDrawing.draw(around, frame, bands, sheet);
         WallNames.of(job, frame, sheet.shapes()).forEach(sheet::wish);
         List<String> key = placeNames(sheet);
-        double height = PlanFoot.draw(job, key, frame, sheet);
-        return new Scene(Frame.WIDTH, height, sheet.shapes(), PlanInWords.of(job));
+        double height = PlanFoot.draw(job, extra, key, frame, sheet);
+        return new Scene(Frame.WIDTH, height, sheet.shapes(), PlanInWords.of(job, extra));
     }
 
     /** Gives every name its place, those that matter most first, and answers what the key must say. */

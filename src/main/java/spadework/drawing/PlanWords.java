@@ -12,6 +12,12 @@ final class PlanWords {
     static final String ROOF_LINE = "Roof water";
     static final String DOWNSPOUT = "Downspout";
     static final String CLEANOUT = "Cleanout";
+    static final String OPTIONAL_WALL = "Optional wall";
+    static final String OPTIONAL_PIPE = "Optional pipe";
+    static final String OPTIONAL_SENTENCE = "Optional, only if you choose it: ";
+    static final String ADDED_WALL = "Wall added";
+    static final String ADDED_PIPE = "Pipe added";
+    static final String ADDED_SENTENCE = "Added by this change: ";
     static final String FEET = " ft";
     static final String TO = " to ";
     static final String ELLIPSIS = "…";

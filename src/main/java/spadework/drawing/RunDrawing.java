@@ -15,26 +15,34 @@ final class RunDrawing {
 
     private RunDrawing() {}
 
-    static void draw(Waterways water, Map<String, Point> outlets, Frame frame, Bands bands, Sheet sheet) {
+    static void draw(
+            Waterways water, Extra extra, Map<String, Point> outlets, Frame frame, Bands bands, Sheet sheet) {
         for (Run run : water.runs()) {
             Point outlet = outlets.get(run.outlet());
             double out = Bands.lane(water.lanes().indexOf(run));
             Weight weight = run.isRoofWater() ? Weight.THIN : Weight.MEDIUM;
+            Role role = extra.pipe(run.label(), run.role());
             double from = run.isRoofWater() ? 0 : Bands.DRAIN;
             for (Spot start : run.starts().subList(1, run.starts().size())) {
                 List<Point> points = new ArrayList<>(List.of(frame.at(start, from)));
                 points.addAll(RoundTheHouse.way(frame, start, run.leaves(), out));
-                sheet.pipe(points, weight, run.role(), false);
+                sheet.pipe(points, weight, fromExtra(start, water, extra) ? Role.EXTRA_PIPE : role, false);
             }
             if (outlet != null) {
                 List<Point> points = way(run, water.passed(run, frame.size()), outlet, from, out, frame, bands);
-                sheet.pipe(points, weight, run.role(), true);
+                sheet.pipe(points, weight, role, true);
                 name(run, points, frame, sheet);
             }
             if (run.isRoofWater()) {
                 run.starts().forEach(start -> downspout(frame.at(start, 0), sheet));
             }
         }
+    }
+
+    /** Whether the pipe begins there at a drain that is drawn apart. */
+    private static boolean fromExtra(Spot start, Waterways water, Extra extra) {
+        return water.drains().stream()
+                .anyMatch(route -> extra.has(route.drain().label()) && route.tee().equals(start));
     }
 
     private static List<Point> way(

@@ -28,6 +28,8 @@ public sealed interface Shape {
         FABRIC,
         COATING,
         SHIELD,
+        EXTRA_WALL,
+        EXTRA_PIPE,
         PLAIN
     }
 

@@ -8,15 +8,17 @@ import spadework.working.Working;
 /**
  * What a calculator answers.
  *
- * @param values the figures asked for, in the order in which they are told
- * @param working where each of them comes from
+ * @param values what was asked for, in the order in which it is told
+ * @param working where each number comes from
+ * @param rules the rules of law that were applied; empty for what is no matter of law
  * @param findings what has to be known with it; empty where the figures speak for themselves
  */
-public record Answer(List<Value> values, List<Working> working, List<Finding> findings) {
+public record Answer(List<Value> values, List<Working> working, List<Applied> rules, List<Finding> findings) {
 
     public Answer {
         values = List.copyOf(values);
         working = List.copyOf(working);
+        rules = List.copyOf(rules);
         findings = List.copyOf(findings);
     }
 
@@ -27,11 +29,16 @@ public record Answer(List<Value> values, List<Working> working, List<Finding> fi
 
     /** An answer whose figures are these numbers. */
     static Answer of(List<? extends Working> found) {
-        return new Answer(found.stream().map(Value::of).toList(), List.copyOf(found), List.of());
+        return new Answer(found.stream().map(Value::of).toList(), List.copyOf(found), List.of(), List.of());
+    }
+
+    /** An answer that the law gives. */
+    static Answer lawful(List<Value> values, List<Applied> rules, List<Finding> findings) {
+        return new Answer(values, List.of(), rules, findings);
     }
 
     /** The same figures, with what has to be known with them. */
     Answer with(List<Finding> more) {
-        return new Answer(values, working, more);
+        return new Answer(values, working, rules, more);
     }
 }

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Set;
 import spadework.measure.Figures;
 import spadework.measure.Unit;
+import spadework.money.Dollars;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -24,14 +25,21 @@ public final class Plain {
     }
 
     private static String text(Value value) {
-        String number = Figures.inAnswer(value.value());
+        if (value instanceof Day day) {
+            return day.date().toString();
+        }
+        if (value instanceof Amount amount) {
+            return amount.dollars().map(Dollars::text).orElse("no limit found");
+        }
+        String number = Figures.inAnswer(((Figure) value).value());
         return value.unit() == Unit.NONE ? number : number + " " + value.unit().symbol();
     }
 
-    /** Where the figures come from: each number once, after those that it was worked out from. */
+    /** Where the figures come from: each number once, after those that it was worked out from, then each rule of law. */
     public static List<String> working(Answer answer) {
         Set<String> lines = new LinkedHashSet<>();
         answer.working().forEach(working -> tell(working, lines));
+        answer.rules().forEach(rule -> lines.add(rule.line()));
         return List.copyOf(lines);
     }
 

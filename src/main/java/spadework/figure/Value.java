@@ -1,19 +1,32 @@
 package spadework.figure;
 
-import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.Optional;
 import spadework.measure.Unit;
+import spadework.money.Dollars;
 import spadework.working.Working;
 
-/**
- * One figure of an answer.
- *
- * @param name what it is, in words
- * @param value unrounded
- */
-public record Value(String name, BigDecimal value, Unit unit) {
+/** One answer: a number with its unit, an amount of money, or a day. */
+public sealed interface Value permits Figure, Amount, Day {
+
+    /** What it is, in words. */
+    String name();
+
+    /** The unit behind it; {@link Unit#NONE} for a day. */
+    Unit unit();
 
     /** A worked number as a figure of the answer. */
-    public static Value of(Working working) {
-        return new Value(working.name(), working.value(), working.unit());
+    static Value of(Working working) {
+        return new Figure(working.name(), working.value(), working.unit());
+    }
+
+    /** Money. */
+    static Value of(String name, Dollars amount) {
+        return new Amount(name, Optional.of(amount));
+    }
+
+    /** A day of the calendar. */
+    static Value of(String name, LocalDate day) {
+        return new Day(name, day);
     }
 }

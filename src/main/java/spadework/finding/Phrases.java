@@ -50,6 +50,11 @@ public record Phrases(Map<String, String> texts) {
         return get("deference");
     }
 
+    /** The sentence that leaves the last word in matters of law. */
+    public String lawDeference() {
+        return get("deference.law");
+    }
+
     private String fill(Finding finding, String key, String about) {
         return PLACEHOLDER.matcher(get(key)).replaceAll(found -> {
             String name = found.group(1);

@@ -105,7 +105,8 @@ final class StateRuleReader {
                 fields.find("seniorDays", Counts.between(1, 60)),
                 fields.find("seniorAge", Counts.between(18, 120)),
                 fields.find("count", Choices.of(DayCount.class)),
-                facts.getOrDefault("cancel", "M"));
+                facts.getOrDefault("cancel", "M"),
+                fields.get("fromReceipt", Texts.YES_OR_NO, false));
     }
 
     private static RequiredContent content(Fields fields) {

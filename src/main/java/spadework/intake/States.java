@@ -4,9 +4,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import spadework.measure.UnreadableMeasure;
 
 /** The states and the District of Columbia by their two letters (USPS Publication 28, Appendix B). */
-final class States {
+public final class States {
     private static final String TABLE =
             """
             AL Alabama,AK Alaska,AZ Arizona,AR Arkansas,CA California,CO Colorado,CT Connecticut,DE Delaware,\
@@ -32,6 +33,18 @@ final class States {
     });
 
     private States() {}
+
+    /**
+     * Reads the two letters of a state.
+     *
+     * @throws UnreadableMeasure if the text is no state's
+     */
+    public static String read(String text) throws UnreadableMeasure {
+        if (!CODES.containsKey(text)) {
+            throw new UnreadableMeasure(ALLOWED, mend(text));
+        }
+        return text;
+    }
 
     private static String mend(String written) {
         Optional<String> byName = CODES.entrySet().stream()

@@ -9,9 +9,15 @@ import java.util.Optional;
  * @param seniorDays days for a buyer of {@code seniorAge} or older, where there are more
  * @param count how the state counts; empty where that was not read
  * @param status how far the rule was read: {@code R}, {@code RX} excerpt, {@code RS} secondary source, {@code M} memory
+ * @param fromReceipt whether the days start when the buyer receives the signed copy, not at signing
  */
 public record CancelRule(
-        int days, Optional<Integer> seniorDays, Optional<Integer> seniorAge, Optional<DayCount> count, String status) {
+        int days,
+        Optional<Integer> seniorDays,
+        Optional<Integer> seniorAge,
+        Optional<DayCount> count,
+        String status,
+        boolean fromReceipt) {
 
     /** The days that a buyer of that age has; an unknown age counts as the older one. */
     public int daysFor(Optional<Integer> age) {

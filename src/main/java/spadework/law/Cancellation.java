@@ -10,39 +10,57 @@ import java.util.Optional;
 public record Cancellation(List<Deadline> deadlines) {
     /** Business days of 16 CFR 429.1. */
     public static final int FEDERAL_DAYS = 3;
+    private static final int REFUND_DAYS = 10;
 
     public Cancellation {
         deadlines = List.copyOf(deadlines);
     }
 
+    /** Counts every rule that fits a contract of which the buyer got the signed copy at signing. */
+    public static Cancellation of(LocalDate signed, Optional<StateRules> state, Optional<Integer> age) {
+        return of(signed, Optional.empty(), state, age);
+    }
+
     /**
      * Counts every rule that fits.
      *
-     * @param signed the day of signing, or of receiving the signed copy where the state counts from that
+     * @param signed the day of signing
+     * @param received the day on which the buyer got the signed copy, where it was not that day. The state's days then
+     *     start there, whether or not its law says so: that never shortens the right
      * @param state the state's rules; empty where they were not gathered
      * @param age the buyer's age, of several buyers the oldest's; unknown counts as old
      */
-    public static Cancellation of(LocalDate signed, Optional<StateRules> state, Optional<Integer> age) {
+    public static Cancellation of(
+            LocalDate signed, Optional<LocalDate> received, Optional<StateRules> state, Optional<Integer> age) {
         List<Deadline> deadlines = new ArrayList<>();
-        DayCount safe = DayCount.FEDERAL_AND_OBSERVED;
-        deadlines.add(new Deadline(
-                "US-FTC", FEDERAL_DAYS, safe, safe.lastDay(signed, FEDERAL_DAYS), "16 CFR 429.0(f), 429.1", "R"));
-        state.ifPresent(rules -> {
-            int days = rules.cancel().daysFor(age);
-            DayCount count = rules.cancel().counted();
-            deadlines.add(new Deadline(
-                    rules.state(),
-                    days,
-                    count,
-                    count.lastDay(signed, days),
-                    String.join("; ", rules.citations()),
-                    rules.cancel().status()));
-        });
+        deadlines.add(deadline(
+                "US-FTC", signed, FEDERAL_DAYS, DayCount.FEDERAL_AND_OBSERVED, "16 CFR 429.0(f), 429.1", "R"));
+        LocalDate start = received.filter(day -> day.isAfter(signed)).orElse(signed);
+        state.ifPresent(rules -> deadlines.add(deadline(
+                rules.state(),
+                start,
+                rules.cancel().daysFor(age),
+                rules.cancel().counted(),
+                String.join("; ", rules.citations()),
+                rules.cancel().status())));
         return new Cancellation(deadlines);
+    }
+
+    private static Deadline deadline(
+            String rule, LocalDate from, int days, DayCount count, String citation, String status) {
+        return new Deadline(rule, from, days, count, count.lastDay(from, days), citation, status);
     }
 
     /** The day that is printed: the latest. */
     public LocalDate lastDay() {
         return deadlines.stream().map(Deadline::last).max(Comparator.naturalOrder()).orElseThrow();
+    }
+
+    /**
+     * The last day to give back what was paid: ten business days after a notice of cancellation was received, that day
+     * not counted (16 CFR 429.1(g)). Days on which holidays are observed count, so that it is never too late.
+     */
+    public static LocalDate refundBy(LocalDate noticeReceived) {
+        return DayCount.FEDERAL.lastDay(noticeReceived, REFUND_DAYS);
     }
 }

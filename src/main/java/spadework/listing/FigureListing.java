@@ -7,10 +7,17 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
+import spadework.figure.Amount;
 import spadework.figure.Answer;
+import spadework.figure.Day;
+import spadework.figure.Figure;
 import spadework.figure.Value;
+import spadework.money.Dollars;
 
-/** A calculator's answer for other programs to read, as JSON: figures unrounded, then the working in words. */
+/**
+ * A calculator's answer for other programs to read, as JSON: figures unrounded, days as ISO 8601, money as decimal text
+ * ({@code null} where no amount was found); then the working in words.
+ */
 public final class FigureListing {
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
@@ -25,10 +32,9 @@ public final class FigureListing {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode answers = root.putArray("answers");
         for (Value value : answer.values()) {
-            answers.addObject()
-                    .put("name", value.name())
-                    .put("value", value.value())
-                    .put("unit", value.unit().symbol());
+            ObjectNode told = answers.addObject().put("name", value.name());
+            put(told, value);
+            told.put("unit", value.unit().symbol());
         }
         ArrayNode lines = root.putArray("working");
         working.forEach(lines::add);
@@ -36,6 +42,16 @@ public final class FigureListing {
             return JSON.writeValueAsString(root);
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException(impossible);
+        }
+    }
+
+    private static void put(ObjectNode told, Value value) {
+        if (value instanceof Day day) {
+            told.put("value", day.date().toString());
+        } else if (value instanceof Amount amount) {
+            told.put("value", amount.dollars().map(Dollars::plain).orElse(null));
+        } else {
+            told.put("value", ((Figure) value).value());
         }
     }
 }

@@ -120,10 +120,7 @@ public final class Accepting {
     private Issue issue(Path file, DocumentNumber number, JobText accepted, Bid bid, Yes yes) {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
-            Optional<Paper> contract = Paper.find("contract");
-            if (bid.dossier().job().agreement().signing().isPresent() && contract.isPresent()) {
-                files.putAll(Filed.named(number, office.print(bid, EnumSet.of(contract.get()))));
-            }
+            files.putAll(Filed.named(number, office.print(bid, bid.prepared(EnumSet.of(Paper.CONTRACT)))));
             Signatures.keep(files, number, file, yes);
             JobText.keep(files, number.text(), accepted);
             files.put(

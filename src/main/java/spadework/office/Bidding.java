@@ -31,10 +31,12 @@ import spadework.takeoff.Measuring;
 final class Bidding {
     private final Phrases phrases;
     private final Terms terms;
+    private final PrintedWarranty warranty;
 
-    Bidding(Phrases phrases, Terms terms) {
+    Bidding(Phrases phrases, Terms terms, PrintedWarranty warranty) {
         this.phrases = phrases;
         this.terms = terms;
+        this.warranty = warranty;
     }
 
     /**
@@ -102,7 +104,8 @@ final class Bidding {
                     phrases,
                     terms,
                     Logo.of(understood.company(), understood.jobFolder()),
-                    Photos.of(job, understood.jobFolder()));
+                    Photos.of(job, understood.jobFolder()),
+                    Photos.ofWork(job, understood.jobFolder()));
         }
 
         private Optional<StateRules> rules(Job job) {
@@ -113,6 +116,7 @@ final class Bidding {
             List<Finding> found = new ArrayList<>(record);
             found.addAll(ContractChecks.of(
                     job, understood.company(), contract, understood.states().federal(), rules(job)));
+            found.addAll(warranty.findings(job, understood.company()));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
                     .map(Bidding::differs)

@@ -101,9 +101,7 @@ public final class Closing {
     private Issue issue(Path file, DocumentNumber number, JobText closed) {
         Bid bid = (Bid) office.bid(closed.text(), file);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        EnumSet<Paper> papers = EnumSet.of(Paper.WARRANTY);
-        Paper.find("completion").ifPresent(papers::add);
-        files.putAll(Filed.named(number, office.print(bid, papers)));
+        files.putAll(Filed.named(number, office.print(bid, EnumSet.of(Paper.WARRANTY, Paper.COMPLETION))));
         JobText.keep(files, number.text(), closed);
         return new Issue(files, Map.of(), Optional.of(Warranties.of(bid.dossier(), number.text())));
     }

@@ -103,13 +103,10 @@ public final class Deciding {
     private Issue issue(Path file, DocumentNumber number, JobText decided, Bid bid, Yes yes) {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
-            Optional<Paper> paper = Paper.find("change-order");
-            if (paper.isPresent()) {
-                String name = "change-order-" + number.count() + ".";
-                Map<String, byte[]> papers = new LinkedHashMap<>(office.print(bid, EnumSet.of(paper.get())));
-                papers.keySet().removeIf(each -> !each.startsWith(name));
-                files.putAll(Filed.named(number, papers));
-            }
+            String name = "change-order-" + number.count() + ".";
+            Map<String, byte[]> papers = new LinkedHashMap<>(office.print(bid, EnumSet.of(Paper.CHANGE_ORDER)));
+            papers.keySet().removeIf(each -> !each.startsWith(name));
+            files.putAll(Filed.named(number, papers));
             Signatures.keep(files, number, file, yes);
             JobText.keep(files, number.text(), decided);
             Map<String, String> facts = new LinkedHashMap<>();

@@ -47,7 +47,9 @@ public final class Office {
         this.intake = intake;
         this.templates = templates;
         this.phrases = new Phrases(templates.words("words/findings.properties"));
-        this.bidding = new Bidding(phrases, new Terms(templates.words("words/terms.properties")));
+        this.bidding = new Bidding(
+                phrases, new Terms(templates.words("words/terms.properties")),
+                new PrintedWarranty(templates));
         this.printer = new Printer(templates);
         this.postbag = new Postbag(templates, printer);
     }

@@ -9,7 +9,11 @@ public enum Paper {
     SCOPE("scope-of-work", "scope"),
     CONTRACT("contract", "contract"),
     WARRANTY("warranty", "certificate"),
-    COST_SHEET("cost-sheet", "cost-sheet");
+    COST_SHEET("cost-sheet", "cost-sheet"),
+    /** One for each change of the contract. */
+    CHANGE_ORDER("change-order", "change-order"),
+    /** Once it is recorded what was built. */
+    COMPLETION("completion", "completion");
 
     private final String file;
     private final String template;

@@ -6,20 +6,8 @@ import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
-import spadework.paperwork.CertificatePaper;
-import spadework.paperwork.ContractPaper;
-import spadework.paperwork.CostSheetPaper;
-import spadework.paperwork.Dossier;
-import spadework.paperwork.Profiles;
-import spadework.paperwork.ProposalPaper;
-import spadework.paperwork.ScopePaper;
-import spadework.paperwork.Sections;
-import spadework.press.Figure;
 import spadework.press.PageInfo;
 import spadework.press.PagePress;
-import spadework.press.SceneSvg;
 import spadework.press.Templates;
 import spadework.press.WorkbookPress;
 
@@ -42,36 +30,32 @@ final class Printer {
         return pages;
     }
 
-    /** The pages of one paper. */
+    /** The pages of one paper; of several change orders those of the last. */
     byte[] page(Bid bid, Paper paper) {
-        Dossier dossier = bid.dossier();
-        Scene plan = PlanSketch.of(dossier.job());
-        Map<String, Object> model =
-                model(paper, bid, plan, Figure.of(Sections.of(dossier)), Figure.of(Profiles.of(dossier)));
-        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
-        return got(prepare()).print(paper.template(), model, info);
+        List<Sheets.Sheet> sheets = Sheets.of(bid, Set.of(paper));
+        if (sheets.isEmpty()) {
+            throw new IllegalArgumentException("the job has no " + paper.file() + " yet");
+        }
+        return page(sheets.get(sheets.size() - 1), bid);
+    }
+
+    private byte[] page(Sheets.Sheet sheet, Bid bid) {
+        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date());
+        return got(prepare()).print(sheet.template(), sheet.model(), info);
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
     Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
-        Dossier dossier = bid.dossier();
-        Scene plan = PlanSketch.of(dossier.job());
-        Map<Paper, Map<String, Object>> models = new LinkedHashMap<>();
-        List<Figure> sections = Figure.of(Sections.of(dossier));
-        List<Figure> profiles = Figure.of(Profiles.of(dossier));
-        papers.stream().sorted()
-                .forEach(paper -> models.put(paper, model(paper, bid, plan, sections, profiles)));
-        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
+        List<Sheets.Sheet> sheets = Sheets.of(bid, papers);
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
             Map<String, byte[]> files = new LinkedHashMap<>();
-            models.forEach((paper, model) -> files.put(
-                    paper.file() + ".xlsx",
-                    WorkbookPress.print(templates, paper.template(), model, dossier.job().issued())));
+            sheets.forEach(sheet -> files.put(
+                    sheet.file() + ".xlsx",
+                    WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
             return files;
         });
-        PagePress press = got(prepare());
         Map<String, byte[]> files = new LinkedHashMap<>();
-        models.forEach((paper, model) -> files.put(paper.file() + ".pdf", press.print(paper.template(), model, info)));
+        sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", page(sheet, bid)));
         files.putAll(got(workbooks));
         return files;
     }
@@ -83,26 +67,5 @@ final class Printer {
         } catch (CompletionException e) {
             throw e.getCause() instanceof RuntimeException fault ? fault : e;
         }
-    }
-
-    private static Map<String, Object> model(
-            Paper paper, Bid bid, Scene plan, List<Figure> sections, List<Figure> profiles) {
-        Dossier dossier = bid.dossier();
-        String drawn = SceneSvg.of(plan);
-        return switch (paper) {
-            case PROPOSAL -> Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn,
-                    "sections", sections, "profiles", profiles);
-            case SCOPE -> Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn,
-                    "sections", sections, "profiles", profiles);
-            case CONTRACT -> contract(bid.contracted());
-            case WARRANTY -> Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn);
-            case COST_SHEET -> Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn);
-        };
-    }
-
-    /** Drawn as contracted: no later change moves what was signed. */
-    private static Map<String, Object> contract(Dossier contracted) {
-        Scene plan = PlanSketch.of(contracted.job());
-        return Map.of("contract", ContractPaper.of(contracted, plan), "plan", SceneSvg.of(plan));
     }
 }

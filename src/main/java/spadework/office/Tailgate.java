@@ -2,19 +2,39 @@ package spadework.office;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spadework.figure.Answer;
 import spadework.figure.BookFigures;
 import spadework.figure.Plain;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
+import spadework.intake.StateRuleBook;
+import spadework.intake.States;
+import spadework.law.StateRules;
 import spadework.listing.FigureListing;
+import spadework.measure.UnreadableMeasure;
 import spadework.press.Templates;
 
 /** What the calculators need from the bundled price book and the bundled words, and how their answers are told. */
 public final class Tailgate {
     private final BookFigures book = new BookFigures(new Intake().bundledBook());
+    private final StateRuleBook states = StateRuleBook.bundled();
     private final Phrases phrases = new Phrases(Templates.bundled().words("words/findings.properties"));
+
+    /** The rules of a state that come with the program; empty where they were not gathered. */
+    public Optional<StateRules> rules(String state) {
+        return states.find(state);
+    }
+
+    /**
+     * Reads the two letters of a state.
+     *
+     * @throws UnreadableMeasure if the text is no state's
+     */
+    public String state(String text) throws UnreadableMeasure {
+        return States.read(text);
+    }
 
     /** What the calculators take from the bundled price book. */
     public BookFigures book() {
@@ -27,7 +47,7 @@ public final class Tailgate {
         lines.add("");
         lines.add("Working:");
         Plain.working(answer).forEach(line -> lines.add("  " + line));
-        if (!answer.findings().isEmpty()) {
+        if (!told(answer).isEmpty()) {
             lines.add("");
             lines.addAll(told(answer));
         }
@@ -47,7 +67,9 @@ public final class Tailgate {
             lines.add(finding.severity() + " " + finding.id() + ": " + phrases.what(finding) + " "
                     + phrases.action(finding) + " [" + finding.citation() + "]");
         }
-        if (!lines.isEmpty()) {
+        if (!answer.rules().isEmpty()) {
+            lines.add(phrases.lawDeference());
+        } else if (!lines.isEmpty()) {
             lines.add(phrases.deference());
         }
         return lines;

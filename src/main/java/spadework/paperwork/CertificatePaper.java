@@ -1,21 +1,38 @@
 package spadework.paperwork;
 
+import java.util.List;
+import spadework.closeout.BuiltJob;
 import spadework.drawing.Scene;
+import spadework.job.Closed;
 import spadework.job.Job;
 
-/** Puts the warranty certificate together: a specimen until the job is closed. */
+/** Puts the warranty certificate together: of what was built, once it has a number; until then a specimen. */
 public final class CertificatePaper {
     private CertificatePaper() {}
 
     public static Certificate of(Dossier dossier, Scene plan) {
-        Job job = dossier.job();
+        boolean issued = dossier.job().closed().flatMap(Closed::certificate).isPresent();
+        Dossier covered = issued ? dossier.about(BuiltJob.of(dossier.job())) : dossier;
+        Job job = covered.job();
         return new Certificate(
-                Heads.of(dossier),
-                job.number(),
+                issued ? Heads.of(dossier, job.closed().orElseThrow().completed()) : Heads.of(dossier),
+                job.closed().flatMap(Closed::certificate).orElse(job.number()),
                 plan,
-                Promises.of(job),
-                new WallWorks(dossier).all(),
-                new Runs(dossier).all(),
-                dossier.terms().get("state." + job.site().address().state()));
+                issued ? Promises.of(job) : Promises.specimen(job),
+                new WallWorks(covered).all(),
+                runs(covered),
+                dossier.terms().get("state." + job.site().address().state()),
+                issued ? AgreedParts.ofCoverage(job.agreement()) : List.of());
+    }
+
+    /** The pipes with their recorded lengths: a drain's own is measured along its walls. */
+    private static List<Run> runs(Dossier covered) {
+        return new Runs(covered).all().stream()
+                .map(run -> covered.job().agreement().asBuilt()
+                        .flatMap(built -> built.pipe(run.label()))
+                        .map(pipe -> new Run(run.label(), run.kind(), run.pipe(), pipe.length().text(), run.levels(),
+                                run.into(), run.takes()))
+                        .orElse(run))
+                .toList();
     }
 }

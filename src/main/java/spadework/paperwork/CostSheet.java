@@ -2,12 +2,14 @@ package spadework.paperwork;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import spadework.money.Dollars;
 
 /**
  * Everything the cost sheet prints, for the contractor only.
  *
  * @param directTotal sum of the direct costs
+ * @param agreed what was agreed beside its cost; empty until the job is accepted
  * @param margin share of the price that is left after cost, contingency and overhead, as {@code 12.1 %}
  */
 public record CostSheet(
@@ -33,4 +35,5 @@ public record CostSheet(
         List<CrewRow> crews,
         List<Measured> quantities,
         List<Note> notes,
-        List<String> internalNotes) {}
+        List<String> internalNotes,
+        Optional<AgreedPrice> agreed) {}

@@ -50,7 +50,7 @@ public final class CostSheetPaper {
                 quote.tax(),
                 quote.total(),
                 margin(rules, direct, quote.price()),
-                Payments.of(quote.payments()),
+                Payments.of(dossier.contract().payments()),
                 dossier.takeoff().purchases().stream().map(purchase -> purchase(dossier, purchase)).toList(),
                 crews(dossier),
                 Stream.concat(
@@ -58,7 +58,8 @@ public final class CostSheetPaper {
                                 new WaterDesign(dossier).figures().stream())
                         .toList(),
                 Notes.all(dossier),
-                dossier.job().notes());
+                dossier.job().notes(),
+                AgreedPrices.of(dossier));
     }
 
     private static CostLine line(PricedLine line) {

@@ -11,6 +11,7 @@ import spadework.job.Job;
 import spadework.law.StateRules;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Quote;
+import spadework.takeoff.Measuring;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -22,6 +23,7 @@ import spadework.takeoff.Takeoff;
  * @param rules what is known of the state's contract law; empty where it was not gathered
  * @param revision which issue of the proposal this is; empty while it is a draft
  * @param pictures photos of the visit, in the job's order
+ * @param workPictures photos of change orders and hold points
  * @param findings about site, trench, wall and water
  * @param contractFindings about the contract, for the contractor only
  * @param logo the firm's logo as a data address
@@ -41,11 +43,19 @@ public record Dossier(
         Phrases phrases,
         Terms terms,
         Optional<String> logo,
-        List<Picture> pictures) {
+        List<Picture> pictures,
+        WorkPictures workPictures) {
 
     public Dossier {
         findings = List.copyOf(findings);
         contractFindings = List.copyOf(contractFindings);
         pictures = List.copyOf(pictures);
+    }
+
+    /** The same about another state of the work: its price stays that of this one. */
+    Dossier about(Job other) {
+        return new Dossier(other, company, book, Measuring.of(other, book), quote, contract, federal, rules, revision,
+                findings,
+                contractFindings, phrases, terms, logo, pictures, workPictures);
     }
 }

@@ -1,5 +1,6 @@
 package spadework.paperwork;
 
+import java.time.LocalDate;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.company.Company;
@@ -13,6 +14,16 @@ final class Heads {
 
     static Head of(Dossier dossier) {
         Job job = dossier.job();
+        return of(dossier, job.issued(), Dates.words(job.issued().plusDays(job.validDays())));
+    }
+
+    /** The head of a paper that has a date of its own. */
+    static Head of(Dossier dossier, LocalDate issued) {
+        return of(dossier, issued, "");
+    }
+
+    private static Head of(Dossier dossier, LocalDate issued, String validUntil) {
+        Job job = dossier.job();
         String contact = Stream.of(job.customer().phone(), job.customer().email())
                 .flatMap(java.util.Optional::stream)
                 .collect(Collectors.joining(", "));
@@ -20,9 +31,9 @@ final class Heads {
                 firm(dossier),
                 job.number(),
                 job.title(),
-                Dates.words(job.issued()),
-                job.issued().toString(),
-                Dates.words(job.issued().plusDays(job.validDays())),
+                Dates.words(issued),
+                issued.toString(),
+                validUntil,
                 job.customer().names(),
                 contact,
                 job.site().address().text(),

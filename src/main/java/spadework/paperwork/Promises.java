@@ -7,6 +7,7 @@ import spadework.job.Closed;
 import spadework.job.Job;
 import spadework.job.WarrantyPart;
 import spadework.job.WarrantyTerms;
+import spadework.law.WarrantyTerm;
 
 /** The warranty's terms. It runs from the completion date to the day before the same date years on. */
 final class Promises {

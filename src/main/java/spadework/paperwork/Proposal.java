@@ -10,6 +10,7 @@ import spadework.money.Dollars;
  *
  * @param notes the findings that concern the homeowner
  * @param pictures photos of the visit
+ * @param offer its options, and which issue it is
  * @param tax zero when no tax line is printed
  */
 public record Proposal(
@@ -40,4 +41,5 @@ public record Proposal(
         List<String> preparation,
         List<Note> notes,
         List<String> terms,
-        List<Picture> pictures) {}
+        List<Picture> pictures,
+        Offer offer) {}

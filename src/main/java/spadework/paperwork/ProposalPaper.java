@@ -50,11 +50,12 @@ public final class ProposalPaper {
                 job.schedule().workingDays(),
                 job.schedule().note(),
                 Payments.of(quote.payments()),
-                Promises.of(job),
+                Promises.specimen(job),
                 company.preparation(),
                 Notes.forHomeowner(dossier),
                 Stream.concat(company.terms().stream(), job.terms().stream()).toList(),
-                dossier.pictures());
+                dossier.pictures(),
+                Offers.of(dossier));
     }
 
     static List<PriceRow> prices(Dossier dossier, Quote quote) {

@@ -9,6 +9,7 @@ import spadework.drawing.Scene;
  * @param quantities of the sections that are not walls
  * @param design a row for each reach of pipe
  * @param sumps what each sump has to be, a sentence each
+ * @param agreed the options and change orders that this work holds
  * @param notes safety and code notes, gravest first
  * @param deference the sentence that leaves the last word to local code and the competent person
  */
@@ -27,4 +28,5 @@ public record Scope(
         String locateTicket,
         String soil,
         List<DesignRow> design,
-        List<String> sumps) {}
+        List<String> sumps,
+        AgreedParts agreed) {}

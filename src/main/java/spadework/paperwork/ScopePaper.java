@@ -34,7 +34,8 @@ public final class ScopePaper {
                 job.site().locateTicket().orElse(""),
                 soil(dossier, job.site().soil()),
                 water.rows(),
-                water.sumps());
+                water.sumps(),
+                AgreedParts.of(job.agreement()));
     }
 
     /** What is done apart from the walls; the balance of soil itself is reckoning, its haul or import is work. */

@@ -18,10 +18,10 @@ final class SvgInk {
 
     static String colour(Role role) {
         return switch (role) {
-            case DRAIN, MAIN, ROOF_LINE, WATER -> WATER;
+            case DRAIN, MAIN, ROOF_LINE, EXTRA_PIPE, WATER -> WATER;
             case LIMIT, GROUND -> GROUND;
             case SOIL, STONE -> EARTH;
-            case HOUSE, WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> BLACK;
+            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> BLACK;
         };
     }
 
@@ -45,6 +45,8 @@ final class SvgInk {
             case DRAIN -> "4.00 2.40";
             case LIMIT -> "11.00 4.00";
             case FABRIC -> "5.00 1.80";
+            case EXTRA_WALL -> "7.00 3.00";
+            case EXTRA_PIPE -> "1.20 2.20";
             default -> "";
         };
     }

@@ -147,6 +147,20 @@ public final class Templates {
         return Collections.unmodifiableMap(texts);
     }
 
+    /**
+     * A text that the papers are made with, as it is written.
+     *
+     * @param path below the templates folder, as {@code certificate/page.ftlh}
+     * @throws TemplateFault if there is no such file
+     */
+    public String source(String path) {
+        try {
+            return text(path);
+        } catch (IOException e) {
+            throw new TemplateFault(path, "it cannot be read: " + e.getMessage(), e);
+        }
+    }
+
     private Set<String> paths() throws IOException {
         Set<String> paths = new TreeSet<>();
         try (InputStream index = Templates.class.getResourceAsStream(INDEX)) {

@@ -210,6 +210,87 @@ class FigureCommandTest {
                 .isCloseTo(50, within(0.01));
     }
 
+    @ParameterizedTest(name = "{0} → {1} {3}")
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            # line | answer | unit | value as text
+            # Md. Com. Law 14-302.1: five business days, seven from 65; the nine holidays of 14-301(b)
+            cancel --signed 2026-07-01 --state MD --age 64 | last day to cancel | ~~ | 2026-07-08
+            cancel --signed 2026-07-01 --state MD --age 65 | last day to cancel | ~~ | 2026-07-10
+            cancel --signed 2026-07-01 --state MD | last day to cancel | ~~ | 2026-07-10
+            # 16 CFR 429.0(f), leaving out the day on which Independence Day is observed
+            cancel --signed 2026-07-01 --state MD --age 65 | last day by the rule of US-FTC | ~~ | 2026-07-07
+            cancel --signed 2026-07-01 --state MD --age 65 | last day by the rule of MD | ~~ | 2026-07-10
+            cancel --signed 2026-07-01 --state WY | last day to cancel | ~~ | 2026-07-07
+            # N.J.S.A. 56:8-151: after receiving a copy
+            cancel --signed 2026-07-01 --state NJ --received 2026-07-08 | last day to cancel | ~~ | 2026-07-13
+            cancel --signed 2026-07-01 --state NJ --received 2026-07-08 | last day by the rule of US-FTC | ~~ | 2026-07-07
+            # Md. Bus. Reg. 8-617: one third; 4999.9966 is cut
+            deposit --price 14999.99 --state MD | most at signing | $ | 4999.99
+            deposit --price "$14,999.99" --state MD | most at signing | $ | 4999.99
+            # M.G.L. c. 142A s. 2: the greater of the two
+            deposit --price 9000 --state MA --special-order 2000 | most at signing | $ | 3000.00
+            deposit --price 9000 --state MA --special-order 4000 | most at signing | $ | 4000.00
+            # 489.126: a duty above a tenth, no limit
+            deposit --price 14999.99 --state FL | most at signing | $ | null
+            deposit --price 14999.99 --state FL | duties begin above | $ | 1499.99
+            deposit --price 14999.99 --state NY | most at signing | $ | null
+            deposit --price 14999.99 --state WY | most at signing | $ | null
+            term --completed 2028-02-29 --years 15 | last day of the term | ~~ | 2043-02-28
+            term --completed 2026-09-25 --years 10 | last day of the term | ~~ | 2036-09-24
+            # Streamlined Sales and Use Tax Agreement s. 324
+            tax --amount 100.50 --rate 7% | sales tax | $ | 7.04
+            tax --amount 100.50 --rate 7% | amount with tax | $ | 107.54
+            tax --amount "$1,000.07" --rate 7% | sales tax | $ | 70.00
+            """)
+    void daysAndMoneyAreTextForOtherPrograms(String line, String name, String unit, String value) throws IOException {
+        assertThat(answers(line)).anySatisfy(answer -> {
+            assertThat(answer.get("name").asText()).isEqualTo(name);
+            assertThat(answer.get("unit").asText()).isEqualTo(unit);
+            assertThat(answer.get("value").asText()).isEqualTo(value);
+            assertThat(answer.get("value").isTextual() || answer.get("value").isNull()).isTrue();
+        });
+    }
+
+    @ParameterizedTest(name = "{0} says {1}")
+    @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
+            # line | what must be said
+            cancel --signed 2026-07-01 --state MD --age 65 | US-FTC: 3 business days after 2026-07-01
+            cancel --signed 2026-07-01 --state MD --age 65 | 16 CFR 429.0(f), 429.1; read]
+            cancel --signed 2026-07-01 --state MD --age 65 | MD: 7 business days after 2026-07-01, every day but Sundays and Maryland's nine holidays
+            cancel --signed 2026-07-01 --state MD --age 65 | excerpt read: not verified, ask counsel]
+            cancel --signed 2026-07-01 --state MD | MUST cancel-age-unknown
+            cancel --signed 2026-07-01 --state WY | MUST cancel-state-unread: The cancellation rules of WY were not checked.
+            cancel --signed 2026-07-01 --state OH | ADVISE cancel-count-unread
+            cancel --signed 2026-07-01 --state OH | from memory: not verified, ask counsel]
+            cancel --signed 2026-07-01 --state NJ | MUST cancel-from-receipt: In NJ the days start when the buyer receives
+            cancel --signed 2026-07-01 --state NJ --received 2026-07-08 | NJ: 3 business days after 2026-07-08
+            deposit --price 14999.99 --state MD | MD: 1/3 of $14,999.99, rounded down to the cent = $4,999.99
+            deposit --price 14999.99 --state CA | lesser of $1,000.00 and 1/10 of $14,999.99
+            deposit --price 14999.99 --state FL | FL: no limit, duties above 1/10 of $14,999.99 = $1,499.99
+            deposit --price 30000 --state OH --special-order 2000 | 1/10 of $30,000.00, rounded down to the cent, plus special order $2,000.00
+            deposit --price 14999.99 --state FL | MUST deposit-duty-above: Taking more than $1,499.99 at signing brings duties
+            deposit --price 14999.99 --state NY | MUST deposit-escrow
+            deposit --price 14999.99 --state VA | ADVISE deposit-no-limit-found
+            deposit --price 14999.99 --state OH | ADVISE deposit-no-limit-found
+            deposit --price 14999.99 --state WY | MUST state-unread
+            deposit --price 14999.99 --state PA | secondary source: not verified, ask counsel]
+            term --completed 2028-02-29 --years 15 | common practice, no source
+            tax --amount 100.50 --rate 7% | $100.50 × 7 % = 7.035, rounded once
+            tax --amount 100.50 --rate 7% | MUST tax-mode
+            """)
+    void matterOfLawNamesItsRulesAndEndsWithWhoDecides(String line, String said) {
+        assertThat(figure(line)).as(err.toString()).isZero();
+        assertThat(out.toString()).contains(said);
+        assertThat(out.toString().strip()).endsWith(
+                "Not legal advice. Local law, the licensing board and licensed counsel control.");
+    }
+
+    @Test
+    void noLimitFoundIsToldInWords() {
+        assertThat(figure("deposit --price 14999.99 --state VA")).isZero();
+        assertThat(out.toString().lines().findFirst().orElseThrow()).isEqualTo("most at signing  no limit found");
+    }
+
     @Test
     void flowThatNoSizeCarriesSaysSo() {
         assertThat(figure("pipe --flow \"2000 gpm\" --slope 0.5% --kind \"Solid PVC main SDR 35\"")).isZero();
@@ -324,6 +405,20 @@ class FigureCommandTest {
             roots | no trunk | one of --trunk, --girth, --radius | give --trunk "12 in"
             roots --trunk "12 in" --girth "36 in" | more than one of them | one of --trunk | leave all but one out
             roots --trunk twelve | --trunk: found "twelve" | a length with its unit | write it as
+            cancel --signed 2026-02-30 --state MD | --signed: found "2026-02-30" | year-month-day | a day of the calendar
+            cancel --signed 07/01/2026 --state MD | --signed: found "07/01/2026" | year-month-day | "2026-07-01"
+            cancel --signed 2026-07-01 | --state: found nothing | two letters | add --state "MD"
+            cancel --signed 2026-07-01 --state Maryland | --state: found "Maryland" | two letters | write "MD"
+            cancel --signed 2026-07-01 --state ZZ | --state: found "ZZ" | one of the 50 states, or DC | as "OH"
+            cancel --signed 2026-07-01 --state MD --age 17 | --age: found "17" | 18 to 120 | "65"
+            cancel --signed 2026-07-01 --state MD --age old | --age: found "old" | a whole number, 18 to 120 | "65"
+            cancel --signed 2026-07-02 --state NJ --received 2026-07-01 | received on 2026-07-01, before signing | on or after | --received
+            deposit --price 14999.999 --state MD | --price: found "14999.999" | at most two decimals | "$14,999.99"
+            deposit --price 0 --state MD | --price: found "0" | above 0 | "$14,999.99"
+            deposit --price 9000 --state MA --special-order -5 | --special-order: found "-5" | at most two decimals | "14999.99"
+            term --completed 2028-02-29 --years 0 | --years: found "0" | 1 to 99 | "15"
+            tax --amount 100.50 --rate 7 | --rate: found "7" | % | write it as
+            tax --amount 100.50 --rate 31% | --rate: found "31%" | 0 to 30 % | "7%"
             trench --dpth "5 ft" | figure trench: found "--dpth" | --depth | see spadework figure trench --help
             trench --depth | found --depth without a value | --depth and its value | Depth at the start
             roof --area "5 sf" --area "6 sf" | found --area twice | once | leave one of them out
@@ -350,14 +445,15 @@ class FigureCommandTest {
     void noCalculatorGetsTheListOfThem() {
         assertThat(figure("")).isEqualTo(2);
         assertThat(err.toString()).contains(
-                "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots").doesNotContain("\tat ");
+                "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel, deposit, term, tax").doesNotContain("\tat ");
     }
 
     @ParameterizedTest(name = "{0} --help")
     @MethodSource("calculators")
     void helpNamesUnitsAndShowsExamplesThatRun(String name, CommandLine calculator) {
         assertThat(figure(name + " --help")).isZero();
-        assertThat(out.toString()).contains("Example:", "spadework figure " + name, "with its unit");
+        assertThat(out.toString()).contains("Example:", "spadework figure " + name)
+                .containsAnyOf("with its unit", "year-month-day, as", ", as 14999.99", ", as 100.50");
         List<String> examples = Arrays.stream(calculator.getCommandSpec().usageMessage().footer())
                 .map(line -> line.replace("%%", "%").strip().replaceFirst("^spadework figure ", ""))
                 .toList();

@@ -58,10 +58,14 @@ class SolvingTest {
     private static double value(Answer answer, Unit unit) {
         List<BigDecimal> found = answer.values().stream()
                 .filter(value -> value.unit() == unit)
-                .map(Value::value)
+                .map(SolvingTest::number)
                 .toList();
         assertThat(found).as("figures in " + unit).isNotEmpty();
         return found.get(0).doubleValue();
+    }
+
+    private static BigDecimal number(Value value) {
+        return ((Figure) value).value();
     }
 
     private static void same(double found, double expected) {
@@ -174,7 +178,7 @@ class SolvingTest {
         same(value(checked(CoatingFigure.of(Optional.empty(), wet, dry, Optional.empty(), Optional.empty())),
                 Unit.PERCENT), solids.get().points().doubleValue());
         Answer film = checked(CoatingFigure.of(Optional.empty(), wet, no, solids, Optional.empty()));
-        same(film.values().get(2).value().doubleValue(), dry.get().mils());
+        same(number(film.values().get(2)).doubleValue(), dry.get().mils());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -201,9 +205,9 @@ class SolvingTest {
     private static double named(Answer answer, String name) {
         return answer.values().stream()
                 .filter(value -> value.name().equals(name))
+                .map(SolvingTest::number)
                 .findFirst()
                 .orElseThrow()
-                .value()
                 .doubleValue();
     }
 
@@ -213,9 +217,9 @@ class SolvingTest {
         Length trunk = Length.ofInches(between(dice.random(), 1, 60));
         Answer answer = checked(RootsFigure.of(Optional.of(trunk), Optional.empty(), Optional.empty()));
         for (int rule = 0; rule < 3; rule++) {
-            Length radius = Length.ofFeet(answer.values().get(rule).value().doubleValue());
+            Length radius = Length.ofFeet(number(answer.values().get(rule)).doubleValue());
             Answer back = checked(RootsFigure.of(Optional.empty(), Optional.empty(), Optional.of(radius)));
-            same(back.values().get(rule).value().doubleValue(), trunk.inches());
+            same(number(back.values().get(rule)).doubleValue(), trunk.inches());
         }
         Length girth = Length.ofFeet(trunk.feet() * Math.PI);
         same(value(checked(RootsFigure.of(Optional.empty(), Optional.of(girth), Optional.empty())), Unit.INCH),

@@ -28,4 +28,63 @@ class CancellationTest {
         assertThat(cancellation.lastDay()).as(why).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).rule()).isEqualTo("US-FTC");
     }
+
+    /** The rules side by side on every signing day: the latest is printed, and Maryland's may end before the federal. */
+    @ParameterizedTest(name = "signed {0}")
+    @CsvSource(textBlock = """
+            # signed,   MD 40,      MD 65,      CA 40,      CA 65
+            2026-01-16, 2026-01-22, 2026-01-24, 2026-01-22, 2026-01-26
+            2026-05-22, 2026-05-29, 2026-06-01, 2026-05-28, 2026-06-01
+            2026-06-17, 2026-06-23, 2026-06-25, 2026-06-23, 2026-06-25
+            2026-07-01, 2026-07-08, 2026-07-10, 2026-07-07, 2026-07-09
+            2026-07-02, 2026-07-09, 2026-07-11, 2026-07-08, 2026-07-10
+            2026-09-03, 2026-09-10, 2026-09-12, 2026-09-09, 2026-09-11
+            2026-11-10, 2026-11-17, 2026-11-19, 2026-11-16, 2026-11-18
+            2026-11-25, 2026-12-02, 2026-12-04, 2026-12-01, 2026-12-03
+            2026-12-23, 2026-12-30, 2027-01-02, 2026-12-29, 2026-12-31
+            2026-12-31, 2027-01-07, 2027-01-09, 2027-01-06, 2027-01-08
+            2027-06-16, 2027-06-22, 2027-06-24, 2027-06-22, 2027-06-24
+            2027-07-02, 2027-07-08, 2027-07-10, 2027-07-08, 2027-07-12
+            2027-12-23, 2027-12-30, 2028-01-03, 2027-12-29, 2028-01-03
+            """)
+    void marylandAndCaliforniaByAge(
+            LocalDate signed, LocalDate maryland, LocalDate marylandOld, LocalDate california, LocalDate californiaOld) {
+        assertThat(lastDay("MD", signed, 40)).isEqualTo(maryland);
+        assertThat(lastDay("MD", signed, 65)).isEqualTo(marylandOld);
+        assertThat(lastDay("CA", signed, 40)).isEqualTo(california);
+        assertThat(lastDay("CA", signed, 65)).isEqualTo(californiaOld);
+    }
+
+    private static LocalDate lastDay(String state, LocalDate signed, int age) {
+        return Cancellation.of(signed, StateRuleBook.bundled().find(state), Optional.of(age)).lastDay();
+    }
+
+    /** N.J.S.A. 56:8-151: the third business day after a copy is received; the federal days start at signing. */
+    @ParameterizedTest(name = "signed {0}, received {1}: {2}")
+    @CsvSource(textBlock = """
+            2026-07-01, ,           2026-07-07, the copy was handed over at signing
+            2026-07-01, 2026-07-01, 2026-07-07, the same said
+            2026-07-01, 2026-07-08, 2026-07-13, a week later
+            2026-07-01, 2026-07-03, 2026-07-08, received on the day on which Independence Day is observed
+            """)
+    void daysOfNewJerseyStartWhenTheCopyIsReceived(LocalDate signed, LocalDate received, LocalDate last) {
+        StateRules rules = StateRuleBook.bundled().find("NJ").orElseThrow();
+        assertThat(rules.cancel().fromReceipt()).isTrue();
+        Cancellation cancellation =
+                Cancellation.of(signed, Optional.ofNullable(received), Optional.of(rules), Optional.empty());
+        assertThat(cancellation.lastDay()).isEqualTo(last);
+        assertThat(cancellation.deadlines().get(0).last()).isEqualTo(LocalDate.of(2026, 7, 7));
+    }
+
+    /** 16 CFR 429.1(g): ten business days after the notice was received, that day not counted. */
+    @ParameterizedTest(name = "notice received {0}: refund by {1}")
+    @CsvSource(textBlock = """
+            2026-05-22, 2026-06-04, over Memorial Day
+            2026-03-02, 2026-03-13, a plain fortnight with its Saturday
+            2026-03-07, 2026-03-19, received on a Saturday
+            2026-12-23, 2027-01-06, over Christmas and New Year
+            """)
+    void refundIsDueTenBusinessDaysAfterTheNotice(LocalDate received, LocalDate due, String why) {
+        assertThat(Cancellation.refundBy(received)).as(why).isEqualTo(due);
+    }
 }

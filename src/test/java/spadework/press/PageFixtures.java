@@ -9,6 +9,7 @@ import java.util.Optional;
 import spadework.drawing.Scene;
 import spadework.job.Observation;
 import spadework.money.Dollars;
+import spadework.paperwork.AgreedParts;
 import spadework.paperwork.Certificate;
 import spadework.paperwork.CostLine;
 import spadework.paperwork.CostSection;
@@ -19,6 +20,7 @@ import spadework.paperwork.Firm;
 import spadework.paperwork.Head;
 import spadework.paperwork.Measured;
 import spadework.paperwork.Note;
+import spadework.paperwork.Offer;
 import spadework.paperwork.OutletWork;
 import spadework.paperwork.PaymentRow;
 import spadework.paperwork.PriceRow;
@@ -216,7 +218,7 @@ final class PageFixtures {
                 List.of(
                         "Changes are agreed in writing, with their price, before they are done.",
                         "We hold the permit and call the inspections.",
-                        "The site is left raked and free of our waste."), List.of());
+                        "The site is left raked and free of our waste."), List.of(), Offer.NONE);
     }
 
     static WallWork wall(String label, boolean north) {
@@ -331,7 +333,7 @@ final class PageFixtures {
                 "Local code and the competent person govern; where they ask for more than this paper, do what"
                         + " they ask.",
                 "OH-2026-0413-118",
-                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.", List.of(), List.of());
+                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.", List.of(), List.of(), AgreedParts.NONE);
     }
 
     static Certificate certificate(boolean specimen) {
@@ -342,7 +344,7 @@ final class PageFixtures {
                 promise(specimen),
                 List.of(wall("A", true), wall("B", false)),
                 runs(),
-                "Ohio");
+                "Ohio", List.of());
     }
 
     static CostSheet sheet() {
@@ -406,7 +408,7 @@ final class PageFixtures {
                         measured("stone-A", "Wall A", "Washed stone", "14.5", "tons"),
                         measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")),
                 notes(),
-                List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key."));
+                List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key."), Optional.empty());
     }
 
     private static PriceRow price(String name, String includes, String price) {

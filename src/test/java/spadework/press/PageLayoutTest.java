@@ -15,6 +15,7 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import spadework.money.Dollars;
+import spadework.paperwork.Offer;
 import spadework.paperwork.PriceRow;
 import spadework.paperwork.Proposal;
 
@@ -139,6 +140,6 @@ class PageLayoutTest {
                 p.head(), p.plan(), p.observations(), p.notFixed(), p.walls(), p.runs(), p.outlets(), prices, p.price(),
                 p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
                 p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), List.of());
+                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), List.of(), Offer.NONE);
     }
 }

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.drawing.PlanJob;
 import spadework.drawing.PlanSketch;
+import spadework.paperwork.Offer;
 import spadework.paperwork.Proposal;
 import spadework.paperwork.WallWork;
 
@@ -44,7 +45,7 @@ class PageManyWallsTest {
                 p.head(), p.plan(), p.observations(), p.notFixed(), walls, p.runs(), p.outlets(), p.prices(), p.price(),
                 p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
                 p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), p.pictures());
+                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), p.pictures(), Offer.NONE);
     }
 
     /** Where "What we found" stands on page 2, points from the top; negative when it is not there. */

@@ -12,6 +12,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.junit.jupiter.api.Test;
 import spadework.job.Observation;
+import spadework.paperwork.Offer;
 import spadework.paperwork.Picture;
 import spadework.paperwork.Proposal;
 
@@ -55,7 +56,7 @@ class PagePhotosTest {
                 p.head(), p.plan(), seen, p.notFixed(), p.walls(), p.runs(), p.outlets(), p.prices(), p.price(),
                 p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
                 p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), pictures);
+                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), pictures, Offer.NONE);
     }
 
     private static List<String> alternatives(byte[] pdf) throws IOException {

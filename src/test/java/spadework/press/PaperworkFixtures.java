@@ -8,6 +8,7 @@ import java.util.Optional;
 import spadework.drawing.Scene;
 import spadework.job.Observation;
 import spadework.money.Dollars;
+import spadework.paperwork.AgreedParts;
 import spadework.paperwork.Certificate;
 import spadework.paperwork.CostLine;
 import spadework.paperwork.CostSection;
@@ -18,6 +19,7 @@ import spadework.paperwork.Firm;
 import spadework.paperwork.Head;
 import spadework.paperwork.Measured;
 import spadework.paperwork.Note;
+import spadework.paperwork.Offer;
 import spadework.paperwork.OutletWork;
 import spadework.paperwork.PaymentRow;
 import spadework.paperwork.PriceRow;
@@ -133,7 +135,7 @@ final class PaperworkFixtures {
                 promise(),
                 List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
                 notes(),
-                List.of("Changes are agreed in writing before the work."), List.of());
+                List.of("Changes are agreed in writing before the work."), List.of(), Offer.NONE);
     }
 
     /** The barest proposal: one section, one payment, no tax, no unit prices, A4, a warranty in force. */
@@ -152,7 +154,7 @@ final class PaperworkFixtures {
                 "6 April 2026", "7 April 2026", 2, "",
                 List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce,
                         List.of(),
-                List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), Offer.NONE);
     }
 
     /**
@@ -176,7 +178,7 @@ final class PaperworkFixtures {
                 d("150.00"), List.of(), new BigDecimal("0.1"), new BigDecimal("0.2"), new BigDecimal("0.125"), false,
                 new BigDecimal("5.00"), d("710.00"), d("985.00"), Dollars.ZERO, d("985.00"), "79.9 %",
                 List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), List.of(),
-                List.of(), List.of(), List.of(), List.of());
+                List.of(), List.of(), List.of(), List.of(), Optional.empty());
     }
 
     static Scope scope() {
@@ -193,11 +195,11 @@ final class PaperworkFixtures {
                 notes(),
                 "Local code and the competent person on site govern.",
                 "",
-                "silty clay, taken as Type C", List.of(), List.of());
+                "silty clay, taken as Type C", List.of(), List.of(), AgreedParts.NONE);
     }
 
     static Certificate certificate() {
-        return new Certificate(head(), "W-2026-014", scene(), promise(), walls(), runs(), "Pennsylvania");
+        return new Certificate(head(), "W-2026-014", scene(), promise(), walls(), runs(), "Pennsylvania", List.of());
     }
 
     static CostSheet sheet() {
@@ -242,7 +244,7 @@ final class PaperworkFixtures {
                         measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
                         measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
                 notes(),
-                List.of("Ask the neighbour about the fence before Monday."));
+                List.of("Ask the neighbour about the fence before Monday."), Optional.empty());
     }
 
     /** Half cents that go up: 46.5 × 57.57 = 2,677.005, 1.5 × 5.29 = 7.935, 17.5 × 174.37 = 3,051.475. */

@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import spadework.job.Agreement;
 import spadework.office.Bid;
 import spadework.office.Office;
 
@@ -34,6 +35,12 @@ public final class Samples {
     /** A sample that is known to be read, priced. */
     public static Bid bid(Path folder) {
         return (Bid) OFFICE.bid(folder);
+    }
+
+    /** How many papers a job has: the four of a set, one for each change order, one once something was built. */
+    public static int papersOf(Bid bid) {
+        Agreement agreement = bid.dossier().job().agreement();
+        return 4 + agreement.changes().size() + (agreement.asBuilt().isPresent() ? 1 : 0);
     }
 
     private static boolean isRefused(Path folder) {

@@ -51,7 +51,7 @@ class SamplesTest {
     @MethodSource("papered")
     void textOfEveryPaper(Path sample) throws IOException {
         Map<String, byte[]> files = print(sample);
-        assertThat(files).hasSize(8);
+        assertThat(files).hasSize(2 * Samples.papersOf(Samples.bid(sample)));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             if (file.getKey().endsWith(".pdf")) {
                 String pages = PageText.pages(file.getValue()).stream()

@@ -1,6 +1,8 @@
 package spadework.cli.figure;
 
 import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.Locale;
 import java.util.regex.Pattern;
 import spadework.figure.BookFigures;
@@ -18,10 +20,16 @@ import spadework.measure.Slope;
 import spadework.measure.UnreadableMeasure;
 import spadework.measure.Volume;
 import spadework.measure.Weight;
+import spadework.money.Dollars;
+import spadework.office.Tailgate;
 
 /** The kinds of value that the calculators' flags take, each with its limits. */
 final class FlagKinds {
     private static final String SOILS = "a soil type: A, B, C, rock, unknown";
+    private static final String DAYS = "a date as year-month-day, from 1900 to 2199";
+    private static final String MONEY = "dollars and at most two decimals, to $10 million";
+    private static final Pattern AMOUNT =
+            Pattern.compile("\\$?(?:\\d{1,3}(?:,\\d{3}){1,2}|\\d{1,8})(?:\\.\\d{1,2})?");
     private static final Pattern NUMBER = Pattern.compile("\\d{1,6}(\\.\\d{1,6})?|\\.\\d{1,6}");
 
     static final Flag<Length> RUN = length(0, 5000, "60 ft");
@@ -68,8 +76,21 @@ final class FlagKinds {
     static final Flag<Integer> CORNERS = new Flag<>(FlagKinds::count, n -> n >= 0 && n <= 50,
             "a whole number, 0 to 50", "2");
     static final Flag<SoilType> SOIL = of(FlagKinds::soil, SOILS, "B");
+    static final Flag<LocalDate> DATE = new Flag<>(FlagKinds::date,
+            day -> day.getYear() >= 1900 && day.getYear() <= 2199, DAYS, "2026-07-01");
+    static final Flag<Dollars> PRICE = new Flag<>(FlagKinds::dollars, amount -> !amount.isZero(),
+            MONEY + ", above 0", "$14,999.99");
+    static final Flag<Dollars> COST = of(FlagKinds::dollars, MONEY, "$2,000.00");
+    static final Flag<Percent> TAX_RATE = percent(0, true, 30, true, "0 to 30 %", "7%");
+    static final Flag<Integer> AGE = whole(18, 120, "65");
+    static final Flag<Integer> YEARS = whole(1, 99, "15");
 
     private FlagKinds() {}
+
+    /** The two letters of a state. */
+    static Flag<String> state(Tailgate tailgate) {
+        return of(tailgate::state, "the two letters of one of the 50 states, or DC", "MD");
+    }
 
     /** A kind of pipe of a price book. */
     static Flag<PipeKind.Chosen> pipe(BookFigures book) {
@@ -117,6 +138,32 @@ final class FlagKinds {
             throw new UnreadableMeasure("a whole number, 0 to 50", "write it as \"2\"");
         }
         return Integer.valueOf(text.strip());
+    }
+
+    private static Flag<Integer> whole(int least, int most, String example) {
+        String range = "a whole number, " + least + " to " + most;
+        return new Flag<>(text -> {
+            if (!text.strip().matches("\\d{1,4}")) {
+                throw new UnreadableMeasure(range, "write it as \"" + example + "\"");
+            }
+            return Integer.valueOf(text.strip());
+        }, number -> number >= least && number <= most, range, example);
+    }
+
+    private static LocalDate date(String text) throws UnreadableMeasure {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException noDay) {
+            throw new UnreadableMeasure(DAYS, "write a day of the calendar as \"2026-07-01\"");
+        }
+    }
+
+    private static Dollars dollars(String text) throws UnreadableMeasure {
+        String bare = text.strip();
+        if (!AMOUNT.matcher(bare).matches()) {
+            throw new UnreadableMeasure(MONEY, "write it as \"14999.99\" or \"$14,999.99\"");
+        }
+        return Dollars.of(bare.replace("$", "").replace(",", ""));
     }
 
     private static SoilType soil(String text) throws UnreadableMeasure {

@@ -1,4 +1,4 @@
-package spadework.paperwork;
+package spadework.law;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

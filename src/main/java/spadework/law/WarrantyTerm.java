@@ -1,4 +1,4 @@
-package spadework.paperwork;
+package spadework.law;
 
 import java.time.LocalDate;
 

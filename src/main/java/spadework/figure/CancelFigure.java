@@ -1,0 +1,88 @@
+package spadework.figure;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.law.Cancellation;
+import spadework.law.Deadline;
+import spadework.law.StateRules;
+
+/** Until when a contract signed at home may be cancelled. */
+public final class CancelFigure {
+    private static final String FTC = "16 CFR 429.0(a), 429.1";
+
+    private CancelFigure() {}
+
+    /**
+     * Every rule counted its own way, and the latest day.
+     *
+     * @param state two letters
+     * @param rules the state's rules; empty where they were not gathered
+     * @param received the day on which the buyer got the signed copy, not before signing
+     * @param age the oldest buyer's; unknown counts as old
+     * @throws WrongInputs if the copy was received before it was signed
+     */
+    public static Answer of(
+            String state,
+            Optional<StateRules> rules,
+            LocalDate signed,
+            Optional<LocalDate> received,
+            Optional<Integer> age)
+            throws WrongInputs {
+        if (received.filter(day -> day.isBefore(signed)).isPresent()) {
+            throw new WrongInputs(
+                    "the copy received on " + received.get() + ", before signing on " + signed,
+                    "a day of receipt on or after the day of signing",
+                    "check --signed and --received");
+        }
+        Cancellation cancellation = Cancellation.of(signed, received, rules, age);
+        List<Value> values = new ArrayList<>(List.of(Value.of("last day to cancel", cancellation.lastDay())));
+        List<Applied> applied = new ArrayList<>();
+        for (Deadline deadline : cancellation.deadlines()) {
+            values.add(Value.of("last day by the rule of " + deadline.rule(), deadline.last()));
+            applied.add(applied(deadline));
+        }
+        return Answer.lawful(values, applied, findings(state, rules, received, age));
+    }
+
+    private static Applied applied(Deadline deadline) {
+        String reckoning = deadline.days() + " business days after " + deadline.from() + ", "
+                + deadline.count().words() + ", until midnight";
+        return Applied.day(deadline.rule(), reckoning, deadline.last(), deadline.citation(), deadline.status());
+    }
+
+    private static List<Finding> findings(
+            String state, Optional<StateRules> rules, Optional<LocalDate> received, Optional<Integer> age) {
+        List<Finding> found = new ArrayList<>();
+        if (rules.isEmpty()) {
+            found.add(finding("cancel-state-unread", Severity.MUST, state, Map.of(), FTC));
+            return found;
+        }
+        StateRules known = rules.get();
+        String cited = String.join("; ", known.citations());
+        if (known.cancel().fromReceipt() && received.isEmpty()) {
+            found.add(finding("cancel-from-receipt", Severity.MUST, state, Map.of(), cited));
+        }
+        if (known.cancel().seniorAge().isPresent() && age.isEmpty()) {
+            found.add(finding(
+                    "cancel-age-unknown",
+                    Severity.MUST,
+                    state,
+                    Map.of("age", known.cancel().seniorAge().get().toString()),
+                    cited));
+        }
+        if (known.cancel().count().isEmpty()) {
+            found.add(finding("cancel-count-unread", Severity.ADVISE, state, Map.of(), cited));
+        }
+        return found;
+    }
+
+    private static Finding finding(
+            String id, Severity severity, String about, Map<String, String> values, String citation) {
+        return new Finding(id, severity, about, values, citation);
+    }
+}

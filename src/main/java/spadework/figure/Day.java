@@ -1,0 +1,13 @@
+package spadework.figure;
+
+import java.time.LocalDate;
+import spadework.measure.Unit;
+
+/** A day of an answer. */
+public record Day(String name, LocalDate date) implements Value {
+
+    @Override
+    public Unit unit() {
+        return Unit.NONE;
+    }
+}

@@ -1,0 +1,100 @@
+package spadework.paperwork;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import spadework.job.Alteration;
+import spadework.job.Altered;
+import spadework.job.Downspout;
+import spadework.job.ExtraItem;
+import spadework.job.FootingDrain;
+import spadework.job.Job;
+import spadework.job.NewFinish;
+import spadework.job.Outlet;
+import spadework.job.SolidRun;
+import spadework.job.TakenAway;
+import spadework.job.Wall;
+import spadework.measure.Figures;
+
+/** What an option or a change order does to a job, in the words of the other papers. */
+final class AlteredWorks {
+    private final Dossier before;
+    private final Dossier after;
+    private final Alteration alteration;
+    private final Terms terms;
+
+    private AlteredWorks(Dossier before, Alteration alteration) {
+        this.before = before;
+        this.after = before.about(Altered.of(before.job(), alteration));
+        this.alteration = alteration;
+        this.terms = before.terms();
+    }
+
+    /** @param before the papers of the job that is altered */
+    static AlteredWork of(Dossier before, Alteration alteration) {
+        return new AlteredWorks(before, alteration).work();
+    }
+
+    private AlteredWork work() {
+        List<WallWork> walls = new WallWorks(after).all();
+        Runs runs = new Runs(after);
+        Set<String> added = labels(alteration.walls().stream().map(Wall::label).toList());
+        Set<String> refinished = labels(alteration.finishes().stream().map(NewFinish::wall).toList());
+        Set<String> pipes = labels(alteration.drains().stream().map(FootingDrain::label).toList());
+        pipes.addAll(alteration.mains().stream().map(SolidRun::label).toList());
+        pipes.addAll(alteration.roofLines().stream().map(SolidRun::label).toList());
+        Set<String> outlets = labels(alteration.outlets().stream().map(Outlet::label).toList());
+        return new AlteredWork(
+                walls.stream().filter(wall -> added.contains(wall.label())).toList(),
+                walls.stream()
+                        .filter(wall -> refinished.contains(wall.label()) && !added.contains(wall.label()))
+                        .toList(),
+                runs.all().stream().filter(run -> pipes.contains(run.label())).toList(),
+                runs.outlets().stream().filter(outlet -> outlets.contains(outlet.label())).toList(),
+                things(),
+                takenAway());
+    }
+
+    private List<String> things() {
+        List<String> things = new ArrayList<>();
+        for (Downspout spout : alteration.downspouts()) {
+            things.add(terms.get("adds.downspout", "label", spout.label(), "into", spout.into()));
+        }
+        for (ExtraItem item : alteration.items()) {
+            var known = before.book().get(item.code());
+            things.add(terms.get("adds.item",
+                    "quantity", Figures.withUnit(item.quantity(), known.unit()),
+                    "name", known.name(),
+                    "reason", item.reason()));
+        }
+        return things;
+    }
+
+    private List<String> takenAway() {
+        TakenAway gone = alteration.takenAway();
+        Job job = before.job();
+        List<String> things = new ArrayList<>();
+        for (String label : gone.walls()) {
+            Wall wall = job.getWall(label);
+            things.add(terms.get("takes-away.wall",
+                    "label", label, "where", wall.where(), "length", wall.length().text()));
+        }
+        new Runs(before).all().stream()
+                .filter(run -> gone.pipes().contains(run.label()))
+                .forEach(run -> things.add(terms.get("takes-away." + Terms.key(run.kind()),
+                        "label", run.label(), "length", run.length())));
+        gone.downspouts().forEach(label -> things.add(terms.get("takes-away.downspout", "label", label)));
+        job.water().outlets().stream()
+                .filter(outlet -> gone.outlets().contains(outlet.label()))
+                .forEach(outlet -> things.add(terms.get("takes-away.outlet",
+                        "label", outlet.label(), "what", outlet.what())));
+        gone.items().forEach(code -> things.add(before.book().get(code).name()));
+        return things;
+    }
+
+    private static Set<String> labels(Collection<String> labels) {
+        return new HashSet<>(labels);
+    }
+}

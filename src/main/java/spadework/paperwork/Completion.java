@@ -1,0 +1,49 @@
+package spadework.paperwork;
+
+import java.util.List;
+import spadework.drawing.Scene;
+
+/**
+ * Everything the completion statement prints, finished: what was built beside what was agreed, and the final account.
+ *
+ * @param completed the day from which the warranty runs, in words; empty until the job is closed
+ * @param certificate number of the warranty certificate; empty until it is issued
+ * @param changes numbers of the change orders in the agreed work
+ * @param ground stone, loads and soil: as agreed and as found
+ * @param differences quantities that came out another, in the homeowner's words
+ * @param note what else was different
+ * @param warranty the terms
+ */
+public record Completion(
+        Head head,
+        Scene plan,
+        String started,
+        String finished,
+        String completed,
+        String certificate,
+        AgreedParts agreed,
+        List<BuiltWallRow> walls,
+        List<BuiltPipeRow> pipes,
+        List<Ground> ground,
+        List<Test> tests,
+        List<QuantityMove> differences,
+        List<Picture> pictures,
+        String note,
+        FinalAccount account,
+        Promise warranty) {
+
+    /** What the ground took or gave: as agreed, as it came. */
+    public record Ground(String what, String agreed, String built) {}
+
+    /** A flow test. */
+    public record Test(String on, boolean passed, String what, String by) {}
+
+    public Completion {
+        walls = List.copyOf(walls);
+        pipes = List.copyOf(pipes);
+        ground = List.copyOf(ground);
+        tests = List.copyOf(tests);
+        differences = List.copyOf(differences);
+        pictures = List.copyOf(pictures);
+    }
+}

@@ -1,0 +1,312 @@
+package spadework.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.contract.Contract;
+import spadework.contract.Moved;
+import spadework.contract.PricedChange;
+import spadework.contract.Revision;
+import spadework.contract.UnitLine;
+import spadework.money.Dollars;
+import spadework.paperwork.Dossier;
+import spadework.press.PageText;
+import spadework.press.Recalculation;
+import spadework.press.Templates;
+import spadework.press.VeraPdf;
+import spadework.press.WorkbookDump;
+import spadework.samples.InternalFigures;
+
+/** The papers of a contract: options, change orders, close-out, as a homeowner and a contractor read them. */
+class ContractPapersTest {
+    private static final Printer PRINTER = new Printer(Templates.bundled());
+    private static final Bid OPEN = AgreedBids.of(AgreedBids.open());
+    private static final Bid CHANGED = AgreedBids.of(AgreedBids.changed());
+    private static final Bid CLOSED = AgreedBids.of(AgreedBids.built("20000.00", Optional.of("2026-014-W1")));
+    private static final Map<String, byte[]> OFFERED = PRINTER.print(OPEN, EnumSet.allOf(Paper.class));
+    private static final Map<String, byte[]> ORDERS = PRINTER.print(CHANGED, EnumSet.allOf(Paper.class));
+    private static final Map<String, byte[]> BUILT = PRINTER.print(CLOSED, EnumSet.allOf(Paper.class));
+
+    @TempDir
+    Path office;
+
+    private static String page(Map<String, byte[]> files, String name) throws IOException {
+        return PageText.all(files.get(name + ".pdf")).replaceAll("\\s+", " ");
+    }
+
+    private static List<Double> named(Map<String, byte[]> files, String name, String cell) {
+        return WorkbookDump.named(WorkbookDump.open(files.get(name + ".xlsx")), cell);
+    }
+
+    private static double figure(Dollars amount) {
+        return amount.amount().doubleValue();
+    }
+
+    @Test
+    void onlyAJobWithChangesHasChangeOrdersAndOnlyABuiltOneACompletion() {
+        assertThat(OFFERED.keySet()).containsExactlyInAnyOrder("proposal.pdf", "proposal.xlsx", "scope-of-work.pdf",
+                "scope-of-work.xlsx", "warranty.pdf", "warranty.xlsx", "cost-sheet.pdf", "cost-sheet.xlsx");
+        assertThat(ORDERS.keySet())
+                .contains("change-order-1.pdf", "change-order-2.xlsx", "change-order-3.pdf", "change-order-4.xlsx")
+                .doesNotContain("completion.pdf");
+        assertThat(BUILT.keySet()).contains("completion.pdf", "completion.xlsx").doesNotContain("change-order-4.pdf");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            that there are options, and where   | 2 options (OP1, OP2) you may take or leave; they are not in this price.
+            that the total leaves them out      | None is in the price above.
+            title of an option that costs       | OP1. Front wall too
+            what it is good for                 | It stays dry there.
+            a wall of it with its specifics     | Wall F, front wall, facing south: 20 ft of concrete block
+            a quantity that it adds             | Wall dug free, F +20.0 ft
+            title of an option that saves       | OP2. You move the shrubs
+            a quantity that it takes away       | Shrubs taken up and set back, whole job −6
+            a box to mark                       | I accept OP1
+            what the signature says of options  | each option that you mark as accepted adds its price to that
+            """)
+    void theProposalTellsOfItsOptions(String what, String words) throws IOException {
+        assertThat(page(OFFERED, "proposal")).as(what).contains(words);
+    }
+
+    @Test
+    void anOptionCostsOrSavesInWordsAndTheTotalIsTheProposalsOwn() throws IOException {
+        Contract contract = OPEN.dossier().contract();
+        Dollars costs = contract.options().get(0).sum().total();
+        Dollars saves = Dollars.ZERO.minus(contract.options().get(1).sum().total());
+        assertThat(page(OFFERED, "proposal"))
+                .contains("adds " + costs.text(), "saves " + saves.text(), "What you pay " + contract.proposed().total().text());
+        assertThat(named(OFFERED, "proposal", "job_total")).containsExactly(figure(contract.proposed().total()));
+        assertThat(named(OFFERED, "proposal", "option_prices"))
+                .containsExactly(figure(costs), figure(contract.options().get(1).sum().total()));
+        assertThat(named(OFFERED, "proposal", "total_with_options"))
+                .as("nothing is taken before somebody types it")
+                .containsExactly(figure(contract.proposed().total()));
+    }
+
+    /** A second issue: the job before it had no wall F. */
+    @Test
+    void aRevisionSaysWhatChangedInMoneyAndScope() throws IOException {
+        Dossier now = CHANGED.dossier();
+        Dossier then = AgreedBids.sample();
+        Moved moved = Moved.between(
+                LocalDate.of(2026, 8, 3), then.quote(), then.takeoff(), now.quote(), now.takeoff());
+        Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
+        Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(Paper.PROPOSAL));
+        assertThat(page(files, "proposal"))
+                .contains("Proposal, revision 2", "Revision 2, issued 10 August 2026", "What changed since 3 August 2026")
+                .contains("What you pay " + moved.before().text() + " " + moved.after().text() + " "
+                        + moved.after().minus(moved.before()).text())
+                .contains("Wall C, front wall $0.00", "Wall dug free, C 0.0 ft 24.0 ft +24.0 ft");
+        Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
+        assertThat(page(PRINTER.print(first, EnumSet.of(Paper.PROPOSAL)), "proposal"))
+                .contains("Revision 1, issued").doesNotContain("What changed since");
+    }
+
+    @ParameterizedTest(name = "order {0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            1 | who accepted it, when, how     | Accepted on 9 September 2026 by Ida Wrenfield, signed on paper.
+            1 | reason in words                | You asked for it. We saw it in the trench.
+            1 | the signed price counts        | What it costs $4,321.09
+            1 | the wall with its specifics    | Wall C, front wall, facing south: 24 ft of concrete block
+            1 | the takeoff before and after   | Wall dug free, C 0.0 ft 24.0 ft +24.0 ft
+            1 | what it does to the time       | It adds 3 working days. We finish by 30 September 2026 instead of 25 September 2026
+            2 | the date counts earlier ones   | It adds 1 working day. We finish by 1 October 2026 instead of 30 September 2026
+            2 | the photo                      | See Photo 1.
+            2 | the caption                    | Photo 1: Ledge with the tape
+            3 | that it was declined           | Declined. Nothing changes: not the work, not the price, not the dates.
+            3 | what that does                 | This change was declined: the contract price stays
+            4 | that it waits                  | Not signed yet. Without both signatures nothing changes
+            4 | that signing comes first       | Both of us sign before this work starts.
+            4 | days fewer                     | It takes 1 working day off. We finish by 30 September 2026 instead of 1 October 2026
+            """)
+    void aChangeOrderTells(int number, String what, String words) throws IOException {
+        assertThat(page(ORDERS, "change-order-" + number)).as(what).contains(words);
+    }
+
+    @ParameterizedTest(name = "order {0} has signature lines: {1}")
+    @CsvSource({"1, false", "2, false", "3, false", "4, true"})
+    void onlyAPendingChangeHasLinesToSign(int number, boolean lines) throws IOException {
+        assertThat(page(ORDERS, "change-order-" + number).contains("Who Signature Printed name Date")).isEqualTo(lines);
+    }
+
+    /** Accepted ones move the price from one order to the next; declined and pending ones never do. */
+    @Test
+    void thePriceBeforeAndAfterOfEachOrderIsOnPageAndInWorkbook() throws IOException {
+        Contract contract = CHANGED.dossier().contract();
+        Dollars standing = contract.contracted().total();
+        for (PricedChange change : contract.changes()) {
+            String file = "change-order-" + change.change().number();
+            Dollars after = standing.plus(change.agreed().total());
+            assertThat(named(ORDERS, file, "price_before")).as(file).containsExactly(figure(standing));
+            assertThat(named(ORDERS, file, "price_after")).as(file).containsExactly(figure(after));
+            assertThat(named(ORDERS, file, "change_total")).as(file).containsExactly(figure(change.agreed().total()));
+            assertThat(page(ORDERS, file)).contains(standing.text(), change.agreed().total().text());
+            standing = change.change().decision().isPresent() ? after : standing;
+        }
+        assertThat(standing).isEqualTo(contract.total());
+    }
+
+    @Test
+    void aChangeByUnitPricesIsQuantityTimesPriceOnPageAndInWorkbook() throws IOException {
+        UnitLine line = CHANGED.dossier().contract().changes().get(1).lines().get(0);
+        assertThat(page(ORDERS, "change-order-2")).contains("Charged by the unit prices that the contract fixed.",
+                line.price().price().text() + " cubic yard " + line.amount().text());
+        assertThat(named(ORDERS, "change-order-2", "line_amounts")).containsExactly(figure(line.amount()));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            what the agreed work holds      | option OP2 (you move the shrubs), change order 1 (west wall added), change order 2
+            the certificate                 | Certificate 2026-014-W1, in force from 18 September 2026
+            agreed beside built             | Length 24 ft 25 ft
+            the gallons on their area       | 13.2 gal on
+            the batches                     | batch K-A
+            a hold point with its photo     | seen by Ida Wrenfield on 18 September 2026, Photo 1
+            a pipe                          | M1, solid main 64 ft 66 ft
+            what was not recorded           | Drain stone
+            a test                          | Hose at the cleanout, out at the swale. Ida Wrenfield passed
+            a quantity that came out other  | Solid pipe to the outlet, M1 64.0 ft 66.0 ft +2.0 ft
+            that this moves no price        | The price does not move by these; it moves by signed change orders only.
+            the option in the account       | Contract price, with option OP2
+            a payment                       | Paid: check 11 29 August 2026 −$2,500.00
+            no right is signed away         | Signing takes away no right that the warranty or the law gives you
+            """)
+    void theCompletionTells(String what, String words) throws IOException {
+        assertThat(page(BUILT, "completion")).as(what).contains(words);
+    }
+
+    /** 231 cu in in a US gallon; so many cubic inches over so many square inches are so many inches of film. */
+    @Test
+    void theFilmInTheWorkbookIsGallonsOverArea() throws IOException {
+        double area = 42 * 5.0;
+        String page = page(BUILT, "completion");
+        Matcher found = Pattern.compile("13\\.2 gal on (\\d+) sf").matcher(page);
+        assertThat(found.find()).isTrue();
+        double coated = Double.parseDouble(found.group(1));
+        assertThat(coated).as("wall A with its laps, without its windows").isBetween(area, area * 1.1);
+        double film = 13.2 * 231 / (coated * 144) * 1000;
+        Matcher said = Pattern.compile("which leaves 60 mil when dry ([\\d.]+) mil").matcher(page);
+        assertThat(said.find()).isTrue();
+        assertThat(Double.parseDouble(said.group(1))).isCloseTo(film, Offset.offset(0.3));
+    }
+
+    @ParameterizedTest(name = "{0} paid last")
+    @CsvSource({"20000.00", "0.01", "99999.99"})
+    void theBalanceIsContractAndChangesLessPaymentsToTheCent(String paid) throws IOException {
+        Bid bid = AgreedBids.of(AgreedBids.built(paid, Optional.empty()));
+        Map<String, byte[]> files = PRINTER.print(bid, EnumSet.of(Paper.COMPLETION));
+        Dollars balance = bid.dossier().contract().total().minus(Dollars.of("2500.00")).minus(Dollars.of(paid));
+        assertThat(named(files, "completion", "account_balance")).containsExactly(figure(balance));
+        Dollars shown = balance.isNegative() ? Dollars.ZERO.minus(balance) : balance;
+        assertThat(page(files, "completion"))
+                .contains((balance.isNegative() ? "Comes back to you " : "Still to pay ") + shown.text())
+                .contains("We issue the warranty certificate once nothing is open.");
+    }
+
+    @Test
+    void theCertificateOfAClosedJobIsOfWhatWasBuilt() throws IOException {
+        assertThat(page(BUILT, "warranty"))
+                .contains("Number 2026-014-W1", "Wall C front wall 25 ft", "solid main M1, 66 ft", "18 September 2026")
+                .contains("What is covered was moved by change order 1 (west wall added, 9 September 2026).")
+                .doesNotContainIgnoringCase("specimen");
+        assertThat(page(ORDERS, "warranty")).contains("SPECIMEN", "Wall C front wall 24 ft").doesNotContain("2026-014-W1");
+    }
+
+    @Test
+    void theProposalOfAClosedJobStillTellsOfASpecimenAndOfNoChange() throws IOException {
+        assertThat(page(BUILT, "proposal")).isEqualTo(page(OFFERED, "proposal"));
+        assertThat(page(BUILT, "proposal")).doesNotContain("Wall C");
+    }
+
+    @Test
+    void theScopeSaysWhichOptionsAndChangesItHolds() throws IOException {
+        assertThat(page(ORDERS, "scope-of-work"))
+                .contains("This is the agreed work. It holds the option OP2, you move the shrubs, and the change orders 1,"
+                        + " west wall added, of 9 September 2026; 2, rock at wall B, of 10 September 2026.")
+                .contains("Wall C, front wall").doesNotContain("Sod at the back", "Fewer shrubs");
+        assertThat(page(OFFERED, "scope-of-work")).doesNotContain("This is the agreed work");
+    }
+
+    @Test
+    void theCostSheetOfAnAcceptedJobShowsWhatTheAgreedPriceLeaves() throws IOException {
+        Dollars agreed = CHANGED.dossier().contract().now().price();
+        assertThat(page(ORDERS, "cost-sheet")).contains("Agreed price " + agreed.text(), "Total, reckoned anew");
+        assertThat(named(ORDERS, "cost-sheet", "agreed_price")).containsExactly(figure(agreed));
+        assertThat(named(ORDERS, "cost-sheet", "agreed_left").get(0))
+                .isEqualTo(figure(agreed) - named(ORDERS, "cost-sheet", "with_overhead").get(0),
+                        Offset.offset(0.005));
+        assertThat(page(OFFERED, "cost-sheet")).doesNotContain("Agreed price").contains("Total to the customer");
+    }
+
+    @Test
+    void pagesConformToUa1AndA3a() {
+        Map<String, byte[]> all = papers();
+        all.keySet().removeIf(name -> !name.endsWith(".pdf"));
+        assertThat(all).hasSizeGreaterThanOrEqualTo(8);
+        all.forEach((name, pdf) -> assertThat(VeraPdf.failedRules(pdf)).as(name).isEmpty());
+    }
+
+    @Test
+    void workbooksWorkedOutAgainDifferByNoCent() throws IOException, InterruptedException {
+        Optional<Path> program = Recalculation.office();
+        assumeTrue(program.isPresent(), "no soffice on the path, so the workbooks cannot be worked out again");
+        Recalculation recalculation = new Recalculation(program.get(), office);
+        for (Map.Entry<String, byte[]> file : papers().entrySet()) {
+            if (file.getKey().endsWith(".xlsx")) {
+                assertThat(recalculation.figures(file.getValue())).as(file.getKey())
+                        .isEqualTo(Recalculation.shown(file.getValue()));
+            }
+        }
+    }
+
+    @Test
+    void homeownersPapersCarryNoCostMarginOrNote() throws IOException {
+        List<Dollars> internal = new ArrayList<>(InternalFigures.of(CHANGED));
+        internal.retainAll(InternalFigures.of(CLOSED));
+        internal.retainAll(InternalFigures.of(OPEN));
+        assertThat(internal).hasSizeGreaterThan(60);
+        List<String> words = new ArrayList<>(CHANGED.dossier().job().notes());
+        words.addAll(InternalFigures.WORDS);
+        for (Map.Entry<String, byte[]> file : papers().entrySet()) {
+            if (!file.getKey().contains("cost-sheet")) {
+                String content = InternalFigures.content(file.getKey(), file.getValue());
+                assertThat(internal).as(file.getKey()).noneMatch(amount -> InternalFigures.carries(content, amount));
+                assertThat(words).as(file.getKey()).noneMatch(word -> InternalFigures.says(content, word));
+            }
+        }
+    }
+
+    /** One of each paper that options, changes and close-out touch. */
+    private static Map<String, byte[]> papers() {
+        Map<String, byte[]> all = new TreeMap<>();
+        OFFERED.forEach((name, bytes) -> put(all, "offered ", name, bytes, "proposal"));
+        ORDERS.forEach((name, bytes) -> put(all, "agreed ", name, bytes, "change-order", "cost-sheet", "scope"));
+        BUILT.forEach((name, bytes) -> put(all, "built ", name, bytes, "completion", "warranty"));
+        return all;
+    }
+
+    private static void put(Map<String, byte[]> all, String when, String name, byte[] bytes, String... wanted) {
+        for (String one : wanted) {
+            if (name.startsWith(one)) {
+                all.put(when + name, bytes);
+            }
+        }
+    }
+}
