@@ -58,7 +58,7 @@ final class Sheets {
         switch (paper) {
             case PROPOSAL -> proposal(bid.proposed());
             case SCOPE -> scope(agreed);
-            case CONTRACT -> contract(bid.contracted());
+            case CONTRACT -> agreed.job().agreement().signing().ifPresent(signing -> contract(bid.contracted()));
             case WARRANTY -> warranty(agreed);
             case COST_SHEET -> put(paper, Map.of(
                     "sheet", CostSheetPaper.of(agreed), "plan", drawn(PlanSketch.of(agreed.job()))));
