@@ -135,6 +135,8 @@ final class ScenePicture extends JPanel {
             case DRAIN -> new float[] {4, 2.4f};
             case LIMIT -> new float[] {11, 4};
             case FABRIC -> new float[] {5, 1.8f};
+            case EXTRA_WALL -> new float[] {7, 3};
+            case EXTRA_PIPE -> new float[] {1.2f, 2.2f};
             default -> null;
         };
         pen.setColor(colour(role));
@@ -143,9 +145,9 @@ final class ScenePicture extends JPanel {
 
     private static Color colour(Role role) {
         return switch (role) {
-            case DRAIN, MAIN, ROOF_LINE, WATER -> WATER;
+            case DRAIN, MAIN, ROOF_LINE, EXTRA_PIPE, WATER -> WATER;
             case LIMIT, GROUND, SOIL, STONE -> GREY;
-            case HOUSE, WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> Color.BLACK;
+            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> Color.BLACK;
         };
     }
 }

@@ -156,7 +156,7 @@ public final class Office {
      * @return a PDF; a bid with open stops has one too, which {@link #documents} would not write
      */
     public byte[] page(Bid bid, Paper paper) {
-        return printer.page(bid.dossier(), paper);
+        return printer.page(bid, paper);
     }
 
     /**
@@ -165,7 +165,7 @@ public final class Office {
      * @throws IOException if it cannot be written
      */
     public Outcome save(Bid bid, Paper paper, Path target) throws IOException {
-        return issued(bid, target, () -> printer.page(bid.dossier(), paper));
+        return issued(bid, target, () -> printer.page(bid, paper));
     }
 
     /**
@@ -175,7 +175,7 @@ public final class Office {
      * @throws IOException if it cannot be written
      */
     public Outcome letter(Bid bid, Set<Paper> papers, Path target) throws IOException {
-        return issued(bid, target, () -> postbag.letter(bid.dossier(), papers).draft());
+        return issued(bid, target, () -> postbag.letter(bid, papers).draft());
     }
 
     private Outcome issued(Bid bid, Path target, Supplier<byte[]> content) throws IOException {

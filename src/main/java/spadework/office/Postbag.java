@@ -23,7 +23,8 @@ final class Postbag {
     }
 
     /** @throws IllegalArgumentException if one of the papers is not for the homeowner */
-    Letter letter(Dossier dossier, Set<Paper> papers) {
+    Letter letter(Bid bid, Set<Paper> papers) {
+        Dossier dossier = bid.dossier();
         List<String> names = new ArrayList<>();
         List<Enclosure> enclosures = new ArrayList<>();
         for (Paper paper : papers.stream().sorted().toList()) {
@@ -31,8 +32,9 @@ final class Postbag {
                 throw new IllegalArgumentException(paper.file() + " is not for the homeowner");
             }
             names.add(dossier.terms().get("enclosed." + paper.file()));
-            String file = FileName.safe(dossier.job().number()) + "-" + paper.file() + ".pdf";
-            enclosures.add(new Enclosure(file, PDF, printer.page(dossier, paper)));
+            String number = FileName.safe(dossier.job().number());
+            printer.pages(bid, Set.of(paper)).forEach((file, pages) ->
+                    enclosures.add(new Enclosure(number + "-" + file + ".pdf", PDF, pages)));
         }
         Map<String, Object> model = Map.of("note", CoverNote.of(dossier, names));
         return new Letter(

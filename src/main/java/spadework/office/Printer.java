@@ -30,13 +30,18 @@ final class Printer {
         return pages;
     }
 
-    /** The pages of one paper. */
-    byte[] page(Dossier dossier, Paper paper) {
-        Scene plan = PlanSketch.of(dossier.job());
-        Map<String, Object> model =
-                model(paper, dossier, plan, Figure.of(Sections.of(dossier)), Figure.of(Profiles.of(dossier)));
-        PageInfo info = new PageInfo(LANGUAGE, dossier.company().name(), dossier.job().issued());
-        return got(prepare()).print(paper.template(), model, info);
+    /**
+     * The pages of one paper.
+     *
+     * @throws java.util.NoSuchElementException if the job has no such paper
+     */
+    byte[] page(Bid bid, Paper paper) {
+        return pages(bid, Set.of(paper)).values().stream().findFirst().orElseThrow();
+    }
+
+    /** The pages of those papers by their names without ending. */
+    Map<String, byte[]> pages(Bid bid, Set<Paper> papers) {
+        return pages(bid, Sheets.of(bid, papers), "");
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
@@ -49,13 +54,18 @@ final class Printer {
                     WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
             return files;
         });
+        Map<String, byte[]> files = pages(bid, sheets, ".pdf");
+        files.putAll(got(workbooks));
+        return files;
+    }
+
+    private Map<String, byte[]> pages(Bid bid, List<Sheets.Sheet> sheets, String ending) {
         PagePress press = got(prepare());
         String author = bid.dossier().company().name();
         Map<String, byte[]> files = new LinkedHashMap<>();
         sheets.forEach(sheet -> files.put(
-                sheet.file() + ".pdf",
+                sheet.file() + ending,
                 press.print(sheet.template(), sheet.model(), new PageInfo(LANGUAGE, author, sheet.date()))));
-        files.putAll(got(workbooks));
         return files;
     }
 
