@@ -66,7 +66,7 @@ final class PagePane extends JPanel {
         super(new BorderLayout());
         this.desk = desk;
         this.looking = new LatestOnly<>("looking", this::look, this::seen, this::failed);
-        for (Paper paper : Paper.values()) {
+        for (Paper paper : Paper.ofEveryJob()) {
             papers.addItem(new Choice(paper.file(), Words.of("paper." + paper.file())));
         }
         papers.setName("paper");

@@ -26,7 +26,7 @@ final class PapersPage extends Page {
         group("papers");
         why.setName("why not");
         put(why, "span 12, wmin 100");
-        for (Paper paper : Paper.values()) {
+        for (Paper paper : Paper.ofEveryJob()) {
             String name = Words.of("paper." + paper.file());
             put(new JLabel(name), "span 3");
             put(button(paper, "look", acts.look()), "span 2");

@@ -1,6 +1,7 @@
 package spadework.office;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** The papers of a set. */
@@ -35,7 +36,13 @@ public enum Paper {
 
     /** Whether the homeowner may have it: only a paper that is listed here, so that a new one stays in the office. */
     public boolean isForHomeowner() {
-        return this == PROPOSAL || this == SCOPE || this == CONTRACT || this == WARRANTY;
+        return this == PROPOSAL || this == SCOPE || this == CONTRACT || this == WARRANTY
+                || this == CHANGE_ORDER || this == COMPLETION;
+    }
+
+    /** Those that every job has, once; the others come with changes of the contract and with what was built. */
+    public static List<Paper> ofEveryJob() {
+        return List.of(PROPOSAL, SCOPE, WARRANTY, COST_SHEET);
     }
 
     /** The paper of that name, if there is one. */

@@ -32,8 +32,9 @@ final class Postbag {
                 throw new IllegalArgumentException(paper.file() + " is not for the homeowner");
             }
             names.add(dossier.terms().get("enclosed." + paper.file()));
-            String file = FileName.safe(dossier.job().number()) + "-" + paper.file() + ".pdf";
-            enclosures.add(new Enclosure(file, PDF, printer.page(bid, paper)));
+            String number = FileName.safe(dossier.job().number());
+            printer.pages(bid, Set.of(paper)).forEach((file, pages) ->
+                    enclosures.add(new Enclosure(number + "-" + file + ".pdf", PDF, pages)));
         }
         Map<String, Object> model = Map.of("note", CoverNote.of(dossier, names));
         return new Letter(

@@ -30,18 +30,18 @@ final class Printer {
         return pages;
     }
 
-    /** The pages of one paper; of several change orders those of the last. */
+    /**
+     * The pages of one paper.
+     *
+     * @throws java.util.NoSuchElementException if the job has no such paper
+     */
     byte[] page(Bid bid, Paper paper) {
-        List<Sheets.Sheet> sheets = Sheets.of(bid, Set.of(paper));
-        if (sheets.isEmpty()) {
-            throw new IllegalArgumentException("the job has no " + paper.file() + " yet");
-        }
-        return page(sheets.get(sheets.size() - 1), bid);
+        return pages(bid, Set.of(paper)).values().stream().findFirst().orElseThrow();
     }
 
-    private byte[] page(Sheets.Sheet sheet, Bid bid) {
-        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date());
-        return got(prepare()).print(sheet.template(), sheet.model(), info);
+    /** The pages of those papers by their names without ending. */
+    Map<String, byte[]> pages(Bid bid, Set<Paper> papers) {
+        return pages(bid, Sheets.of(bid, papers), "");
     }
 
     /** The files by name. Workbooks are made on a second thread while the pages are set. */
@@ -54,9 +54,18 @@ final class Printer {
                     WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
             return files;
         });
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", page(sheet, bid)));
+        Map<String, byte[]> files = pages(bid, sheets, ".pdf");
         files.putAll(got(workbooks));
+        return files;
+    }
+
+    private Map<String, byte[]> pages(Bid bid, List<Sheets.Sheet> sheets, String ending) {
+        PagePress press = got(prepare());
+        String author = bid.dossier().company().name();
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        sheets.forEach(sheet -> files.put(
+                sheet.file() + ending,
+                press.print(sheet.template(), sheet.model(), new PageInfo(LANGUAGE, author, sheet.date()))));
         return files;
     }
 

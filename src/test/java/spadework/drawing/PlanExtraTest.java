@@ -33,7 +33,8 @@ class PlanExtraTest {
         Alteration none = Alteration.NONE;
         Job more = more();
         return new Alteration(more.walls(), none.finishes(), none.corners(), more.water().drains(), none.mains(),
-                none.roofLines(), none.downspouts(), none.outlets(), none.items(), none.restoration(), none.takenAway());
+                none.roofLines(), none.downspouts(), none.outlets(), none.items(), none.restoration(),
+                none.takenAway());
     }
 
     private static Job offering(Alteration alteration) {

