@@ -41,12 +41,18 @@ public record Draft(Entries root) {
 
     /**
      * What a field at a place shows: the words, or the bare number as written; empty where nothing stands. The first
-     * place of a group that is written as one value shows that value.
+     * place of a group that is written as one value shows that value. A list of words is shown as a series.
      */
     public String shown(String pointer) {
         Optional<Value> value = at(pointer).or(() -> first(pointer));
-        return value.map(found -> found instanceof Text words ? words.words()
-                : found instanceof Value.Bare bare ? bare.token() : "").orElse("");
+        return value.map(Draft::shown).orElse("");
+    }
+
+    private static String shown(Value value) {
+        if (value instanceof Rows rows) {
+            return Series.shown(rows);
+        }
+        return value instanceof Text words ? words.words() : value instanceof Value.Bare bare ? bare.token() : "";
     }
 
     private Optional<Value> first(String pointer) {
@@ -64,6 +70,10 @@ public record Draft(Entries root) {
     /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out, but never a row. */
     public Draft typed(String pointer, String typed) {
         Kind kind = OUTLINE.at(pointer).map(Spot::kind).orElse(Kind.LABEL);
+        if (kind == Kind.LIST) {
+            Rows series = Series.typed(typed, at(pointer));
+            return series.isEmpty() ? without(pointer) : with(pointer, series);
+        }
         boolean row = at(Pointer.above(pointer)).filter(Rows.class::isInstance).isPresent();
         return typed.isEmpty() && !row ? without(pointer) : with(pointer, kind.written(typed));
     }

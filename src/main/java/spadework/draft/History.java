@@ -29,7 +29,7 @@ public record History(
     }
 
     /**
-     * The draft after an edit.
+     * The draft after an edit. What is typed and typed back within one step is no step.
      *
      * @param where names the edit that is going on; the same name twice in a row is one step; empty for a whole step
      */
@@ -38,6 +38,9 @@ public record History(
             return this;
         }
         boolean same = !where.isEmpty() && where.equals(open);
+        if (same && past.filter(step -> step.draft().equals(next)).isPresent()) {
+            return new History(past.get().draft(), past.get().below(), Optional.empty(), saved, "");
+        }
         Optional<Steps> before = same ? past : Optional.of(new Steps(now, past));
         return new History(next, before, Optional.empty(), saved, where);
     }

@@ -21,10 +21,11 @@ final class ChoiceEntry implements Entry {
     private final List<Choice> choices;
     private boolean showing;
 
-    ChoiceEntry(Desk desk, Base base, String key, String format) {
+    ChoiceEntry(Desk desk, Base base, String key) {
         this.desk = desk;
         this.base = base;
         this.key = key;
+        String format = base.format(key);
         Spot spot = Outline.job().at(format).orElseThrow();
         this.choices = choices(spot);
         box.setModel(new DefaultComboBoxModel<>(choices.toArray(Choice[]::new)));
@@ -63,7 +64,8 @@ final class ChoiceEntry implements Entry {
         return box;
     }
 
-    JPanel panel() {
+    @Override
+    public JPanel panel() {
         return look.panel();
     }
 
@@ -84,6 +86,6 @@ final class ChoiceEntry implements Entry {
 
     @Override
     public void showFaults() {
-        look.tell(pointer().map(desk::faultsIn).orElse(List.of()));
+        look.tell(pointer(), desk);
     }
 }

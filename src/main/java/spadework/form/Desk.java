@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import spadework.draft.Draft;
 import spadework.draft.History;
+import spadework.draft.Outline;
 import spadework.draft.Pointer;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
@@ -101,6 +102,13 @@ final class Desk {
         draftWatchers.forEach(Runnable::run);
     }
 
+    /** The same for a draft that was edited on while it was being saved. */
+    void savedAs(JobFile as, Draft draft) {
+        file = as;
+        history = new History(draft(), history.past(), history.future(), Optional.of(draft), history.open());
+        draftWatchers.forEach(Runnable::run);
+    }
+
     /** Takes the file's text in as a step, which can be undone. */
     void reload(JobFile as, Draft draft) {
         file = as;
@@ -182,6 +190,16 @@ final class Desk {
     /** What is wrong at a place or inside it. */
     List<Fault> faultsIn(String pointer) {
         return faults.stream().filter(fault -> Pointer.isIn(fault.place().pointer(), pointer)).toList();
+    }
+
+    /** The same for a field; one whose value stands for its whole group has the group's own faults too. */
+    List<Fault> faultsAt(String pointer) {
+        String above = Pointer.above(pointer);
+        boolean first = Outline.job().at(above)
+                .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
+        List<Fault> own = new ArrayList<>(faultsIn(pointer));
+        faults.stream().filter(fault -> first && fault.place().pointer().equals(above)).forEach(own::add);
+        return own;
     }
 
     /** Findings of the bid, gravest first; a stop that somebody answers for counts as an advice. */

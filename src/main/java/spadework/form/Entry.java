@@ -2,6 +2,7 @@ package spadework.form;
 
 import java.util.Optional;
 import javax.swing.JComponent;
+import javax.swing.JPanel;
 
 /** A control that is bound to a place of the job. */
 interface Entry {
@@ -11,6 +12,9 @@ interface Entry {
 
     /** What takes the keyboard. */
     JComponent control();
+
+    /** The control under its label, with what is wrong below it. */
+    JPanel panel();
 
     /** Shows what the draft says now. */
     void showDraft();

@@ -15,7 +15,6 @@ import spadework.finding.Fault;
 
 /** A label above a control, and below it, when there is one, what is wrong. */
 final class FieldLook {
-    private static final String ERROR = "error";
     private static final String OUTLINE = "JComponent.outline";
 
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
@@ -26,38 +25,53 @@ final class FieldLook {
      * Puts a control under its label.
      *
      * @param needed whether the job cannot do without it
+     * @param shown the control, or what holds it
      */
     FieldLook(String name, boolean needed, JComponent control, JComponent shown, String help) {
         this.control = control;
         JLabel label = new JLabel(needed ? Words.of("field.needed", name) : name);
         label.setLabelFor(control);
-        label.putClientProperty("FlatLaf.styleClass", "small");
         control.getAccessibleContext().setAccessibleName(name);
         control.getAccessibleContext().setAccessibleDescription(help);
         control.setToolTipText(help.isEmpty() ? null : help);
         wrong.setVisible(false);
-        wrong.setName("wrong");
         panel.setOpaque(false);
         panel.add(label);
-        panel.add(shown);
-        panel.add(wrong);
+        panel.add(shown, "wmin 30");
+        panel.add(wrong, "wmin 30");
     }
 
     JPanel panel() {
         return panel;
     }
 
-    /** Marks the control and tells each fault as the command line does, without the place. */
+    /**
+     * Marks the control and tells each fault as the command line does, without the place. What is only missing is
+     * marked more lightly: nobody has been there yet.
+     */
+    void tell(Optional<String> pointer, Desk desk) {
+        List<Fault> faults = pointer.map(desk::faultsAt).orElse(List.of());
+        boolean missing = pointer.filter(p -> desk.draft().shown(p).isEmpty()).isPresent();
+        control.putClientProperty(OUTLINE, faults.isEmpty() ? null : missing ? "warning" : "error");
+        say(missing ? "" : told(faults));
+    }
+
+    /** Marks the control and tells each fault. */
     void tell(List<Fault> faults) {
-        control.putClientProperty(OUTLINE, faults.isEmpty() ? null : ERROR);
-        String text = faults.stream().map(FieldLook::told).distinct().collect(Collectors.joining("\n"));
+        control.putClientProperty(OUTLINE, faults.isEmpty() ? null : "error");
+        say(told(faults));
+    }
+
+    private void say(String text) {
         if (!text.equals(wrong.getText())) {
             wrong.setText(text);
-        }
-        if (wrong.isVisible() == faults.isEmpty()) {
-            wrong.setVisible(!faults.isEmpty());
+            wrong.setVisible(!text.isEmpty());
             panel.revalidate();
         }
+    }
+
+    static String told(List<Fault> faults) {
+        return faults.stream().map(FieldLook::told).distinct().collect(Collectors.joining("\n"));
     }
 
     /** What is wrong, what is allowed and the mend, as {@link Fault#text} without the place. */
@@ -65,13 +79,15 @@ final class FieldLook {
         return Words.of("fault.told", fault.found(), fault.allowed(), fault.mend());
     }
 
-    /** What is taken where nothing is written, for the empty field to show. */
-    static String usual(Optional<Spot> spot) {
-        return spot.flatMap(Spot::usual).map(usual -> Words.of("field.usual", usual)).orElse("");
+    /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */
+    static String placeholder(Optional<Spot> spot) {
+        return spot.map(s -> s.usual().map(usual -> Words.of("field.usual", usual))
+                .orElse(Words.or("example." + s.kind(), ""))).orElse("");
     }
 
-    private static JTextArea wrapped() {
+    static JTextArea wrapped() {
         JTextArea area = new JTextArea();
+        area.setName("wrong");
         area.setLineWrap(true);
         area.setWrapStyleWord(true);
         area.setEditable(false);

@@ -2,26 +2,21 @@ package spadework.form;
 
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
-import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import javax.swing.text.JTextComponent;
 import spadework.draft.Kind;
 import spadework.draft.Outline;
-import spadework.draft.Pointer;
 import spadework.draft.Spot;
 import spadework.draft.Tidy;
-import spadework.finding.Fault;
 
 /**
  * A field for words or a measure. Each keystroke goes into the draft, right or wrong. On leaving it, what was typed is
- * spelled tidily: same figures, same units.
+ * spelled tidily, with the same figures and the same units, and the draft keeps it so.
  */
 final class TextEntry implements Entry {
     private final Desk desk;
@@ -32,35 +27,21 @@ final class TextEntry implements Entry {
     private boolean showing;
     private boolean typed;
 
-    TextEntry(Desk desk, Base base, String key, String format) {
+    TextEntry(Desk desk, Base base, String key) {
         this.desk = desk;
         this.base = base;
         this.key = key;
+        String format = base.format(key);
         Optional<Spot> spot = Outline.job().at(format);
-        boolean long_ = spot.filter(s -> s.kind() == Kind.TEXT).isPresent();
-        text = long_ ? area() : new JTextField();
+        boolean lines = spot.filter(s -> s.kind() == Kind.TEXT).isPresent();
+        text = lines ? area() : new JTextField();
         text.setName(format);
         text.getDocument().putProperty("filterNewlines", Boolean.FALSE);
-        text.putClientProperty("JTextField.placeholderText", FieldLook.usual(spot));
-        JComponent shown = long_ ? new JScrollPane(text) : text;
-        look = new FieldLook(
-                Words.field(format), spot.filter(Spot::needed).isPresent(), text, shown, spot.map(Spot::help).orElse(""));
-        text.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                type();
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                type();
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // Plain text has no attributes to change.
-            }
-        });
+        text.putClientProperty("JTextField.placeholderText", FieldLook.placeholder(spot));
+        JComponent shown = lines ? new JScrollPane(text) : text;
+        boolean needed = spot.filter(Spot::needed).isPresent();
+        look = new FieldLook(Words.field(format), needed, text, shown, spot.map(Spot::help).orElse(""));
+        Typing.in(text, this::type);
         text.addFocusListener(new FocusAdapter() {
             @Override
             public void focusLost(FocusEvent event) {
@@ -91,6 +72,7 @@ final class TextEntry implements Entry {
             Kind kind = Outline.job().at(pointer.get()).map(Spot::kind).orElse(Kind.LABEL);
             desk.type(pointer.get(), Tidy.of(kind, text.getText()));
             desk.settle();
+            show(desk.draft().shown(pointer.get()));
         }
         typed = false;
     }
@@ -105,15 +87,24 @@ final class TextEntry implements Entry {
         return text;
     }
 
-    JPanel panel() {
+    @Override
+    public JPanel panel() {
         return look.panel();
     }
 
     @Override
     public void showDraft() {
         Optional<String> pointer = pointer();
-        String says = pointer.map(desk.draft()::shown).orElse("");
         text.setEnabled(pointer.isPresent());
+        // Another spelling of what the draft says already, as "A, " for "A", stays while it is being typed.
+        boolean same = typed && text.isFocusOwner()
+                && pointer.filter(p -> desk.draft().typed(p, text.getText()).equals(desk.draft())).isPresent();
+        if (!same) {
+            show(pointer.map(desk.draft()::shown).orElse(""));
+        }
+    }
+
+    private void show(String says) {
         if (!says.equals(text.getText())) {
             showing = true;
             text.setText(says);
@@ -124,17 +115,6 @@ final class TextEntry implements Entry {
 
     @Override
     public void showFaults() {
-        look.tell(pointer().map(this::faults).orElse(List.of()));
-    }
-
-    /** A value that stands for its whole group shows the group's faults. */
-    private List<Fault> faults(String pointer) {
-        List<Fault> own = desk.faultsIn(pointer);
-        String above = Pointer.above(pointer);
-        boolean first = Outline.job().at(above)
-                .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
-        return own.isEmpty() && first
-                ? desk.faults().stream().filter(fault -> fault.place().pointer().equals(above)).toList()
-                : own;
+        look.tell(pointer(), desk);
     }
 }

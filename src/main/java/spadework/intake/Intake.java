@@ -113,6 +113,24 @@ public final class Intake {
         return read(file, () -> JsonPass.over(file.toString(), text));
     }
 
+    /**
+     * Reads a company whose text is at hand.
+     *
+     * @param shown its name in faults
+     * @return every fault of it, sorted by place; none for one that can be used
+     */
+    public List<Fault> faultsOfCompany(String text, String shown) {
+        Sheet sheet = JsonPass.over(shown, text);
+        sheet.root().ifPresent(CompanyReader::read);
+        return sheet.faults().stream().sorted(BY_PLACE).toList();
+    }
+
+    /** The price book that a job file at that place has; nothing if there is none without fault. */
+    public Optional<PriceBook> book(Path file) {
+        Shop shop = shop(Nearby.folderOf(file));
+        return shop.faults().isEmpty() ? shop.book() : Optional.empty();
+    }
+
     /** The job's file, where its folder may have been named. */
     public static Path fileOf(Path job) {
         return Files.isDirectory(job) ? job.resolve(JOB) : job;
@@ -122,7 +140,7 @@ public final class Intake {
         Path folder = Nearby.folderOf(file);
         Optional<Path> companyFile = Nearby.find(folder, COMPANY);
         Optional<Path> bookFile = Nearby.find(folder, BOOK);
-        Shop shop = shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
+        Shop shop = shop(folder);
 
         Sheet sheet = text.get();
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
@@ -165,6 +183,12 @@ public final class Intake {
         Optional<Sheet> sheet = file.map(Intake::sheet);
         StateRuleBook book = sheet.map(bundled::changedBy).orElse(bundled);
         return new RuleSheet(book, sheet.map(Sheet::faults).orElse(List.of()));
+    }
+
+    private Shop shop(Path folder) {
+        Optional<Path> companyFile = Nearby.find(folder, COMPANY);
+        Optional<Path> bookFile = Nearby.find(folder, BOOK);
+        return shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
     }
 
     private Shop shop(Optional<Path> company, Optional<Path> book) {

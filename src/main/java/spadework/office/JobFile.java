@@ -7,6 +7,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import spadework.intake.Intake;
 import spadework.register.AtomicFile;
 
 /**
@@ -15,7 +16,7 @@ import spadework.register.AtomicFile;
  */
 public final class JobFile {
     private final Path file;
-    private Optional<byte[]> known;
+    private volatile Optional<byte[]> known;
 
     /** What came of saving. */
     public enum Saved {
@@ -36,6 +37,16 @@ public final class JobFile {
      */
     public static JobFile at(Path file) throws IOException {
         return new JobFile(file, content(file));
+    }
+
+    /** The job's file, where its folder may have been named. */
+    public static Path of(Path job) {
+        return Intake.fileOf(job);
+    }
+
+    /** Where the file of a job with that number belongs among the jobs of a folder. */
+    public static Path place(Path jobs, String number) {
+        return jobs.resolve(FileName.safe(number)).resolve("job.json");
     }
 
     public Path path() {

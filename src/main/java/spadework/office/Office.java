@@ -20,6 +20,7 @@ import spadework.intake.Refused;
 import spadework.intake.Understood;
 import spadework.paperwork.Terms;
 import spadework.press.Templates;
+import spadework.pricebook.PriceBook;
 import spadework.register.AtomicFile;
 import spadework.register.Entry;
 
@@ -71,6 +72,11 @@ public final class Office {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** The price book that a job at that place has, if it can be read. */
+    public Optional<PriceBook> book(Path file) {
+        return intake.book(file);
     }
 
     private Answer bidOf(String text, Path file) throws IOException {

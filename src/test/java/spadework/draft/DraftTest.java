@@ -58,6 +58,10 @@ class DraftTest {
             # nothing typed takes the value out, and what it leaves empty; never a row
             {'title': 'x', 'site': {'house': {'eastWest': '4 ft'}}} | /site/house/eastWest | `` | { 'title': 'x' }
             {'walls': [{'label': 'A'}]}                             | /walls/0/label       | `` | { 'walls': [ {} ] }
+            # a list of words is typed as a series
+            {'walls': [{}]}                         | /walls/0/strip       | X-1, Y ; | { 'walls': [ { 'strip': ['X-1', 'Y'] } ] }
+            {'walls': [{'strip': ['a, b', 'c']}]}   | /walls/0/strip       | a, b; d  | { 'walls': [ { 'strip': ['a, b', 'd'] } ] }
+            {'walls': [{'strip': ['c']}]}           | /walls/0/strip       | ``       | { 'walls': [ {} ] }
             # one depth for the whole wall, or one at each end
             {'walls': [{}]}                         | /walls/0/depth/start | 5 ft | { 'walls': [ { 'depth': '5 ft' } ] }
             {'walls': [{'depth': '5 ft'}]}          | /walls/0/depth/end   | 6 ft | { 'walls': [ { 'depth': { 'start': '5 ft', 'end': '6 ft' } } ] }
@@ -74,6 +78,8 @@ class DraftTest {
             {'walls': [{'depth': '5 ft'}]}                | /walls/0/depth/end   | ``
             {'walls': [{'footing': '5 ft'}]}              | /walls/0/footing/thickness | ``
             {'walls': [{'condition': {'displaced': false}}]} | /walls/0/condition/displaced | false
+            {'walls': [{'strip': ['a', 'b']}]}            | /walls/0/strip       | a, b
+            {'walls': [{'strip': ['a, b', 'c']}]}         | /walls/0/strip       | a, b; c
             {}                                            | /walls/7/label       | ``
             """)
     void fieldShowsWhatStandsInTheFile(String file, String pointer, String shown) {

@@ -28,6 +28,12 @@ class HistoryTest {
     }
 
     @Test
+    void whatIsTypedBackIsNoStep() {
+        History history = History.ofSaved(title("a")).edited(title("ab"), "/title").edited(title("a"), "/title");
+        assertThat(history.undone()).isEqualTo(history);
+    }
+
+    @Test
     void stepsGoBackWithoutLimit() {
         History history = History.ofSaved(EMPTY);
         for (int i = 0; i < 10_000; i++) {

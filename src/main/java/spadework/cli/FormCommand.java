@@ -1,0 +1,44 @@
+package spadework.cli;
+
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spadework.form.Forms;
+
+/** Opens the form. */
+@Command(
+        name = "form",
+        description = "Fill in a job in a window: the price, what was found and the page stand beside it.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework form jobs/2026-014")
+final class FormCommand implements Callable<Integer> {
+    @Parameters(
+            arity = "0..1",
+            paramLabel = "JOB",
+            description = "A job file, or the folder that holds its job.json; without it a new job.")
+    private Path job;
+
+    @Mixin
+    private JobArguments arguments;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (GraphicsEnvironment.isHeadless()) {
+            spec.commandLine().getErr().println("form: found no screen; allowed: a machine with one; mend: edit the job"
+                    + " file and use the other commands");
+            return Spadework.UNUSABLE;
+        }
+        Forms.open(Optional.ofNullable(job), arguments.templates(), LocalDate.now());
+        return Spadework.DONE;
+    }
+}

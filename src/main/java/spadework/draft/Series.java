@@ -1,0 +1,36 @@
+package spadework.draft;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import spadework.draft.Value.Rows;
+import spadework.draft.Value.Text;
+
+/** A list of words in one field: {@code A, B}. Where a word holds a comma itself, semicolons part them. */
+final class Series {
+    private Series() {}
+
+    static String shown(Rows rows) {
+        boolean words = rows.values().stream().allMatch(Text.class::isInstance);
+        return !words ? "" : words(rows).stream().collect(Collectors.joining(holdsComma(rows) ? "; " : ", "));
+    }
+
+    /** What was typed, parted; blank parts are none. */
+    static Rows typed(String typed, Optional<Value> before) {
+        boolean commas = before.filter(Rows.class::isInstance).map(Rows.class::cast).filter(Series::holdsComma).isEmpty();
+        return new Rows(Arrays.stream(typed.split(commas ? "[,;]" : ";"))
+                .map(String::strip)
+                .filter(word -> !word.isEmpty())
+                .map(word -> (Value) new Text(word))
+                .toList());
+    }
+
+    private static boolean holdsComma(Rows rows) {
+        return words(rows).stream().anyMatch(word -> word.contains(","));
+    }
+
+    private static List<String> words(Rows rows) {
+        return rows.values().stream().filter(Text.class::isInstance).map(row -> ((Text) row).words()).toList();
+    }
+}

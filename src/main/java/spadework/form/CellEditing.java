@@ -1,0 +1,102 @@
+package spadework.form;
+
+import java.awt.Component;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractCellEditor;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.table.TableCellEditor;
+import spadework.draft.Kind;
+import spadework.draft.Spot;
+import spadework.draft.Tidy;
+
+/** Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back. */
+final class CellEditing extends AbstractCellEditor implements TableCellEditor {
+    private final Desk desk;
+    private final RowsModel model;
+    private final JTextField text = new JTextField();
+    private final JComboBox<Choice> box = new JComboBox<>();
+    private Optional<String> pointer = Optional.empty();
+    private Spot spot;
+    private String before = "";
+    private boolean showing;
+
+    CellEditing(Desk desk, RowsModel model) {
+        this.desk = desk;
+        this.model = model;
+        text.setName("cell");
+        text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
+        text.getDocument().putProperty("filterNewlines", Boolean.FALSE);
+        box.setName("cell choice");
+        box.putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE);
+        box.setMaximumRowCount(14);
+        PlainText.inList(box);
+        Typing.in(text, () -> write(text.getText()));
+        box.addActionListener(event -> {
+            if (!showing && box.getSelectedItem() instanceof Choice choice) {
+                write(choice.word());
+            }
+        });
+    }
+
+    private void write(String typed) {
+        if (!showing) {
+            pointer.ifPresent(place -> desk.type(place, typed));
+        }
+    }
+
+    @Override
+    public Component getTableCellEditorComponent(JTable table, Object value, boolean selected, int row, int column) {
+        Column edited = model.column(column);
+        pointer = model.pointer(row, column);
+        spot = edited.spot();
+        before = String.valueOf(value);
+        String name = Words.of("cell.name", edited.name(), row + 1);
+        showing = true;
+        text.setText(before);
+        text.getAccessibleContext().setAccessibleName(name);
+        text.putClientProperty("JTextField.placeholderText", FieldLook.placeholder(Optional.of(spot)));
+        box.getAccessibleContext().setAccessibleName(name);
+        if (isChoice()) {
+            List<Choice> choices = Choice.with(ChoiceEntry.choices(spot), before);
+            box.setModel(new DefaultComboBoxModel<>(choices.toArray(Choice[]::new)));
+            box.setSelectedItem(Choice.of(choices, before));
+        }
+        showing = false;
+        return isChoice() ? box : text;
+    }
+
+    private boolean isChoice() {
+        return spot.kind() == Kind.CHOICE || spot.kind() == Kind.YES_OR_NO;
+    }
+
+    @Override
+    public Object getCellEditorValue() {
+        return isChoice() && box.getSelectedItem() instanceof Choice choice ? choice.word() : text.getText();
+    }
+
+    @Override
+    public boolean stopCellEditing() {
+        if (!isChoice() && !text.getText().equals(before)) {
+            write(Tidy.of(spot.kind(), text.getText()));
+        }
+        end();
+        return super.stopCellEditing();
+    }
+
+    @Override
+    public void cancelCellEditing() {
+        write(before);
+        end();
+        super.cancelCellEditing();
+    }
+
+    private void end() {
+        pointer = Optional.empty();
+        desk.settle();
+    }
+}

@@ -1,0 +1,148 @@
+package spadework.form;
+
+import java.awt.Window;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import javax.swing.JFrame;
+import javax.swing.SwingUtilities;
+import spadework.draft.Draft;
+import spadework.draft.History;
+import spadework.office.Answer;
+import spadework.office.JobFile;
+import spadework.office.Office;
+import spadework.office.Refusal;
+import spadework.office.Yard;
+
+/** Opens the windows: the first page, a new job, a job from its file. */
+public final class Forms {
+    private final Optional<Path> templates;
+    private final LocalDate today;
+    private final Outside outside;
+    private final Memory memory;
+    private final CountDownLatch closed = new CountDownLatch(1);
+    private int open;
+
+    /** Where jobs live, kept from one start to the next. */
+    interface Memory {
+        Optional<Path> jobs();
+
+        void keep(Path jobs);
+    }
+
+    Forms(Optional<Path> templates, LocalDate today, Outside outside, Memory memory) {
+        this.templates = templates;
+        this.today = today;
+        this.outside = outside;
+        this.memory = memory;
+    }
+
+    /**
+     * Opens a window and comes back when the last one is closed.
+     *
+     * @param job the job to open; without one a new job, or the first page where nobody has said yet where jobs live
+     * @param templates templates of the contractor's own
+     * @param today the date that a new job carries
+     * @throws java.awt.HeadlessException if there is no screen
+     */
+    public static void open(Optional<Path> job, Optional<Path> templates, LocalDate today) throws InterruptedException {
+        Forms forms = new Forms(templates, today, new Machine(), new Preferred());
+        SwingUtilities.invokeLater(() -> {
+            Looks.wear(false);
+            forms.begin(job);
+        });
+        forms.closed.await();
+    }
+
+    /** Opens the first window; on the window's thread. */
+    JFrame begin(Optional<Path> job) {
+        if (job.isPresent()) {
+            return openJob(job.get());
+        }
+        return memory.jobs().filter(Yard::isReady).isPresent() ? newJob() : first();
+    }
+
+    JFrame first() {
+        return shown(new FirstPage(outside, memory, yard -> newJob(), this::sample));
+    }
+
+    /** A job without a file: it gets one among the jobs with its first saving. */
+    JobWindow newJob() {
+        Path jobs = memory.jobs().orElseThrow();
+        Draft blank = Draft.empty().typed("/issued", today.toString());
+        try {
+            JobFile file = JobFile.at(jobs.resolve("new-job").resolve("job.json"));
+            JobWindow window = window(file, History.ofNew(blank));
+            window.saving().isNewIn(jobs);
+            file.unsaved().ifPresent(window.saving()::offer);
+            return shown(window);
+        } catch (IOException unreadable) {
+            throw new IllegalStateException(unreadable);
+        }
+    }
+
+    /** The sample that comes with the program, as a copy that may be changed. */
+    JFrame sample() {
+        try {
+            return openJob(Yard.sample(memory.jobs().orElse(Yard.usual())));
+        } catch (IOException unwritable) {
+            return told(Words.of("file.refused", unwritable.getMessage()));
+        }
+    }
+
+    /** Opens a job's file, or says why it cannot be opened. */
+    JFrame openJob(Path job) {
+        try {
+            JobFile file = JobFile.at(JobFile.of(job));
+            Optional<Draft> draft = file.text().isEmpty() ? Optional.of(Draft.empty()) : file.text().flatMap(Draft::read);
+            if (draft.isEmpty()) {
+                return told(Words.of("first.unreadable", file.path(), why(file)));
+            }
+            JobWindow window = window(file, file.text().isEmpty() ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
+            file.unsaved().ifPresent(window.saving()::offer);
+            return shown(window);
+        } catch (IOException unreadable) {
+            return told(Words.of("file.refused", unreadable.getMessage()));
+        }
+    }
+
+    private String why(JobFile file) {
+        Answer answer = Office.with(templates).bid(file.path());
+        return answer instanceof Refusal refusal ? refusal.faults().get(0).text() : "";
+    }
+
+    private JFrame told(String words) {
+        FirstPage page = new FirstPage(outside, memory, yard -> newJob(), this::sample);
+        page.notice().say(words);
+        return shown(page);
+    }
+
+    private JobWindow window(JobFile file, History history) {
+        Desk desk = new Desk(Office.with(templates), file, history);
+        Path near = Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
+        return new JobWindow(desk, outside, new WindowMenu.Jobs(
+                () -> begin(Optional.empty()),
+                () -> outside.open(null, near).ifPresent(this::openJob),
+                this::sample));
+    }
+
+    private <W extends JFrame> W shown(W window) {
+        open++;
+        window.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosed(WindowEvent event) {
+                open--;
+                if (open == 0) {
+                    closed.countDown();
+                }
+            }
+        });
+        window.setLocationRelativeTo((Window) null);
+        window.setVisible(true);
+        return window;
+    }
+}

@@ -1,0 +1,89 @@
+package spadework.form;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import spadework.draft.Draft;
+import spadework.draft.Pointer;
+
+/**
+ * What a row that is added begins with: a label that is free, and what is plainly the same as in the row above. What
+ * has to be seen or measured is never put in.
+ */
+final class NewRow {
+    private static final String LABEL = "/label";
+    private static final Map<String, String> PREFIX = Map.of(
+            "/water/drains", "D", "/water/mains", "M", "/water/roofLines", "R", "/water/downspouts", "DS",
+            "/water/outlets", "O", "/water/candidates", "C");
+
+    /** What a house's walls and a firm's trenches have in common. */
+    private static final Map<String, List<String>> AS_ABOVE = Map.of(
+            "/walls", List.of("/kind", "/strip", "/footing/thickness", "/footing/projection", "/finish/system",
+                    "/finish/item", "/finish/dryFilm", "/digging/access", "/digging/bottomWidth", "/digging/protection"),
+            "/water/mains", List.of("/item", "/trench/width", "/into"),
+            "/water/roofLines", List.of("/item", "/trench/width", "/into"),
+            "/water/downspouts", List.of("/into"),
+            "/water/drains", List.of("/item", "/into"));
+
+    private NewRow() {}
+
+    /** The draft with a row added behind the last of a list. */
+    static Draft added(Draft draft, String list) {
+        int index = draft.rows(list);
+        String row = Pointer.of(list, index);
+        Draft added = draft.insertedBlank(list, index);
+        if (list.equals("/walls")) {
+            added = added.typed(row + LABEL, free(draft, list, ""));
+        } else if (PREFIX.containsKey(list)) {
+            added = added.typed(row + LABEL, free(draft, list, PREFIX.get(list)));
+        }
+        for (String key : AS_ABOVE.getOrDefault(list, List.of())) {
+            String above = index == 0 ? "" : draft.shown(Pointer.of(list, index - 1) + key);
+            added = above.isEmpty() ? added : added.typed(row + key, above);
+        }
+        return into(added, list, row);
+    }
+
+    /** The draft with a row once more behind itself; the copy gets a label that is free. */
+    static Draft doubled(Draft draft, String list, int row) {
+        boolean labelled = list.equals("/walls") || PREFIX.containsKey(list);
+        Draft doubled = draft.duplicated(list, row);
+        String label = Pointer.of(list, row + 1) + LABEL;
+        return labelled ? doubled.typed(label, free(draft, list, PREFIX.getOrDefault(list, ""))) : doubled;
+    }
+
+    /** Water goes to the only place there is. */
+    private static Draft into(Draft draft, String list, String row) {
+        Optional<String> target = switch (list) {
+            case "/water/drains" -> only(draft, "/water/mains").or(() -> only(draft, "/water/outlets"));
+            case "/water/mains", "/water/roofLines" -> only(draft, "/water/outlets");
+            case "/water/downspouts" -> only(draft, "/water/roofLines");
+            default -> Optional.empty();
+        };
+        boolean open = draft.shown(row + "/into").isEmpty();
+        return target.isPresent() && open ? draft.typed(row + "/into", target.get()) : draft;
+    }
+
+    private static Optional<String> only(Draft draft, String list) {
+        return draft.rows(list) == 1 ? Optional.of(draft.shown(list + "/0" + LABEL)).filter(l -> !l.isEmpty()) : Optional.empty();
+    }
+
+    private static String free(Draft draft, String list, String prefix) {
+        TreeSet<String> taken = new TreeSet<>();
+        for (int i = 0; i < draft.rows(list); i++) {
+            taken.add(draft.shown(Pointer.of(list, i) + LABEL));
+        }
+        for (int i = 0; ; i++) {
+            String label = prefix.isEmpty() ? letters(i) : prefix + (i + 1);
+            if (!taken.contains(label)) {
+                return label;
+            }
+        }
+    }
+
+    private static String letters(int index) {
+        String letter = Character.toString('A' + index % 26);
+        return index < 26 ? letter : letters(index / 26 - 1) + letter;
+    }
+}

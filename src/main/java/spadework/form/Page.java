@@ -1,0 +1,167 @@
+package spadework.form;
+
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.Scrollable;
+import net.miginfocom.swing.MigLayout;
+import spadework.draft.Kind;
+import spadework.draft.Outline;
+import spadework.draft.Pointer;
+
+/** One station of the way through the form: groups of fields and tables, bound to the draft. */
+class Page extends JPanel implements Scrollable {
+    private static final int COLUMNS = 12;
+
+    private final Desk desk;
+    private final List<Entry> entries = new ArrayList<>();
+    private final List<RowsTable> tables = new ArrayList<>();
+    private JPanel group = this;
+
+    Page(Desk desk, String name) {
+        super(new MigLayout("insets 12 16 16 16, gap 8 10, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        this.desk = desk;
+        setName(name);
+        getAccessibleContext().setAccessibleName(Words.of("page." + name));
+    }
+
+    final Desk desk() {
+        return desk;
+    }
+
+    /** Begins a group of fields under a heading of its own. */
+    final void group(String key) {
+        JLabel heading = new JLabel(Words.of("group." + key));
+        heading.putClientProperty("FlatLaf.styleClass", "h4");
+        add(heading, getComponentCount() == 0 ? "" : "gaptop 10");
+        group = new JPanel(new MigLayout(
+                "insets 0, gap 10 6, fillx, wrap " + COLUMNS + ", hidemode 3", "[grow,fill,sg]".repeat(COLUMNS)));
+        group.setOpaque(false);
+        add(group, "wmin 100");
+    }
+
+    /** A field of the job, so many twelfths of the page wide. */
+    final void field(String key, int wide) {
+        field(Base.JOB, key, wide);
+    }
+
+    final void field(Base base, String key, int wide) {
+        Kind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
+        boolean choice = kind == Kind.CHOICE || kind == Kind.YES_OR_NO;
+        Entry entry = choice ? new ChoiceEntry(desk, base, key) : new TextEntry(desk, base, key);
+        entries.add(entry);
+        group.add(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** A list of the job as a table over the whole width. */
+    final RowsTable table(Base list, String... columns) {
+        return table(list, COLUMNS, columns);
+    }
+
+    final RowsTable table(Base list, int wide, String... columns) {
+        RowsTable table = new RowsTable(desk, list, columns);
+        tables.add(table);
+        table.onChosen(this::showAll);
+        JPanel named = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[grow,fill]"));
+        named.setOpaque(false);
+        JLabel label = new JLabel(Words.field(list.format()));
+        label.setLabelFor(table.table());
+        named.add(label);
+        named.add(table.panel(), "wmin 60");
+        group.add(named, "span " + wide + ", top, wmin 60");
+        return table;
+    }
+
+    /** Something of the page's own. */
+    final void put(JComponent component, String how) {
+        group.add(component, how);
+    }
+
+    final List<Entry> entries() {
+        return entries;
+    }
+
+    /** Shows what the draft says and what is wrong with it. */
+    void showAll() {
+        tables.forEach(RowsTable::showDraft);
+        entries.forEach(Entry::showDraft);
+        showFaults();
+    }
+
+    void showFaults() {
+        tables.forEach(RowsTable::showFaults);
+        entries.forEach(Entry::showFaults);
+    }
+
+    /** Whether a place of the job is on this page. */
+    boolean holds(String pointer) {
+        String format = pointer.replaceAll("/\\d+(?=/|$)", "/0");
+        return entries.stream().anyMatch(entry -> touches(format, entry.control().getName()))
+                || tables.stream().anyMatch(table -> touches(format, table.table().getName()));
+    }
+
+    private static boolean touches(String format, String place) {
+        return Pointer.isIn(format, place) || Pointer.isIn(place, format);
+    }
+
+    /** Goes to a place: chooses its row, then gives the keyboard to its field or cell. */
+    void reveal(String pointer) {
+        boolean cell = false;
+        for (RowsTable table : tables) {
+            if (table.choose(pointer)) {
+                cell = true;
+                focus(table.table());
+            }
+        }
+        showAll();
+        Optional<Entry> exact = entries.stream()
+                .filter(entry -> entry.pointer().filter(at -> Pointer.isIn(pointer, at)).isPresent()).findFirst();
+        Optional<Entry> inside = entries.stream()
+                .filter(entry -> entry.pointer().filter(at -> Pointer.isIn(at, pointer)).isPresent()).findFirst();
+        if (exact.isPresent()) {
+            focus(exact.get().control());
+        } else if (!cell && inside.isPresent()) {
+            focus(inside.get().control());
+        } else if (!cell) {
+            tables.stream()
+                    .filter(table -> table.pointer().filter(at -> Pointer.isIn(pointer, at) || Pointer.isIn(at, pointer)).isPresent())
+                    .findFirst()
+                    .ifPresent(table -> focus(table.table()));
+        }
+    }
+
+    private static void focus(JComponent control) {
+        control.requestFocusInWindow();
+        control.scrollRectToVisible(new Rectangle(0, 0, control.getWidth(), control.getHeight()));
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return 24;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return Math.max(24, visible.height - 48);
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}

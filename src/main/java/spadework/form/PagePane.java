@@ -1,0 +1,227 @@
+package spadework.form;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.awt.image.BufferedImage;
+import java.util.Optional;
+import javax.accessibility.AccessibleContext;
+import javax.accessibility.AccessibleRole;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import net.miginfocom.swing.MigLayout;
+import spadework.office.Bid;
+import spadework.office.Paper;
+import spadework.press.PageView;
+
+/**
+ * The chosen paper as it will be printed, made in the background from the very file that is saved and sent. Only the
+ * latest wish is shown.
+ */
+final class PagePane extends JPanel {
+    /** Width of a letter page. */
+    private static final double POINTS = 612;
+
+    private static final double STEP = 1.25;
+    private static final double LEAST = 0.4;
+    private static final double MOST = 4;
+
+    private final Desk desk;
+    private final LatestOnly<Wish, Sight> looking;
+    private final JComboBox<Choice> papers = new JComboBox<>();
+    private final JLabel number = new JLabel();
+    private final JLabel state = PlainText.of(new JLabel());
+    private final Picture picture = new Picture();
+    private final JScrollPane scroll = new JScrollPane(picture);
+    private Optional<BufferedImage> image = Optional.empty();
+    private Optional<Wish> shown = Optional.empty();
+    private int page;
+    private int pages = 1;
+    private double zoom = 1;
+    /** Only for the looking thread. */
+    private Optional<Open> open = Optional.empty();
+
+    private record Wish(Bid bid, Paper paper, int page, double scale) {
+        boolean isSame(Wish other) {
+            return bid == other.bid && paper == other.paper && page == other.page && scale == other.scale;
+        }
+    }
+
+    private record Sight(BufferedImage image, int pages) {}
+
+    private record Open(Bid bid, Paper paper, PageView view) {}
+
+    PagePane(Desk desk) {
+        super(new BorderLayout());
+        this.desk = desk;
+        this.looking = new LatestOnly<>("looking", this::look, this::seen, this::failed);
+        for (Paper paper : Paper.values()) {
+            papers.addItem(new Choice(paper.file(), Words.of("paper." + paper.file())));
+        }
+        papers.setName("paper");
+        papers.getAccessibleContext().setAccessibleName(Words.of("page.paper"));
+        papers.addActionListener(event -> turn(0));
+        picture.setName("page picture");
+        JPanel bar = new JPanel(new MigLayout("insets 6, gap 4, fillx, hidemode 3", "[grow,fill][][][][][][]"));
+        bar.add(papers, "growx");
+        bar.add(button("back", () -> turn(page - 1)));
+        bar.add(number);
+        bar.add(button("on", () -> turn(page + 1)));
+        bar.add(button("smaller", () -> zoom(zoom / STEP)));
+        bar.add(button("larger", () -> zoom(zoom * STEP)));
+        bar.add(button("fit", () -> zoom(1)), "wrap");
+        bar.add(state, "span, growx, wmin 40");
+        state.setName("page state");
+        scroll.setName("page scroll");
+        scroll.getVerticalScrollBar().setUnitIncrement(24);
+        add(bar, BorderLayout.NORTH);
+        add(scroll);
+        scroll.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                showAnswer();
+            }
+        });
+    }
+
+    private JButton button(String key, Runnable act) {
+        JButton button = new JButton(Keys.action(Words.of("page." + key), act));
+        button.setName("page " + key);
+        button.putClientProperty("JButton.buttonType", "borderless");
+        button.getAccessibleContext().setAccessibleName(Words.of("page." + key + ".name"));
+        button.setToolTipText(Words.of("page." + key + ".name"));
+        return button;
+    }
+
+    /** The paper that is looked at. */
+    Paper paper() {
+        return Paper.find(((Choice) papers.getSelectedItem()).word()).orElseThrow();
+    }
+
+    void choose(Paper paper) {
+        papers.setSelectedIndex(paper.ordinal());
+    }
+
+    private void turn(int to) {
+        page = Math.max(0, Math.min(to, pages - 1));
+        showAnswer();
+    }
+
+    private void zoom(double to) {
+        zoom = Math.max(LEAST, Math.min(MOST, to));
+        showAnswer();
+    }
+
+    boolean isIdle() {
+        return looking.isIdle();
+    }
+
+    /** The picture on show, for whoever wants to look at it. */
+    Optional<BufferedImage> image() {
+        return image;
+    }
+
+    int pages() {
+        return pages;
+    }
+
+    void showAnswer() {
+        tell();
+        Optional<Bid> bid = desk.bid();
+        if (!isShowing() || bid.isEmpty()) {
+            return;
+        }
+        double screen = getGraphicsConfiguration().getDefaultTransform().getScaleX();
+        double width = Math.max(100, scroll.getViewport().getWidth() - 8);
+        Wish wish = new Wish(bid.get(), paper(), page, width / POINTS * zoom * screen);
+        if (shown.filter(wish::isSame).isEmpty()) {
+            shown = Optional.of(wish);
+            looking.ask(wish);
+        }
+    }
+
+    private Sight look(Wish wish) {
+        if (open.isEmpty() || open.get().bid() != wish.bid() || open.get().paper() != wish.paper()) {
+            PageView view = PageView.of(desk.office().page(wish.bid(), wish.paper()));
+            open.ifPresent(old -> old.view().close());
+            open = Optional.of(new Open(wish.bid(), wish.paper(), view));
+        }
+        PageView view = open.get().view();
+        int last = view.pages() - 1;
+        return new Sight(view.picture(Math.min(wish.page(), last), wish.scale()), view.pages());
+    }
+
+    private void seen(Wish wish, Sight sight) {
+        image = Optional.of(sight.image());
+        pages = sight.pages();
+        page = Math.min(page, pages - 1);
+        picture.revalidate();
+        picture.repaint();
+        tell();
+    }
+
+    private void failed(RuntimeException thrown) {
+        state.setText(String.valueOf(thrown.getMessage()));
+        state.setVisible(true);
+    }
+
+    private void tell() {
+        number.setText(Words.of("page.number", page + 1, pages));
+        int stops = desk.bid().map(bid -> bid.openStops().size()).orElse(0);
+        String text = desk.bid().isEmpty() ? Words.of("page.none")
+                : !desk.isCurrent() && !desk.faults().isEmpty() ? Words.of("page.older", desk.faults().size())
+                : stops > 0 ? Words.of("page.stops", stops)
+                : !paper().isForHomeowner() ? Words.of("page.own") : "";
+        state.setText(text);
+        state.setVisible(!text.isEmpty());
+        picture.getAccessibleContext().setAccessibleName(
+                Words.of("page.picture", Words.of("paper." + paper().file()), page + 1, pages));
+    }
+
+    void close() {
+        looking.stop();
+    }
+
+    /** The page, at one pixel of the picture to one of the screen. */
+    private final class Picture extends JComponent {
+        @Override
+        public Dimension getPreferredSize() {
+            double screen = getGraphicsConfiguration() == null
+                    ? 1 : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+            return image.map(i -> new Dimension((int) (i.getWidth() / screen), (int) (i.getHeight() / screen)))
+                    .orElse(new Dimension(100, 100));
+        }
+
+        @Override
+        protected void paintComponent(Graphics graphics) {
+            image.ifPresent(i -> {
+                Graphics2D pen = (Graphics2D) graphics.create();
+                pen.setRenderingHint(RenderingHints.KEY_INTERPOLATION, RenderingHints.VALUE_INTERPOLATION_BILINEAR);
+                Dimension size = getPreferredSize();
+                pen.drawImage(i, Math.max(0, (getWidth() - size.width) / 2), 0, size.width, size.height, null);
+                pen.dispose();
+            });
+        }
+
+        @Override
+        public AccessibleContext getAccessibleContext() {
+            if (accessibleContext == null) {
+                accessibleContext = new AccessibleJComponent() {
+                    @Override
+                    public AccessibleRole getAccessibleRole() {
+                        return AccessibleRole.ICON;
+                    }
+                };
+            }
+            return accessibleContext;
+        }
+    }
+}

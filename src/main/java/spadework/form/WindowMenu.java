@@ -1,0 +1,68 @@
+package spadework.form;
+
+import javax.swing.JMenu;
+import javax.swing.JMenuBar;
+import javax.swing.JMenuItem;
+import javax.swing.KeyStroke;
+
+/** Everything that the window can do, with its keys. */
+final class WindowMenu {
+    private static final int STATIONS = 7;
+    private static final int PANES = 5;
+
+    private WindowMenu() {}
+
+    /** What leads to another job. */
+    record Jobs(Runnable fresh, Runnable open, Runnable sample) {}
+
+    static JMenuBar of(JobWindow window, Jobs jobs) {
+        JMenuBar bar = new JMenuBar();
+        JMenu job = menu("job");
+        job.add(item("new", "ctrl N", jobs.fresh()));
+        job.add(item("open", "ctrl O", jobs.open()));
+        job.add(item("sample", "", jobs.sample()));
+        job.addSeparator();
+        job.add(item("save", "ctrl S", () -> window.saving().save()));
+        job.add(item("leave", "ctrl Q", window::leave));
+        JMenu edit = menu("edit");
+        edit.add(item("undo", "ctrl Z", () -> window.desk().undo()));
+        edit.add(item("redo", "ctrl Y", () -> window.desk().redo()));
+        edit.addSeparator();
+        edit.add(item("book", "ctrl L", window::lookUp));
+        JMenu go = menu("go");
+        for (int i = 0; i < STATIONS; i++) {
+            int index = i;
+            go.add(item("station." + i, "alt " + (i + 1), () -> window.go(index)));
+        }
+        JMenu show = menu("show");
+        for (int i = 0; i < PANES; i++) {
+            int index = i;
+            show.add(item("pane." + i, "ctrl " + (i + 1), () -> window.beside(index)));
+        }
+        show.addSeparator();
+        show.add(item("light", "", () -> Looks.wear(false)));
+        show.add(item("dark", "", () -> Looks.wear(true)));
+        bar.add(job);
+        bar.add(edit);
+        bar.add(go);
+        bar.add(show);
+        return bar;
+    }
+
+    private static JMenu menu(String key) {
+        String words = Words.of("menu." + key);
+        JMenu menu = new JMenu(words);
+        menu.setMnemonic(words.charAt(0));
+        menu.getAccessibleContext().setAccessibleName(words);
+        return menu;
+    }
+
+    private static JMenuItem item(String key, String stroke, Runnable act) {
+        JMenuItem item = new JMenuItem(Keys.action(Words.of("menu." + key), act));
+        item.setName("menu." + key);
+        if (!stroke.isEmpty()) {
+            item.setAccelerator(KeyStroke.getKeyStroke(stroke));
+        }
+        return item;
+    }
+}

@@ -1,0 +1,230 @@
+package spadework.form;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Graphics2D;
+import java.awt.Window;
+import java.awt.image.BufferedImage;
+import java.awt.print.Pageable;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.BooleanSupplier;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
+import javax.imageio.ImageIO;
+import javax.swing.JFrame;
+import org.assertj.swing.core.BasicRobot;
+import org.assertj.swing.core.Robot;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.assertj.swing.edt.GuiQuery;
+import org.assertj.swing.fixture.FrameFixture;
+
+/** The form on a screen, worked by mouse and keyboard; what it asks of the machine is answered here. */
+final class OnScreen implements AutoCloseable {
+    static final Path SCREENS = Path.of("target", "screens");
+    static final LocalDate TODAY = LocalDate.of(2026, 8, 10);
+
+    private final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
+    private final Asked asked = new Asked();
+    private final Remembered remembered = new Remembered();
+    private final Forms forms = new Forms(Optional.empty(), TODAY, asked, remembered);
+    private FrameFixture window;
+
+    /** What the form asked of the machine, and what it is answered. */
+    static final class Asked implements Outside {
+        Optional<Path> target = Optional.empty();
+        Optional<BufferedImage> printed = Optional.empty();
+        int pages;
+
+        @Override
+        public Optional<Path> saveAs(Component over, Path suggested) {
+            return target;
+        }
+
+        @Override
+        public Optional<Path> open(Component over, Path from) {
+            return target;
+        }
+
+        @Override
+        public Optional<Path> folder(Component over, Path from) {
+            return target;
+        }
+
+        @Override
+        public void print(Pageable sheets, String title, Runnable done) {
+            try {
+                BufferedImage paper = new BufferedImage(612, 792, BufferedImage.TYPE_INT_RGB);
+                Graphics2D pen = paper.createGraphics();
+                pen.setBackground(java.awt.Color.WHITE);
+                pen.clearRect(0, 0, 612, 792);
+                sheets.getPrintable(0).print(pen, sheets.getPageFormat(0), 0);
+                pen.dispose();
+                printed = Optional.of(paper);
+                pages = sheets.getNumberOfPages();
+            } catch (java.awt.print.PrinterException refused) {
+                throw new IllegalStateException(refused);
+            } finally {
+                done.run();
+            }
+        }
+    }
+
+    /** Remembers for as long as the test runs. */
+    static final class Remembered implements Forms.Memory {
+        Optional<Path> folder = Optional.empty();
+
+        @Override
+        public Optional<Path> jobs() {
+            return folder;
+        }
+
+        @Override
+        public void keep(Path jobs) {
+            folder = Optional.of(jobs);
+        }
+    }
+
+    OnScreen() {
+        robot.settings().delayBetweenEvents(0);
+        robot.settings().eventPostingDelay(0);
+        robot.settings().timeoutToFindPopup(2000);
+        GuiActionRunner.execute(() -> Looks.wear(false));
+    }
+
+    static OnScreen job(Path file) {
+        OnScreen screen = new OnScreen();
+        screen.show(() -> screen.forms.openJob(file));
+        screen.settle();
+        return screen;
+    }
+
+    OnScreen show(GuiQueryOf<JFrame> opening) {
+        JFrame frame = GuiActionRunner.execute(new GuiQuery<JFrame>() {
+            @Override
+            protected JFrame executeInEDT() {
+                return opening.get();
+            }
+        });
+        window = new FrameFixture(robot, frame);
+        return this;
+    }
+
+    /** A question for the window's thread. */
+    interface GuiQueryOf<T> {
+        T get();
+    }
+
+    Forms forms() {
+        return forms;
+    }
+
+    Asked asked() {
+        return asked;
+    }
+
+    Remembered remembered() {
+        return remembered;
+    }
+
+    Robot robot() {
+        return robot;
+    }
+
+    FrameFixture window() {
+        return window;
+    }
+
+    JobWindow job() {
+        return (JobWindow) window.target();
+    }
+
+    Desk desk() {
+        return job().desk();
+    }
+
+    <T> T ask(GuiQueryOf<T> question) {
+        return GuiActionRunner.execute(new GuiQuery<T>() {
+            @Override
+            protected T executeInEDT() {
+                return question.get();
+            }
+        });
+    }
+
+    /** Waits until nothing is being reckoned, drawn or written. */
+    void settle() {
+        waitFor(() -> !(window.target() instanceof JobWindow job) || ask(job::isIdle));
+    }
+
+    void waitFor(BooleanSupplier done) {
+        long end = System.nanoTime() + 60_000_000_000L;
+        while (!done.getAsBoolean()) {
+            if (System.nanoTime() > end) {
+                throw new AssertionError("still not done after a minute");
+            }
+            try {
+                Thread.sleep(20);
+            } catch (InterruptedException stopped) {
+                throw new AssertionError(stopped);
+            }
+        }
+        robot.waitForIdle();
+    }
+
+    /** Every component of the window that fits. */
+    <T extends Component> List<T> all(Class<T> kind, Predicate<T> fits) {
+        return ask(() -> {
+            List<T> found = new ArrayList<>();
+            collect(window.target(), kind, fits, found);
+            return found;
+        });
+    }
+
+    private static <T extends Component> void collect(Component in, Class<T> kind, Predicate<T> fits, List<T> found) {
+        if (kind.isInstance(in) && fits.test(kind.cast(in))) {
+            found.add(kind.cast(in));
+        }
+        if (in instanceof Container container) {
+            Stream.of(container.getComponents()).forEach(inside -> collect(inside, kind, fits, found));
+        }
+    }
+
+    /** Keeps what is to be seen now. */
+    BufferedImage picture(String name) {
+        robot.waitForIdle();
+        BufferedImage image = ask(() -> {
+            Window shown = window.target();
+            BufferedImage made = new BufferedImage(shown.getWidth(), shown.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D pen = made.createGraphics();
+            shown.paint(pen);
+            pen.dispose();
+            return made;
+        });
+        try {
+            Files.createDirectories(SCREENS);
+            ImageIO.write(image, "png", SCREENS.resolve(name + ".png").toFile());
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+        return image;
+    }
+
+    @Override
+    public void close() {
+        GuiActionRunner.execute(() -> {
+            for (Window open : Window.getWindows()) {
+                if (open instanceof JobWindow job && job.isDisplayable()) {
+                    job.leave();
+                }
+            }
+        });
+        robot.cleanUp();
+    }
+}

@@ -1,0 +1,66 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Pictures of every page and pane, light and dark, are kept in target/screens to be looked at. */
+@WindowTest
+class ScreensTest {
+    private static final List<String> PAGES =
+            List.of("people", "walls", "water", "restoration", "price", "terms", "papers");
+    private static final List<String> PANES = List.of("page", "drawing", "working", "found", "book");
+
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void everyPageAndPaneIsDrawn(boolean dark) throws IOException {
+        String look = dark ? "dark" : "light";
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            GuiActionRunner.execute(() -> Looks.wear(dark));
+            for (int i = 0; i < PAGES.size(); i++) {
+                int index = i;
+                GuiActionRunner.execute(() -> {
+                    screen.job().go(index);
+                    screen.job().beside(index % PANES.size());
+                });
+                screen.robot().waitForIdle();
+                screen.settle();
+                assertThat(colours(screen.picture(look + "-" + (i + 1) + "-" + PAGES.get(i)))).isGreaterThan(20);
+            }
+        }
+    }
+
+    @Test
+    void firstPageIsDrawn() {
+        try (OnScreen screen = new OnScreen()) {
+            screen.show(() -> screen.forms().first());
+            assertThat(colours(screen.picture("light-0-first"))).isGreaterThan(20);
+            GuiActionRunner.execute(() -> Looks.wear(true));
+            assertThat(colours(screen.picture("dark-0-first"))).isGreaterThan(20);
+        }
+    }
+
+    /** A blank picture has one colour. */
+    private static int colours(BufferedImage image) {
+        Set<Integer> seen = new HashSet<>();
+        for (int y = 0; y < image.getHeight(); y += 2) {
+            for (int x = 0; x < image.getWidth(); x += 2) {
+                seen.add(image.getRGB(x, y));
+            }
+        }
+        return seen.size();
+    }
+}
