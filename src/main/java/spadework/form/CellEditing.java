@@ -1,6 +1,8 @@
 package spadework.form;
 
 import java.awt.Component;
+import java.awt.event.MouseEvent;
+import java.util.EventObject;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.AbstractCellEditor;
@@ -32,7 +34,6 @@ final class CellEditing extends AbstractCellEditor implements TableCellEditor {
         text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
         text.getDocument().putProperty("filterNewlines", Boolean.FALSE);
         box.setName("cell choice");
-        box.putClientProperty("JComboBox.isTableCellEditor", Boolean.TRUE);
         box.setMaximumRowCount(14);
         PlainText.inList(box);
         Typing.in(text, () -> write(text.getText()));
@@ -72,6 +73,12 @@ final class CellEditing extends AbstractCellEditor implements TableCellEditor {
 
     private boolean isChoice() {
         return spot.kind() == Kind.CHOICE || spot.kind() == Kind.YES_OR_NO;
+    }
+
+    /** One click chooses a cell, two edit it; so does any key. */
+    @Override
+    public boolean isCellEditable(EventObject event) {
+        return !(event instanceof MouseEvent click) || click.getClickCount() > 1;
     }
 
     @Override

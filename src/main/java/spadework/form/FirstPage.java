@@ -113,7 +113,7 @@ final class FirstPage extends JFrame {
     private static void group(JPanel page, String key) {
         JLabel label = new JLabel(Words.of(key));
         label.putClientProperty("FlatLaf.styleClass", "h4");
-        page.add(label, "span 12, gaptop 8");
+        page.add(label, "newline, span 12, gaptop 8");
     }
 
     private static JTextArea told(String key) {

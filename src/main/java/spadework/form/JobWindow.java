@@ -140,6 +140,10 @@ final class JobWindow extends JFrame {
         return notice;
     }
 
+    List<Page> pages() {
+        return pages;
+    }
+
     PagePane sight() {
         return sight;
     }

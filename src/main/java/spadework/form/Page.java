@@ -86,6 +86,10 @@ class Page extends JPanel implements Scrollable {
         return entries;
     }
 
+    final List<RowsTable> tables() {
+        return tables;
+    }
+
     /** Shows what the draft says and what is wrong with it. */
     void showAll() {
         tables.forEach(RowsTable::showDraft);

@@ -30,6 +30,9 @@ final class PagePane extends JPanel {
     /** Width of a letter page. */
     private static final double POINTS = 612;
 
+    /** Room for the scroll bar beside the page. */
+    private static final int MARGIN = 20;
+
     private static final double STEP = 1.25;
     private static final double LEAST = 0.4;
     private static final double MOST = 4;
@@ -140,7 +143,7 @@ final class PagePane extends JPanel {
             return;
         }
         double screen = getGraphicsConfiguration().getDefaultTransform().getScaleX();
-        double width = Math.max(100, scroll.getViewport().getWidth() - 8);
+        double width = Math.max(100, scroll.getWidth() - MARGIN);
         Wish wish = new Wish(bid.get(), paper(), page, width / POINTS * zoom * screen);
         if (shown.filter(wish::isSame).isEmpty()) {
             shown = Optional.of(wish);

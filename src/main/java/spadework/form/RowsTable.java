@@ -2,6 +2,7 @@ package spadework.form;
 
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.Insets;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
@@ -15,6 +16,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTable;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
 import javax.swing.table.TableCellEditor;
 import net.miginfocom.swing.MigLayout;
@@ -63,6 +65,9 @@ final class RowsTable {
         table.getAccessibleContext().setAccessibleName(name);
         table.getAccessibleContext().setAccessibleDescription(Outline.job().at(list.format()).map(Spot::help).orElse(""));
         table.getSelectionModel().addListSelectionListener(event -> chosenWatchers.forEach(Runnable::run));
+        if (made.size() == 1) {
+            table.setTableHeader(null);
+        }
         scroll = new JScrollPane(table);
         panel.setOpaque(false);
         panel.add(scroll, "wmin 60");
@@ -79,7 +84,7 @@ final class RowsTable {
     }
 
     private JPanel buttons(String name) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 4"));
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 0"));
         row.setOpaque(false);
         row.add(button("add", name, this::add));
         row.add(button("duplicate", name, this::duplicate));
@@ -94,6 +99,8 @@ final class RowsTable {
         JButton button = new JButton(Keys.action(Words.of("rows." + key), act));
         button.setName(list.format() + " " + key);
         button.putClientProperty("JButton.buttonType", "borderless");
+        button.putClientProperty("JButton.minimumWidth", 0);
+        button.setMargin(new Insets(2, 5, 2, 5));
         button.getAccessibleContext().setAccessibleName(Words.of("rows.button", Words.of("rows." + key), name));
         button.setToolTipText(Words.of("rows." + key + ".help"));
         return button;
@@ -258,8 +265,11 @@ final class RowsTable {
             setSurrendersFocusOnKeystroke(true);
             putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
             getTableHeader().setReorderingAllowed(false);
+            getTableHeader().setResizingAllowed(true);
             getTableHeader().setDefaultRenderer(new ColumnHead(getTableHeader().getDefaultRenderer()));
             setShowHorizontalLines(true);
+            // From the last row Enter goes nowhere: the fields below stay with the row that was just typed.
+            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "selectNextRow");
             showRows(LEAST_ROWS);
         }
 

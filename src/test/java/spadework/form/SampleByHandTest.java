@@ -1,0 +1,45 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+import spadework.intake.Intake;
+import spadework.intake.Understood;
+import spadework.office.Bid;
+import spadework.office.Office;
+
+/** From an empty window the first sample is entered wholly by mouse and keyboard. */
+@WindowTest
+class SampleByHandTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void sampleEnteredByHandIsTheSameJobAtTheSamePrice() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        Draft sample = Draft.read(Files.readString(file)).orElseThrow();
+        Understood meant = (Understood) new Intake().read(file);
+        Bid priced = (Bid) Office.with(Optional.empty()).bid(file);
+        Files.delete(file);
+        try (OnScreen screen = OnScreen.job(file)) {
+            Hand hand = new Hand(screen, sample);
+            hand.fillAll();
+            assertThat(hand.typed()).isGreaterThan(150);
+            screen.settle();
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(screen.desk().faults()).isEmpty();
+            screen.picture("sample-by-hand");
+            assertThat(screen.desk().total()).contains(priced.total());
+        }
+        assertThat(((Understood) new Intake().read(file)).job()).isEqualTo(meant.job());
+        assertThat(((Bid) Office.with(Optional.empty()).bid(file)).total()).isEqualTo(priced.total());
+    }
+}
