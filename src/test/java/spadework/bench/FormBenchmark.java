@@ -65,6 +65,6 @@ public class FormBenchmark {
 
     private Bid typed() {
         stroke = (stroke + 1) % 10;
-        return (Bid) office.bid(draft.typed("/walls/0/length", "42." + stroke + " ft").text(), file);
+        return (Bid) office.bid(draft.typed("/walls/0/length", "24." + stroke + " ft").text(), file);
     }
 }

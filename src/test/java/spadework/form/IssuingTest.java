@@ -135,7 +135,7 @@ class IssuingTest {
             Bid bid = screen.ask(() -> screen.desk().bid()).orElseThrow();
             Office office = screen.desk().office();
             Path target = folder.resolve("letter.eml");
-            assertThatThrownBy(() -> office.letter(bid, EnumSet.of(Paper.PROPOSAL, Paper.COST_SHEET), target))
+            assertThatThrownBy(() -> office.letter(bid, EnumSet.of(Paper.PROPOSAL, Paper.COST_SHEET), folder, target))
                     .isInstanceOf(IllegalArgumentException.class);
             assertThat(target).doesNotExist();
         }
