@@ -6,12 +6,14 @@ import java.awt.event.WindowEvent;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.History;
+import spadework.finding.Fault;
 import spadework.office.Answer;
 import spadework.office.JobFile;
 import spadework.office.Office;
@@ -112,7 +114,9 @@ public final class Forms {
 
     private String why(JobFile file) {
         Answer answer = Office.with(templates).bid(file.path());
-        return answer instanceof Refusal refusal ? refusal.faults().get(0).text() : "";
+        List<Fault> faults = answer instanceof Refusal refusal ? refusal.faults() : List.of();
+        // What is only missing does not keep a file from being opened.
+        return faults.stream().filter(fault -> !fault.found().startsWith("no \"")).findFirst().map(Fault::text).orElse("");
     }
 
     private JFrame told(String words) {

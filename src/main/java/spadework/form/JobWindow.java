@@ -240,22 +240,26 @@ final class JobWindow extends JFrame {
 
     private void print(Paper paper) {
         desk.bid().filter(bid -> desk.isCurrent() && bid.openStops().isEmpty()).ifPresent(bid -> {
-            PageView view = PageView.of(desk.office().page(bid, paper));
-            outside.print(view.sheets(), Words.of("paper." + paper.file()), view::close);
+            try {
+                PageView view = PageView.of(desk.office().handedOut(bid, paper, desk.file().path()));
+                outside.print(view.sheets(), Words.of("paper." + paper.file()), view::close);
+            } catch (IOException refused) {
+                notice.say(Words.of("file.refused", refused.getMessage()));
+            }
         });
     }
 
     private void savePaper(Paper paper) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
             Path suggested = desk.file().path().toAbsolutePath().resolveSibling(paper.file() + ".pdf");
-            outside.saveAs(this, suggested).ifPresent(target -> tell(() -> desk.office().save(bid, paper, target)));
+            outside.saveAs(this, suggested).ifPresent(target -> tell(() -> desk.office().save(bid, paper, desk.file().path(), target)));
         });
     }
 
     private void letter(Set<Paper> papers) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
             Path suggested = desk.file().path().toAbsolutePath().resolveSibling(Words.of("letter.file"));
-            outside.saveAs(this, suggested).ifPresent(target -> tell(() -> desk.office().letter(bid, papers, target)));
+            outside.saveAs(this, suggested).ifPresent(target -> tell(() -> desk.office().letter(bid, papers, desk.file().path(), target)));
         });
     }
 

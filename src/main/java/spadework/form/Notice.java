@@ -34,7 +34,7 @@ final class Notice extends JPanel {
         text.setForeground(UIManager.getColor("Label.foreground"));
         text.getAccessibleContext().setAccessibleDescription(words);
         setBorder(BorderFactory.createMatteBorder(0, 6, 1, 0, UIManager.getColor("Spadework.water")));
-        add(text, "wmin 100");
+        add(text, "w 0:100:, growx, pushx");
         for (Answer answer : List.of(answers)) {
             add(button(answer.key(), answer.act()));
         }

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
+import java.util.TreeMap;
 import spadework.contract.Revision;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -32,7 +32,6 @@ public final class Office {
     private final Phrases phrases;
     private final Bidding bidding;
     private final Printer printer;
-    private final Postbag postbag;
 
     /**
      * An office that prints with the bundled templates, some of them replaced by those of a folder.
@@ -51,7 +50,6 @@ public final class Office {
                 phrases, new Terms(templates.words("words/terms.properties")),
                 new PrintedWarranty(templates));
         this.printer = new Printer(templates);
-        this.postbag = new Postbag(templates, printer);
     }
 
     /** Job → takeoff → checks → price. A signed job is priced by the books of the day on which it was signed. */
@@ -170,12 +168,23 @@ public final class Office {
     }
 
     /**
+     * One paper as it is handed out: what was issued and signed as it was, anything else as it stands.
+     *
+     * @param job the job's file, beside which its records lie
+     * @throws IOException if what was issued cannot be read
+     */
+    public byte[] handedOut(Bid bid, Paper paper, Path job) throws IOException {
+        byte[] kept = new Reprint(Records.beside(Intake.fileOf(job))).of(bid, Set.of(paper)).get(paper.file() + ".pdf");
+        return kept == null ? page(bid, paper) : kept;
+    }
+
+    /**
      * Writes one paper as PDF where the contractor wants it.
      *
      * @throws IOException if it cannot be written
      */
-    public Outcome save(Bid bid, Paper paper, Path target) throws IOException {
-        return issued(bid, target, () -> printer.page(bid, paper));
+    public Outcome save(Bid bid, Paper paper, Path job, Path target) throws IOException {
+        return bid.openStops().isEmpty() ? written(handedOut(bid, paper, job), target) : stopped(bid);
     }
 
     /**
@@ -184,17 +193,24 @@ public final class Office {
      * @throws IllegalArgumentException if one of the papers is not for the homeowner
      * @throws IOException if it cannot be written
      */
-    public Outcome letter(Bid bid, Set<Paper> papers, Path target) throws IOException {
-        return issued(bid, target, () -> postbag.letter(bid, papers).draft());
+    public Outcome letter(Bid bid, Set<Paper> papers, Path job, Path target) throws IOException {
+        if (!bid.openStops().isEmpty()) {
+            return stopped(bid);
+        }
+        Map<Paper, byte[]> enclosed = new TreeMap<>();
+        for (Paper paper : papers) {
+            enclosed.put(paper, handedOut(bid, paper, job));
+        }
+        return written(Postbag.letter(templates, bid.dossier(), enclosed).draft(), target);
     }
 
-    private Outcome issued(Bid bid, Path target, Supplier<byte[]> content) throws IOException {
-        List<Finding> stops = bid.openStops();
-        if (!stops.isEmpty()) {
-            return new Outcome.Stopped(stops.stream().map(this::told).toList());
-        }
-        AtomicFile.write(target.toAbsolutePath(), content.get());
+    private static Outcome written(byte[] content, Path target) throws IOException {
+        AtomicFile.write(target.toAbsolutePath(), content);
         return new Outcome.Printed(List.of(target));
+    }
+
+    private Outcome stopped(Bid bid) {
+        return new Outcome.Stopped(bid.openStops().stream().map(this::told).toList());
     }
 
     /** Makes the page press ready on another thread, before the first page is asked for. */

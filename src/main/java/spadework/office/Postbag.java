@@ -3,7 +3,6 @@ package spadework.office;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import spadework.paperwork.CoverNote;
 import spadework.paperwork.Dossier;
 import spadework.post.Enclosure;
@@ -14,27 +13,25 @@ import spadework.press.Templates;
 final class Postbag {
     private static final String PDF = "application/pdf";
 
-    private final Templates templates;
-    private final Printer printer;
+    private Postbag() {}
 
-    Postbag(Templates templates, Printer printer) {
-        this.templates = templates;
-        this.printer = printer;
-    }
-
-    /** @throws IllegalArgumentException if one of the papers is not for the homeowner */
-    Letter letter(Bid bid, Set<Paper> papers) {
-        Dossier dossier = bid.dossier();
+    /**
+     * The letter of a job.
+     *
+     * @param papers the papers that go with it, each as PDF
+     * @throws IllegalArgumentException if one of the papers is not for the homeowner
+     */
+    static Letter letter(Templates templates, Dossier dossier, Map<Paper, byte[]> papers) {
         List<String> names = new ArrayList<>();
         List<Enclosure> enclosures = new ArrayList<>();
-        for (Paper paper : papers.stream().sorted().toList()) {
+        for (Map.Entry<Paper, byte[]> enclosed : papers.entrySet()) {
+            Paper paper = enclosed.getKey();
             if (!paper.isForHomeowner()) {
                 throw new IllegalArgumentException(paper.file() + " is not for the homeowner");
             }
             names.add(dossier.terms().get("enclosed." + paper.file()));
-            String number = FileName.safe(dossier.job().number());
-            printer.pages(bid, Set.of(paper)).forEach((file, pages) ->
-                    enclosures.add(new Enclosure(number + "-" + file + ".pdf", PDF, pages)));
+            String file = FileName.safe(dossier.job().number()) + "-" + paper.file() + ".pdf";
+            enclosures.add(new Enclosure(file, PDF, enclosed.getValue()));
         }
         Map<String, Object> model = Map.of("note", CoverNote.of(dossier, names));
         return new Letter(

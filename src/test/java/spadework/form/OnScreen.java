@@ -1,11 +1,13 @@
 package spadework.form;
 
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
 import java.awt.Window;
 import java.awt.image.BufferedImage;
 import java.awt.print.Pageable;
+import java.awt.print.PrinterException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -62,13 +64,13 @@ final class OnScreen implements AutoCloseable {
             try {
                 BufferedImage paper = new BufferedImage(612, 792, BufferedImage.TYPE_INT_RGB);
                 Graphics2D pen = paper.createGraphics();
-                pen.setBackground(java.awt.Color.WHITE);
+                pen.setBackground(Color.WHITE);
                 pen.clearRect(0, 0, 612, 792);
                 sheets.getPrintable(0).print(pen, sheets.getPageFormat(0), 0);
                 pen.dispose();
                 printed = Optional.of(paper);
                 pages = sheets.getNumberOfPages();
-            } catch (java.awt.print.PrinterException refused) {
+            } catch (PrinterException refused) {
                 throw new IllegalStateException(refused);
             } finally {
                 done.run();

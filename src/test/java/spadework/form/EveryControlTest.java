@@ -1,0 +1,96 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.swing.JComponent;
+import javax.swing.JScrollBar;
+import javax.swing.JScrollPane;
+import javax.swing.JViewport;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Outline;
+
+/** Every control says what it is, and every key of the format has one. */
+@WindowTest
+class EveryControlTest {
+    /** From the homeowner's yes to the last day of the work: entered by steps of their own, not by fields. */
+    private static final List<String> STEPS =
+            List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt", "/closed", "/$schema");
+
+    @TempDir
+    Path folder;
+
+    @Test
+    void everyControlThatTakesTheKeyboardHasAName() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            Set<String> nameless = new TreeSet<>();
+            int seen = 0;
+            for (int page = 0; page < screen.job().pages().size(); page++) {
+                int shown = page;
+                GuiActionRunner.execute(() -> screen.job().go(shown));
+                for (int pane = 0; pane < 5; pane++) {
+                    int beside = pane;
+                    GuiActionRunner.execute(() -> screen.job().beside(beside));
+                    screen.settle();
+                    List<JComponent> controls = screen.all(JComponent.class, EveryControlTest::takesTheKeyboard);
+                    seen += controls.size();
+                    for (JComponent control : controls) {
+                        String name = screen.ask(() -> control.getAccessibleContext().getAccessibleName());
+                        if (name == null || name.isBlank()) {
+                            nameless.add(control.getClass().getSimpleName() + " " + control.getName());
+                        }
+                    }
+                }
+            }
+            assertThat(seen).isGreaterThan(300);
+            assertThat(nameless).isEmpty();
+        }
+    }
+
+    private static boolean takesTheKeyboard(JComponent component) {
+        boolean frame = component instanceof JScrollPane || component instanceof JViewport || component instanceof JScrollBar;
+        return component.isShowing() && component.isFocusable() && component.isEnabled() && !frame
+                && component.getClass().getName().matches(
+                        "javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|TabbedPane|SplitPane|ToggleButton)"
+                                + "|spadework.form.*(Stake|Grid|Picture)");
+    }
+
+    @Test
+    void everyKeyOfTheFormatHasItsControl() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            List<String> homeless = new ArrayList<>();
+            for (String place : Outline.job().places()) {
+                boolean step = STEPS.stream().anyMatch(place::startsWith);
+                if (!step && screen.ask(() -> screen.job().pages().stream().noneMatch(page -> page.holds(place)))) {
+                    homeless.add(place);
+                }
+            }
+            assertThat(homeless).isEmpty();
+        }
+    }
+
+    @Test
+    void tabWalksThroughAPageAndComesBack() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
+            Set<Component> visited = new HashSet<>();
+            for (int i = 0; i < 12; i++) {
+                visited.add(screen.ask(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
+                screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+                screen.robot().waitForIdle();
+            }
+            assertThat(visited).hasSizeGreaterThan(4).doesNotContainNull();
+        }
+    }
+}

@@ -1,0 +1,238 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.JTree;
+import javax.swing.text.JTextComponent;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+
+/** Filling in: what is typed, what is wrong with it, what it costs, and taking it back. */
+@WindowTest
+class FillingTest {
+    private static final int WALLS = 1;
+
+    @TempDir
+    Path folder;
+
+    private Path file;
+    private OnScreen screen;
+    private Hand hand;
+
+    @BeforeEach
+    void open() throws IOException {
+        file = Copies.of("block-basement-to-swale", folder);
+        screen = OnScreen.job(file);
+        hand = new Hand(screen, Draft.empty());
+    }
+
+    @AfterEach
+    void close() {
+        screen.close();
+    }
+
+    private void go(int page) {
+        GuiActionRunner.execute(() -> screen.job().go(page));
+        screen.settle();
+    }
+
+    private JTextComponent field(String format) {
+        return screen.all(JTextComponent.class, f -> format.equals(f.getName()) && f.isShowing()).get(0);
+    }
+
+    private String says(String format) {
+        return screen.ask(field(format)::getText);
+    }
+
+    private void retype(String format, String words) {
+        JTextComponent field = field(format);
+        screen.robot().click(field);
+        screen.robot().waitForIdle();
+        GuiActionRunner.execute(field::selectAll);
+        hand.type(words);
+    }
+
+    private List<String> wrongs() {
+        return screen.all(JTextArea.class, a -> "wrong".equals(a.getName()) && a.isShowing()).stream()
+                .map(area -> screen.ask(area::getText)).toList();
+    }
+
+    private JTable table(String list) {
+        return screen.all(JTable.class, t -> list.equals(t.getName())).get(0);
+    }
+
+    private String label(String name) {
+        return screen.ask(screen.all(JLabel.class, l -> name.equals(l.getName())).get(0)::getText);
+    }
+
+    @Test
+    void wrongLengthIsToldAtItsFieldAsOnTheCommandLineAndStays() {
+        retype("/site/house/eastWest", "42");
+        screen.settle();
+        String told = "found \"42\"; allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the unit, as \"42 ft\"";
+        assertThat(wrongs()).containsExactly(told);
+        assertThat(screen.desk().faults()).singleElement()
+                .satisfies(fault -> assertThat(fault.text()).endsWith(told).contains(" /site/house/eastWest: "));
+        assertThat(says("/site/house/eastWest")).isEqualTo("42");
+        assertThat(screen.desk().draft().shown("/site/house/eastWest")).isEqualTo("42");
+        screen.picture("wrong-length");
+        GuiActionRunner.execute(() -> screen.job().saving().save());
+        screen.settle();
+        assertThat(file).content().contains("\"eastWest\": \"42\"");
+    }
+
+    @Test
+    void lengthTakesAnySpellingAndShowsBackTidilyOnLeaving() {
+        retype("/site/house/eastWest", "42'6\"");
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        screen.settle();
+        assertThat(says("/site/house/eastWest")).isEqualTo("42 ft 6 in");
+        assertThat(screen.desk().faults()).isEmpty();
+    }
+
+    @Test
+    void totalFollowsAMeasureAndTellsWhatItChangedBy() {
+        String before = screen.desk().total().orElseThrow().text();
+        go(WALLS);
+        retype("/walls/0/digging/handShare", "40 %");
+        screen.settle();
+        String after = screen.ask(screen.all(JButton.class, b -> "total".equals(b.getName())).get(0)::getText);
+        assertThat(after).isNotEqualTo(before).isEqualTo(screen.desk().total().orElseThrow().text());
+        assertThat(label("change")).startsWith("+$").endsWith(" by the last edit");
+        GuiActionRunner.execute(() -> screen.desk().undo());
+        screen.settle();
+        assertThat(screen.desk().total().orElseThrow().text()).isEqualTo(before);
+        assertThat(label("change")).startsWith("−$");
+        assertThat(says("/walls/0/digging/handShare")).isEqualTo("10 %");
+    }
+
+    @Test
+    void aWordIsUndoneAndRedoneAsAWhole() {
+        retype("/title", "Front wall");
+        retype("/number", "77");
+        GuiActionRunner.execute(() -> screen.desk().undo());
+        assertThat(says("/number")).isEqualTo("2026-014");
+        assertThat(says("/title")).isEqualTo("Front wall");
+        GuiActionRunner.execute(() -> screen.desk().undo());
+        assertThat(says("/title")).isEqualTo("Back and side basement walls");
+        assertThat(label("saved")).isEqualTo("Saved");
+        GuiActionRunner.execute(() -> screen.desk().redo());
+        assertThat(says("/title")).isEqualTo("Front wall");
+        assertThat(label("saved")).isEqualTo("Not saved");
+    }
+
+    @Test
+    void rowsAreDoubledMovedPastedAndTakenOut() {
+        go(WALLS);
+        JTable walls = table("/walls");
+        screen.robot().click(walls);
+        hand.press(screen.job(), "/walls duplicate");
+        assertThat(screen.desk().draft().rows("/walls")).isEqualTo(3);
+        int copy = screen.ask(walls::getSelectedRow);
+        assertThat(screen.desk().draft().shown("/walls/" + copy + "/label")).as("the copy has a label of its own").isEqualTo("C");
+        hand.press(screen.job(), "/walls out");
+        GuiActionRunner.execute(() -> walls.changeSelection(1, 0, false, false));
+        hand.press(screen.job(), "/walls up");
+        assertThat(screen.desk().draft().shown("/walls/0/label")).isEqualTo("B");
+        hand.press(screen.job(), "/walls down");
+        screen.settle();
+        assertThat(screen.desk().history().isSaved()).as("as it was").isTrue();
+
+        Toolkit.getDefaultToolkit().getSystemClipboard().setContents(
+                new StringSelection("C\tfront wall\tSouth\t0 ft\t42'\t4'8\"\t\tblock\nD\t\"west \"\"long\"\" wall\"\twest\t0\t28 ft\t5 ft\t5 ft\tblock\n"), null);
+        GuiActionRunner.execute(() -> walls.clearSelection());
+        hand.press(screen.job(), "/walls paste");
+        screen.settle();
+        Draft pasted = screen.desk().draft();
+        assertThat(pasted.rows("/walls")).isEqualTo(4);
+        assertThat(pasted.shown("/walls/2/faces")).isEqualTo("south");
+        assertThat(pasted.shown("/walls/2/length")).isEqualTo("42 ft");
+        assertThat(pasted.shown("/walls/2/depth/start")).isEqualTo("4 ft 8 in");
+        assertThat(pasted.shown("/walls/3/where")).isEqualTo("west \"long\" wall");
+        assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("0");
+        assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("found \"0\""));
+        GuiActionRunner.execute(() -> screen.desk().undo());
+        assertThat(screen.desk().draft().rows("/walls")).as("one paste is one step").isEqualTo(2);
+    }
+
+    @Test
+    void gravestFaultLeadsToItsField() {
+        GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/walls/1/condition/bow", "much")));
+        screen.settle();
+        JButton gravest = screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
+        assertThat(screen.ask(gravest::getText)).startsWith("To mend – Walls 2, Bow inward: found \"much\"");
+        screen.robot().click(gravest);
+        screen.robot().waitForIdle();
+        JTextComponent bow = field("/walls/0/condition/bow");
+        screen.waitFor(() -> screen.ask(bow::isFocusOwner));
+        assertThat(says("/walls/0/condition/bow")).isEqualTo("much");
+        assertThat(screen.ask(table("/walls")::getSelectedRow)).isEqualTo(1);
+    }
+
+    @Test
+    void whatLooksLikeMarkupIsShownAsTyped() {
+        GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft()
+                .typed("/walls/0/where", "<html><h1>big</h1>").typed("/site/soil/texture", "<html><h1>loud</h1>")));
+        screen.settle();
+        go(WALLS);
+        JTable walls = table("/walls");
+        int plain = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(1, 1), 1, 1).getPreferredSize().height);
+        int marked = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(0, 1), 0, 1).getPreferredSize().height);
+        assertThat(marked).as("a heading would be taller").isEqualTo(plain);
+        JButton gravest = screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
+        assertThat(screen.ask(() -> gravest.getPreferredSize().height)).isLessThan(40);
+    }
+
+    @Test
+    void priceBookIsSearchedByWordsAndEnterTakesTheItem() {
+        GuiActionRunner.execute(() -> screen.job().lookUp());
+        screen.robot().waitForIdle();
+        JTextField words = screen.all(JTextField.class, f -> "book words".equals(f.getName())).get(0);
+        screen.robot().click(words);
+        hand.type("break asphalt");
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        screen.settle();
+        int row = screen.desk().draft().rows("/items") - 1;
+        assertThat(screen.desk().draft().shown("/items/" + row + "/code")).isEqualTo("ASPH-OUT");
+        assertThat(screen.desk().draft().shown("/items/" + row + "/quantity")).isEqualTo("1 sy");
+        assertThat(screen.desk().draft().shown("/items/" + row + "/reason")).as("only the contractor knows").isEmpty();
+    }
+
+    @Test
+    void pressingTheTotalOpensItsWorkingAndALineOpensItsOwn() throws IOException {
+        screen.robot().click(screen.all(JButton.class, b -> "total".equals(b.getName())).get(0));
+        screen.settle();
+        JTree tree = screen.all(JTree.class, t -> "working".equals(t.getName())).get(0);
+        assertThat(screen.ask(() -> tree.getSelectionPath().getLastPathComponent().toString())).startsWith("Total $25,628.00");
+        go(4);
+        JTable lines = table("lines");
+        GuiActionRunner.execute(() -> lines.setRowSelectionInterval(0, 0));
+        screen.robot().waitForIdle();
+        String all = screen.ask(() -> {
+            StringBuilder text = new StringBuilder();
+            for (int i = 0; i < tree.getRowCount(); i++) {
+                text.append(tree.getPathForRow(i).getLastPathComponent()).append('\n');
+            }
+            return text.toString();
+        });
+        assertThat(all).contains("49.9 cy × $56.43 = $2,815.86", "Walls 1, Length");
+        screen.picture("working-of-a-line");
+        assertThat(Files.exists(file)).isTrue();
+    }
+}

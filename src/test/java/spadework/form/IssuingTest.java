@@ -1,0 +1,159 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import jakarta.mail.Message;
+import jakarta.mail.Session;
+import jakarta.mail.internet.MimeMessage;
+import jakarta.mail.internet.MimeMultipart;
+import java.awt.image.BufferedImage;
+import java.io.InputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Properties;
+import javax.swing.AbstractButton;
+import javax.swing.JLabel;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+import spadework.office.Bid;
+import spadework.office.Office;
+import spadework.office.Paper;
+
+/** The page beside the form, paper, PDF and the letter; the cost sheet stays at home. */
+@WindowTest
+class IssuingTest {
+    private static final int PAPERS = 6;
+
+    @TempDir
+    Path folder;
+
+    private static void press(OnScreen screen, String name) {
+        GuiActionRunner.execute(() -> screen.job().go(PAPERS));
+        screen.settle();
+        new Hand(screen, Draft.empty()).press(screen.job(), name);
+        screen.settle();
+    }
+
+    private static boolean inked(BufferedImage image) {
+        int dark = 0;
+        for (int y = 0; y < image.getHeight(); y += 2) {
+            for (int x = 0; x < image.getWidth(); x += 2) {
+                dark += (image.getRGB(x, y) & 0xff) < 128 ? 1 : 0;
+            }
+        }
+        return dark > 300;
+    }
+
+    @Test
+    void pageFollowsTheFormAndIsTurnedAndEnlarged() throws Exception {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            BufferedImage first = screen.ask(() -> screen.job().sight().image()).orElseThrow();
+            assertThat(inked(first)).isTrue();
+            Hand hand = new Hand(screen, Draft.empty());
+            hand.press(screen.job(), "page on");
+            screen.settle();
+            assertThat(screen.ask(() -> screen.job().sight().pages())).isGreaterThan(5);
+            hand.press(screen.job(), "page larger");
+            screen.settle();
+            assertThat(screen.ask(() -> screen.job().sight().image()).orElseThrow().getWidth()).isGreaterThan(first.getWidth());
+            hand.press(screen.job(), "page fit");
+            hand.press(screen.job(), "page back");
+            GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/title", "An altogether other title")));
+            screen.settle();
+            BufferedImage changed = screen.ask(() -> screen.job().sight().image()).orElseThrow();
+            assertThat(changed.getWidth()).isEqualTo(first.getWidth());
+            assertThat(same(first, changed)).isFalse();
+        }
+    }
+
+    private static boolean same(BufferedImage one, BufferedImage other) {
+        for (int y = 0; y < one.getHeight(); y++) {
+            for (int x = 0; x < one.getWidth(); x++) {
+                if (one.getRGB(x, y) != other.getRGB(x, y)) {
+                    return false;
+                }
+            }
+        }
+        return true;
+    }
+
+    @Test
+    void paperIsPrintedAndSaved() throws Exception {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            press(screen, "proposal print");
+            assertThat(inked(screen.asked().printed.orElseThrow())).isTrue();
+            assertThat(screen.asked().pages).isGreaterThan(5);
+            screen.asked().target = Optional.of(folder.resolve("mine.pdf"));
+            press(screen, "warranty save");
+            try (PDDocument saved = Loader.loadPDF(folder.resolve("mine.pdf").toFile())) {
+                assertThat(saved.getNumberOfPages()).isPositive();
+            }
+            assertThat(screen.ask(() -> screen.job().notice().said())).endsWith("mine.pdf");
+        }
+    }
+
+    @Test
+    void letterIsADraftWithTheTickedPapersAndIsNotSent() throws Exception {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            screen.asked().target = Optional.of(folder.resolve("letter.eml"));
+            press(screen, "letter");
+        }
+        try (InputStream in = Files.newInputStream(folder.resolve("letter.eml"))) {
+            MimeMessage letter = new MimeMessage(Session.getInstance(new Properties()), in);
+            assertThat(letter.getHeader("X-Unsent")).containsExactly("1");
+            assertThat(letter.getHeader("Message-ID")).isNull();
+            assertThat(letter.getRecipients(Message.RecipientType.TO)[0].toString()).isEqualTo("wrenfield@example.com");
+            assertThat(letter.getSubject()).isEqualTo("Back and side basement walls, 418 Quillfeather Lane: papers of job 2026-014");
+            MimeMultipart parts = (MimeMultipart) letter.getContent();
+            assertThat(parts.getBodyPart(0).getContent().toString())
+                    .contains("Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong", "9 September 2026");
+            List<String> names = new ArrayList<>();
+            for (int i = 1; i < parts.getCount(); i++) {
+                names.add(parts.getBodyPart(i).getFileName());
+                try (InputStream pdf = parts.getBodyPart(i).getInputStream();
+                        PDDocument document = Loader.loadPDF(pdf.readAllBytes())) {
+                    assertThat(document.getNumberOfPages()).isPositive();
+                }
+            }
+            assertThat(names).containsExactly("2026-014-proposal.pdf", "2026-014-scope-of-work.pdf");
+        }
+    }
+
+    @Test
+    void costSheetCannotGoIntoALetter() throws Exception {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            assertThat(screen.all(AbstractButton.class, b -> "cost-sheet enclose".equals(b.getName()))).isEmpty();
+            Bid bid = screen.ask(() -> screen.desk().bid()).orElseThrow();
+            Office office = screen.desk().office();
+            Path target = folder.resolve("letter.eml");
+            assertThatThrownBy(() -> office.letter(bid, EnumSet.of(Paper.PROPOSAL, Paper.COST_SHEET), folder, target))
+                    .isInstanceOf(IllegalArgumentException.class);
+            assertThat(target).doesNotExist();
+        }
+    }
+
+    @Test
+    void openStopKeepsPapersBackAndShowsThemToLookAtOnly() throws Exception {
+        try (OnScreen screen = OnScreen.job(Copies.of("refused-type-a-and-no-fall", folder))) {
+            GuiActionRunner.execute(() -> screen.job().go(PAPERS));
+            screen.settle();
+            screen.picture("stops-open");
+            assertThat(screen.ask(() -> screen.job().sight().image())).isPresent();
+            assertThat(screen.ask(screen.all(JLabel.class, l -> "page state".equals(l.getName())).get(0)::getText))
+                    .startsWith("To look at only:");
+            for (String name : List.of("proposal print", "proposal save", "letter")) {
+                AbstractButton button = screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
+                assertThat(screen.ask(button::isEnabled)).as(name).isFalse();
+            }
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package spadework.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Random;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+
+/** A program that keeps aside and saves a job over and over is killed at random moments, two hundred times. */
+class JobFileKilledIT {
+    private static final long SEED = 61;
+    private static final int KILLS = 200;
+    private static final int LONGEST_MILLIS = 40;
+    private static final Path SAMPLE = Path.of("sample-quotes", "block-basement-to-swale", "job.json");
+
+    @TempDir
+    Path folder;
+
+    private int offered;
+
+    @Test
+    void jobIsTheOldOneOrTheNewOneAndTheSideFileOffersTheRest() throws IOException, InterruptedException {
+        Random random = new Random(SEED);
+        Path file = folder.resolve("job.json");
+        Files.writeString(file, edition(0));
+        int saved = 0;
+        for (int kill = 0; kill < KILLS; kill++) {
+            saved = killed(file, saved, random.nextInt(LONGEST_MILLIS), "kill " + kill + ", seed " + SEED);
+        }
+        assertThat(saved).as("it saved now and then").isGreaterThan(KILLS / 4);
+        assertThat(offered).as("it was killed between keeping and saving now and then").isPositive();
+    }
+
+    /** The edition that the file has afterwards. */
+    private int killed(Path file, int before, int millis, String when) throws IOException, InterruptedException {
+        Process program = new ProcessBuilder(
+                        Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                        "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto",
+                        "-cp", System.getProperty("java.class.path"),
+                        Program.class.getName(), file.toString(), Integer.toString(before))
+                .redirectErrorStream(true)
+                .start();
+        int kept = before;
+        int saved = before;
+        try (BufferedReader told = program.inputReader()) {
+            assertThat(told.readLine()).as(when).isEqualTo("begun");
+            Thread.sleep(millis);
+            program.destroyForcibly();
+            assertThat(program.waitFor(20, TimeUnit.SECONDS)).as(when).isTrue();
+            for (String line = told.readLine(); line != null; line = told.readLine()) {
+                if (line.matches("kept \\d+;")) {
+                    kept = Integer.parseInt(line.replaceAll("\\D", ""));
+                } else if (line.matches("saved \\d+;")) {
+                    saved = Integer.parseInt(line.replaceAll("\\D", ""));
+                }
+            }
+        }
+        JobFile found = JobFile.at(file);
+        String text = found.text().orElseThrow();
+        int has = Integer.parseInt(Draft.read(text).orElseThrow().shown("/number"));
+        assertThat(text).as(when).isEqualTo(edition(has));
+        assertThat(has).as(when + ": what was saved stays saved").isBetween(saved, saved + 1);
+        int rest = has;
+        if (found.unsaved().isPresent()) {
+            String offer = found.unsaved().get();
+            rest = Integer.parseInt(Draft.read(offer).orElseThrow().shown("/number"));
+            assertThat(offer).as(when).isEqualTo(edition(rest));
+            offered += rest > has ? 1 : 0;
+        }
+        assertThat(rest).as(when + ": what was kept is in the file or offered").isGreaterThanOrEqualTo(kept);
+        return has;
+    }
+
+    private static String edition(int number) throws IOException {
+        return Draft.read(Files.readString(SAMPLE)).orElseThrow().typed("/number", Integer.toString(number)).text();
+    }
+
+    /** Edits, keeps aside and saves, until it is killed. */
+    static final class Program {
+        public static void main(String[] arguments) throws IOException {
+            JobFile file = JobFile.at(Path.of(arguments[0]));
+            Draft draft = Draft.read(Files.readString(SAMPLE)).orElseThrow();
+            System.out.println("begun");
+            for (int edition = Integer.parseInt(arguments[1]) + 1; ; edition++) {
+                String text = draft.typed("/number", Integer.toString(edition)).text();
+                file.keepAside(text);
+                System.out.println("kept " + edition + ";");
+                file.save(text);
+                System.out.println("saved " + edition + ";");
+            }
+        }
+    }
+}
