@@ -40,7 +40,10 @@ public final class Samples {
     /** How many papers a job has: the four of a set, one for each change order, one once something was built. */
     public static int papersOf(Bid bid) {
         Agreement agreement = bid.dossier().job().agreement();
-        return 4 + agreement.changes().size() + (agreement.asBuilt().isPresent() ? 1 : 0);
+        return 4
+                + (agreement.signing().isPresent() ? 1 : 0)
+                + agreement.changes().size()
+                + (agreement.asBuilt().isPresent() ? 1 : 0);
     }
 
     private static boolean isRefused(Path folder) {

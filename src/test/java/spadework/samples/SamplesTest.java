@@ -35,7 +35,7 @@ class SamplesTest {
 
     @Test
     void everySampleIsSeen() {
-        assertThat(Samples.papered()).hasSize(4);
+        assertThat(Samples.papered()).hasSize(6);
         assertThat(Samples.refused()).hasSize(3);
     }
 

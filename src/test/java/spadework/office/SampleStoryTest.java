@@ -1,0 +1,183 @@
+package spadework.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import java.util.function.Consumer;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.register.Register;
+
+/**
+ * The sample of a whole job, told again from its proposal to its warranty by the same steps: the file, the register
+ * and every issued document come out as they lie beside the sample. With {@code -Dspadework.refresh=true} they are
+ * written there anew.
+ */
+class SampleStoryTest {
+    private static final Path SAMPLES = Path.of("sample-quotes");
+    private static final Path SAMPLE = SAMPLES.resolve("added-wall-then-closed");
+    private static final List<String> LATER = List.of("accepted", "changes", "asBuilt", "received", "closed");
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    private Path root;
+
+    private final Office office = Office.with(Optional.empty());
+    private Path job;
+    private Path file;
+    private ObjectNode told;
+
+    @Test
+    void sampleIsWhatItsStepsMakeOfIt() throws IOException {
+        told = (ObjectNode) JSON.readTree(Files.readString(SAMPLE.resolve("job.json")));
+        layOut();
+        issue();
+        accept();
+        change();
+        close();
+        if (Boolean.getBoolean("spadework.refresh")) {
+            refresh();
+        }
+        assertThat(JSON.readTree(Files.readString(file))).isEqualTo(JSON.readTree(Files.readString(SAMPLE.resolve("job.json"))));
+        assertThat(kept(job)).isEqualTo(kept(SAMPLE));
+        for (String name : kept(job)) {
+            assertThat(Files.readAllBytes(SAMPLE.resolve(name))).as(name).isEqualTo(Files.readAllBytes(job.resolve(name)));
+        }
+        assertThat(Register.of(SAMPLE).check().faults()).isEmpty();
+    }
+
+    /** The signed contract, printed once more from what lies beside it. */
+    @Test
+    void signedContractPrintsAgainFromItsSourceByteForByte() throws IOException {
+        Records records = new Records(SAMPLE.toAbsolutePath(), Register.of(SAMPLE).entries());
+        Source source = records.source(records.contract().orElseThrow()).orElseThrow();
+        try (Frozen frozen = Frozen.of(source)) {
+            Office then = frozen.office();
+            Bid bid = (Bid) then.bid(frozen.job(), Optional.empty());
+            byte[] printed = then.print(bid, EnumSet.of(Paper.CONTRACT)).get("contract.pdf");
+            assertThat(printed).isEqualTo(Files.readAllBytes(SAMPLE.resolve("issued/2026-041-A1-contract.pdf")));
+        }
+    }
+
+    private void layOut() throws IOException {
+        for (String name : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
+            Files.copy(SAMPLES.resolve(name), root.resolve(name));
+        }
+        job = Files.createDirectory(root.resolve("job"));
+        file = job.resolve("job.json");
+        try (Stream<Path> pictures = Files.list(SAMPLE)) {
+            for (Path picture : pictures.filter(path -> path.toString().endsWith(".jpg")).toList()) {
+                Files.copy(picture, job.resolve(picture.getFileName()));
+            }
+        }
+        ObjectNode proposal = told.deepCopy();
+        proposal.remove(LATER);
+        Files.writeString(file, JSON.writeValueAsString(proposal));
+    }
+
+    /** Wall B was first measured 2 ft short. */
+    private void issue() throws IOException {
+        edit(json -> {
+            json.put("issued", "2026-07-06");
+            ((ObjectNode) json.at("/walls/1")).put("length", "24 ft");
+        });
+        assertThat(new Issuing(office).issue(file)).isInstanceOf(Outcome.Issued.class);
+        edit(json -> {
+            json.set("issued", told.get("issued"));
+            ((ObjectNode) json.at("/walls/1")).set("length", told.at("/walls/1/length"));
+        });
+        assertThat(new Issuing(office).issue(file)).isInstanceOf(Outcome.Issued.class);
+    }
+
+    private void accept() throws IOException {
+        List<String> taken = new ArrayList<>();
+        told.at("/accepted/options").forEach(label -> taken.add(label.asText()));
+        assertThat(new Accepting(office).accept(file, taken, yes(told.get("accepted"))))
+                .isInstanceOf(Outcome.Issued.class);
+    }
+
+    private void change() throws IOException {
+        for (JsonNode change : told.get("changes")) {
+            ObjectNode pending = change.deepCopy();
+            pending.remove(List.of("state", "decision"));
+            edit(json -> (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes")).add(pending));
+            boolean accepted = change.get("state").asText().equals("accepted");
+            Yes yes = accepted
+                    ? yes(change.get("decision"))
+                    : new Yes(LocalDate.parse(change.get("issued").asText()), List.of(), Optional.empty(),
+                            Optional.empty(), Optional.empty());
+            assertThat(new Deciding(office).decide(file, change.get("number").asInt(), accepted, yes))
+                    .isInstanceOf(Outcome.Issued.class);
+        }
+    }
+
+    private void close() throws IOException {
+        edit(json -> {
+            json.set("asBuilt", told.get("asBuilt"));
+            json.set("received", told.get("received"));
+        });
+        LocalDate completed = LocalDate.parse(told.at("/closed/completed").asText());
+        assertThat(new Closing(office).close(file, completed.plusDays(1), Optional.of(completed), Optional.empty()))
+                .isInstanceOf(Outcome.Issued.class);
+    }
+
+    private static Yes yes(JsonNode signed) {
+        List<String> by = new ArrayList<>();
+        signed.get("by").forEach(name -> by.add(name.asText()));
+        return new Yes(
+                LocalDate.parse(signed.get("on").asText()),
+                by,
+                Optional.ofNullable(signed.at("/signature/file").textValue()),
+                Optional.ofNullable(signed.at("/signature/typed").textValue()),
+                Optional.ofNullable(signed.at("/signature/consent").textValue()));
+    }
+
+    private void edit(Consumer<ObjectNode> change) throws IOException {
+        ObjectNode json = (ObjectNode) JSON.readTree(Files.readString(file));
+        change.accept(json);
+        Map<String, JsonNode> ordered = new LinkedHashMap<>();
+        told.fieldNames().forEachRemaining(key -> Optional.ofNullable(json.get(key)).ifPresent(value -> ordered.put(key, value)));
+        Files.writeString(file, JSON.createObjectNode().setAll(ordered).toString());
+    }
+
+    /** The register and every document, relative to the job's folder. */
+    private static TreeSet<String> kept(Path folder) throws IOException {
+        TreeSet<String> names = new TreeSet<>(List.of("register.jsonl", "register.head"));
+        try (Stream<Path> issued = Files.list(folder.resolve("issued"))) {
+            issued.forEach(path -> names.add("issued/" + path.getFileName()));
+        }
+        return names;
+    }
+
+    private void refresh() throws IOException {
+        Path issued = SAMPLE.resolve("issued");
+        if (Files.isDirectory(issued)) {
+            try (Stream<Path> old = Files.list(issued)) {
+                for (Path path : old.toList()) {
+                    Files.delete(path);
+                }
+            }
+        }
+        Files.createDirectories(issued);
+        for (String name : kept(job)) {
+            Files.copy(job.resolve(name), SAMPLE.resolve(name), StandardCopyOption.REPLACE_EXISTING);
+        }
+        Files.copy(file, SAMPLE.resolve("job.json"), StandardCopyOption.REPLACE_EXISTING);
+    }
+}
