@@ -2,7 +2,6 @@ package spadework.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -39,27 +38,27 @@ class JobFileKilledIT {
 
     /** The edition that the file has afterwards. */
     private int killed(Path file, int before, int millis, String when) throws IOException, InterruptedException {
+        Path told = folder.resolve("told");
         Process program = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto",
                         "-cp", System.getProperty("java.class.path"),
                         Program.class.getName(), file.toString(), Integer.toString(before))
                 .redirectErrorStream(true)
+                .redirectOutput(told.toFile())
                 .start();
+        while (program.isAlive() && !Files.readString(told).startsWith("begun")) {
+            Thread.sleep(2);
+        }
+        Thread.sleep(millis);
+        program.destroyForcibly();
+        assertThat(program.waitFor(20, TimeUnit.SECONDS)).as(when).isTrue();
         int kept = before;
         int saved = before;
-        try (BufferedReader told = program.inputReader()) {
-            assertThat(told.readLine()).as(when).isEqualTo("begun");
-            Thread.sleep(millis);
-            program.destroyForcibly();
-            assertThat(program.waitFor(20, TimeUnit.SECONDS)).as(when).isTrue();
-            for (String line = told.readLine(); line != null; line = told.readLine()) {
-                if (line.matches("kept \\d+;")) {
-                    kept = Integer.parseInt(line.replaceAll("\\D", ""));
-                } else if (line.matches("saved \\d+;")) {
-                    saved = Integer.parseInt(line.replaceAll("\\D", ""));
-                }
-            }
+        for (String line : Files.readAllLines(told)) {
+            int edition = line.matches("(kept|saved) \\d+;") ? Integer.parseInt(line.replaceAll("\\D", "")) : 0;
+            kept = line.startsWith("kept") ? Math.max(kept, edition) : kept;
+            saved = line.startsWith("saved") ? Math.max(saved, edition) : saved;
         }
         JobFile found = JobFile.at(file);
         String text = found.text().orElseThrow();
@@ -78,17 +77,21 @@ class JobFileKilledIT {
     }
 
     private static String edition(int number) throws IOException {
-        return Draft.read(Files.readString(SAMPLE)).orElseThrow().typed("/number", Integer.toString(number)).text();
+        return Files.readString(SAMPLE).replace("\"2026-014\"", "\"" + number + "\"");
     }
 
     /** Edits, keeps aside and saves, until it is killed. */
     static final class Program {
         public static void main(String[] arguments) throws IOException {
+            JobFile practice = JobFile.at(Path.of(arguments[0] + "-practice"));
+            for (int i = 0; i < 5; i++) {
+                practice.keepAside(edition(i));
+                practice.save(edition(i));
+            }
             JobFile file = JobFile.at(Path.of(arguments[0]));
-            Draft draft = Draft.read(Files.readString(SAMPLE)).orElseThrow();
             System.out.println("begun");
             for (int edition = Integer.parseInt(arguments[1]) + 1; ; edition++) {
-                String text = draft.typed("/number", Integer.toString(edition)).text();
+                String text = edition(edition);
                 file.keepAside(text);
                 System.out.println("kept " + edition + ";");
                 file.save(text);
