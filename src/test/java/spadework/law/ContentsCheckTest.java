@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
@@ -88,6 +89,70 @@ class ContentsCheckTest {
         assertThat(ContentsCheck.due(STATES.federal(), STATES.find("FL"), Dollars.of(price), false))
                 .extracting(LegalNotice::name)
                 .satisfies(names -> assertThat(names.contains("lien law notice")).isEqualTo(due));
+    }
+
+    /** RCW 18.27.114: contracts of $1,000 or more. */
+    @ParameterizedTest
+    @CsvSource({"999.99, false", "1000.00, true"})
+    void noticeOfAPackIsDueFromThePacksOwnThreshold(String price, boolean due) {
+        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("WA"), Dollars.of(price), false))
+                .extracting(LegalNotice::name)
+                .isEqualTo(due ? List.of("notice to customer") : List.of());
+        assertThat(ids(check("WA", ALL, price)).contains("notice-unworded")).isEqualTo(due);
+    }
+
+    /** Fla. Stat. 489.119(5)(b) and ch. 558 know no price; only the two notices above do. */
+    @ParameterizedTest
+    @ValueSource(strings = {"900.00", "2500.00", "2500.01"})
+    void whatHasNoThresholdIsWantedAtAnyPrice(String price) {
+        List<Finding> wanting = check("FL", EnumSet.noneOf(Content.class), price);
+        assertThat(ids(wanting)).contains("content-licence-number");
+        assertThat(wanting)
+                .extracting(finding -> finding.values().getOrDefault("notice", ""))
+                .contains("defect claim notice");
+        assertThat(ids(check("FL", EnumSet.of(Content.LICENCE_NUMBER), price)))
+                .doesNotContain("content-licence-number");
+    }
+
+    /** Where a notice has its price, the content that it is has none below it. */
+    @ParameterizedTest
+    @CsvSource({"2500.00, false", "2500.01, true"})
+    void contentThatIsANoticeWaitsForTheNoticesPrice(String price, boolean wanted) {
+        assertThat(check("FL", EnumSet.noneOf(Content.class), price))
+                .extracting(finding -> finding.values().getOrDefault("notice", ""))
+                .satisfies(names -> assertThat(names.contains("recovery fund notice")).isEqualTo(wanted));
+    }
+
+    /** A list is as well read as its least read line. */
+    @Test
+    void noListOfContentsClaimsToBeBetterReadThanItsLines() {
+        List<String> statuses = List.of("R", "RX", "RS", "M");
+        STATES.byState().values().forEach(rules -> assertThat(rules.contents())
+                .as(rules.state())
+                .allSatisfy(required -> assertThat(statuses.indexOf(required.status()))
+                        .isLessThanOrEqualTo(statuses.indexOf(rules.facts().get("contents")))));
+    }
+
+    /** A wording that the program carries itself is its own; prescribed ones come from counsel or the board. */
+    @Test
+    void noPrescribedWordingOfAStateIsCarried() {
+        STATES.byState().values().stream().flatMap(rules -> rules.notices().stream()).forEach(notice ->
+                assertThat(notice.prescribed() && notice.wording().isPresent()).as(notice.name()).isFalse());
+    }
+
+    /** Where a state sizes its own statement, its words are wanted from counsel. */
+    @ParameterizedTest
+    @CsvSource({"CA, 12", "MD, 10", "PA, 10", "NJ, 10", "TX, 10", "CT, 10"})
+    void statementOfTheRightToCancelIsBoldAboveTheSignature(String state, int points) {
+        assertThat(ContentsCheck.due(STATES.federal(), STATES.find(state), Dollars.of("9000"), false))
+                .filteredOn(notice -> notice.serves() == Content.CANCELLATION_STATEMENT)
+                .singleElement()
+                .satisfies(notice -> {
+                    assertThat(notice.points()).isEqualTo(points);
+                    assertThat(notice.bold()).isTrue();
+                    assertThat(notice.place()).isEqualTo(NoticePlace.ABOVE_THE_SIGNATURE);
+                    assertThat(notice.wording()).isEmpty();
+                });
     }
 
     /** Md. Bus. Reg. 8-501: 10 point bold on the first page, if the contract is secured on the home. */

@@ -27,7 +27,7 @@ class ContractNoticesTest {
     Path folder;
 
     @ParameterizedTest
-    @ValueSource(strings = {"CA", "FL", "IL", "MA", "MD", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})
+    @ValueSource(strings = {"CA", "CT", "FL", "IL", "MA", "MD", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})
     void withWordingEachNoticeHasItsSizeWeightAndPlace(String state) {
         Path job = ContractJobs.in(folder, state);
         List<LegalNotice> notices = due(state);
@@ -65,7 +65,7 @@ class ContractNoticesTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"CA", "FL", "IL", "MA", "MD", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})
+    @ValueSource(strings = {"CA", "CT", "FL", "IL", "MA", "MD", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})
     void withoutWordingTheContractIsADraftAndNothingIsMadeUp(String state) {
         Path job = ContractJobs.in(folder, state);
         String text = PageText.all(ContractJobs.pdf(job));
@@ -78,7 +78,7 @@ class ContractNoticesTest {
 
     /** The federal floor and states that ask for no notice of their own. */
     @ParameterizedTest
-    @ValueSource(strings = {"WY", "NC", "CT"})
+    @ValueSource(strings = {"WY", "NC"})
     void whereNothingIsWantingItIsNoDraft(String state) {
         Path job = ContractJobs.in(folder, state);
 
