@@ -48,7 +48,9 @@ class FuzzTest {
     }
 
     private static void check(Fault fault) {
-        assertThat(fault.text()).doesNotContain("\n", "Exception", "spadework.", "null; mend");
+        // The schema's address may be quoted from the file; a class name may not.
+        assertThat(fault.text().replace("spadework.example.com", ""))
+                .doesNotContain("\n", "Exception", "spadework.", "null; mend");
         assertThat(fault.found()).isNotBlank();
         assertThat(fault.allowed()).isNotBlank();
         assertThat(fault.mend()).isNotBlank();

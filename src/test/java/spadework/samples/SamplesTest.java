@@ -112,7 +112,7 @@ class SamplesTest {
     private static String findings(List<Finding> findings) {
         return findings.stream()
                         .map(f -> f.severity() + " " + f.id() + (f.about().isEmpty() ? "" : " " + f.about()) + " "
-                                + f.values() + " [" + f.citation() + "]")
+                                + new TreeMap<>(f.values()) + " [" + f.citation() + "]")
                         .collect(Collectors.joining("\n"))
                 + "\n";
     }
