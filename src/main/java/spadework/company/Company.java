@@ -58,4 +58,16 @@ public record Company(
         terms = List.copyOf(terms);
         affiliates = affiliates.map(List::copyOf);
     }
+
+    /** The company as it charges tax on work of that class. */
+    public Company taxing(Optional<String> taxClass) {
+        Tax taxSetting = tax.of(taxClass);
+        if (taxSetting.equals(tax)) {
+            return this;
+        }
+        return new Company(
+                name, licence, insurance, address, phone, email, logo, paper, wages, crews, machines,
+                slowdowns, priceRules, taxSetting, validDays, payments, warranty, excluded, preparation, terms,
+                taxId, bond, affiliates);
+    }
 }

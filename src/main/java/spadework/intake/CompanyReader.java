@@ -134,8 +134,23 @@ final class CompanyReader {
     }
 
     private static Tax tax(Fields fields) {
+        boolean classes = fields.node().at("classes").json() != null;
+        return setting(fields, classes ? fields.named("classes", Kind.object(CompanyReader::ofClass)) : noClasses(fields));
+    }
+
+    private static Map<String, Tax> noClasses(Fields fields) {
+        fields.find("classes", Texts.TEXT);
+        return Map.of();
+    }
+
+    private static Tax ofClass(Fields fields) {
+        return setting(fields, Map.of());
+    }
+
+    private static Tax setting(Fields fields, Map<String, Tax> classes) {
         TaxMode mode = fields.get("mode", Choices.of(TaxMode.class));
         Kind<Percent> rate = Shares.fromZeroTo(25);
-        return new Tax(mode, mode == TaxMode.NONE ? fields.get("rate", rate, Percent.ZERO) : fields.get("rate", rate));
+        Percent percent = mode == TaxMode.NONE ? fields.get("rate", rate, Percent.ZERO) : fields.get("rate", rate);
+        return new Tax(mode, percent, classes);
     }
 }

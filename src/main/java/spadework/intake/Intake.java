@@ -159,8 +159,9 @@ public final class Intake {
             faults.sort(BY_PLACE);
             return new Refused(faults);
         }
+        Job job = read.orElseThrow();
         return new Understood(
-                read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), states.book(), folder);
+                job, shop.company().orElseThrow().taxing(job.taxClass()), shop.book().orElseThrow(), states.book(), folder);
     }
 
     /**

@@ -69,11 +69,17 @@ final class JobReader {
                 fields.list("priceChanges", extras.priceChange()),
                 fields.get("schedule", Kind.object(JobReader::schedule)),
                 fields.get("payments", Terms.PAYMENTS, company.map(Company::payments).orElse(List.of())),
+                fields.find("taxClass", taxClasses().kind()),
                 fields.get("warranty", Terms.WARRANTY, company.map(Company::warranty).orElse(NO_WARRANTY)),
                 fields.list("acceptedStops", Kind.object(JobReader::acceptedStop)),
                 new AgreementReader(codes).read(fields),
                 fields.list("terms", Texts.TEXT),
                 fields.list("notes", Texts.TEXT));
+    }
+
+    private Names taxClasses() {
+        String what = "a class of \"tax\" in company.json";
+        return company.map(known -> Names.of(what, known.tax().classes().keySet())).orElse(Names.unknown(what));
     }
 
     private static Customer customer(Fields fields) {

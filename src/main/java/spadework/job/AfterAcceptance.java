@@ -45,7 +45,7 @@ public final class AfterAcceptance {
                 s.rain(), s.limits(), ticket, s.catchment());
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), site, j.observations(),
                 j.notFixed(), photos, j.walls(), j.corners(), j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.warranty(), stops, agreement,
+                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), stops, agreement,
                 j.terms(), notes);
     }
 }

@@ -13,6 +13,7 @@ import java.util.Optional;
  * @param protection what is done to keep house and garden from harm, one thing a line
  * @param excluded what is not in the price, beside the company's own list
  * @param assumed what the price takes for granted
+ * @param taxClass what kind of work it is for sales tax, by the company's own names; empty for its usual one
  * @param terms what is agreed on this job beside the company's own terms
  * @param notes for the contractor only; no homeowner's paper carries them
  */
@@ -37,6 +38,7 @@ public record Job(
         List<PriceChange> priceChanges,
         Schedule schedule,
         List<Payment> payments,
+        Optional<String> taxClass,
         WarrantyTerms warranty,
         List<AcceptedStop> acceptedStops,
         Agreement agreement,
@@ -84,20 +86,20 @@ public record Job(
                 .toList();
         return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, changed,
                 corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                warranty, acceptedStops, agreement, terms, notes);
+                taxClass, warranty, acceptedStops, agreement, terms, notes);
     }
 
     /** The same job with other pipes. */
     public Job withWater(Water other) {
         return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,
                 corners, other, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                warranty, acceptedStops, agreement, terms, notes);
+                taxClass, warranty, acceptedStops, agreement, terms, notes);
     }
 
     /** The same job with another agreement. */
     public Job withAgreement(Agreement other) {
         return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,
                 corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                warranty, acceptedStops, other, terms, notes);
+                taxClass, warranty, acceptedStops, other, terms, notes);
     }
 }

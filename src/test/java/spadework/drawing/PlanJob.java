@@ -206,6 +206,7 @@ public final class PlanJob {
                 List.of(),
                 new Schedule(day, day, 1, ""),
                 List.of(),
+                Optional.empty(),
                 new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
                 List.of(),
                 Agreement.NONE,

@@ -12,6 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spadework.company.TaxMode;
 import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.ExtraItem;
@@ -60,6 +61,16 @@ class IntakeTest {
         assertThat(company.machines()).containsEntry("mini-excavator", Dollars.of("48.00"));
         assertThat(company.slowdowns().get(0).factor()).isEqualByComparingTo("1.25");
         assertThat(company.priceRules().minimum()).isEqualTo(Dollars.of("2500.00"));
+    }
+
+    /** Lump-sum work on a building carries no tax line; a kind of work that does has its own setting. */
+    @Test
+    void jobIsTaxedAsItsClassIs() throws IOException {
+        SampleFiles sample = SampleFiles.in(folder);
+        assertThat(understood(sample).company().tax().mode()).isEqualTo(TaxMode.ON_PRICE);
+        Path file = folder.resolve("job.json");
+        Files.writeString(file, Files.readString(file).replace("\"taxClass\": \"repair\", ", ""));
+        assertThat(understood(sample).company().tax().mode()).isEqualTo(TaxMode.ON_PURCHASES);
     }
 
     @Test
@@ -140,7 +151,7 @@ class IntakeTest {
         Intake intake = new Intake(SampleFiles.BUNDLED);
         Understood first = (Understood) intake.read(deep);
         Understood second = (Understood) intake.read(other);
-        assertThat(second.company()).isSameAs(first.company());
+        assertThat(second.company()).isEqualTo(first.company());
         assertThat(second.book()).isSameAs(first.book());
         assertThat(second.jobFolder()).isEqualTo(other);
     }

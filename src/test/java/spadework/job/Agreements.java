@@ -17,7 +17,7 @@ public final class Agreements {
     public static Job with(Job j, Agreement agreement) {
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
                 j.notFixed(), j.photos(), j.walls(), j.corners(), j.water(), j.restoration(), j.protection(),
-                j.excluded(), j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.warranty(),
+                j.excluded(), j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(),
                 j.acceptedStops(), agreement, j.terms(), j.notes());
     }
 

@@ -110,6 +110,7 @@ public final class Jobs {
                 List.of(), List.of(), List.of(),
                 new Schedule(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 10), 5, ""),
                 List.of(new Payment("signing", Percent.of("10"), true), new Payment("done", Percent.of("90"), false)),
+                Optional.empty(),
                 new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()), List.of(), Agreement.NONE, List.of(), List.of());
     }
 
@@ -128,7 +129,7 @@ public final class Jobs {
     public static Job withCorners(Job j, List<Corner> corners) {
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
                 j.notFixed(), j.photos(), j.walls(), corners, j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.warranty(), j.acceptedStops(),
+                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), j.acceptedStops(),
                 j.agreement(), j.terms(), j.notes());
     }
 }

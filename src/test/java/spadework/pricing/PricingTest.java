@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
@@ -39,7 +40,7 @@ class PricingTest {
     private static Company taxed(TaxMode mode, String rate) {
         Company c = COMPANY;
         return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
-                c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(), new Tax(mode, Percent.of(rate)),
+                c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(), new Tax(mode, Percent.of(rate), Map.of()),
                 c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
                 c.taxId(), c.bond(), c.affiliates());
     }
