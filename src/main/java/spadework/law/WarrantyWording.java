@@ -19,10 +19,14 @@ public final class WarrantyWording {
     private static final String NEAR = "[^.;!?]{0,80}";
 
     private static final Pattern DISCLAIMER = anyOf(
-            "in (?:lieu|place) of" + NEAR + WARRANTIES,
+            "in lieu of" + NEAR + "(?:" + WARRANTIES + "|all others|obligations?|remed(?:y|ies)|the law)",
+            WARRANTIES + NEAR + "in lieu of",
+            "in place of (?:all|any|every)(?: other)?" + NEAR + WARRANTIES,
             "(?:no|not any|without(?: any)?) (?:other )?(?:express(?:ed)?|implied)" + NEAR + WARRANTIES,
             "(?:no|without(?: any)?) other " + WARRANTIES,
-            "(?:no|without(?: any)?) " + WARRANTIES + " (?:of any kind|of merchantability|of fitness|is implied|are implied)",
+            "(?:sold|supplied|provided|given|installed|delivered|accepted) without(?: any| a)? " + WARRANTIES,
+            "(?:no|without(?: any)?) " + WARRANTIES
+                    + " (?:of any kind|of merchantability|of fitness|is implied|are implied)",
             "(?:no|not|without|disclaim\\w*|exclud\\w*|exclusion|waiv\\w*|den(?:y|ies))" + NEAR
                     + "(?:merchantability|fitness for (?:a|any) particular purpose)",
             "(?:merchantability|fitness for (?:a|any) particular purpose)" + NEAR
@@ -38,10 +42,11 @@ public final class WarrantyWording {
             "life[ -]?time", WARRANTIES + NEAR + "for life(?! of)", "for life" + "(?! of)" + NEAR + WARRANTIES);
 
     private static final Pattern WHOSE = anyOf(
-            "life[ -]?time of (?:the|your|this)(?: original| first)? ?\\w+",
+            "life[ -]?time of (?:the|your|this)(?: original| first)? ?(?!" + WARRANTIES + ")\\w+",
             "(?:owner|buyer|purchaser|homeowner|house|home|building|structure|pump)(?:'s|\u2019s) life[ -]?time",
             "life[ -]?time (?:here )?(?:means|is) ",
-            "as long as (?:you|the (?:original |first )?(?:owner|buyer|purchaser)|(?:the |your )?(?:house|home|building))");
+            "as long as (?:you|the (?:original |first )?(?:owner|buyer|purchaser)"
+                    + "|(?:the |your )?(?:house|home|building))");
 
     private WarrantyWording() {}
 

@@ -30,6 +30,15 @@ class WarrantyWordingTest {
             The buyer waives any and all warranties. | implied-disclaimed
             This is the sole and exclusive warranty. | implied-disclaimed
             Without warranty of any kind. | implied-disclaimed
+            The above is given in lieu of all others. | implied-disclaimed
+            This warranty stands in lieu of what the law gives. | implied-disclaimed
+            There are no other warranties. | implied-disclaimed
+            Sold without any warranty. | implied-disclaimed
+            The wall is taken as is. | implied-disclaimed
+            The pump is sold AS-IS, where it stands. | implied-disclaimed
+            No express or implied warranties apply. | implied-disclaimed
+            Lifetime warranty. It covers the structure. | lifetime-bare
+            Lifetime warranty for the lifetime of the warranty. | lifetime-bare
             Lifetime warranty on the walls | lifetime-bare
             A life-time guarantee. | lifetime-bare
             Good for a life time. | lifetime-bare
@@ -52,6 +61,18 @@ class WarrantyWordingTest {
         "Lifetime means 40 years.",
         "For the life of the pump the maker stands by it.",
         "The old pipe is left as is.",
+        "Gravel in lieu of topsoil beside the wall.",
+        "Washed stone in lieu of any other fill.",
+        "No other wall is covered by this warranty.",
+        "The new sump pump goes in place of the old one, which was under warranty.",
+        "Mortar of the same colour as is shown in photo 3.",
+        "Water through the floor slab is not covered.",
+        "Some States do not allow limitations on how long an implied warranty lasts, so the above limitation may not"
+                + " apply to you.",
+        "Some States do not allow the exclusion or limitation of incidental or consequential damages, so the above"
+                + " limitation or exclusion may not apply to you.",
+        "Some States do not allow the exclusion of consequential damages or limits on an implied warranty, so it may"
+                + " not apply to you.",
         "Fill the trench as is usual in clay.",
         "Implied warranties last as long as this warranty does.",
         "We repair or replace a covered part. You pay nothing.",
