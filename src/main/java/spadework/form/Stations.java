@@ -152,6 +152,7 @@ final class Stations {
         page.table(Base.JOB.inside("/notes"), 6, "=10");
         page.group("payments");
         page.table(Base.JOB.inside("/payments"), "/when=9", "/share=3", "/atSigning=3");
+        page.field("/taxClass", 4);
         page.group("warranty");
         page.table(Base.JOB.inside("/warranty/parts"), "/part=4", "/promise=9", "/years=2");
         page.field("/warranty/replyDays", 4);
