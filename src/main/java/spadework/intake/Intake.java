@@ -142,7 +142,12 @@ public final class Intake {
         Optional<Path> bookFile = Nearby.find(folder, BOOK);
         Shop shop = shop(folder);
 
-        Sheet sheet = text.get();
+        return read(file, text.get(), shop, companyFile, bookFile);
+    }
+
+    private static Reading read(
+            Path file, Sheet sheet, Shop shop, Optional<Path> companyFile, Optional<Path> bookFile) {
+        Path folder = Nearby.folderOf(file);
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
         RuleSheet states = rules.computeIfAbsent(Nearby.find(folder, RULES), this::rules);
@@ -161,6 +166,44 @@ public final class Intake {
         }
         return new Understood(
                 read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), states.book(), folder);
+    }
+
+    /**
+     * Reads a price book, beside the company of its folder or the nearest above it.
+     *
+     * @param text what the file says, or would say
+     * @param file where it lies; faults name it
+     */
+    public ReadBook readBook(String text, Path file) {
+        Optional<Path> company = Nearby.find(Nearby.folderOf(file), COMPANY);
+        Shop shop = Shop.read(
+                company.map(Intake::sheet).orElseGet(() -> new Sheet("")),
+                JsonPass.over(file.toString(), text),
+                this::bundled);
+        List<Fault> faults = new ArrayList<>(shop.faults());
+        faults.sort(BY_PLACE);
+        return new ReadBook(shop.company(), shop.book(), faults);
+    }
+
+    /** The price book that a job of that folder is priced with: the nearest, in the folder or above it. */
+    public static Optional<Path> bookOf(Path folder) {
+        return Nearby.find(Nearby.folderOf(folder.resolve(JOB)), BOOK);
+    }
+
+    /**
+     * Reads a job with another price book than the one that lies beside it.
+     *
+     * @param book the text of that book
+     */
+    public Reading readWith(String book, Path job) {
+        Path file = fileOf(job);
+        Path folder = Nearby.folderOf(file);
+        Optional<Path> bookFile = Nearby.find(folder, BOOK);
+        Shop shop = Shop.read(
+                Nearby.find(folder, COMPANY).map(Intake::sheet).orElseGet(() -> new Sheet("")),
+                JsonPass.over(bookFile.map(Path::toString).orElse(BOOK), book),
+                this::bundled);
+        return read(file, sheet(file), shop, Nearby.find(folder, COMPANY), bookFile);
     }
 
     /**
