@@ -18,7 +18,8 @@ import picocli.CommandLine.ScopeType;
         subcommands = {
             DocumentsCommand.class, PriceCommand.class, CheckCommand.class, IssueCommand.class, AcceptCommand.class,
             ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, BookCommand.class,
-            FigureCommand.class, FormCommand.class},
+            BidsCommand.class, CopyCommand.class, RepriceCommand.class, LostCommand.class, FigureCommand.class,
+            FormCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",
@@ -43,6 +44,7 @@ public final class Spadework {
         CommandLine line = new CommandLine(new Spadework())
                 .setOut(out)
                 .setErr(err)
+                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((exception, command, parsed) -> {
                     command.getErr().println(told(exception));
                     return UNUSABLE;

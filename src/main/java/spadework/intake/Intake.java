@@ -3,6 +3,7 @@ package spadework.intake;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 import java.util.function.Supplier;
 import spadework.finding.Fault;
 import spadework.finding.Place;
@@ -43,6 +43,7 @@ public final class Intake {
 
     /** The rules of a file beside the job, with its faults. */
     private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
+    private final Map<List<ByteBuffer>, Shop> keptShops = new ConcurrentHashMap<>();
 
     /** An intake whose price books may start from the bundled one. */
     public Intake() {
@@ -166,6 +167,33 @@ public final class Intake {
         }
         return new Understood(
                 read.orElseThrow(), shop.company().orElseThrow(), shop.book().orElseThrow(), states.book(), folder);
+    }
+
+    /**
+     * Reads a job with the company and the books that were kept of an earlier day, each read once for all jobs that
+     * kept the same.
+     *
+     * @param text of the job
+     * @param file where it lies; faults name it
+     * @param kept bytes of {@code company.json} and {@code price-book.json}, where there were such
+     * @param bundled bytes of the book that came with the program then
+     */
+    public Reading readKept(String text, Path file, Map<String, byte[]> kept, byte[] bundled) {
+        Optional<Path> company = Optional.of(Path.of(COMPANY)).filter(name -> kept.containsKey(COMPANY));
+        Optional<Path> book = Optional.of(Path.of(BOOK)).filter(name -> kept.containsKey(BOOK));
+        List<ByteBuffer> key = List.of(
+                ByteBuffer.wrap(kept.getOrDefault(COMPANY, new byte[0])),
+                ByteBuffer.wrap(kept.getOrDefault(BOOK, new byte[0])),
+                ByteBuffer.wrap(bundled));
+        Shop shop = keptShops.computeIfAbsent(key, bytes -> Shop.read(
+                sheet(company, kept), sheet(book, kept), () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
+        return read(file, JsonPass.over(file.toString(), text), shop, company, book);
+    }
+
+    private static Sheet sheet(Optional<Path> name, Map<String, byte[]> kept) {
+        return name.map(Path::toString)
+                .map(shown -> sheet(FileText.decoded(kept.get(shown), shown), shown))
+                .orElseGet(() -> new Sheet(""));
     }
 
     /**
