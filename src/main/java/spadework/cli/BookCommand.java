@@ -3,8 +3,10 @@ package spadework.cli;
 import picocli.CommandLine.Command;
 import spadework.cli.book.BookAddCommand;
 import spadework.cli.book.BookChangeCommand;
+import spadework.cli.book.BookExportCommand;
 import spadework.cli.book.BookFindCommand;
 import spadework.cli.book.BookHistoryCommand;
+import spadework.cli.book.BookImportCommand;
 import spadework.cli.book.BookListCommand;
 import spadework.cli.book.BookRetireCommand;
 import spadework.cli.book.BookShowCommand;
@@ -16,7 +18,8 @@ import spadework.cli.book.BookShowCommand;
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
             BookListCommand.class, BookFindCommand.class, BookShowCommand.class, BookAddCommand.class,
-            BookChangeCommand.class, BookRetireCommand.class, BookHistoryCommand.class},
+            BookChangeCommand.class, BookRetireCommand.class, BookHistoryCommand.class,
+            BookExportCommand.class, BookImportCommand.class},
         footerHeading = "%nExample:%n",
         footer = "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason \"quarry's August list\"")
 final class BookCommand {}

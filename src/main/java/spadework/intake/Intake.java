@@ -213,6 +213,14 @@ public final class Intake {
         return new ReadBook(shop.company(), shop.book(), faults);
     }
 
+    /** Reads the map from a supplier's list to the items of the book. */
+    public static ReadMap readSupplierMap(Path file) {
+        Sheet sheet = Files.isRegularFile(file)
+                ? sheet(file)
+                : missing(file.toString(), "a map of columns", "check the path");
+        return new ReadMap(sheet.root().map(SupplierMapReader.MAP::read), sheet.faults());
+    }
+
     /** The price book that a job of that folder is priced with: the nearest, in the folder or above it. */
     public static Optional<Path> bookOf(Path folder) {
         return Nearby.find(Nearby.folderOf(folder.resolve(JOB)), BOOK);

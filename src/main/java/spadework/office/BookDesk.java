@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import spadework.draft.BookDraft;
 import spadework.draft.Leaves;
 import spadework.draft.Value.Entries;
@@ -106,8 +107,8 @@ public final class BookDesk {
         return written(own.retired(code, on, reason), code);
     }
 
-    private Told table(Optional<LocalDate> on, java.util.function.Predicate<LineItem> wanted) throws IOException {
-        ReadBook read = intake.readBook(on.map(draft()::asOf).orElse(draft()).text(), file);
+    private Told table(Optional<LocalDate> on, Predicate<LineItem> wanted) throws IOException {
+        ReadBook read = read(on.map(draft()::asOf).orElse(draft()));
         if (!read.faults().isEmpty() || read.book().isEmpty()) {
             return Told.refused(read.faults());
         }
@@ -122,7 +123,7 @@ public final class BookDesk {
 
     private Told written(BookDraft book, String code) throws IOException {
         BookDraft before = draft();
-        ReadBook read = intake.readBook(book.text(), file);
+        ReadBook read = read(book);
         if (!read.faults().isEmpty()) {
             return Told.refused(read.faults());
         }
@@ -142,19 +143,35 @@ public final class BookDesk {
         if (moved.isEmpty()) {
             return Told.done(List.of(code + ": nothing changed"));
         }
-        AtomicFile.write(file.toAbsolutePath(), book.text().getBytes(StandardCharsets.UTF_8));
+        write(book);
         return Told.done(moved);
     }
 
+    Path file() {
+        return file;
+    }
+
+    ReadBook read() throws IOException {
+        return read(draft());
+    }
+
+    ReadBook read(BookDraft book) {
+        return intake.readBook(book.text(), file);
+    }
+
+    void write(BookDraft book) throws IOException {
+        AtomicFile.write(file.toAbsolutePath(), book.text().getBytes(StandardCharsets.UTF_8));
+    }
+
     /** The book as it stands, which has to be one JSON object. */
-    private BookDraft draft() throws IOException {
+    BookDraft draft() throws IOException {
         String text = Files.readString(file);
         return BookDraft.read(text.startsWith("\uFEFF") ? text.substring(1) : text)
                 .orElseThrow(() -> new IOException(file + " is no price book: it is not one JSON object, each key once"));
     }
 
     /** The item as the file holds it, or as the bundled book does where the file starts from that. */
-    private Optional<Entries> item(BookDraft book, String code) {
+    Optional<Entries> item(BookDraft book, String code) {
         return book.item(code).or(() -> book.startsFromBundled()
                 ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8)).flatMap(b -> b.item(code))
                 : Optional.empty());
