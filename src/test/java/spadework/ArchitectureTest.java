@@ -54,15 +54,16 @@ class ArchitectureTest {
       contract  | money measure job company pricebook takeoff pricing
       closeout  | money measure finding working job pricebook takeoff contract
       bids      | money measure job company pricebook takeoff pricing contract
+      feedback  | money measure job company pricebook pricing
       drawing   | measure working job pricebook trench water takeoff
-      paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout drawing
+      paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout feedback drawing
       press     | money measure finding paperwork drawing
       listing   | measure money finding working job warranty register takeoff figure pricing contract bids
       pricesheet | money measure finding pricebook
       post      |
-      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout bids drawing paperwork press listing pricesheet post
+      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout bids feedback drawing paperwork press listing pricesheet post
       form      | money measure finding working draft pricebook takeoff pricing drawing press office
-      cli       | measure money finding job figure bids office form
+      cli       | measure money finding job figure bids feedback office form
       """;
 
   /** Each library is known to one package. */

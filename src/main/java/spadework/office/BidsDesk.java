@@ -48,7 +48,7 @@ public final class BidsDesk {
         return Told.done(out).andWrong(unread(read));
     }
 
-    private static <T> List<String> unread(List<BidReader.Read<T>> read) {
+    static <T> List<String> unread(List<BidReader.Read<T>> read) {
         List<String> wrong = new ArrayList<>();
         read.stream().filter(one -> !one.faults().isEmpty()).forEach(one -> wrong.add(one.file()
                 + ": left out, " + one.faults().size() + " to mend; see: spadework check " + one.file()));

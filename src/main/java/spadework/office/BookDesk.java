@@ -43,6 +43,12 @@ public final class BookDesk {
         return new BookDesk(file);
     }
 
+    /** The desk of a price book; where it is left out, of the nearest to a folder or a job. */
+    public static BookDesk near(Optional<Path> book, Path tree) throws IOException {
+        Path folder = Files.isRegularFile(tree) ? tree.toAbsolutePath().getParent() : tree;
+        return at(book.or(() -> Intake.bookOf(folder)));
+    }
+
     /** The items as a table, of the sections and codes that match; retired ones only where they are asked for. */
     public Told list(Optional<String> section, boolean retired, Optional<LocalDate> on) throws IOException {
         return table(on, item -> (retired || item.retired().isEmpty())

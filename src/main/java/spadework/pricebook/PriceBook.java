@@ -1,10 +1,12 @@
 package spadework.pricebook;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import spadework.job.PriceChange;
 import spadework.job.Texture;
 
@@ -39,6 +41,14 @@ public record PriceBook(
                 .filter(item -> item.standard() && item.follows().equals(Optional.of(measure)))
                 .sorted((a, b) -> a.code().compareTo(b.code()))
                 .toList();
+    }
+
+    /** The standard items by the measure that they follow, each list by code. */
+    public Map<Measure, List<LineItem>> standard() {
+        return items.values().stream()
+                .filter(item -> item.standard() && item.follows().isPresent())
+                .sorted(Comparator.comparing(LineItem::code))
+                .collect(Collectors.groupingBy(item -> item.follows().get()));
     }
 
     public Optional<LineItem> find(String code) {

@@ -3,6 +3,7 @@ package spadework.takeoff;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.job.ExtraItem;
 import spadework.job.Job;
@@ -18,9 +19,10 @@ final class LineChoice {
 
     static List<TakeoffLine> lines(Job job, PriceBook book, List<Driven> measured, List<TakeoffSection> sections) {
         List<TakeoffLine> lines = new ArrayList<>();
+        Map<Measure, List<LineItem>> standard = book.standard();
         for (Driven driven : measured) {
             List<LineItem> items = driven.codes().isEmpty()
-                    ? book.standardFor(driven.quantity().measure())
+                    ? standard.getOrDefault(driven.quantity().measure(), List.of())
                     : driven.codes().stream().map(book::get).toList();
             for (LineItem item : items) {
                 lines.add(measuredLine(job, driven, item, measured));
