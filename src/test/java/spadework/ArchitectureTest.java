@@ -54,6 +54,7 @@ class ArchitectureTest {
       contract  | money measure job company pricebook takeoff pricing
       closeout  | money measure finding working job pricebook takeoff contract
       bids      | money measure job company pricebook takeoff pricing contract
+      whatif    | money measure finding job company pricebook takeoff pricing
       feedback  | money measure job company pricebook pricing
       drawing   | measure working job pricebook trench water takeoff
       paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout feedback drawing
@@ -61,7 +62,7 @@ class ArchitectureTest {
       listing   | measure money finding working job warranty register takeoff figure pricing contract bids
       pricesheet | money measure finding pricebook
       post      |
-      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout bids feedback drawing paperwork press listing pricesheet post
+      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout bids whatif feedback drawing paperwork press listing pricesheet post
       form      | money measure finding working draft pricebook takeoff pricing drawing press office
       cli       | measure money finding job figure bids feedback office form
       """;
@@ -75,6 +76,7 @@ class ArchitectureTest {
       org.apache.pdfbox..     | press
       org.apache.poi..        | press pricesheet
       org.apache.commons.csv.. | pricesheet
+      org.apache.commons.math3.. | whatif
       jakarta..               | post
       com.formdev..           | form
       net.miginfocom..        | form

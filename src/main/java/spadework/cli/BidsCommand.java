@@ -25,7 +25,7 @@ final class BidsCommand extends Answering {
     @Option(names = "--on", paramLabel = "DATE", description = "The day for age and validity, as 2026-10-01 (default: today).")
     private LocalDate on;
 
-    @Option(names = "--status", paramLabel = "WORD", description = "Only these: draft, issued, accepted, closed or lost.")
+    @Option(names = "--status", converter = Words.OfStanding.class, paramLabel = "WORD", description = "Only these: draft, issued, accepted, closed or lost.")
     private Standing standing;
 
     @Option(names = "--find", paramLabel = "WORD", description = "Only bids in which the word occurs: titles, customers, items, notes. Once for each word.")

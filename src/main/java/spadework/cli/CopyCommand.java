@@ -35,6 +35,7 @@ final class CopyCommand extends Answering {
     @Option(
             names = "--take",
             split = ",",
+            converter = Words.OfTake.class,
             paramLabel = "PART",
             description = "What is taken over: walls, items, terms (default: all). Conditions and levels never are.")
     private EnumSet<Copying.Take> take = EnumSet.allOf(Copying.Take.class);

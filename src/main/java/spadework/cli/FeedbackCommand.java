@@ -30,6 +30,7 @@ final class FeedbackCommand extends Answering {
 
     @Option(
             names = "--rule",
+            converter = Words.OfRule.class,
             paramLabel = "WORD",
             description = "median: of the last 5 jobs, at least 3 (default). step: a quarter of the way for each job.")
     private RateRule rule = RateRule.MEDIAN;

@@ -44,7 +44,6 @@ public final class Spadework {
         CommandLine line = new CommandLine(new Spadework())
                 .setOut(out)
                 .setErr(err)
-                .setCaseInsensitiveEnumValuesAllowed(true)
                 .setExecutionExceptionHandler((exception, command, parsed) -> {
                     command.getErr().println(told(exception));
                     return UNUSABLE;

@@ -1,5 +1,6 @@
 package spadework.pricebook;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -59,6 +60,13 @@ public record LineItem(
     /** Whether it was given up on that day or before. */
     public boolean isRetiredOn(LocalDate day) {
         return retired.filter(end -> !end.on().isAfter(day)).isPresent();
+    }
+
+    /** The same item, of which its crew does so many times as much in an hour. */
+    public LineItem producing(BigDecimal factor) {
+        Optional<Labour> paced = labour.map(l -> new Labour(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
+        return new LineItem(code, section, name, homeowner, unit, follows, standard, material, paced, subcontract,
+                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
     }
 
     /** The same item, priced only where a job names it. */
