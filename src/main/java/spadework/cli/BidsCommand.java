@@ -10,7 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.bids.Standing;
 import spadework.office.BidsDesk;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** List all bids of a folder tree: where each stands, total, margin, valid until, age. For your eyes only. */
 @Command(
@@ -35,7 +35,7 @@ final class BidsCommand extends Answering {
     private boolean json;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return BidsDesk.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(standing), words, json);
     }
 }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.office.Copying;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Start a bid for a new customer from an old one, taking what is named. */
 @Command(
@@ -41,7 +41,7 @@ final class CopyCommand extends Answering {
     private EnumSet<Copying.Take> take = EnumSet.allOf(Copying.Take.class);
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return Copying.copy(job, target, number, customer, on == null ? LocalDate.now() : on, take);
     }
 }

@@ -12,7 +12,7 @@ import picocli.CommandLine.Parameters;
 import spadework.feedback.RateRule;
 import spadework.office.BookDesk;
 import spadework.office.FeedbackDesk;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** What closed jobs really took, and what rates follow. */
 @Command(
@@ -52,7 +52,7 @@ final class FeedbackCommand extends Answering {
     private JobArguments arguments;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         LocalDate day = on == null ? LocalDate.now() : on;
         FeedbackDesk desk = new FeedbackDesk(tree, BookDesk.near(Optional.ofNullable(book), tree), rule);
         if (!accept.isEmpty()) {

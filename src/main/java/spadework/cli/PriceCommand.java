@@ -58,7 +58,7 @@ final class PriceCommand implements Callable<Integer> {
     }
 
     private int compare(Bid bid) {
-        List<spadework.office.Told> answers = new ArrayList<>();
+        List<spadework.office.Reply> answers = new ArrayList<>();
         if (!with.isEmpty()) {
             answers.add(Otherwise.sideBySide(bid, with));
         }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.office.RepriceDesk;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Price an old bid with the books of now and show line by line what moves and why. */
 @Command(
@@ -33,7 +33,7 @@ final class RepriceCommand extends Answering {
     private boolean save;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         RepriceDesk.Dates dates = new RepriceDesk.Dates(
                 on == null ? LocalDate.now() : on, Optional.ofNullable(start), Optional.ofNullable(finish));
         return new RepriceDesk().reprice(job, dates, save);

@@ -146,7 +146,7 @@ public final class Intake {
         return read(file, text.get(), shop, companyFile, bookFile);
     }
 
-    private static Reading read(
+    private Reading read(
             Path file, Sheet sheet, Shop shop, Optional<Path> companyFile, Optional<Path> bookFile) {
         Path folder = Nearby.folderOf(file);
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
@@ -171,7 +171,7 @@ public final class Intake {
 
     /**
      * Reads a job with the company and the books that were kept of an earlier day, each read once for all jobs that
-     * kept the same.
+     * kept the same. The rules of the states are those of today; they move no price.
      *
      * @param text of the job
      * @param file where it lies; faults name it

@@ -72,7 +72,7 @@ final class BidReader {
             return now instanceof Refused ? now : then;
         }
         Job job = AfterAcceptance.of(agreed.job(), live.job());
-        return new Understood(job, agreed.company(), agreed.book(), live.jobFolder());
+        return new Understood(job, agreed.company(), agreed.book(), live.states(), live.jobFolder());
     }
 
     private static StandingBid bid(Understood understood, Quote quote, Records records) {

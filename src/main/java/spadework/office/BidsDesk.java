@@ -23,7 +23,7 @@ public final class BidsDesk {
      * @param standing only those that stand so
      * @param words only those in which every word occurs
      */
-    public static Told list(Path tree, LocalDate on, Optional<Standing> standing, List<String> words, boolean json)
+    public static Reply list(Path tree, LocalDate on, Optional<Standing> standing, List<String> words, boolean json)
             throws IOException {
         BidReader reader = new BidReader();
         List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(tree, file -> reader.read(file, bid ->
@@ -34,18 +34,18 @@ public final class BidsDesk {
         List<String> out = json
                 ? List.of(BidsListing.of(on, rows))
                 : Columns.of(rows.stream().map(row -> row(row, on)).toList());
-        return Told.done(out).andWrong(unread(read));
+        return Reply.done(out).andWrong(unread(read));
     }
 
     /** Every use of a line item. */
-    public static Told history(String code, Path tree, boolean json) throws IOException {
+    public static Reply history(String code, Path tree, boolean json) throws IOException {
         BidReader reader = new BidReader();
         List<BidReader.Read<List<Use>>> read = JobTree.each(
                 tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
         List<Use> uses = read.stream().flatMap(one -> one.drawn().stream()).flatMap(List::stream).toList();
         List<String> out =
                 json ? List.of(BidsListing.of(code, uses)) : Columns.of(uses.stream().map(BidsDesk::row).toList());
-        return Told.done(out).andWrong(unread(read));
+        return Reply.done(out).andWrong(unread(read));
     }
 
     static <T> List<String> unread(List<BidReader.Read<T>> read) {

@@ -50,23 +50,23 @@ public final class BookDesk {
     }
 
     /** The items as a table, of the sections and codes that match; retired ones only where they are asked for. */
-    public Told list(Optional<String> section, boolean retired, Optional<LocalDate> on) throws IOException {
+    public Reply list(Optional<String> section, boolean retired, Optional<LocalDate> on) throws IOException {
         return table(on, item -> (retired || item.retired().isEmpty())
                 && section.filter(wanted -> !wanted.equals(item.section().label())).isEmpty());
     }
 
     /** The items in which every word occurs: in code, names, notes or source, in whatever case. */
-    public Told find(List<String> words) throws IOException {
+    public Reply find(List<String> words) throws IOException {
         return table(Optional.empty(), item -> BookText.holds(item, words));
     }
 
     /** Everything that the book says of an item, with its history, today or at the end of another day. */
-    public Told show(String code, Optional<LocalDate> on) throws IOException {
+    public Reply show(String code, Optional<LocalDate> on) throws IOException {
         BookDraft book = on.map(draft()::asOf).orElse(draft());
         Optional<Entries> item = item(book, code);
         return item.isPresent()
-                ? Told.done(BookText.of(item.get(), book.item(code).isEmpty()))
-                : Told.refused(List.of(unknown(code)));
+                ? Reply.done(BookText.of(item.get(), book.item(code).isEmpty()))
+                : Reply.refused(List.of(unknown(code)));
     }
 
     /**
@@ -75,27 +75,27 @@ public final class BookDesk {
      * @param values what is written where, as {@code material/cost} to {@code $33.00}; nothing takes a value out
      * @param on the day from which it holds
      */
-    public Told change(String code, Map<String, String> values, LocalDate on, String reason) throws IOException {
+    public Reply change(String code, Map<String, String> values, LocalDate on, String reason) throws IOException {
         BookDraft book = draft();
         Optional<Entries> item = item(book, code);
         if (item.isEmpty()) {
-            return Told.refused(List.of(unknown(code)));
+            return Reply.refused(List.of(unknown(code)));
         }
         BookDraft own = book.item(code).isPresent() ? book : book.with(item.get());
         return written(own.changed(code, BookText.sourced(values, on, reason), on, reason), code);
     }
 
     /** Adds an item: a new one, or one that starts as another and differs in some values. */
-    public Told add(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
+    public Reply add(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
             throws IOException {
         BookDraft book = draft();
         if (item(book, code).isPresent()) {
-            return Told.refused(List.of(fault("the code " + code + ", which the book has", "a new code",
+            return Reply.refused(List.of(fault("the code " + code + ", which the book has", "a new code",
                     "use: book change " + code)));
         }
         Optional<Entries> base = like.flatMap(other -> item(book, other));
         if (like.isPresent() && base.isEmpty()) {
-            return Told.refused(List.of(unknown(like.get())));
+            return Reply.refused(List.of(unknown(like.get())));
         }
         Map<String, String> all = new LinkedHashMap<>(Map.of("code", code));
         all.putAll(BookText.sourced(values, on, reason));
@@ -103,20 +103,20 @@ public final class BookDesk {
     }
 
     /** Gives an item up. It stays readable, and where a job names it it is still priced. */
-    public Told retire(String code, LocalDate on, String reason) throws IOException {
+    public Reply retire(String code, LocalDate on, String reason) throws IOException {
         BookDraft book = draft();
         Optional<Entries> item = item(book, code);
         if (item.isEmpty()) {
-            return Told.refused(List.of(unknown(code)));
+            return Reply.refused(List.of(unknown(code)));
         }
         BookDraft own = book.item(code).isPresent() ? book : book.with(item.get());
         return written(own.retired(code, on, reason), code);
     }
 
-    private Told table(Optional<LocalDate> on, Predicate<LineItem> wanted) throws IOException {
+    private Reply table(Optional<LocalDate> on, Predicate<LineItem> wanted) throws IOException {
         ReadBook read = read(on.map(draft()::asOf).orElse(draft()));
         if (!read.faults().isEmpty() || read.book().isEmpty()) {
-            return Told.refused(read.faults());
+            return Reply.refused(read.faults());
         }
         List<List<String>> rows = read.book().get().items().values().stream()
                 .filter(wanted)
@@ -124,14 +124,14 @@ public final class BookDesk {
                         : a.section().compareTo(b.section()))
                 .map(BookText::row)
                 .toList();
-        return Told.done(Columns.of(rows));
+        return Reply.done(Columns.of(rows));
     }
 
-    private Told written(BookDraft book, String code) throws IOException {
+    private Reply written(BookDraft book, String code) throws IOException {
         BookDraft before = draft();
         ReadBook read = read(book);
         if (!read.faults().isEmpty()) {
-            return Told.refused(read.faults());
+            return Reply.refused(read.faults());
         }
         Map<String, String> then = item(before, code).map(Leaves::of).orElse(Map.of());
         List<String> moved = new ArrayList<>();
@@ -147,10 +147,10 @@ public final class BookDesk {
             }
         });
         if (moved.isEmpty()) {
-            return Told.done(List.of(code + ": nothing changed"));
+            return Reply.done(List.of(code + ": nothing changed"));
         }
         write(book);
-        return Told.done(moved);
+        return Reply.done(moved);
     }
 
     Path file() {

@@ -38,14 +38,14 @@ public final class BookSheets {
     }
 
     /** Writes the workbook. */
-    public Told export(Path target) throws IOException {
+    public Reply export(Path target) throws IOException {
         ReadBook read = desk.read();
         if (!read.faults().isEmpty()) {
-            return Told.refused(read.faults());
+            return Reply.refused(read.faults());
         }
         AtomicFile.write(target.toAbsolutePath(), PriceWorkbook.of(
                 read.book().orElseThrow(), names(read, true), names(read, false)));
-        return Told.done(List.of(target.toString()));
+        return Reply.done(List.of(target.toString()));
     }
 
     private static List<String> names(ReadBook read, boolean crews) {
@@ -62,13 +62,13 @@ public final class BookSheets {
      *
      * @param map for a supplier's list, the map of its columns; without it the file is an exported workbook
      */
-    public Told take(Path file, Optional<Path> map, Saving saving) throws IOException {
+    public Reply take(Path file, Optional<Path> map, Saving saving) throws IOException {
         ReadBook read = desk.read();
         Optional<ReadMap> mapped = map.map(Intake::readSupplierMap);
         List<Fault> before = new ArrayList<>(read.faults());
         mapped.ifPresent(one -> before.addAll(one.faults()));
         if (!before.isEmpty()) {
-            return Told.refused(before);
+            return Reply.refused(before);
         }
         PriceBook book = read.book().orElseThrow();
         String shown = file.toString();
@@ -76,7 +76,7 @@ public final class BookSheets {
                 mapped.isPresent() ? mapped.get().map().orElseThrow().sheet() : Optional.of(PriceWorkbook.PRICES);
         Optional<Grid> grid = grid(file, sheet);
         if (grid.isEmpty()) {
-            return Told.refused(List.of(new Fault(Place.ofFile(shown), "no sheet \"" + sheet.orElse("") + "\"",
+            return Reply.refused(List.of(new Fault(Place.ofFile(shown), "no sheet \"" + sheet.orElse("") + "\"",
                     "a workbook with that sheet", "export anew, or name the sheet in the map")));
         }
         SheetChanges changes = mapped.isPresent()
@@ -95,7 +95,7 @@ public final class BookSheets {
         }
     }
 
-    private Told taken(SheetChanges changes, Saving saving) throws IOException {
+    private Reply taken(SheetChanges changes, Saving saving) throws IOException {
         BookDraft draft = desk.draft();
         for (Map.Entry<String, Map<String, String>> item : changes.byItem().entrySet()) {
             Map<String, String> values = BookText.sourced(item.getValue(), saving.on(), saving.reason());
@@ -108,7 +108,7 @@ public final class BookSheets {
         if (!faults.isEmpty()) {
             faults.sort(Comparator.comparing((Fault fault) -> fault.place().line())
                     .thenComparing(fault -> fault.place().column()));
-            return Told.refused(faults);
+            return Reply.refused(faults);
         }
         List<String> told = told(changes, draft);
         if (saving.save() && !told.isEmpty()) {
@@ -116,7 +116,7 @@ public final class BookSheets {
         }
         told.add(told.isEmpty() ? "Nothing differs from the book."
                 : saving.save() ? "Written to " + desk.file() + "." : "Nothing written yet; add --save to write it.");
-        return Told.done(told);
+        return Reply.done(told);
     }
 
     /** What differs from the book as it stands, each change with its cell. */

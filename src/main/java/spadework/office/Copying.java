@@ -53,12 +53,12 @@ public final class Copying {
      * @param target the new file, or its folder; it must not be there
      * @throws IOException if the old file cannot be read as one JSON object, or the new one cannot be written
      */
-    public static Told copy(Path job, Path target, String number, String customer, LocalDate on, EnumSet<Take> take)
+    public static Reply copy(Path job, Path target, String number, String customer, LocalDate on, EnumSet<Take> take)
             throws IOException {
         Path from = Intake.fileOf(job);
         Path to = target.toString().endsWith(".json") ? target : target.resolve("job.json");
         if (Files.exists(to)) {
-            return new Told(List.of(), List.of(to + " is there already; nothing was written."), false);
+            return new Reply(List.of(), List.of(to + " is there already; nothing was written."), false);
         }
         Draft old = Draft.read(Files.readString(from))
                 .orElseThrow(() -> new IOException(from + " is not one JSON object, each key once"));
@@ -80,7 +80,7 @@ public final class Copying {
             out.add("To fill in:");
             refused.faults().forEach(fault -> out.add("  " + fault.text()));
         }
-        return Told.done(out);
+        return Reply.done(out);
     }
 
     private static Path folder(Path file) throws IOException {

@@ -47,10 +47,10 @@ public final class FeedbackDesk {
     }
 
     /** The feedback in a table, with the rates that follow and their evidence. */
-    public Told tell() throws IOException {
+    public Reply tell() throws IOException {
         Heard heard = hear();
         if (heard.season.jobs().isEmpty()) {
-            return Told.refused(List.of(nothing())).andWrong(heard.wrong);
+            return Reply.refused(List.of(nothing())).andWrong(heard.wrong);
         }
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("item", "jobs", "estimate", "actual", "quantity", "production", "price"));
@@ -66,14 +66,14 @@ public final class FeedbackDesk {
             one.evidence().forEach(job -> out.add("  " + job.job() + ", finished " + job.finished() + ", " + job.soil()
                     + ": " + job.rate()));
         }
-        return Told.done(out).andWrong(heard.wrong);
+        return Reply.done(out).andWrong(heard.wrong);
     }
 
     /** Writes the feedback as PDF and XLSX. */
-    public Told print(Path folder, LocalDate on, Optional<Path> templates) throws IOException {
+    public Reply print(Path folder, LocalDate on, Optional<Path> templates) throws IOException {
         Heard heard = hear();
         if (heard.season.jobs().isEmpty()) {
-            return Told.refused(List.of(nothing())).andWrong(heard.wrong);
+            return Reply.refused(List.of(nothing())).andWrong(heard.wrong);
         }
         Company company = book.read().company().orElseThrow(() -> new IOException("no company.json beside " + book.file()));
         Map<String, Object> model =
@@ -89,14 +89,14 @@ public final class FeedbackDesk {
             AtomicFile.write(folder.resolve(file.getKey()).toAbsolutePath(), file.getValue());
             written.add(folder.resolve(file.getKey()).toString());
         }
-        return Told.done(written).andWrong(heard.wrong);
+        return Reply.done(written).andWrong(heard.wrong);
     }
 
     /**
      * Writes suggested rates of those items into the book, dated, with the jobs as the reason. An item for which nothing
      * is suggested keeps all from being written.
      */
-    public Told accept(List<String> codes, LocalDate on) throws IOException {
+    public Reply accept(List<String> codes, LocalDate on) throws IOException {
         List<Suggestion> suggestions = suggestions(hear().season);
         List<Fault> faults = new ArrayList<>();
         codes.stream().filter(code -> suggestions.stream().noneMatch(one -> one.code().equals(code))).forEach(code ->
@@ -104,19 +104,19 @@ public final class FeedbackDesk {
                         String.join(", ", suggestions.stream().map(Suggestion::code).distinct().toList()),
                         "see: spadework feedback " + tree)));
         if (!faults.isEmpty()) {
-            return Told.refused(faults);
+            return Reply.refused(faults);
         }
         List<String> out = new ArrayList<>();
         for (Suggestion one : suggestions) {
             if (codes.contains(one.code())) {
-                Told told = book.change(one.code(), Map.of(one.what(), one.to()), on, one.reason());
+                Reply told = book.change(one.code(), Map.of(one.what(), one.to()), on, one.reason());
                 out.addAll(told.out());
                 if (!told.done()) {
-                    return new Told(out, told.err(), false);
+                    return new Reply(out, told.err(), false);
                 }
             }
         }
-        return Told.done(out);
+        return Reply.done(out);
     }
 
     private List<Suggestion> suggestions(Season season) throws IOException {

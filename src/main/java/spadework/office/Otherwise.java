@@ -27,7 +27,7 @@ public final class Otherwise {
     private Otherwise() {}
 
     /** The agreed work side by side: as it is, and once for each of the settings. */
-    public static Told sideBySide(Bid bid, List<String> typed) {
+    public static Reply sideBySide(Bid bid, List<String> typed) {
         Case asItIs = of(bid);
         Map<String, Case> cases = new LinkedHashMap<>(Map.of(AS_IT_IS, asItIs));
         List<Fault> faults = new ArrayList<>();
@@ -38,14 +38,14 @@ public final class Otherwise {
                 cases.put(one, settings.change().apply(asItIs));
             }
         }
-        return faults.isEmpty() ? Told.done(table(cases)) : Told.refused(faults);
+        return faults.isEmpty() ? Reply.done(table(cases)) : Reply.refused(faults);
     }
 
     /** Quantiles of the price, with their meaning. */
-    public static Told range(Bid bid, String typed, int runs, long seed) {
+    public static Reply range(Bid bid, String typed, int runs, long seed) {
         Uncertainty.Typed read = Uncertainty.read(typed);
         if (!read.faults().isEmpty()) {
-            return Told.refused(read.faults());
+            return Reply.refused(read.faults());
         }
         Uncertainty unsure = read.uncertainty();
         Case asItIs = of(bid);
@@ -64,7 +64,7 @@ public final class Otherwise {
         out.addAll(Columns.of(rows));
         out.add(String.format(Locale.ROOT, "Your price is %s; in %.0f of 100 jobs your rules would have asked for more.",
                 price.text(), 100 * prices.above(price)));
-        return Told.done(out);
+        return Reply.done(out);
     }
 
     private static Case of(Bid bid) {

@@ -41,21 +41,21 @@ public final class RepriceDesk {
      *
      * @throws IOException if a file cannot be read or written
      */
-    public Told reprice(Path job, Dates dates, boolean save) throws IOException {
+    public Reply reprice(Path job, Dates dates, boolean save) throws IOException {
         Path file = Intake.fileOf(job);
         Records records = Records.beside(file);
         if (records.contract().isPresent()) {
-            return new Told(List.of(), List.of(file + ": the contract is signed and its price stands."), false);
+            return new Reply(List.of(), List.of(file + ": the contract is signed and its price stands."), false);
         }
         Reading now = intake.read(file);
         Reading then = then(file, records, now);
         if (!(now instanceof Understood live) || !(then instanceof Understood old)) {
-            return Told.refused(((Refused) (now instanceof Refused ? now : then)).faults());
+            return Reply.refused(((Refused) (now instanceof Refused ? now : then)).faults());
         }
         Repricing moved = Repricing.between(
                 old.job().issued(), priced(old, old.job().issued()), priced(live, dates.issued()));
         List<String> out = new ArrayList<>(table(old.job(), dates.issued(), moved));
-        return save ? saved(file, dates, out) : Told.done(out);
+        return save ? saved(file, dates, out) : Reply.done(out);
     }
 
     private Reading then(Path file, Records records, Reading now) throws IOException {
@@ -80,7 +80,7 @@ public final class RepriceDesk {
                 Pricing.of(job, understood.company(), book, Measuring.of(job, book)), understood.company(), book);
     }
 
-    private Told saved(Path file, Dates dates, List<String> out) throws IOException {
+    private Reply saved(Path file, Dates dates, List<String> out) throws IOException {
         JobText text = JobText.of(Files.readString(file))
                 .with("/issued", dates.issued().toString())
                 .with("/schedule/earliestStart", dates.start().map(LocalDate::toString))
@@ -89,11 +89,11 @@ public final class RepriceDesk {
         if (reading instanceof Refused refused) {
             List<String> wrong = new ArrayList<>(List.of("Not saved; give the work new days with --start and --finish:"));
             refused.faults().stream().map(Fault::text).forEach(wrong::add);
-            return new Told(out, wrong, false);
+            return new Reply(out, wrong, false);
         }
         text.write(file);
         out.add("Saved with the date " + dates.issued() + ".");
-        return Told.done(out);
+        return Reply.done(out);
     }
 
     private static List<String> table(Job old, LocalDate on, Repricing moved) {

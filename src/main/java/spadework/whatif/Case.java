@@ -39,10 +39,7 @@ public record Case(Job job, Company company, PriceBook book) {
 
     /** With other price rules. */
     Case with(UnaryOperator<PriceRules> rules) {
-        Company c = company;
-        return new Case(job, new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(),
-                c.paper(), c.wages(), c.crews(), c.machines(), c.slowdowns(), rules.apply(c.priceRules()), c.tax(),
-                c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms()), book);
+        return new Case(job, company.withPriceRules(rules.apply(company.priceRules())), book);
     }
 
     /** In soil of another type. */

@@ -193,6 +193,7 @@ class JobVariancesTest {
         Map<String, List<CrewPlace>> crews = new HashMap<>(Map.of("two", List.of(new CrewPlace("hand", 2))));
         return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
                 Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))), crews, Map.of(), List.of(), c.priceRules(),
-                c.tax(), c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms());
+                c.tax(), c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
+                c.taxId(), c.bond(), c.affiliates());
     }
 }

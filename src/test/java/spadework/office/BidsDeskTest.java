@@ -17,6 +17,8 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.bids.Standing;
+import spadework.paperwork.AgreedPrice;
+import spadework.paperwork.CostSheet;
 import spadework.paperwork.CostSheetPaper;
 import spadework.register.Entry;
 import spadework.register.Event;
@@ -41,7 +43,7 @@ class BidsDeskTest {
         assertThat(jobs).hasSize(40);
     }
 
-    private static JsonNode json(Told told) throws IOException {
+    private static JsonNode json(Reply told) throws IOException {
         assertThat(told.err()).isEmpty();
         return new ObjectMapper().readTree(String.join("\n", told.out()));
     }
@@ -57,7 +59,9 @@ class BidsDeskTest {
             assertThat(row.get("file").asText()).isEqualTo(jobs.get(i).toString());
             assertThat(row.get("number").asText()).isEqualTo(bid.dossier().job().number());
             assertThat(row.get("total").asText()).isEqualTo(bid.total().plain());
-            assertThat(row.get("margin").asText() + " %").isEqualTo(CostSheetPaper.of(bid.dossier()).margin());
+            CostSheet sheet = CostSheetPaper.of(bid.dossier());
+            assertThat(row.get("margin").asText() + " %")
+                    .isEqualTo(sheet.agreed().map(AgreedPrice::share).orElse(sheet.margin()));
             assertThat(row.get("status").asText()).isEqualTo(standing(jobs.get(i)));
             assertThat(row.get("age").asLong()).isEqualTo(
                     ON.toEpochDay() - bid.dossier().job().issued().toEpochDay());
@@ -115,7 +119,7 @@ class BidsDeskTest {
         BidTree.make(other, 3);
         Path faulty = other.resolve("000/J-00001/job.json");
         Files.writeString(faulty, Files.readString(faulty).replaceFirst("\"number\"", "\"nmber\""));
-        Told told = BidsDesk.list(other, ON, Optional.empty(), List.of(), false);
+        Reply told = BidsDesk.list(other, ON, Optional.empty(), List.of(), false);
         assertThat(told.out()).hasSize(2);
         assertThat(told.err()).containsExactly(
                 faulty + ": left out, 2 to mend; see: spadework check " + faulty);

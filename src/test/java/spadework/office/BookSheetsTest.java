@@ -49,7 +49,7 @@ class BookSheetsTest {
         return new BookSheets(BookDesk.at(Optional.of(book)));
     }
 
-    private Told take(boolean save) throws IOException {
+    private Reply take(boolean save) throws IOException {
         return sheets().take(sheet, Optional.empty(), new BookSheets.Saving(SEPTEMBER, "September round", save));
     }
 
@@ -86,7 +86,7 @@ class BookSheetsTest {
     @Test
     void exportImportExportIsTheSameWorkbookByteForByte() throws IOException {
         byte[] first = Files.readAllBytes(sheet);
-        Told told = take(true);
+        Reply told = take(true);
         assertThat(told.err()).isEmpty();
         assertThat(told.out()).containsExactly("Nothing differs from the book.");
         assertThat(Files.readString(book)).isEqualTo(before);
@@ -102,7 +102,7 @@ class BookSheetsTest {
             cell(workbook, "AC-LIFT", PriceColumn.GOOD_UNTIL).setCellValue("2026-12-31");
         });
         Map<String, String> edited = cells();
-        Told told = take(false);
+        Reply told = take(false);
         assertThat(told.err()).isEmpty();
         assertThat(told.out()).hasSize(4)
                 .anyMatch(line -> line.matches("Prices!E\\d+ STONE-MACH material/cost: \\$31\\.50 → \\$33\\.25"))
@@ -159,7 +159,7 @@ class BookSheetsTest {
             cell(workbook, "DIG-HAND", PriceColumn.SOURCE).setBlank();
             cell(workbook, "STEP-RESET", PriceColumn.DISPOSAL).setCellValue("none");
         });
-        Told told = take(true);
+        Reply told = take(true);
         assertThat(told.out()).isEmpty();
         assertThat(told.err()).allMatch(line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; mend: .*"));
         List<String> found = told.err().stream().map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2")).toList();
@@ -195,7 +195,7 @@ class BookSheetsTest {
                 {"headRow": 2, "code": "No.", "price": "Net", "goodUntil": "Until", "items": {"Q57": "STONE-MACH"}}
                 """);
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "Quarry list, September", true);
-        Told told = sheets().take(list, Optional.of(map), saving);
+        Reply told = sheets().take(list, Optional.of(map), saving);
         assertThat(told.err()).isEmpty();
         assertThat(told.out()).contains("C3 STONE-MACH material/cost: $31.50 → $1033.40",
                 "D3 STONE-MACH goodUntil: — → 2026-12-31");

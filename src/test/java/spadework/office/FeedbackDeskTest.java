@@ -63,7 +63,7 @@ class FeedbackDeskTest {
     @Test
     void ratesAreSuggestedWithTheirEvidenceAndNothingIsWritten() throws IOException {
         String before = Files.readString(root.resolve("price-book.json"));
-        Told told = desk(root, RateRule.MEDIAN).tell();
+        Reply told = desk(root, RateRule.MEDIAN).tell();
         assertThat(told.err()).isEmpty();
         assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labour/perHour: ") && line.endsWith("(median of the last jobs)"))
                 .filteredOn(line -> line.startsWith("  2026-014, finished 2026-09-25, silty clay, damp: ")).hasSizeGreaterThanOrEqualTo(3);
@@ -72,10 +72,10 @@ class FeedbackDeskTest {
 
     @Test
     void acceptedRateIsInTheBookDatedWithTheJobsAsItsReason() throws IOException {
-        Told told = desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
+        Reply told = desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
         assertThat(told.err()).isEmpty();
         assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labour/perHour: "));
-        Told shown = BookDesk.near(Optional.empty(), root).show("DIG-MACH", Optional.empty());
+        Reply shown = BookDesk.near(Optional.empty(), root).show("DIG-MACH", Optional.empty());
         assertThat(shown.out()).anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "));
         assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labour"));
         assertThat(desk(root, RateRule.MEDIAN).accept(List.of("AC-LIFT"), DECEMBER).done()).isFalse();
@@ -92,7 +92,7 @@ class FeedbackDeskTest {
     void feedbackIsPrintedForASeasonAndForOneJob() throws IOException {
         for (Path tree : List.of(root, root.resolve("second"))) {
             Path out = root.resolve("out");
-            Told told = desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
+            Reply told = desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
             assertThat(told.out()).containsExactly(out.resolve("feedback.pdf").toString(), out.resolve("feedback.xlsx").toString());
             byte[] pdf = Files.readAllBytes(out.resolve("feedback.pdf"));
             desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
@@ -106,7 +106,7 @@ class FeedbackDeskTest {
 
     @Test
     void openJobsSayNothingYet() throws IOException {
-        Told told = desk(Path.of("sample-quotes/block-basement-to-swale"), RateRule.MEDIAN).tell();
+        Reply told = desk(Path.of("sample-quotes/block-basement-to-swale"), RateRule.MEDIAN).tell();
         assertThat(told.done()).isFalse();
         assertThat(told.err()).hasSize(1).allMatch(line -> line.contains("no closed job with actuals"));
     }

@@ -45,7 +45,7 @@ class OldBidsTest {
         String before = Files.readString(site.file());
         String old = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         dearerStone();
-        Told told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
+        Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.err()).isEmpty();
         assertThat(told.out().get(0)).startsWith("STONE-MACH").contains("material").doesNotContain("quantity");
         assertThat(told.out().get(1)).contains("2026-09-01 September list; material/cost $31.50 → $41.50");
@@ -60,7 +60,7 @@ class OldBidsTest {
         String issued = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         site.editCompany(company -> ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules"))
                 .put("overhead", "25 %"));
-        Told told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
+        Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.out().get(told.out().size() - 1)).contains(issued);
         assertThat(told.out().get(0)).contains("price rules");
     }
@@ -70,7 +70,7 @@ class OldBidsTest {
         dearerStone();
         assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done()).isTrue();
         assertThat(site.json().get("issued").asText()).isEqualTo("2026-10-01");
-        Told early = new RepriceDesk().reprice(site.file(),
+        Reply early = new RepriceDesk().reprice(site.file(),
                 new RepriceDesk.Dates(OCTOBER.plusYears(1), Optional.empty(), Optional.empty()), true);
         assertThat(early.done()).isFalse();
         assertThat(early.err().get(0)).contains("--start");
@@ -103,7 +103,7 @@ class OldBidsTest {
     @Test
     void copyTakesWhatIsNamedAndNothingThatWasLookedAtElsewhere() throws IOException {
         Path copy = root.resolve("new/job.json");
-        Told told = Copying.copy(site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER, EnumSet.of(Take.WALLS, Take.TERMS));
+        Reply told = Copying.copy(site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER, EnumSet.of(Take.WALLS, Take.TERMS));
         assertThat(told.done()).isTrue();
         String text = Files.readString(copy);
         assertThat(text).contains("Juniper Ostrand", "2026-060", "\"length\": \"42 ft\"", "\"excluded\"")

@@ -22,6 +22,9 @@ import spadework.office.Yes;
  */
 public final class BidTree {
     private static final Path SAMPLES = Path.of("sample-quotes");
+    /** Samples that nobody has signed. */
+    private static final List<String> OPEN = List.of("block-basement-to-swale", "crawl-space-between-houses",
+            "poured-basement-with-sump", "stone-wall-engineer-first");
     private static final String SEED = "block-basement-to-swale";
 
     private BidTree() {}
@@ -32,7 +35,7 @@ public final class BidTree {
         for (String above : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
             Files.copy(SAMPLES.resolve(above), root.resolve(above));
         }
-        List<Path> samples = Samples.papered();
+        List<Path> samples = OPEN.stream().map(SAMPLES::resolve).toList();
         List<Path> seeds = new ArrayList<>();
         for (int i = 0; i < count; i++) {
             Path folder = root.resolve(String.format(Locale.ROOT, "%03d/J-%05d", i / 100, i));

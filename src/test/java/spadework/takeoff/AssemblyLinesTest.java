@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.math.BigDecimal;
+import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -68,7 +69,7 @@ class AssemblyLinesTest {
         Map<String, Assembly> assemblies = new HashMap<>(Map.of("SET", set));
         PriceBook own = new PriceBook(book.title(), book.dated(), book.items(), assemblies, book.earth(),
                 book.stoneTonsPerCubicYard(), book.truckCubicYards());
-        Job sample = Samples.bid(Samples.papered().get(0)).dossier().job();
+        Job sample = Samples.bid(Path.of("sample-quotes/block-basement-to-swale")).dossier().job();
         Alteration more = new Alteration(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
                 List.of(), List.of(new ExtraItem("SET", stated, section, "asked for")), Optional.empty(),
                 TakenAway.NOTHING);

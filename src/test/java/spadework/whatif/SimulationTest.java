@@ -3,6 +3,7 @@ package spadework.whatif;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
@@ -99,7 +100,7 @@ class SimulationTest {
     }
 
     private static Case job() {
-        Bid bid = Samples.bid(Samples.papered().get(0));
+        Bid bid = Samples.bid(Path.of("sample-quotes/block-basement-to-swale"));
         return new Case(bid.dossier().job(), Books.company(), bid.dossier().book());
     }
 }

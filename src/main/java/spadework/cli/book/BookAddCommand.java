@@ -9,7 +9,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Add an item, a new one or one that starts as another. */
 @Command(
@@ -34,7 +34,7 @@ public final class BookAddCommand extends Answering {
     private WhenAndWhy when;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return book.desk().add(code, Optional.ofNullable(like), values, when.on(), when.reason());
     }
 }

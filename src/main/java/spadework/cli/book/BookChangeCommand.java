@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Change values of an item. The old ones stay in its history. */
 @Command(
@@ -32,7 +32,7 @@ public final class BookChangeCommand extends Answering {
     private WhenAndWhy when;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return book.desk().change(code, values, when.on(), when.reason());
     }
 }

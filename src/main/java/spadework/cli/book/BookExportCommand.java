@@ -7,7 +7,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.BookSheets;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Write the price book as a workbook that is protected against mistakes. */
 @Command(
@@ -23,7 +23,7 @@ public final class BookExportCommand extends Answering {
     private Path target;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return new BookSheets(book.desk()).export(target);
     }
 }

@@ -6,7 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Find items by words in code, names, notes and source. */
 @Command(
@@ -22,7 +22,7 @@ public final class BookFindCommand extends Answering {
     private List<String> words;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return book.desk().find(words);
     }
 }

@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.BidsDesk;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Where an item was used. */
 @Command(
@@ -26,7 +26,7 @@ public final class BookHistoryCommand extends Answering {
     private boolean json;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return BidsDesk.history(code, folder, json);
     }
 }

@@ -9,7 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
 import spadework.office.BookSheets;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Tell what a workbook or a list says otherwise than the book, and write it with --save. */
 @Command(
@@ -34,7 +34,7 @@ public final class BookImportCommand extends Answering {
     private WhenAndWhy when;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         BookSheets.Saving saving = new BookSheets.Saving(when.on(), when.reason(), save);
         return new BookSheets(book.desk()).take(file, Optional.ofNullable(map), saving);
     }

@@ -7,7 +7,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spadework.cli.Answering;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** List the items of the price book with what they cost. */
 @Command(
@@ -29,7 +29,7 @@ public final class BookListCommand extends Answering {
     private LocalDate on;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return book.desk().list(Optional.ofNullable(section), retired, Optional.ofNullable(on));
     }
 }

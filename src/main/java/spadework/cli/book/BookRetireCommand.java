@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Give an item up: old bids still read it, new ones no longer choose it. */
 @Command(
@@ -24,7 +24,7 @@ public final class BookRetireCommand extends Answering {
     private WhenAndWhy when;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return book.desk().retire(code, when.on(), when.reason());
     }
 }

@@ -8,7 +8,7 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.Answering;
-import spadework.office.Told;
+import spadework.office.Reply;
 
 /** Show all that the book says of an item, with its history. */
 @Command(
@@ -27,7 +27,7 @@ public final class BookShowCommand extends Answering {
     private LocalDate on;
 
     @Override
-    protected Told told() throws IOException {
+    protected Reply reply() throws IOException {
         return book.desk().show(code, Optional.ofNullable(on));
     }
 }
