@@ -53,14 +53,18 @@ class ArchitectureTest {
       figure    | measure money finding working job pricebook law trench water takeoff safety pricing
       contract  | money measure job company pricebook takeoff pricing
       closeout  | money measure finding working job pricebook takeoff contract
+      bids      | money measure job company pricebook takeoff pricing contract
+      whatif    | money measure finding job company pricebook takeoff pricing
+      feedback  | money measure job company pricebook pricing
       drawing   | measure working job pricebook trench water takeoff
-      paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout drawing
+      paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout feedback drawing
       press     | money measure finding paperwork drawing
-      listing   | measure money finding working job warranty register takeoff figure pricing contract
+      listing   | measure money finding working job warranty register takeoff figure pricing contract bids
+      pricesheet | money measure finding pricebook
       post      |
-      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout drawing paperwork press listing post
+      office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout bids whatif feedback drawing paperwork press listing pricesheet post
       form      | money measure finding working draft pricebook takeoff pricing drawing press office
-      cli       | measure money finding job figure office form
+      cli       | measure money finding job figure bids feedback office form
       """;
 
   /** Each library is known to one package. */
@@ -70,7 +74,9 @@ class ArchitectureTest {
       freemarker..            | press
       com.openhtmltopdf..     | press
       org.apache.pdfbox..     | press
-      org.apache.poi..        | press
+      org.apache.poi..        | press pricesheet
+      org.apache.commons.csv.. | pricesheet
+      org.apache.commons.math3.. | whatif
       jakarta..               | post
       com.formdev..           | form
       net.miginfocom..        | form

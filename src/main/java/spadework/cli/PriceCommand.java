@@ -1,12 +1,17 @@
 package spadework.cli;
 
 import java.io.PrintWriter;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 import spadework.office.Bid;
+import spadework.office.Otherwise;
 
 /** Prices a job. */
 @Command(
@@ -18,12 +23,53 @@ final class PriceCommand implements Callable<Integer> {
     @Mixin
     private OneJob job;
 
+    @Option(
+            names = "--with",
+            paramLabel = "WHAT=VALUE,…",
+            description = "For your eyes only: the price with this otherwise, beside the price as it is; once for each column."
+                    + " margin, markup, overhead, contingency, production, soil, depth, access, protection.")
+    private List<String> with = List.of();
+
+    @Option(
+            names = "--range",
+            arity = "0..1",
+            fallbackValue = "",
+            paramLabel = "WHAT=VALUE,…",
+            description = "For your eyes only: the range of the price where depth, production and soil are unsure"
+                    + " (default: depth=3 in,production=15%%,soil=10%%).")
+    private String range;
+
+    @Option(names = "--runs", paramLabel = "N", description = "With --range: how often it is tried, 100 to 100000 (default: 1000).")
+    private int runs = 1000;
+
+    @Option(names = "--seed", paramLabel = "N", description = "With --range: the same seed gives the same answer (default: 1).")
+    private long seed = 1;
+
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() {
-        return job.answer(job.office(), spec.commandLine(), this::print);
+        if (runs < 100 || runs > 100_000) {
+            throw new ParameterException(spec.commandLine(), "--runs " + runs + ": allowed are 100 to 100000");
+        }
+        boolean otherwise = !with.isEmpty() || range != null;
+        return job.answer(job.office(), spec.commandLine(), otherwise ? this::compare : this::print);
+    }
+
+    private int compare(Bid bid) {
+        List<spadework.office.Reply> answers = new ArrayList<>();
+        if (!with.isEmpty()) {
+            answers.add(Otherwise.sideBySide(bid, with));
+        }
+        if (range != null) {
+            answers.add(Otherwise.range(bid, range, runs, seed));
+        }
+        answers.forEach(told -> {
+            told.out().forEach(spec.commandLine().getOut()::println);
+            told.err().forEach(spec.commandLine().getErr()::println);
+        });
+        return answers.stream().allMatch(told -> told.done()) ? Spadework.DONE : Spadework.UNUSABLE;
     }
 
     private int print(Bid bid) {

@@ -17,8 +17,9 @@ import picocli.CommandLine.ScopeType;
         description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
         subcommands = {
             DocumentsCommand.class, PriceCommand.class, CheckCommand.class, IssueCommand.class, AcceptCommand.class,
-            ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, FigureCommand.class,
-            FormCommand.class},
+            ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, BookCommand.class,
+            BidsCommand.class, CopyCommand.class, RepriceCommand.class, LostCommand.class, FeedbackCommand.class,
+            FigureCommand.class, FormCommand.class},
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",

@@ -70,4 +70,11 @@ public record Company(
                 slowdowns, priceRules, taxSetting, validDays, payments, warranty, excluded, preparation, terms,
                 taxId, bond, affiliates);
     }
+
+    /** The same company with other price rules. */
+    public Company withPriceRules(PriceRules other) {
+        return new Company(name, licence, insurance, address, phone, email, logo, paper, wages, crews, machines,
+                slowdowns, other, tax, validDays, payments, warranty, excluded, preparation, terms, taxId, bond,
+                affiliates);
+    }
 }

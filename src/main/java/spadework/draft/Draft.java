@@ -9,20 +9,26 @@ import spadework.draft.Value.Rows;
 import spadework.draft.Value.Text;
 
 /**
- * A job file while it is edited. Every edit gives a new draft, which shares with the old one all that did not change.
- * What the form does not know stays where it is.
+ * A file while it is edited: a job, or a price book. Every edit gives a new draft, which shares with the old one all
+ * that did not change. What the outline does not know stays where it is.
+ *
+ * @param outline what the format of the file allows at each place
  */
-public record Draft(Entries root) {
-    private static final Outline OUTLINE = Outline.job();
+public record Draft(Entries root, Outline outline) {
 
-    /** A draft in which nothing is written yet. */
+    /** A job in which nothing is written yet. */
     public static Draft empty() {
-        return new Draft(Entries.NONE);
+        return new Draft(Entries.NONE, Outline.job());
     }
 
-    /** The draft of a text; nothing where the text is not one JSON object, each key once. */
+    /** The draft of a job's text; nothing where the text is not one JSON object, each key once. */
     public static Optional<Draft> read(String text) {
-        return DraftText.read(text).map(Draft::new);
+        return read(text, Outline.job());
+    }
+
+    /** The draft of a text in that format; nothing where the text is not one JSON object, each key once. */
+    public static Optional<Draft> read(String text, Outline outline) {
+        return DraftText.read(text).map(root -> new Draft(root, outline));
     }
 
     /** The text as it is saved: the keys in their order, two spaces a level, what is short on one line. */
@@ -57,7 +63,7 @@ public record Draft(Entries root) {
 
     private Optional<Value> first(String pointer) {
         String above = Pointer.above(pointer);
-        boolean isFirst = !pointer.isEmpty() && OUTLINE.at(above)
+        boolean isFirst = !pointer.isEmpty() && outline.at(above)
                 .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
         return isFirst ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare) : Optional.empty();
     }
@@ -69,7 +75,7 @@ public record Draft(Entries root) {
 
     /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out, but never a row. */
     public Draft typed(String pointer, String typed) {
-        Kind kind = OUTLINE.at(pointer).map(Spot::kind).orElse(Kind.LABEL);
+        Kind kind = outline.at(pointer).map(Spot::kind).orElse(Kind.LABEL);
         if (kind == Kind.LIST) {
             Rows series = Series.typed(typed, at(pointer));
             return series.isEmpty() ? without(pointer) : with(pointer, series);
@@ -80,13 +86,13 @@ public record Draft(Entries root) {
 
     /** A value at a place; what has to hold it is made. A row may be added behind the last of a list. */
     public Draft with(String pointer, Value value) {
-        return new Draft((Entries) put(root, "", Pointer.keys(pointer), value));
+        return new Draft((Entries) put(root, "", Pointer.keys(pointer), value), outline);
     }
 
     /** Takes a value out, and with it the groups and lists, but not the rows, that are then empty. */
     public Draft without(String pointer) {
         Value left = taken(root, "", Pointer.keys(pointer));
-        return new Draft(left instanceof Entries entries ? entries : Entries.NONE);
+        return new Draft(left instanceof Entries entries ? entries : Entries.NONE, outline);
     }
 
     /** A row put into a list before the one at that index. */
@@ -97,7 +103,7 @@ public record Draft(Entries root) {
 
     /** A row without content put into a list before the one at that index. */
     public Draft insertedBlank(String list, int index) {
-        boolean group = OUTLINE.at(list + "/0").filter(spot -> spot.kind() == Kind.GROUP).isPresent();
+        boolean group = outline.at(list + "/0").filter(spot -> spot.kind() == Kind.GROUP).isPresent();
         return inserted(list, index, group ? Entries.NONE : new Text(""));
     }
 
@@ -124,13 +130,13 @@ public record Draft(Entries root) {
         return index >= 0 && index < ((Rows) value).values().size() ? ((Rows) value).values().get(index) : null;
     }
 
-    private static Value put(Value old, String pointer, List<String> keys, Value value) {
+    private Value put(Value old, String pointer, List<String> keys, Value value) {
         if (keys.isEmpty()) {
             return value;
         }
         String key = keys.get(0);
         String below = Pointer.of(pointer, key);
-        Optional<Spot> spot = OUTLINE.at(pointer);
+        Optional<Spot> spot = outline.at(pointer);
         Value holder = spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
         Value changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
         boolean list = holder instanceof Rows
@@ -143,9 +149,9 @@ public record Draft(Entries root) {
         return joined(entries.with(key, changed, spot.map(Spot::keys).orElse(List.of())), spot);
     }
 
-    private static Value taken(Value old, String pointer, List<String> keys) {
+    private Value taken(Value old, String pointer, List<String> keys) {
         String key = keys.get(0);
-        Optional<Spot> spot = OUTLINE.at(pointer);
+        Optional<Spot> spot = outline.at(pointer);
         Value holder = spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
         Value there = inside(holder, key);
         if (there == null) {

@@ -39,6 +39,7 @@ public enum Kind {
             Map.entry("date", DATE),
             Map.entry("file", FILE),
             Map.entry("quantity", QUANTITY),
+            Map.entry("quantityOrMeasured", QUANTITY),
             Map.entry("flow", FLOW),
             Map.entry("ratio", RATIO));
 

@@ -15,6 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 /** What the format of a file allows at each place, from its schema. */
 public final class Outline {
     private static final Outline JOB = new Outline("/spadework/intake/job.schema.json");
+    private static final Outline BOOK = new Outline("/spadework/intake/price-book.schema.json");
 
     private final JsonNode schema;
     private final Map<String, Optional<Spot>> known = new ConcurrentHashMap<>();
@@ -30,6 +31,11 @@ public final class Outline {
     /** The outline of a job file. */
     public static Outline job() {
         return JOB;
+    }
+
+    /** The outline of a price book. */
+    public static Outline book() {
+        return BOOK;
     }
 
     /** What may stand at a JSON pointer; nothing where the format has no such key. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import spadework.measure.Unit;
+import spadework.pricebook.Assembly;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 
@@ -34,12 +35,14 @@ final class BookReader {
         return start.json() != null && start.json().isTextual() && start.json().textValue().equals("default");
     }
 
-    /** The codes of a book's items, as far as they can be read. */
+    /** The codes of a book's items and assemblies, as far as they can be read. */
     private static Set<String> codes(Node root) {
         Set<String> codes = new HashSet<>();
-        Node items = root.at("items");
-        for (int i = 0; items.json() != null && i < items.json().size(); i++) {
-            codes.add(items.json().path(i).path("code").asText());
+        for (String list : List.of("items", "assemblies")) {
+            Node named = root.at(list);
+            for (int i = 0; named.json() != null && i < named.json().size(); i++) {
+                codes.add(named.json().path(i).path("code").asText());
+            }
         }
         return codes;
     }
@@ -53,10 +56,13 @@ final class BookReader {
         fields.find("startsFrom", Choices.words(List.of("default")));
         Map<String, LineItem> items = new LinkedHashMap<>(base.map(PriceBook::items).orElse(Map.of()));
         items.putAll(items(fields, base, replaced));
+        Map<String, Assembly> assemblies = new LinkedHashMap<>(base.map(PriceBook::assemblies).orElse(Map.of()));
+        assemblies.putAll(assemblies(fields, items, replaced));
         return new PriceBook(
                 orBase(fields, "title", Texts.LABEL, base.map(PriceBook::title)),
                 orBase(fields, "dated", Dates.DATE, base.map(PriceBook::dated)),
                 items,
+                assemblies,
                 orBase(fields, "earth", Earth.GROUPS, base.map(PriceBook::earth)),
                 number(fields, "stoneTonsPerCubicYard", DENSITY, base.map(PriceBook::stoneTonsPerCubicYard)),
                 number(fields, "truckCubicYards", TRUCK, base.map(PriceBook::truckCubicYards)));
@@ -65,6 +71,14 @@ final class BookReader {
     private Map<String, LineItem> items(Fields fields, Optional<PriceBook> base, Set<String> replaced) {
         Kind<Map<String, LineItem>> kind = new Kind<>("[{…}]", node -> itemReader.read(node, replaced));
         return base.isPresent() ? fields.get("items", kind, Map.of()) : fields.get("items", kind);
+    }
+
+    private static Map<String, Assembly> assemblies(
+            Fields fields, Map<String, LineItem> items, Set<String> replaced) {
+        boolean complete = fields.node().sheet().isSound(Sheet.child(fields.node().pointer(), "items"));
+        AssemblyReader reader = new AssemblyReader(items, complete);
+        Kind<Map<String, Assembly>> kind = new Kind<>("[{…}]", node -> reader.read(node, replaced));
+        return fields.get("assemblies", kind, Map.of());
     }
 
     private static <T> T orBase(Fields fields, String key, Kind<T> kind, Optional<T> base) {

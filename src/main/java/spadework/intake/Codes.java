@@ -1,6 +1,10 @@
 package spadework.intake;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import spadework.pricebook.Assembly;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 
@@ -16,6 +20,18 @@ record Codes(Optional<PriceBook> book, Names names, boolean sound) {
     /** The code of a line item. */
     Kind<String> kind() {
         return names.kind();
+    }
+
+    /** The code of a line item or of an assembly. */
+    Kind<String> orAssembly() {
+        List<String> both = new ArrayList<>(names.known());
+        book.ifPresent(prices -> both.addAll(prices.assemblies().keySet()));
+        return new Names(names.what(), Set.copyOf(both), names.complete()).kind();
+    }
+
+    /** The assembly, if it is there and can be relied on. */
+    Optional<Assembly> findAssembly(String code) {
+        return sound ? book.flatMap(prices -> prices.findAssembly(code)) : Optional.empty();
     }
 
     /** The item, if it is there and can be relied on. */

@@ -12,11 +12,19 @@ import spadework.pricebook.Section;
 
 /** Reads what a job says about line items by their code: those put in by hand and those with a price of their own. */
 final class ExtraReader {
+    /** As a job writes that an assembly takes what is measured of its driver. */
+    static final String AS_MEASURED = "as measured";
+
     /** The sections that are no wall's. */
     static final List<String> SECTIONS = Arrays.stream(Section.values())
             .filter(section -> section != Section.WALL)
             .map(Section::label)
             .toList();
+
+    /** How much; nothing where an assembly takes what is measured of its driver. */
+    private static final Kind<Optional<Quantity>> QUANTITY = new Kind<>(
+            Quantity.ANY.example(),
+            node -> isMeasured(node) ? Optional.empty() : Optional.of(Quantity.ANY.read(node)));
 
     private final Codes codes;
 
@@ -26,20 +34,29 @@ final class ExtraReader {
 
     Kind<ExtraItem> item() {
         return Kind.object(fields -> {
-            String code = fields.get("code", codes.kind());
-            Quantity quantity = fields.get("quantity", Quantity.ANY);
+            String code = fields.get("code", codes.orAssembly());
+            Optional<Quantity> quantity = fields.get("quantity", QUANTITY);
             Node written = fields.node().at("quantity");
-            Optional<Unit> due = codes.find(code).map(LineItem::unit);
-            if (!written.isSilent() && due.filter(unit -> unit != quantity.unit()).isPresent()) {
-                String unit = due.get().symbol();
+            Optional<Unit> due = codes.find(code).map(LineItem::unit)
+                    .or(() -> codes.findAssembly(code).map(assembly -> assembly.driver().unit()));
+            String unit = due.map(Unit::symbol).orElse("");
+            if (!written.isSilent() && quantity.isPresent() && due.filter(u -> u != quantity.get().unit()).isPresent()) {
                 written.fault(written.written(), "a quantity in " + unit, "state it in " + unit);
+            }
+            if (!written.isSilent() && quantity.isEmpty() && codes.find(code).isPresent()) {
+                String allowed = "a quantity in " + unit + "; only an assembly has a driver that is measured";
+                written.fault(written.written(), allowed, "state it in " + unit);
             }
             return new ExtraItem(
                     code,
-                    quantity.number(),
+                    quantity.map(Quantity::number),
                     fields.get("section", Texts.LABEL),
                     fields.get("reason", Texts.TEXT));
         });
+    }
+
+    private static boolean isMeasured(Node node) {
+        return node.json() != null && node.json().isTextual() && node.json().textValue().equals(AS_MEASURED);
     }
 
     Kind<PriceChange> priceChange() {

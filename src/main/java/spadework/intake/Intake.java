@@ -3,6 +3,7 @@ package spadework.intake;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -12,7 +13,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.Supplier;
 import java.util.function.Supplier;
 import spadework.finding.Fault;
 import spadework.finding.Place;
@@ -43,6 +43,7 @@ public final class Intake {
 
     /** The rules of a file beside the job, with its faults. */
     private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
+    private final Map<List<ByteBuffer>, Shop> keptShops = new ConcurrentHashMap<>();
 
     /** An intake whose price books may start from the bundled one. */
     public Intake() {
@@ -142,7 +143,12 @@ public final class Intake {
         Optional<Path> bookFile = Nearby.find(folder, BOOK);
         Shop shop = shop(folder);
 
-        Sheet sheet = text.get();
+        return read(file, text.get(), shop, companyFile, bookFile);
+    }
+
+    private Reading read(
+            Path file, Sheet sheet, Shop shop, Optional<Path> companyFile, Optional<Path> bookFile) {
+        Path folder = Nearby.folderOf(file);
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
         RuleSheet states = rules.computeIfAbsent(Nearby.find(folder, RULES), this::rules);
@@ -162,6 +168,79 @@ public final class Intake {
         Job job = read.orElseThrow();
         return new Understood(
                 job, shop.company().orElseThrow().taxing(job.taxClass()), shop.book().orElseThrow(), states.book(), folder);
+    }
+
+    /**
+     * Reads a job with the company and the books that were kept of an earlier day, each read once for all jobs that
+     * kept the same. The rules of the states are those of today; they move no price.
+     *
+     * @param text of the job
+     * @param file where it lies; faults name it
+     * @param kept bytes of {@code company.json} and {@code price-book.json}, where there were such
+     * @param bundled bytes of the book that came with the program then
+     */
+    public Reading readKept(String text, Path file, Map<String, byte[]> kept, byte[] bundled) {
+        Optional<Path> company = Optional.of(Path.of(COMPANY)).filter(name -> kept.containsKey(COMPANY));
+        Optional<Path> book = Optional.of(Path.of(BOOK)).filter(name -> kept.containsKey(BOOK));
+        List<ByteBuffer> key = List.of(
+                ByteBuffer.wrap(kept.getOrDefault(COMPANY, new byte[0])),
+                ByteBuffer.wrap(kept.getOrDefault(BOOK, new byte[0])),
+                ByteBuffer.wrap(bundled));
+        Shop shop = keptShops.computeIfAbsent(key, bytes -> Shop.read(
+                sheet(company, kept), sheet(book, kept), () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
+        return read(file, JsonPass.over(file.toString(), text), shop, company, book);
+    }
+
+    private static Sheet sheet(Optional<Path> name, Map<String, byte[]> kept) {
+        return name.map(Path::toString)
+                .map(shown -> sheet(FileText.decoded(kept.get(shown), shown), shown))
+                .orElseGet(() -> new Sheet(""));
+    }
+
+    /**
+     * Reads a price book, beside the company of its folder or the nearest above it.
+     *
+     * @param text what the file says, or would say
+     * @param file where it lies; faults name it
+     */
+    public ReadBook readBook(String text, Path file) {
+        Optional<Path> company = Nearby.find(Nearby.folderOf(file), COMPANY);
+        Shop shop = Shop.read(
+                company.map(Intake::sheet).orElseGet(() -> new Sheet("")),
+                JsonPass.over(file.toString(), text),
+                this::bundled);
+        List<Fault> faults = new ArrayList<>(shop.faults());
+        faults.sort(BY_PLACE);
+        return new ReadBook(shop.company(), shop.book(), faults);
+    }
+
+    /** Reads the map from a supplier's list to the items of the book. */
+    public static ReadMap readSupplierMap(Path file) {
+        Sheet sheet = Files.isRegularFile(file)
+                ? sheet(file)
+                : missing(file.toString(), "a map of columns", "check the path");
+        return new ReadMap(sheet.root().map(SupplierMapReader.MAP::read), sheet.faults());
+    }
+
+    /** The price book that a job of that folder is priced with: the nearest, in the folder or above it. */
+    public static Optional<Path> bookOf(Path folder) {
+        return Nearby.find(Nearby.folderOf(folder.resolve(JOB)), BOOK);
+    }
+
+    /**
+     * Reads a job with another price book than the one that lies beside it.
+     *
+     * @param book the text of that book
+     */
+    public Reading readWith(String book, Path job) {
+        Path file = fileOf(job);
+        Path folder = Nearby.folderOf(file);
+        Optional<Path> bookFile = Nearby.find(folder, BOOK);
+        Shop shop = Shop.read(
+                Nearby.find(folder, COMPANY).map(Intake::sheet).orElseGet(() -> new Sheet("")),
+                JsonPass.over(bookFile.map(Path::toString).orElse(BOOK), book),
+                this::bundled);
+        return read(file, sheet(file), shop, Nearby.find(folder, COMPANY), bookFile);
     }
 
     /**

@@ -78,7 +78,10 @@ final class ItemReader {
                 PipeReader.find(fields, follows),
                 fields.get("unknown", Texts.YES_OR_NO, false),
                 fields.get("source", Earth.SOURCE),
-                fields.list("notes", Texts.TEXT));
+                fields.list("notes", Texts.TEXT),
+                fields.find("goodUntil", Dates.DATE),
+                fields.find("retired", ItemPast.RETIRED),
+                ItemPast.history(fields));
     }
 
     /** True only makes sense beside a measure: nothing else says how much of it there is. */

@@ -89,6 +89,13 @@ public record Job(
                 taxClass, warranty, acceptedStops, agreement, terms, notes);
     }
 
+    /** The same job on another site. */
+    public Job withSite(Site other) {
+        return new Job(number, title, issued, validDays, customer, other, observations, notFixed, photos, walls,
+                corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
+                taxClass, warranty, acceptedStops, agreement, terms, notes);
+    }
+
     /** The same job with other pipes. */
     public Job withWater(Water other) {
         return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,

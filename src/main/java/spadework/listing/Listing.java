@@ -22,6 +22,7 @@ import spadework.pricing.PricedSection;
 import spadework.pricing.Quote;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
 import spadework.working.Worked;
 
 /** A job for other programs to read, as JSON. Money is decimal text; what makes lines and total differ is a line too. */
@@ -66,6 +67,17 @@ public final class Listing {
                 section(sections, names.change().apply(change), change.agreed().total()));
         ArrayNode quantities = root.putArray("quantities");
         takeoff.quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
+        List<TakeoffLine> assembled =
+                takeoff.lines().stream().filter(line -> line.working().isPresent()).toList();
+        if (!assembled.isEmpty()) {
+            ArrayNode workings = root.putArray("assembled");
+            assembled.forEach(line -> workings.addObject()
+                    .put("code", line.code())
+                    .put("section", line.section().label())
+                    .put("quantity", line.quantity().toPlainString())
+                    .put("unit", line.unit().symbol())
+                    .put("working", line.working().get().line()));
+        }
         lines(root.putArray("lines"), agreed);
         root.set("findings", findings(findings, phrases));
         root.put("deference", phrases.deference());

@@ -51,7 +51,7 @@ final class Bidding {
         if (!missing.isEmpty()) {
             return new Refusal(missing);
         }
-        PriceBook book = understood.book().changedBy(job.priceChanges());
+        PriceBook book = understood.book().on(job.issued()).changedBy(job.priceChanges());
         Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
         return unpriced.isEmpty()

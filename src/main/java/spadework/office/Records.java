@@ -38,6 +38,15 @@ final class Records {
         return last(Event.CONTRACT_SIGNED);
     }
 
+    /** Whether the homeowner declined, and no proposal was issued since. */
+    boolean isLost() {
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED || entry.event() == Event.PROPOSAL_ISSUED)
+                .reduce((one, next) -> next)
+                .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED)
+                .isPresent();
+    }
+
     /** The certificate that was issued at the close. */
     Optional<Entry> certificate() {
         return entries.stream().filter(entry -> entry.event() == Event.CERTIFICATE_ISSUED).findFirst();

@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
@@ -94,6 +95,18 @@ record Source(Map<String, byte[]> files) {
             }
         }
         return new Source(files);
+    }
+
+    /** What a text file says. */
+    String text(String name) {
+        return new String(files.get(name), StandardCharsets.UTF_8);
+    }
+
+    /** The company and the price book, by their plain names. */
+    Map<String, byte[]> books() {
+        Map<String, byte[]> books = new TreeMap<>(files);
+        books.keySet().retainAll(Set.of("company.json", "price-book.json"));
+        return books;
     }
 
     /** Lays the files into a folder, for those that read files. Names that would leave the folder are refused. */

@@ -17,6 +17,8 @@ import spadework.job.SolidRun;
 import spadework.job.TakenAway;
 import spadework.job.Wall;
 import spadework.measure.Figures;
+import spadework.measure.Unit;
+import spadework.pricebook.Assembly;
 
 /** What an option or a change order does to a job, in the words of the other papers. */
 final class AlteredWorks {
@@ -63,13 +65,24 @@ final class AlteredWorks {
             things.add(terms.get("adds.downspout", "label", spout.label(), "into", spout.into()));
         }
         for (ExtraItem item : alteration.items()) {
-            var known = before.book().get(item.code());
-            things.add(terms.get("adds.item",
-                    "quantity", Figures.withUnit(item.quantity(), known.unit()),
-                    "name", known.name(),
-                    "reason", item.reason()));
+            things.add(item.quantity().isPresent()
+                    ? terms.get("adds.item",
+                            "quantity", Figures.withUnit(item.quantity().get(), unit(item.code())),
+                            "name", name(item.code()),
+                            "reason", item.reason())
+                    : terms.get("adds.assembly", "name", name(item.code()), "reason", item.reason()));
         }
         return things;
+    }
+
+    private String name(String code) {
+        return before.book().findAssembly(code).map(Assembly::name).orElseGet(() -> before.book().get(code).name());
+    }
+
+    private Unit unit(String code) {
+        return before.book().findAssembly(code)
+                .map(assembly -> assembly.driver().unit())
+                .orElseGet(() -> before.book().get(code).unit());
     }
 
     private List<String> takenAway() {
@@ -90,7 +103,7 @@ final class AlteredWorks {
                 .filter(outlet -> gone.outlets().contains(outlet.label()))
                 .forEach(outlet -> things.add(terms.get("takes-away.outlet",
                         "label", outlet.label(), "what", outlet.what())));
-        gone.items().forEach(code -> things.add(before.book().get(code).name()));
+        gone.items().forEach(code -> things.add(name(code)));
         return things;
     }
 

@@ -1,6 +1,7 @@
 package spadework.paperwork;
 
 import java.time.LocalDate;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.company.Company;
@@ -25,7 +26,7 @@ final class Heads {
     private static Head of(Dossier dossier, LocalDate issued, String validUntil) {
         Job job = dossier.job();
         String contact = Stream.of(job.customer().phone(), job.customer().email())
-                .flatMap(java.util.Optional::stream)
+                .flatMap(Optional::stream)
                 .collect(Collectors.joining(", "));
         return new Head(
                 firm(dossier),
@@ -41,7 +42,10 @@ final class Heads {
     }
 
     private static Firm firm(Dossier dossier) {
-        Company company = dossier.company();
+        return firm(dossier.company(), dossier.logo());
+    }
+
+    static Firm firm(Company company, Optional<String> logo) {
         String insurance = company.insurance().carrier() + ", policy " + company.insurance().policy() + ", "
                 + company.insurance().limits() + ", until " + Dates.words(company.insurance().until());
         return new Firm(
@@ -52,7 +56,7 @@ final class Heads {
                 company.address().text(),
                 company.phone(),
                 company.email(),
-                dossier.logo(),
+                logo,
                 company.paper() == Paper.A4);
     }
 }

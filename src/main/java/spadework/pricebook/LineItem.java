@@ -1,5 +1,7 @@
 package spadework.pricebook;
 
+import java.math.BigDecimal;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.PriceChange;
@@ -20,6 +22,9 @@ import spadework.money.Dollars;
  * @param pipe the size of a pipe
  * @param unknown true when its unit price is quoted for what nobody can see before digging
  * @param notes for the contractor only
+ * @param goodUntil the last day on which its prices hold; empty where nobody said
+ * @param retired since when it is given up; it stays readable for bids that use it
+ * @param history what was changed in it, oldest first
  */
 public record LineItem(
         String code,
@@ -37,16 +42,44 @@ public record LineItem(
         Optional<Pipe> pipe,
         boolean unknown,
         Source source,
-        List<String> notes) {
+        List<String> notes,
+        Optional<LocalDate> goodUntil,
+        Optional<Retirement> retired,
+        List<ItemChange> history) {
 
     public LineItem {
         notes = List.copyOf(notes);
+        history = List.copyOf(history);
+    }
+
+    /** Whether its prices are past their last good day. */
+    public boolean isStaleOn(LocalDate day) {
+        return goodUntil.filter(last -> last.isBefore(day)).isPresent();
+    }
+
+    /** Whether it was given up on that day or before. */
+    public boolean isRetiredOn(LocalDate day) {
+        return retired.filter(end -> !end.on().isAfter(day)).isPresent();
+    }
+
+    /** The same item, of which its crew does so many times as much in an hour. */
+    public LineItem producing(BigDecimal factor) {
+        Optional<Labour> paced = labour.map(l -> new Labour(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
+        return new LineItem(code, section, name, homeowner, unit, follows, standard, material, paced, subcontract,
+                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
+    }
+
+    /** The same item, priced only where a job names it. */
+    LineItem onlyByName() {
+        return new LineItem(code, section, name, homeowner, unit, follows, false, material, labour, subcontract,
+                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
     }
 
     /** The item at the cost that one job states. */
     LineItem changedBy(PriceChange change) {
         Optional<Material> bought = material.map(m -> change.materialCost().map(m::at).orElse(m));
         return new LineItem(code, section, name, homeowner, unit, follows, standard, bought, labour,
-                change.subcontract().or(() -> subcontract), disposal, film, pipe, unknown, source, notes);
+                change.subcontract().or(() -> subcontract), disposal, film, pipe, unknown, source, notes,
+                goodUntil, retired, history);
     }
 }

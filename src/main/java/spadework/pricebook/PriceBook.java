@@ -1,10 +1,12 @@
 package spadework.pricebook;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import spadework.job.PriceChange;
 import spadework.job.Texture;
 
@@ -14,6 +16,7 @@ import spadework.job.Texture;
  * @param title as the papers name it
  * @param dated the date that the papers give for the prices
  * @param items by code
+ * @param assemblies by code; none has the code of an item
  * @param stoneTonsPerCubicYard density of the drain stone
  * @param truckCubicYards what a truck takes, loose
  */
@@ -21,12 +24,14 @@ public record PriceBook(
         String title,
         LocalDate dated,
         Map<String, LineItem> items,
+        Map<String, Assembly> assemblies,
         List<EarthFactor> earth,
         double stoneTonsPerCubicYard,
         double truckCubicYards) {
 
     public PriceBook {
         items = Map.copyOf(items);
+        assemblies = Map.copyOf(assemblies);
         earth = List.copyOf(earth);
     }
 
@@ -36,6 +41,14 @@ public record PriceBook(
                 .filter(item -> item.standard() && item.follows().equals(Optional.of(measure)))
                 .sorted((a, b) -> a.code().compareTo(b.code()))
                 .toList();
+    }
+
+    /** The standard items by the measure that they follow, each list by code. */
+    public Map<Measure, List<LineItem>> standard() {
+        return items.values().stream()
+                .filter(item -> item.standard() && item.follows().isPresent())
+                .sorted(Comparator.comparing(LineItem::code))
+                .collect(Collectors.groupingBy(item -> item.follows().get()));
     }
 
     public Optional<LineItem> find(String code) {
@@ -63,12 +76,27 @@ public record PriceBook(
                 .orElseThrow(() -> new IllegalArgumentException("no earth factor for " + texture));
     }
 
+    /** The assembly with that code, if there is one. */
+    public Optional<Assembly> findAssembly(String code) {
+        return Optional.ofNullable(assemblies.get(code));
+    }
+
+    /** The book as a bid of that day uses it: what was retired by then is chosen only where the job names it. */
+    public PriceBook on(LocalDate day) {
+        if (items.values().stream().noneMatch(item -> item.isRetiredOn(day))) {
+            return this;
+        }
+        Map<String, LineItem> then = new HashMap<>(items);
+        then.replaceAll((code, item) -> item.isRetiredOn(day) ? item.onlyByName() : item);
+        return new PriceBook(title, dated, then, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
+    }
+
     /** The book as one job uses it: the job's own costs in place of the book's. */
     public PriceBook changedBy(List<PriceChange> changes) {
         Map<String, LineItem> changed = new HashMap<>(items);
         for (PriceChange change : changes) {
             changed.computeIfPresent(change.code(), (code, item) -> item.changedBy(change));
         }
-        return new PriceBook(title, dated, changed, earth, stoneTonsPerCubicYard, truckCubicYards);
+        return new PriceBook(title, dated, changed, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
     }
 }

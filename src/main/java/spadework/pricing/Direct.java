@@ -6,7 +6,6 @@ import java.math.RoundingMode;
 import java.util.List;
 import java.util.Optional;
 import spadework.company.Company;
-import spadework.company.CrewPlace;
 import spadework.company.Slowdown;
 import spadework.company.TaxMode;
 import spadework.company.WorkCondition;
@@ -31,11 +30,9 @@ final class Direct {
      */
     CostParts of(LineItem item, BigDecimal quantity, List<WorkCondition> conditions, Dollars material) {
         BigDecimal hours = item.labour().map(labour -> hours(labour, quantity, conditions)).orElse(BigDecimal.ZERO);
-        ExactDollars crew = item.labour().map(labour -> crewHour(labour.crew())).orElse(ExactDollars.ZERO);
-        ExactDollars machine = item.labour()
-                .flatMap(Labour::machine)
-                .map(name -> company.machines().get(name).exact())
-                .orElse(ExactDollars.ZERO);
+        ExactDollars crew = item.labour().map(labour -> CrewHour.crew(company, labour.crew())).orElse(ExactDollars.ZERO);
+        ExactDollars machine =
+                item.labour().map(labour -> CrewHour.machine(company, labour)).orElse(ExactDollars.ZERO);
         return new CostParts(
                 material,
                 purchaseTax(material),
@@ -60,14 +57,6 @@ final class Direct {
         return item.labour()
                 .map(labour -> direct.hours(labour, line.quantity(), line.conditions()))
                 .orElse(BigDecimal.ZERO);
-    }
-
-    private ExactDollars crewHour(String crew) {
-        ExactDollars sum = ExactDollars.ZERO;
-        for (CrewPlace place : company.crews().get(crew)) {
-            sum = sum.plus(company.wages().get(place.wage()).loaded().times(BigDecimal.valueOf(place.count())));
-        }
-        return sum;
     }
 
     private Dollars purchaseTax(Dollars material) {

@@ -23,6 +23,16 @@ public final class Pricing {
      * @param book the book as this job uses it, see {@link PriceBook#changedBy}
      */
     public static Quote of(Job job, Company company, PriceBook book, Takeoff takeoff) {
+        return of(job, company, book, takeoff, UnknownPrices.of(job, company, book));
+    }
+
+    /** The same without unit prices for the unknown, which take most of the time; for looking across many bids. */
+    public static Quote known(Job job, Company company, PriceBook book, Takeoff takeoff) {
+        return of(job, company, book, takeoff, List.of());
+    }
+
+    private static Quote of(
+            Job job, Company company, PriceBook book, Takeoff takeoff, List<UnitPrice> unitPrices) {
         PriceRules rules = company.priceRules();
         List<PricedLine> lines = LinePricing.of(company, book, takeoff);
         List<PricedSection> sections = sections(takeoff, lines, rules);
@@ -43,7 +53,7 @@ public final class Pricing {
                 tax,
                 total,
                 BuildUp.of(rules, lines, price),
-                UnknownPrices.of(job, company, book),
+                unitPrices,
                 Instalments.of(total, job.payments()));
     }
 

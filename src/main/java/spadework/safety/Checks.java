@@ -22,7 +22,8 @@ public final class Checks {
             new OutletRules(),
             new SumpRules(),
             new ChoiceRules(),
-            new FinishRules());
+            new FinishRules(),
+            new BookRules());
 
     private Checks() {}
 

@@ -3,6 +3,7 @@ package spadework.takeoff;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.job.ExtraItem;
 import spadework.job.Job;
@@ -18,16 +19,20 @@ final class LineChoice {
 
     static List<TakeoffLine> lines(Job job, PriceBook book, List<Driven> measured, List<TakeoffSection> sections) {
         List<TakeoffLine> lines = new ArrayList<>();
+        Map<Measure, List<LineItem>> standard = book.standard();
         for (Driven driven : measured) {
             List<LineItem> items = driven.codes().isEmpty()
-                    ? book.standardFor(driven.quantity().measure())
+                    ? standard.getOrDefault(driven.quantity().measure(), List.of())
                     : driven.codes().stream().map(book::get).toList();
             for (LineItem item : items) {
                 lines.add(measuredLine(job, driven, item, measured));
             }
         }
         for (ExtraItem extra : job.items()) {
-            lines.add(extraLine(extra, book.get(extra.code()), sections));
+            TakeoffSection section = section(extra, sections);
+            book.findAssembly(extra.code()).ifPresentOrElse(
+                    assembly -> lines.addAll(AssemblyLines.of(job, book, extra, assembly, section)),
+                    () -> lines.add(extraLine(extra, book.get(extra.code()), section)));
         }
         return lines;
     }
@@ -44,7 +49,8 @@ final class LineChoice {
                 driven.conditions(),
                 bought,
                 item.material().map(material -> waste(job, quantity, material)),
-                "");
+                "",
+                Optional.empty());
     }
 
     /** Net material for a quantity: its own measure in the same section where there is one, else so much a unit. */
@@ -64,20 +70,26 @@ final class LineChoice {
                 : material.waste();
     }
 
-    private static TakeoffLine extraLine(ExtraItem extra, LineItem item, List<TakeoffSection> sections) {
-        TakeoffSection section = sections.stream()
+    private static TakeoffSection section(ExtraItem extra, List<TakeoffSection> sections) {
+        return sections.stream()
                 .filter(s -> s.label().equals(extra.section()))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no section " + extra.section()));
+    }
+
+    private static TakeoffLine extraLine(ExtraItem extra, LineItem item, TakeoffSection section) {
+        BigDecimal quantity = extra.quantity()
+                .orElseThrow(() -> new IllegalArgumentException("no quantity of " + extra.code()));
         return new TakeoffLine(
                 item.code(),
                 section,
-                extra.quantity(),
+                quantity,
                 item.unit(),
                 Optional.empty(),
                 List.of(),
-                item.material().map(material -> extra.quantity().multiply(material.each())),
+                item.material().map(material -> quantity.multiply(material.each())),
                 item.material().map(Material::waste),
-                extra.reason());
+                extra.reason(),
+                Optional.empty());
     }
 }

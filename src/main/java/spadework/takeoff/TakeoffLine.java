@@ -6,6 +6,7 @@ import java.util.Optional;
 import spadework.company.WorkCondition;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
+import spadework.working.Worked;
 
 /**
  * A line item that the job needs, with how much of it.
@@ -17,6 +18,7 @@ import spadework.measure.Unit;
  * @param bought net material for this line in the material's unit, unrounded
  * @param waste the share bought on top of it
  * @param reason why a line that was put in by hand is here; empty otherwise
+ * @param working how its quantity follows the driver of an assembly; empty for a line of no assembly
  */
 public record TakeoffLine(
         String code,
@@ -27,7 +29,8 @@ public record TakeoffLine(
         List<WorkCondition> conditions,
         Optional<BigDecimal> bought,
         Optional<Percent> waste,
-        String reason) {
+        String reason,
+        Optional<Worked> working) {
 
     public TakeoffLine {
         conditions = List.copyOf(conditions);

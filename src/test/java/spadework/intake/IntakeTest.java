@@ -47,7 +47,7 @@ class IntakeTest {
         assertThat(job.corners().get(0).first()).isEqualTo(new WallEnd("A", true));
         assertThat(job.corners().get(0).second()).isEqualTo(new WallEnd("B", false));
         assertThat(job.items()).containsExactly(
-                new ExtraItem("ROCK", BigDecimal.valueOf(2), "A", "Boulders seen at the corner"));
+                new ExtraItem("ROCK", Optional.of(BigDecimal.valueOf(2)), "A", "Boulders seen at the corner"));
         assertThat(job.water().mains().get(0).endInvert()).contains(Length.ofFeet(-1.5));
         assertThat(job.site().yearBuilt()).contains(1964);
     }

@@ -1,0 +1,67 @@
+package spadework.bids;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.Optional;
+import spadework.money.Dollars;
+import spadework.money.ExactDollars;
+import spadework.pricing.Selling;
+
+/**
+ * One bid among others.
+ *
+ * @param validUntil the last day of the price; empty once it is signed or closed
+ * @param total what the homeowner pays as things stand, with any sales tax
+ * @param margin what is left of the price after cost, contingency and overhead, in percent of the price; empty for no price
+ * @param age days since it was issued; below zero for one that is dated ahead
+ */
+public record BidRow(
+        String number,
+        Standing standing,
+        LocalDate issued,
+        Optional<LocalDate> validUntil,
+        long age,
+        Dollars total,
+        Optional<BigDecimal> margin,
+        String title,
+        String customer,
+        String place) {
+
+    /** The row of a bid on a day; {@code place} is where its file lies. */
+    public static BidRow of(StandingBid bid, LocalDate on, String place) {
+        boolean open = bid.standing() == Standing.DRAFT || bid.standing() == Standing.ISSUED;
+        LocalDate issued = bid.job().issued();
+        return new BidRow(
+                bid.job().number(),
+                bid.standing(),
+                issued,
+                open ? Optional.of(issued.plusDays(bid.job().validDays())) : Optional.empty(),
+                ChronoUnit.DAYS.between(issued, on),
+                bid.sum().total(),
+                margin(bid),
+                bid.job().title(),
+                String.join(" and ", bid.job().customer().names()),
+                place);
+    }
+
+    /** Whether the price no longer stands on a day. */
+    public boolean isExpiredOn(LocalDate day) {
+        return validUntil.filter(last -> last.isBefore(day)).isPresent();
+    }
+
+    private static Optional<BigDecimal> margin(StandingBid bid) {
+        BigDecimal price = bid.sum().price().amount();
+        if (price.signum() == 0) {
+            return Optional.empty();
+        }
+        ExactDollars direct = ExactDollars.total(bid.quote().lines().stream()
+                .map(line -> line.cost().direct().exact())
+                .toList());
+        BigDecimal cost = Selling.withOverhead(bid.company().priceRules(), direct).amount();
+        BigDecimal share = price.subtract(cost).divide(price, MathContext.DECIMAL64);
+        return Optional.of(share.movePointRight(2).setScale(1, RoundingMode.HALF_UP));
+    }
+}

@@ -1,0 +1,114 @@
+package spadework.bids;
+
+import java.time.LocalDate;
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Function;
+import spadework.company.Company;
+import spadework.money.Dollars;
+import spadework.pricebook.ItemChange;
+import spadework.pricebook.Labour;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.PricedLine;
+import spadework.pricing.Quote;
+
+/**
+ * A bid priced twice: as it was, and with the books of now. The lines that moved and the rest, which is what rounding
+ * of sections, the small-job minimum and sales tax do, add up to the difference of the totals.
+ *
+ * @param rest rounding of sections, small-job minimum and sales tax
+ */
+public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dollars rest) {
+
+    public Repricing {
+        moves = List.copyOf(moves);
+    }
+
+    /** One price of a bid with the books it was made with. */
+    public record Priced(Quote quote, Company company, PriceBook book) {}
+
+    /** After less before. */
+    public Dollars difference() {
+        return after.minus(before);
+    }
+
+    /**
+     * Compares two prices of a bid.
+     *
+     * @param since the day of the earlier one; what the book says was changed after it is told
+     */
+    public static Repricing between(LocalDate since, Priced then, Priced now) {
+        Map<String, Deque<PricedLine>> gone = new LinkedHashMap<>();
+        then.quote().lines().forEach(line -> gone.computeIfAbsent(key(line), key -> new ArrayDeque<>()).add(line));
+        List<LineMove> moves = new ArrayList<>();
+        for (PricedLine line : now.quote().lines()) {
+            Optional<PricedLine> was = Optional.ofNullable(gone.getOrDefault(key(line), new ArrayDeque<>()).poll());
+            if (was.filter(before -> before.price().equals(line.price())).isEmpty()) {
+                moves.add(new LineMove(was, Optional.of(line), causes(was, line, then, now),
+                        changes(now.book(), line.code(), since)));
+            }
+        }
+        gone.values().forEach(left -> left.forEach(line -> moves.add(new LineMove(
+                Optional.of(line), Optional.empty(), List.of(Cause.GONE), changes(now.book(), line.code(), since)))));
+        Dollars byLines = Dollars.total(moves.stream().map(LineMove::difference).toList());
+        Dollars difference = now.quote().total().minus(then.quote().total());
+        return new Repricing(then.quote().total(), now.quote().total(), moves, difference.minus(byLines));
+    }
+
+    private static String key(PricedLine line) {
+        return line.code() + "\n" + line.section().label();
+    }
+
+    private static List<ItemChange> changes(PriceBook book, String code, LocalDate since) {
+        return book.find(code).map(LineItem::history).orElse(List.of()).stream()
+                .filter(change -> change.on().isAfter(since))
+                .toList();
+    }
+
+    private static List<Cause> causes(Optional<PricedLine> was, PricedLine is, Priced then, Priced now) {
+        if (was.isEmpty()) {
+            return List.of(Cause.NEW);
+        }
+        List<Cause> causes = new ArrayList<>();
+        add(causes, Cause.QUANTITY, was.get().quantity().compareTo(is.quantity()) != 0);
+        Optional<LineItem> old = then.book().find(is.code());
+        Optional<LineItem> item = now.book().find(is.code());
+        add(causes, Cause.MATERIAL, differs(old, item, LineItem::material));
+        add(causes, Cause.PRODUCTION, differs(old, item, LineItem::labour));
+        add(causes, Cause.SUBCONTRACT, differs(old, item, LineItem::subcontract) || differs(old, item, LineItem::disposal));
+        add(causes, Cause.COMPANY, isCompanyMoved(item.flatMap(LineItem::labour), then.company(), now.company())
+                || !was.get().cost().material().isZero() && !then.company().tax().equals(now.company().tax()));
+        add(causes, Cause.PRICE_RULES, !then.company().priceRules().equals(now.company().priceRules()));
+        boolean material = !was.get().cost().material().equals(is.cost().material());
+        add(causes, Cause.SHARE_OF_ORDER, causes.isEmpty() || material
+                && !causes.contains(Cause.MATERIAL) && !causes.contains(Cause.QUANTITY));
+        return causes;
+    }
+
+    private static boolean isCompanyMoved(Optional<Labour> labour, Company then, Company now) {
+        return labour.isPresent()
+                && (!then.slowdowns().equals(now.slowdowns())
+                        || !Objects.equals(then.crews().get(labour.get().crew()), now.crews().get(labour.get().crew()))
+                        || !then.wages().equals(now.wages())
+                        || labour.get().machine().filter(name -> !Objects.equals(
+                                        then.machines().get(name), now.machines().get(name)))
+                                .isPresent());
+    }
+
+    private static <T> boolean differs(Optional<LineItem> old, Optional<LineItem> item, Function<LineItem, T> value) {
+        return !old.map(value).equals(item.map(value));
+    }
+
+    private static void add(List<Cause> causes, Cause cause, boolean holds) {
+        if (holds) {
+            causes.add(cause);
+        }
+    }
+}

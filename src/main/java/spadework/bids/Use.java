@@ -1,0 +1,29 @@
+package spadework.bids;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.List;
+import spadework.measure.Unit;
+import spadework.money.Dollars;
+
+/** One use of a line item in a bid. */
+public record Use(
+        String number,
+        Standing standing,
+        LocalDate issued,
+        String section,
+        BigDecimal quantity,
+        Unit unit,
+        Dollars unitPrice,
+        Dollars price,
+        String place) {
+
+    /** Every use of an item in a bid, in the order of its lines. */
+    public static List<Use> of(StandingBid bid, String code, String place) {
+        return bid.quote().lines().stream()
+                .filter(line -> line.code().equals(code))
+                .map(line -> new Use(bid.job().number(), bid.standing(), bid.job().issued(), line.section().name(),
+                        line.quantity(), line.unit(), line.unitPrice(), line.price(), place))
+                .toList();
+    }
+}

@@ -1,0 +1,63 @@
+package spadework.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.feedback.RateRule;
+import spadework.office.BookDesk;
+import spadework.office.FeedbackDesk;
+import spadework.office.Reply;
+
+/** What closed jobs really took, and what rates follow. */
+@Command(
+        name = "feedback",
+        description = "What closed jobs really took against the estimate, split into quantity, production and price error,"
+                + " and the rates that follow. For your eyes only.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework feedback jobs --accept DIG-MACH,STONE-MACH --on 2026-12-01")
+final class FeedbackCommand extends Answering {
+    @Parameters(paramLabel = "FOLDER", description = "A job, or a folder with job folders in it.")
+    private Path tree;
+
+    @Option(names = "--book", paramLabel = "FILE", description = "The price book (default: the nearest to FOLDER).")
+    private Path book;
+
+    @Option(
+            names = "--rule",
+            converter = Words.OfRule.class,
+            paramLabel = "WORD",
+            description = "median: of the last 5 jobs, at least 3 (default). step: a quarter of the way for each job.")
+    private RateRule rule = RateRule.MEDIAN;
+
+    @Option(names = "--out", paramLabel = "DIR", description = "Write it as feedback.pdf and feedback.xlsx.")
+    private Path out;
+
+    @Option(
+            names = "--accept",
+            split = ",",
+            paramLabel = "CODE",
+            description = "Write the suggested rates of these items into the book.")
+    private List<String> accept = List.of();
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day of the paper, or from which the rates hold (default: today).")
+    private LocalDate on;
+
+    @Mixin
+    private JobArguments arguments;
+
+    @Override
+    protected Reply reply() throws IOException {
+        LocalDate day = on == null ? LocalDate.now() : on;
+        FeedbackDesk desk = new FeedbackDesk(tree, BookDesk.near(Optional.ofNullable(book), tree), rule);
+        if (!accept.isEmpty()) {
+            return desk.accept(accept, day);
+        }
+        return out == null ? desk.tell() : desk.print(out, day, arguments.templates());
+    }
+}

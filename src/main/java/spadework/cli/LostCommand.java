@@ -1,0 +1,37 @@
+package spadework.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spadework.office.Losing;
+
+/** Write down that the homeowner did not take the proposal. */
+@Command(
+        name = "lost",
+        description = "Write down that the homeowner did not take the proposal.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework lost jobs/2026-014 --on 2026-09-20 --reason \"took a lower bid\"")
+final class LostCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
+    private Path job;
+
+    @Option(names = "--on", required = true, paramLabel = "DATE", description = "The day on which it was said, as 2026-09-20.")
+    private LocalDate on;
+
+    @Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Why; for you only.")
+    private String reason;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        return Told.of(job, Losing.lose(job, on, reason), spec.commandLine());
+    }
+}

@@ -1,0 +1,38 @@
+package spadework.cli.book;
+
+import java.io.IOException;
+import java.util.Map;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.Reply;
+
+/** Change values of an item. The old ones stay in its history. */
+@Command(
+        name = "change",
+        description = "Change values of an item. The old ones stay in its history.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason \"August list\"")
+public final class BookChangeCommand extends Answering {
+    @Mixin
+    private BookFile book;
+
+    @Parameters(index = "0", paramLabel = "CODE", description = "Code of the item.")
+    private String code;
+
+    @Parameters(
+            index = "1..*",
+            arity = "1..*",
+            paramLabel = "WHAT=VALUE",
+            description = "What is written where, as material/cost=$33.00; WHAT= takes a value out.")
+    private Map<String, String> values;
+
+    @Mixin
+    private WhenAndWhy when;
+
+    @Override
+    protected Reply reply() throws IOException {
+        return book.desk().change(code, values, when.on(), when.reason());
+    }
+}

@@ -1,0 +1,29 @@
+package spadework.cli.book;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.BookSheets;
+import spadework.office.Reply;
+
+/** Write the price book as a workbook that is protected against mistakes. */
+@Command(
+        name = "export",
+        description = "Write the price book as a workbook that is protected against mistakes.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework book export prices.xlsx")
+public final class BookExportCommand extends Answering {
+    @Mixin
+    private BookFile book;
+
+    @Parameters(paramLabel = "FILE", description = "The workbook to write.")
+    private Path target;
+
+    @Override
+    protected Reply reply() throws IOException {
+        return new BookSheets(book.desk()).export(target);
+    }
+}

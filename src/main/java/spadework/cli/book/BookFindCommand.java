@@ -1,0 +1,28 @@
+package spadework.cli.book;
+
+import java.io.IOException;
+import java.util.List;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.Reply;
+
+/** Find items by words in code, names, notes and source. */
+@Command(
+        name = "find",
+        description = "Find items by words in code, names, notes and source.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework book find washed stone")
+public final class BookFindCommand extends Answering {
+    @Mixin
+    private BookFile book;
+
+    @Parameters(arity = "1..*", paramLabel = "WORD", description = "All of them must occur.")
+    private List<String> words;
+
+    @Override
+    protected Reply reply() throws IOException {
+        return book.desk().find(words);
+    }
+}

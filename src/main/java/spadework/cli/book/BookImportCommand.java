@@ -1,0 +1,41 @@
+package spadework.cli.book;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.Optional;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.cli.Answering;
+import spadework.office.BookSheets;
+import spadework.office.Reply;
+
+/** Tell what a workbook or a list says otherwise than the book, and write it with --save. */
+@Command(
+        name = "import",
+        description = "Tell what a workbook or a list says otherwise than the book, and write it with --save.",
+        footerHeading = "%nExample:%n",
+        footer = "  spadework book import prices.xlsx --on 2026-09-01 --reason \"September round\" --save")
+public final class BookImportCommand extends Answering {
+    @Mixin
+    private BookFile book;
+
+    @Parameters(paramLabel = "FILE", description = "An exported workbook; with --map a supplier's CSV or XLSX.")
+    private Path file;
+
+    @Option(names = "--map", paramLabel = "FILE", description = "How a supplier's list is read: its columns and our items, as JSON.")
+    private Path map;
+
+    @Option(names = "--save", description = "Write the changes; without it nothing is written.")
+    private boolean save;
+
+    @Mixin
+    private WhenAndWhy when;
+
+    @Override
+    protected Reply reply() throws IOException {
+        BookSheets.Saving saving = new BookSheets.Saving(when.on(), when.reason(), save);
+        return new BookSheets(book.desk()).take(file, Optional.ofNullable(map), saving);
+    }
+}

@@ -1,0 +1,2 @@
+/** The commands on the price book. */
+package spadework.cli.book;

@@ -1,0 +1,153 @@
+package spadework.feedback;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import spadework.company.Company;
+import spadework.job.Actual;
+import spadework.job.AsBuilt;
+import spadework.job.Job;
+import spadework.money.Dollars;
+import spadework.money.ExactDollars;
+import spadework.pricebook.Labour;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.CrewHour;
+import spadework.pricing.PricedLine;
+import spadework.pricing.Quote;
+
+/**
+ * Actual against estimate on one job, item by item.
+ *
+ * @param finished last day of the work
+ * @param soil texture and water of the soil, in words, to judge whether jobs are alike
+ */
+public record JobVariances(String number, String title, LocalDate finished, String soil, List<Variance> items) {
+
+    public JobVariances {
+        items = List.copyOf(items);
+    }
+
+    /**
+     * Splits what each recorded item really took.
+     *
+     * @param job the agreed work with what was built
+     * @param book as this job uses it
+     * @param quote of the agreed work
+     */
+    public static Optional<JobVariances> of(Job job, Company company, PriceBook book, Quote quote) {
+        Optional<AsBuilt> built = job.agreement().asBuilt().filter(one -> !one.actuals().isEmpty());
+        return built.map(one -> new JobVariances(
+                job.number(),
+                job.title(),
+                one.finished(),
+                (job.site().soil().texture() + ", " + job.site().soil().seepage())
+                        .toLowerCase(Locale.ROOT).replace('_', ' '),
+                merged(one.actuals()).stream().map(actual -> new Split(company, book.get(actual.code()), quote, actual).variance())
+                        .toList()));
+    }
+
+    /** An item that was written down in parts is one item. */
+    private static List<Actual> merged(List<Actual> actuals) {
+        Map<String, Actual> byCode = new LinkedHashMap<>();
+        actuals.forEach(actual -> byCode.merge(actual.code(), actual, (a, b) -> new Actual(a.code(),
+                a.quantity().add(b.quantity()), a.unit(),
+                a.hours().flatMap(hours -> b.hours().map(hours::add)).or(() -> a.hours()).or(() -> b.hours()),
+                a.material().flatMap(paid -> b.material().map(paid::plus)).or(() -> a.material()).or(() -> b.material()))));
+        return List.copyOf(byCode.values());
+    }
+
+    /** The split of one item. */
+    private static final class Split {
+        private final LineItem item;
+        private final Actual actual;
+        private final List<PricedLine> lines;
+        private final Optional<ExactDollars> crewHour;
+
+        private Split(Company company, LineItem item, Quote quote, Actual actual) {
+            this.item = item;
+            this.actual = actual;
+            this.lines = quote.lines().stream().filter(line -> line.code().equals(item.code())).toList();
+            this.crewHour = item.labour().map(labour -> CrewHour.of(company, labour));
+        }
+
+        private Variance variance() {
+            BigDecimal quantity = sum(lines.stream().map(PricedLine::quantity).toList());
+            BigDecimal hours = sum(lines.stream().map(PricedLine::crewHours).toList());
+            Dollars labour = total(lines.stream().map(l -> l.cost().labour().plus(l.cost().machine())).toList());
+            Dollars material = total(lines.stream().map(l -> l.cost().material().plus(l.cost().purchaseTax())).toList());
+            Dollars others = total(lines.stream().map(l -> l.cost().subcontract().plus(l.cost().disposal())).toList());
+            Dollars estimate = labour.plus(material).plus(others);
+
+            Dollars labourThere = atActual(labour, quantity, labourEach());
+            Dollars materialThere = atActual(material, quantity, materialEach());
+            Dollars othersThere = atActual(others, quantity, othersEach());
+            Dollars there = labourThere.plus(materialThere).plus(othersThere);
+
+            Dollars labourCame = actual.hours().isPresent() && crewHour.isPresent()
+                    ? crewHour.get().times(actual.hours().get()).toCents(RoundingMode.HALF_UP)
+                    : labourThere;
+            Dollars materialCame = actual.material().orElse(materialThere);
+            return new Variance(
+                    item.code(), item.name(), item.unit(), quantity, actual.quantity(), hours, actual.hours(),
+                    actual.material(), estimate, labourCame.plus(materialCame).plus(othersThere),
+                    there.minus(estimate), labourCame.minus(labourThere), materialCame.minus(materialThere),
+                    perHour(quantity, hours), factor(materialCame, materialThere));
+        }
+
+        /** An estimated cost for the actual quantity; by the book where nothing was estimated. */
+        private Dollars atActual(Dollars estimated, BigDecimal quantity, ExactDollars each) {
+            ExactDollars there = quantity.signum() > 0
+                    ? estimated.exact().times(actual.quantity()).dividedBy(quantity)
+                    : each.times(actual.quantity());
+            return there.toCents(RoundingMode.HALF_UP);
+        }
+
+        private ExactDollars labourEach() {
+            return item.labour().map(labour -> crewHour.get().dividedBy(labour.perHour())).orElse(ExactDollars.ZERO);
+        }
+
+        private ExactDollars materialEach() {
+            return item.material()
+                    .map(m -> m.cost().exact().plusPercent(m.waste()).times(m.each()).dividedBy(m.holds()))
+                    .orElse(ExactDollars.ZERO);
+        }
+
+        private ExactDollars othersEach() {
+            return item.subcontract().orElse(Dollars.ZERO).plus(item.disposal().orElse(Dollars.ZERO)).exact();
+        }
+
+        /** Quantity ÷ hours, times what conditions slowed it down by as estimated: hours × production ÷ quantity. */
+        private Optional<BigDecimal> perHour(BigDecimal quantity, BigDecimal hours) {
+            Optional<Labour> labour = item.labour();
+            if (labour.isEmpty() || actual.hours().filter(h -> h.signum() > 0).isEmpty()) {
+                return Optional.empty();
+            }
+            BigDecimal slowed = quantity.signum() > 0 && hours.signum() > 0
+                    ? hours.multiply(labour.get().perHour()).divide(quantity, MathContext.DECIMAL64)
+                    : BigDecimal.ONE;
+            return Optional.of(actual.quantity().multiply(slowed).divide(actual.hours().get(), MathContext.DECIMAL64));
+        }
+
+        private Optional<BigDecimal> factor(Dollars came, Dollars there) {
+            return actual.material().isPresent() && !there.isZero()
+                    ? Optional.of(came.amount().divide(there.amount(), MathContext.DECIMAL64))
+                    : Optional.empty();
+        }
+
+        private static BigDecimal sum(List<BigDecimal> values) {
+            return values.stream().reduce(BigDecimal.ZERO, BigDecimal::add);
+        }
+
+        private static Dollars total(List<Dollars> amounts) {
+            return Dollars.total(new ArrayList<>(amounts));
+        }
+    }
+}

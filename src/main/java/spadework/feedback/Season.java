@@ -1,0 +1,112 @@
+package spadework.feedback;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Function;
+import spadework.money.Dollars;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Material;
+import spadework.pricebook.PriceBook;
+
+/**
+ * What the jobs of a season, or one job, say together.
+ *
+ * @param jobs by their last day, oldest first
+ */
+public record Season(List<JobVariances> jobs) {
+
+    public Season {
+        jobs = jobs.stream().sorted(Comparator.comparing(JobVariances::finished)
+                .thenComparing(JobVariances::number)).toList();
+    }
+
+    /** An item over all jobs. */
+    public record Total(
+            String code, String name, int jobs, Dollars estimate, Dollars actual, Dollars quantityError,
+            Dollars productionError, Dollars priceError) {}
+
+    /** Every item over all jobs, by code. */
+    public List<Total> totals() {
+        Map<String, List<Variance>> byCode = new TreeMap<>();
+        jobs.forEach(job -> job.items().forEach(item ->
+                byCode.computeIfAbsent(item.code(), code -> new ArrayList<>()).add(item)));
+        return byCode.values().stream().map(Season::total).toList();
+    }
+
+    private static Total total(List<Variance> items) {
+        return new Total(items.get(0).code(), items.get(0).name(), items.size(), sum(items, Variance::estimate),
+                sum(items, Variance::actual), sum(items, Variance::quantityError), sum(items, Variance::productionError),
+                sum(items, Variance::priceError));
+    }
+
+    /** The sum of one amount. */
+    public static Dollars sum(List<Variance> items, Function<Variance, Dollars> amount) {
+        return Dollars.total(items.stream().map(amount).toList());
+    }
+
+    /**
+     * The rates that differ from the book of today. Production is printed to hundredths, prices to cents.
+     *
+     * @param rule how a rate is drawn from the jobs
+     */
+    public List<Suggestion> suggestions(PriceBook book, RateRule rule) {
+        List<Suggestion> suggestions = new ArrayList<>();
+        for (Total total : totals()) {
+            Optional<LineItem> item = book.find(total.code());
+            item.flatMap(one -> production(one, rule)).ifPresent(suggestions::add);
+            item.flatMap(one -> material(one, rule)).ifPresent(suggestions::add);
+        }
+        return suggestions;
+    }
+
+    private Optional<Suggestion> production(LineItem item, RateRule rule) {
+        return item.labour().flatMap(labour -> suggestion(item, "labour/perHour", labour.perHour(), rule,
+                variance -> variance.perHour(), rate -> plain(rate) + " " + item.unit().symbol()));
+    }
+
+    /** A package costs as much more or less as the invoices did than the estimate for the same quantity. */
+    private Optional<Suggestion> material(LineItem item, RateRule rule) {
+        Optional<BigDecimal> cost = item.material().map(Material::cost).map(Dollars::amount);
+        return cost.filter(amount -> amount.signum() > 0).flatMap(amount -> suggestion(item, "material/cost", amount, rule,
+                variance -> variance.materialFactor().map(factor -> factor.multiply(amount, MathContext.DECIMAL64)),
+                rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
+    }
+
+    private Optional<Suggestion> suggestion(LineItem item, String what, BigDecimal old, RateRule rule,
+            Function<Variance, Optional<BigDecimal>> rate, Function<BigDecimal, String> spelled) {
+        Map<JobVariances, BigDecimal> rates = new LinkedHashMap<>();
+        for (JobVariances job : jobs) {
+            job.items().stream().filter(one -> one.code().equals(item.code())).findFirst().flatMap(rate)
+                    .ifPresent(value -> rates.put(job, value));
+        }
+        if (!rule.isEnough(rates.size())) {
+            return Optional.empty();
+        }
+        List<JobVariances> used = new ArrayList<>(rates.keySet());
+        if (rule == RateRule.MEDIAN) {
+            used = used.subList(Math.max(0, used.size() - RateRule.LAST), used.size());
+        }
+        String from = spelled.apply(old);
+        String to = spelled.apply(rule.of(old, List.copyOf(rates.values())));
+        List<Suggestion.Evidence> evidence = used.stream()
+                .map(job -> new Suggestion.Evidence(
+                        job.number(), job.finished().toString(), job.soil(), spelled.apply(rates.get(job))))
+                .toList();
+        return from.equals(to)
+                ? Optional.empty()
+                : Optional.of(new Suggestion(item.code(), item.name(), what, from, to, rule, evidence));
+    }
+
+    private static String plain(BigDecimal rate) {
+        BigDecimal tidy = rate.setScale(2, RoundingMode.HALF_UP).stripTrailingZeros();
+        return tidy.setScale(Math.max(0, tidy.scale())).toPlainString();
+    }
+}

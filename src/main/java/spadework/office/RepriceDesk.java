@@ -1,0 +1,134 @@
+package spadework.office;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import spadework.bids.LineMove;
+import spadework.bids.Repricing;
+import spadework.draft.BookDraft;
+import spadework.finding.Fault;
+import spadework.intake.Intake;
+import spadework.intake.Reading;
+import spadework.intake.Refused;
+import spadework.intake.Understood;
+import spadework.job.Job;
+import spadework.money.Dollars;
+import spadework.pricebook.ItemChange;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Pricing;
+import spadework.pricing.PricedLine;
+import spadework.register.Entry;
+import spadework.takeoff.Measuring;
+
+/**
+ * Prices an old bid with the books of now and shows what moves. The old price is that of the last issued proposal; of a
+ * bid that was never issued it is the one that the book gave on its date, as the book's history tells.
+ */
+public final class RepriceDesk {
+    private final Intake intake = new Intake();
+
+    /** The dates that a saved bid gets. */
+    public record Dates(LocalDate issued, Optional<LocalDate> start, Optional<LocalDate> finish) {}
+
+    /**
+     * Shows what moves, line by line, and saves the bid under a new date if that is wanted.
+     *
+     * @throws IOException if a file cannot be read or written
+     */
+    public Reply reprice(Path job, Dates dates, boolean save) throws IOException {
+        Path file = Intake.fileOf(job);
+        Records records = Records.beside(file);
+        if (records.contract().isPresent()) {
+            return new Reply(List.of(), List.of(file + ": the contract is signed and its price stands."), false);
+        }
+        Reading now = intake.read(file);
+        Reading then = then(file, records, now);
+        if (!(now instanceof Understood live) || !(then instanceof Understood old)) {
+            return Reply.refused(((Refused) (now instanceof Refused ? now : then)).faults());
+        }
+        Repricing moved = Repricing.between(
+                old.job().issued(), priced(old, old.job().issued()), priced(live, dates.issued()));
+        List<String> out = new ArrayList<>(table(old.job(), dates.issued(), moved));
+        return save ? saved(file, dates, out) : Reply.done(out);
+    }
+
+    private Reading then(Path file, Records records, Reading now) throws IOException {
+        Optional<Entry> proposal = records.proposal();
+        Optional<Source> source = proposal.isPresent() ? records.source(proposal.get()) : Optional.empty();
+        if (source.isPresent()) {
+            Source kept = source.get();
+            return intake.readKept(kept.text(Source.JOB), file, kept.books(), kept.files().get(Source.BUNDLED_BOOK));
+        }
+        Optional<Path> book = Intake.bookOf(file.toAbsolutePath().getParent());
+        if (!(now instanceof Understood live) || book.isEmpty()) {
+            return now;
+        }
+        Optional<BookDraft> asOf = BookDraft.read(Files.readString(book.get())).map(b -> b.asOf(live.job().issued()));
+        return asOf.isPresent() ? intake.readWith(asOf.get().text(), file) : now;
+    }
+
+    private static Repricing.Priced priced(Understood understood, LocalDate on) {
+        Job job = understood.job();
+        PriceBook book = understood.book().on(on).changedBy(job.priceChanges());
+        return new Repricing.Priced(
+                Pricing.of(job, understood.company(), book, Measuring.of(job, book)), understood.company(), book);
+    }
+
+    private Reply saved(Path file, Dates dates, List<String> out) throws IOException {
+        JobText text = JobText.of(Files.readString(file))
+                .with("/issued", dates.issued().toString())
+                .with("/schedule/earliestStart", dates.start().map(LocalDate::toString))
+                .with("/schedule/latestFinish", dates.finish().map(LocalDate::toString));
+        Reading reading = intake.read(text.text(), file);
+        if (reading instanceof Refused refused) {
+            List<String> wrong = new ArrayList<>(List.of("Not saved; give the work new days with --start and --finish:"));
+            refused.faults().stream().map(Fault::text).forEach(wrong::add);
+            return new Reply(out, wrong, false);
+        }
+        text.write(file);
+        out.add("Saved with the date " + dates.issued() + ".");
+        return Reply.done(out);
+    }
+
+    private static List<String> table(Job old, LocalDate on, Repricing moved) {
+        List<List<String>> rows = new ArrayList<>();
+        for (LineMove move : moved.moves()) {
+            rows.add(List.of(
+                    move.line().code(),
+                    move.line().section().name(),
+                    move.before().map(RepriceDesk::told).orElse("—"),
+                    move.after().map(RepriceDesk::told).orElse("—"),
+                    signed(move.difference()),
+                    move.causes().stream()
+                            .map(cause -> cause.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                            .collect(Collectors.joining(", "))));
+            move.changes().forEach(change -> rows.add(List.of("", "  " + told(change))));
+        }
+        rows.add(List.of("", "rounding of sections, minimum, sales tax", "", "", signed(moved.rest())));
+        rows.add(List.of("", "total, " + old.issued() + " and " + on, moved.before().text(), moved.after().text(),
+                signed(moved.difference())));
+        return Columns.of(rows);
+    }
+
+    private static String told(PricedLine line) {
+        return line.quantity().toPlainString() + " " + line.unit().symbol() + " × " + line.unitPrice().text() + " = "
+                + line.price().text();
+    }
+
+    private static String told(ItemChange change) {
+        return change.on() + " " + change.reason() + change.values().stream()
+                .filter(value -> !value.what().startsWith("source/"))
+                .map(value -> "; " + value.what() + " " + value.from().orElse("—") + " → " + value.to().orElse("—"))
+                .collect(Collectors.joining());
+    }
+
+    private static String signed(Dollars amount) {
+        return amount.isNegative() || amount.isZero() ? amount.text() : "+" + amount.text();
+    }
+}

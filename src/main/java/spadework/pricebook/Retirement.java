@@ -1,0 +1,6 @@
+package spadework.pricebook;
+
+import java.time.LocalDate;
+
+/** Since when an item is given up, and why. */
+public record Retirement(LocalDate on, String reason) {}

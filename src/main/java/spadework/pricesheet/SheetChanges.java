@@ -1,0 +1,144 @@
+package spadework.pricesheet;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.PriceBook;
+
+/**
+ * What a price workbook says otherwise than the book.
+ *
+ * @param cells the cells that were changed
+ * @param faults what cannot be taken over, each with its cell
+ */
+public record SheetChanges(List<Changed> cells, List<Fault> faults) {
+
+    /**
+     * A changed value.
+     *
+     * @param place of the cell
+     * @param what where the value stands in the item, as {@code material/cost}
+     * @param to as the book will spell it; empty where it is taken out
+     */
+    public record Changed(Place place, String code, String what, String to) {}
+
+    public SheetChanges {
+        cells = List.copyOf(cells);
+        faults = List.copyOf(faults);
+    }
+
+    /**
+     * Compares a sheet with the book that it was made from.
+     *
+     * @param file named in faults
+     */
+    public static SheetChanges of(String file, Grid grid, PriceBook book) {
+        return new Comparing(file, grid, book).changes();
+    }
+
+    /** One comparison on its way. */
+    private static final class Comparing {
+        private final String file;
+        private final Grid grid;
+        private final PriceBook book;
+        private final List<Changed> cells = new ArrayList<>();
+        private final List<Fault> faults = new ArrayList<>();
+
+        private Comparing(String file, Grid grid, PriceBook book) {
+            this.file = file;
+            this.grid = grid;
+            this.book = book;
+        }
+
+        private SheetChanges changes() {
+            heads();
+            if (faults.isEmpty()) {
+                rows();
+            }
+            return new SheetChanges(cells, faults);
+        }
+
+        private void heads() {
+            for (PriceColumn column : PriceColumn.values()) {
+                Content head = grid.at(0, column.ordinal());
+                if (!head.equals(Content.words(column.title()))) {
+                    fault(0, column.ordinal(), head.shown(), "the head \"" + column.title() + "\"",
+                            "put the column back, or export anew");
+                }
+            }
+        }
+
+        private void rows() {
+            Map<String, Integer> seen = new HashMap<>();
+            for (int row = 1; row < grid.rows().size(); row++) {
+                Content code = grid.at(row, 0);
+                if (grid.isBlank(row)) {
+                    continue;
+                }
+                String text = code instanceof Content.Words words ? words.text() : "";
+                if (seen.putIfAbsent(text, row) != null && !text.isEmpty()) {
+                    fault(row, 0, code.shown() + " a second time", "each code once", "take one of the two rows out");
+                } else if (book.find(text).isEmpty()) {
+                    fault(row, 0, code.shown(), "a code of the price book", "add items with: book add");
+                } else {
+                    row(row, book.get(text));
+                }
+            }
+            book.items().keySet().stream().filter(code -> !seen.containsKey(code)).sorted().forEach(code ->
+                    fault(grid.rows().size(), 0, "no row for " + code, "a row for every item",
+                            "put it back, or retire it with: book retire " + code));
+        }
+
+        private void row(int row, LineItem item) {
+            for (PriceColumn column : PriceColumn.values()) {
+                Content now = grid.at(row, column.ordinal());
+                Content was = column.of(item);
+                if (now instanceof Content.Odd odd) {
+                    fault(row, column.ordinal(), odd.what(), "a plain value", "write the value itself");
+                } else if (!now.isSame(was)) {
+                    changed(row, column, item, now, was);
+                }
+            }
+            for (int extra = PriceColumn.values().length; extra < grid.rows().get(row).size(); extra++) {
+                if (!grid.at(row, extra).equals(Content.EMPTY)) {
+                    fault(row, extra, grid.at(row, extra).shown(), "nothing in this column", "take it out");
+                }
+            }
+        }
+
+        private void changed(int row, PriceColumn column, LineItem item, Content now, Content was) {
+            if (!column.isOpen(item)) {
+                fault(row, column.ordinal(), now.shown(), was.shown() + ", which is not changed here",
+                        "put it back; change it with: book change " + item.code());
+                return;
+            }
+            boolean number = column.isMoney() || column == PriceColumn.WASTE || column == PriceColumn.PER_HOUR;
+            if (number && now instanceof Content.Words) {
+                fault(row, column.ordinal(), now.shown(), "a number", "write the number without words or signs");
+                return;
+            }
+            cells.add(new Changed(place(row, column.ordinal()), item.code(), column.place(), column.spelled(item, now)));
+        }
+
+        private void fault(int row, int column, String found, String allowed, String mend) {
+            faults.add(new Fault(place(row, column), found, allowed, mend));
+        }
+
+        private Place place(int row, int column) {
+            return new Place(file, row + 1, column + 1, grid.cell(row, column));
+        }
+    }
+
+    /** The changed values of each item, in the order of the sheet. */
+    public Map<String, Map<String, String>> byItem() {
+        Map<String, Map<String, String>> items = new LinkedHashMap<>();
+        cells.forEach(cell ->
+                items.computeIfAbsent(cell.code(), code -> new LinkedHashMap<>()).put(cell.what(), cell.to()));
+        return items;
+    }
+}

@@ -1,0 +1,29 @@
+package spadework.pricing;
+
+import java.math.BigDecimal;
+import spadework.company.Company;
+import spadework.company.CrewPlace;
+import spadework.money.ExactDollars;
+import spadework.pricebook.Labour;
+
+/** What an hour of a crew and of its machine costs: loaded wages of its members, and the machine's hourly cost. */
+public final class CrewHour {
+    private CrewHour() {}
+
+    /** Crew and machine together. */
+    public static ExactDollars of(Company company, Labour labour) {
+        return crew(company, labour.crew()).plus(machine(company, labour));
+    }
+
+    static ExactDollars crew(Company company, String crew) {
+        ExactDollars sum = ExactDollars.ZERO;
+        for (CrewPlace place : company.crews().get(crew)) {
+            sum = sum.plus(company.wages().get(place.wage()).loaded().times(BigDecimal.valueOf(place.count())));
+        }
+        return sum;
+    }
+
+    static ExactDollars machine(Company company, Labour labour) {
+        return labour.machine().map(name -> company.machines().get(name).exact()).orElse(ExactDollars.ZERO);
+    }
+}

@@ -1,0 +1,48 @@
+package spadework.safety;
+
+import static spadework.safety.Found.advise;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import spadework.finding.Finding;
+import spadework.pricebook.LineItem;
+import spadework.takeoff.Measuring;
+import spadework.takeoff.TakeoffLine;
+
+/** Whether the prices that a job is bid with still hold on the day that its papers carry. */
+final class BookRules implements Rule {
+    @Override
+    public List<Finding> check(Facts facts) {
+        LocalDate issued = facts.job().issued();
+        List<LineItem> doubtful = facts.book().items().values().stream()
+                .filter(item -> item.isStaleOn(issued) || item.isRetiredOn(issued))
+                .toList();
+        if (doubtful.isEmpty()) {
+            return List.of();
+        }
+        List<String> used = Measuring.of(facts.job(), facts.book()).lines().stream()
+                .filter(line -> line.quantity().signum() != 0)
+                .map(TakeoffLine::code)
+                .distinct()
+                .toList();
+        List<Finding> found = new ArrayList<>();
+        used.forEach(code -> doubtful.stream()
+                .filter(item -> item.code().equals(code))
+                .forEach(item -> found.addAll(told(item, issued))));
+        return found;
+    }
+
+    private static List<Finding> told(LineItem item, LocalDate issued) {
+        List<Finding> found = new ArrayList<>();
+        if (item.isStaleOn(issued)) {
+            found.add(advise("price-stale", item.code(), Found.PRACTICE, "item", item.name(),
+                    "until", item.goodUntil().orElseThrow().toString(), "issued", issued.toString()));
+        }
+        if (item.isRetiredOn(issued)) {
+            found.add(advise("item-retired", item.code(), Found.PRACTICE, "item", item.name(),
+                    "on", item.retired().orElseThrow().on().toString(), "why", item.retired().get().reason()));
+        }
+        return found;
+    }
+}

@@ -1,0 +1,59 @@
+package spadework.takeoff;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+import spadework.company.WorkCondition;
+import spadework.job.ExtraItem;
+import spadework.job.Job;
+import spadework.job.Wall;
+import spadework.measure.Figures;
+import spadework.pricebook.Assembly;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Material;
+import spadework.pricebook.PriceBook;
+import spadework.working.Given;
+import spadework.working.Listed;
+import spadework.working.Worked;
+import spadework.working.Working;
+
+/** From an assembly that a job names to its line items: each takes its share of what is counted of the driver. */
+final class AssemblyLines {
+    private AssemblyLines() {}
+
+    /** One line for each item, in the order of the book. */
+    static List<TakeoffLine> of(Job job, PriceBook book, ExtraItem extra, Assembly assembly, TakeoffSection section) {
+        Optional<Wall> wall =
+                job.walls().stream().filter(one -> one.label().equals(section.label())).findFirst();
+        Working driver = extra.quantity()
+                .<Working>map(stated -> new Given("d", Drivers.name(assembly.driver()), stated, assembly.driver().unit(),
+                        "/items/" + job.items().indexOf(extra) + "/quantity"))
+                .orElseGet(() -> Drivers.count(assembly.driver(), job, wall));
+        List<WorkCondition> conditions =
+                wall.map(one -> Conditions.at(job, one)).orElseGet(() -> Conditions.everywhere(job));
+        return assembly.parts().stream()
+                .map(part -> line(book, assembly, part, driver, section, conditions, extra.reason()))
+                .toList();
+    }
+
+    private static TakeoffLine line(PriceBook book, Assembly assembly, Assembly.Part part, Working driver,
+            TakeoffSection section, List<WorkCondition> conditions, String reason) {
+        LineItem item = book.get(part.item());
+        Listed each = new Listed("a", item.name() + " for each " + Drivers.name(assembly.driver()), part.each(),
+                item.unit(), Sources.of(book) + ", assembly " + assembly.code());
+        Worked working = new Worked("n", item.name(), driver.value().multiply(part.each()), item.unit(), "d × a",
+                "assembly " + assembly.code() + " of the price book", List.of(driver, each));
+        BigDecimal quantity = Figures.printed(working.value(), item.unit());
+        return new TakeoffLine(
+                item.code(),
+                section,
+                quantity,
+                item.unit(),
+                Optional.empty(),
+                conditions,
+                item.material().map(material -> quantity.multiply(material.each())),
+                item.material().map(Material::waste),
+                assembly.name() + ": " + reason,
+                Optional.of(working));
+    }
+}

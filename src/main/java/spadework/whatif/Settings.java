@@ -1,0 +1,139 @@
+package spadework.whatif;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+import spadework.company.PriceRules;
+import spadework.company.ProfitBasis;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.job.Access;
+import spadework.job.Protection;
+import spadework.job.SoilType;
+import spadework.job.Wall;
+import spadework.measure.Length;
+import spadework.measure.Percent;
+import spadework.measure.UnreadableMeasure;
+
+/**
+ * What is otherwise, as it is typed: {@code margin=15%,soil=C}.
+ *
+ * @param change from the job as it is
+ * @param faults of what was typed; with one of them the change is not to be used
+ */
+public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
+    private static final String KEYS = "margin, markup, overhead, contingency, production, soil, depth, access, protection";
+
+    public Settings {
+        faults = List.copyOf(faults);
+    }
+
+    /** Reads settings that are parted by commas. */
+    public static Settings read(String typed) {
+        UnaryOperator<Case> all = UnaryOperator.identity();
+        List<Fault> faults = new ArrayList<>();
+        for (Map.Entry<String, String> one : pairs(typed).entrySet()) {
+            try {
+                UnaryOperator<Case> before = all;
+                UnaryOperator<Case> next = change(one.getKey(), one.getValue());
+                all = job -> next.apply(before.apply(job));
+            } catch (UnreadableMeasure unreadable) {
+                faults.add(new Fault(Place.ofFile("--with " + one.getKey()), "\"" + one.getValue() + "\"",
+                        unreadable.allowed(), unreadable.mend()));
+            }
+        }
+        return new Settings(all, faults);
+    }
+
+    /** Names and values in their order; a part without {@code =} is a name without value. */
+    static Map<String, String> pairs(String typed) {
+        Map<String, String> pairs = new LinkedHashMap<>();
+        for (String part : typed.split(",")) {
+            String[] sides = part.split("=", 2);
+            if (!part.isBlank()) {
+                pairs.put(sides[0].strip(), sides.length == 2 ? sides[1].strip() : "");
+            }
+        }
+        return pairs;
+    }
+
+    private static UnaryOperator<Case> change(String name, String value) throws UnreadableMeasure {
+        return switch (name) {
+            case "margin" -> profit(ProfitBasis.MARGIN, share(value, 0, 95));
+            case "markup" -> profit(ProfitBasis.MARKUP, share(value, 0, 500));
+            case "overhead" -> overhead(share(value, 0, 200));
+            case "contingency" -> contingency(share(value, 0, 100));
+            case "production" -> {
+                BigDecimal factor = share(value, 10, 500).fraction();
+                yield job -> job.producing(factor);
+            }
+            case "soil" -> {
+                SoilType type = word(SoilType.class, value);
+                yield job -> job.in(type);
+            }
+            case "access" -> {
+                Access access = word(Access.class, value);
+                yield job -> job.dug(Optional.of(access), Optional.empty());
+            }
+            case "protection" -> {
+                Protection protection = word(Protection.class, value);
+                yield job -> job.dug(Optional.empty(), Optional.of(protection));
+            }
+            case "depth" -> depth(value);
+            default -> throw new UnreadableMeasure(KEYS, "write one of these before the \"=\"");
+        };
+    }
+
+    private static UnaryOperator<Case> profit(ProfitBasis basis, Percent share) {
+        return job -> job.with(r ->
+                new PriceRules(r.contingency(), r.overhead(), basis, share, r.minimum(), r.step()));
+    }
+
+    private static UnaryOperator<Case> overhead(Percent share) {
+        return job -> job.with(r ->
+                new PriceRules(r.contingency(), share, r.basis(), r.profit(), r.minimum(), r.step()));
+    }
+
+    private static UnaryOperator<Case> contingency(Percent share) {
+        return job -> job.with(r ->
+                new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step()));
+    }
+
+    private static UnaryOperator<Case> depth(String value) throws UnreadableMeasure {
+        boolean less = value.startsWith("-");
+        Length length = Length.parse(value.replaceFirst("^[+-]", ""));
+        Length more = less ? Length.ZERO.minus(length) : length;
+        return job -> {
+            Case deeper = job;
+            for (Wall wall : job.job().walls()) {
+                deeper = deeper.deeper(wall.label(), more);
+            }
+            return deeper;
+        };
+    }
+
+    static Percent share(String value, int least, int most) throws UnreadableMeasure {
+        Percent share = Percent.parse(value);
+        if (share.points().compareTo(BigDecimal.valueOf(least)) < 0 || share.points().compareTo(BigDecimal.valueOf(most)) > 0) {
+            throw new UnreadableMeasure("from " + least + " % to " + most + " %", "write a share within these limits");
+        }
+        return share;
+    }
+
+    private static <E extends Enum<E>> E word(Class<E> type, String value) throws UnreadableMeasure {
+        List<String> words = new ArrayList<>();
+        for (E constant : type.getEnumConstants()) {
+            String word = constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+            if (word.equals(value.toLowerCase(Locale.ROOT))) {
+                return constant;
+            }
+            words.add(word);
+        }
+        throw new UnreadableMeasure(String.join(", ", words), "write one of them");
+    }
+}

@@ -1,0 +1,116 @@
+package spadework.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.office.Copying.Take;
+import spadework.register.Event;
+import spadework.register.Register;
+
+/** What is done with bids of before: priced anew, copied, written off. */
+class OldBidsTest {
+    private static final LocalDate OCTOBER = LocalDate.of(2026, 10, 1);
+
+    @TempDir
+    Path root;
+
+    private Jobsite site;
+
+    @BeforeEach
+    void layOut() {
+        site = Jobsite.in(root);
+    }
+
+    private RepriceDesk.Dates on(LocalDate start) {
+        return new RepriceDesk.Dates(OCTOBER, Optional.of(start), Optional.of(start.plusDays(30)));
+    }
+
+    private void dearerStone() throws IOException {
+        BookDesk.at(Optional.of(root.resolve("price-book.json"))).change(
+                "STONE-MACH", Map.of("material/cost", "$41.50"), LocalDate.of(2026, 9, 1), "September list");
+    }
+
+    @Test
+    void whatMovedIsToldLineByLineWithItsReasonAndNothingIsWritten() throws IOException {
+        String before = Files.readString(site.file());
+        String old = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        dearerStone();
+        Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
+        assertThat(told.err()).isEmpty();
+        assertThat(told.out().get(0)).startsWith("STONE-MACH").contains("material").doesNotContain("quantity");
+        assertThat(told.out().get(1)).contains("2026-09-01 September list; material/cost $31.50 → $41.50");
+        String now = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        assertThat(told.out().get(told.out().size() - 1)).contains(old, now, "+$");
+        assertThat(Files.readString(site.file())).isEqualTo(before);
+    }
+
+    @Test
+    void priceOfAnIssuedProposalIsTheOneThatWasIssued() throws IOException {
+        new Issuing(Office.with(Optional.empty())).issue(site.folder());
+        String issued = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        site.editCompany(company -> ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules"))
+                .put("overhead", "25 %"));
+        Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
+        assertThat(told.out().get(told.out().size() - 1)).contains(issued);
+        assertThat(told.out().get(0)).contains("price rules");
+    }
+
+    @Test
+    void savedBidCarriesItsNewDate() throws IOException {
+        dearerStone();
+        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done()).isTrue();
+        assertThat(site.json().get("issued").asText()).isEqualTo("2026-10-01");
+        Reply early = new RepriceDesk().reprice(site.file(),
+                new RepriceDesk.Dates(OCTOBER.plusYears(1), Optional.empty(), Optional.empty()), true);
+        assertThat(early.done()).isFalse();
+        assertThat(early.err().get(0)).contains("--start");
+        assertThat(site.json().get("issued").asText()).isEqualTo("2026-10-01");
+    }
+
+    @Test
+    void signedContractIsNotPricedAnew() throws IOException {
+        new Issuing(Office.with(Optional.empty())).issue(site.folder());
+        new Accepting(Office.with(Optional.empty())).accept(site.folder(), List.of(), Jobsite.yes());
+        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done()).isFalse();
+        assertThat(Losing.lose(site.file(), OCTOBER, "x")).isInstanceOf(Outcome.Refused.class);
+    }
+
+    @Test
+    void lostBidIsRegisteredOnceWithItsReasonAndTakenUpByALaterIssue() throws IOException {
+        assertThat(Losing.lose(site.file(), OCTOBER, "x")).isInstanceOf(Outcome.Refused.class);
+        new Issuing(Office.with(Optional.empty())).issue(site.folder());
+        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x")).isInstanceOf(Outcome.Refused.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid")).isInstanceOf(Outcome.Issued.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "again")).isInstanceOf(Outcome.Standing.class);
+        assertThat(Register.of(site.folder()).entries()).filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)
+                .hasSize(1).allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
+        assertThat(Records.beside(site.file()).isLost()).isTrue();
+        site.edit(job -> job.put("title", "Another title"));
+        new Issuing(Office.with(Optional.empty())).issue(site.folder());
+        assertThat(Records.beside(site.file()).isLost()).isFalse();
+    }
+
+    @Test
+    void copyTakesWhatIsNamedAndNothingThatWasLookedAtElsewhere() throws IOException {
+        Path copy = root.resolve("new/job.json");
+        Reply told = Copying.copy(site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER, EnumSet.of(Take.WALLS, Take.TERMS));
+        assertThat(told.done()).isTrue();
+        String text = Files.readString(copy);
+        assertThat(text).contains("Juniper Ostrand", "2026-060", "\"length\": \"42 ft\"", "\"excluded\"")
+                .doesNotContain("Wrenfield", "\"condition\"", "Invert", "observations", "locateTicket", "acceptedStops", "options",
+                        "\"items\"", "insideFloor");
+        assertThat(told.out()).anyMatch(line -> line.contains("/walls/0/condition: found no \"condition\""));
+        assertThat(Copying.copy(site.file(), copy, "1", "x", OCTOBER, EnumSet.of(Take.ITEMS)).done()).isFalse();
+        assertThat(Files.readString(copy)).isEqualTo(text);
+    }
+}

@@ -1,0 +1,80 @@
+package spadework.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.finding.Severity;
+import spadework.job.Job;
+import spadework.job.Jobs;
+import spadework.press.Templates;
+import spadework.pricebook.Books;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.PriceBook;
+import spadework.pricebook.Retirement;
+
+/** Prices past their day and items that were given up are told, at the date that the papers carry: 2026-08-10. */
+class BookRulesTest {
+
+    @ParameterizedTest(name = "{0} good until {1}")
+    @CsvSource(textBlock = """
+            STONE-MACH, 2026-08-09, price-stale
+            STONE-MACH, 2026-08-10,
+            AC-LIFT,    2026-08-09,
+            """)
+    void stalePriceIsToldWhereTheJobUsesIt(String code, LocalDate until, String told) {
+        List<Finding> found = check(code, Optional.of(until), Optional.empty());
+        assertThat(found).extracting(Finding::id).isEqualTo(told == null ? List.of() : List.of(told));
+        assertThat(found).extracting(Finding::severity).allMatch(Severity.ADVISE::equals);
+    }
+
+    @ParameterizedTest(name = "retired {0}")
+    @CsvSource(textBlock = """
+            2026-08-10, false
+            2026-08-11, true
+            """)
+    void retiredItemIsNotChosenFromItsDayOn(LocalDate on, boolean chosen) {
+        PriceBook book = with("STONE-MACH", Optional.empty(), Optional.of(new Retirement(on, "not sold")));
+        Job job = Jobs.job();
+        assertThat(book.on(job.issued()).get("STONE-MACH").standard()).isEqualTo(chosen);
+        assertThat(book.on(job.issued()).get("STONE-MACH").name()).isEqualTo(Books.standard().get("STONE-MACH").name());
+    }
+
+    @ParameterizedTest(name = "named, retired {0}")
+    @CsvSource(textBlock = """
+            2026-08-10, item-retired
+            2026-08-11,
+            """)
+    void retiredItemThatAJobStillUsesIsTold(LocalDate on, String told) {
+        assertThat(check("STONE-MACH", Optional.empty(), Optional.of(new Retirement(on, "not sold"))))
+                .extracting(Finding::id)
+                .isEqualTo(told == null ? List.of() : List.of(told));
+    }
+
+    /** Without {@code on}: the item is used as if the job named it. */
+    private static List<Finding> check(String code, Optional<LocalDate> until, Optional<Retirement> retired) {
+        Phrases phrases = new Phrases(Templates.bundled().words("words/findings.properties"));
+        List<Finding> found = new BookRules().check(new Facts(Jobs.job(), with(code, until, retired)));
+        found.forEach(finding -> assertThat(phrases.what(finding) + phrases.action(finding)).doesNotContain("{"));
+        return found;
+    }
+
+    private static PriceBook with(String code, Optional<LocalDate> until, Optional<Retirement> retired) {
+        PriceBook book = Books.standard();
+        LineItem i = book.get(code);
+        LineItem changed = new LineItem(i.code(), i.section(), i.name(), i.homeowner(), i.unit(), i.follows(),
+                i.standard(), i.material(), i.labour(), i.subcontract(), i.disposal(), i.film(), i.pipe(), i.unknown(),
+                i.source(), i.notes(), until, retired, List.of());
+        Map<String, LineItem> items = new HashMap<>(book.items());
+        items.put(code, changed);
+        return new PriceBook(book.title(), book.dated(), items, book.assemblies(), book.earth(),
+                book.stoneTonsPerCubicYard(), book.truckCubicYards());
+    }
+}

@@ -1,0 +1,106 @@
+package spadework.whatif;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.nio.file.Path;
+import java.util.List;
+import org.apache.commons.math3.distribution.NormalDistribution;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.pricebook.Books;
+import spadework.samples.Samples;
+import spadework.money.Dollars;
+import spadework.office.Bid;
+
+/** Random runs against what is known without them. */
+class SimulationTest {
+    private static final int RUNS = 20_000;
+
+    /**
+     * The sum of independent normals is normal with the sum of the means and of the variances: 100 ± 3, 50 ± 4 and 20 ± 12
+     * give 170 ± 13. The error allowed is four standard errors of a quantile, √(p(1 − p) ÷ n) ÷ density.
+     */
+    @ParameterizedTest
+    @CsvSource({"0.05", "0.1", "0.5", "0.8", "0.9", "0.95"})
+    void quantileOfASumOfNormalsIsTheOneOfItsClosedForm(double share) {
+        Simulation<Double> simulation = Simulation.of(RUNS, 7,
+                draws -> draws.normal(100, 3) + draws.normal(50, 4) + draws.normal(20, 12));
+        NormalDistribution sum = new NormalDistribution(170, 13);
+        double exact = sum.inverseCumulativeProbability(share);
+        double error = Math.sqrt(share * (1 - share) / RUNS) / sum.density(exact);
+        assertThat(simulation.quantile(share)).isCloseTo(exact, within(4 * error));
+        assertThat(simulation.above(exact)).isCloseTo(1 - share, within(4 * Math.sqrt(share * (1 - share) / RUNS)));
+    }
+
+    @Test
+    void chanceComesToPassInItsShareOfTheRuns() {
+        Simulation<Double> simulation = Simulation.of(RUNS, 3, draws -> draws.chance(0.1) ? 1.0 : 0.0);
+        assertThat(simulation.above(0.5)).isCloseTo(0.1, within(4 * Math.sqrt(0.1 * 0.9 / RUNS)));
+    }
+
+    @Test
+    void quantileIsAnOutcomeByNearestRank() {
+        Simulation<Integer> ten = new Simulation<>(List.of(10, 9, 8, 7, 6, 5, 4, 3, 2, 1));
+        assertThat(List.of(ten.quantile(0.1), ten.quantile(0.11), ten.quantile(0.5), ten.quantile(0.8), ten.quantile(1)))
+                .containsExactly(1, 2, 5, 8, 10);
+        assertThat(ten.above(8)).isEqualTo(0.2);
+    }
+
+    @Test
+    void sameSeedGivesTheSamePricesAndAnotherOneOthers() {
+        Case job = job();
+        assertThat(Uncertainty.USUAL.prices(job, 60, 5)).isEqualTo(Uncertainty.USUAL.prices(job, 60, 5));
+        assertThat(Uncertainty.USUAL.prices(job, 60, 5)).isNotEqualTo(Uncertainty.USUAL.prices(job, 60, 6));
+    }
+
+    @Test
+    void whatIsSureHasNoRange() {
+        Uncertainty sure = Uncertainty.read("depth=0 in,production=0%,soil=0%").uncertainty();
+        assertThat(sure.prices(job(), 10, 1).outcomes()).containsOnly(job().quote().total());
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            # direct cost of sample 1 is $17,084.99: × 1.10 × 1.20 ÷ 0.80 = 28,190.23, by sections to whole dollars
+            margin=20%                              | 28188.00
+            # the margin that the company has already
+            margin=12%                              | 25628.00
+            # ÷ (1 − 12 %) is × (1 + 13.6364 %)
+            markup=13.6363636%                      | 25628.00
+            depth=0 in                              | 25628.00
+            production=100%,soil=B                  | 25628.00
+            """)
+    void knownSettingGivesItsKnownPrice(String typed, String total) {
+        Settings settings = Settings.read(typed);
+        assertThat(settings.faults()).isEmpty();
+        assertThat(settings.change().apply(job()).quote().total()).isEqualTo(Dollars.of(total));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            soil=C                                  | dearer
+            depth=1 ft                              | dearer
+            depth=-6 in                             | cheaper
+            production=80%                          | dearer
+            overhead=25%                            | dearer
+            contingency=0%                          | cheaper
+            """)
+    void harderWorkCostsMore(String typed, String way) {
+        Dollars now = job().quote().total();
+        Dollars other = Settings.read(typed).change().apply(job()).quote().total();
+        assertThat(other.compareTo(now) > 0 ? "dearer" : "cheaper").isEqualTo(way);
+    }
+
+    @Test
+    void everyWrongSettingIsTold() {
+        assertThat(Settings.read("margn=2,soil=D,margin=99%,depth=3").faults()).hasSize(4);
+        assertThat(Uncertainty.read("depth=3,rain=2").faults()).hasSize(2);
+    }
+
+    private static Case job() {
+        Bid bid = Samples.bid(Path.of("sample-quotes/block-basement-to-swale"));
+        return new Case(bid.dossier().job(), Books.company(), bid.dossier().book());
+    }
+}
