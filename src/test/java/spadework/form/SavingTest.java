@@ -22,7 +22,10 @@ class SavingTest {
     }
 
     private static void answer(OnScreen screen, String key) {
+        String asked = notice(screen);
         new Hand(screen, Draft.empty()).press(screen.job(), key);
+        // A real screen hands the click over in its own time.
+        screen.waitFor(() -> !notice(screen).equals(asked));
         screen.settle();
     }
 
