@@ -58,24 +58,24 @@ final class Printer {
     Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
         List<Sheets.Sheet> sheets = Sheets.of(bid, papers);
         Deque<Sheets.Sheet> unset = new ConcurrentLinkedDeque<>(sheets);
-        Map<String, byte[]> pages = new ConcurrentHashMap<>();
+        Map<String, byte[]> done = new ConcurrentHashMap<>();
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
             Map<String, byte[]> files = new LinkedHashMap<>();
             sheets.forEach(sheet -> files.put(
                     sheet.file() + ".xlsx",
                     WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
             for (Sheets.Sheet sheet = unset.pollLast(); sheet != null; sheet = unset.pollLast()) {
-                pages.put(sheet.file(), set(secondPress(), bid, sheet));
+                done.put(sheet.file(), set(secondPress(), bid, sheet));
             }
             return files;
         });
         PagePress press = got(prepare());
         for (Sheets.Sheet sheet = unset.pollFirst(); sheet != null; sheet = unset.pollFirst()) {
-            pages.put(sheet.file(), set(press, bid, sheet));
+            done.put(sheet.file(), set(press, bid, sheet));
         }
         Map<String, byte[]> books = got(workbooks);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", pages.get(sheet.file())));
+        sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", done.get(sheet.file())));
         files.putAll(books);
         return files;
     }
