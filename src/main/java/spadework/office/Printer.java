@@ -1,11 +1,14 @@
 package spadework.office;
 
+import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedDeque;
 import spadework.press.PageInfo;
 import spadework.press.PagePress;
 import spadework.press.Templates;
@@ -17,6 +20,7 @@ final class Printer {
 
     private final Templates templates;
     private CompletableFuture<PagePress> pages;
+    private PagePress second;
 
     Printer(Templates templates) {
         this.templates = templates;
@@ -41,32 +45,51 @@ final class Printer {
 
     /** The pages of those papers by their names without ending. */
     Map<String, byte[]> pages(Bid bid, Set<Paper> papers) {
-        return pages(bid, Sheets.of(bid, papers), "");
+        PagePress press = got(prepare());
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        Sheets.of(bid, papers).forEach(sheet -> files.put(sheet.file(), set(press, bid, sheet)));
+        return files;
     }
 
-    /** The files by name. Workbooks are made on a second thread while the pages are set. */
+    /**
+     * The files by name. Workbooks are made on a second thread while the pages are set; when they are done, that thread
+     * takes what is left of the pages from the other end.
+     */
     Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
         List<Sheets.Sheet> sheets = Sheets.of(bid, papers);
+        Deque<Sheets.Sheet> unset = new ConcurrentLinkedDeque<>(sheets);
+        Map<String, byte[]> done = new ConcurrentHashMap<>();
         CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
             Map<String, byte[]> files = new LinkedHashMap<>();
             sheets.forEach(sheet -> files.put(
                     sheet.file() + ".xlsx",
                     WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
+            for (Sheets.Sheet sheet = unset.pollLast(); sheet != null; sheet = unset.pollLast()) {
+                done.put(sheet.file(), set(secondPress(), bid, sheet));
+            }
             return files;
         });
-        Map<String, byte[]> files = pages(bid, sheets, ".pdf");
-        files.putAll(got(workbooks));
+        PagePress press = got(prepare());
+        for (Sheets.Sheet sheet = unset.pollFirst(); sheet != null; sheet = unset.pollFirst()) {
+            done.put(sheet.file(), set(press, bid, sheet));
+        }
+        Map<String, byte[]> books = got(workbooks);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", done.get(sheet.file())));
+        files.putAll(books);
         return files;
     }
 
-    private Map<String, byte[]> pages(Bid bid, List<Sheets.Sheet> sheets, String ending) {
-        PagePress press = got(prepare());
-        String author = bid.dossier().company().name();
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        sheets.forEach(sheet -> files.put(
-                sheet.file() + ending,
-                press.print(sheet.template(), sheet.model(), new PageInfo(LANGUAGE, author, sheet.date()))));
-        return files;
+    private static byte[] set(PagePress press, Bid bid, Sheets.Sheet sheet) {
+        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date());
+        return press.print(sheet.template(), sheet.model(), info);
+    }
+
+    private synchronized PagePress secondPress() {
+        if (second == null) {
+            second = PagePress.beside(templates);
+        }
+        return second;
     }
 
     /** What the other thread made, or what it threw, as if it had been done here. */

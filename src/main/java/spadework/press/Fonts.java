@@ -33,16 +33,14 @@ final class Fonts {
     private static final int NOT_IN_DRAWINGS = 0;
     private static final int BOLD = 700;
 
-    /** What a page says that wants {@link Notices}. */
+    /** What a page says that wants the bold of notices. */
     private static final String BOLD_NOTICE = "font-weight: 700";
 
-    private static final Fonts BUNDLED = new Fonts(List.of(
-            new Face("SourceSans3_400Regular.ttf", 400, FontStyle.NORMAL, 400),
-            new Face("SourceSans3_600SemiBold.ttf", 600, FontStyle.NORMAL, BOLD),
-            new Face("SourceSans3_400Regular_Italic.ttf", 400, FontStyle.ITALIC, NOT_IN_DRAWINGS)));
+    private static final Fonts BUNDLED = parsed();
 
     private final List<Face> faces;
     private final Map<String, GlyphInk> inDrawings = new HashMap<>();
+    private Face notices;
 
     private Fonts(List<Face> faces) {
         this.faces = faces;
@@ -53,9 +51,17 @@ final class Fonts {
         }
     }
 
-    /** The faces that come with the program. */
+    /** The faces that come with the program, for whoever sets one page at a time. */
     static Fonts bundled() {
         return BUNDLED;
+    }
+
+    /** The same faces parsed once more: a parsed face is read by one thread at a time. */
+    static Fonts parsed() {
+        return new Fonts(List.of(
+                new Face("SourceSans3_400Regular.ttf", 400, FontStyle.NORMAL, 400),
+                new Face("SourceSans3_600SemiBold.ttf", 600, FontStyle.NORMAL, BOLD),
+                new Face("SourceSans3_400Regular_Italic.ttf", 400, FontStyle.ITALIC, NOT_IN_DRAWINGS)));
     }
 
     List<Face> faces() {
@@ -69,11 +75,12 @@ final class Fonts {
      */
     void register(PdfRendererBuilder builder, PDDocument document, String page) throws IOException {
         if (page.contains(BOLD_NOTICE)) {
+            Face bold = boldOfNotices();
             builder.useFont(
-                    new PDFontSupplier(PDType0Font.load(document, Notices.BOLD.parsed, true)),
+                    new PDFontSupplier(PDType0Font.load(document, bold.parsed, true)),
                     FAMILY,
-                    Notices.BOLD.weight,
-                    Notices.BOLD.style,
+                    bold.weight,
+                    bold.style,
                     true);
         }
         for (Face face : faces) {
@@ -101,8 +108,11 @@ final class Fonts {
     }
 
     /** The face for notices that a law wants in bold type: the semi-bold of headings might be argued about. */
-    private static final class Notices {
-        private static final Face BOLD = new Face("SourceSans3_700Bold.ttf", 700, FontStyle.NORMAL, NOT_IN_DRAWINGS);
+    private synchronized Face boldOfNotices() {
+        if (notices == null) {
+            notices = new Face("SourceSans3_700Bold.ttf", 700, FontStyle.NORMAL, NOT_IN_DRAWINGS);
+        }
+        return notices;
     }
 
     /** One weight and slope of the family. */

@@ -26,8 +26,12 @@ public final class PagePress {
     private final Typesetter typesetter;
 
     public PagePress(Templates templates) {
+        this(templates, Fonts.bundled());
+    }
+
+    private PagePress(Templates templates, Fonts fonts) {
         this.templates = templates;
-        this.fonts = Fonts.bundled();
+        this.fonts = fonts;
         this.coverage = new GlyphCoverage(fonts);
         this.typesetter = new Typesetter(fonts);
     }
@@ -41,6 +45,11 @@ public final class PagePress {
             press.typesetter.set("", FIRST_PAGE, new PageInfo("en", "", LocalDate.EPOCH));
         }
         return press;
+    }
+
+    /** A press with type of its own, which can print while another one does. */
+    public static PagePress beside(Templates templates) {
+        return new PagePress(templates, Fonts.parsed());
     }
 
     /**

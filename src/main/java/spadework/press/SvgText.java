@@ -1,6 +1,7 @@
 package spadework.press;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 
 /** Values as SVG writes them: the same bytes wherever and whenever they are written. */
 final class SvgText {
@@ -10,13 +11,13 @@ final class SvgText {
 
     /** A number with two decimals; never a negative zero. */
     static String number(double value) {
-        String text = String.format(Locale.ROOT, "%.2f", value);
-        return text.equals("-0.00") ? "0.00" : text;
+        BigDecimal rounded = BigDecimal.valueOf(value).setScale(2, RoundingMode.HALF_UP);
+        return rounded.signum() == 0 ? "0.00" : rounded.toPlainString();
     }
 
     /** A number of at least zero with six decimals. */
     static String fine(double value) {
-        return String.format(Locale.ROOT, "%.6f", value);
+        return BigDecimal.valueOf(value).setScale(6, RoundingMode.HALF_UP).toPlainString();
     }
 
     /** Text that cannot end its element or its attribute; a character that XML forbids becomes U+FFFD. */

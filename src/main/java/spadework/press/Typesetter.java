@@ -47,14 +47,15 @@ final class Typesetter {
         Document source = PageSource.read(template, page);
         String title = PageSource.title(template, source);
         PageSource.setInOneFamily(source, Fonts.FAMILY);
+        Pictures pictures = Pictures.takenFrom(source);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder()
-                    .useFastMode()
                     .usePDDocument(document)
                     .usePdfUaAccessibility(true)
                     .usePdfAConformance(PdfAConformance.PDFA_3_A)
                     .useColorProfile(SRGB)
                     .useSVGDrawer(new SvgPress(fonts))
+                    .useProtocolsStreamImplementation(pictures, "data")
                     .useCacheStore(CacheStore.PDF_FONT_METRICS, metrics)
                     .withW3cDocument(source, null);
             for (ExternalResourceControlPriority when : ExternalResourceControlPriority.values()) {

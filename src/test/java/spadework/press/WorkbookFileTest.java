@@ -131,7 +131,7 @@ class WorkbookFileTest {
             });
         }
         assertThat(book.getAllNames()).noneMatch(name -> name.isHidden());
-        assertThat(book.getExternalLinksTable()).isEmpty();
+        assertThat(book.getExternalLinksTables()).isEmpty();
     }
 
     /** Every figure of the cost sheet that is no price, hunted through every byte of the homeowner's workbooks. */
