@@ -13,6 +13,7 @@ import java.awt.color.ColorSpace;
 import java.awt.color.ICC_Profile;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import javax.imageio.ImageIO;
 import org.apache.pdfbox.pdfwriter.compress.CompressParameters;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
@@ -27,6 +28,8 @@ final class Typesetter {
 
     static {
         XRLog.setLoggingEnabled(false);
+        // Pictures are read from memory; the copy that the platform would make of each on disk helps nobody.
+        ImageIO.setUseCache(false);
     }
 
     private final Fonts fonts;

@@ -20,7 +20,7 @@ import spadework.press.WorkbookPress;
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
 @Fork(1)
-@Warmup(iterations = 5, time = 2)
+@Warmup(iterations = 12, time = 2)
 @Measurement(iterations = 5, time = 2)
 public class PressBenchmark {
     static final String SAMPLE = "block-basement-to-swale";
