@@ -26,6 +26,7 @@ import spadework.pricing.Quote;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.takeoff.Measuring;
+import spadework.takeoff.Takeoff;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
 final class Bidding {
@@ -52,10 +53,11 @@ final class Bidding {
             return new Refusal(missing);
         }
         PriceBook book = understood.book().on(job.issued()).changedBy(job.priceChanges());
-        Quote quote = Pricing.of(job, understood.company(), book, Measuring.of(job, book));
+        Takeoff takeoff = Measuring.of(job, book);
+        Quote quote = Pricing.of(job, understood.company(), book, takeoff);
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
         return unpriced.isEmpty()
-                ? new Case(understood, book, revision, record).bid(quote)
+                ? new Case(understood, book, revision, record).bid(takeoff, quote)
                 : new Refusal(unpriced);
     }
 
@@ -73,27 +75,29 @@ final class Bidding {
             this.record = record;
         }
 
-        private Bid bid(Quote quote) {
+        private Bid bid(Takeoff takeoff, Quote quote) {
             Job job = understood.job();
             Contract contract = Contracting.of(job, understood.company(), book, quote);
-            Dossier proposed = dossier(job, quote, contract);
+            Dossier proposed = dossier(job, takeoff, quote, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
             return new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
         }
 
         /** The dossier of the job in a later state; the one before it where nothing differs. */
         private Dossier dossier(Job job, Contract contract, Dossier before) {
-            return job.equals(before.job())
-                    ? before
-                    : dossier(job, Pricing.of(job, understood.company(), book, Measuring.of(job, book)), contract);
+            if (job.equals(before.job())) {
+                return before;
+            }
+            Takeoff takeoff = Measuring.of(job, book);
+            return dossier(job, takeoff, Pricing.of(job, understood.company(), book, takeoff), contract);
         }
 
-        private Dossier dossier(Job job, Quote quote, Contract contract) {
+        private Dossier dossier(Job job, Takeoff takeoff, Quote quote, Contract contract) {
             return new Dossier(
                     job,
                     understood.company(),
                     book,
-                    Measuring.of(job, book),
+                    takeoff,
                     quote,
                     contract,
                     understood.states().federal(),

@@ -17,7 +17,12 @@ import spadework.law.WarrantyWording;
 import spadework.law.WrittenWarranty;
 import spadework.press.Templates;
 
-/** What the certificate will say, from the job and from its templates, held to the law of written warranties. */
+/**
+ * What the certificate will say, from the job and from its templates, held to the law of written warranties.
+ *
+ * <p>A text that stands where it stood at the asking before keeps what was found in it: between two keystrokes that is
+ * all but one of them, and searching them took a third of the time to a new total.
+ */
 final class PrintedWarranty {
     private static final String PAGE = "certificate/page.ftlh";
     private static final String SHARED = "shared/warranty.ftlh";
@@ -26,46 +31,79 @@ final class PrintedWarranty {
 
     private final String page;
     private final String shared;
+    private final String plainPage;
+    private final String plainShared;
+    private final Optional<String> heading;
+    private final Optional<String> remedy;
+    private final Optional<String> service;
+    private final Optional<String> rights;
+    private volatile Map<Map.Entry<String, String>, Searched> before = Map.of();
+
+    /** What one text says of warranties. */
+    private record Searched(List<Finding> found, boolean limitsImplied) {}
 
     PrintedWarranty(Templates templates) {
         this.page = COMMENT.matcher(templates.source(PAGE)).replaceAll("");
         this.shared = COMMENT.matcher(templates.source(SHARED)).replaceAll("");
+        this.plainPage = plain(page);
+        this.plainShared = plain(shared);
+        this.heading = element("h1");
+        this.remedy = used("remedy");
+        this.service = used("service");
+        this.rights = used("rights");
     }
 
     /** What there is to say about the warranty and about the texts that stand beside it. */
     List<Finding> findings(Job job, Company company) {
-        List<Finding> found = new ArrayList<>(WarrantyDisclosures.of(written(job, company)));
-        found.addAll(WarrantyWording.of(texts(job, company)));
+        Map<Map.Entry<String, String>, Searched> now = searched(texts(job, company));
+        boolean limitsImplied = now.values().stream().anyMatch(Searched::limitsImplied);
+        List<Finding> found = new ArrayList<>(WarrantyDisclosures.of(written(job, company, limitsImplied)));
+        now.values().forEach(text -> found.addAll(text.found()));
         return found;
     }
 
-    private WrittenWarranty written(Job job, Company company) {
+    private Map<Map.Entry<String, String>, Searched> searched(Map<String, String> texts) {
+        Map<Map.Entry<String, String>, Searched> known = before;
+        Map<Map.Entry<String, String>, Searched> now = new LinkedHashMap<>();
+        for (Map.Entry<String, String> text : texts.entrySet()) {
+            Map.Entry<String, String> key = Map.entry(text.getKey(), text.getValue());
+            Searched old = known.get(key);
+            now.put(key, old != null ? old : searched(key));
+        }
+        before = now;
+        return now;
+    }
+
+    private static Searched searched(Map.Entry<String, String> text) {
+        return new Searched(
+                WarrantyWording.of(Map.ofEntries(text)), WarrantyWording.limitsImplied(text.getValue()));
+    }
+
+    private WrittenWarranty written(Job job, Company company, boolean limitsImplied) {
         List<WarrantyPart> parts = job.warranty().parts();
-        String text = plain(page) + " " + plain(shared);
-        String all = text + " " + String.join(" ", texts(job, company).values());
         return new WrittenWarranty(
-                element("h1").orElse(""),
+                heading.orElse(""),
                 job.customer().names(),
                 parts.stream().map(WarrantyPart::promise).toList(),
                 job.warranty().notCovered(),
-                used("remedy").orElse(""),
+                remedy.orElse(""),
                 job.closed().map(closed -> closed.completed().toString()).or(() -> part("A term begins")).orElse(""),
                 parts.stream().map(part -> part.years() + " years").toList(),
-                used("service").stream().toList(),
+                service.stream().toList(),
                 company.name(),
                 company.address().text(),
                 Optional.empty(),
                 false,
-                WarrantyWording.limitsImplied(all),
+                limitsImplied,
                 !job.warranty().notCovered().isEmpty(),
-                used("rights").orElse(plain(page)));
+                rights.orElse(plainPage));
     }
 
     /** Every text that the buyer reads and somebody typed, by where it stands. */
     private Map<String, String> texts(Job job, Company company) {
         Map<String, String> texts = new LinkedHashMap<>();
-        texts.put("templates/" + PAGE, plain(page));
-        texts.put("templates/" + SHARED, plain(shared));
+        texts.put("templates/" + PAGE, plainPage);
+        texts.put("templates/" + SHARED, plainShared);
         put(texts, "company terms", company.terms());
         put(texts, "company excluded", company.excluded());
         put(texts, "company preparation", company.preparation());
@@ -112,7 +150,7 @@ final class PrintedWarranty {
     }
 
     private Optional<String> part(String words) {
-        return plain(page).contains(words) ? Optional.of(words) : Optional.empty();
+        return plainPage.contains(words) ? Optional.of(words) : Optional.empty();
     }
 
     private static String plain(String template) {

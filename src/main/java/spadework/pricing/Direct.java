@@ -13,7 +13,6 @@ import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 import spadework.pricebook.Labour;
 import spadework.pricebook.LineItem;
-import spadework.takeoff.TakeoffLine;
 
 /** The direct cost of a line: material as ordered, labour, machine, subcontract, disposal. */
 final class Direct {
@@ -26,10 +25,10 @@ final class Direct {
     /**
      * The cost of a line.
      *
+     * @param hours of its crew
      * @param material its share of what is ordered
      */
-    CostParts of(LineItem item, BigDecimal quantity, List<WorkCondition> conditions, Dollars material) {
-        BigDecimal hours = item.labour().map(labour -> hours(labour, quantity, conditions)).orElse(BigDecimal.ZERO);
+    CostParts of(LineItem item, BigDecimal quantity, BigDecimal hours, Dollars material) {
         ExactDollars crew = item.labour().map(labour -> CrewHour.crew(company, labour.crew())).orElse(ExactDollars.ZERO);
         ExactDollars machine =
                 item.labour().map(labour -> CrewHour.machine(company, labour)).orElse(ExactDollars.ZERO);
@@ -42,8 +41,12 @@ final class Direct {
                 each(item.disposal(), quantity));
     }
 
-    /** Crew hours: quantity ÷ production × the factor of every condition that slows the work. */
-    BigDecimal hours(Labour labour, BigDecimal quantity, List<WorkCondition> conditions) {
+    /** Crew hours: quantity ÷ production × the factor of every condition that slows the work; none without a crew. */
+    BigDecimal hours(LineItem item, BigDecimal quantity, List<WorkCondition> conditions) {
+        return item.labour().map(labour -> hours(labour, quantity, conditions)).orElse(BigDecimal.ZERO);
+    }
+
+    private BigDecimal hours(Labour labour, BigDecimal quantity, List<WorkCondition> conditions) {
         BigDecimal hours = quantity.divide(labour.perHour(), MathContext.DECIMAL128);
         for (Slowdown slowdown : company.slowdowns()) {
             if (conditions.contains(slowdown.condition()) && labour.slowedBy().contains(slowdown.condition())) {
@@ -51,12 +54,6 @@ final class Direct {
             }
         }
         return hours;
-    }
-
-    static BigDecimal hours(Direct direct, LineItem item, TakeoffLine line) {
-        return item.labour()
-                .map(labour -> direct.hours(labour, line.quantity(), line.conditions()))
-                .orElse(BigDecimal.ZERO);
     }
 
     private Dollars purchaseTax(Dollars material) {

@@ -23,18 +23,24 @@ public final class Pricing {
      * @param book the book as this job uses it, see {@link PriceBook#changedBy}
      */
     public static Quote of(Job job, Company company, PriceBook book, Takeoff takeoff) {
-        return of(job, company, book, takeoff, UnknownPrices.of(job, company, book));
+        List<LineCost> costs = LineCost.of(company, book, takeoff);
+        return of(job, company, book, takeoff, costs, UnknownPrices.of(job, company, book, costs));
     }
 
     /** The same without unit prices for the unknown, which take most of the time; for looking across many bids. */
     public static Quote known(Job job, Company company, PriceBook book, Takeoff takeoff) {
-        return of(job, company, book, takeoff, List.of());
+        return of(job, company, book, takeoff, LineCost.of(company, book, takeoff), List.of());
     }
 
     private static Quote of(
-            Job job, Company company, PriceBook book, Takeoff takeoff, List<UnitPrice> unitPrices) {
+            Job job,
+            Company company,
+            PriceBook book,
+            Takeoff takeoff,
+            List<LineCost> costs,
+            List<UnitPrice> unitPrices) {
         PriceRules rules = company.priceRules();
-        List<PricedLine> lines = LinePricing.of(company, book, takeoff);
+        List<PricedLine> lines = LinePricing.of(company, costs);
         List<PricedSection> sections = sections(takeoff, lines, rules);
         Dollars sum = Dollars.total(sections.stream().map(PricedSection::price).toList());
         Dollars topUp = sum.isLessThan(rules.minimum()) ? rules.minimum().minus(sum) : Dollars.ZERO;

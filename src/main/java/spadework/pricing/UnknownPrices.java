@@ -31,13 +31,19 @@ final class UnknownPrices {
 
     private UnknownPrices() {}
 
-    static List<UnitPrice> of(Job job, Company company, PriceBook book) {
+    /**
+     * The unit prices.
+     *
+     * @param costs of the lines of the job as it is
+     */
+    static List<UnitPrice> of(Job job, Company company, PriceBook book, List<LineCost> costs) {
         List<UnitPrice> prices = new ArrayList<>();
+        ExactDollars now = Selling.price(company.priceRules(), LineCost.direct(costs));
         for (Access access : Access.values()) {
             job.walls().stream()
                     .filter(wall -> wall.digging().access() == access)
                     .findFirst()
-                    .ifPresent(wall -> prices.addAll(wallPrices(job, company, book, wall)));
+                    .ifPresent(wall -> prices.addAll(wallPrices(job, company, book, wall, now)));
         }
         book.items().values().stream()
                 .filter(LineItem::unknown)
@@ -47,8 +53,8 @@ final class UnknownPrices {
         return prices;
     }
 
-    private static List<UnitPrice> wallPrices(Job job, Company company, PriceBook book, Wall wall) {
-        ExactDollars now = price(job, company, book);
+    private static List<UnitPrice> wallPrices(
+            Job job, Company company, PriceBook book, Wall wall, ExactDollars now) {
         ExactDollars longer = price(job.withWall(wall.withLength(wall.length().plus(MORE_WALL))), company, book);
         ExactDollars deeper = price(job.withWall(wall.deeperBy(DEEPER)), company, book);
         return List.of(
@@ -63,15 +69,14 @@ final class UnknownPrices {
     }
 
     private static ExactDollars price(Job job, Company company, PriceBook book) {
-        ExactDollars direct = ExactDollars.total(LinePricing.of(company, book, Measuring.of(job, book)).stream()
-                .map(line -> line.cost().direct().exact())
-                .toList());
-        return Selling.price(company.priceRules(), direct);
+        List<LineCost> costs = LineCost.of(company, book, Measuring.of(job, book));
+        return Selling.price(company.priceRules(), LineCost.direct(costs));
     }
 
     private static UnitPrice itemPrice(LineItem item, Company company) {
         Dollars material = item.material().map(UnknownPrices::materialOfOne).orElse(Dollars.ZERO);
-        CostParts cost = new Direct(company).of(item, BigDecimal.ONE, List.of(), material);
+        Direct direct = new Direct(company);
+        CostParts cost = direct.of(item, BigDecimal.ONE, direct.hours(item, BigDecimal.ONE, List.of()), material);
         ExactDollars price = Selling.price(company.priceRules(), cost.direct().exact());
         return new UnitPrice(item.code(), item.name(), item.homeowner(), item.unit(), roundedUp(price, company));
     }
