@@ -33,6 +33,7 @@ final class Bidding {
     private final Phrases phrases;
     private final Terms terms;
     private final PrintedWarranty warranty;
+    private final PictureFiles pictures = new PictureFiles();
 
     Bidding(Phrases phrases, Terms terms, PrintedWarranty warranty) {
         this.phrases = phrases;
@@ -67,6 +68,7 @@ final class Bidding {
         private final PriceBook book;
         private final Optional<Revision> revision;
         private final List<Finding> record;
+        private final PictureFiles.Album album = pictures.album();
 
         private Case(Understood understood, PriceBook book, Optional<Revision> revision, List<Finding> record) {
             this.understood = understood;
@@ -80,7 +82,9 @@ final class Bidding {
             Contract contract = Contracting.of(job, understood.company(), book, quote);
             Dossier proposed = dossier(job, takeoff, quote, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
-            return new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
+            Bid bid = new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
+            album.keep();
+            return bid;
         }
 
         /** The dossier of the job in a later state; the one before it where nothing differs. */
@@ -107,9 +111,9 @@ final class Bidding {
                     contractFindings(job, contract),
                     phrases,
                     terms,
-                    Logo.of(understood.company(), understood.jobFolder()),
-                    Photos.of(job, understood.jobFolder()),
-                    Photos.ofWork(job, understood.jobFolder()));
+                    Logo.of(understood.company(), understood.jobFolder(), album),
+                    Photos.of(job, understood.jobFolder(), album),
+                    Photos.ofWork(job, understood.jobFolder(), album));
         }
 
         private Optional<StateRules> rules(Job job) {

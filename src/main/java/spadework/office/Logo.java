@@ -9,8 +9,8 @@ import spadework.company.Company;
 final class Logo {
     private Logo() {}
 
-    static Optional<String> of(Company company, Path jobFolder) {
-        return company.logo().flatMap(name -> find(jobFolder, name)).map(DataAddress::of);
+    static Optional<String> of(Company company, Path jobFolder, PictureFiles.Album album) {
+        return company.logo().flatMap(name -> find(jobFolder, name)).map(album::address);
     }
 
     /** The file of that name in the folder or the nearest above it. */

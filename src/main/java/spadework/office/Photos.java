@@ -40,17 +40,17 @@ final class Photos {
     }
 
     /** The photos of the visit. */
-    static List<Picture> of(Job job, Path folder) {
-        return pictures(job.photos(), folder);
+    static List<Picture> of(Job job, Path folder, PictureFiles.Album album) {
+        return pictures(job.photos(), folder, album);
     }
 
     /** The photos that were taken while the work went on. */
-    static WorkPictures ofWork(Job job, Path folder) {
+    static WorkPictures ofWork(Job job, Path folder, PictureFiles.Album album) {
         Map<Integer, List<Picture>> changes = new HashMap<>();
         job.agreement().changes().stream()
                 .filter(change -> !change.photos().isEmpty())
-                .forEach(change -> changes.put(change.number(), pictures(change.photos(), folder)));
-        return new WorkPictures(changes, pictures(holdPoints(job), folder));
+                .forEach(change -> changes.put(change.number(), pictures(change.photos(), folder, album)));
+        return new WorkPictures(changes, pictures(holdPoints(job), folder, album));
     }
 
     /** The file of every photo by its place in the job's file. */
@@ -91,11 +91,14 @@ final class Photos {
         return List.copyOf(photos.values());
     }
 
-    private static List<Picture> pictures(List<Photo> photos, Path folder) {
+    private static List<Picture> pictures(List<Photo> photos, Path folder, PictureFiles.Album album) {
         List<Picture> pictures = new ArrayList<>();
         for (Photo photo : photos) {
             pictures.add(new Picture(
-                    pictures.size() + 1, photo.file(), photo.caption(), DataAddress.of(folder.resolve(photo.file()))));
+                    pictures.size() + 1,
+                    photo.file(),
+                    photo.caption(),
+                    album.address(folder.resolve(photo.file()))));
         }
         return pictures;
     }

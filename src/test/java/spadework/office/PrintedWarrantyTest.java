@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.draft.Draft;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.intake.Intake;
@@ -55,6 +56,20 @@ class PrintedWarrantyTest {
         assertThat(findings(SAMPLES.resolve("block-basement-to-swale"), Templates.with(folder)))
                 .extracting(Finding::id)
                 .containsExactly(id);
+    }
+
+    @Test
+    void textIsSearchedAgainWhenItIsTyped() throws IOException {
+        Path file = SAMPLES.resolve("block-basement-to-swale/job.json");
+        Draft draft = Draft.read(Files.readString(file)).orElseThrow();
+        PrintedWarranty certificate = new PrintedWarranty(Templates.bundled());
+        for (String title : List.of("Two walls", "Two walls, sold as is.", "Two walls, sold as is. ", "Two walls")) {
+            Understood typed = (Understood) new Intake().read(draft.typed("/title", title).text(), file);
+            List<Finding> anew = new PrintedWarranty(Templates.bundled()).findings(typed.job(), typed.company());
+            assertThat(anew).hasSize(title.contains("as is") ? 1 : 0);
+            assertThat(certificate.findings(typed.job(), typed.company())).isEqualTo(anew);
+            assertThat(certificate.findings(typed.job(), typed.company())).isEqualTo(anew);
+        }
     }
 
     @Test
