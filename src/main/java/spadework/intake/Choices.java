@@ -3,7 +3,9 @@ package spadework.intake;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Function;
 import java.util.stream.Stream;
 import spadework.measure.Unit;
@@ -15,11 +17,16 @@ final class Choices {
             among(Arrays.stream(Unit.values()).filter(Unit::isCounted), Unit::symbol);
     static final Kind<Measure> MEASURE = among(Arrays.stream(Measure.values()), Measure::trade);
 
+    /** Those of enums, made once: a thousand jobs ask for the same few. */
+    private static final Map<Class<?>, Kind<?>> OF_ENUMS = new ConcurrentHashMap<>();
+
     private Choices() {}
 
     /** The constants of an enum in lower case, as {@code crawl space}. */
+    @SuppressWarnings("unchecked")
     static <E extends Enum<E>> Kind<E> of(Class<E> type) {
-        return among(Arrays.stream(type.getEnumConstants()), Choices::word);
+        return (Kind<E>) OF_ENUMS.computeIfAbsent(
+                type, asked -> among(Arrays.stream(type.getEnumConstants()), Choices::word));
     }
 
     /** One of some words of the file format itself. */

@@ -13,9 +13,16 @@ import spadework.pricebook.PriceBook;
  *
  * @param book the price book; empty when it could not be read
  * @param names their codes
+ * @param orAssemblies their codes and those of the assemblies
  * @param sound true when the book has no fault, so that what an item says can be relied on
  */
-record Codes(Optional<PriceBook> book, Names names, boolean sound) {
+record Codes(Optional<PriceBook> book, Names names, Names orAssemblies, boolean sound) {
+
+    static Codes of(Optional<PriceBook> book, Names names, boolean sound) {
+        List<String> both = new ArrayList<>(names.known());
+        book.ifPresent(prices -> both.addAll(prices.assemblies().keySet()));
+        return new Codes(book, names, new Names(names.what(), Set.copyOf(both), names.complete()), sound);
+    }
 
     /** The code of a line item. */
     Kind<String> kind() {
@@ -24,9 +31,7 @@ record Codes(Optional<PriceBook> book, Names names, boolean sound) {
 
     /** The code of a line item or of an assembly. */
     Kind<String> orAssembly() {
-        List<String> both = new ArrayList<>(names.known());
-        book.ifPresent(prices -> both.addAll(prices.assemblies().keySet()));
-        return new Names(names.what(), Set.copyOf(both), names.complete()).kind();
+        return orAssemblies.kind();
     }
 
     /** The assembly, if it is there and can be relied on. */

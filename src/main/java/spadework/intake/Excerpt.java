@@ -8,6 +8,9 @@ final class Excerpt {
 
     /** At most 60 characters; what cannot be seen as its code, as {@code U+0007}. */
     static String of(String written) {
+        if (isPlain(written)) {
+            return written;
+        }
         StringBuilder shown = new StringBuilder();
         written.codePoints().limit(LONGEST).forEach(c -> {
             if (isSeen(c)) {
@@ -22,6 +25,16 @@ final class Excerpt {
     /** The same between quotation marks. */
     static String quoted(String written) {
         return "\"" + of(written) + "\"";
+    }
+
+    /** Short and of printable ASCII, as nearly every key is: shown as it stands. */
+    private static boolean isPlain(String written) {
+        boolean plain = written.length() <= LONGEST;
+        for (int i = 0; plain && i < written.length(); i++) {
+            char c = written.charAt(i);
+            plain = c >= ' ' && c <= '~';
+        }
+        return plain;
     }
 
     private static boolean isSeen(int c) {

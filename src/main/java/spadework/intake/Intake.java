@@ -3,7 +3,6 @@ package spadework.intake;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -43,7 +42,7 @@ public final class Intake {
 
     /** The rules of a file beside the job, with its faults. */
     private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
-    private final Map<List<ByteBuffer>, Shop> keptShops = new ConcurrentHashMap<>();
+    private final Map<KeptFiles, Shop> keptShops = new ConcurrentHashMap<>();
 
     /** An intake whose price books may start from the bundled one. */
     public Intake() {
@@ -182,10 +181,8 @@ public final class Intake {
     public Reading readKept(String text, Path file, Map<String, byte[]> kept, byte[] bundled) {
         Optional<Path> company = Optional.of(Path.of(COMPANY)).filter(name -> kept.containsKey(COMPANY));
         Optional<Path> book = Optional.of(Path.of(BOOK)).filter(name -> kept.containsKey(BOOK));
-        List<ByteBuffer> key = List.of(
-                ByteBuffer.wrap(kept.getOrDefault(COMPANY, new byte[0])),
-                ByteBuffer.wrap(kept.getOrDefault(BOOK, new byte[0])),
-                ByteBuffer.wrap(bundled));
+        KeptFiles key = new KeptFiles(
+                kept.getOrDefault(COMPANY, new byte[0]), kept.getOrDefault(BOOK, new byte[0]), bundled);
         Shop shop = keptShops.computeIfAbsent(key, bytes -> Shop.read(
                 sheet(company, kept), sheet(book, kept), () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
         return read(file, JsonPass.over(file.toString(), text), shop, company, book);

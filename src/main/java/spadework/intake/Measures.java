@@ -1,5 +1,7 @@
 package spadework.intake;
 
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import spadework.measure.Area;
 import spadework.measure.FilmThickness;
 import spadework.measure.FlowRate;
@@ -34,16 +36,23 @@ final class Measures {
     /** A level above or below the benchmark. The highest town of the United States lies near 11,000 ft. */
     static final Kind<Length> LEVEL = within(Limits.between(Length.ofFeet(-1000), Length.ofFeet(15000), Length::text));
 
+    /** Made once for each bound: a thousand jobs ask for the same few. */
+    private static final Map<Integer, Kind<Length>> UP_TO = new ConcurrentHashMap<>();
+
+    private static final Map<Integer, Kind<Length>> FROM_ZERO_TO = new ConcurrentHashMap<>();
+
     private Measures() {}
 
     /** A length that cannot be zero. */
     static Kind<Length> lengthUpTo(int feet) {
-        return within(Limits.above(Length.ZERO, Length.ofFeet(feet), Length::text));
+        return UP_TO.computeIfAbsent(
+                feet, bound -> within(Limits.above(Length.ZERO, Length.ofFeet(bound), Length::text)));
     }
 
     /** A length that may be zero. */
     static Kind<Length> lengthFromZeroTo(int feet) {
-        return within(Limits.between(Length.ZERO, Length.ofFeet(feet), Length::text));
+        return FROM_ZERO_TO.computeIfAbsent(
+                feet, bound -> within(Limits.between(Length.ZERO, Length.ofFeet(bound), Length::text)));
     }
 
     static Kind<Length> lengthBetween(int inches, int feet) {

@@ -9,8 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
-import java.util.TreeSet;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 
@@ -19,14 +17,17 @@ import spadework.finding.Place;
  * stay here, beside the records and not in them.
  */
 final class Sheet {
+    /** Room for the values of a common job, so that the maps need not grow over and over. */
+    private static final int VALUES = 1024;
+
     private final String file;
-    private final Map<String, Place> values = new HashMap<>();
-    private final Map<String, Place> keys = new HashMap<>();
+    private final Map<String, Place> values = new HashMap<>(VALUES);
+    private final Map<String, Place> keys = new HashMap<>(VALUES);
     private final List<Fault> faults = new ArrayList<>();
     private final Set<String> faulty = new HashSet<>();
     private final Set<String> holdsFaulty = new HashSet<>();
-    private final Map<String, Set<String>> knownKeys = new TreeMap<>();
-    private final Map<String, List<String>> knownWords = new TreeMap<>();
+    private final Map<String, Set<String>> knownKeys = new HashMap<>();
+    private final Map<String, List<String>> knownWords = new HashMap<>();
     private Optional<JsonNode> root = Optional.empty();
 
     Sheet(String file) {
@@ -110,7 +111,7 @@ final class Sheet {
     }
 
     void know(String pointer, Set<String> asked) {
-        knownKeys.computeIfAbsent(pointer, p -> new TreeSet<>()).addAll(asked);
+        knownKeys.computeIfAbsent(pointer, p -> new HashSet<>()).addAll(asked);
     }
 
     void knowWords(String pointer, List<String> words) {
@@ -128,7 +129,8 @@ final class Sheet {
     }
 
     static String child(String pointer, String key) {
-        return pointer + "/" + key.replace("~", "~0").replace("/", "~1");
+        boolean plain = key.indexOf('~') < 0 && key.indexOf('/') < 0;
+        return pointer + "/" + (plain ? key : key.replace("~", "~0").replace("/", "~1"));
     }
 
     private static String parent(String pointer) {

@@ -43,7 +43,7 @@ record Shop(Optional<Company> company, Optional<PriceBook> book, Codes codes, Li
         boolean complete = sheet.isWhole("/items") && sheet.isWhole("/startsFrom") && allCodesWhole(sheet);
         Names names = book.map(prices -> new Names(CODE, prices.items().keySet(), complete))
                 .orElse(Names.unknown(CODE));
-        return new Codes(book, names, sound);
+        return Codes.of(book, names, sound);
     }
 
     private static boolean allCodesWhole(Sheet sheet) {

@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 public record Area(double squareFeet) {
     private static final Pattern WRITTEN = Pattern.compile("(\\d+(?:\\.\\d+)?) ?(sf|sy|m2)");
 
+    private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d{3})");
+
     /** @throws IllegalArgumentException if the area is negative or not finite */
     public Area {
         if (!(squareFeet >= 0) || Double.isInfinite(squareFeet)) {
@@ -28,7 +30,7 @@ public record Area(double squareFeet) {
      * @throws UnreadableMeasure if the text is not an area with its unit
      */
     public static Area parse(String text) throws UnreadableMeasure {
-        Matcher written = WRITTEN.matcher(text.strip().replaceAll("(?<=\\d),(?=\\d{3})", ""));
+        Matcher written = WRITTEN.matcher(COMMA.matcher(text.strip()).replaceAll(""));
         if (!written.matches()) {
             throw new UnreadableMeasure("an area with its unit (sf, sy, m2)", "write it as \"850 sf\"");
         }

@@ -15,6 +15,14 @@ final class LengthText {
     private static final String NUMBER = "(\\d+(?:\\.\\d+)?(?:[ -]\\d+/\\d+)?|\\d+/\\d+|\\.\\d+)";
     private static final Pattern ONE = Pattern.compile(NUMBER + " ?(ft|in|yd|m|cm|mm)");
     private static final Pattern FEET_AND_INCHES = Pattern.compile("(\\d+) ?ft[ -]*" + NUMBER + " ?in");
+    private static final Pattern TIDY = Pattern.compile("\\d+(?:\\.\\d+)? (?:ft|in)(?: \\d+ in)?");
+    private static final Pattern FOOT_MARK = Pattern.compile("[\u2032\u2019']");
+    private static final Pattern INCH_MARK = Pattern.compile("[\u2033\u201d\"]");
+    private static final Pattern FOOT_WORD = Pattern.compile("(?i)\\b(feet|foot|ft)\\b\\.?");
+    private static final Pattern INCH_WORD = Pattern.compile("(?i)\\b(inches|inch|in)\\b\\.?");
+    private static final Pattern YARD_WORD = Pattern.compile("(?i)\\b(yards|yard|yd)\\b\\.?");
+    private static final Pattern SPACES = Pattern.compile("\\s+");
+    private static final Pattern BETWEEN = Pattern.compile("[ -]");
     private static final Pattern BARE = Pattern.compile("[+-]?" + NUMBER);
 
     private LengthText() {}
@@ -48,7 +56,7 @@ final class LengthText {
 
     /** A whole or decimal number, a fraction, or a whole number and a fraction. */
     private static double number(String text) throws UnreadableMeasure {
-        String[] parts = text.split("[ -]");
+        String[] parts = BETWEEN.split(text);
         double sum = 0;
         for (String part : parts) {
             String[] fraction = part.split("/");
@@ -64,17 +72,20 @@ final class LengthText {
 
     /** One spelling for each unit, single spaces, plain signs and fractions. */
     private static String tidy(String written) {
-        return written.strip()
+        if (TIDY.matcher(written).matches()) {
+            return written;
+        }
+        String signs = written.strip()
                 .replace('\u2212', '-')
                 .replace("½", " 1/2")
                 .replace("¼", " 1/4")
-                .replace("¾", " 3/4")
-                .replaceAll("[\u2032\u2019']", " ft ")
-                .replaceAll("[\u2033\u201d\"]", " in ")
-                .replaceAll("(?i)\\b(feet|foot|ft)\\b\\.?", "ft")
-                .replaceAll("(?i)\\b(inches|inch|in)\\b\\.?", "in")
-                .replaceAll("(?i)\\b(yards|yard|yd)\\b\\.?", "yd")
-                .replaceAll("\\s+", " ")
-                .strip();
+                .replace("¾", " 3/4");
+        String marks = each(INCH_MARK, each(FOOT_MARK, signs, " ft "), " in ");
+        String words = each(YARD_WORD, each(INCH_WORD, each(FOOT_WORD, marks, "ft"), "in"), "yd");
+        return each(SPACES, words, " ").strip();
+    }
+
+    private static String each(Pattern found, String text, String spelling) {
+        return found.matcher(text).replaceAll(spelling);
     }
 }

@@ -9,6 +9,8 @@ record NumberAndUnit(double number, String unit) {
     private static final Pattern WRITTEN =
             Pattern.compile("(\\d{1,9}(?:\\.\\d{1,9})?|\\.\\d{1,9}) ?([a-z%/][a-z0-9%/]*)");
 
+    private static final Pattern COMMA = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
+
     /**
      * Reads a number of at most nine digits on either side of the point, then one of the units; a comma between
      * thousands and the space before the unit may be there or not.
@@ -19,7 +21,7 @@ record NumberAndUnit(double number, String unit) {
      */
     static NumberAndUnit read(String text, String what, String example, List<String> units) throws UnreadableMeasure {
         String allowed = what + " with its unit (" + String.join(", ", units) + ")";
-        Matcher written = WRITTEN.matcher(text.strip().replaceAll("(?<=\\d),(?=\\d{3}(?!\\d))", ""));
+        Matcher written = WRITTEN.matcher(COMMA.matcher(text.strip()).replaceAll(""));
         if (!written.matches() || !units.contains(written.group(2))) {
             throw new UnreadableMeasure(allowed, "write it as \"" + example + "\"");
         }

@@ -40,7 +40,11 @@ public record Dollars(Money money) implements Comparable<Dollars> {
 
     /** The sum of the amounts; {@link #ZERO} when there are none. */
     public static Dollars total(Collection<Dollars> amounts) {
-        return amounts.stream().reduce(ZERO, Dollars::plus);
+        BigDecimal sum = ZERO.amount();
+        for (Dollars amount : amounts) {
+            sum = sum.add(amount.amount());
+        }
+        return of(sum);
     }
 
     public Dollars plus(Dollars other) {

@@ -1,12 +1,12 @@
 package spadework.money;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Collection;
 import org.joda.money.BigMoney;
 import org.joda.money.CurrencyUnit;
 import spadework.measure.Percent;
+import spadework.measure.Quotient;
 
 /**
  * An amount in US dollars on its way to a price: it keeps fractions of a cent.
@@ -29,7 +29,11 @@ public record ExactDollars(BigMoney money) implements Comparable<ExactDollars> {
 
     /** The exact sum; {@link #ZERO} when there are none. */
     public static ExactDollars total(Collection<ExactDollars> amounts) {
-        return amounts.stream().reduce(ZERO, ExactDollars::plus);
+        BigDecimal sum = ZERO.amount();
+        for (ExactDollars amount : amounts) {
+            sum = sum.add(amount.amount());
+        }
+        return of(sum);
     }
 
     public ExactDollars plus(ExactDollars other) {
@@ -55,7 +59,16 @@ public record ExactDollars(BigMoney money) implements Comparable<ExactDollars> {
      * @throws ArithmeticException if the divisor is zero
      */
     public ExactDollars dividedBy(BigDecimal divisor) {
-        return of(money.getAmount().divide(divisor, MathContext.DECIMAL128));
+        return of(Quotient.of(money.getAmount(), divisor));
+    }
+
+    /**
+     * The quotient in whole cents, rounded once; the caller says how.
+     *
+     * @throws ArithmeticException if the divisor is zero
+     */
+    public Dollars dividedBy(BigDecimal divisor, RoundingMode mode) {
+        return Dollars.of(money.getAmount().divide(divisor, 2, mode));
     }
 
     /** Rounds to whole cents; the caller says how. */
@@ -65,7 +78,7 @@ public record ExactDollars(BigMoney money) implements Comparable<ExactDollars> {
 
     /** Rounds to a whole multiple of the step, as whole dollars for a step of $1.00. */
     public Dollars toStep(Dollars step, RoundingMode mode) {
-        BigDecimal steps = money.getAmount().divide(step.amount(), MathContext.DECIMAL128).setScale(0, mode);
+        BigDecimal steps = money.getAmount().divide(step.amount(), 0, mode);
         return Dollars.of(steps.multiply(step.amount()));
     }
 

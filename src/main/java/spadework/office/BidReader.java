@@ -60,14 +60,16 @@ final class BidReader {
 
     private Reading reading(Path file, Records records) throws IOException {
         Optional<Entry> contract = records.contract();
-        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        Optional<Source> signed = contract.isPresent() ? records.pricesOf(contract.get()) : Optional.empty();
         return signed.isPresent() ? signed(file, signed.get()) : intake.read(file);
     }
 
     private Reading signed(Path file, Source source) throws IOException {
         byte[] bundled = source.files().get(Source.BUNDLED_BOOK);
-        Reading now = intake.readKept(Files.readString(file), file, source.books(), bundled);
-        Reading then = intake.readKept(source.text(Source.JOB), file, source.books(), bundled);
+        String text = Files.readString(file);
+        String agreedText = source.text(Source.JOB);
+        Reading now = intake.readKept(text, file, source.books(), bundled);
+        Reading then = text.equals(agreedText) ? now : intake.readKept(agreedText, file, source.books(), bundled);
         if (!(now instanceof Understood live) || !(then instanceof Understood agreed)) {
             return now instanceof Refused ? now : then;
         }

@@ -87,15 +87,25 @@ final class Records {
         return archive.isEmpty() ? Optional.empty() : Optional.of(Source.read(archive.get()));
     }
 
+    /** The same, with only what prices are made from. */
+    Optional<Source> pricesOf(Entry entry) throws IOException {
+        Optional<Path> archive = path(entry, SOURCE);
+        return archive.isEmpty() ? Optional.empty() : Optional.of(Source.pricesOf(archive.get()));
+    }
+
     /** The bytes of the file of an entry whose name ends so; empty where there is none, or it is gone. */
     Optional<byte[]> file(Entry entry, String ending) throws IOException {
-        Optional<Path> path = entry.files().stream()
+        Optional<Path> path = path(entry, ending);
+        return path.isEmpty() ? Optional.empty() : Optional.of(Files.readAllBytes(path.get()));
+    }
+
+    private Optional<Path> path(Entry entry, String ending) {
+        return entry.files().stream()
                 .map(RegisteredFile::name)
                 .filter(name -> name.endsWith(ending))
                 .map(folder::resolve)
                 .filter(Files::isRegularFile)
                 .findFirst();
-        return path.isEmpty() ? Optional.empty() : Optional.of(Files.readAllBytes(path.get()));
     }
 
     private Optional<Entry> last(Event event) {

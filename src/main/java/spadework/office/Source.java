@@ -7,11 +7,13 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.zip.ZipEntry;
+import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import spadework.company.Company;
@@ -30,6 +32,8 @@ record Source(Map<String, byte[]> files) {
     static final String BUNDLED_BOOK = "bundled-price-book.json";
     static final String BUNDLED_RULES = "bundled-state-rules.json";
     static final String TEMPLATES = "templates";
+
+    private static final List<String> PRICES = List.of(JOB, "company.json", "price-book.json", BUNDLED_BOOK);
 
     /** Not 1 January 1980: for that one Java adds a second time, which depends on the zone of the machine. */
     private static final LocalDateTime FIXED = LocalDateTime.of(1980, 2, 1, 0, 0);
@@ -92,6 +96,25 @@ record Source(Map<String, byte[]> files) {
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 files.put(entry.getName(), zip.readAllBytes());
+            }
+        }
+        return new Source(files);
+    }
+
+    /**
+     * What an archive holds that prices are made from: the job, the company, the price book and the bundled one. The
+     * rest, which is most of it, is not unpacked.
+     *
+     * @throws IOException if it is no archive
+     */
+    static Source pricesOf(Path archive) throws IOException {
+        Map<String, byte[]> files = new TreeMap<>();
+        try (ZipFile zip = new ZipFile(archive.toFile())) {
+            for (String name : PRICES) {
+                ZipEntry entry = zip.getEntry(name);
+                if (entry != null) {
+                    files.put(name, zip.getInputStream(entry).readAllBytes());
+                }
             }
         }
         return new Source(files);

@@ -93,6 +93,9 @@ public record PriceBook(
 
     /** The book as one job uses it: the job's own costs in place of the book's. */
     public PriceBook changedBy(List<PriceChange> changes) {
+        if (changes.isEmpty()) {
+            return this;
+        }
         Map<String, LineItem> changed = new HashMap<>(items);
         for (PriceChange change : changes) {
             changed.computeIfPresent(change.code(), (code, item) -> item.changedBy(change));

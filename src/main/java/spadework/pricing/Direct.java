@@ -3,12 +3,15 @@ package spadework.pricing;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
 import spadework.company.Slowdown;
 import spadework.company.TaxMode;
 import spadework.company.WorkCondition;
+import spadework.measure.Quotient;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 import spadework.pricebook.Labour;
@@ -17,6 +20,7 @@ import spadework.pricebook.LineItem;
 /** The direct cost of a line: material as ordered, labour, machine, subcontract, disposal. */
 final class Direct {
     private final Company company;
+    private final Map<String, ExactDollars> crews = new HashMap<>();
 
     Direct(Company company) {
         this.company = company;
@@ -29,7 +33,7 @@ final class Direct {
      * @param material its share of what is ordered
      */
     CostParts of(LineItem item, BigDecimal quantity, BigDecimal hours, Dollars material) {
-        ExactDollars crew = item.labour().map(labour -> CrewHour.crew(company, labour.crew())).orElse(ExactDollars.ZERO);
+        ExactDollars crew = item.labour().map(labour -> crew(labour.crew())).orElse(ExactDollars.ZERO);
         ExactDollars machine =
                 item.labour().map(labour -> CrewHour.machine(company, labour)).orElse(ExactDollars.ZERO);
         return new CostParts(
@@ -47,13 +51,17 @@ final class Direct {
     }
 
     private BigDecimal hours(Labour labour, BigDecimal quantity, List<WorkCondition> conditions) {
-        BigDecimal hours = quantity.divide(labour.perHour(), MathContext.DECIMAL128);
+        BigDecimal hours = Quotient.of(quantity, labour.perHour());
         for (Slowdown slowdown : company.slowdowns()) {
             if (conditions.contains(slowdown.condition()) && labour.slowedBy().contains(slowdown.condition())) {
                 hours = hours.multiply(slowdown.factor(), MathContext.DECIMAL128);
             }
         }
         return hours;
+    }
+
+    private ExactDollars crew(String name) {
+        return crews.computeIfAbsent(name, crew -> CrewHour.crew(company, crew));
     }
 
     private Dollars purchaseTax(Dollars material) {

@@ -22,9 +22,8 @@ final class LinePricing {
 
     private static PricedLine priced(Company company, LineCost cost) {
         TakeoffLine line = cost.line();
-        Dollars unitPrice = Selling.price(company.priceRules(), cost.parts().direct().exact())
-                .dividedBy(line.quantity())
-                .toCents(RoundingMode.HALF_UP);
+        Dollars unitPrice = Selling.unitPrice(
+                company.priceRules(), cost.parts().direct().exact(), line.quantity());
         return new PricedLine(
                 cost.item().code(),
                 cost.item().name(),

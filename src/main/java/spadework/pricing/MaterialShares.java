@@ -1,13 +1,11 @@
 package spadework.pricing;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import spadework.money.Dollars;
-import spadework.money.ExactDollars;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.Purchase;
@@ -21,6 +19,7 @@ final class MaterialShares {
     private final Map<String, Dollars> ordered = new HashMap<>();
     private final Map<String, BigDecimal> net = new HashMap<>();
     private final Map<String, BigDecimal> soFar = new HashMap<>();
+    private final Map<String, Dollars> borneSoFar = new HashMap<>();
 
     MaterialShares(PriceBook book, List<Purchase> purchases) {
         for (Purchase purchase : purchases) {
@@ -39,12 +38,13 @@ final class MaterialShares {
         BigDecimal before = soFar.getOrDefault(line.code(), BigDecimal.ZERO);
         BigDecimal after = before.add(line.bought().get());
         soFar.put(line.code(), after);
-        return upTo(line.code(), after).minus(upTo(line.code(), before));
+        Dollars borne = upTo(line.code(), after);
+        Dollars earlier = borneSoFar.getOrDefault(line.code(), Dollars.ZERO);
+        borneSoFar.put(line.code(), borne);
+        return borne.minus(earlier);
     }
 
     private Dollars upTo(String code, BigDecimal quantity) {
-        BigDecimal share = quantity.divide(net.get(code), MathContext.DECIMAL128);
-        ExactDollars part = ordered.get(code).exact().times(share);
-        return part.toCents(RoundingMode.HALF_UP);
+        return ordered.get(code).exact().times(quantity).dividedBy(net.get(code), RoundingMode.HALF_UP);
     }
 }

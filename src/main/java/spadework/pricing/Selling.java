@@ -1,9 +1,10 @@
 package spadework.pricing;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
+import java.math.RoundingMode;
 import spadework.company.PriceRules;
 import spadework.company.ProfitBasis;
+import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 
 /**
@@ -27,7 +28,20 @@ public final class Selling {
     public static ExactDollars price(PriceRules rules, ExactDollars direct) {
         ExactDollars cost = withOverhead(rules, direct);
         return rules.basis() == ProfitBasis.MARGIN
-                ? cost.dividedBy(BigDecimal.ONE.subtract(rules.profit().fraction(), MathContext.UNLIMITED))
+                ? cost.dividedBy(leftOfPrice(rules))
                 : cost.plusPercent(rules.profit());
+    }
+
+    /** The price of one unit: the price divided by the quantity, rounded once, half up to a cent. */
+    static Dollars unitPrice(PriceRules rules, ExactDollars direct, BigDecimal quantity) {
+        ExactDollars cost = withOverhead(rules, direct);
+        return rules.basis() == ProfitBasis.MARGIN
+                ? cost.dividedBy(leftOfPrice(rules).multiply(quantity), RoundingMode.HALF_UP)
+                : cost.plusPercent(rules.profit()).dividedBy(quantity, RoundingMode.HALF_UP);
+    }
+
+    /** What the margin leaves of a price of 1. */
+    private static BigDecimal leftOfPrice(PriceRules rules) {
+        return BigDecimal.ONE.subtract(rules.profit().fraction());
     }
 }
