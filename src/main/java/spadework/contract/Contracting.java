@@ -2,7 +2,9 @@ package spadework.contract;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
 import spadework.job.Accepted;
@@ -26,6 +28,7 @@ public final class Contracting {
     private final Company company;
     private final PriceBook book;
     private final Quote proposed;
+    private final Map<Job, WorkPrice> known = new HashMap<>();
 
     private Contracting(Job job, Company company, PriceBook book, Quote proposed) {
         this.job = job;
@@ -77,9 +80,9 @@ public final class Contracting {
             return options;
         }
         List<String> taken = job.agreement().accepted().map(Accepted::options).orElse(List.of());
-        WorkPrice without = WorkPrice.of(job, company, book);
+        WorkPrice without = work(job);
         for (Option option : job.agreement().options()) {
-            WorkPrice with = WorkPrice.of(Altered.of(job, option.alteration()), company, book);
+            WorkPrice with = work(Altered.of(job, option.alteration()));
             options.add(new PricedOption(
                     option,
                     without.to(with, company),
@@ -91,8 +94,8 @@ public final class Contracting {
 
     private PricedChange priced(Change change, Dollars before) {
         Job agreed = Agreed.before(job, change.number());
-        WorkPrice without = WorkPrice.of(agreed, company, book);
-        WorkPrice with = WorkPrice.of(Altered.of(agreed, change.alteration()), company, book);
+        WorkPrice without = work(agreed);
+        WorkPrice with = work(Altered.of(agreed, change.alteration()));
         List<UnitLine> lines = change.unitPrices().stream().map(this::line).toList();
         Sum reckoned = lines.isEmpty()
                 ? without.to(with, company)
@@ -102,6 +105,11 @@ public final class Contracting {
                 : reckoned;
         return new PricedChange(change, before, reckoned, agreedSum, before.plus(agreedSum.total()), lines,
                 QuantityChanges.between(without.takeoff(), with.takeoff()));
+    }
+
+    /** What an accepted change leads to is where the next one starts, so that each job is measured once. */
+    private WorkPrice work(Job stage) {
+        return known.computeIfAbsent(stage, measured -> WorkPrice.of(measured, company, book));
     }
 
     /** The signed price stands; what differs from the reckoned one is price, not tax. */

@@ -43,6 +43,7 @@ public final class Intake {
     /** The rules of a file beside the job, with its faults. */
     private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
     private final Map<KeptFiles, Shop> keptShops = new ConcurrentHashMap<>();
+    private final Map<KeptFiles, RuleSheet> keptRules = new ConcurrentHashMap<>();
 
     /** An intake whose price books may start from the bundled one. */
     public Intake() {
@@ -142,15 +143,19 @@ public final class Intake {
         Optional<Path> bookFile = Nearby.find(folder, BOOK);
         Shop shop = shop(folder);
 
-        return read(file, text.get(), shop, companyFile, bookFile);
+        return read(file, text.get(), shop, rulesNear(folder), companyFile, bookFile);
     }
 
     private Reading read(
-            Path file, Sheet sheet, Shop shop, Optional<Path> companyFile, Optional<Path> bookFile) {
+            Path file,
+            Sheet sheet,
+            Shop shop,
+            RuleSheet states,
+            Optional<Path> companyFile,
+            Optional<Path> bookFile) {
         Path folder = Nearby.folderOf(file);
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
-        RuleSheet states = rules.computeIfAbsent(Nearby.find(folder, RULES), this::rules);
         List<Fault> faults = new ArrayList<>(sheet.faults());
         faults.addAll(shop.faults());
         faults.addAll(states.faults());
@@ -171,11 +176,12 @@ public final class Intake {
 
     /**
      * Reads a job with the company and the books that were kept of an earlier day, each read once for all jobs that
-     * kept the same. The rules of the states are those of today; they move no price.
+     * kept the same. What lies beside the job now is not looked at.
      *
      * @param text of the job
      * @param file where it lies; faults name it
-     * @param kept bytes of {@code company.json} and {@code price-book.json}, where there were such
+     * @param kept bytes of {@code company.json}, {@code price-book.json} and {@code state-rules.json}, where there
+     *     were such
      * @param bundled bytes of the book that came with the program then
      */
     public Reading readKept(String text, Path file, Map<String, byte[]> kept, byte[] bundled) {
@@ -185,7 +191,9 @@ public final class Intake {
                 kept.getOrDefault(COMPANY, new byte[0]), kept.getOrDefault(BOOK, new byte[0]), bundled);
         Shop shop = keptShops.computeIfAbsent(key, bytes -> Shop.read(
                 sheet(company, kept), sheet(book, kept), () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
-        return read(file, JsonPass.over(file.toString(), text), shop, company, book);
+        RuleSheet states = keptRules.computeIfAbsent(
+                new KeptFiles(kept.getOrDefault(RULES, new byte[0])), bytes -> keptRules(kept));
+        return read(file, JsonPass.over(file.toString(), text), shop, states, company, book);
     }
 
     private static Sheet sheet(Optional<Path> name, Map<String, byte[]> kept) {
@@ -237,7 +245,7 @@ public final class Intake {
                 Nearby.find(folder, COMPANY).map(Intake::sheet).orElseGet(() -> new Sheet("")),
                 JsonPass.over(bookFile.map(Path::toString).orElse(BOOK), book),
                 this::bundled);
-        return read(file, sheet(file), shop, Nearby.find(folder, COMPANY), bookFile);
+        return read(file, sheet(file), shop, rulesNear(folder), Nearby.find(folder, COMPANY), bookFile);
     }
 
     /**
@@ -255,9 +263,16 @@ public final class Intake {
         return book.orElseThrow();
     }
 
-    private RuleSheet rules(Optional<Path> file) {
+    private RuleSheet rulesNear(Path folder) {
+        return rules.computeIfAbsent(Nearby.find(folder, RULES), file -> rules(file.map(Intake::sheet)));
+    }
+
+    private RuleSheet keptRules(Map<String, byte[]> kept) {
+        return rules(Optional.ofNullable(kept.get(RULES)).map(bytes -> sheet(FileText.decoded(bytes, RULES), RULES)));
+    }
+
+    private RuleSheet rules(Optional<Sheet> sheet) {
         StateRuleBook bundled = StateRuleBook.of(bundledRules.get());
-        Optional<Sheet> sheet = file.map(Intake::sheet);
         StateRuleBook book = sheet.map(bundled::changedBy).orElse(bundled);
         return new RuleSheet(book, sheet.map(Sheet::faults).orElse(List.of()));
     }

@@ -32,6 +32,7 @@ public final class Office {
     private final Phrases phrases;
     private final Bidding bidding;
     private final Printer printer;
+    private final SignedSource.Latest latest = new SignedSource.Latest();
 
     /**
      * An office that prints with the bundled templates, some of them replaced by those of a folder.
@@ -83,9 +84,9 @@ public final class Office {
     private Answer bidOf(String text, Path file) throws IOException {
         Records records = Records.beside(file);
         Optional<Entry> contract = records.contract();
-        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent()) {
-            SignedJob read = SignedJob.read(file, text, signed.get());
+            SignedJob read = SignedJob.read(file, text, latest.of(signed.get(), file));
             return bid(read.reading(), file, Optional.empty(), read.findings());
         }
         return bid(intake.read(text, file), file, Optional.empty(), List.of());
@@ -95,9 +96,9 @@ public final class Office {
         Path file = Intake.fileOf(job);
         Records records = Records.beside(file);
         Optional<Entry> contract = records.contract();
-        Optional<Source> signed = contract.isPresent() ? records.source(contract.get()) : Optional.empty();
+        Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent() && Files.isRegularFile(file)) {
-            SignedJob read = SignedJob.read(file, Files.readString(file), signed.get());
+            SignedJob read = SignedJob.read(file, Files.readString(file), latest.of(signed.get(), file));
             return bid(read.reading(), file, revision, read.findings());
         }
         Reading reading = intake.read(job);

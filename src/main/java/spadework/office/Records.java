@@ -83,8 +83,13 @@ final class Records {
 
     /** The source that an entry kept; empty where it kept none, or the file is gone. */
     Optional<Source> source(Entry entry) throws IOException {
-        Optional<byte[]> archive = file(entry, SOURCE);
+        Optional<byte[]> archive = archive(entry);
         return archive.isEmpty() ? Optional.empty() : Optional.of(Source.read(archive.get()));
+    }
+
+    /** The same, as it lies there. */
+    Optional<byte[]> archive(Entry entry) throws IOException {
+        return file(entry, SOURCE);
     }
 
     /** The same, with only what prices are made from. */

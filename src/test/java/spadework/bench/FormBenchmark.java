@@ -34,7 +34,7 @@ public class FormBenchmark {
     /** A pane beside the form at 1366 × 768: pixels a point of a letter page. */
     private static final double SCALE = 0.82;
 
-    @Param({"block-basement-to-swale", "refused-type-a-and-no-fall"})
+    @Param({"block-basement-to-swale", "refused-type-a-and-no-fall", "added-wall-then-closed"})
     public String sample;
 
     private final Office office = Office.with(Optional.empty());
