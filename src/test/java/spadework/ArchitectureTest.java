@@ -55,7 +55,7 @@ class ArchitectureTest {
       closeout  | money measure finding working job pricebook takeoff contract
       bids      | money measure job company pricebook takeoff pricing contract
       whatif    | money measure finding job company pricebook takeoff pricing
-      feedback  | money measure job company pricebook pricing
+      feedback  | money measure job company pricebook takeoff pricing
       drawing   | measure working job pricebook trench water takeoff
       paperwork | money measure finding working job company pricebook warranty law trench water takeoff pricing contract closeout feedback drawing
       press     | money measure finding paperwork drawing

@@ -27,7 +27,8 @@ final class PriceCommand implements Callable<Integer> {
             names = "--with",
             paramLabel = "WHAT=VALUE,…",
             description = "For your eyes only: the price with this otherwise, beside the price as it is; once for each column."
-                    + " margin, markup, overhead, contingency, production, soil, depth, access, protection.")
+                    + " margin, markup, overhead, contingency, production, crew, soil, depth, access, protection."
+                    + " crew=wall crew has that crew do everything, crew=dig crew:wall crew what the dig crew does.")
     private List<String> with = List.of();
 
     @Option(

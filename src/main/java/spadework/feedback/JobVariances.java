@@ -5,15 +5,15 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
+import spadework.company.TaxMode;
 import spadework.job.Actual;
 import spadework.job.AsBuilt;
 import spadework.job.Job;
+import spadework.measure.Percent;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 import spadework.pricebook.Labour;
@@ -22,6 +22,7 @@ import spadework.pricebook.PriceBook;
 import spadework.pricing.CrewHour;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
+import spadework.takeoff.Takeoff;
 
 /**
  * Actual against estimate on one job, item by item.
@@ -41,39 +42,35 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
      * @param job the agreed work with what was built
      * @param book as this job uses it
      * @param quote of the agreed work
+     * @param built takeoff of the work as built
+     * @return empty where nothing is on record
      */
-    public static Optional<JobVariances> of(Job job, Company company, PriceBook book, Quote quote) {
-        Optional<AsBuilt> built = job.agreement().asBuilt().filter(one -> !one.actuals().isEmpty());
-        return built.map(one -> new JobVariances(
-                job.number(),
-                job.title(),
-                one.finished(),
-                (job.site().soil().texture() + ", " + job.site().soil().seepage())
-                        .toLowerCase(Locale.ROOT).replace('_', ' '),
-                merged(one.actuals()).stream().map(actual -> new Split(company, book.get(actual.code()), quote, actual).variance())
-                        .toList()));
+    public static Optional<JobVariances> of(Job job, Company company, PriceBook book, Quote quote, Takeoff built) {
+        return job.agreement().asBuilt()
+                .map(record -> of(job, record, Recorded.of(record, book, quote, built).stream()
+                        .map(one -> new Split(company, book.get(one.actual().code()), quote, one).variance())
+                        .toList()))
+                .filter(one -> !one.items().isEmpty());
     }
 
-    /** An item that was written down in parts is one item. */
-    private static List<Actual> merged(List<Actual> actuals) {
-        Map<String, Actual> byCode = new LinkedHashMap<>();
-        actuals.forEach(actual -> byCode.merge(actual.code(), actual, (a, b) -> new Actual(a.code(),
-                a.quantity().add(b.quantity()), a.unit(),
-                a.hours().flatMap(hours -> b.hours().map(hours::add)).or(() -> a.hours()).or(() -> b.hours()),
-                a.material().flatMap(paid -> b.material().map(paid::plus)).or(() -> a.material()).or(() -> b.material()))));
-        return List.copyOf(byCode.values());
+    private static JobVariances of(Job job, AsBuilt record, List<Variance> items) {
+        String soil = (job.site().soil().texture() + ", " + job.site().soil().seepage())
+                .toLowerCase(Locale.ROOT).replace('_', ' ');
+        return new JobVariances(job.number(), job.title(), record.finished(), soil, items);
     }
 
     /** The split of one item. */
     private static final class Split {
         private final LineItem item;
         private final Actual actual;
+        private final Optional<ExactDollars> usedAtBook;
         private final List<PricedLine> lines;
         private final Optional<ExactDollars> crewHour;
 
-        private Split(Company company, LineItem item, Quote quote, Actual actual) {
+        private Split(Company company, LineItem item, Quote quote, Recorded recorded) {
             this.item = item;
-            this.actual = actual;
+            this.actual = recorded.actual();
+            this.usedAtBook = recorded.used().flatMap(used -> atBook(company, used));
             this.lines = quote.lines().stream().filter(line -> line.code().equals(item.code())).toList();
             this.crewHour = item.labour().map(labour -> CrewHour.of(company, labour));
         }
@@ -94,7 +91,9 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
             Dollars labourCame = actual.hours().isPresent() && crewHour.isPresent()
                     ? crewHour.get().times(actual.hours().get()).toCents(RoundingMode.HALF_UP)
                     : labourThere;
-            Dollars materialCame = actual.material().orElse(materialThere);
+            Dollars materialCame = actual.material()
+                    .or(() -> usedAtBook.map(cost -> cost.toCents(RoundingMode.HALF_UP)))
+                    .orElse(materialThere);
             return new Variance(
                     item.code(), item.name(), item.unit(), quantity, actual.quantity(), hours, actual.hours(),
                     actual.material(), estimate, labourCame.plus(materialCame).plus(othersThere),
@@ -108,6 +107,12 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     ? estimated.exact().times(actual.quantity()).dividedBy(quantity)
                     : each.times(actual.quantity());
             return there.toCents(RoundingMode.HALF_UP);
+        }
+
+        /** What was used of the material at the book's price, with the tax that the contractor pays on it. */
+        private Optional<ExactDollars> atBook(Company company, BigDecimal used) {
+            Percent tax = company.tax().mode() == TaxMode.ON_PURCHASES ? company.tax().rate() : Percent.ZERO;
+            return item.material().map(m -> m.cost().exact().plusPercent(tax).times(used).dividedBy(m.holds()));
         }
 
         private ExactDollars labourEach() {

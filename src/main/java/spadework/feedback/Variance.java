@@ -16,7 +16,8 @@ import spadework.money.Dollars;
  * </ul>
  *
  * <p>Each is a difference of amounts in whole cents, so that the three add up to actual − estimate to the cent, in
- * whatever order. Where no hours or no invoice were written down, that part is taken as estimated, and its error is zero.
+ * whatever order. Where no invoice was written down, tons and gallons of the record stand at the book's price. Where that
+ * is not told either, or no hours were written down, that part is taken as estimated, and its error is zero.
  *
  * @param hours actual hours of the crew; so with {@code invoices}
  * @param estimate direct cost as estimated

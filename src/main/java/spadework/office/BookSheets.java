@@ -20,6 +20,7 @@ import spadework.finding.Place;
 import spadework.intake.ReadBook;
 import spadework.intake.ReadMap;
 import spadework.intake.Intake;
+import spadework.press.WorkbookZip;
 import spadework.pricebook.PriceBook;
 import spadework.pricesheet.Grid;
 import spadework.pricesheet.PriceWorkbook;
@@ -43,8 +44,8 @@ public final class BookSheets {
         if (!read.faults().isEmpty()) {
             return Reply.refused(read.faults());
         }
-        AtomicFile.write(target.toAbsolutePath(), PriceWorkbook.of(
-                read.book().orElseThrow(), names(read, true), names(read, false)));
+        byte[] workbook = PriceWorkbook.of(read.book().orElseThrow(), names(read, true), names(read, false));
+        AtomicFile.write(target.toAbsolutePath(), WorkbookZip.withFixedTimes(workbook));
         return Reply.done(List.of(target.toString()));
     }
 

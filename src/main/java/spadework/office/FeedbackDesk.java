@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.bids.Standing;
+import spadework.closeout.BuiltJob;
 import spadework.company.Company;
 import spadework.feedback.JobVariances;
 import spadework.feedback.RateRule;
@@ -25,6 +26,7 @@ import spadework.press.PagePress;
 import spadework.press.Templates;
 import spadework.press.WorkbookPress;
 import spadework.register.AtomicFile;
+import spadework.takeoff.Measuring;
 
 /** What closed jobs really took, what rates follow, and the contractor's yes to them. */
 public final class FeedbackDesk {
@@ -134,7 +136,8 @@ public final class FeedbackDesk {
         BidReader reader = new BidReader();
         List<BidReader.Read<Optional<JobVariances>>> read = JobTree.each(tree, file -> reader.read(file, bid ->
                 bid.standing() == Standing.CLOSED
-                        ? JobVariances.of(bid.job(), bid.company(), bid.book(), bid.quote())
+                        ? JobVariances.of(bid.job(), bid.company(), bid.book(), bid.quote(),
+                                Measuring.of(BuiltJob.of(bid.job()), bid.book()))
                         : Optional.empty()));
         List<JobVariances> jobs =
                 read.stream().flatMap(one -> one.drawn().stream()).flatMap(Optional::stream).toList();
@@ -143,7 +146,7 @@ public final class FeedbackDesk {
 
     private Fault nothing() {
         return new Fault(Place.ofFile(tree.toString()), "no closed job with actuals",
-                "closed jobs with \"actuals\" under \"asBuilt\"", "write down hours, quantities and invoices of closed jobs");
+                "closed jobs with \"actuals\", or stone, loads or gallons, under \"asBuilt\"", "write down hours, quantities and invoices of closed jobs");
     }
 
     private static String signed(Dollars amount) {

@@ -32,7 +32,7 @@ public final class Otherwise {
         Map<String, Case> cases = new LinkedHashMap<>(Map.of(AS_IT_IS, asItIs));
         List<Fault> faults = new ArrayList<>();
         for (String one : typed) {
-            Settings settings = Settings.read(one);
+            Settings settings = Settings.read(one, asItIs.company());
             faults.addAll(settings.faults());
             if (settings.faults().isEmpty()) {
                 cases.put(one, settings.change().apply(asItIs));

@@ -9,13 +9,14 @@ import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 
 /** The same archive with one time on every entry, so that the same workbook is the same bytes whenever it is made. */
-final class WorkbookZip {
+public final class WorkbookZip {
     /** Not 1 January 1980: for that one the library adds a second time, which depends on the zone of the machine. */
     private static final LocalDateTime FIXED = LocalDateTime.of(1980, 2, 1, 0, 0);
 
     private WorkbookZip() {}
 
-    static byte[] withFixedTimes(byte[] archive) throws IOException {
+    /** The archive with fixed times; what it holds stays as it is. */
+    public static byte[] withFixedTimes(byte[] archive) throws IOException {
         ByteArrayOutputStream file = new ByteArrayOutputStream(archive.length);
         try (ZipInputStream in = new ZipInputStream(new ByteArrayInputStream(archive));
                 ZipOutputStream out = new ZipOutputStream(file)) {

@@ -69,6 +69,13 @@ public record LineItem(
                 disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
     }
 
+    /** The same item done by another crew in as many hours; one without labour stays as it is. */
+    public LineItem doneBy(String crew) {
+        Optional<Labour> other = labour.map(l -> new Labour(crew, l.perHour(), l.machine(), l.slowedBy()));
+        return new LineItem(code, section, name, homeowner, unit, follows, standard, material, other, subcontract,
+                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
+    }
+
     /** The same item, priced only where a job names it. */
     LineItem onlyByName() {
         return new LineItem(code, section, name, homeowner, unit, follows, false, material, labour, subcontract,

@@ -77,7 +77,7 @@ public final class PriceWorkbook {
             properties(prices);
             ByteArrayOutputStream file = new ByteArrayOutputStream();
             book.write(file);
-            return FixedTimes.of(file.toByteArray());
+            return file.toByteArray();
         } catch (IOException | InvalidFormatException impossible) {
             throw new UncheckedIOException(new IOException(impossible));
         } finally {

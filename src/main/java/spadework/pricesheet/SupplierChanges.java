@@ -88,8 +88,16 @@ public final class SupplierChanges {
             return;
         }
         cells.add(new Changed(place(row, price), ours, map.what(), PriceColumn.dollars(amount.get())));
-        until.ifPresent(column ->
-                cells.add(new Changed(place(row, column), ours, "goodUntil", plain(grid.at(row, column)))));
+        until.ifPresent(column -> until(row, column, ours));
+    }
+
+    private void until(int row, int column, String ours) {
+        Content day = grid.at(row, column);
+        if (day instanceof Content.Odd) {
+            fault(row, column, day.shown(), "a date, or nothing", "write the date as a plain one");
+        } else {
+            cells.add(new Changed(place(row, column), ours, "goodUntil", plain(day)));
+        }
     }
 
     private static Optional<BigDecimal> amount(Content content) {

@@ -4,6 +4,7 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,6 +22,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** Reads tables from files as they are. Nothing in them is worked out: a formula is told as one. */
 public final class Tables {
+    private static final MathContext SHOWN = new MathContext(15);
+
     private Tables() {}
 
     /**
@@ -65,6 +68,11 @@ public final class Tables {
         return new Grid(sheet.getSheetName(), rows);
     }
 
+    /** To the 15 digits that spreadsheets show: what was reckoned as 34.800000000000004 is 34.8 to who looks at it. */
+    private static BigDecimal number(double value) {
+        return BigDecimal.valueOf(value).round(SHOWN).stripTrailingZeros();
+    }
+
     private static Content content(Cell cell) {
         if (cell == null) {
             return Content.EMPTY;
@@ -73,7 +81,7 @@ public final class Tables {
             case STRING -> Content.words(cell.getStringCellValue());
             case NUMERIC -> DateUtil.isCellDateFormatted(cell)
                     ? new Content.Words(cell.getLocalDateTimeCellValue().toLocalDate().toString())
-                    : new Content.Number(BigDecimal.valueOf(cell.getNumericCellValue()).stripTrailingZeros());
+                    : new Content.Number(number(cell.getNumericCellValue()));
             case FORMULA -> new Content.Odd("the formula =" + cell.getCellFormula());
             case BOOLEAN -> new Content.Odd(String.valueOf(cell.getBooleanCellValue()));
             case ERROR -> new Content.Odd("an error value");

@@ -16,6 +16,7 @@ import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Wall;
 import spadework.measure.Length;
+import spadework.pricebook.Labour;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
@@ -81,8 +82,23 @@ public record Case(Job job, Company company, PriceBook book) {
 
     /** With crews that do so many times as much in an hour; above 0. */
     Case producing(BigDecimal factor) {
+        return items(item -> item.producing(factor));
+    }
+
+    /**
+     * With another crew, which takes as many hours.
+     *
+     * @param instead whose work it does; empty for all work
+     */
+    Case worked(Optional<String> instead, String crew) {
+        return items(item -> instead.isEmpty() || item.labour().map(Labour::crew).equals(instead)
+                ? item.doneBy(crew)
+                : item);
+    }
+
+    private Case items(UnaryOperator<LineItem> change) {
         Map<String, LineItem> items = new HashMap<>(book.items());
-        items.replaceAll((code, item) -> item.producing(factor));
+        items.replaceAll((code, item) -> change.apply(item));
         return new Case(job, company, new PriceBook(book.title(), book.dated(), items, book.assemblies(), book.earth(),
                 book.stoneTonsPerCubicYard(), book.truckCubicYards()));
     }

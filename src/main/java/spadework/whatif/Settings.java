@@ -2,12 +2,13 @@ package spadework.whatif;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeSet;
 import java.util.function.UnaryOperator;
+import spadework.company.Company;
 import spadework.company.PriceRules;
 import spadework.company.ProfitBasis;
 import spadework.finding.Fault;
@@ -27,20 +28,25 @@ import spadework.measure.UnreadableMeasure;
  * @param faults of what was typed; with one of them the change is not to be used
  */
 public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
-    private static final String KEYS = "margin, markup, overhead, contingency, production, soil, depth, access, protection";
+    private static final String KEYS = "margin, markup, overhead, contingency, production, crew, soil, depth, access,"
+            + " protection";
 
     public Settings {
         faults = List.copyOf(faults);
     }
 
-    /** Reads settings that are parted by commas. */
-    public static Settings read(String typed) {
+    /**
+     * Reads settings that are parted by commas.
+     *
+     * @param company whose crews may be named
+     */
+    public static Settings read(String typed, Company company) {
         UnaryOperator<Case> all = UnaryOperator.identity();
         List<Fault> faults = new ArrayList<>();
-        for (Map.Entry<String, String> one : pairs(typed).entrySet()) {
+        for (Map.Entry<String, String> one : pairs(typed)) {
             try {
                 UnaryOperator<Case> before = all;
-                UnaryOperator<Case> next = change(one.getKey(), one.getValue());
+                UnaryOperator<Case> next = change(one.getKey(), one.getValue(), company);
                 all = job -> next.apply(before.apply(job));
             } catch (UnreadableMeasure unreadable) {
                 faults.add(new Fault(Place.ofFile("--with " + one.getKey()), "\"" + one.getValue() + "\"",
@@ -51,18 +57,18 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
     }
 
     /** Names and values in their order; a part without {@code =} is a name without value. */
-    static Map<String, String> pairs(String typed) {
-        Map<String, String> pairs = new LinkedHashMap<>();
+    static List<Map.Entry<String, String>> pairs(String typed) {
+        List<Map.Entry<String, String>> pairs = new ArrayList<>();
         for (String part : typed.split(",")) {
             String[] sides = part.split("=", 2);
             if (!part.isBlank()) {
-                pairs.put(sides[0].strip(), sides.length == 2 ? sides[1].strip() : "");
+                pairs.add(Map.entry(sides[0].strip(), sides.length == 2 ? sides[1].strip() : ""));
             }
         }
         return pairs;
     }
 
-    private static UnaryOperator<Case> change(String name, String value) throws UnreadableMeasure {
+    private static UnaryOperator<Case> change(String name, String value, Company company) throws UnreadableMeasure {
         return switch (name) {
             case "margin" -> profit(ProfitBasis.MARGIN, share(value, 0, 95));
             case "markup" -> profit(ProfitBasis.MARKUP, share(value, 0, 500));
@@ -72,6 +78,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
                 BigDecimal factor = share(value, 10, 500).fraction();
                 yield job -> job.producing(factor);
             }
+            case "crew" -> crew(value, company);
             case "soil" -> {
                 SoilType type = word(SoilType.class, value);
                 yield job -> job.in(type);
@@ -102,6 +109,20 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
     private static UnaryOperator<Case> contingency(Percent share) {
         return job -> job.with(r ->
                 new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step()));
+    }
+
+    /** {@code wall crew} for everything, or {@code dig crew:wall crew} for what the dig crew does. */
+    private static UnaryOperator<Case> crew(String value, Company company) throws UnreadableMeasure {
+        String[] crews = value.split(":", 2);
+        for (String crew : crews) {
+            if (!company.crews().containsKey(crew.strip())) {
+                throw new UnreadableMeasure("a crew of company.json, or two with a colon between: "
+                        + String.join(", ", new TreeSet<>(company.crews().keySet())), "write one of them");
+            }
+        }
+        String other = crews[crews.length - 1].strip();
+        Optional<String> instead = crews.length == 2 ? Optional.of(crews[0].strip()) : Optional.empty();
+        return job -> job.worked(instead, other);
     }
 
     private static UnaryOperator<Case> depth(String value) throws UnreadableMeasure {

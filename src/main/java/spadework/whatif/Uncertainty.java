@@ -34,7 +34,7 @@ public record Uncertainty(Length depth, Percent production, Percent soil) {
     public static Typed read(String typed) {
         Uncertainty read = USUAL;
         List<Fault> faults = new ArrayList<>();
-        for (Map.Entry<String, String> one : Settings.pairs(typed).entrySet()) {
+        for (Map.Entry<String, String> one : Settings.pairs(typed)) {
             try {
                 read = read.with(one.getKey(), one.getValue());
             } catch (UnreadableMeasure unreadable) {

@@ -36,6 +36,7 @@ import spadework.pricebook.Source;
 import spadework.pricing.CostParts;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
+import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffSection;
 
 /**
@@ -44,6 +45,7 @@ import spadework.takeoff.TakeoffSection;
  * standard rate, spending on the actual quantity.
  */
 class JobVariancesTest {
+    private static final Takeoff NOTHING_MEASURED = new Takeoff(List.of(), List.of(), List.of(), List.of());
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
@@ -162,7 +164,7 @@ class JobVariancesTest {
                 List.of(), Optional.of(built), Optional.empty()));
         Quote quote = new Quote("", LocalDate.of(2026, 6, 1), lines, List.of(), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO,
                 Dollars.ZERO, List.of(), List.of(), List.of());
-        return JobVariances.of(job, company(), book(), quote).orElseThrow().items().get(0);
+        return JobVariances.of(job, company(), book(), quote, NOTHING_MEASURED).orElseThrow().items().get(0);
     }
 
     private static List<PricedLine> estimated(int quantity) {

@@ -14,9 +14,11 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
@@ -211,5 +213,87 @@ class BookSheetsTest {
                 .anyMatch(line -> line.contains("C4: found \"twelve\""))
                 .anyMatch(line -> line.contains("A2: found no row for \"Q1\""));
         assertThat(Files.readString(book)).isEqualTo(after);
+    }
+
+    /** A list as suppliers send them: a cover sheet, a title over the heads, numbers and dates as such, gaps. */
+    private Path supplierWorkbook(Consumer<XSSFSheet> change) throws IOException {
+        Path list = folder.resolve("yard.xlsx");
+        try (XSSFWorkbook workbook = new XSSFWorkbook()) {
+            workbook.createSheet("Read me").createRow(0).createCell(0).setCellValue("Prices are net.");
+            XSSFSheet prices = workbook.createSheet("List 9-26");
+            prices.createRow(0).createCell(0).setCellValue("Yard prices");
+            prices.addMergedRegion(new CellRangeAddress(0, 0, 0, 4));
+            Row heads = prices.createRow(2);
+            List.of("Article", "What", "Per", "Net $", "Good to").forEach(head ->
+                    heads.createCell(Math.max(0, heads.getLastCellNum())).setCellValue(head));
+            CellStyle day = workbook.createCellStyle();
+            day.setDataFormat(workbook.createDataFormat().getFormat("m/d/yyyy"));
+            Row stone = prices.createRow(4);
+            stone.createCell(0).setCellValue(5700);
+            stone.createCell(1).setCellValue("Washed stone, No. 57");
+            stone.createCell(2).setCellValue("ton");
+            stone.createCell(3).setCellValue(Math.nextUp(34.8)); // 34.800000000000004, as a reckoned price is kept
+            stone.createCell(4).setCellValue(LocalDate.of(2026, 12, 31));
+            stone.getCell(4).setCellStyle(day);
+            prices.createRow(5).createCell(0).setCellValue("not mapped");
+            Row coat = prices.createRow(6);
+            coat.createCell(0).setCellValue(" C-12 ");
+            coat.createCell(3).setCellValue("$ 1,204.50");
+            change.accept(prices);
+            try (OutputStream out = Files.newOutputStream(list)) {
+                workbook.write(out);
+            }
+        }
+        return list;
+    }
+
+    private Path yardMap(String sheetName) throws IOException {
+        return Files.writeString(folder.resolve("yard.json"), """
+                {"sheet": "%s", "headRow": 3, "code": "Article", "price": "Net $", "goodUntil": "Good to",
+                 "items": {"5700": "STONE-MACH", "C-12": "COAT-RUB"}}
+                """.formatted(sheetName));
+    }
+
+    @Test
+    void supplierWorkbookIsReadThroughItsMapLikeAList() throws IOException {
+        BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "the yard's list of September", true);
+        Reply told = sheets().take(supplierWorkbook(prices -> {}), Optional.of(yardMap("List 9-26")), saving);
+        assertThat(told.err()).isEmpty();
+        assertThat(told.out()).containsExactly(
+                "List 9-26!D5 STONE-MACH material/cost: $31.50 → $34.80",
+                "List 9-26!E5 STONE-MACH goodUntil: — → 2026-12-31",
+                "List 9-26!D7 COAT-RUB material/cost: $190.00 → $1204.50",
+                "Written to " + book + ".");
+        assertThat(sheets().take(folder.resolve("yard.xlsx"), Optional.of(yardMap("List 9-26")), saving).out())
+                .containsExactly("Nothing differs from the book.");
+    }
+
+    @Test
+    void everyFaultOfASupplierWorkbookIsToldAndNothingIsWritten() throws IOException {
+        BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "the yard's list of September", true);
+        Path faulty = supplierWorkbook(prices -> {
+            prices.getRow(4).getCell(3).setCellFormula("3*11.6");
+            prices.getRow(6).getCell(3).setCellErrorValue((byte) 7);
+            Row again = prices.createRow(7);
+            again.createCell(0).setCellValue(5700);
+            again.createCell(3).setCellValue(1);
+        });
+        assertThat(sheets().take(faulty, Optional.of(yardMap("List 9-26")), saving).err()).hasSize(3)
+                .anyMatch(line -> line.contains("D5: found the formula =3*11.6; allowed: an amount of dollars"))
+                .anyMatch(line -> line.contains("D7: found an error value"))
+                .anyMatch(line -> line.contains("A8: found \"5700\" a second time"));
+        Path odd = supplierWorkbook(prices -> {
+            prices.getRow(4).getCell(4).setCellFormula("TODAY()");
+            prices.getRow(6).getCell(3).setCellValue(12.345);
+        });
+        assertThat(sheets().take(odd, Optional.of(yardMap("List 9-26")), saving).err()).hasSize(2)
+                .anyMatch(line -> line.contains("E5: found the formula =TODAY(); allowed: a date, or nothing"))
+                .anyMatch(line -> line.contains("D7: found \"$12.345\""));
+        Path moved = supplierWorkbook(prices -> prices.getRow(2).getCell(3).setCellValue("Gross"));
+        assertThat(sheets().take(moved, Optional.of(yardMap("List 9-26")), saving).err()).hasSize(1)
+                .allMatch(line -> line.contains("no column \"Net $\""));
+        assertThat(sheets().take(moved, Optional.of(yardMap("List 8-26")), saving).err()).hasSize(1)
+                .allMatch(line -> line.contains("no sheet \"List 8-26\""));
+        assertThat(Files.readString(book)).isEqualTo(before);
     }
 }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.feedback.RateRule;
+import spadework.press.VeraPdf;
 import spadework.register.Register;
 
 /** From closed jobs to the rates of the book. */
@@ -97,6 +98,7 @@ class FeedbackDeskTest {
             byte[] pdf = Files.readAllBytes(out.resolve("feedback.pdf"));
             desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
             assertThat(Files.readAllBytes(out.resolve("feedback.pdf"))).isEqualTo(pdf);
+            assertThat(VeraPdf.failedRules(pdf)).as("PDF/UA-1 and PDF/A-3a, %s", tree).isEmpty();
             byte[] sheet = Files.readAllBytes(out.resolve("feedback.xlsx"));
             try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(sheet))) {
                 assertThat(workbook.getSheet("Items").getRow(3).getCell(0).getStringCellValue()).isEqualTo("DIG-MACH");

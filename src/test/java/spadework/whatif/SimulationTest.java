@@ -9,10 +9,15 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Fault;
 import spadework.pricebook.Books;
 import spadework.samples.Samples;
 import spadework.money.Dollars;
 import spadework.office.Bid;
+import spadework.office.Otherwise;
+import spadework.office.Reply;
+import spadework.pricing.PricedLine;
+import spadework.pricing.Quote;
 
 /** Random runs against what is known without them. */
 class SimulationTest {
@@ -73,7 +78,7 @@ class SimulationTest {
             production=100%,soil=B                  | 25628.00
             """)
     void knownSettingGivesItsKnownPrice(String typed, String total) {
-        Settings settings = Settings.read(typed);
+        Settings settings = Settings.read(typed, Books.company());
         assertThat(settings.faults()).isEmpty();
         assertThat(settings.change().apply(job()).quote().total()).isEqualTo(Dollars.of(total));
     }
@@ -89,13 +94,61 @@ class SimulationTest {
             """)
     void harderWorkCostsMore(String typed, String way) {
         Dollars now = job().quote().total();
-        Dollars other = Settings.read(typed).change().apply(job()).quote().total();
+        Dollars other = Settings.read(typed, Books.company()).change().apply(job()).quote().total();
         assertThat(other.compareTo(now) > 0 ? "dearer" : "cheaper").isEqualTo(way);
+    }
+
+    /**
+     * By hand: the dig crew is an operator and a labourer, (32.00 + 22.00) × 1.45 = $78.30 an hour; the hand crew two
+     * labourers, 2 × 22.00 × 1.45 = $63.80; the difference is $14.50 for each hour of the dig crew, a cent a line aside.
+     */
+    @Test
+    void anotherCrewTakesAsManyHoursAtItsOwnWages() {
+        Quote now = job().quote();
+        Quote other = Settings.read("crew=dig crew:hand crew", Books.company()).change().apply(job()).quote();
+        double saved = 0;
+        double hours = 0;
+        for (int i = 0; i < now.lines().size(); i++) {
+            PricedLine was = now.lines().get(i);
+            PricedLine is = other.lines().get(i);
+            boolean swapped = was.crew().equals("dig crew");
+            assertThat(is.crew()).isEqualTo(swapped ? "hand crew" : was.crew());
+            assertThat(is.crewHours()).isEqualTo(was.crewHours());
+            assertThat(swapped || is.cost().equals(was.cost())).as(was.code()).isTrue();
+            assertThat(is.cost().machine()).isEqualTo(was.cost().machine());
+            saved += was.cost().labour().minus(is.cost().labour()).amount().doubleValue();
+            hours += swapped ? was.crewHours().doubleValue() : 0;
+        }
+        assertThat(hours).isGreaterThan(40);
+        assertThat(saved).isCloseTo(14.5 * hours, within(0.01 * now.lines().size()));
+    }
+
+    @ParameterizedTest(name = "{0} is {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            crew=dig crew:dig crew                          | margin=12%
+            crew=dig crew:hand crew,crew=hand crew:dig crew | crew=hand crew:dig crew
+            crew=hand crew                                  | crew=wall crew,crew=hand crew
+            """)
+    void crewsAreSwappedOneAfterTheOther(String one, String other) {
+        assertThat(Settings.read(one, Books.company()).change().apply(job()).quote().lines())
+                .isEqualTo(Settings.read(other, Books.company()).change().apply(job()).quote().lines());
+    }
+
+    @Test
+    void columnsStandSideBySideWithTheJobAsItIs() {
+        Reply told = Otherwise.sideBySide(Samples.bid(Path.of("sample-quotes/block-basement-to-swale")),
+                List.of("margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded"));
+        assertThat(told.out().get(0).strip().split(" {2,}"))
+                .containsExactly("as it is", "margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded");
+        assertThat(told.out()).filteredOn(line -> line.startsWith("Total")).singleElement().asString()
+                .contains("$25,628.00  $28,188.00  $24,685.00");
+        assertThat(told.out()).allMatch(line -> line.equals(told.out().get(0)) || line.split(" {2,}").length == 6);
     }
 
     @Test
     void everyWrongSettingIsTold() {
-        assertThat(Settings.read("margn=2,soil=D,margin=99%,depth=3").faults()).hasSize(4);
+        assertThat(Settings.read("margn=2,soil=D,margin=99%,depth=3,crew=dig crew:night crew,crew=", Books.company()).faults())
+                .hasSize(6).last().extracting(Fault::allowed).asString().contains("dig crew, hand crew");
         assertThat(Uncertainty.read("depth=3,rain=2").faults()).hasSize(2);
     }
 
