@@ -22,6 +22,7 @@ import spadework.pricebook.PriceBook;
 import spadework.pricing.CrewHour;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
+import spadework.takeoff.NetMaterial;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -48,7 +49,7 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
     public static Optional<JobVariances> of(Job job, Company company, PriceBook book, Quote quote, Takeoff built) {
         return job.agreement().asBuilt()
                 .map(record -> of(job, record, Recorded.of(record, book, quote, built).stream()
-                        .map(one -> new Split(company, book.get(one.actual().code()), quote, one).variance())
+                        .map(one -> new Split(company, book, quote, one).variance())
                         .toList()))
                 .filter(one -> !one.items().isEmpty());
     }
@@ -62,13 +63,15 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
     /** The split of one item. */
     private static final class Split {
         private final LineItem item;
+        private final BigDecimal netEach;
         private final Actual actual;
         private final Optional<ExactDollars> usedAtBook;
         private final List<PricedLine> lines;
         private final Optional<ExactDollars> crewHour;
 
-        private Split(Company company, LineItem item, Quote quote, Recorded recorded) {
-            this.item = item;
+        private Split(Company company, PriceBook book, Quote quote, Recorded recorded) {
+            this.item = book.get(recorded.actual().code());
+            this.netEach = NetMaterial.of(book, item, BigDecimal.ONE);
             this.actual = recorded.actual();
             this.usedAtBook = recorded.used().flatMap(used -> atBook(company, used));
             this.lines = quote.lines().stream().filter(line -> line.code().equals(item.code())).toList();
@@ -121,7 +124,7 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
 
         private ExactDollars materialEach() {
             return item.material()
-                    .map(m -> m.cost().exact().plusPercent(m.waste()).times(m.each()).dividedBy(m.holds()))
+                    .map(m -> m.cost().exact().plusPercent(m.waste()).times(netEach).dividedBy(m.holds()))
                     .orElse(ExactDollars.ZERO);
         }
 

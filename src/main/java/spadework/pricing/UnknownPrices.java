@@ -18,6 +18,7 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.Measuring;
+import spadework.takeoff.NetMaterial;
 
 /**
  * Unit prices for what nobody can see before digging, by the same path as every other price, rounded up to the
@@ -48,7 +49,7 @@ final class UnknownPrices {
         book.items().values().stream()
                 .filter(LineItem::unknown)
                 .sorted(Comparator.comparing(LineItem::code))
-                .map(item -> itemPrice(item, company))
+                .map(item -> itemPrice(item, company, book))
                 .forEach(prices::add);
         return prices;
     }
@@ -73,16 +74,18 @@ final class UnknownPrices {
         return Selling.price(company.priceRules(), LineCost.direct(costs));
     }
 
-    private static UnitPrice itemPrice(LineItem item, Company company) {
-        Dollars material = item.material().map(UnknownPrices::materialOfOne).orElse(Dollars.ZERO);
+    private static UnitPrice itemPrice(LineItem item, Company company, PriceBook book) {
+        Dollars material = item.material()
+                .map(one -> materialOfOne(one, NetMaterial.of(book, item, BigDecimal.ONE)))
+                .orElse(Dollars.ZERO);
         Direct direct = new Direct(company);
         CostParts cost = direct.of(item, BigDecimal.ONE, direct.hours(item, BigDecimal.ONE, List.of()), material);
         ExactDollars price = Selling.price(company.priceRules(), cost.direct().exact());
         return new UnitPrice(item.code(), item.name(), item.homeowner(), item.unit(), roundedUp(price, company));
     }
 
-    private static Dollars materialOfOne(Material material) {
-        BigDecimal packages = material.each()
+    private static Dollars materialOfOne(Material material, BigDecimal net) {
+        BigDecimal packages = net
                 .multiply(BigDecimal.ONE.add(material.waste().fraction()))
                 .divide(material.holds(), MathContext.DECIMAL128);
         return material.cost().exact().times(packages).toCents(RoundingMode.HALF_UP);

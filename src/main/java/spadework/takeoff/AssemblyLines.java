@@ -51,7 +51,7 @@ final class AssemblyLines {
                 item.unit(),
                 Optional.empty(),
                 conditions,
-                item.material().map(material -> quantity.multiply(material.each())),
+                item.material().map(material -> NetMaterial.of(book, item, quantity)),
                 item.material().map(Material::waste),
                 assembly.name() + ": " + reason,
                 Optional.of(working));

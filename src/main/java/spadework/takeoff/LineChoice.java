@@ -32,7 +32,7 @@ final class LineChoice {
             TakeoffSection section = section(extra, sections);
             book.findAssembly(extra.code()).ifPresentOrElse(
                     assembly -> lines.addAll(AssemblyLines.of(job, book, extra, assembly, section)),
-                    () -> lines.add(extraLine(extra, book.get(extra.code()), section)));
+                    () -> lines.add(extraLine(book, extra, section)));
         }
         return lines;
     }
@@ -77,7 +77,8 @@ final class LineChoice {
                 .orElseThrow(() -> new IllegalArgumentException("no section " + extra.section()));
     }
 
-    private static TakeoffLine extraLine(ExtraItem extra, LineItem item, TakeoffSection section) {
+    private static TakeoffLine extraLine(PriceBook book, ExtraItem extra, TakeoffSection section) {
+        LineItem item = book.get(extra.code());
         BigDecimal quantity = extra.quantity()
                 .orElseThrow(() -> new IllegalArgumentException("no quantity of " + extra.code()));
         return new TakeoffLine(
@@ -87,7 +88,7 @@ final class LineChoice {
                 item.unit(),
                 Optional.empty(),
                 List.of(),
-                item.material().map(material -> quantity.multiply(material.each())),
+                item.material().map(material -> NetMaterial.of(book, item, quantity)),
                 item.material().map(Material::waste),
                 extra.reason(),
                 Optional.empty());

@@ -35,7 +35,7 @@ class SamplesTest {
 
     @Test
     void everySampleIsSeen() {
-        assertThat(Samples.papered()).hasSize(6);
+        assertThat(Samples.papered()).hasSize(7);
         assertThat(Samples.refused()).hasSize(3);
     }
 
