@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
@@ -128,10 +129,28 @@ public final class Forms {
     private JobWindow window(JobFile file, History history) {
         Desk desk = new Desk(Office.with(templates), file, history);
         Path near = Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
-        return new JobWindow(desk, outside, new WindowMenu.Jobs(
+        JobWindow window = new JobWindow(desk, outside, new WindowMenu.Jobs(
                 () -> begin(Optional.empty()),
                 () -> outside.open(null, near).ifPresent(this::openJob),
                 this::sample));
+        window.around(new Reach.Around(tree(near), templates, today, outside, this::forward));
+        return window;
+    }
+
+    /** Where jobs live, if this job lives there; else the folder around the job's own. */
+    private Path tree(Path near) {
+        Path around = Optional.ofNullable(near.getParent()).orElse(near);
+        return memory.jobs().map(Path::toAbsolutePath).filter(near::startsWith).orElse(around);
+    }
+
+    /** Brings the window forward that shows a job, or opens one. What is not saved in another stays there. */
+    private void forward(Path job) {
+        Path wanted = JobFile.of(job).toAbsolutePath().normalize();
+        Stream.of(Window.getWindows())
+                .filter(window -> window.isDisplayable() && window instanceof JobWindow open
+                        && open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
+                .findFirst()
+                .ifPresentOrElse(Window::toFront, () -> openJob(job));
     }
 
     private <W extends JFrame> W shown(W window) {

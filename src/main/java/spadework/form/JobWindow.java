@@ -53,6 +53,8 @@ final class JobWindow extends JFrame {
     private final WorkingPane working;
     private final FoundPane found;
     private final BookPane book;
+    private Optional<Shelf> shelf = Optional.empty();
+    private Reach.Around around;
     private int at;
 
     JobWindow(Desk desk, Outside outside, WindowMenu.Jobs jobs) {
@@ -150,7 +152,20 @@ final class JobWindow extends JFrame {
 
     /** Whether nothing is being reckoned, drawn or written. */
     boolean isIdle() {
-        return desk.isIdle() && sight.isIdle() && keeper.isIdle();
+        return desk.isIdle() && sight.isIdle() && keeper.isIdle() && shelf.map(Shelf::isIdle).orElse(true);
+    }
+
+    /** What the shelf of this window looks through. */
+    void around(Reach.Around what) {
+        around = what;
+    }
+
+    /** Opens the shelf at one of its tabs. */
+    Shelf shelf(int tab) {
+        Shelf open = shelf.orElseGet(() -> new Shelf(new Reach(desk, around)));
+        shelf = Optional.of(open);
+        open.open(tab);
+        return open;
     }
 
     /** Goes to a page. */
@@ -282,6 +297,7 @@ final class JobWindow extends JFrame {
 
     /** Keeps what is not saved aside and closes; nothing is asked, nothing is lost. */
     void leave() {
+        shelf.ifPresent(Shelf::leave);
         keeper.close();
         desk.close();
         sight.close();

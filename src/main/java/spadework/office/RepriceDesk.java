@@ -31,6 +31,9 @@ import spadework.takeoff.Measuring;
  * bid that was never issued it is the one that the book gave on its date, as the book's history tells.
  */
 public final class RepriceDesk {
+    /** What stands above the faults of a bid that cannot be saved under its new date alone. */
+    public static final String NEEDS_DAYS = "Not saved; give the work new days with --start and --finish:";
+
     private final Intake intake = new Intake();
 
     /** The dates that a saved bid gets. */
@@ -113,7 +116,7 @@ public final class RepriceDesk {
                 .with("/schedule/latestFinish", dates.finish().map(LocalDate::toString));
         Reading reading = intake.read(text.text(), file);
         if (reading instanceof Refused refused) {
-            List<String> wrong = new ArrayList<>(List.of("Not saved; give the work new days with --start and --finish:"));
+            List<String> wrong = new ArrayList<>(List.of(NEEDS_DAYS));
             refused.faults().stream().map(Fault::text).forEach(wrong::add);
             return new Reply(out, wrong, false);
         }
