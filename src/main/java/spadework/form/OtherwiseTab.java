@@ -88,11 +88,20 @@ final class OtherwiseTab extends JPanel {
     private void compare() {
         List<String> typed = with.stream().map(Slip::text).filter(text -> !text.isEmpty()).toList();
         bid().ifPresent(bid -> errands.look("beside", () -> Otherwise.beside(bid, typed), beside -> {
-            say(beside.faults().stream().map(Fault::text).collect(Collectors.joining("\n")));
+            say(beside.faults().stream().map(OtherwiseTab::told).collect(Collectors.joining("\n")));
             if (beside.faults().isEmpty()) {
                 show(beside.rows());
             }
         }));
+    }
+
+    /** As the command line tells it, but for the name of its option. */
+    private static String told(Fault fault) {
+        return withoutOption(fault.text());
+    }
+
+    private static String withoutOption(String text) {
+        return text.replaceFirst("^--(with|range) ", "");
     }
 
     private void show(List<List<String>> rows) {
@@ -118,7 +127,8 @@ final class OtherwiseTab extends JPanel {
     }
 
     private void showRange(Reply reply) {
-        Plain.say(lines, String.join("\n", reply.done() ? reply.out() : reply.err()));
+        Plain.say(lines, (reply.done() ? reply.out() : reply.err()).stream()
+                .map(OtherwiseTab::withoutOption).collect(Collectors.joining("\n")));
     }
 
     private static Optional<Long> whole(Slip slip) {
