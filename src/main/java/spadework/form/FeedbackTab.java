@@ -77,7 +77,7 @@ final class FeedbackTab extends JPanel {
         add(Plain.told("feedback.rates.told"), "span 2, wmin 80");
         add(rates.pane(), "hmin 60, wmin 80");
         add(new JScrollPane(evidence), "hmin 60, wmin 80");
-        JPanel last = new JPanel(new MigLayout("insets 0, gap 8", "[120!,fill][][]push[]"));
+        JPanel last = new JPanel(new MigLayout("insets 2, gap 8, novisualpadding", "[120!,fill][][]push[]"));
         last.add(day.panel(), "top");
         last.add(accept, "top, gaptop 18");
         last.add(report, "top, gaptop 18");

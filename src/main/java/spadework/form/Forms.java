@@ -133,7 +133,7 @@ public final class Forms {
                 () -> begin(Optional.empty()),
                 () -> outside.open(null, near).ifPresent(this::openJob),
                 this::sample));
-        window.around(new Reach.Around(tree(near), templates, today, outside, this::forward));
+        window.around(new Reach.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
         return window;
     }
 
@@ -143,12 +143,23 @@ public final class Forms {
         return memory.jobs().map(Path::toAbsolutePath).filter(near::startsWith).orElse(around);
     }
 
+    private static Stream<JobWindow> jobs() {
+        return Stream.of(Window.getWindows())
+                .filter(window -> window.isDisplayable() && window instanceof JobWindow)
+                .map(JobWindow.class::cast);
+    }
+
+    private static void bookMoved() {
+        jobs().map(JobWindow::desk).forEach(desk -> {
+            desk.office().readBooksAgain();
+            desk.reckon();
+        });
+    }
+
     /** Brings the window forward that shows a job, or opens one. What is not saved in another stays there. */
     private void forward(Path job) {
         Path wanted = JobFile.of(job).toAbsolutePath().normalize();
-        Stream.of(Window.getWindows())
-                .filter(window -> window.isDisplayable() && window instanceof JobWindow open
-                        && open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
+        jobs().filter(open -> open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
                 .findFirst()
                 .ifPresentOrElse(Window::toFront, () -> openJob(job));
     }

@@ -44,7 +44,7 @@ final class Plain {
 
     /** Controls in a row, none wider than it has to be. */
     static JPanel row(List<? extends JComponent> controls) {
-        JPanel row = new JPanel(new MigLayout("insets 0, gap 6"));
+        JPanel row = new JPanel(new MigLayout("insets 2, gap 6, novisualpadding"));
         row.setOpaque(false);
         controls.forEach(control -> row.add(control, "bottom"));
         return row;

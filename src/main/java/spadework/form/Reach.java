@@ -22,8 +22,10 @@ final class Reach {
      *
      * @param templates templates of the contractor's own
      * @param open opens a job in a window of its own, or brings the one forward that shows it
+     * @param bookMoved prices the jobs of all windows anew, as a book has changed
      */
-    record Around(Path tree, Optional<Path> templates, LocalDate today, Outside outside, Consumer<Path> open) {}
+    record Around(
+            Path tree, Optional<Path> templates, LocalDate today, Outside outside, Consumer<Path> open, Runnable bookMoved) {}
 
     Reach(Desk desk, Around around) {
         this.desk = desk;
@@ -71,9 +73,9 @@ final class Reach {
         around.open().accept(job);
     }
 
-    /** Prices the job on screen anew, as its book has changed. */
+    /** A book has changed. */
     void bookMoved() {
-        desk.reckon();
+        around.bookMoved().run();
     }
 
     /**

@@ -8,12 +8,15 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Supplier;
 import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import spadework.draft.Draft;
 
 /** Works the shelf by mouse and keyboard. */
 final class ShelfHand {
+    private static final int MOST_STEPS = 60;
+
     private final OnScreen screen;
 
     private ShelfHand(OnScreen screen) {
@@ -105,11 +108,24 @@ final class ShelfHand {
         throw new AssertionError("no row " + first + " in " + rows);
     }
 
-    /** Types a value of the chosen item over. */
+    /** Types a value of the chosen item over, or chooses it where it is one of a few words. */
     void value(String what, String value) {
         click("shelf.values", ItemSheet.THEN, what);
-        screen.robot().pressAndReleaseKey(KeyEvent.VK_F2);
-        screen.robot().waitForIdle();
+        JTable table = find(JTable.class, "shelf.values");
+        screen.waitFor(() -> screen.ask(() -> table.isFocusOwner() || table.isEditing()));
+        if (!screen.ask(table::isEditing)) {
+            screen.robot().pressAndReleaseKey(KeyEvent.VK_F2);
+            screen.robot().waitForIdle();
+        }
+        if (screen.ask(table::getEditorComponent) instanceof JComboBox<?> box) {
+            for (int i = 0; i < MOST_STEPS && !value.equals(screen.ask(box::getSelectedItem)); i++) {
+                screen.robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
+                screen.robot().waitForIdle();
+            }
+            screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+            screen.robot().waitForIdle();
+            return;
+        }
         JTextComponent editor = find(JTextComponent.class, "shelf.value");
         screen.ask(() -> {
             editor.selectAll();
