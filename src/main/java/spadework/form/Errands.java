@@ -6,6 +6,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
@@ -64,8 +65,19 @@ final class Errands {
         return underWay.get() == 0;
     }
 
+    /** Ends it; what was only looked up comes to nothing. */
     void stop() {
+        thread.shutdownNow();
+    }
+
+    /** Waits until all is done, then ends. */
+    void finish() {
         thread.shutdown();
+        try {
+            thread.awaitTermination(10, TimeUnit.SECONDS);
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     private interface Asked {

@@ -55,7 +55,7 @@ final class FeedbackTab extends JPanel {
 
     /** @param moved called when a rate was taken into the book */
     FeedbackTab(Reach reach, Errands errands, Runnable moved) {
-        super(new MigLayout("insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3", "[grow 60,fill][grow 40,fill]",
+        super(new MigLayout("insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3", "[56%!,fill][grow,fill]",
                 "[][][grow 55,fill][][grow 45,fill][]"));
         this.reach = reach;
         this.errands = errands;

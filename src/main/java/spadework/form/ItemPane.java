@@ -19,7 +19,7 @@ import spadework.pricebook.LineItem;
 /** An item of the book with all its values, to be changed, given up, or taken as the start of another. */
 final class ItemPane extends JPanel {
     private final JLabel head = PlainText.of(new JLabel(" "));
-    private final JLabel from = PlainText.of(new JLabel(" "));
+    private final JTextArea from = Plain.told("shelf.from");
     private final JCheckBox every = new JCheckBox(Words.of("shelf.every"));
     private final ItemSheet sheet = new ItemSheet();
     private final ItemGrid grid = new ItemGrid(sheet);
@@ -53,7 +53,7 @@ final class ItemPane extends JPanel {
         JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[grow,fill][]"));
         top.add(head, "wmin 60");
         top.add(every, "wrap");
-        top.add(from, "span 2, wmin 60");
+        top.add(from, "span 2, wmin 60, h 44!");
         add(top);
         code.panel().setVisible(false);
         add(code.panel(), "wmin 60");
@@ -93,8 +93,7 @@ final class ItemPane extends JPanel {
         code.panel().setVisible(fresh);
         head.setText(fresh ? item.map(one -> Words.of("shelf.head.like", one.code())).orElse(Words.of("shelf.head.new"))
                 : item.map(one -> Words.of("shelf.head.item", one.code(), one.name())).orElse(Words.of("shelf.head.none")));
-        from.setText(fresh ? " " : item.map(this::from).orElse(" "));
-        from.setToolTipText(from.getText());
+        from.setText(fresh ? "" : item.map(this::from).orElse(""));
         showValues();
         Plain.say(moves, "");
         revalidate();

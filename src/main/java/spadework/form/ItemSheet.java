@@ -101,8 +101,8 @@ final class ItemSheet extends AbstractTableModel {
     /** What a value may be, where it is one of a few words. */
     List<String> choices(int row) {
         Optional<Spot> spot = spot(place(row));
-        return spot.filter(one -> one.kind() == Kind.YES_OR_NO).isPresent()
-                ? List.of("", "true", "false")
+        return isYesOrNo(place(row))
+                ? List.of("", Words.of("choice.true"), Words.of("choice.false"))
                 : spot.filter(one -> one.kind() == Kind.CHOICE).map(Spot::choices).orElse(List.of());
     }
 
@@ -133,13 +133,26 @@ final class ItemSheet extends AbstractTableModel {
     @Override
     public Object getValueAt(int row, int column) {
         String place = place(row);
-        return column == 0 ? name(place) : column == 1 ? now.get(place) : then.get(place);
+        return column == 0 ? name(place) : shown(place, column == 1 ? now.get(place) : then.get(place));
+    }
+
+    private static String shown(String place, String value) {
+        return isYesOrNo(place) && !value.isEmpty() ? Words.or("choice." + value, value) : value;
+    }
+
+    private static String written(String place, String shown) {
+        return !isYesOrNo(place) ? shown : shown.equals(Words.of("choice.true")) ? "true"
+                : shown.equals(Words.of("choice.false")) ? "false" : shown;
+    }
+
+    private static boolean isYesOrNo(String place) {
+        return spot(place).filter(spot -> spot.kind() == Kind.YES_OR_NO).isPresent();
     }
 
     @Override
     public void setValueAt(Object value, int row, int column) {
         if (row < shown.size()) {
-            then.put(place(row), value == null ? "" : value.toString().strip());
+            then.put(place(row), value == null ? "" : written(place(row), value.toString().strip()));
             fireTableRowsUpdated(row, row);
         }
     }

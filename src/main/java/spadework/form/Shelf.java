@@ -56,6 +56,7 @@ final class Shelf extends JFrame {
         add(tabs);
         add(below, BorderLayout.SOUTH);
         Keys.anywhere(tabs, "ctrl W", () -> setVisible(false));
+        Keys.anywhere(tabs, "F5", () -> read(tabs.getSelectedIndex()));
         setSize(1366, 768);
         setDefaultCloseOperation(HIDE_ON_CLOSE);
     }
@@ -71,6 +72,7 @@ final class Shelf extends JFrame {
         setVisible(true);
         toFront();
         tabs.setSelectedIndex(index);
+        load(BOOK);
         showTab();
         JComponent first = index == BOOK ? bookTab.words().field() : index == BIDS ? bidsTab.words().field() : tabs;
         SwingUtilities.invokeLater(first::requestFocusInWindow);
@@ -78,9 +80,18 @@ final class Shelf extends JFrame {
 
     /** What a tab shows is read when it is first looked at. */
     private void showTab() {
-        int index = tabs.getSelectedIndex();
+        load(tabs.getSelectedIndex());
+    }
+
+    private void load(int index) {
         if (index <= FEEDBACK && !seen[index]) {
             seen[index] = true;
+            read(index);
+        }
+    }
+
+    private void read(int index) {
+        if (index <= FEEDBACK) {
             List.<Runnable>of(bookTab::load, () -> { }, bidsTab::load, feedbackTab::load).get(index).run();
         }
     }
@@ -117,7 +128,8 @@ final class Shelf extends JFrame {
 
     /** Ends it; what is being written is written to its end. */
     void leave() {
-        List.of(work, uses, bids, lessons).forEach(Errands::stop);
+        List.of(uses, bids).forEach(Errands::stop);
+        List.of(work, lessons).forEach(Errands::finish);
         dispose();
     }
 }

@@ -127,11 +127,12 @@ class ShelfBookTest {
             hand.press("shelf.like");
             hand.type("shelf.code", "DIG-NIGHT");
             hand.value("Crew does in an hour", "5 cy");
-            hand.value("Standard", "false");
+            hand.value("Standard", "no");
             hand.type("shelf.reason", "work by lamps");
             hand.press("shelf.show");
             hand.press("shelf.write");
             assertThat(desk().show("DIG-NIGHT", Optional.empty()).out()).contains("2026-08-10  work by lamps")
+                    .anyMatch(line -> line.matches("standard +false"))
                     .anyMatch(line -> line.matches("labour/perHour +5 cy"));
             hand.type("shelf.find", "DIG-NIGHT");
             hand.type("shelf.reason", "nobody asked for it");

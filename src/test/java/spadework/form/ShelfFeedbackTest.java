@@ -1,6 +1,7 @@
 package spadework.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.atIndex;
 
 import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
@@ -10,9 +11,11 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.JTextArea;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -95,6 +98,9 @@ class ShelfFeedbackTest {
                     .containsExactly("DIG-MACH Crew does in an hour", "STONE-MACH Crew does in an hour",
                             "STONE-MACH Material: a package");
             assertThat(hand.text("feedback.evidence")).contains("2026-014, finished 2026-09-25, silty clay, damp: ");
+            screen.picture("light-shelf-lesson");
+            GuiActionRunner.execute(() -> Looks.wear(true));
+            screen.picture("dark-shelf-lesson");
             hand.press("feedback.one");
             assertThat(totals(hand)).hasSize(2).allMatch(told(job)::contains);
             assertThat(hand.cells("feedback.rates")).as("one job is too few for a middle").isEmpty();
@@ -151,14 +157,14 @@ class ShelfFeedbackTest {
             hand.press("otherwise.compare");
             List<String> row = hand.cells("otherwise.prices").stream()
                     .filter(cells -> cells.get(0).equals("Total")).findFirst().orElseThrow();
-            assertThat(row).hasSize(4).contains(total, org.assertj.core.api.Assertions.atIndex(1));
+            assertThat(row).hasSize(4).contains(total, atIndex(1));
             assertThat(row.get(2)).isNotEqualTo(total);
             hand.press("otherwise.range");
             assertThat(hand.text("otherwise.lines")).contains("Priced 1,000 times, seed 1", "80 of 100 jobs", total);
             screen.picture("light-shelf-otherwise-priced");
             hand.type("otherwise.with.1", "margin=400%");
             hand.press("otherwise.compare");
-            assertThat(screen.all(javax.swing.JTextArea.class, area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
+            assertThat(screen.all(JTextArea.class, area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
                     .hasSize(1);
         }
     }
