@@ -42,7 +42,7 @@ final class OtherwiseTab extends JPanel {
 
     OtherwiseTab(Reach reach, Errands errands) {
         super(new MigLayout("insets 8 12 8 12, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]",
-                "[][][][][grow 70,fill][][grow 30,fill]"));
+                "[][][][grow,fill][][]"));
         this.reach = reach;
         this.errands = errands;
         table.setName("otherwise.prices");
@@ -70,7 +70,7 @@ final class OtherwiseTab extends JPanel {
         add(wrong, "wmin 80");
         add(new JScrollPane(table), "hmin 100, wmin 80");
         add(unsure);
-        add(new JScrollPane(lines), "hmin 80, wmin 80");
+        add(new JScrollPane(lines), "h 176!, wmin 80");
     }
 
     /** The job on screen; told where it has no price yet. */

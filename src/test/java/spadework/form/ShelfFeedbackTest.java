@@ -164,6 +164,7 @@ class ShelfFeedbackTest {
             screen.picture("light-shelf-otherwise-priced");
             hand.type("otherwise.with.1", "margin=400%");
             hand.press("otherwise.compare");
+            screen.picture("light-shelf-otherwise-wrong");
             assertThat(screen.all(JTextArea.class, area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
                     .hasSize(1);
         }

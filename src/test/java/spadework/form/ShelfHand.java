@@ -39,6 +39,7 @@ final class ShelfHand {
     void type(String name, String words) {
         JTextComponent field = find(JTextComponent.class, name);
         screen.robot().click(field);
+        screen.waitFor(() -> screen.ask(field::isFocusOwner));
         screen.ask(() -> {
             field.selectAll();
             return null;
