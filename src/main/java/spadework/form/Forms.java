@@ -129,12 +129,16 @@ public final class Forms {
     private JobWindow window(JobFile file, History history) {
         Desk desk = new Desk(Office.with(templates), file, history);
         Path near = Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
-        JobWindow window = new JobWindow(desk, outside, new WindowMenu.Jobs(
+        return new JobWindow(desk, outside, new WindowMenu.Jobs(
                 () -> begin(Optional.empty()),
                 () -> outside.open(null, near).ifPresent(this::openJob),
                 this::sample));
+    }
+
+    private void around(JobWindow window) {
+        Path file = window.desk().file().path().toAbsolutePath();
+        Path near = Optional.ofNullable(file.getParent()).orElse(file);
         window.around(new Reach.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
-        return window;
     }
 
     /** Where jobs live, if this job lives there; else the folder around the job's own. */
@@ -166,6 +170,9 @@ public final class Forms {
 
     private <W extends JFrame> W shown(W window) {
         open++;
+        if (window instanceof JobWindow job) {
+            around(job);
+        }
         window.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {

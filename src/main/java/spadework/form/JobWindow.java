@@ -152,20 +152,7 @@ final class JobWindow extends JFrame {
 
     /** Whether nothing is being reckoned, drawn or written. */
     boolean isIdle() {
-        return desk.isIdle() && sight.isIdle() && keeper.isIdle() && shelf.map(Shelf::isIdle).orElse(true);
-    }
-
-    /** What the shelf of this window looks through. */
-    void around(Reach.Around what) {
-        around = what;
-    }
-
-    /** Opens the shelf at one of its tabs. */
-    Shelf shelf(int tab) {
-        Shelf open = shelf.orElseGet(() -> new Shelf(new Reach(desk, around)));
-        shelf = Optional.of(open);
-        open.open(tab);
-        return open;
+        return desk.isIdle() && sight.isIdle() && keeper.isIdle();
     }
 
     /** Goes to a page. */
@@ -205,6 +192,27 @@ final class JobWindow extends JFrame {
     void lookUp() {
         beside.setSelectedIndex(BOOK);
         SwingUtilities.invokeLater(() -> book.words().requestFocusInWindow());
+    }
+
+    /** What the shelf of this window looks through. */
+    void around(Reach.Around what) {
+        around = what;
+    }
+
+    /** Opens the shelf at one of its tabs; it is put away with this window. */
+    Shelf shelf(int tab) {
+        if (shelf.isEmpty()) {
+            Shelf made = new Shelf(new Reach(desk, around));
+            shelf = Optional.of(made);
+            addWindowListener(new WindowAdapter() {
+                @Override
+                public void windowClosed(WindowEvent event) {
+                    made.leave();
+                }
+            });
+        }
+        shelf.get().open(tab);
+        return shelf.get();
     }
 
     private void take(LineItem item) {
@@ -297,7 +305,6 @@ final class JobWindow extends JFrame {
 
     /** Keeps what is not saved aside and closes; nothing is asked, nothing is lost. */
     void leave() {
-        shelf.ifPresent(Shelf::leave);
         keeper.close();
         desk.close();
         sight.close();

@@ -46,6 +46,7 @@ final class WindowMenu {
         show.add(item("light", "", () -> Looks.wear(false)));
         show.add(item("dark", "", () -> Looks.wear(true)));
         JMenu shelf = menu("shelf");
+        shelf.setMnemonic(Words.of("menu.shelf").charAt(1));
         for (int i = 0; i < SHELF.size(); i++) {
             int index = i;
             shelf.add(item("shelf." + SHELF.get(i), "ctrl shift " + SHELF_KEYS.get(i), () -> window.shelf(index)));

@@ -2,6 +2,8 @@ package spadework.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Window;
+import java.awt.event.KeyEvent;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -10,6 +12,8 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.stream.Stream;
 import javax.swing.JTabbedPane;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Workbook;
@@ -64,6 +68,52 @@ class ShelfBookTest {
                     .hasSizeGreaterThan(30);
             hand.type("shelf.find", "drain pipe");
             assertThat(codes(hand)).isEqualTo(codes(desk().find(List.of("drain", "pipe")))).isNotEmpty();
+        }
+    }
+
+    @Test
+    void keyOfTheMenuOpensTheShelfAndControlWPutsItAway() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
+            press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_B);
+            screen.waitFor(() -> shelves() == 1);
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            assertThat(shelves()).as("there is one shelf to a window").isEqualTo(1);
+            hand.type("shelf.find", "stone");
+            press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_W);
+            screen.waitFor(() -> shelves() == 0);
+        }
+    }
+
+    private static void press(OnScreen screen, int... keys) {
+        for (int key : keys) {
+            screen.robot().pressKey(key);
+        }
+        for (int key : keys) {
+            screen.robot().releaseKey(key);
+        }
+        screen.robot().waitForIdle();
+    }
+
+    private static long shelves() {
+        return Stream.of(Window.getWindows()).filter(window -> window instanceof Shelf && window.isVisible()).count();
+    }
+
+    @Test
+    void assemblyIsShownWithItsParts() throws IOException {
+        Files.writeString(book, before.replaceFirst("\\n  ]\\s*}\\s*$", Matcher.quoteReplacement("""
+
+                  ],
+                  "assemblies": [{"code": "CORNER-KIT", "name": "Outside corner, sealed twice", "driver": "corner",
+                    "parts": [{"item": "STONE-MACH", "each": "0.5 cy"}, {"item": "AC-LIFT", "each": "1 ea"}]}]
+                }
+                """)));
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            hand.type("shelf.find", "corner sealed");
+            assertThat(codes(hand)).containsExactly("CORNER-KIT");
+            assertThat(hand.text("shelf.parts")).contains("For each: corner", "0.5 of STONE-MACH   Drain stone No. 57, by machine");
+            screen.picture("light-shelf-assembly");
         }
     }
 
