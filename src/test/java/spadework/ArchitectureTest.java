@@ -63,7 +63,7 @@ class ArchitectureTest {
       pricesheet | money measure finding pricebook
       post      |
       office    | measure money finding job company pricebook law intake draft warranty register trench water takeoff safety figure pricing contract closeout bids whatif feedback drawing paperwork press listing pricesheet post
-      form      | money measure finding working draft pricebook takeoff pricing drawing press office
+      form      | money measure finding working draft pricebook takeoff pricing bids feedback drawing press office
       cli       | measure money finding job figure bids feedback office form
       """;
 

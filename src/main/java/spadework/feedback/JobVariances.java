@@ -18,6 +18,7 @@ import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 import spadework.pricebook.Labour;
 import spadework.pricebook.LineItem;
+import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.CrewHour;
 import spadework.pricing.PricedLine;
@@ -101,7 +102,8 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     item.code(), item.name(), item.unit(), quantity, actual.quantity(), hours, actual.hours(),
                     actual.material(), estimate, labourCame.plus(materialCame).plus(othersThere),
                     there.minus(estimate), labourCame.minus(labourThere), materialCame.minus(materialThere),
-                    perHour(quantity, hours), factor(materialCame, materialThere));
+                    perHour(quantity, hours), factor(materialCame, materialThere),
+                    item.material().map(Material::cost));
         }
 
         /** An estimated cost for the actual quantity; by the book where nothing was estimated. */

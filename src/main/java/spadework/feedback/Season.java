@@ -72,11 +72,15 @@ public record Season(List<JobVariances> jobs) {
                 variance -> variance.perHour(), rate -> plain(rate) + " " + item.unit().symbol()));
     }
 
-    /** A package costs as much more or less as the invoices did than the estimate for the same quantity. */
+    /**
+     * A package costs as much more or less than in the job's own book as the invoices did than the estimate for the same
+     * quantity. So a rate that was taken into today's book is not suggested again.
+     */
     private Optional<Suggestion> material(LineItem item, RateRule rule) {
         Optional<BigDecimal> cost = item.material().map(Material::cost).map(Dollars::amount);
         return cost.filter(amount -> amount.signum() > 0).flatMap(amount -> suggestion(item, "material/cost", amount, rule,
-                variance -> variance.materialFactor().map(factor -> factor.multiply(amount, MathContext.DECIMAL64)),
+                variance -> variance.materialFactor().flatMap(factor -> variance.packageCost().map(then ->
+                        factor.multiply(then.amount(), MathContext.DECIMAL64))),
                 rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
     }
 

@@ -24,6 +24,7 @@ import spadework.money.Dollars;
  * @param actual direct cost as it came
  * @param perHour production in the book's own terms: what the crew did in an hour, were nothing slowing it down
  * @param materialFactor invoices for each dollar of estimated material
+ * @param packageCost what a package cost in the book that the job was estimated with
  */
 public record Variance(
         String code,
@@ -40,7 +41,8 @@ public record Variance(
         Dollars productionError,
         Dollars priceError,
         Optional<BigDecimal> perHour,
-        Optional<BigDecimal> materialFactor) {
+        Optional<BigDecimal> materialFactor,
+        Optional<Dollars> packageCost) {
 
     /** Actual less estimate; the sum of the three errors. */
     public Dollars difference() {

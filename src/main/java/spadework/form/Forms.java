@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
@@ -134,8 +135,44 @@ public final class Forms {
                 this::sample));
     }
 
+    private void around(JobWindow window) {
+        Path file = window.desk().file().path().toAbsolutePath();
+        Path near = Optional.ofNullable(file.getParent()).orElse(file);
+        window.around(new Reach.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
+    }
+
+    /** Where jobs live, if this job lives there; else the folder around the job's own. */
+    private Path tree(Path near) {
+        Path around = Optional.ofNullable(near.getParent()).orElse(near);
+        return memory.jobs().map(Path::toAbsolutePath).filter(near::startsWith).orElse(around);
+    }
+
+    private static Stream<JobWindow> jobs() {
+        return Stream.of(Window.getWindows())
+                .filter(window -> window.isDisplayable() && window instanceof JobWindow)
+                .map(JobWindow.class::cast);
+    }
+
+    private static void bookMoved() {
+        jobs().map(JobWindow::desk).forEach(desk -> {
+            desk.office().readBooksAgain();
+            desk.reckon();
+        });
+    }
+
+    /** Brings the window forward that shows a job, or opens one. What is not saved in another stays there. */
+    private void forward(Path job) {
+        Path wanted = JobFile.of(job).toAbsolutePath().normalize();
+        jobs().filter(open -> open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
+                .findFirst()
+                .ifPresentOrElse(Window::toFront, () -> openJob(job));
+    }
+
     private <W extends JFrame> W shown(W window) {
         open++;
+        if (window instanceof JobWindow job) {
+            around(job);
+        }
         window.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {

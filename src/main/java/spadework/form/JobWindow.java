@@ -53,6 +53,8 @@ final class JobWindow extends JFrame {
     private final WorkingPane working;
     private final FoundPane found;
     private final BookPane book;
+    private Optional<Shelf> shelf = Optional.empty();
+    private Reach.Around around;
     private int at;
 
     JobWindow(Desk desk, Outside outside, WindowMenu.Jobs jobs) {
@@ -190,6 +192,27 @@ final class JobWindow extends JFrame {
     void lookUp() {
         beside.setSelectedIndex(BOOK);
         SwingUtilities.invokeLater(() -> book.words().requestFocusInWindow());
+    }
+
+    /** What the shelf of this window looks through. */
+    void around(Reach.Around what) {
+        around = what;
+    }
+
+    /** Opens the shelf at one of its tabs; it is put away with this window. */
+    Shelf shelf(int tab) {
+        if (shelf.isEmpty()) {
+            Shelf made = new Shelf(new Reach(desk, around));
+            shelf = Optional.of(made);
+            addWindowListener(new WindowAdapter() {
+                @Override
+                public void windowClosed(WindowEvent event) {
+                    made.leave();
+                }
+            });
+        }
+        shelf.get().open(tab);
+        return shelf.get();
     }
 
     private void take(LineItem item) {

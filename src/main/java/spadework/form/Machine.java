@@ -29,6 +29,13 @@ final class Machine implements Outside {
     }
 
     @Override
+    public Optional<Path> openTable(Component over, Path from) {
+        JFileChooser chooser = new JFileChooser(from.toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter(Words.of("open.tables"), "xlsx", "csv"));
+        return chosen(chooser, chooser.showOpenDialog(over));
+    }
+
+    @Override
     public Optional<Path> folder(Component over, Path from) {
         JFileChooser chooser = new JFileChooser(from.toFile());
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);

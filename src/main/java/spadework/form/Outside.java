@@ -14,6 +14,11 @@ interface Outside {
     /** Which job to open. */
     Optional<Path> open(Component over, Path from);
 
+    /** Which workbook or list to read. */
+    default Optional<Path> openTable(Component over, Path from) {
+        return open(over, from);
+    }
+
     /** Which folder to use. */
     Optional<Path> folder(Component over, Path from);
 

@@ -1,5 +1,6 @@
 package spadework.form;
 
+import java.util.List;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -9,6 +10,8 @@ import javax.swing.KeyStroke;
 final class WindowMenu {
     private static final int STATIONS = 7;
     private static final int PANES = 5;
+    private static final List<String> SHELF = List.of("book", "sheets", "bids", "feedback", "otherwise");
+    private static final List<String> SHELF_KEYS = List.of("B", "W", "O", "F", "P");
 
     private WindowMenu() {}
 
@@ -42,10 +45,17 @@ final class WindowMenu {
         show.addSeparator();
         show.add(item("light", "", () -> Looks.wear(false)));
         show.add(item("dark", "", () -> Looks.wear(true)));
+        JMenu shelf = menu("shelf");
+        shelf.setMnemonic(Words.of("menu.shelf").charAt(1));
+        for (int i = 0; i < SHELF.size(); i++) {
+            int index = i;
+            shelf.add(item("shelf." + SHELF.get(i), "ctrl shift " + SHELF_KEYS.get(i), () -> window.shelf(index)));
+        }
         bar.add(job);
         bar.add(edit);
         bar.add(go);
         bar.add(show);
+        bar.add(shelf);
         return bar;
     }
 

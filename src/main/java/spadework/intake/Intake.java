@@ -126,6 +126,12 @@ public final class Intake {
         return sheet.faults().stream().sorted(BY_PLACE).toList();
     }
 
+    /** Reads company, price book and state rules again from their files, as one of them may have changed. */
+    public void readAgain() {
+        shops.clear();
+        rules.clear();
+    }
+
     /** The price book that a job file at that place has; nothing if there is none without fault. */
     public Optional<PriceBook> book(Path file) {
         Shop shop = shop(Nearby.folderOf(file));

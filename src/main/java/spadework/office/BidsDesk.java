@@ -18,6 +18,39 @@ public final class BidsDesk {
     private BidsDesk() {}
 
     /**
+     * What was found in a tree.
+     *
+     * @param unread files that are left out, and why
+     */
+    public record Found<T>(List<T> rows, List<String> unread) {
+
+        public Found {
+            rows = List.copyOf(rows);
+            unread = List.copyOf(unread);
+        }
+    }
+
+    /** The bids of {@link #list} as rows. */
+    public static Found<BidRow> rows(Path tree, LocalDate on, Optional<Standing> standing, List<String> words)
+            throws IOException {
+        BidReader reader = new BidReader();
+        List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(tree, file -> reader.read(file, bid ->
+                standing.filter(wanted -> wanted != bid.standing()).isEmpty() && BidWords.holds(bid, words)
+                        ? Optional.of(BidRow.of(bid, on, file.toString()))
+                        : Optional.empty()));
+        return new Found<>(
+                read.stream().flatMap(one -> one.drawn().stream()).flatMap(Optional::stream).toList(), unread(read));
+    }
+
+    /** The uses of {@link #history} as rows. */
+    public static Found<Use> uses(String code, Path tree) throws IOException {
+        BidReader reader = new BidReader();
+        List<BidReader.Read<List<Use>>> read = JobTree.each(
+                tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
+        return new Found<>(read.stream().flatMap(one -> one.drawn().stream()).flatMap(List::stream).toList(), unread(read));
+    }
+
+    /**
      * All bids with where they stand.
      *
      * @param standing only those that stand so
@@ -25,27 +58,20 @@ public final class BidsDesk {
      */
     public static Reply list(Path tree, LocalDate on, Optional<Standing> standing, List<String> words, boolean json)
             throws IOException {
-        BidReader reader = new BidReader();
-        List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(tree, file -> reader.read(file, bid ->
-                standing.filter(wanted -> wanted != bid.standing()).isEmpty() && BidWords.holds(bid, words)
-                        ? Optional.of(BidRow.of(bid, on, file.toString()))
-                        : Optional.empty()));
-        List<BidRow> rows = read.stream().flatMap(one -> one.drawn().stream()).flatMap(Optional::stream).toList();
+        Found<BidRow> found = rows(tree, on, standing, words);
         List<String> out = json
-                ? List.of(BidsListing.of(on, rows))
-                : Columns.of(rows.stream().map(row -> row(row, on)).toList());
-        return Reply.done(out).andWrong(unread(read));
+                ? List.of(BidsListing.of(on, found.rows()))
+                : Columns.of(found.rows().stream().map(row -> row(row, on)).toList());
+        return Reply.done(out).andWrong(found.unread());
     }
 
     /** Every use of a line item. */
     public static Reply history(String code, Path tree, boolean json) throws IOException {
-        BidReader reader = new BidReader();
-        List<BidReader.Read<List<Use>>> read = JobTree.each(
-                tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
-        List<Use> uses = read.stream().flatMap(one -> one.drawn().stream()).flatMap(List::stream).toList();
-        List<String> out =
-                json ? List.of(BidsListing.of(code, uses)) : Columns.of(uses.stream().map(BidsDesk::row).toList());
-        return Reply.done(out).andWrong(unread(read));
+        Found<Use> found = uses(code, tree);
+        List<String> out = json
+                ? List.of(BidsListing.of(code, found.rows()))
+                : Columns.of(found.rows().stream().map(BidsDesk::row).toList());
+        return Reply.done(out).andWrong(found.unread());
     }
 
     static <T> List<String> unread(List<BidReader.Read<T>> read) {

@@ -25,10 +25,12 @@ import spadework.register.AtomicFile;
 /** Work on a price book file. What is changed is read as a job would read it before it is written. */
 public final class BookDesk {
     private final Path file;
+    private final boolean writes;
     private final Intake intake = new Intake();
 
-    private BookDesk(Path file) {
+    private BookDesk(Path file, boolean writes) {
         this.file = file;
+        this.writes = writes;
     }
 
     /**
@@ -40,13 +42,18 @@ public final class BookDesk {
     public static BookDesk at(Optional<Path> book) throws IOException {
         Path file = book.or(() -> Intake.bookOf(Path.of("")))
                 .orElseThrow(() -> new IOException("no price-book.json here or in a folder above; name it with --book"));
-        return new BookDesk(file);
+        return new BookDesk(file, true);
     }
 
     /** The desk of a price book; where it is left out, of the nearest to a folder or a job. */
     public static BookDesk near(Optional<Path> book, Path tree) throws IOException {
         Path folder = Files.isRegularFile(tree) ? tree.toAbsolutePath().getParent() : tree;
         return at(book.or(() -> Intake.bookOf(folder)));
+    }
+
+    /** A desk of the same book that tells what would move, or what is wrong, and writes nothing. */
+    public BookDesk trial() {
+        return new BookDesk(file, false);
     }
 
     /** The items as a table, of the sections and codes that match; retired ones only where they are asked for. */
@@ -153,7 +160,8 @@ public final class BookDesk {
         return Reply.done(moved);
     }
 
-    Path file() {
+    /** The file that is worked on. */
+    public Path file() {
         return file;
     }
 
@@ -166,6 +174,9 @@ public final class BookDesk {
     }
 
     void write(BookDraft book) throws IOException {
+        if (!writes) {
+            return;
+        }
         AtomicFile.write(file.toAbsolutePath(), book.text().getBytes(StandardCharsets.UTF_8));
     }
 

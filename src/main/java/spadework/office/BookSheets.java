@@ -64,6 +64,18 @@ public final class BookSheets {
      * @param map for a supplier's list, the map of its columns; without it the file is an exported workbook
      */
     public Reply take(Path file, Optional<Path> map, Saving saving) throws IOException {
+        Reply cells = cells(file, map, saving);
+        if (!cells.done()) {
+            return cells;
+        }
+        List<String> told = new ArrayList<>(cells.out());
+        told.add(told.isEmpty() ? "Nothing differs from the book."
+                : saving.save() ? "Written to " + desk.file() + "." : "Nothing written yet; add --save to write it.");
+        return Reply.done(told);
+    }
+
+    /** The same, told as the changed cells alone. */
+    public Reply cells(Path file, Optional<Path> map, Saving saving) throws IOException {
         ReadBook read = desk.read();
         Optional<ReadMap> mapped = map.map(Intake::readSupplierMap);
         List<Fault> before = new ArrayList<>(read.faults());
@@ -115,8 +127,6 @@ public final class BookSheets {
         if (saving.save() && !told.isEmpty()) {
             desk.write(draft);
         }
-        told.add(told.isEmpty() ? "Nothing differs from the book."
-                : saving.save() ? "Written to " + desk.file() + "." : "Nothing written yet; add --save to write it.");
         return Reply.done(told);
     }
 

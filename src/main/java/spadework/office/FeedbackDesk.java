@@ -48,6 +48,30 @@ public final class FeedbackDesk {
         this.rule = rule;
     }
 
+    /**
+     * What closed jobs teach.
+     *
+     * @param unread files that are left out, and why
+     */
+    public record Lesson(Season season, List<Suggestion> suggestions, List<String> unread) {
+
+        public Lesson {
+            suggestions = List.copyOf(suggestions);
+            unread = List.copyOf(unread);
+        }
+    }
+
+    /** The feedback with the rates that follow; a season without jobs where none is closed with actuals. */
+    public Lesson lesson() throws IOException {
+        Heard heard = hear();
+        return new Lesson(heard.season, suggestions(heard.season), heard.wrong);
+    }
+
+    /** Writes one suggested rate into the book, dated, with the jobs as the reason. */
+    public Reply accept(Suggestion one, LocalDate on) throws IOException {
+        return book.change(one.code(), Map.of(one.what(), one.to()), on, one.reason());
+    }
+
     /** The feedback in a table, with the rates that follow and their evidence. */
     public Reply tell() throws IOException {
         Heard heard = hear();
@@ -111,7 +135,7 @@ public final class FeedbackDesk {
         List<String> out = new ArrayList<>();
         for (Suggestion one : suggestions) {
             if (codes.contains(one.code())) {
-                Reply told = book.change(one.code(), Map.of(one.what(), one.to()), on, one.reason());
+                Reply told = accept(one, on);
                 out.addAll(told.out());
                 if (!told.done()) {
                     return new Reply(out, told.err(), false);

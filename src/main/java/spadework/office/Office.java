@@ -76,6 +76,11 @@ public final class Office {
         }
     }
 
+    /** Prices what comes next by the books as their files have them now. */
+    public void readBooksAgain() {
+        intake.readAgain();
+    }
+
     /** The price book that a job at that place has, if it can be read. */
     public Optional<PriceBook> book(Path file) {
         return intake.book(file);

@@ -26,8 +26,27 @@ public final class Otherwise {
 
     private Otherwise() {}
 
+    /**
+     * Prices side by side.
+     *
+     * @param rows the first names the columns; the first cell of each other one says what it is
+     */
+    public record Beside(List<List<String>> rows, List<Fault> faults) {
+
+        public Beside {
+            rows = List.copyOf(rows);
+            faults = List.copyOf(faults);
+        }
+    }
+
     /** The agreed work side by side: as it is, and once for each of the settings. */
     public static Reply sideBySide(Bid bid, List<String> typed) {
+        Beside beside = beside(bid, typed);
+        return beside.faults.isEmpty() ? Reply.done(Columns.of(beside.rows)) : Reply.refused(beside.faults);
+    }
+
+    /** The same in cells. */
+    public static Beside beside(Bid bid, List<String> typed) {
         Case asItIs = of(bid);
         Map<String, Case> cases = new LinkedHashMap<>(Map.of(AS_IT_IS, asItIs));
         List<Fault> faults = new ArrayList<>();
@@ -38,7 +57,7 @@ public final class Otherwise {
                 cases.put(one, settings.change().apply(asItIs));
             }
         }
-        return faults.isEmpty() ? Reply.done(table(cases)) : Reply.refused(faults);
+        return new Beside(faults.isEmpty() ? table(cases) : List.of(), faults);
     }
 
     /** Quantiles of the price, with their meaning. */
@@ -71,7 +90,7 @@ public final class Otherwise {
         return new Case(bid.dossier().job(), bid.dossier().company(), bid.dossier().book());
     }
 
-    private static List<String> table(Map<String, Case> cases) {
+    private static List<List<String>> table(Map<String, Case> cases) {
         Map<String, Quote> quotes = new LinkedHashMap<>();
         cases.forEach((name, one) -> quotes.put(name, one.quote()));
         Set<String> sections = new LinkedHashSet<>();
@@ -90,7 +109,7 @@ public final class Otherwise {
         rows.add(row("Left after overhead",
                 quotes.entrySet().stream().map(one -> left(cases.get(one.getKey()), one.getValue())).toList()));
         rows.add(row("Crew hours", quotes.values().stream().map(Otherwise::hours).toList()));
-        return Columns.of(rows);
+        return rows;
     }
 
     private static List<String> row(String name, List<String> cells) {

@@ -31,10 +31,26 @@ import spadework.takeoff.Measuring;
  * bid that was never issued it is the one that the book gave on its date, as the book's history tells.
  */
 public final class RepriceDesk {
+    /** What stands above the faults of a bid that cannot be saved under its new date alone. */
+    public static final String NEEDS_DAYS = "Not saved; give the work new days with --start and --finish:";
+
     private final Intake intake = new Intake();
 
     /** The dates that a saved bid gets. */
     public record Dates(LocalDate issued, Optional<LocalDate> start, Optional<LocalDate> finish) {}
+
+    /**
+     * What moves in a bid.
+     *
+     * @param was the day of the old price
+     * @param refused why the bid cannot be priced anew; then there is nothing else
+     */
+    public record Moves(Optional<LocalDate> was, Optional<Repricing> moved, List<String> refused) {
+
+        public Moves {
+            refused = List.copyOf(refused);
+        }
+    }
 
     /**
      * Shows what moves, line by line, and saves the bid under a new date if that is wanted.
@@ -42,20 +58,33 @@ public final class RepriceDesk {
      * @throws IOException if a file cannot be read or written
      */
     public Reply reprice(Path job, Dates dates, boolean save) throws IOException {
+        Moves moves = moves(job, dates.issued());
+        if (!moves.refused.isEmpty()) {
+            return new Reply(List.of(), moves.refused, false);
+        }
+        List<String> out = new ArrayList<>(table(moves.was.orElseThrow(), dates.issued(), moves.moved.orElseThrow()));
+        return save ? saved(Intake.fileOf(job), dates, out) : Reply.done(out);
+    }
+
+    /** The lines that move when a bid is priced on a day with the books of now; nothing is written. */
+    public Moves moves(Path job, LocalDate issued) throws IOException {
         Path file = Intake.fileOf(job);
         Records records = Records.beside(file);
         if (records.contract().isPresent()) {
-            return new Reply(List.of(), List.of(file + ": the contract is signed and its price stands."), false);
+            return refused(List.of(file + ": the contract is signed and its price stands."));
         }
         Reading now = intake.read(file);
         Reading then = then(file, records, now);
         if (!(now instanceof Understood live) || !(then instanceof Understood old)) {
-            return Reply.refused(((Refused) (now instanceof Refused ? now : then)).faults());
+            return refused(((Refused) (now instanceof Refused ? now : then)).faults().stream().map(Fault::text).toList());
         }
-        Repricing moved = Repricing.between(
-                old.job().issued(), priced(old, old.job().issued()), priced(live, dates.issued()));
-        List<String> out = new ArrayList<>(table(old.job(), dates.issued(), moved));
-        return save ? saved(file, dates, out) : Reply.done(out);
+        LocalDate was = old.job().issued();
+        Repricing moved = Repricing.between(was, priced(old, was), priced(live, issued));
+        return new Moves(Optional.of(was), Optional.of(moved), List.of());
+    }
+
+    private static Moves refused(List<String> why) {
+        return new Moves(Optional.empty(), Optional.empty(), why);
     }
 
     private Reading then(Path file, Records records, Reading now) throws IOException {
@@ -87,7 +116,7 @@ public final class RepriceDesk {
                 .with("/schedule/latestFinish", dates.finish().map(LocalDate::toString));
         Reading reading = intake.read(text.text(), file);
         if (reading instanceof Refused refused) {
-            List<String> wrong = new ArrayList<>(List.of("Not saved; give the work new days with --start and --finish:"));
+            List<String> wrong = new ArrayList<>(List.of(NEEDS_DAYS));
             refused.faults().stream().map(Fault::text).forEach(wrong::add);
             return new Reply(out, wrong, false);
         }
@@ -96,7 +125,7 @@ public final class RepriceDesk {
         return Reply.done(out);
     }
 
-    private static List<String> table(Job old, LocalDate on, Repricing moved) {
+    private static List<String> table(LocalDate was, LocalDate on, Repricing moved) {
         List<List<String>> rows = new ArrayList<>();
         for (LineMove move : moved.moves()) {
             rows.add(List.of(
@@ -111,7 +140,7 @@ public final class RepriceDesk {
             move.changes().forEach(change -> rows.add(List.of("", "  " + told(change))));
         }
         rows.add(List.of("", "rounding of sections, minimum, sales tax", "", "", signed(moved.rest())));
-        rows.add(List.of("", "total, " + old.issued() + " and " + on, moved.before().text(), moved.after().text(),
+        rows.add(List.of("", "total, " + was + " and " + on, moved.before().text(), moved.after().text(),
                 signed(moved.difference())));
         return Columns.of(rows);
     }

@@ -58,11 +58,11 @@ class EveryControlTest {
         }
     }
 
-    private static boolean takesTheKeyboard(JComponent component) {
+    static boolean takesTheKeyboard(JComponent component) {
         boolean frame = component instanceof JScrollPane || component instanceof JViewport || component instanceof JScrollBar;
         return component.isShowing() && component.isFocusable() && component.isEnabled() && !frame
                 && component.getClass().getName().matches(
-                        "javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|TabbedPane|SplitPane|ToggleButton)"
+                        "javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|RadioButton|TabbedPane|SplitPane|ToggleButton)"
                                 + "|spadework.form.*(Stake|Grid|Picture)");
     }
 

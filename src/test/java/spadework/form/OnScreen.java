@@ -162,7 +162,8 @@ final class OnScreen implements AutoCloseable {
 
     /** Waits until nothing is being reckoned, drawn or written. */
     void settle() {
-        waitFor(() -> !(window.target() instanceof JobWindow job) || ask(job::isIdle));
+        waitFor(() -> window.target() instanceof Shelf shelf ? ask(shelf::isIdle)
+                : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
     }
 
     void waitFor(BooleanSupplier done) {

@@ -83,6 +83,13 @@ class FeedbackDeskTest {
     }
 
     @Test
+    void acceptedCostOfMaterialIsNotSuggestedAgain() throws IOException {
+        assertThat(desk(root, RateRule.MEDIAN).tell().out()).anyMatch(line -> line.startsWith("STONE-MACH material/cost: "));
+        desk(root, RateRule.MEDIAN).accept(List.of("STONE-MACH"), DECEMBER);
+        assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.matches("STONE-MACH (material|labour)/.*"));
+    }
+
+    @Test
     void signedPriceStaysWhenTheBookLearns() throws IOException {
         String total = ((Bid) Office.with(Optional.empty()).bid(root.resolve("second"))).total().text();
         desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH", "STONE-MACH"), DECEMBER);

@@ -1,0 +1,182 @@
+package spadework.form;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JButton;
+import javax.swing.JCheckBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import spadework.office.OpenBook;
+import spadework.office.Reply;
+import spadework.pricebook.LineItem;
+
+/** An item of the book with all its values, to be changed, given up, or taken as the start of another. */
+final class ItemPane extends JPanel {
+    private final JLabel head = PlainText.of(new JLabel(" "));
+    private final JTextArea from = Plain.told("shelf.from");
+    private final JCheckBox every = new JCheckBox(Words.of("shelf.every"));
+    private final ItemSheet sheet = new ItemSheet();
+    private final ItemGrid grid = new ItemGrid(sheet);
+    private final Slip code = new Slip("shelf.code", "");
+    private final Slip day;
+    private final Slip reason = new Slip("shelf.reason", "");
+    private final JTextArea moves = Plain.lines("shelf.moves");
+    private final JButton write;
+    private final Consumer<BookStep> trial;
+    private Optional<LineItem> item = Optional.empty();
+    private Optional<OpenBook.Entry> entry = Optional.empty();
+    private boolean fresh;
+    private boolean showing;
+    private Optional<BookStep> pending = Optional.empty();
+
+    /**
+     * Makes the pane.
+     *
+     * @param trial asks what a step would move; {@link #told} gets the answer
+     * @param writing writes a step that was told
+     */
+    ItemPane(LocalDate today, Consumer<BookStep> trial, Consumer<BookStep> writing) {
+        super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][][]"));
+        this.trial = trial;
+        day = new Slip("shelf.on", today.toString());
+        head.putClientProperty("FlatLaf.styleClass", "h4");
+        head.setName("shelf.head");
+        every.setName("shelf.every");
+        every.addActionListener(event -> showValues());
+        write = Plain.button("shelf.write", () -> pending.ifPresent(writing));
+        JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[grow,fill][]"));
+        top.add(head, "wmin 60");
+        top.add(every, "wrap");
+        top.add(from, "span 2, wmin 60, h 44!");
+        add(top);
+        code.panel().setVisible(false);
+        add(code.panel(), "wmin 60");
+        add(new JScrollPane(grid), "hmin 120, wmin 80");
+        JPanel why = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[120!,fill][grow,fill]"));
+        why.add(day.panel(), "top");
+        why.add(reason.panel(), "top, wmin 60");
+        add(why);
+        add(Plain.row(List.of(Plain.button("shelf.show", this::tryIt), write, Plain.button("shelf.retire", this::giveUp),
+                Plain.button("shelf.like", () -> begin(item)), Plain.button("shelf.new", () -> begin(Optional.empty())))));
+        add(new JScrollPane(moves), "h 92!, wmin 80");
+        sheet.addTableModelListener(event -> forget());
+        List.of(code, day, reason).forEach(slip -> slip.onTyped(this::forget));
+        show(Optional.empty(), Optional.empty());
+    }
+
+    /** Shows an item as it stands in the book. */
+    void show(Optional<LineItem> chosen, Optional<OpenBook.Entry> written) {
+        item = chosen;
+        entry = written;
+        fresh = false;
+        showAll();
+    }
+
+    private void begin(Optional<LineItem> like) {
+        fresh = true;
+        if (like.isEmpty()) {
+            item = Optional.empty();
+            entry = Optional.empty();
+        }
+        showAll();
+        code.field().setText("");
+        code.field().requestFocusInWindow();
+    }
+
+    private void showAll() {
+        code.panel().setVisible(fresh);
+        head.setText(fresh ? item.map(one -> Words.of("shelf.head.like", one.code())).orElse(Words.of("shelf.head.new"))
+                : item.map(one -> Words.of("shelf.head.item", one.code(), one.name())).orElse(Words.of("shelf.head.none")));
+        from.setText(fresh ? "" : item.map(this::from).orElse(""));
+        showValues();
+        Plain.say(moves, "");
+        revalidate();
+    }
+
+    private String from(LineItem one) {
+        String source = Words.of("shelf.source", one.source().text(), one.source().on(),
+                one.goodUntil().map(last -> Words.of("shelf.until", last)).orElse(Words.of("shelf.until.open")));
+        String end = one.retired().map(gone -> " " + Words.of("shelf.retired", gone.on(), gone.reason())).orElse("");
+        return source + end + (entry.filter(OpenBook.Entry::bundled).isPresent() ? " " + Words.of("shelf.bundled") : "");
+    }
+
+    private void showValues() {
+        stopEditing();
+        showing = true;
+        sheet.show(entry.map(OpenBook.Entry::values).orElse(Map.of()), every.isSelected() || fresh && item.isEmpty());
+        showing = false;
+        forget();
+    }
+
+    private void stopEditing() {
+        if (grid.isEditing() && !grid.getCellEditor().stopCellEditing()) {
+            grid.getCellEditor().cancelCellEditing();
+        }
+    }
+
+    private void forget() {
+        if (!showing) {
+            pending = Optional.empty();
+            write.setEnabled(false);
+        }
+    }
+
+    /** What goes with every step: a day and a reason; both are marked where they are missing. */
+    private boolean isReasoned() {
+        stopEditing();
+        boolean dayFits = day.isDay(true);
+        boolean reasonFits = reason.needed().isPresent();
+        return dayFits && reasonFits;
+    }
+
+    private void tryIt() {
+        boolean named = !fresh || code.needed().isPresent();
+        if (isReasoned() && named && (fresh || item.isPresent())) {
+            Map<String, String> values = sheet.changed();
+            LocalDate on = day.day().orElseThrow();
+            String why = reason.text();
+            String own = fresh ? code.text() : item.orElseThrow().code();
+            Optional<String> like = item.map(LineItem::code);
+            ask(fresh ? desk -> desk.add(own, like, values, on, why) : desk -> desk.change(own, values, on, why));
+        }
+    }
+
+    private void giveUp() {
+        if (item.isPresent() && !fresh && isReasoned()) {
+            String own = item.get().code();
+            LocalDate on = day.day().orElseThrow();
+            String why = reason.text();
+            ask(desk -> desk.retire(own, on, why));
+        }
+    }
+
+    private void ask(BookStep step) {
+        pending = Optional.of(step);
+        write.setEnabled(false);
+        trial.accept(step);
+    }
+
+    /** Tells what a step would move; it may be written if it is the one asked for last and nothing is wrong. */
+    void told(BookStep step, Reply reply) {
+        boolean moves = reply.done() && reply.out().stream().anyMatch(line -> line.contains(" → "));
+        Plain.say(this.moves, String.join("\n", reply.done() ? reply.out() : reply.err()));
+        write.setEnabled(moves && pending.filter(asked -> asked == step).isPresent());
+    }
+
+    /** Tells what was written. */
+    void written(Reply reply) {
+        reason.field().setText("");
+        Plain.say(moves, reply.done() ? Words.of("shelf.written", String.join("\n", reply.out()))
+                : String.join("\n", reply.err()));
+    }
+
+    ItemGrid grid() {
+        return grid;
+    }
+}

@@ -1,0 +1,169 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JTabbedPane;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.office.BidsDesk;
+import spadework.office.BookDesk;
+import spadework.office.Reply;
+import spadework.samples.BidTree;
+
+/** Old bids in the window are those that the commands list; they are opened, copied and priced anew. */
+@WindowTest
+class ShelfBidsTest {
+    private static final int BOOK = 0;
+    private static final int BIDS = 2;
+    private static final int USED = 2;
+    private static final int REPRICE = 1;
+    private static final LocalDate TODAY = OnScreen.TODAY;
+
+    @TempDir
+    Path root;
+
+    private Path tree;
+    private Path job;
+
+    @BeforeEach
+    void make() throws IOException {
+        tree = root.resolve("jobs");
+        BidTree.make(tree, 10);
+        job = tree.resolve("000/J-00000/job.json");
+    }
+
+    private ShelfHand open(OnScreen screen, int tab) {
+        screen.remembered().folder = Optional.of(tree);
+        screen.show(() -> screen.forms().openJob(job));
+        screen.settle();
+        return ShelfHand.open(screen, tab);
+    }
+
+    private static List<String> flat(Reply reply) {
+        return reply.out().stream().map(line -> line.replaceAll(" +", " ")).toList();
+    }
+
+    private static List<JobWindow> windows() {
+        return Stream.of(Window.getWindows())
+                .filter(window -> window.isDisplayable() && window instanceof JobWindow)
+                .map(JobWindow.class::cast).toList();
+    }
+
+    @Test
+    void bidsAreThoseOfTheCommandAndAreFoundByWords() throws IOException {
+        try (OnScreen screen = new OnScreen()) {
+            ShelfHand hand = open(screen, BIDS);
+            Reply told = BidsDesk.list(tree, TODAY, Optional.empty(), List.of(), false);
+            assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
+            assertThat(hand.cells("shelf.bids")).extracting(row -> row.get(1)).contains("draft", "issued", "accepted", "lost");
+            hand.type("bids.find", "sump");
+            screen.settle();
+            assertThat(bids(hand)).isEqualTo(flat(BidsDesk.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))
+                    .hasSizeBetween(1, 9);
+        }
+    }
+
+    /** The rows in the spelling of the command. */
+    private static List<String> bids(ShelfHand hand) {
+        return hand.cells("shelf.bids").stream()
+                .map(row -> String.join(" ", row.get(0), row.get(1), row.get(2),
+                        row.get(3).isEmpty() ? "" : row.get(3).startsWith("over since ")
+                                ? row.get(3).replace("over since", "expired") : "until " + row.get(3),
+                        row.get(4) + " days", row.get(5), row.get(6), row.get(7), row.get(8)).replaceAll(" +", " "))
+                .toList();
+    }
+
+    @Test
+    void usesOfAnItemAreThoseOfTheCommandAndOpenTheirBid() throws IOException {
+        try (OnScreen screen = new OnScreen()) {
+            ShelfHand hand = open(screen, BOOK);
+            hand.type("shelf.find", "DIG-MACH");
+            JTabbedPane about = hand.find(JTabbedPane.class, "shelf.about");
+            GuiActionRunner.execute(() -> about.setSelectedIndex(USED));
+            screen.settle();
+            List<String> uses = hand.cells("shelf.uses").stream()
+                    .map(row -> String.join(" ", row).replaceAll(" +", " ")).toList();
+            assertThat(uses).isEqualTo(flat(BidsDesk.history("DIG-MACH", tree, false))).hasSizeGreaterThan(9);
+            screen.picture("light-shelf-uses");
+            int before = windows().size();
+            hand.click("shelf.uses", 0, hand.cells("shelf.uses").get(3).get(0));
+            hand.press("shelf.uses.open");
+            assertThat(windows()).hasSize(before + 1);
+        }
+    }
+
+    @Test
+    void bidOpensByEnterAndWhatIsNotSavedStaysWhereItIs() throws IOException {
+        try (OnScreen screen = new OnScreen()) {
+            ShelfHand hand = open(screen, BIDS);
+            JobWindow first = windows().get(0);
+            GuiActionRunner.execute(() -> first.desk().edit(first.desk().draft().typed("/title", "Not saved yet")));
+            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
+            hand.key(KeyEvent.VK_ENTER);
+            assertThat(windows()).hasSize(2);
+            assertThat(screen.ask(() -> first.desk().draft().shown("/title"))).isEqualTo("Not saved yet");
+            assertThat(Files.readString(job)).doesNotContain("Not saved yet");
+            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
+            hand.press("copy.take.ITEMS");
+            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
+            hand.key(KeyEvent.VK_ENTER);
+            assertThat(windows()).as("the bid that is open already comes forward").hasSize(2);
+        }
+    }
+
+    @Test
+    void bidIsCopiedWithWhatWasChosen() throws IOException {
+        try (OnScreen screen = new OnScreen()) {
+            ShelfHand hand = open(screen, BIDS);
+            hand.type("copy.number", "2026-077");
+            hand.type("copy.customer", "Juniper Ostrand");
+            hand.press("copy.take.TERMS");
+            hand.press("copy.make");
+            Path copy = tree.resolve("2026-077/job.json");
+            assertThat(copy).exists();
+            assertThat(Files.readString(copy)).contains("Juniper Ostrand", "\"walls\"", "2026-08-10")
+                    .doesNotContain("\"condition\"", "\"payments\"", "Ida Wrenfield");
+            assertThat(hand.lines("copy.told").get(0)).isEqualTo(copy.toString());
+            hand.press("copy.make");
+            assertThat(hand.text("copy.told")).contains("is there already; nothing was written");
+            hand.type("copy.number", "2026-077");
+        }
+    }
+
+    @Test
+    void bidIsPricedAnewLineByLineBeforeItIsSaved() throws IOException {
+        try (OnScreen screen = new OnScreen()) {
+            BookDesk.at(Optional.of(tree.resolve("price-book.json"))).change("STONE-MACH",
+                    Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
+            String before = Files.readString(job);
+            ShelfHand hand = open(screen, BIDS);
+            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(0).get(0));
+            JTabbedPane below = hand.find(JTabbedPane.class, "bids.below");
+            GuiActionRunner.execute(() -> below.setSelectedIndex(REPRICE));
+            hand.press("reprice.look");
+            List<List<String>> rows = hand.cells("reprice.moves");
+            assertThat(rows).anyMatch(row -> row.get(0).equals("STONE-MACH")
+                    && row.get(5).equals("material: 2026-08-01 August list"));
+            assertThat(rows.get(rows.size() - 1).get(1)).isEqualTo("Total");
+            assertThat(Files.readString(job)).as("nothing is saved by looking").isEqualTo(before);
+            screen.picture("light-shelf-reprice");
+            hand.type("reprice.start", "2026-09-28");
+            hand.type("reprice.finish", "2026-10-16");
+            hand.press("reprice.save");
+            assertThat(hand.text("reprice.told")).isEqualTo("Saved with the date 2026-08-10.");
+            assertThat(Files.readString(job)).contains("2026-08-10", "2026-09-28").isNotEqualTo(before);
+        }
+    }
+}

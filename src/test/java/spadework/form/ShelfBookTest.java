@@ -1,0 +1,245 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Window;
+import java.awt.event.KeyEvent;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.stream.Stream;
+import javax.swing.JTabbedPane;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.money.Dollars;
+import spadework.office.BookDesk;
+import spadework.office.Reply;
+import spadework.pricesheet.PriceColumn;
+
+/** The price book in the window: what it lists, and what is written when somebody says so. */
+@WindowTest
+class ShelfBookTest {
+    private static final int BOOK = 0;
+    private static final int SHEETS = 1;
+    private static final int PAST = 1;
+
+    @TempDir
+    Path folder;
+
+    private Path job;
+    private Path book;
+    private String before;
+
+    @BeforeEach
+    void copy() throws IOException {
+        job = Copies.of("block-basement-to-swale", folder);
+        book = folder.resolve("price-book.json");
+        before = Files.readString(book);
+    }
+
+    private BookDesk desk() throws IOException {
+        return BookDesk.at(Optional.of(book));
+    }
+
+    private static List<String> codes(Reply reply) {
+        return reply.out().stream().map(line -> line.split(" ")[0]).toList();
+    }
+
+    private static List<String> codes(ShelfHand hand) {
+        return hand.cells("shelf.items").stream().map(row -> row.get(0)).toList();
+    }
+
+    @Test
+    void itemsAreThoseOfTheCommandsAndAreFoundByWords() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            assertThat(codes(hand)).isEqualTo(codes(desk().list(Optional.empty(), false, Optional.empty())))
+                    .hasSizeGreaterThan(30);
+            hand.type("shelf.find", "drain pipe");
+            assertThat(codes(hand)).isEqualTo(codes(desk().find(List.of("drain", "pipe")))).isNotEmpty();
+        }
+    }
+
+    @Test
+    void keyOfTheMenuOpensTheShelfAndControlWPutsItAway() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
+            press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_B);
+            screen.waitFor(() -> shelves() == 1);
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            assertThat(shelves()).as("there is one shelf to a window").isEqualTo(1);
+            hand.type("shelf.find", "stone");
+            press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_W);
+            screen.waitFor(() -> shelves() == 0);
+        }
+    }
+
+    private static void press(OnScreen screen, int... keys) {
+        for (int key : keys) {
+            screen.robot().pressKey(key);
+        }
+        for (int key : keys) {
+            screen.robot().releaseKey(key);
+        }
+        screen.robot().waitForIdle();
+    }
+
+    private static long shelves() {
+        return Stream.of(Window.getWindows()).filter(window -> window instanceof Shelf && window.isVisible()).count();
+    }
+
+    @Test
+    void assemblyIsShownWithItsParts() throws IOException {
+        Files.writeString(book, before.replaceFirst("\\n  ]\\s*}\\s*$", Matcher.quoteReplacement("""
+
+                  ],
+                  "assemblies": [{"code": "CORNER-KIT", "name": "Outside corner, sealed twice", "driver": "corner",
+                    "parts": [{"item": "STONE-MACH", "each": "0.5 cy"}, {"item": "AC-LIFT", "each": "1 ea"}]}]
+                }
+                """)));
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            hand.type("shelf.find", "corner sealed");
+            assertThat(codes(hand)).containsExactly("CORNER-KIT");
+            assertThat(hand.text("shelf.parts")).contains("For each: corner", "0.5 of STONE-MACH   Drain stone No. 57, by machine");
+            screen.picture("light-shelf-assembly");
+        }
+    }
+
+    @Test
+    void priceIsChangedByHandShownFirstAndKeptWithItsReason() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            JobWindow window = screen.job();
+            Dollars total = screen.ask(() -> window.desk().total()).orElseThrow();
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            hand.type("shelf.find", "STONE-MACH");
+            hand.value("Material: a package", "$43.00");
+            hand.press("shelf.show");
+            assertThat(hand.text("shelf.moves")).as("no reason was given").isEmpty();
+            hand.type("shelf.reason", "the quarry's August list");
+            hand.press("shelf.show");
+            assertThat(hand.lines("shelf.moves")).contains("STONE-MACH material/cost: $31.50 → $43.00");
+            assertThat(Files.readString(book)).as("nothing is written by showing").isEqualTo(before);
+            hand.press("shelf.write");
+            assertThat(hand.text("shelf.moves")).startsWith("Written:");
+            assertThat(desk().show("STONE-MACH", Optional.empty()).out()).contains(
+                    "2026-08-10  the quarry's August list", "  material/cost: $31.50 → $43.00");
+            JTabbedPane about = hand.find(JTabbedPane.class, "shelf.about");
+            GuiActionRunner.execute(() -> about.setSelectedIndex(PAST));
+            assertThat(hand.cells("shelf.past").toString())
+                    .contains("2026-08-10, Material: a package, $31.50, $43.00, the quarry's August list");
+            screen.waitFor(() -> screen.ask(window::isIdle));
+            assertThat(screen.ask(() -> window.desk().total()).orElseThrow()).as("job on screen").isGreaterThan(total);
+        }
+    }
+
+    @Test
+    void typingOnAfterwardsTakesTheWritingBack() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            hand.type("shelf.find", "STONE-MACH");
+            hand.value("Material: a package", "$33.00");
+            hand.type("shelf.reason", "August list");
+            hand.press("shelf.show");
+            assertThat(hand.canPress("shelf.write")).isTrue();
+            hand.value("Material: a package", "$333.00");
+            assertThat(hand.canPress("shelf.write")).isFalse();
+            hand.value("Material: a package", "much");
+            hand.press("shelf.show");
+            assertThat(hand.text("shelf.moves")).contains("found \"much\"");
+            assertThat(hand.canPress("shelf.write")).isFalse();
+            assertThat(Files.readString(book)).isEqualTo(before);
+        }
+    }
+
+    @Test
+    void bundledItemIsCopiedIntoTheFirmsBookAndANewOneIsAddedAndGivenUp() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            hand.type("shelf.find", "DIG-MACH");
+            assertThat(before).doesNotContain("\"DIG-MACH\"");
+            hand.value("Crew does in an hour", "7 cy");
+            hand.type("shelf.reason", "own time on three jobs");
+            hand.press("shelf.show");
+            hand.press("shelf.write");
+            assertThat(Files.readString(book)).contains("\"DIG-MACH\"", "\"7 cy\"", "own time on three jobs");
+            hand.press("shelf.like");
+            hand.type("shelf.code", "DIG-NIGHT");
+            hand.value("Crew does in an hour", "5 cy");
+            hand.value("Standard", "no");
+            hand.type("shelf.reason", "work by lamps");
+            hand.press("shelf.show");
+            hand.press("shelf.write");
+            assertThat(desk().show("DIG-NIGHT", Optional.empty()).out()).contains("2026-08-10  work by lamps")
+                    .anyMatch(line -> line.matches("standard +false"))
+                    .anyMatch(line -> line.matches("labour/perHour +5 cy"));
+            hand.type("shelf.find", "DIG-NIGHT");
+            hand.type("shelf.reason", "nobody asked for it");
+            hand.press("shelf.retire");
+            hand.press("shelf.write");
+            assertThat(codes(hand)).doesNotContain("DIG-NIGHT");
+            assertThat(codes(desk().list(Optional.empty(), false, Optional.empty()))).contains("DIG-MACH").doesNotContain("DIG-NIGHT");
+            hand.press("shelf.gone");
+            assertThat(codes(hand)).contains("DIG-NIGHT");
+        }
+    }
+
+    private void edit(Path sheet, int many, boolean wrong) throws IOException {
+        try (Workbook workbook = new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(sheet)))) {
+            int left = many;
+            for (Row row : workbook.getSheet("Prices")) {
+                if (left > 0 && row.getRowNum() > 0 && row.getCell(PriceColumn.PER_HOUR.ordinal()).getCellStyle().getLocked() == false) {
+                    if (wrong) {
+                        row.getCell(PriceColumn.PER_HOUR.ordinal()).setCellValue("fast");
+                    } else {
+                        row.getCell(PriceColumn.PER_HOUR.ordinal()).setCellValue(3);
+                    }
+                    left--;
+                }
+            }
+            assertThat(left).isZero();
+            try (OutputStream out = Files.newOutputStream(sheet)) {
+                workbook.write(out);
+            }
+        }
+    }
+
+    @Test
+    void workbookIsToldCellByCellAndWithFaultsNothingIsWritten() throws IOException {
+        Path sheet = folder.resolve("prices.xlsx");
+        try (OnScreen screen = OnScreen.job(job)) {
+            screen.asked().target = Optional.of(sheet);
+            ShelfHand hand = ShelfHand.open(screen, SHEETS);
+            hand.press("sheets.export");
+            screen.settle();
+            byte[] good = Files.readAllBytes(sheet);
+            edit(sheet, 20, true);
+            hand.type("sheets.reason", "September round");
+            hand.press("sheets.take");
+            assertThat(hand.text("sheets.told")).isEqualTo("20 to mend. Nothing was written.");
+            assertThat(hand.lines("sheets.lines")).hasSize(20).allMatch(line -> line.contains("\"fast\""));
+            assertThat(hand.canPress("sheets.write")).isFalse();
+            screen.picture("light-shelf-faults");
+            assertThat(Files.readString(book)).isEqualTo(before);
+            Files.write(sheet, good);
+            edit(sheet, 2, false);
+            hand.press("sheets.take");
+            assertThat(hand.lines("sheets.lines")).hasSize(2).allMatch(line -> line.contains("labour/perHour: "));
+            assertThat(Files.readString(book)).isEqualTo(before);
+            hand.press("sheets.write");
+            assertThat(hand.text("sheets.told")).isEqualTo("2 cell(s) written into the book.");
+            assertThat(Files.readString(book)).contains("September round", LocalDate.of(2026, 8, 10).toString());
+        }
+    }
+}

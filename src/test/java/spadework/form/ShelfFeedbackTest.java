@@ -1,0 +1,172 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.atIndex;
+
+import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JTextArea;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.feedback.RateRule;
+import spadework.office.Accepting;
+import spadework.office.BookDesk;
+import spadework.office.FeedbackDesk;
+import spadework.office.Issuing;
+import spadework.office.Office;
+import spadework.office.Outcome;
+import spadework.office.Reply;
+import spadework.office.Yes;
+
+/** What closed jobs took, in the window: the three errors, and rates that somebody takes one by one. */
+@WindowTest
+class ShelfFeedbackTest {
+    private static final int FEEDBACK = 3;
+    private static final int OTHERWISE = 4;
+    private static final ObjectMapper JSON = new ObjectMapper();
+
+    @TempDir
+    Path folder;
+
+    private Path job;
+    private Path book;
+
+    /** Three closed jobs, alike but for the hours of digging and the invoices for stone. */
+    @BeforeEach
+    void close() throws IOException {
+        job = Copies.of("block-basement-to-swale", folder);
+        book = folder.resolve("price-book.json");
+        Files.writeString(job.resolveSibling("signed.pdf"), "a scan");
+        Office office = Office.with(Optional.empty());
+        assertThat(new Issuing(office).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
+        Yes yes = new Yes(LocalDate.of(2026, 8, 20), List.of("Ida Wrenfield"), Optional.of("signed.pdf"),
+                Optional.empty(), Optional.empty());
+        assertThat(new Accepting(office).accept(job.getParent(), List.of(), yes)).isInstanceOf(Outcome.Issued.class);
+        copy("second", "20 h", "$1,500.00");
+        copy("third", "40 h", "$1,600.00");
+        finish(job, "16 h", "$1,400.00");
+    }
+
+    private void copy(String name, String hours, String stone) throws IOException {
+        Path to = folder.resolve(name);
+        try (var all = Files.walk(job.getParent())) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                Path target = to.resolve(job.getParent().relativize(file).toString());
+                Files.createDirectories(target.getParent());
+                Files.copy(file, target);
+            }
+        }
+        finish(to.resolve("job.json"), hours, stone);
+    }
+
+    private static void finish(Path file, String hours, String stone) throws IOException {
+        ObjectNode root = (ObjectNode) JSON.readTree(Files.readString(file));
+        ObjectNode built = root.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
+        built.set("actuals", JSON.readTree("""
+                [{"code": "DIG-MACH", "quantity": "90 cy", "hours": "%s"},
+                 {"code": "STONE-MACH", "quantity": "20 cy", "hours": "5 h", "material": "%s"}]""".formatted(hours, stone)));
+        root.putObject("closed").put("completed", "2026-09-25");
+        Files.writeString(file, JSON.writeValueAsString(root));
+    }
+
+    private BookDesk desk() throws IOException {
+        return BookDesk.at(Optional.of(book));
+    }
+
+    private List<String> told(Path tree) throws IOException {
+        return new FeedbackDesk(tree, desk(), RateRule.MEDIAN).tell().out().stream()
+                .map(line -> line.replaceAll(" +", " ")).toList();
+    }
+
+    @Test
+    void seasonAndTheJobOnScreenAreThoseOfTheCommand() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
+            assertThat(totals(hand)).isNotEmpty().allMatch(told(folder)::contains);
+            assertThat(hand.cells("feedback.rates")).extracting(row -> row.get(0) + " " + row.get(1))
+                    .containsExactly("DIG-MACH Crew does in an hour", "STONE-MACH Crew does in an hour",
+                            "STONE-MACH Material: a package");
+            assertThat(hand.text("feedback.evidence")).contains("2026-014, finished 2026-09-25, silty clay, damp: ");
+            screen.picture("light-shelf-lesson");
+            GuiActionRunner.execute(() -> Looks.wear(true));
+            screen.picture("dark-shelf-lesson");
+            hand.press("feedback.one");
+            assertThat(totals(hand)).hasSize(2).allMatch(told(job)::contains);
+            assertThat(hand.cells("feedback.rates")).as("one job is too few for a middle").isEmpty();
+        }
+    }
+
+    /** Code, jobs and amounts, as the command spells a row. */
+    private static List<String> totals(ShelfHand hand) {
+        return hand.cells("feedback.totals").stream().map(row -> String.join(" ", row.get(0), row.get(2), row.get(3),
+                row.get(4), row.get(5), row.get(6), row.get(7))).toList();
+    }
+
+    @Test
+    void oneRateIsTakenIntoTheBookAndTheOthersAreLeft() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
+            hand.click("feedback.rates", 0, "STONE-MACH", "Material: a package");
+            String rate = hand.cells("feedback.rates").get(2).get(3);
+            hand.type("feedback.on", "2026-12-01");
+            hand.press("feedback.accept");
+            Reply shown = desk().show("STONE-MACH", Optional.empty());
+            assertThat(shown.out()).contains("  material/cost: $31.50 → " + rate)
+                    .anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "))
+                    .noneMatch(line -> line.startsWith("  labour/perHour"));
+            assertThat(Files.readString(book)).doesNotContain("\"DIG-MACH\"");
+            assertThat(hand.cells("feedback.rates")).extracting(row -> row.get(0) + " " + row.get(1))
+                    .containsExactly("DIG-MACH Crew does in an hour", "STONE-MACH Crew does in an hour");
+        }
+    }
+
+    @Test
+    void feedbackIsSavedAsPdfAndWorkbook() throws IOException {
+        try (OnScreen screen = OnScreen.job(job)) {
+            Path out = folder.resolve("out");
+            screen.asked().target = Optional.of(out);
+            ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
+            hand.press("feedback.report");
+            assertThat(hand.text("feedback.told")).startsWith("Written: ").contains("feedback.pdf", "feedback.xlsx");
+            try (PDDocument pdf = Loader.loadPDF(out.resolve("feedback.pdf").toFile());
+                    XSSFWorkbook workbook = new XSSFWorkbook(out.resolve("feedback.xlsx").toString())) {
+                assertThat(pdf.getNumberOfPages()).isPositive();
+                assertThat(workbook.getSheet("Items").getRow(3).getCell(0).getStringCellValue()).isEqualTo("DIG-MACH");
+            }
+        }
+    }
+
+    @Test
+    void priceOtherwiseStandsBesideThePriceAsItIs() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
+            String total = screen.ask(() -> screen.desk().total()).orElseThrow().text();
+            ShelfHand hand = ShelfHand.open(screen, OTHERWISE);
+            hand.type("otherwise.with.1", "margin=20%");
+            hand.type("otherwise.with.2", "soil=C");
+            hand.press("otherwise.compare");
+            List<String> row = hand.cells("otherwise.prices").stream()
+                    .filter(cells -> cells.get(0).equals("Total")).findFirst().orElseThrow();
+            assertThat(row).hasSize(4).contains(total, atIndex(1));
+            assertThat(row.get(2)).isNotEqualTo(total);
+            hand.press("otherwise.range");
+            assertThat(hand.text("otherwise.lines")).contains("Priced 1,000 times, seed 1", "80 of 100 jobs", total);
+            screen.picture("light-shelf-otherwise-priced");
+            hand.type("otherwise.with.1", "margin=400%");
+            hand.press("otherwise.compare");
+            screen.picture("light-shelf-otherwise-wrong");
+            assertThat(screen.all(JTextArea.class, area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
+                    .hasSize(1);
+        }
+    }
+}

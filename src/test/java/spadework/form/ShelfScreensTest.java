@@ -1,0 +1,109 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Component;
+import java.awt.Rectangle;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import javax.swing.AbstractButton;
+import javax.swing.JComponent;
+import javax.swing.JTabbedPane;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import spadework.samples.BidTree;
+
+/** Every tab of the shelf, light and dark, is kept in target/screens; all that takes the keyboard says what it is. */
+@WindowTest
+class ShelfScreensTest {
+    private static final List<String> TABS = List.of("book", "sheets", "bids", "feedback", "otherwise");
+
+    @TempDir
+    Path root;
+
+    private ShelfHand open(OnScreen screen) throws IOException {
+        Path tree = root.resolve("jobs");
+        BidTree.make(tree, 14);
+        screen.remembered().folder = Optional.of(tree);
+        screen.show(() -> screen.forms().openJob(tree.resolve("000/J-00000/job.json")));
+        screen.settle();
+        return ShelfHand.open(screen, 0);
+    }
+
+    private static void tab(OnScreen screen, ShelfHand hand, String name, int index) {
+        JTabbedPane tabs = hand.find(JTabbedPane.class, name);
+        GuiActionRunner.execute(() -> tabs.setSelectedIndex(index));
+        screen.robot().waitForIdle();
+        screen.settle();
+    }
+
+    @ParameterizedTest
+    @ValueSource(booleans = {false, true})
+    void everyTabIsDrawnAndFitsASmallScreen(boolean dark) throws IOException {
+        String look = dark ? "dark" : "light";
+        try (OnScreen screen = new OnScreen()) {
+            ShelfHand hand = open(screen);
+            GuiActionRunner.execute(() -> Looks.wear(dark));
+            for (int i = 0; i < TABS.size(); i++) {
+                tab(screen, hand, "shelf.tabs", i);
+                if (i == 0) {
+                    hand.type("shelf.find", "STONE-MACH");
+                    hand.value("Material: a package", "$43.00");
+                    hand.type("shelf.reason", "the quarry's August list");
+                    hand.press("shelf.show");
+                }
+                if (i == 4) {
+                    hand.type("otherwise.with.1", "margin=20%");
+                    hand.type("otherwise.with.2", "soil=C,production=85%");
+                    hand.press("otherwise.compare");
+                    hand.press("otherwise.range");
+                }
+                screen.picture(look + "-shelf-" + TABS.get(i));
+                assertThat(screen.ask(() -> screen.window().target().getSize().width)).isLessThanOrEqualTo(1366);
+                assertThat(screen.all(AbstractButton.class, Component::isShowing)).isNotEmpty().allSatisfy(button ->
+                        assertThat(isWholeInView(screen, button)).as(button.getName()).isTrue());
+            }
+        }
+    }
+
+    private static boolean isWholeInView(OnScreen screen, JComponent control) {
+        return screen.ask(() -> {
+            Rectangle seen = control.getVisibleRect();
+            return seen.width == control.getWidth() && seen.height == control.getHeight();
+        });
+    }
+
+    @Test
+    void everyControlOfTheShelfHasAName() throws IOException {
+        try (OnScreen screen = new OnScreen()) {
+            ShelfHand hand = open(screen);
+            Set<String> nameless = new TreeSet<>();
+            int seen = 0;
+            for (int i = 0; i < TABS.size(); i++) {
+                tab(screen, hand, "shelf.tabs", i);
+                for (int inner = 0; inner < (i == 0 ? 3 : i == 2 ? 2 : 1); inner++) {
+                    if (i == 0 || i == 2) {
+                        tab(screen, hand, i == 0 ? "shelf.about" : "bids.below", inner);
+                    }
+                    List<JComponent> controls = screen.all(JComponent.class, EveryControlTest::takesTheKeyboard);
+                    seen += controls.size();
+                    for (JComponent control : controls) {
+                        String name = screen.ask(() -> control.getAccessibleContext().getAccessibleName());
+                        if (name == null || name.isBlank()) {
+                            nameless.add(control.getClass().getSimpleName() + " " + control.getName());
+                        }
+                    }
+                }
+            }
+            assertThat(seen).isGreaterThan(60);
+            assertThat(nameless).isEmpty();
+        }
+    }
+}
