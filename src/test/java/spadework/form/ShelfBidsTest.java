@@ -100,7 +100,7 @@ class ShelfBidsTest {
             int before = windows().size();
             hand.click("shelf.uses", 0, hand.cells("shelf.uses").get(3).get(0));
             hand.press("shelf.uses.open");
-            assertThat(windows()).hasSize(before + 1);
+            screen.waitFor(() -> windows().size() == before + 1);
         }
     }
 
@@ -112,11 +112,11 @@ class ShelfBidsTest {
             GuiActionRunner.execute(() -> first.desk().edit(first.desk().draft().typed("/title", "Not saved yet")));
             hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
             hand.key(KeyEvent.VK_ENTER);
-            assertThat(windows()).hasSize(2);
+            screen.waitFor(() -> windows().size() == 2);
             assertThat(screen.ask(() -> first.desk().draft().shown("/title"))).isEqualTo("Not saved yet");
             assertThat(Files.readString(job)).doesNotContain("Not saved yet");
-            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
-            hand.press("copy.take.ITEMS");
+            GuiActionRunner.execute(() -> first.shelf(BIDS));
+            screen.settle();
             hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
             hand.key(KeyEvent.VK_ENTER);
             assertThat(windows()).as("the bid that is open already comes forward").hasSize(2);

@@ -3,9 +3,11 @@ package spadework.form;
 import java.awt.Component;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.ActionListener;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
@@ -52,7 +54,18 @@ final class ShelfHand {
 
     void press(String name) {
         AbstractButton button = find(AbstractButton.class, name);
+        AtomicBoolean pressed = new AtomicBoolean();
+        ActionListener heard = event -> pressed.set(true);
+        screen.ask(() -> {
+            button.addActionListener(heard);
+            return null;
+        });
         new Hand(screen, Draft.empty()).press(button, name);
+        screen.waitFor(pressed::get);
+        screen.ask(() -> {
+            button.removeActionListener(heard);
+            return null;
+        });
         screen.settle();
     }
 
@@ -96,6 +109,7 @@ final class ShelfHand {
         });
         screen.robot().waitForIdle();
         screen.robot().click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
+        screen.waitFor(() -> screen.ask(() -> table.getSelectedRow() == row));
         screen.settle();
     }
 
