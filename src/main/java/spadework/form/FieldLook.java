@@ -62,6 +62,12 @@ final class FieldLook {
         say(told(faults));
     }
 
+    /** Marks the control and tells what is wrong in words of the window; nothing wrong where they are empty. */
+    void tell(String words) {
+        control.putClientProperty(OUTLINE, words.isEmpty() ? null : "error");
+        say(words);
+    }
+
     private void say(String text) {
         if (!text.equals(wrong.getText())) {
             wrong.setText(text);

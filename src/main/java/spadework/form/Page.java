@@ -8,7 +8,9 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.Scrollable;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Kind;
 import spadework.draft.Outline;
@@ -21,6 +23,7 @@ class Page extends JPanel implements Scrollable {
     private final Desk desk;
     private final List<Entry> entries = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
+    private final JTextArea frozen = FieldLook.wrapped();
     private JPanel group = this;
 
     Page(Desk desk, String name) {
@@ -56,6 +59,30 @@ class Page extends JPanel implements Scrollable {
         Entry entry = choice ? new ChoiceEntry(desk, base, key) : new TextEntry(desk, base, key);
         entries.add(entry);
         group.add(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** A value of the job that only a step writes. */
+    final void shown(Base base, String key, int wide) {
+        Entry entry = new ShownEntry(desk, base, key);
+        entries.add(entry);
+        group.add(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** What stands here is part of what both sides sign: once they did, the page says so on top. */
+    final void frozenByAcceptance() {
+        frozen.setName("frozen");
+        frozen.setFocusable(true);
+        Keys.tabLeaves(frozen);
+        frozen.getAccessibleContext().setAccessibleName(Words.of("frozen"));
+        add(frozen, "wmin 100", 0);
+        showFrozen();
+    }
+
+    private void showFrozen() {
+        boolean signed = desk.draft().at("/accepted").isPresent();
+        frozen.setVisible(signed);
+        frozen.setText(signed ? Words.of("frozen.said", desk.draft().shown("/accepted/on"), desk.draft().shown("/accepted/price")) : "");
+        frozen.setForeground(UIManager.getColor("Spadework.missing"));
     }
 
     /** A list of the job as a table over the whole width. */
@@ -94,6 +121,7 @@ class Page extends JPanel implements Scrollable {
     void showAll() {
         tables.forEach(RowsTable::showDraft);
         entries.forEach(Entry::showDraft);
+        showFrozen();
         showFaults();
     }
 

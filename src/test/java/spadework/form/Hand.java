@@ -42,7 +42,7 @@ final class Hand {
         }
     }
 
-    private void fill(Page page) {
+    void fill(Page page) {
         for (Entry entry : page.entries()) {
             if (!entry.control().getName().contains("/0")) {
                 fill(entry);
@@ -65,19 +65,27 @@ final class Hand {
             }
             String format = table.table().getName() + "/0";
             for (Entry entry : page.entries()) {
-                if (entry.control().getName().startsWith(format + "/")) {
+                if (isJustIn(format, entry.control().getName())) {
                     fill(entry);
                 }
             }
             for (RowsTable inside : page.tables()) {
-                if (inside.table().getName().startsWith(format + "/")) {
+                if (isJustIn(format, inside.table().getName())) {
                     fill(page, inside);
                 }
             }
         }
     }
 
+    /** Whether a place lies in a row, and in none of the lists of that row. */
+    private static boolean isJustIn(String row, String place) {
+        return place.startsWith(row + "/") && !place.substring(row.length()).contains("/0");
+    }
+
     private void fill(Entry entry) {
+        if (entry instanceof ShownEntry) {
+            return;
+        }
         String wanted = copy.shown(screen.ask(() -> entry.pointer().orElse("nowhere")));
         if (wanted.isEmpty()) {
             return;
