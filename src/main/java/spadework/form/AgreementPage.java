@@ -96,12 +96,7 @@ final class AgreementPage extends Page {
     }
 
     private static JTextArea told(String name) {
-        JTextArea told = FieldLook.wrapped();
-        told.setName(name);
-        told.setFocusable(true);
-        Keys.tabLeaves(told);
-        told.getAccessibleContext().setAccessibleName(Words.of("told." + name));
-        return told;
+        return FieldLook.readable(name, Words.of("told." + name));
     }
 
     private void step(Step step) {
@@ -204,7 +199,6 @@ final class AgreementPage extends Page {
     private static void tell(JTextArea area, String words, boolean wrong) {
         area.setForeground(UIManager.getColor(wrong ? "Spadework.fault" : "Label.foreground"));
         area.setText(words);
-        area.setCaretPosition(0);
         area.setVisible(!words.isEmpty());
     }
 

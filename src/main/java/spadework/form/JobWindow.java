@@ -83,6 +83,7 @@ final class JobWindow extends JFrame {
         }, () -> FoundPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
+        Keys.anywhere(getRootPane(), "ctrl shift Z", desk::redo);
         desk.onDraft(this::showDraft);
         desk.onAnswer(this::showAnswer);
         addWindowListener(new WindowAdapter() {
@@ -236,8 +237,6 @@ final class JobWindow extends JFrame {
         String name = desk.draft().shown("/title");
         setTitle(Words.of(desk.history().isSaved() ? "window.title" : "window.title.unsaved",
                 name.isEmpty() ? Words.of("window.unnamed") : name, desk.file().path()));
-        String wall = desk.draft().shown("/walls/0/label");
-        drawing.choose(wall);
     }
 
     private void showAnswer() {

@@ -7,7 +7,7 @@ import javax.swing.JTextField;
 import spadework.draft.Outline;
 import spadework.draft.Spot;
 
-/** A value that a step wrote: it can be read and copied, and is not typed. */
+/** A value that a step wrote: it can be read and copied, and is not typed. It is there once it is written. */
 final class ShownEntry implements Entry {
     private final Desk desk;
     private final Base base;
@@ -43,6 +43,7 @@ final class ShownEntry implements Entry {
     @Override
     public void showDraft() {
         String says = pointer().map(desk.draft()::shown).orElse("");
+        panel().setVisible(!says.isEmpty());
         String shown = Words.or("choice." + says, says);
         if (!shown.equals(text.getText())) {
             text.setText(shown);

@@ -166,11 +166,21 @@ final class OnScreen implements AutoCloseable {
                 : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
     }
 
+    /** Waits until what was typed is priced: words about faults move what lies below them. */
+    void reckoned() {
+        waitFor(() -> !(window.target() instanceof JobWindow job) || ask(() -> job.desk().isIdle()));
+    }
+
     void waitFor(BooleanSupplier done) {
+        waitFor("", done);
+    }
+
+    /** The same, with what is waited for. */
+    void waitFor(String what, BooleanSupplier done) {
         long end = System.nanoTime() + 60_000_000_000L;
         while (!done.getAsBoolean()) {
             if (System.nanoTime() > end) {
-                throw new AssertionError("still not done after a minute");
+                throw new AssertionError("still not done after a minute: " + what);
             }
             try {
                 Thread.sleep(20);
