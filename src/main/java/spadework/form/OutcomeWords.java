@@ -1,5 +1,6 @@
 package spadework.form;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
 import spadework.finding.Fault;
@@ -11,7 +12,9 @@ final class OutcomeWords {
 
     static String of(Outcome outcome) {
         if (outcome instanceof Outcome.Issued issued) {
-            return Words.of("outcome.issued", issued.number()) + lines(issued.files().stream().map(Object::toString).toList());
+            Path folder = issued.files().isEmpty() ? Path.of("") : issued.files().get(0).getParent();
+            return Words.of("outcome.issued", issued.number(), folder)
+                    + lines(issued.files().stream().map(file -> file.getFileName().toString()).toList());
         }
         if (outcome instanceof Outcome.Standing standing) {
             return Words.of("outcome.standing", standing.number());

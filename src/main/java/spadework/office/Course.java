@@ -124,8 +124,7 @@ public record Course(
 
         private static String told(QuantityChange quantity) {
             String sign = quantity.difference().signum() < 0 ? "" : "+";
-            String label = quantity.label().isEmpty() ? "" : quantity.label() + ", ";
-            return label + quantity.description() + ": " + sign + quantity.difference().toPlainString() + " "
+            return quantity.description() + ": " + sign + quantity.difference().toPlainString() + " "
                     + quantity.unit().symbol();
         }
     }
