@@ -86,7 +86,7 @@ class EveryControlTest {
             for (int i = 0; i < 12; i++) {
                 visited.add(screen.ask(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
                 screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
-                screen.robot().waitForIdle();
+                screen.settle();
             }
             assertThat(visited).hasSizeGreaterThan(4).doesNotContainNull();
         }

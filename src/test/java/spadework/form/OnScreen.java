@@ -162,6 +162,8 @@ final class OnScreen implements AutoCloseable {
 
     /** Waits until nothing is being reckoned, drawn or written. */
     void settle() {
+        // The screen hands keys and clicks over in its own time.
+        rest(50);
         waitFor(() -> window.target() instanceof Shelf shelf ? ask(shelf::isIdle)
                 : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
     }
@@ -182,13 +184,17 @@ final class OnScreen implements AutoCloseable {
             if (System.nanoTime() > end) {
                 throw new AssertionError("still not done after a minute: " + what);
             }
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException stopped) {
-                throw new AssertionError(stopped);
-            }
+            rest(20);
         }
         robot.waitForIdle();
+    }
+
+    private static void rest(int milliseconds) {
+        try {
+            Thread.sleep(milliseconds);
+        } catch (InterruptedException stopped) {
+            throw new AssertionError(stopped);
+        }
     }
 
     /** Every component of the window that fits. */
