@@ -16,11 +16,10 @@ record Column(String key, Spot spot, String name, int weight) {
     static Column of(Base list, String written) {
         String[] parts = written.split("=");
         String format = list.format("/0" + parts[0]);
-        String name = Words.or("column" + format.replaceAll("/0(?=/|$)", "").replace('/', '.'), "");
         return new Column(
                 parts[0],
                 Outline.job().at(format).orElseThrow(),
-                name.isEmpty() ? Words.field(format) : name,
+                Words.column(format).orElseGet(() -> Words.field(format)),
                 Integer.parseInt(parts[1]));
     }
 }

@@ -116,6 +116,20 @@ final class Desk {
         draftWatchers.forEach(Runnable::run);
     }
 
+    /**
+     * A step of the agreement wrote the file. What is signed is not undone: nothing goes behind it.
+     *
+     * @param written what the file says now
+     * @param draft the same with what was typed while the step was under way
+     */
+    void agreed(JobFile as, Draft written, Draft draft) {
+        file = as;
+        step++;
+        history = History.ofSaved(written).edited(draft, "");
+        draftWatchers.forEach(Runnable::run);
+        reckon();
+    }
+
     private void become(History next) {
         boolean sameStep = next.past().equals(history.past()) && next.future().equals(history.future());
         boolean same = next.now() == history.now();

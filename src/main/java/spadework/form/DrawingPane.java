@@ -1,46 +1,84 @@
 package spadework.form;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import spadework.drawing.Scene;
 import spadework.office.Bid;
 
-/** The plan, and the trench cut across at the wall that is chosen, drawn anew with every measure. */
+/** The plan, the trench cut across at the wall that is chosen, and the way of the water from the run that is chosen. */
 final class DrawingPane extends JPanel {
     private final Desk desk;
     private final ScenePicture plan = new ScenePicture("plan");
     private final ScenePicture section = new ScenePicture("section");
-    private String wall = "";
+    private final ScenePicture profile = new ScenePicture("profile");
+    private final JComboBox<String> walls = box("walls");
+    private final JComboBox<String> runs = box("runs");
+    private boolean offering;
 
     DrawingPane(Desk desk) {
-        super(new MigLayout("insets 0, gap 6, fill, wrap 1", "[grow,fill]", "[grow 55,fill][grow 45,fill]"));
+        super(new MigLayout("insets 0, gap 4, fill, wrap 1", "[grow,fill]", "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
         this.desk = desk;
         add(plan, "hmin 80, wmin 80");
+        add(walls, "gapleft 6, growx 0");
         add(section, "hmin 80, wmin 80");
+        add(runs, "gapleft 6, growx 0");
+        add(profile, "hmin 60, wmin 80");
+        walls.addActionListener(event -> draw());
+        runs.addActionListener(event -> draw());
     }
 
-    /** The wall whose trench is shown. */
-    void choose(String label) {
-        wall = label;
-        showAnswer();
+    private static JComboBox<String> box(String key) {
+        JComboBox<String> box = new JComboBox<>();
+        box.setName("drawing " + key);
+        box.getAccessibleContext().setAccessibleName(Words.of("drawing." + key));
+        box.setToolTipText(Words.of("drawing." + key));
+        PlainText.inList(box);
+        return box;
     }
 
     void showAnswer() {
-        if (!isShowing()) {
-            return;
+        if (isShowing()) {
+            offer(walls, "drawing.wall", desk.bid().map(Bid::sections).orElse(Map.of()));
+            offer(runs, "drawing.run", desk.bid().map(Bid::profiles).orElse(Map.of()));
+            draw();
         }
-        plan.show(desk.bid().map(Bid::plan));
-        section.show(desk.bid().map(Bid::sections).flatMap(this::chosen));
     }
 
-    private Optional<Scene> chosen(Map<List<String>, Scene> sections) {
-        return sections.entrySet().stream()
-                .filter(entry -> entry.getKey().contains(wall))
-                .map(Map.Entry::getValue)
-                .findFirst()
-                .or(() -> sections.values().stream().findFirst());
+    /** Offers what there is to see; the chosen one stays chosen while it is there. */
+    private void offer(JComboBox<String> box, String key, Map<List<String>, Scene> drawings) {
+        List<String> names =
+                drawings.keySet().stream().map(labels -> Words.of(key, String.join(", ", labels))).toList();
+        List<String> shown = new ArrayList<>();
+        for (int i = 0; i < box.getItemCount(); i++) {
+            shown.add(box.getItemAt(i));
+        }
+        if (!names.equals(shown)) {
+            Object chosen = box.getSelectedItem();
+            offering = true;
+            box.setModel(new DefaultComboBoxModel<>(names.toArray(String[]::new)));
+            if (names.contains(chosen)) {
+                box.setSelectedItem(chosen);
+            }
+            offering = false;
+        }
+        box.setEnabled(names.size() > 1);
+    }
+
+    private void draw() {
+        if (!offering) {
+            plan.show(desk.bid().map(Bid::plan));
+            section.show(chosen(walls, desk.bid().map(Bid::sections)));
+            profile.show(chosen(runs, desk.bid().map(Bid::profiles)));
+        }
+    }
+
+    private static Optional<Scene> chosen(JComboBox<String> box, Optional<Map<List<String>, Scene>> drawings) {
+        return drawings.flatMap(all -> all.values().stream().skip(Math.max(0, box.getSelectedIndex())).findFirst());
     }
 }

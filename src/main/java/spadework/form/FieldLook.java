@@ -9,6 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Spot;
 import spadework.finding.Fault;
@@ -62,6 +63,12 @@ final class FieldLook {
         say(told(faults));
     }
 
+    /** Marks the control and tells what is wrong in words of the window; nothing wrong where they are empty. */
+    void tell(String words) {
+        control.putClientProperty(OUTLINE, words.isEmpty() ? null : "error");
+        say(words);
+    }
+
     private void say(String text) {
         if (!text.equals(wrong.getText())) {
             wrong.setText(text);
@@ -83,6 +90,20 @@ final class FieldLook {
     static String placeholder(Optional<Spot> spot) {
         return spot.map(s -> s.usual().map(usual -> Words.of("field.usual", usual))
                 .orElse(Words.or("example." + s.kind(), ""))).orElse("");
+    }
+
+    /** Words that can be read and copied by keyboard, and never move the page when they change. */
+    static JTextArea readable(String name, String called) {
+        JTextArea area = wrapped();
+        area.setName(name);
+        area.setFocusable(true);
+        Keys.tabLeaves(area);
+        area.setForeground(UIManager.getColor("Label.foreground"));
+        area.getAccessibleContext().setAccessibleName(called);
+        DefaultCaret caret = new DefaultCaret();
+        caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        area.setCaret(caret);
+        return area;
     }
 
     static JTextArea wrapped() {

@@ -129,7 +129,7 @@ public final class Forms {
     private JobWindow window(JobFile file, History history) {
         Desk desk = new Desk(Office.with(templates), file, history);
         Path near = Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
-        return new JobWindow(desk, outside, new WindowMenu.Jobs(
+        return new JobWindow(desk, outside, today, new WindowMenu.Jobs(
                 () -> begin(Optional.empty()),
                 () -> outside.open(null, near).ifPresent(this::openJob),
                 this::sample));

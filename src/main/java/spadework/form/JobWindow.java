@@ -4,12 +4,11 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
-import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -19,9 +18,8 @@ import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
 import spadework.office.Bid;
-import spadework.office.JobFile;
+import spadework.office.Handout;
 import spadework.office.Outcome;
-import spadework.office.Paper;
 import spadework.press.PageView;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Section;
@@ -29,7 +27,8 @@ import spadework.pricebook.Section;
 /** The window of one job: the way on top, the page that is filled in, what comes of it beside, the tally below. */
 final class JobWindow extends JFrame {
     private static final List<String> NAMES =
-            List.of("people", "walls", "water", "restoration", "price", "terms", "papers");
+            List.of("people", "walls", "water", "restoration", "price", "terms",
+            "papers", "options", "agreement", "changes", "built");
     private static final int PRICE = 4;
     private static final int PAGE = 0;
     private static final int DRAWING = 1;
@@ -41,6 +40,7 @@ final class JobWindow extends JFrame {
     private final Outside outside;
     private final Keeper keeper;
     private final Saving saving;
+    private final Stepping stepping;
     private final List<Page> pages;
     private final CardLayout cards = new CardLayout();
     private final JPanel work = new JPanel(cards);
@@ -48,6 +48,7 @@ final class JobWindow extends JFrame {
     private final TallyBar tally;
     private final Notice notice = new Notice();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
+    private final AgreementPage agreement;
     private final PagePane sight;
     private final DrawingPane drawing;
     private final WorkingPane working;
@@ -57,22 +58,24 @@ final class JobWindow extends JFrame {
     private Reach.Around around;
     private int at;
 
-    JobWindow(Desk desk, Outside outside, WindowMenu.Jobs jobs) {
+    JobWindow(Desk desk, Outside outside, LocalDate today, WindowMenu.Jobs jobs) {
         super();
         this.desk = desk;
         this.outside = outside;
         keeper = new Keeper(desk, refused -> notice.say(Words.of("file.refused", refused.getMessage())));
         saving = new Saving(desk, keeper, notice, this::reveal);
+        stepping = new Stepping(desk, saving, notice::say);
         sight = new PagePane(desk);
         drawing = new DrawingPane(desk);
         working = new WorkingPane(desk, this::reveal);
         found = new FoundPane(desk, this::reveal);
         book = new BookPane(() -> desk.bid().map(Bid::book).or(() -> desk.office().book(desk.file().path())), this::take);
         PapersPage papers = new PapersPage(desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
+        agreement = new AgreementPage(desk, stepping, outside, today);
         pages = Stations.of(desk, papers, new PricePage(desk, line -> {
             beside.setSelectedIndex(WORKING);
             working.open(line);
-        }));
+        }), agreement);
         way = new StationStrip(NAMES.stream().map(name -> Words.of("page." + name)).toList(), this::go);
         tally = new TallyBar(desk, () -> {
             beside.setSelectedIndex(WORKING);
@@ -80,6 +83,7 @@ final class JobWindow extends JFrame {
         }, () -> FoundPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
+        Keys.anywhere(getRootPane(), "ctrl shift Z", desk::redo);
         desk.onDraft(this::showDraft);
         desk.onAnswer(this::showAnswer);
         addWindowListener(new WindowAdapter() {
@@ -152,7 +156,7 @@ final class JobWindow extends JFrame {
 
     /** Whether nothing is being reckoned, drawn or written. */
     boolean isIdle() {
-        return desk.isIdle() && sight.isIdle() && keeper.isIdle();
+        return desk.isIdle() && sight.isIdle() && keeper.isIdle() && stepping.isIdle() && agreement.isIdle();
     }
 
     /** Goes to a page. */
@@ -233,8 +237,6 @@ final class JobWindow extends JFrame {
         String name = desk.draft().shown("/title");
         setTitle(Words.of(desk.history().isSaved() ? "window.title" : "window.title.unsaved",
                 name.isEmpty() ? Words.of("window.unnamed") : name, desk.file().path()));
-        String wall = desk.draft().shown("/walls/0/label");
-        drawing.choose(wall);
     }
 
     private void showAnswer() {
@@ -256,58 +258,47 @@ final class JobWindow extends JFrame {
         beside.setTitleAt(FOUND, Words.of("pane.found.count", desk.faults().size() + desk.findings().size()));
     }
 
-    private void look(Paper paper) {
+    private void look(Handout paper) {
         sight.choose(paper);
         beside.setSelectedIndex(PAGE);
     }
 
-    private void print(Paper paper) {
+    private void print(Handout paper) {
         desk.bid().filter(bid -> desk.isCurrent() && bid.openStops().isEmpty()).ifPresent(bid -> {
-            try {
-                PageView view = PageView.of(desk.office().handedOut(bid, paper, desk.file().path()));
-                outside.print(view.sheets(), Words.of("paper." + paper.file()), view::close);
-            } catch (IOException refused) {
-                notice.say(Words.of("file.refused", refused.getMessage()));
-            }
+            Path job = desk.file().path();
+            stepping.work(
+                    () -> PageView.of(desk.office().handedOut(bid, paper, job)),
+                    view -> outside.print(view.sheets(), PapersPage.name(paper), view::close));
         });
     }
 
-    private void savePaper(Paper paper) {
+    private void savePaper(Handout paper) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
-            Path suggested = desk.file().path().toAbsolutePath().resolveSibling(paper.file() + ".pdf");
-            outside.saveAs(this, suggested).ifPresent(target -> tell(() -> desk.office().save(bid, paper, desk.file().path(), target)));
+            Path job = desk.file().path();
+            outside.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf")).ifPresent(target ->
+                    stepping.work(() -> desk.office().save(bid, paper, job, target), this::tell));
         });
     }
 
-    private void letter(Set<Paper> papers) {
+    private void letter(List<Handout> papers) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
-            Path suggested = desk.file().path().toAbsolutePath().resolveSibling(Words.of("letter.file"));
-            outside.saveAs(this, suggested).ifPresent(target -> tell(() -> desk.office().letter(bid, papers, desk.file().path(), target)));
+            Path job = desk.file().path();
+            outside.saveAs(this, job.toAbsolutePath().resolveSibling(Words.of("letter.file"))).ifPresent(target ->
+                    stepping.work(() -> desk.office().letter(bid, papers, job, target), this::tell));
         });
     }
 
-    private interface Issue {
-        Outcome make() throws IOException;
-    }
-
-    private void tell(Issue issue) {
-        try {
-            Outcome outcome = issue.make();
-            if (outcome instanceof Outcome.Printed printed) {
-                notice.say(Words.of("paper.written", printed.files().get(0)));
-            } else if (outcome instanceof Outcome.Stopped stopped) {
-                notice.say(Words.of("papers.stops", stopped.stops().size()));
-            }
-        } catch (IOException refused) {
-            notice.say(Words.of("file.refused", refused.getMessage()));
-        }
+    private void tell(Outcome outcome) {
+        notice.say(OutcomeWords.of(outcome));
     }
 
     /** Keeps what is not saved aside and closes; nothing is asked, nothing is lost. */
     void leave() {
+        stepping.close();
         keeper.close();
         desk.close();
         sight.close();
+        agreement.stop();
         dispose();
     }
 }

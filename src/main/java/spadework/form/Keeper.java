@@ -86,8 +86,8 @@ final class Keeper {
     }
 
     /** Looks whether the file was changed from elsewhere. */
-    void look(JobFile file, Runnable changed) {
-        write(() -> file.isChangedOnDisk() ? changed : () -> { });
+    void look(JobFile file, Runnable changed, Runnable unchanged) {
+        write(() -> file.isChangedOnDisk() ? changed : unchanged);
     }
 
     private void write(Step step) {

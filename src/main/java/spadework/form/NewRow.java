@@ -15,7 +15,9 @@ final class NewRow {
     private static final String LABEL = "/label";
     private static final Map<String, String> PREFIX = Map.of(
             "/water/drains", "D", "/water/mains", "M", "/water/roofLines", "R", "/water/downspouts", "DS",
-            "/water/outlets", "O", "/water/candidates", "C");
+            "/water/outlets", "O", "/water/candidates", "C", "/options", "OP");
+    private static final String CHANGES = "/changes";
+    private static final List<String> PIPES = List.of("/water/drains", "/water/mains", "/water/roofLines");
 
     /** What a house's walls and a firm's trenches have in common. */
     private static final Map<String, List<String>> AS_ABOVE = Map.of(
@@ -37,6 +39,12 @@ final class NewRow {
             added = added.typed(row + LABEL, free(draft, list, ""));
         } else if (PREFIX.containsKey(list)) {
             added = added.typed(row + LABEL, free(draft, list, PREFIX.get(list)));
+        } else if (list.equals(CHANGES)) {
+            added = added.typed(row + "/number", Integer.toString(nextNumber(draft)));
+        } else if (list.equals("/asBuilt/walls")) {
+            added = added.typed(row + LABEL, unrecorded(draft, list, List.of("/walls")));
+        } else if (list.equals("/asBuilt/pipes")) {
+            added = added.typed(row + LABEL, unrecorded(draft, list, PIPES));
         }
         for (String key : AS_ABOVE.getOrDefault(list, List.of())) {
             String above = index == 0 ? "" : draft.shown(Pointer.of(list, index - 1) + key);
@@ -47,6 +55,12 @@ final class NewRow {
 
     /** The draft with a row once more behind itself; the copy gets a label that is free. */
     static Draft doubled(Draft draft, String list, int row) {
+        if (list.equals(CHANGES)) {
+            return draft.duplicated(list, row)
+                    .without(Pointer.of(list, row + 1) + "/state")
+                    .without(Pointer.of(list, row + 1) + "/decision")
+                    .typed(Pointer.of(list, row + 1) + "/number", Integer.toString(nextNumber(draft)));
+        }
         boolean labelled = list.equals("/walls") || PREFIX.containsKey(list);
         Draft doubled = draft.duplicated(list, row);
         String label = Pointer.of(list, row + 1) + LABEL;
@@ -67,6 +81,32 @@ final class NewRow {
 
     private static Optional<String> only(Draft draft, String list) {
         return draft.rows(list) == 1 ? Optional.of(draft.shown(list + "/0" + LABEL)).filter(l -> !l.isEmpty()) : Optional.empty();
+    }
+
+    private static int nextNumber(Draft draft) {
+        int highest = 0;
+        for (int i = 0; i < draft.rows(CHANGES); i++) {
+            String number = draft.shown(Pointer.of(CHANGES, i) + "/number");
+            highest = Math.max(highest, number.matches("\\d{1,3}") ? Integer.parseInt(number) : 0);
+        }
+        return highest + 1;
+    }
+
+    /** The first label of the job that is not recorded as built; empty where all are. */
+    private static String unrecorded(Draft draft, String built, List<String> lists) {
+        TreeSet<String> recorded = new TreeSet<>();
+        for (int i = 0; i < draft.rows(built); i++) {
+            recorded.add(draft.shown(Pointer.of(built, i) + LABEL));
+        }
+        for (String list : lists) {
+            for (int i = 0; i < draft.rows(list); i++) {
+                String label = draft.shown(Pointer.of(list, i) + LABEL);
+                if (!recorded.contains(label)) {
+                    return label;
+                }
+            }
+        }
+        return "";
     }
 
     private static String free(Draft draft, String list, String prefix) {

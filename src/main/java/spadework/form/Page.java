@@ -1,14 +1,24 @@
 package spadework.form;
 
+import java.awt.Component;
+import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Kind;
 import spadework.draft.Outline;
@@ -21,6 +31,17 @@ class Page extends JPanel implements Scrollable {
     private final Desk desk;
     private final List<Entry> entries = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
+    private final JTextArea frozen = FieldLook.readable("frozen", Words.of("frozen"));
+    private final FocusListener following = new FocusAdapter() {
+        @Override
+        public void focusGained(FocusEvent event) {
+            // Not after a click: what is pressed must not move away from under the mouse.
+            if (event.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                    || event.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
+                show(event.getComponent());
+            }
+        }
+    };
     private JPanel group = this;
 
     Page(Desk desk, String name) {
@@ -55,7 +76,27 @@ class Page extends JPanel implements Scrollable {
         boolean choice = kind == Kind.CHOICE || kind == Kind.YES_OR_NO;
         Entry entry = choice ? new ChoiceEntry(desk, base, key) : new TextEntry(desk, base, key);
         entries.add(entry);
-        group.add(entry.panel(), "span " + wide + ", top, wmin 40");
+        put(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** A value of the job that only a step writes. */
+    final void shown(Base base, String key, int wide) {
+        Entry entry = new ShownEntry(desk, base, key);
+        entries.add(entry);
+        put(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** What stands here is part of what both sides sign: once they did, the page says so on top. */
+    final void frozenByAcceptance() {
+        add(frozen, "wmin 100", 0);
+        showFrozen();
+    }
+
+    private void showFrozen() {
+        boolean signed = desk.draft().at("/accepted").isPresent();
+        frozen.setVisible(signed);
+        frozen.setText(signed ? Words.of("frozen.said", desk.draft().shown("/accepted/on"), desk.draft().shown("/accepted/price")) : "");
+        frozen.setForeground(UIManager.getColor("Spadework.missing"));
     }
 
     /** A list of the job as a table over the whole width. */
@@ -73,13 +114,14 @@ class Page extends JPanel implements Scrollable {
         label.setLabelFor(table.table());
         named.add(label);
         named.add(table.panel(), "wmin 60");
-        group.add(named, "span " + wide + ", top, wmin 60");
+        put(named, "span " + wide + ", top, wmin 60");
         return table;
     }
 
     /** Something of the page's own. */
     final void put(JComponent component, String how) {
         group.add(component, how);
+        follow(component);
     }
 
     final List<Entry> entries() {
@@ -94,6 +136,7 @@ class Page extends JPanel implements Scrollable {
     void showAll() {
         tables.forEach(RowsTable::showDraft);
         entries.forEach(Entry::showDraft);
+        showFrozen();
         showFaults();
     }
 
@@ -139,9 +182,27 @@ class Page extends JPanel implements Scrollable {
         }
     }
 
-    private static void focus(JComponent control) {
+    private void focus(JComponent control) {
         control.requestFocusInWindow();
-        control.scrollRectToVisible(new Rectangle(0, 0, control.getWidth(), control.getHeight()));
+        show(control);
+    }
+
+    /** Scrolls so far that a control is seen, or of a table the chosen row. */
+    private void show(Component control) {
+        Rectangle seen = new Rectangle(control.getSize());
+        if (control instanceof JTable table && table.getSelectedRow() >= 0) {
+            seen = table.getCellRect(table.getSelectedRow(), Math.max(0, table.getSelectedColumn()), true);
+            table.scrollRectToVisible(seen);
+        }
+        scrollRectToVisible(SwingUtilities.convertRectangle(control, seen, this));
+    }
+
+    /** Has the page follow the keyboard into whatever lies in a component. */
+    private void follow(Component component) {
+        component.addFocusListener(following);
+        if (component instanceof Container container) {
+            Stream.of(container.getComponents()).forEach(this::follow);
+        }
     }
 
     @Override

@@ -8,6 +8,11 @@ import java.awt.RenderingHints;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
@@ -19,6 +24,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
 import spadework.office.Bid;
+import spadework.office.Handout;
 import spadework.office.Paper;
 import spadework.press.PageView;
 
@@ -39,42 +45,47 @@ final class PagePane extends JPanel {
 
     private final Desk desk;
     private final LatestOnly<Wish, Sight> looking;
-    private final JComboBox<Choice> papers = new JComboBox<>();
+    private final List<Handout> papers = new ArrayList<>();
+    private final JComboBox<Choice> box = new JComboBox<>();
     private final JLabel number = new JLabel();
     private final JLabel state = PlainText.of(new JLabel());
     private final Picture picture = new Picture();
     private final JScrollPane scroll = new JScrollPane(picture);
     private Optional<BufferedImage> image = Optional.empty();
     private Optional<Wish> shown = Optional.empty();
+    private boolean offering;
     private int page;
     private int pages = 1;
     private double zoom = 1;
     /** Only for the looking thread. */
     private Optional<Open> open = Optional.empty();
 
-    private record Wish(Bid bid, Paper paper, int page, double scale) {
+    private record Wish(Bid bid, Handout paper, Path file, int page, double scale) {
         boolean isSame(Wish other) {
-            return bid == other.bid && paper == other.paper && page == other.page && scale == other.scale;
+            return bid == other.bid && paper.equals(other.paper) && page == other.page && scale == other.scale;
         }
     }
 
     private record Sight(BufferedImage image, int pages) {}
 
-    private record Open(Bid bid, Paper paper, PageView view) {}
+    private record Open(Bid bid, Handout paper, PageView view) {}
 
     PagePane(Desk desk) {
         super(new BorderLayout());
         this.desk = desk;
         this.looking = new LatestOnly<>("looking", this::look, this::seen, this::failed);
-        for (Paper paper : Paper.ofEveryJob()) {
-            papers.addItem(new Choice(paper.file(), Words.of("paper." + paper.file())));
-        }
-        papers.setName("paper");
-        papers.getAccessibleContext().setAccessibleName(Words.of("page.paper"));
-        papers.addActionListener(event -> turn(0));
+        Paper.ofEveryJob().stream().map(Handout::of).forEach(papers::add);
+        papers.forEach(paper -> box.addItem(choice(paper)));
+        box.setName("paper");
+        box.getAccessibleContext().setAccessibleName(Words.of("page.paper"));
+        box.addActionListener(event -> {
+            if (!offering) {
+                turn(0);
+            }
+        });
         picture.setName("page picture");
         JPanel bar = new JPanel(new MigLayout("insets 6, gap 4, fillx, hidemode 3", "[grow,fill][][][][][][]"));
-        bar.add(papers, "growx");
+        bar.add(box, "growx");
         bar.add(button("back", () -> turn(page - 1)));
         bar.add(number);
         bar.add(button("on", () -> turn(page + 1)));
@@ -105,12 +116,30 @@ final class PagePane extends JPanel {
     }
 
     /** The paper that is looked at. */
-    Paper paper() {
-        return Paper.find(((Choice) papers.getSelectedItem()).word()).orElseThrow();
+    Handout paper() {
+        return papers.get(Math.max(0, box.getSelectedIndex()));
     }
 
-    void choose(Paper paper) {
-        papers.setSelectedIndex(paper.ordinal());
+    void choose(Handout paper) {
+        box.setSelectedIndex(papers.indexOf(paper));
+    }
+
+    /** Offers the papers that the job has now; the one that is looked at stays, if it is among them. */
+    private void offer(List<Handout> now) {
+        if (!now.equals(papers)) {
+            Handout chosen = paper();
+            offering = true;
+            papers.clear();
+            papers.addAll(now);
+            box.removeAllItems();
+            papers.forEach(paper -> box.addItem(choice(paper)));
+            box.setSelectedIndex(Math.max(0, papers.indexOf(chosen)));
+            offering = false;
+        }
+    }
+
+    private static Choice choice(Handout paper) {
+        return new Choice(paper.file(), PapersPage.name(paper));
     }
 
     private void turn(int to) {
@@ -139,12 +168,13 @@ final class PagePane extends JPanel {
     void showAnswer() {
         tell();
         Optional<Bid> bid = desk.bid();
+        bid.map(Handout::of).ifPresent(this::offer);
         if (!isShowing() || bid.isEmpty()) {
             return;
         }
         double screen = getGraphicsConfiguration().getDefaultTransform().getScaleX();
         double width = Math.max(100, scroll.getWidth() - MARGIN);
-        Wish wish = new Wish(bid.get(), paper(), page, width / POINTS * zoom * screen);
+        Wish wish = new Wish(bid.get(), paper(), desk.file().path(), page, width / POINTS * zoom * screen);
         if (shown.filter(wish::isSame).isEmpty()) {
             shown = Optional.of(wish);
             looking.ask(wish);
@@ -152,14 +182,22 @@ final class PagePane extends JPanel {
     }
 
     private Sight look(Wish wish) {
-        if (open.isEmpty() || open.get().bid() != wish.bid() || open.get().paper() != wish.paper()) {
-            PageView view = PageView.of(desk.office().page(wish.bid(), wish.paper()));
+        if (open.isEmpty() || open.get().bid() != wish.bid() || !open.get().paper().equals(wish.paper())) {
+            PageView view = PageView.of(pages(wish));
             open.ifPresent(old -> old.view().close());
             open = Optional.of(new Open(wish.bid(), wish.paper(), view));
         }
         PageView view = open.get().view();
         int last = view.pages() - 1;
         return new Sight(view.picture(Math.min(wish.page(), last), wish.scale()), view.pages());
+    }
+
+    private byte[] pages(Wish wish) {
+        try {
+            return desk.office().handedOut(wish.bid(), wish.paper(), wish.file());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
     }
 
     private void seen(Wish wish, Sight sight) {
@@ -182,11 +220,11 @@ final class PagePane extends JPanel {
         String text = desk.bid().isEmpty() ? Words.of("page.none")
                 : !desk.isCurrent() && !desk.faults().isEmpty() ? Words.of("page.older", desk.faults().size())
                 : stops > 0 ? Words.of("page.stops", stops)
-                : !paper().isForHomeowner() ? Words.of("page.own") : "";
+                : !paper().paper().isForHomeowner() ? Words.of("page.own") : "";
         state.setText(text);
         state.setVisible(!text.isEmpty());
         picture.getAccessibleContext().setAccessibleName(
-                Words.of("page.picture", Words.of("paper." + paper().file()), page + 1, pages));
+                Words.of("page.picture", PapersPage.name(paper()), page + 1, pages));
     }
 
     void close() {

@@ -1,64 +1,103 @@
 package spadework.form;
 
-import java.util.EnumSet;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
+import javax.swing.JPanel;
 import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import spadework.office.Handout;
 import spadework.office.Paper;
 
-/** The papers of the job: looked at, put on paper, saved, or laid into a letter. */
+/** The papers that the job has as it stands: looked at, put on paper, saved, or laid into a letter. */
 final class PapersPage extends Page {
+    private static final Set<Paper> USUALLY_SENT = Set.of(Paper.PROPOSAL, Paper.SCOPE);
+
+    private final Acts acts;
     private final JTextArea why = FieldLook.wrapped();
-    private final Map<Paper, JCheckBox> enclosed = new LinkedHashMap<>();
+    private final JPanel rows = new JPanel(
+            new MigLayout("insets 0, gap 10 6, fillx, wrap 12", "[grow,fill,sg]".repeat(12)));
+    private final List<Handout> papers = new ArrayList<>();
+    private final Map<Handout, JCheckBox> enclosed = new LinkedHashMap<>();
     private final Set<JButton> issuing = new LinkedHashSet<>();
+    private final JButton letter;
 
     /** What can be done with a paper. */
-    record Acts(Consumer<Paper> look, Consumer<Paper> print, Consumer<Paper> save, Consumer<Set<Paper>> letter) {}
+    record Acts(
+            Consumer<Handout> look, Consumer<Handout> print, Consumer<Handout> save, Consumer<List<Handout>> letter) {}
 
     PapersPage(Desk desk, Acts acts) {
         super(desk, "papers");
+        this.acts = acts;
         group("papers");
         why.setName("why not");
         put(why, "span 12, wmin 100");
-        for (Paper paper : Paper.ofEveryJob()) {
-            String name = Words.of("paper." + paper.file());
-            put(new JLabel(name), "span 3");
-            put(button(paper, "look", acts.look()), "span 2");
-            put(issuing(button(paper, "print", acts.print())), "span 2");
-            put(issuing(button(paper, "save", acts.save())), "span 2");
-            if (paper.isForHomeowner()) {
-                JCheckBox box = new JCheckBox(Words.of("papers.enclose"), paper != Paper.WARRANTY);
-                box.setName(paper.file() + " enclose");
-                box.getAccessibleContext().setAccessibleName(Words.of("papers.enclose.name", name));
-                enclosed.put(paper, box);
-                put(box, "span 3");
-            } else {
-                put(new JLabel(Words.of("papers.own")), "span 3");
-            }
-        }
+        rows.setOpaque(false);
+        put(rows, "span 12, wmin 100");
         group("letter");
         JTextArea told = FieldLook.wrapped();
         told.setText(Words.of("letter.told"));
         told.setForeground(new JLabel().getForeground());
         told.getAccessibleContext().setAccessibleName(Words.of("letter.told"));
         put(told, "span 8, wmin 100");
-        JButton letter = new JButton(Keys.action(Words.of("letter.make"), () -> acts.letter().accept(chosen())));
+        letter = new JButton(Keys.action(Words.of("letter.make"), () -> acts.letter().accept(chosen())));
         letter.setName("letter");
         letter.getAccessibleContext().setAccessibleName(Words.of("letter.make"));
-        put(issuing(letter), "span 4");
+        put(letter, "span 4");
+        offer(Paper.ofEveryJob().stream().map(Handout::of).toList());
     }
 
-    private JButton button(Paper paper, String key, Consumer<Paper> act) {
+    /** What a paper is called. */
+    static String name(Handout paper) {
+        String name = Words.of("paper." + paper.paper().file());
+        return paper.change().map(number -> Words.of("paper.numbered", name, number)).orElse(name);
+    }
+
+    private void offer(List<Handout> now) {
+        if (now.equals(papers)) {
+            return;
+        }
+        papers.clear();
+        papers.addAll(now);
+        issuing.clear();
+        enclosed.keySet().retainAll(now);
+        rows.removeAll();
+        now.forEach(this::row);
+        rows.revalidate();
+        rows.repaint();
+    }
+
+    private void row(Handout paper) {
+        String name = name(paper);
+        rows.add(new JLabel(name), "span 3");
+        rows.add(button(paper, "look", acts.look()), "span 2");
+        rows.add(issuing(button(paper, "print", acts.print())), "span 2");
+        rows.add(issuing(button(paper, "save", acts.save())), "span 2");
+        if (paper.paper().isForHomeowner()) {
+            rows.add(enclosed.computeIfAbsent(paper, fresh -> box(fresh, name)), "span 3");
+        } else {
+            rows.add(new JLabel(Words.of("papers.own")), "span 3");
+        }
+    }
+
+    private static JCheckBox box(Handout paper, String name) {
+        JCheckBox box = new JCheckBox(Words.of("papers.enclose"), USUALLY_SENT.contains(paper.paper()));
+        box.setName(paper.file() + " enclose");
+        box.getAccessibleContext().setAccessibleName(Words.of("papers.enclose.name", name));
+        return box;
+    }
+
+    private JButton button(Handout paper, String key, Consumer<Handout> act) {
         JButton button = new JButton(Keys.action(Words.of("papers." + key), () -> act.accept(paper)));
         button.setName(paper.file() + " " + key);
-        button.getAccessibleContext().setAccessibleName(
-                Words.of("papers." + key + ".name", Words.of("paper." + paper.file())));
+        button.getAccessibleContext().setAccessibleName(Words.of("papers." + key + ".name", name(paper)));
         return button;
     }
 
@@ -67,24 +106,20 @@ final class PapersPage extends Page {
         return button;
     }
 
-    private Set<Paper> chosen() {
-        Set<Paper> papers = EnumSet.noneOf(Paper.class);
-        enclosed.forEach((paper, box) -> {
-            if (box.isSelected()) {
-                papers.add(paper);
-            }
-        });
-        return papers;
+    private List<Handout> chosen() {
+        return papers.stream().filter(paper -> enclosed.containsKey(paper) && enclosed.get(paper).isSelected()).toList();
     }
 
     @Override
     void showFaults() {
         super.showFaults();
+        desk().bid().map(Handout::of).ifPresent(this::offer);
         int stops = desk().bid().map(bid -> bid.openStops().size()).orElse(0);
         String text = !desk().isCurrent() ? Words.of("papers.faults", desk().faults().size())
                 : stops > 0 ? Words.of("papers.stops", stops) : "";
         why.setText(text);
         why.setVisible(!text.isEmpty());
         issuing.forEach(button -> button.setEnabled(text.isEmpty()));
+        letter.setEnabled(text.isEmpty());
     }
 }

@@ -14,6 +14,7 @@ final class Saving {
     private final Notice notice;
     private final Consumer<String> reveal;
     private Optional<Path> jobs = Optional.empty();
+    private boolean held;
 
     Saving(Desk desk, Keeper keeper, Notice notice, Consumer<String> reveal) {
         this.desk = desk;
@@ -38,8 +39,36 @@ final class Saving {
         }
     }
 
+    /** While a step writes the file nobody else does. */
+    void hold(boolean now) {
+        held = now;
+    }
+
     /** Saves the draft as it stands. */
     void save() {
+        save(saved -> { });
+    }
+
+    /**
+     * Sees to it that the file says what the window says, and then goes on. Where the file was changed from elsewhere,
+     * or cannot be written, that is told instead.
+     *
+     * @param then given the draft that the file has
+     */
+    void whenSaved(Consumer<Draft> then) {
+        Draft draft = desk.draft();
+        if (!held && jobs.isEmpty() && desk.history().isSaved()) {
+            keeper.look(desk.file(), this::changed, () -> then.accept(draft));
+        } else {
+            save(then);
+        }
+    }
+
+    private void save(Consumer<Draft> then) {
+        if (held) {
+            notice.say(Words.of("save.held"));
+            return;
+        }
         if (jobs.isPresent() && desk.draft().shown("/number").isBlank()) {
             notice.say(Words.of("save.number"));
             reveal.accept("/number");
@@ -56,6 +85,7 @@ final class Saving {
             keeper.save(target, draft.text(), saved -> {
                 if (saved == JobFile.Saved.DONE) {
                     done(old, target, draft);
+                    then.accept(draft);
                 } else {
                     changed();
                 }
@@ -79,8 +109,13 @@ final class Saving {
 
     /** Looks whether somebody else wrote the file. */
     void look() {
-        if (jobs.isEmpty()) {
-            keeper.look(desk.file(), this::changed);
+        if (jobs.isEmpty() && !held) {
+            JobFile file = desk.file();
+            keeper.look(file, () -> {
+                if (!held && file == desk.file()) {
+                    changed();
+                }
+            }, () -> { });
         }
     }
 

@@ -1,13 +1,19 @@
 package spadework.form;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** The pages in the order of the visit. */
 final class Stations {
     private Stations() {}
 
-    static List<Page> of(Desk desk, PapersPage papers, PricePage price) {
-        return List.of(people(desk), walls(desk), water(desk), restoration(desk), price, terms(desk), papers);
+    static List<Page> of(Desk desk, PapersPage papers, PricePage price, AgreementPage agreement) {
+        List<Page> agreed = List.of(people(desk), walls(desk), water(desk), restoration(desk), price, terms(desk));
+        agreed.forEach(Page::frozenByAcceptance);
+        List<Page> pages = new ArrayList<>(agreed);
+        pages.addAll(List.of(papers, AgreedStations.options(desk), agreement, AgreedStations.changes(desk),
+                AgreedStations.built(desk)));
+        return List.copyOf(pages);
     }
 
     static Page people(Desk desk) {
@@ -61,7 +67,14 @@ final class Stations {
     static Page walls(Desk desk) {
         Page page = new Page(desk, "walls");
         page.group("walls");
-        RowsTable walls = page.table(Base.JOB.inside("/walls"), "/label=2", "/where=6", "/faces=3", "/from=3",
+        wall(page, Base.JOB.inside("/walls"));
+        page.group("corners");
+        page.table(Base.JOB.inside("/corners"), 8, "/first=3", "/second=3", "/kind=3");
+        return page;
+    }
+
+    static void wall(Page page, Base list) {
+        RowsTable walls = page.table(list, "/label=2", "/where=6", "/faces=3", "/from=3",
                 "/length=3", "/depth/start=4", "/depth/end=4", "/kind=3");
         Base wall = walls.row();
         page.group("condition");
@@ -86,33 +99,11 @@ final class Stations {
         page.group("openings");
         page.field(wall, "/windowWells", 2);
         page.table(wall.inside("/openings"), 10, "/what=5", "/count=2", "/width=3", "/height=3");
-        page.group("corners");
-        page.table(Base.JOB.inside("/corners"), 8, "/first=3", "/second=3", "/kind=3");
-        return page;
     }
 
     static Page water(Desk desk) {
         Page page = new Page(desk, "water");
-        page.group("drains");
-        page.table(Base.JOB.inside("/water/drains"), "/label=3", "/along=3", "/teeAt=3", "/into=3", "/startInvert=4",
-                "/endInvert=4", "/teeInvert=4", "/startGrade=4", "/endGrade=4", "/item=4");
-        page.group("runs");
-        for (String runs : List.of("/water/mains", "/water/roofLines")) {
-            page.table(Base.JOB.inside(runs), "/label=3", "/length=3", "/trench/width=3", "/trench/depth=3", "/bends=3",
-                    "/into=3", "/startInvert=4", "/endInvert=4", "/startGrade=4", "/endGrade=4", "/item=4");
-        }
-        page.table(Base.JOB.inside("/water/downspouts"), 6, "/label=3", "/roof=4", "/into=3");
-        page.group("outlets");
-        RowsTable outlets = page.table(Base.JOB.inside("/water/outlets"), "/label=3", "/kind=4", "/what=8", "/level=4",
-                "/waterLevel=4", "/fromHouse=4", "/fromLotLine=4");
-        page.field(outlets.row(), "/permission", 8);
-        page.field(outlets.row(), "/discharge", 4);
-        page.group("pit");
-        page.field(outlets.row(), "/pit/diameter", 2);
-        page.field(outlets.row(), "/pit/depth", 2);
-        page.field(outlets.row(), "/pit/lift", 2);
-        page.field(outlets.row(), "/pit/pumpFlow", 3);
-        page.field(outlets.row(), "/pit/pumpHead", 3);
+        pipes(page, Base.JOB.inside("/water"));
         page.group("uphill");
         page.field("/site/catchment/area", 3);
         page.field("/site/catchment/runoff", 3);
@@ -123,19 +114,42 @@ final class Stations {
         return page;
     }
 
+    static void pipes(Page page, Base water) {
+        page.group("drains");
+        page.table(water.inside("/drains"), "/label=3", "/along=3", "/teeAt=3", "/into=3", "/startInvert=4",
+                "/endInvert=4", "/teeInvert=4", "/startGrade=4", "/endGrade=4", "/item=4");
+        page.group("runs");
+        for (String runs : List.of("/mains", "/roofLines")) {
+            page.table(water.inside(runs), "/label=3", "/length=3", "/trench/width=3", "/trench/depth=3", "/bends=3",
+                    "/into=3", "/startInvert=4", "/endInvert=4", "/startGrade=4", "/endGrade=4", "/item=4");
+        }
+        page.table(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3");
+        page.group("outlets");
+        RowsTable outlets = page.table(water.inside("/outlets"), "/label=3", "/kind=4", "/what=8", "/level=4",
+                "/waterLevel=4", "/fromHouse=4", "/fromLotLine=4");
+        page.field(outlets.row(), "/permission", 8);
+        page.field(outlets.row(), "/discharge", 4);
+        page.group("pit");
+        page.field(outlets.row(), "/pit/diameter", 2);
+        page.field(outlets.row(), "/pit/depth", 2);
+        page.field(outlets.row(), "/pit/lift", 2);
+        page.field(outlets.row(), "/pit/pumpFlow", 3);
+        page.field(outlets.row(), "/pit/pumpHead", 3);
+    }
+
     static Page restoration(Desk desk) {
         Page page = new Page(desk, "restoration");
         page.group("ground.back");
-        page.field("/restoration/regrade", 3);
-        page.field("/restoration/topsoil", 3);
-        page.field("/restoration/topsoilDepth", 3);
-        page.field("/restoration/seed", 3);
-        page.field("/restoration/sod", 3);
-        page.field("/restoration/concrete", 3);
-        page.field("/restoration/plants", 3);
+        ground(page, Base.JOB.inside("/restoration"));
         page.group("protection");
         page.table(Base.JOB.inside("/protection"), "=10");
         return page;
+    }
+
+    static void ground(Page page, Base restoration) {
+        for (String key : List.of("/regrade", "/topsoil", "/topsoilDepth", "/seed", "/sod", "/concrete", "/plants")) {
+            page.field(restoration, key, 3);
+        }
     }
 
     static Page terms(Desk desk) {

@@ -8,7 +8,8 @@ import javax.swing.KeyStroke;
 
 /** Everything that the window can do, with its keys. */
 final class WindowMenu {
-    private static final int STATIONS = 7;
+    /** The keys of the pages, in their order. */
+    private static final String STATIONS = "1234567890-";
     private static final int PANES = 5;
     private static final List<String> SHELF = List.of("book", "sheets", "bids", "feedback", "otherwise");
     private static final List<String> SHELF_KEYS = List.of("B", "W", "O", "F", "P");
@@ -33,9 +34,10 @@ final class WindowMenu {
         edit.addSeparator();
         edit.add(item("book", "ctrl L", window::lookUp));
         JMenu go = menu("go");
-        for (int i = 0; i < STATIONS; i++) {
+        for (int i = 0; i < STATIONS.length(); i++) {
             int index = i;
-            go.add(item("station." + i, "alt " + (i + 1), () -> window.go(index)));
+            String key = STATIONS.substring(i, i + 1).replace("-", "MINUS");
+            go.add(item("station." + i, "alt " + key, () -> window.go(index)));
         }
         JMenu show = menu("show");
         for (int i = 0; i < PANES; i++) {

@@ -1,7 +1,9 @@
 package spadework.form;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.MissingResourceException;
+import java.util.Optional;
 import java.util.ResourceBundle;
 
 /** All that the window says, from its resource bundle. */
@@ -30,6 +32,23 @@ final class Words {
 
     /** What a field at a place of the job is called. */
     static String field(String pointer) {
-        return of("field" + pointer.replaceAll("/(\\d+|-)(?=/|$)", "").replace('/', '.'));
+        return of(keys("field", pointer).stream().filter(BUNDLE::containsKey).findFirst()
+                .orElse(keys("field", pointer).get(0)));
+    }
+
+    /** What the head of its column is called, where the field's name is too long for one. */
+    static Optional<String> column(String pointer) {
+        return keys("column", pointer).stream().filter(BUNDLE::containsKey).findFirst().map(BUNDLE::getString);
+    }
+
+    /**
+     * The keys under which the words of a place may stand. What an option or a change order adds or takes away is
+     * called as it is in the job, unless it has words of its own.
+     */
+    private static List<String> keys(String kind, String pointer) {
+        String place = pointer.replaceAll("/(\\d+|-)(?=/|$)", "").replace('/', '.');
+        String altered = place.replaceFirst("^\\.(options|changes)\\.(?=adds|takesAway)", ".alteration.");
+        String plain = altered.replaceFirst("^\\.alteration\\.(adds|takesAway)", "");
+        return List.of(kind + place, kind + altered, kind + plain, kind + ".water" + plain);
     }
 }

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import spadework.listing.WarrantyListing;
 import spadework.listing.WarrantyListing.InForce;
 import spadework.register.AtomicFile;
@@ -85,11 +86,21 @@ public final class AfterCare {
      */
     public static Reply printCards(Path job, Path out, LocalDate issued, Optional<Path> templates)
             throws IOException {
+        return printCards(job, out, issued, () -> new WarrantyPapers(templates));
+    }
+
+    /** The same with the templates of that office. */
+    public static Reply printCards(Path job, Path out, LocalDate issued, Office office) throws IOException {
+        return printCards(job, out, issued, () -> new WarrantyPapers(office.templates()));
+    }
+
+    private static Reply printCards(Path job, Path out, LocalDate issued, Supplier<WarrantyPapers> press)
+            throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         if (reading.book().current().isEmpty()) {
             return reading.refused();
         }
-        WarrantyPapers papers = new WarrantyPapers(templates);
+        WarrantyPapers papers = press.get();
         List<String> written = new ArrayList<>();
         Files.createDirectories(out);
         for (Warranty warranty : reading.book().current()) {

@@ -20,6 +20,7 @@ import spadework.finding.Severity;
 import spadework.listing.Listing;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.Profiles;
 import spadework.paperwork.Sections;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Quote;
@@ -73,6 +74,13 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
         Map<List<String>, Scene> sections = new LinkedHashMap<>();
         Sections.of(dossier).forEach(drawing -> sections.put(drawing.labels(), drawing.scene()));
         return sections;
+    }
+
+    /** The way of the water seen from the side, from each run to its outlet, by the labels of the runs. */
+    public Map<List<String>, Scene> profiles() {
+        Map<List<String>, Scene> profiles = new LinkedHashMap<>();
+        Profiles.of(dossier).forEach(drawing -> profiles.put(drawing.labels(), drawing.scene()));
+        return profiles;
     }
 
     /** What the homeowner pays: the contract as it stands. */

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import spadework.contract.Revision;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -173,14 +172,19 @@ public final class Office {
         return printer.page(bid, paper);
     }
 
+    /** The same for a paper of which the job may have several. */
+    public byte[] page(Bid bid, Handout paper) {
+        return printer.page(bid, paper);
+    }
+
     /**
      * One paper as it is handed out: what was issued and signed as it was, anything else as it stands.
      *
      * @param job the job's file, beside which its records lie
      * @throws IOException if what was issued cannot be read
      */
-    public byte[] handedOut(Bid bid, Paper paper, Path job) throws IOException {
-        byte[] kept = new Reprint(Records.beside(Intake.fileOf(job))).of(bid, Set.of(paper)).get(paper.file() + ".pdf");
+    public byte[] handedOut(Bid bid, Handout paper, Path job) throws IOException {
+        byte[] kept = new Reprint(Records.beside(Intake.fileOf(job))).of(bid, Set.of(paper.paper())).get(paper.file() + ".pdf");
         return kept == null ? page(bid, paper) : kept;
     }
 
@@ -189,7 +193,7 @@ public final class Office {
      *
      * @throws IOException if it cannot be written
      */
-    public Outcome save(Bid bid, Paper paper, Path job, Path target) throws IOException {
+    public Outcome save(Bid bid, Handout paper, Path job, Path target) throws IOException {
         return bid.openStops().isEmpty() ? written(handedOut(bid, paper, job), target) : stopped(bid);
     }
 
@@ -199,12 +203,12 @@ public final class Office {
      * @throws IllegalArgumentException if one of the papers is not for the homeowner
      * @throws IOException if it cannot be written
      */
-    public Outcome letter(Bid bid, Set<Paper> papers, Path job, Path target) throws IOException {
+    public Outcome letter(Bid bid, List<Handout> papers, Path job, Path target) throws IOException {
         if (!bid.openStops().isEmpty()) {
             return stopped(bid);
         }
-        Map<Paper, byte[]> enclosed = new TreeMap<>();
-        for (Paper paper : papers) {
+        Map<Handout, byte[]> enclosed = new LinkedHashMap<>();
+        for (Handout paper : papers) {
             enclosed.put(paper, handedOut(bid, paper, job));
         }
         return written(Postbag.letter(templates, bid.dossier(), enclosed).draft(), target);

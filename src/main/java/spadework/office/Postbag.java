@@ -21,15 +21,15 @@ final class Postbag {
      * @param papers the papers that go with it, each as PDF
      * @throws IllegalArgumentException if one of the papers is not for the homeowner
      */
-    static Letter letter(Templates templates, Dossier dossier, Map<Paper, byte[]> papers) {
+    static Letter letter(Templates templates, Dossier dossier, Map<Handout, byte[]> papers) {
         List<String> names = new ArrayList<>();
         List<Enclosure> enclosures = new ArrayList<>();
-        for (Map.Entry<Paper, byte[]> enclosed : papers.entrySet()) {
-            Paper paper = enclosed.getKey();
-            if (!paper.isForHomeowner()) {
+        for (Map.Entry<Handout, byte[]> enclosed : papers.entrySet()) {
+            Handout paper = enclosed.getKey();
+            if (!paper.paper().isForHomeowner()) {
                 throw new IllegalArgumentException(paper.file() + " is not for the homeowner");
             }
-            names.add(dossier.terms().get("enclosed." + paper.file()));
+            names.add(dossier.terms().get("enclosed." + paper.paper().file()));
             String file = FileName.safe(dossier.job().number()) + "-" + paper.file() + ".pdf";
             enclosures.add(new Enclosure(file, PDF, enclosed.getValue()));
         }

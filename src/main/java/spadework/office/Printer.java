@@ -43,6 +43,20 @@ final class Printer {
         return pages(bid, Set.of(paper)).values().stream().findFirst().orElseThrow();
     }
 
+    /**
+     * The same for one change order out of several.
+     *
+     * @throws java.util.NoSuchElementException if the job has no such paper
+     */
+    byte[] page(Bid bid, Handout paper) {
+        PagePress press = got(prepare());
+        return Sheets.of(bid, Set.of(paper.paper())).stream()
+                .filter(sheet -> sheet.file().equals(paper.file()))
+                .findFirst()
+                .map(sheet -> set(press, bid, sheet))
+                .orElseThrow();
+    }
+
     /** The pages of those papers by their names without ending. */
     Map<String, byte[]> pages(Bid bid, Set<Paper> papers) {
         PagePress press = got(prepare());

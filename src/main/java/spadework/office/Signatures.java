@@ -16,13 +16,14 @@ final class Signatures {
     static List<String> reasons(Path file, Yes yes) {
         List<String> reasons = new ArrayList<>();
         if (yes.by().isEmpty()) {
-            reasons.add("Nobody is named who signed. Use: --by NAME");
+            reasons.add("Nobody is named who signed; on the command line: --by NAME");
         }
         if (yes.file().isPresent() == yes.typed().isPresent()) {
-            reasons.add("Say how it was signed, in one way: --signature FILE, or --typed NAME with --consent TEXT.");
+            reasons.add("Say how it was signed, in one way: the file of the signed paper, or the name as typed; "
+                    + "on the command line: --signature FILE, or --typed NAME");
         }
         if (yes.typed().isPresent() && yes.consent().isEmpty()) {
-            reasons.add("A typed name needs --consent: how the signer agreed to sign without paper.");
+            reasons.add("A typed name needs how the signer agreed to sign without paper; on the command line: --consent TEXT");
         }
         yes.file().map(name -> path(file, name)).filter(path -> !Files.isRegularFile(path)).ifPresent(path ->
                 reasons.add("There is no file " + path + "; put the signed paper into the job's folder."));

@@ -20,7 +20,11 @@ final class WarrantyPapers {
     private final PagePress pages;
 
     WarrantyPapers(Optional<Path> templates) {
-        this.templates = templates.map(Templates::with).orElseGet(Templates::bundled);
+        this(templates.map(Templates::with).orElseGet(Templates::bundled));
+    }
+
+    WarrantyPapers(Templates templates) {
+        this.templates = templates;
         this.pages = new PagePress(this.templates);
     }
 

@@ -15,7 +15,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.office.Bid;
+import spadework.office.Issuing;
 import spadework.office.Office;
+import spadework.office.Outcome;
 
 /** The first page makes a company that jobs can be priced with, and opens a sample by one click. */
 @WindowTest
@@ -51,11 +53,16 @@ class FirstPageTest {
         }
         Draft sample = Draft.read(Files.readString(Path.of("sample-quotes/block-basement-to-swale/job.json"))).orElseThrow();
         Draft plain = sample.without("/items").without("/photos").without("/observations");
-        assertThat(Office.with(Optional.empty()).bid(plain.text(), folder.resolve("one").resolve("job.json")))
+        Path job = Files.createDirectories(folder.resolve("one")).resolve("job.json");
+        Files.writeString(job, plain.text());
+        Office office = Office.with(Optional.empty());
+        assertThat(office.bid(plain.text(), job))
                 .isInstanceOfSatisfying(Bid.class, bid -> {
                     assertThat(bid.dossier().company().name()).isEqualTo("Ostrand Earthworks");
                     assertThat(bid.total().amount()).isPositive();
+                    assertThat(bid.openStops()).isEmpty();
                 });
+        assertThat(new Issuing(office).issue(job)).as("a proposal").isInstanceOf(Outcome.Issued.class);
     }
 
     @Test

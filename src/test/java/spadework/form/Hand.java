@@ -1,13 +1,18 @@
 package spadework.form;
 
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.Point;
 import java.awt.Rectangle;
+import java.awt.event.ActionListener;
+import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.AbstractButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTable;
+import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.Robot;
 import spadework.draft.Draft;
@@ -42,7 +47,7 @@ final class Hand {
         }
     }
 
-    private void fill(Page page) {
+    void fill(Page page) {
         for (Entry entry : page.entries()) {
             if (!entry.control().getName().contains("/0")) {
                 fill(entry);
@@ -65,19 +70,27 @@ final class Hand {
             }
             String format = table.table().getName() + "/0";
             for (Entry entry : page.entries()) {
-                if (entry.control().getName().startsWith(format + "/")) {
+                if (isJustIn(format, entry.control().getName())) {
                     fill(entry);
                 }
             }
             for (RowsTable inside : page.tables()) {
-                if (inside.table().getName().startsWith(format + "/")) {
+                if (isJustIn(format, inside.table().getName())) {
                     fill(page, inside);
                 }
             }
         }
     }
 
+    /** Whether a place lies in a row, and in none of the lists of that row. */
+    private static boolean isJustIn(String row, String place) {
+        return place.startsWith(row + "/") && !place.substring(row.length()).contains("/0");
+    }
+
     private void fill(Entry entry) {
+        if (entry instanceof ShownEntry) {
+            return;
+        }
         String wanted = copy.shown(screen.ask(() -> entry.pointer().orElse("nowhere")));
         if (wanted.isEmpty()) {
             return;
@@ -87,8 +100,11 @@ final class Hand {
         if (control instanceof JComboBox<?> box) {
             choose(box, wanted);
         } else if (!screen.ask(((JTextComponent) control)::getText).equals(wanted)) {
+            JTextComponent text = (JTextComponent) control;
             robot.click(control);
+            screen.waitFor("keyboard in " + control.getName(), () -> screen.ask(text::isFocusOwner));
             type(wanted);
+            screen.waitFor(wanted + " in " + control.getName(), () -> screen.ask(text::getText).equals(wanted));
         }
     }
 
@@ -96,34 +112,97 @@ final class Hand {
         if (wanted.isEmpty() || screen.ask(() -> table.getValueAt(row, column)).equals(wanted)) {
             return;
         }
+        screen.reckoned();
         Rectangle cell = screen.ask(() -> table.getCellRect(row, column, true));
         screen.ask(() -> {
             table.scrollRectToVisible(cell);
+            JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(Page.class, table);
+            page.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, page));
             return null;
         });
+        robot.waitForIdle();
         robot.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
         Kind kind = ((RowsModel) table.getModel()).column(column).spot().kind();
         if (kind == Kind.CHOICE || kind == Kind.YES_OR_NO) {
             robot.pressAndReleaseKey(KeyEvent.VK_F2);
-            robot.waitForIdle();
+            screen.waitFor("editing of " + table.getName(), () -> screen.ask(table::isEditing));
             choose((JComboBox<?>) screen.ask(table::getEditorComponent), wanted);
         } else {
             type(wanted);
+            screen.waitFor(wanted + " in a cell of " + table.getName(), () -> screen.ask(() ->
+                    table.getEditorComponent() instanceof JTextComponent cellText && cellText.getText().equals(wanted)));
         }
-        robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
+        if (screen.ask(table::isEditing)) {
+            robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
+        }
+        screen.waitFor("end of editing in " + table.getName(), () -> !screen.ask(table::isEditing));
+    }
+
+    /** Goes to a field and types over what stands in it. */
+    void replace(JTextComponent field, String words) {
+        show(field);
+        robot.click(field);
+        screen.waitFor("keyboard in " + field.getName(), () -> screen.ask(field::isFocusOwner));
+        key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+        type(words);
+        screen.waitFor(words + " in " + field.getName(), () -> screen.ask(field::getText).equals(words));
+    }
+
+    /**
+     * Presses a key while Alt is held. The screen in memory forgets that Alt is held, so there the key is handed to
+     * whatever has the keyboard.
+     */
+    void altKey(int key) {
+        if ("real".equals(System.getProperty("spadework.screen"))) {
+            key(KeyEvent.VK_ALT, key);
+            return;
+        }
+        screen.ask(() -> {
+            Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            owner.dispatchEvent(new KeyEvent(owner, KeyEvent.KEY_PRESSED, System.currentTimeMillis(),
+                    InputEvent.ALT_DOWN_MASK, key, KeyEvent.CHAR_UNDEFINED));
+            return null;
+        });
         robot.waitForIdle();
     }
 
-    private void choose(JComboBox<?> box, String word) {
+    /** Presses a key while others are held. */
+    void key(int... keys) {
+        for (int i = 0; i < keys.length - 1; i++) {
+            robot.pressKey(keys[i]);
+        }
+        robot.pressAndReleaseKey(keys[keys.length - 1]);
+        for (int i = keys.length - 2; i >= 0; i--) {
+            robot.releaseKey(keys[i]);
+        }
+        robot.waitForIdle();
+    }
+
+    /** Types over a cell of a table on a page. */
+    void cell(Page page, String list, int row, String key, String words) {
+        JTable table = page.tables().stream().map(RowsTable::table).filter(t -> list.equals(t.getName())).findFirst().orElseThrow();
+        RowsModel model = (RowsModel) table.getModel();
+        for (int column = 0; column < model.getColumnCount(); column++) {
+            if (model.column(column).key().equals(key)) {
+                fill(table, row, column, words);
+            }
+        }
+    }
+
+    /** Chooses a word by keyboard. */
+    void choose(JComboBox<?> box, String word) {
+        // A list that opens under the mouse would take what it rests on.
+        robot.moveMouse(screen.window().target(), new Point(2, 2));
         screen.ask(box::requestFocusInWindow);
         robot.waitForIdle();
         for (int i = 0; i < MOST_STEPS && !word.equals(screen.ask(() -> ((Choice) box.getSelectedItem()).word())); i++) {
+            String before = screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible());
             robot.pressAndReleaseKey(KeyEvent.VK_DOWN);
-            robot.waitForIdle();
+            screen.waitFor("choice of " + word, () -> !before.equals(screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible())));
         }
         if (screen.ask(box::isPopupVisible)) {
             robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
-            robot.waitForIdle();
+            screen.waitFor("end of choosing " + word, () -> !screen.ask(box::isPopupVisible));
         }
         typed++;
     }
@@ -131,8 +210,15 @@ final class Hand {
     void press(Component in, String name) {
         AbstractButton button = screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
         show(button);
+        AtomicBoolean pressed = new AtomicBoolean(!screen.ask(button::isEnabled));
+        ActionListener listener = event -> pressed.set(true);
+        screen.ask(() -> {
+            button.addActionListener(listener);
+            return null;
+        });
         robot.click(button);
-        robot.waitForIdle();
+        screen.waitFor("press of " + name, pressed::get);
+        button.removeActionListener(listener);
     }
 
     void type(String words) {
@@ -142,6 +228,7 @@ final class Hand {
     }
 
     private void show(JComponent control) {
+        screen.reckoned();
         screen.ask(() -> {
             control.scrollRectToVisible(new Rectangle(0, 0, control.getWidth(), control.getHeight()));
             return null;

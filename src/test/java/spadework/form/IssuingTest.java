@@ -12,7 +12,6 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Properties;
@@ -25,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.office.Bid;
+import spadework.office.Handout;
 import spadework.office.Office;
 import spadework.office.Paper;
 
@@ -137,7 +137,7 @@ class IssuingTest {
             Bid bid = screen.ask(() -> screen.desk().bid()).orElseThrow();
             Office office = screen.desk().office();
             Path target = folder.resolve("letter.eml");
-            assertThatThrownBy(() -> office.letter(bid, EnumSet.of(Paper.PROPOSAL, Paper.COST_SHEET), folder, target))
+            assertThatThrownBy(() -> office.letter(bid, List.of(Handout.of(Paper.PROPOSAL), Handout.of(Paper.COST_SHEET)), folder, target))
                     .isInstanceOf(IllegalArgumentException.class);
             assertThat(target).doesNotExist();
         }

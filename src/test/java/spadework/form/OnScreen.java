@@ -162,23 +162,39 @@ final class OnScreen implements AutoCloseable {
 
     /** Waits until nothing is being reckoned, drawn or written. */
     void settle() {
+        // The screen hands keys and clicks over in its own time.
+        rest(50);
         waitFor(() -> window.target() instanceof Shelf shelf ? ask(shelf::isIdle)
                 : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
     }
 
+    /** Waits until what was typed is priced: words about faults move what lies below them. */
+    void reckoned() {
+        waitFor(() -> !(window.target() instanceof JobWindow job) || ask(() -> job.desk().isIdle()));
+    }
+
     void waitFor(BooleanSupplier done) {
+        waitFor("", done);
+    }
+
+    /** The same, with what is waited for. */
+    void waitFor(String what, BooleanSupplier done) {
         long end = System.nanoTime() + 60_000_000_000L;
         while (!done.getAsBoolean()) {
             if (System.nanoTime() > end) {
-                throw new AssertionError("still not done after a minute");
+                throw new AssertionError("still not done after a minute: " + what);
             }
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException stopped) {
-                throw new AssertionError(stopped);
-            }
+            rest(20);
         }
         robot.waitForIdle();
+    }
+
+    private static void rest(int milliseconds) {
+        try {
+            Thread.sleep(milliseconds);
+        } catch (InterruptedException stopped) {
+            throw new AssertionError(stopped);
+        }
     }
 
     /** Every component of the window that fits. */

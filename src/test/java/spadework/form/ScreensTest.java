@@ -18,7 +18,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 @WindowTest
 class ScreensTest {
     private static final List<String> PAGES =
-            List.of("people", "walls", "water", "restoration", "price", "terms", "papers");
+            List.of("people", "walls", "water", "restoration", "price", "terms",
+                    "papers", "options", "agreement", "changes", "built");
     private static final List<String> PANES = List.of("page", "drawing", "working", "found", "book");
 
     @TempDir

@@ -1,0 +1,106 @@
+package spadework.form;
+
+import java.util.List;
+import javax.swing.JComponent;
+
+/** The pages beyond the papers: what the homeowner may choose, what was changed on the way, what was built. */
+final class AgreedStations {
+    private AgreedStations() {}
+
+    static Page options(Desk desk) {
+        Page page = new Page(desk, "options");
+        page.group("options");
+        RowsTable options = page.table(Base.JOB.inside("/options"), "/label=2", "/title=6", "/why=8");
+        page.field(options.row(), "/why", 12);
+        alteration(page, options.row());
+        page.frozenByAcceptance();
+        return page;
+    }
+
+    static Page changes(Desk desk) {
+        Page page = new Page(desk, "changes");
+        page.group("changes");
+        RowsTable changes = page.table(Base.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
+        Base change = changes.row();
+        page.field(change, "/why", 6);
+        page.field(change, "/evidence", 6);
+        page.table(change.inside("/unitPrices"), 5, "/price=3", "/quantity=3");
+        page.table(change.inside("/photos"), 7, "/file=3", "/caption=6");
+        alteration(page, change);
+        page.group("decision");
+        page.shown(change, "/state", 2);
+        for (String key : List.of("/decision/on", "/decision/by", "/decision/price")) {
+            page.shown(change, key, key.endsWith("by") ? 6 : 2);
+        }
+        for (String key : List.of("/file", "/typed", "/consent")) {
+            page.shown(change, "/decision/signature" + key, 4);
+        }
+        return page;
+    }
+
+    /** What is added and taken away, under names of the job's own. */
+    private static void alteration(Page page, Base of) {
+        Base adds = of.inside("/adds");
+        page.group("adds.walls");
+        Stations.wall(page, adds.inside("/walls"));
+        page.group("adds.corners");
+        page.table(adds.inside("/finishes"), 6, "/wall=2", "/finish/system=3", "/finish/item=3", "/finish/dryFilm=3");
+        page.table(adds.inside("/corners"), 6, "/first=3", "/second=3", "/kind=3");
+        Stations.pipes(page, adds);
+        page.group("adds.ground");
+        page.table(adds.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
+        Stations.ground(page, adds.inside("/restoration"));
+        Base takes = of.inside("/takesAway");
+        page.group("takes");
+        for (String labels : List.of("/walls", "/pipes", "/downspouts", "/outlets", "/items")) {
+            page.table(takes.inside(labels), 4, "=10");
+        }
+        page.group("takes.ground");
+        Stations.ground(page, takes.inside("/restoration"));
+    }
+
+    static Page built(Desk desk) {
+        Page page = new Page(desk, "built");
+        page.group("received");
+        page.table(Base.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
+        page.group("built");
+        page.field("/asBuilt/started", 3);
+        page.field("/asBuilt/finished", 3);
+        page.field("/asBuilt/stone", 2);
+        page.field("/asBuilt/loads", 2);
+        page.field("/asBuilt/soilFound", 2);
+        page.group("built.walls");
+        RowsTable walls = page.table(Base.JOB.inside("/asBuilt/walls"), "/label=2", "/length=3", "/depthStart=3",
+                "/depthEnd=3", "/gallons=3", "/batches=5", "/temperature=6");
+        page.table(walls.row().inside("/holdPoints"), "/point=6", "/on=3", "/by=4", "/photo=4");
+        page.group("built.pipes");
+        page.table(Base.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
+        page.table(Base.JOB.inside("/asBuilt/flowTests"), "/on=3", "/passed=2", "/what=9", "/by=4");
+        page.group("built.actuals");
+        page.table(Base.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
+        page.field("/asBuilt/note", 12);
+        return page;
+    }
+
+    /** What the contract says beyond the work; on the page of the agreement. */
+    static void signing(Page page) {
+        Base signing = Base.JOB.inside("/signing");
+        page.group("signing");
+        page.field(signing, "/on", 3);
+        page.field(signing, "/place", 3);
+        page.field(signing, "/salesperson/name", 3);
+        page.field(signing, "/salesperson/licence", 3);
+        page.field(signing, "/oldestAge", 2);
+        page.field(signing, "/specialOrder", 2);
+        page.field(signing, "/emergency", 2);
+        page.field(signing, "/dateIsEssential", 2);
+        page.field(signing, "/lienOnHome", 2);
+        page.field(signing, "/financed", 2);
+        page.field(signing, "/language", 3);
+        page.field(signing, "/permits", 9);
+        page.field(signing, "/depositHeld", 12);
+        page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/licence=3");
+        JComponent nobody = new NobodyBox(page.desk(), "/signing/subcontractors");
+        page.put(nobody, "span 12");
+    }
+}

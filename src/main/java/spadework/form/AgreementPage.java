@@ -1,0 +1,295 @@
+package spadework.form;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import spadework.office.Accepting;
+import spadework.office.AfterCare;
+import spadework.office.Bid;
+import spadework.office.Closing;
+import spadework.office.Course;
+import spadework.office.Course.Step;
+import spadework.office.Deciding;
+import spadework.office.Issuing;
+import spadework.office.Office;
+import spadework.office.Reply;
+import spadework.office.Yes;
+
+/** Where the job stands between proposal and warranty, and the steps that lead on; each is taken by the office. */
+final class AgreementPage extends Page {
+    private final Stepping stepping;
+    private final Outside outside;
+    private final LocalDate today;
+    private final LatestOnly<Question, Course> looking;
+    private final JTextArea standing = told("standing");
+    private final Map<Step, JTextArea> waits = new EnumMap<>(Step.class);
+    private final Map<Step, JTextArea> outcomes = new EnumMap<>(Step.class);
+    private final Map<Step, List<JButton>> buttons = new EnumMap<>(Step.class);
+    private final OfferBoxes offers = new OfferBoxes();
+    private final JComboBox<Choice> orders = new JComboBox<>();
+    private final JTextArea order = told("order");
+    private final JTextArea open = told("open");
+    private final JTextArea after = told("after");
+    private final SignedFields accepting = new SignedFields("accept");
+    private final SignedFields deciding = new SignedFields("change");
+    private final SignedFields closing = new SignedFields("close");
+    private final JButton show;
+    private final JButton card;
+    private Optional<Course> course = Optional.empty();
+    private boolean busy;
+
+    private record Question(Office office, Bid bid, Path file) {}
+
+    AgreementPage(Desk desk, Stepping stepping, Outside outside, LocalDate today) {
+        super(desk, "agreement");
+        this.stepping = stepping;
+        this.outside = outside;
+        this.today = today;
+        looking = new LatestOnly<>("course", AgreementPage::read, (asked, read) -> show(read), broken ->
+                standing.setText(Words.of("step.broken", broken.getMessage())));
+        group("standing");
+        put(standing, "span 12, wmin 100");
+        step(Step.ISSUE);
+        act(Step.ISSUE, "issue", this::issue);
+        AgreedStations.signing(this);
+        step(Step.ACCEPT);
+        put(offers, "span 12, wmin 100");
+        accepting.onto(this);
+        act(Step.ACCEPT, "accept", this::accept);
+        written("/accepted", 2, "/revision", "/on", "/price", "/bookDate", "/options", "/declined");
+        written("/accepted", 3, "/by", "/signature/file", "/signature/typed", "/signature/consent");
+        shown(Base.JOB.inside("/accepted"), "/templates", 3);
+        step(Step.CHANGE);
+        orders.setName("orders");
+        orders.getAccessibleContext().setAccessibleName(Words.of("orders"));
+        PlainText.inList(orders);
+        orders.addActionListener(event -> showOrder());
+        put(orders, "span 12, wmin 100");
+        put(order, "span 12, wmin 100");
+        deciding.onto(this);
+        act(Step.CHANGE, "decide", () -> decide(true));
+        act(Step.CHANGE, "decline", () -> decide(false));
+        step(Step.CLOSE);
+        put(open, "span 12, wmin 100");
+        closing.field(this, "on", 3);
+        closing.field(this, "completed", 3);
+        closing.field(this, "waived", 6);
+        act(Step.CLOSE, "close", this::close);
+        written("/closed", 3, "/completed", "/certificate");
+        shown(Base.JOB.inside("/closed"), "/balanceWaived", 6);
+        group("after");
+        show = button("warranty", this::showWarranty);
+        card = button("card", this::printCard);
+        put(show, "span 4");
+        put(card, "span 4");
+        put(after, "newline, span 12, wmin 100");
+    }
+
+    private static JTextArea told(String name) {
+        return FieldLook.readable(name, Words.of("told." + name));
+    }
+
+    private void step(Step step) {
+        String name = step.name().toLowerCase(Locale.ROOT);
+        group("step." + name);
+        JTextArea waiting = told("waits " + name);
+        waits.put(step, waiting);
+        outcomes.put(step, told("outcome " + name));
+        put(waiting, "span 12, wmin 100");
+    }
+
+    private void act(Step step, String key, Runnable act) {
+        JButton button = button(key, act);
+        put(button, buttons.containsKey(step) ? "span 4" : "newline, span 4");
+        buttons.merge(step, List.of(button), (one, two) -> List.of(one.get(0), two.get(0)));
+        put(outcomes.get(step), "newline, span 12, wmin 100");
+    }
+
+    private JButton button(String key, Runnable act) {
+        JButton button = new JButton(Keys.action(Words.of("step." + key), act));
+        button.setName("step " + key);
+        button.getAccessibleContext().setAccessibleName(Words.of("step." + key));
+        return button;
+    }
+
+    private void written(String place, int wide, String... keys) {
+        for (String key : keys) {
+            shown(Base.JOB.inside(place), key, wide);
+        }
+    }
+
+    private void issue() {
+        take(Step.ISSUE, job -> new Issuing(desk().office()).issue(job), () -> { });
+    }
+
+    private void accept() {
+        if (accepting.areDays("on")) {
+            List<String> taken = offers.taken();
+            Yes yes = accepting.yes();
+            take(Step.ACCEPT, job -> new Accepting(desk().office()).accept(job, taken, yes), accepting::clear);
+        }
+    }
+
+    private void decide(boolean accepted) {
+        Optional<Course.Order> chosen = chosen();
+        if (chosen.isPresent() && deciding.areDays("on")) {
+            int number = chosen.get().number();
+            Yes yes = deciding.yes();
+            take(Step.CHANGE, job -> new Deciding(desk().office()).decide(job, number, accepted, yes), deciding::clear);
+        }
+    }
+
+    private void close() {
+        if (closing.areDays("on", "completed?")) {
+            Optional<LocalDate> completed = closing.said("completed").map(LocalDate::parse);
+            Optional<String> waived = closing.said("waived");
+            LocalDate on = closing.day("on");
+            take(Step.CLOSE, job -> new Closing(desk().office()).close(job, on, completed, waived), closing::clear);
+        }
+    }
+
+    private void take(Step step, Stepping.Step taken, Runnable written) {
+        JTextArea told = outcomes.get(step);
+        String underWay = Words.of("step.underway");
+        stepping.take(taken, () -> {
+            busy = true;
+            outcomes.values().forEach(area -> tell(area, "", false));
+            tell(told, underWay, false);
+            allow();
+        }, outcome -> {
+            tell(told, OutcomeWords.of(outcome), !OutcomeWords.isDone(outcome));
+            if (OutcomeWords.isDone(outcome)) {
+                written.run();
+            }
+        }, () -> {
+            busy = false;
+            if (told.getText().equals(underWay)) {
+                tell(told, "", false);
+            }
+            look();
+        });
+    }
+
+    private void showWarranty() {
+        Path job = desk().file().path();
+        stepping.work(() -> AfterCare.show(job, today, false), this::answer);
+    }
+
+    private void printCard() {
+        Path job = desk().file().path();
+        Path near = job.toAbsolutePath().getParent();
+        outside.folder(this, near).ifPresent(out ->
+                stepping.work(() -> AfterCare.printCards(job, out, today, desk().office()), this::answer));
+    }
+
+    private void answer(Reply reply) {
+        tell(after, String.join("\n", reply.out()) + String.join("\n", reply.err()), !reply.done());
+    }
+
+    private static void tell(JTextArea area, String words, boolean wrong) {
+        area.setForeground(UIManager.getColor(wrong ? "Spadework.fault" : "Label.foreground"));
+        area.setText(words);
+        area.setVisible(!words.isEmpty());
+    }
+
+    private static Course read(Question asked) {
+        try {
+            return Course.of(asked.office(), asked.bid(), asked.file());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    boolean isIdle() {
+        return looking.isIdle();
+    }
+
+    void stop() {
+        looking.stop();
+    }
+
+    @Override
+    void showFaults() {
+        super.showFaults();
+        look();
+    }
+
+    private void look() {
+        desk().bid().ifPresentOrElse(
+                bid -> looking.ask(new Question(desk().office(), bid, desk().file().path())),
+                () -> tell(standing, Words.of("papers.faults", desk().faults().size()), false));
+        allow();
+    }
+
+    private void show(Course read) {
+        course = Optional.of(read);
+        tell(standing, CourseWords.of(read), false);
+        offers.show(read.options(), read.contract().isPresent());
+        showOrders(read.changes());
+        boolean closable = read.waits(Step.CLOSE).isEmpty();
+        tell(open, !closable ? "" : read.open().isEmpty() ? Words.of("open.nothing")
+                : Words.of("open.said") + "\n" + String.join("\n", read.open()), closable && !read.open().isEmpty());
+        allow();
+    }
+
+    private void showOrders(List<Course.Order> now) {
+        String chosen = orders.getSelectedItem() instanceof Choice choice ? choice.word() : "";
+        List<Choice> choices = now.stream().map(AgreementPage::choice).toList();
+        boolean same = choices.size() == orders.getItemCount();
+        for (int i = 0; same && i < choices.size(); i++) {
+            same = choices.get(i).equals(orders.getItemAt(i));
+        }
+        if (!same) {
+            orders.removeAllItems();
+            choices.forEach(orders::addItem);
+            now.stream().filter(Course.Order::open).findFirst().map(AgreementPage::choice).ifPresent(orders::setSelectedItem);
+            choices.stream().filter(choice -> choice.word().equals(chosen)).findFirst().ifPresent(orders::setSelectedItem);
+        }
+        orders.setVisible(!now.isEmpty());
+        showOrder();
+    }
+
+    private static Choice choice(Course.Order order) {
+        return new Choice(Integer.toString(order.number()), Words.of("order.name", order.number(), order.title()));
+    }
+
+    private Optional<Course.Order> chosen() {
+        String number = orders.getSelectedItem() instanceof Choice choice ? choice.word() : "";
+        return course.stream().flatMap(read -> read.changes().stream())
+                .filter(one -> Integer.toString(one.number()).equals(number)).findFirst();
+    }
+
+    private void showOrder() {
+        tell(order, chosen().map(CourseWords::of).orElse(""), false);
+        allow();
+    }
+
+    /** What is due can be pressed; the rest says why not. */
+    private void allow() {
+        boolean faulty = !desk().faults().isEmpty();
+        for (Step step : buttons.keySet()) {
+            Optional<String> wait = faulty ? Optional.of(Words.of("papers.faults", desk().faults().size()))
+                    : course.flatMap(read -> read.waits(step)).map(why -> Words.of("wait." + why));
+            boolean decided = step == Step.CHANGE && chosen().filter(Course.Order::open).isEmpty();
+            boolean due = !busy && course.isPresent() && wait.isEmpty() && !decided;
+            tell(waits.get(step), wait.orElse(""), false);
+            buttons.get(step).forEach(button -> button.setEnabled(due));
+        }
+        accepting.enable(buttons.get(Step.ACCEPT).get(0).isEnabled());
+        deciding.enable(buttons.get(Step.CHANGE).get(0).isEnabled());
+        closing.enable(buttons.get(Step.CLOSE).get(0).isEnabled());
+        boolean warranted = course.filter(read -> read.certificate().isPresent()).isPresent() && !busy;
+        show.setEnabled(warranted);
+        card.setEnabled(warranted);
+    }
+}

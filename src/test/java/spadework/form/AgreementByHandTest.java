@@ -1,0 +1,255 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import javax.swing.AbstractButton;
+import javax.swing.JComboBox;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import picocli.CommandLine;
+import spadework.cli.Spadework;
+import spadework.draft.Draft;
+import spadework.draft.Pointer;
+import spadework.register.Register;
+
+/**
+ * The sample of a whole job is taken from its proposal to its certificate wholly through the controls. After each step
+ * the job file, the register and every issued document are, byte by byte, what the command makes of the same job.
+ */
+@WindowTest
+class AgreementByHandTest {
+    private static final String SAMPLE = "added-wall-then-closed";
+    private static final int WALLS = 1;
+    private static final int OPTIONS = 7;
+    private static final int AGREEMENT = 8;
+    private static final int CHANGES = 9;
+    private static final int BUILT = 10;
+
+    @TempDir
+    Path folder;
+
+    @TempDir
+    Path twinFolder;
+
+    private Path file;
+    private Path twin;
+    private Draft told;
+    private OnScreen screen;
+    private Hand hand;
+
+    @Test
+    void wholeJobIsAgreedAndClosedThroughTheControls() throws IOException {
+        file = Copies.of(SAMPLE, folder);
+        twin = Copies.of(SAMPLE, twinFolder);
+        told = Draft.read(Files.readString(file)).orElseThrow();
+        for (Path job : List.of(file, twin)) {
+            Files.delete(job.resolveSibling("register.jsonl"));
+            Files.delete(job.resolveSibling("register.head"));
+        }
+        Draft proposal = told;
+        for (String later : List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt", "/closed")) {
+            proposal = proposal.without(later);
+        }
+        Files.writeString(file, proposal.typed("/walls/1/length", "24 ft").typed("/issued", "2026-07-06").text());
+        try (OnScreen opened = OnScreen.job(file)) {
+            screen = opened;
+            hand = new Hand(opened, told);
+            chooseAndIssue();
+            accept();
+            change();
+            close();
+            after();
+        }
+        assertThat(Draft.read(Files.readString(file))).contains(told);
+        assertThat(Register.of(file.getParent()).check().faults()).isEmpty();
+    }
+
+    /** Wall B was first measured 2 ft short. */
+    private void chooseAndIssue() throws IOException {
+        fill(OPTIONS);
+        assertThat(screen.desk().draft().at("/options")).isEqualTo(told.at("/options"));
+        fill(AGREEMENT);
+        hand.press(screen.job(), "/signing/subcontractors nobody");
+        screen.settle();
+        assertThat(screen.desk().faults()).isEmpty();
+        assertThat(enabled("step issue")).isTrue();
+        assertThat(enabled("step accept")).isFalse();
+        assertThat(said("waits accept")).startsWith("There is nothing to accept yet");
+        step("step issue", "issue", "issue");
+        assertThat(said("standing")).contains("2026-041-P1 was issued on 2026-07-06");
+        go(0);
+        type("/issued", told.shown("/issued"));
+        go(WALLS);
+        hand.cell(screen.job().pages().get(WALLS), "/walls", 1, "/length", told.shown("/walls/1/length"));
+        go(AGREEMENT);
+        step("step issue", "issue", "issue");
+        assertThat(said("standing")).contains("2026-041-P2");
+    }
+
+    private void accept() throws IOException {
+        go(AGREEMENT);
+        hand.press(screen.job(), "take OP1");
+        hand.press(screen.job(), "take OP4");
+        sign("accept", "/accepted");
+        step("step accept", "accept", "accept",
+                "--on", told.shown("/accepted/on"), "--by", told.shown("/accepted/by/0"), "--by", told.shown("/accepted/by/1"),
+                "--take", "OP1,OP4", "--typed", told.shown("/accepted/signature/typed"),
+                "--consent", told.shown("/accepted/signature/consent"));
+        assertThat(said("standing")).contains("2026-041-A1 was signed on 2026-07-14");
+        assertThat(enabled("step issue")).isFalse();
+        screen.picture("agreement-signed");
+        go(WALLS);
+        assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $24,241.00.");
+        screen.picture("walls-frozen");
+    }
+
+    private void change() throws IOException {
+        fill(CHANGES);
+        assertThat(screen.desk().draft().at("/changes")).isEqualTo(pending().at("/changes"));
+        for (int i = 0; i < told.rows("/changes"); i++) {
+            String change = Pointer.of("/changes", i);
+            String number = told.shown(change + "/number");
+            go(AGREEMENT);
+            JComboBox<?> orders = screen.all(JComboBox.class, box -> "orders".equals(box.getName())).get(0);
+            hand.choose(orders, number);
+            assertThat(said("order")).startsWith("Waiting.");
+            if (told.shown(change + "/state").equals("declined")) {
+                type("change on", told.shown(change + "/issued"));
+                step("step decline", "change", "change", number, "--declined", "--on", told.shown(change + "/issued"));
+            } else {
+                sign("change", change + "/decision");
+                step("step decide", "change", "change", number, "--accepted", "--on", told.shown(change + "/decision/on"),
+                        "--by", told.shown(change + "/decision/by/0"),
+                        "--typed", told.shown(change + "/decision/signature/typed"),
+                        "--consent", told.shown(change + "/decision/signature/consent"));
+            }
+        }
+        assertThat(said("standing")).contains("Change orders: 2 signed, 0 waiting, 1 declined.");
+        screen.picture("agreement-changed");
+    }
+
+    /** The sample before anybody decided on its changes. */
+    private Draft pending() {
+        Draft pending = told;
+        for (int i = 0; i < told.rows("/changes"); i++) {
+            String change = Pointer.of("/changes", i);
+            pending = pending.without(change + "/state").without(change + "/decision");
+        }
+        return pending;
+    }
+
+    private void close() throws IOException {
+        assertThat(said("waits close")).startsWith("Record on page 11");
+        fill(BUILT);
+        assertThat(screen.desk().draft().at("/received")).isEqualTo(told.at("/received"));
+        assertThat(screen.desk().draft().at("/asBuilt")).isEqualTo(told.at("/asBuilt"));
+        screen.picture("built-filled");
+        go(AGREEMENT);
+        LocalDate completed = LocalDate.parse(told.shown("/closed/completed"));
+        assertThat(said("open")).isEqualTo("Nothing keeps the job open.");
+        type("close on", completed.plusDays(1).toString());
+        type("close completed", completed.toString());
+        step("step close", "close", "close", "--on", completed.plusDays(1).toString(), "--completed", completed.toString());
+        assertThat(said("standing")).contains("Closed: certificate 2026-041-W1 was issued on 2026-08-22.");
+        screen.picture("agreement-closed");
+        go(6);
+        for (String paper : List.of("contract", "change-order-1", "change-order-2", "change-order-3", "completion", "warranty")) {
+            assertThat(enabled(paper + " print")).as(paper).isTrue();
+        }
+        screen.asked().target = Optional.of(folder.resolve("change.pdf"));
+        hand.press(screen.job(), "change-order-2 save");
+        screen.settle();
+        assertThat(folder.resolve("change.pdf")).isNotEmptyFile();
+        hand.press(screen.job(), "completion look");
+        screen.settle();
+        screen.picture("papers-closed");
+    }
+
+    private void after() {
+        go(AGREEMENT);
+        hand.press(screen.job(), "step warranty");
+        screen.settle();
+        assertThat(said("after")).contains("2026-041-W1", "Orla Hathersage");
+        screen.asked().target = Optional.of(folder.resolve("cards"));
+        hand.press(screen.job(), "step card");
+        screen.settle();
+        assertThat(said("after")).contains("maintenance");
+        assertThat(folder.resolve("cards/2026-041-W1-maintenance.pdf")).isNotEmptyFile();
+    }
+
+    private void fill(int page) {
+        go(page);
+        hand.fill(screen.job().pages().get(page));
+        screen.settle();
+    }
+
+    private void go(int page) {
+        hand.press(screen.job(), "station " + (page + 1));
+        screen.settle();
+    }
+
+    private void sign(String step, String place) {
+        type(step + " on", told.shown(place + "/on"));
+        String by = told.shown(place + "/by/0");
+        type(step + " by", told.rows(place + "/by") > 1 ? by + "; " + told.shown(place + "/by/1") : by);
+        type(step + " typed", told.shown(place + "/signature/typed"));
+        type(step + " consent", told.shown(place + "/signature/consent"));
+    }
+
+    private void type(String field, String words) {
+        hand.replace(screen.all(JTextField.class, one -> field.equals(one.getName())).get(0), words);
+    }
+
+    /** Presses a step's button, has the command do the same to the twin, and compares all that is there afterwards. */
+    private void step(String button, String name, String... command) throws IOException {
+        screen.settle();
+        assertThat(screen.desk().faults()).isEmpty();
+        Files.writeString(twin, screen.ask(() -> screen.desk().draft().text()));
+        String[] line = Stream.concat(
+                        Stream.of(command[0], twin.toString()), Stream.of(command).skip(1)).toArray(String[]::new);
+        StringWriter told = new StringWriter();
+        int code = new CommandLine(new Spadework()).setErr(new PrintWriter(told)).execute(line);
+        assertThat(code).as(String.join(" ", line) + "\n" + told).isZero();
+        hand.press(screen.job(), button);
+        screen.waitFor(() -> said("outcome " + name).matches("(?s)(Done|Nothing).*"));
+        screen.settle();
+        assertThat(said("outcome " + name)).startsWith("Done, and registered as 2026-041-");
+        assertThat(screen.desk().history().isSaved()).isTrue();
+        assertThat(tree(file.getParent())).isEqualTo(tree(twin.getParent()));
+    }
+
+    private boolean enabled(String button) {
+        AbstractButton found = screen.all(AbstractButton.class, one -> button.equals(one.getName())).get(0);
+        return screen.ask(found::isEnabled);
+    }
+
+    private String said(String name) {
+        List<JTextArea> areas = screen.all(JTextArea.class, area -> name.equals(area.getName()) && area.isShowing());
+        return areas.isEmpty() ? "" : screen.ask(areas.get(0)::getText);
+    }
+
+    /** Every file with its bytes; they are the same bytes if they look the same one to one. */
+    private static TreeMap<String, String> tree(Path job) throws IOException {
+        TreeMap<String, String> files = new TreeMap<>();
+        try (Stream<Path> all = Files.walk(job)) {
+            for (Path one : all.filter(Files::isRegularFile).toList()) {
+                files.put(job.relativize(one).toString(),
+                        new String(Files.readAllBytes(one), StandardCharsets.ISO_8859_1));
+            }
+        }
+        return files;
+    }
+}

@@ -1,0 +1,98 @@
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.function.BooleanSupplier;
+import javax.swing.JComboBox;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+
+/** The keys of the menu reach every page and undo, redo, save and look up. */
+@WindowTest
+class ShortcutsTest {
+    private static final int[] PAGE_KEYS = {
+        KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5, KeyEvent.VK_6, KeyEvent.VK_7,
+        KeyEvent.VK_8, KeyEvent.VK_9, KeyEvent.VK_0, KeyEvent.VK_MINUS
+    };
+
+    @TempDir
+    Path folder;
+
+    /** Keys are handed over in the screen's own time. */
+    private static void until(OnScreen screen, BooleanSupplier seen) {
+        screen.waitFor(() -> screen.ask(seen::getAsBoolean));
+    }
+
+    @Test
+    void altAndANumberGoesToThePageOfThatNumber() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            Hand hand = new Hand(screen, Draft.empty());
+            assertThat(PAGE_KEYS).hasSameSizeAs(screen.job().pages());
+            for (int page = PAGE_KEYS.length - 1; page >= 0; page--) {
+                hand.altKey(PAGE_KEYS[page]);
+                Page wanted = screen.job().pages().get(page);
+                screen.waitFor(() -> screen.ask(wanted::isShowing));
+            }
+        }
+    }
+
+    @Test
+    void controlZAndYUndoAndRedoAndSSaves() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        try (OnScreen screen = OnScreen.job(file)) {
+            Hand hand = new Hand(screen, Draft.empty());
+            JTextField title = screen.all(JTextField.class, field -> "/title".equals(field.getName())).get(0);
+            hand.replace(title, "Front wall");
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+            until(screen, () -> screen.desk().draft().shown("/title").equals("Back and side basement walls"));
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Y);
+            until(screen, () -> screen.desk().draft().shown("/title").equals("Front wall"));
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
+            until(screen, () -> screen.desk().draft().shown("/title").equals("Front wall"));
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
+            until(screen, () -> screen.desk().history().isSaved());
+            screen.settle();
+        }
+        assertThat(Files.readString(file)).contains("\"Front wall\"");
+    }
+
+    @Test
+    void controlLWaitsForWordsOfThePriceBook() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            Hand hand = new Hand(screen, Draft.empty());
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
+            until(screen, () -> screen.all(JTextField.class, JTextField::isFocusOwner).stream()
+                    .anyMatch(field -> field.getAccessibleContext().getAccessibleName().equals("Words of the item")));
+        }
+    }
+
+    @Test
+    void eachWallAndEachRunCanBeDrawn() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
+            Hand hand = new Hand(screen, Draft.empty());
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
+            until(screen, () -> screen.job().isIdle() && screen.all(ScenePicture.class, ScenePicture::isShowing).size() == 3);
+            for (String name : new String[] {"walls", "runs"}) {
+                JComboBox<?> box = screen.all(JComboBox.class, one -> ("drawing " + name).equals(one.getName())).get(0);
+                String picture = name.equals("walls") ? "section" : "profile";
+                ScenePicture drawn = screen.all(ScenePicture.class, one -> picture.equals(one.getName())).get(0);
+                String first = screen.ask(() -> drawn.getAccessibleContext().getAccessibleDescription());
+                assertThat(screen.ask(box::getItemCount)).as(name).isGreaterThan(1);
+                screen.ask(box::requestFocusInWindow);
+                hand.key(KeyEvent.VK_DOWN);
+                until(screen, () -> !drawn.getAccessibleContext().getAccessibleDescription().equals(first));
+                if (screen.ask(box::isPopupVisible)) {
+                    hand.key(KeyEvent.VK_ENTER);
+                }
+            }
+            screen.picture("drawing-chosen");
+        }
+    }
+}
