@@ -139,7 +139,8 @@ class ArchitectureTest {
     List<String> above = new ArrayList<>();
     imports().forEach(row -> {
       @SuppressWarnings("unchecked") List<String> allowed = (List<String>) row.get()[1];
-      assertEquals(List.of(), allowed.stream().filter(p -> !above.contains(p)).toList(), row.get()[0] + " names a row below it");
+      assertEquals(List.of(), allowed.stream().filter(p -> !above.contains(p)).toList(),
+              row.get()[0] + " names a row below it");
       above.add((String) row.get()[0]);
     });
   }

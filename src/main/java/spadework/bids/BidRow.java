@@ -15,7 +15,8 @@ import spadework.pricing.Selling;
  *
  * @param validUntil the last day of the price; empty once it is signed or closed
  * @param total what the homeowner pays as things stand, with any sales tax
- * @param margin what is left of the price after cost, contingency and overhead, in percent of the price; empty for no price
+ * @param margin what is left of the price after cost, contingency and overhead, in percent of the price; empty for no
+ * price
  * @param age days since it was issued; below zero for one that is dated ahead
  */
 public record BidRow(

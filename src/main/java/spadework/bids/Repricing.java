@@ -82,7 +82,8 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         Optional<LineItem> item = now.book().find(is.code());
         add(causes, Cause.MATERIAL, differs(old, item, LineItem::material));
         add(causes, Cause.PRODUCTION, differs(old, item, LineItem::labour));
-        add(causes, Cause.SUBCONTRACT, differs(old, item, LineItem::subcontract) || differs(old, item, LineItem::disposal));
+        add(causes, Cause.SUBCONTRACT,
+                differs(old, item, LineItem::subcontract) || differs(old, item, LineItem::disposal));
         add(causes, Cause.COMPANY, isCompanyMoved(item.flatMap(LineItem::labour), then.company(), now.company())
                 || !was.get().cost().material().isZero() && !then.company().tax().equals(now.company().tax()));
         add(causes, Cause.PRICE_RULES, !then.company().priceRules().equals(now.company().priceRules()));

@@ -15,20 +15,25 @@ import spadework.office.Reply;
 /** List all bids of a folder tree: where each stands, total, margin, valid until, age. For your eyes only. */
 @Command(
         name = "bids",
-        description = "List all bids of a folder tree: where each stands, total, margin, valid until, age. For your eyes only.",
+        description =
+                "List all bids of a folder tree: where each stands, total, margin, valid until, age. For your eyes"
+                        + " only.",
         footerHeading = "%nExample:%n",
         footer = "  spadework bids jobs --status issued --on 2026-10-01 --find sump")
 final class BidsCommand extends Answering {
     @Parameters(paramLabel = "FOLDER", description = "A folder with job folders in it.")
     private Path folder;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "The day for age and validity, as 2026-10-01 (default: today).")
+    @Option(names = "--on", paramLabel = "DATE",
+            description = "The day for age and validity, as 2026-10-01 (default: today).")
     private LocalDate on;
 
-    @Option(names = "--status", converter = Words.OfStanding.class, paramLabel = "WORD", description = "Only these: draft, issued, accepted, closed or lost.")
+    @Option(names = "--status", converter = Words.OfStanding.class, paramLabel = "WORD",
+            description = "Only these: draft, issued, accepted, closed or lost.")
     private Standing standing;
 
-    @Option(names = "--find", paramLabel = "WORD", description = "Only bids in which the word occurs: titles, customers, items, notes. Once for each word.")
+    @Option(names = "--find", paramLabel = "WORD",
+            description = "Only bids in which the word occurs: titles, customers, items, notes. Once for each word.")
     private List<String> words = List.of();
 
     @Option(names = "--json", description = "Print it as JSON.")

@@ -21,5 +21,7 @@ import spadework.cli.book.BookShowCommand;
             BookChangeCommand.class, BookRetireCommand.class, BookHistoryCommand.class,
             BookExportCommand.class, BookImportCommand.class},
         footerHeading = "%nExample:%n",
-        footer = "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason \"quarry's August list\"")
+        footer =
+                "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason"
+                        + " \"quarry's August list\"")
 final class BookCommand {}

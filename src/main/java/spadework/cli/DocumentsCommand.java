@@ -25,7 +25,8 @@ import spadework.office.Paper;
 /** Prints the papers of one job or of many. One bad job does not stop the others. */
 @Command(
         name = "documents",
-        description = "Print proposal, scope of work, warranty and cost sheet of each job, and its contract's papers, as PDF"
+        description =
+                "Print proposal, scope of work, warranty and cost sheet of each job, and its contract's papers, as PDF"
                 + " and XLSX.",
         footerHeading = "%nExample:%n",
         footer = "  spadework documents jobs/2026-014 --out documents --only proposal,scope-of-work")

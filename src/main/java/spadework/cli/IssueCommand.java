@@ -14,7 +14,8 @@ import spadework.office.Office;
 /** Issues a proposal. */
 @Command(
         name = "issue",
-        description = "Issue the proposal with its specimen warranty: number, revision, what changed since the last one.",
+        description =
+                "Issue the proposal with its specimen warranty: number, revision, what changed since the last one.",
         footerHeading = "%nExample:%n",
         footer = "  spadework issue jobs/2026-014")
 final class IssueCommand implements Callable<Integer> {

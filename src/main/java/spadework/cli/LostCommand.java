@@ -21,7 +21,8 @@ final class LostCommand implements Callable<Integer> {
     @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
     private Path job;
 
-    @Option(names = "--on", required = true, paramLabel = "DATE", description = "The day on which it was said, as 2026-09-20.")
+    @Option(names = "--on", required = true, paramLabel = "DATE",
+            description = "The day on which it was said, as 2026-09-20.")
     private LocalDate on;
 
     @Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Why; for you only.")

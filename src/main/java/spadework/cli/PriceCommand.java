@@ -26,7 +26,9 @@ final class PriceCommand implements Callable<Integer> {
     @Option(
             names = "--with",
             paramLabel = "WHAT=VALUE,…",
-            description = "For your eyes only: the price with this otherwise, beside the price as it is; once for each column."
+            description =
+                    "For your eyes only: the price with this otherwise, beside the price as it is; once for each"
+                            + " column."
                     + " margin, markup, overhead, contingency, production, crew, soil, depth, access, protection."
                     + " crew=wall crew has that crew do everything, crew=dig crew:wall crew what the dig crew does.")
     private List<String> with = List.of();
@@ -40,10 +42,12 @@ final class PriceCommand implements Callable<Integer> {
                     + " (default: depth=3 in,production=15%%,soil=10%%).")
     private String range;
 
-    @Option(names = "--runs", paramLabel = "N", description = "With --range: how often it is tried, 100 to 100000 (default: 1000).")
+    @Option(names = "--runs", paramLabel = "N",
+            description = "With --range: how often it is tried, 100 to 100000 (default: 1000).")
     private int runs = 1000;
 
-    @Option(names = "--seed", paramLabel = "N", description = "With --range: the same seed gives the same answer (default: 1).")
+    @Option(names = "--seed", paramLabel = "N",
+            description = "With --range: the same seed gives the same answer (default: 1).")
     private long seed = 1;
 
     @Spec

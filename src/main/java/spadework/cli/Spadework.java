@@ -23,7 +23,8 @@ import picocli.CommandLine.ScopeType;
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",
-            "1:a job was refused: its file is at fault, or a stop is open; a register was changed; a warranty forbids it",
+            "1:a job was refused: its file is at fault, or a stop is open; a register was changed; a warranty forbids"
+                    + " it",
             "2:the command line, a template or a folder cannot be used"
         },
         footerHeading = "%nExample:%n",

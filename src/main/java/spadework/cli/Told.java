@@ -27,7 +27,8 @@ final class Told {
             faulty.faults().forEach(fault -> line.getErr().println("  " + fault.text()));
         }
         if (outcome instanceof Outcome.Stopped stopped) {
-            line.getErr().println(job + ": nothing was done. Mend each stop, or write in acceptedStops who answers for it:");
+            line.getErr()
+                    .println(job + ": nothing was done. Mend each stop, or write in acceptedStops who answers for it:");
             stopped.stops().forEach(stop -> line.getErr().println("  " + stop));
         }
         if (outcome instanceof Outcome.Refused refused) {

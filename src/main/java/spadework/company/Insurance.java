@@ -10,4 +10,5 @@ import java.util.Optional;
  * @param workers who insures the crew against accidents, or why nobody has to
  */
 public record Insurance(
-        String carrier, String policy, String limits, LocalDate until, Optional<String> phone, Optional<String> workers) {}
+        String carrier, String policy, String limits, LocalDate until, Optional<String> phone,
+        Optional<String> workers) {}

@@ -65,7 +65,8 @@ public record Draft(Entries root, Outline outline) {
         String above = Pointer.above(pointer);
         boolean isFirst = !pointer.isEmpty() && outline.at(above)
                 .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
-        return isFirst ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare) : Optional.empty();
+        return isFirst ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare)
+                : Optional.empty();
     }
 
     /** How many rows a list has; 0 where there is none. */

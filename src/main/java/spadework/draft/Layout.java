@@ -21,7 +21,8 @@ final class Layout {
 
     private void put(Value value, int indent, int used) {
         String line = value.isEmpty() || isShort(value) ? line(value) : null;
-        if (line != null && (used + line.length() <= WIDEST || !(value instanceof Value.Entries) && !(value instanceof Value.Rows))) {
+        if (line != null && (used + line.length() <= WIDEST || !(value instanceof Value.Entries)
+                && !(value instanceof Value.Rows))) {
             text.append(line);
         } else {
             broken(value, indent);

@@ -23,7 +23,8 @@ public final class Leaves {
         } else if (value instanceof Bare bare) {
             leaves.put(place, bare.token());
         } else if (value instanceof Entries entries) {
-            entries.values().forEach((key, inside) -> collect(place.isEmpty() ? key : place + "/" + key, inside, leaves));
+            entries.values()
+                    .forEach((key, inside) -> collect(place.isEmpty() ? key : place + "/" + key, inside, leaves));
         } else if (value instanceof Rows rows) {
             for (int i = 0; i < rows.values().size(); i++) {
                 collect(place + "/" + i, rows.values().get(i), leaves);

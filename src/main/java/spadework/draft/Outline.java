@@ -71,7 +71,8 @@ public final class Outline {
         for (String key : Pointer.keys(pointer)) {
             JsonNode group = group(resolved(node));
             holder = group;
-            node = key.matches("\\d+|-") && group.has("items") ? group.path("items") : group.path("properties").path(key);
+            node = key.matches("\\d+|-") && group.has("items") ? group.path("items")
+                    : group.path("properties").path(key);
             last = key;
             if (node.isMissingNode()) {
                 return Optional.empty();

@@ -18,7 +18,8 @@ final class Series {
 
     /** What was typed, parted; blank parts are none. */
     static Rows typed(String typed, Optional<Value> before) {
-        boolean commas = before.filter(Rows.class::isInstance).map(Rows.class::cast).filter(Series::holdsComma).isEmpty();
+        boolean commas = before.filter(Rows.class::isInstance).map(Rows.class::cast).filter(Series::holdsComma)
+                .isEmpty();
         return new Rows(Arrays.stream(typed.split(commas ? "[,;]" : ";"))
                 .map(String::strip)
                 .filter(word -> !word.isEmpty())

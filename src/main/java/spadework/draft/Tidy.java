@@ -10,14 +10,17 @@ import spadework.measure.UnreadableMeasure;
 public final class Tidy {
     private Tidy() {}
 
-    /** {@code 46'6"} becomes {@code 46 ft 6 in}, {@code 14.2m} becomes {@code 14.2 m}, {@code 10%} becomes {@code 10 %}. */
+    /**
+     * {@code 46'6"} becomes {@code 46 ft 6 in}, {@code 14.2m} becomes {@code 14.2 m}, {@code 10%} becomes {@code 10 %}.
+     */
     public static String of(Kind kind, String typed) {
         String plain = typed.strip();
         if (!kind.isMeasure()) {
             return kind == Kind.TEXT ? typed : plain;
         }
         boolean length = kind == Kind.LENGTH || kind == Kind.LEVEL;
-        String tidy = (length ? spelled(plain) : plain).replaceAll("(?<=\\d)(?=[a-zA-Z%])", " ").replaceAll("\\s+", " ").strip();
+        String tidy = (length ? spelled(plain) : plain).replaceAll("(?<=\\d)(?=[a-zA-Z%])", " ").replaceAll("\\s+", " ")
+                .strip();
         return length && !isSame(plain, tidy) ? plain : tidy;
     }
 

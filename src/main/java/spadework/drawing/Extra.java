@@ -88,7 +88,8 @@ record Extra(Set<String> labels, String wallName, String pipeName, String senten
     private static Job withWalls(Job j, List<Wall> walls) {
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
                 j.notFixed(), j.photos(), walls, j.corners(), j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), j.acceptedStops(),
+                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(),
+                j.acceptedStops(),
                 j.agreement(), j.terms(), j.notes());
     }
 

@@ -16,7 +16,8 @@ final class ProfileInWords {
                         .formatted(ProfileWords.times(ProfileFrame.of(chain).exaggeration()))
                 : ProfileWords.TOO_FEW_LEVELS);
         for (ProfileReach reach : chain.reaches()) {
-            text.add("%s, %s, is %s long; %s. Its bottom lies at %s at the start and %s at the end; the ground there at %s and %s."
+            text.add(("%s, %s, is %s long; %s. Its bottom lies at %s at the start and %s at the end; the ground there"
+                    + " at %s and %s.")
                     .formatted(reach.label(), ProfileWords.kind(reach.kind()), reach.length().text(),
                             ProfileWords.slopeText(reach), level(reach.startInvert()), level(reach.endInvert()),
                             level(reach.startGrade()), level(reach.endGrade())));

@@ -12,7 +12,8 @@ final class SectionInWords {
 
     static String of(CrossSection section, Covering covering) {
         StringJoiner text = new StringJoiner(" ");
-        text.add("Section through the trench at " + SectionWords.walls(section.walls()) + ", at the deeper end, to scale.");
+        text.add("Section through the trench at " + SectionWords.walls(section.walls())
+                + ", at the deeper end, to scale.");
         text.add("From grade to the top of the footing it is %s, to the bottom of the footing and of the trench %s."
                 .formatted(section.depth().text(), section.trenchDepth().text()));
         text.add(SectionWords.footing(
@@ -20,7 +21,8 @@ final class SectionInWords {
         section.floor().ifPresentOrElse(
                 floor -> text.add("The floor inside lies " + over(floor) + " of the footing."),
                 () -> text.add("The floor inside is not drawn: its level or the pipe's is not measured."));
-        text.add("The wall is covered from the footing to grade with %s, %s.".formatted(covering.material(), covering.promise()));
+        text.add("The wall is covered from the footing to grade with %s, %s.".formatted(covering.material(),
+                covering.promise()));
         text.add("The bottom of the trench is %s wide beside the footing.".formatted(section.bottomWidth().text()));
         text.add(bank(section));
         text.add("Soil is heaped at least 2 ft back from that edge.");

@@ -65,7 +65,8 @@ final class SectionMeasures {
     /** The words at their place, or else near it with a line to their measure. */
     private static void want(String text, Point target, Point measure, Sheet sheet) {
         Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
-        Wish wish = new Wish(text, Wish.SMALL, false, Role.DIMENSION, "middle", target, zone, 12, Optional.empty(), "", false);
+        Wish wish = new Wish(text, Wish.SMALL, false, Role.DIMENSION, "middle", target, zone, 12, Optional.empty(), "",
+                false);
         sheet.wish(List.of(wish, wish.withLeader(measure, zone, 110)));
     }
 

@@ -83,7 +83,8 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
             BigDecimal quantity = sum(lines.stream().map(PricedLine::quantity).toList());
             BigDecimal hours = sum(lines.stream().map(PricedLine::crewHours).toList());
             Dollars labour = total(lines.stream().map(l -> l.cost().labour().plus(l.cost().machine())).toList());
-            Dollars material = total(lines.stream().map(l -> l.cost().material().plus(l.cost().purchaseTax())).toList());
+            Dollars material =
+                    total(lines.stream().map(l -> l.cost().material().plus(l.cost().purchaseTax())).toList());
             Dollars others = total(lines.stream().map(l -> l.cost().subcontract().plus(l.cost().disposal())).toList());
             Dollars estimate = labour.plus(material).plus(others);
 

@@ -31,7 +31,8 @@ public enum RateRule {
             }
             return rate;
         }
-        List<BigDecimal> last = actual.subList(Math.max(0, actual.size() - LAST), actual.size()).stream().sorted().toList();
+        List<BigDecimal> last = actual.subList(Math.max(0, actual.size() - LAST), actual.size()).stream().sorted()
+                .toList();
         int middle = last.size() / 2;
         return last.size() % 2 == 1
                 ? last.get(middle)

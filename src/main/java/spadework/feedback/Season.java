@@ -43,7 +43,8 @@ public record Season(List<JobVariances> jobs) {
 
     private static Total total(List<Variance> items) {
         return new Total(items.get(0).code(), items.get(0).name(), items.size(), sum(items, Variance::estimate),
-                sum(items, Variance::actual), sum(items, Variance::quantityError), sum(items, Variance::productionError),
+                sum(items, Variance::actual), sum(items, Variance::quantityError),
+                sum(items, Variance::productionError),
                 sum(items, Variance::priceError));
     }
 
@@ -73,12 +74,13 @@ public record Season(List<JobVariances> jobs) {
     }
 
     /**
-     * A package costs as much more or less than in the job's own book as the invoices did than the estimate for the same
-     * quantity. So a rate that was taken into today's book is not suggested again.
+     * A package costs as much more or less than in the job's own book as the invoices did than the estimate for the
+     * same quantity. So a rate that was taken into today's book is not suggested again.
      */
     private Optional<Suggestion> material(LineItem item, RateRule rule) {
         Optional<BigDecimal> cost = item.material().map(Material::cost).map(Dollars::amount);
-        return cost.filter(amount -> amount.signum() > 0).flatMap(amount -> suggestion(item, "material/cost", amount, rule,
+        return cost.filter(amount -> amount.signum() > 0)
+                .flatMap(amount -> suggestion(item, "material/cost", amount, rule,
                 variance -> variance.materialFactor().flatMap(factor -> variance.packageCost().map(then ->
                         factor.multiply(then.amount(), MathContext.DECIMAL64))),
                 rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));

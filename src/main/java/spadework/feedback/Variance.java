@@ -11,13 +11,14 @@ import spadework.money.Dollars;
  *
  * <ul>
  *   <li>quantity error = cost at the actual quantity − estimate: measured wrong;
- *   <li>production error = (actual hours − estimated hours for the actual quantity) × cost of a crew hour: slower or faster;
+ *   <li>production error = (actual hours − estimated hours for the actual quantity) × cost of a crew hour: slower or
+ *       faster;
  *   <li>price error = invoices − estimated material for the actual quantity: the supplier's price, and what was wasted.
  * </ul>
  *
  * <p>Each is a difference of amounts in whole cents, so that the three add up to actual − estimate to the cent, in
- * whatever order. Where no invoice was written down, tons and gallons of the record stand at the book's price. Where that
- * is not told either, or no hours were written down, that part is taken as estimated, and its error is zero.
+ * whatever order. Where no invoice was written down, tons and gallons of the record stand at the book's price. Where
+ * that is not told either, or no hours were written down, that part is taken as estimated, and its error is zero.
  *
  * @param hours actual hours of the crew; so with {@code invoices}
  * @param estimate direct cost as estimated

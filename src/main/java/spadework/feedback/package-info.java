@@ -1,5 +1,5 @@
 /**
- * What closed jobs really took against what was estimated, and what that says about the rates of the book. It changes no
- * rate; that is the contractor's.
+ * What closed jobs really took against what was estimated, and what that says about the rates of the book. It changes
+ * no rate; that is the contractor's.
  */
 package spadework.feedback;

@@ -40,7 +40,8 @@ public final class DepositFigure {
             case TRIGGER_DUTY -> {
                 Dollars share = known.deposit().share(price);
                 values.add(Value.of("duties begin above", share));
-                found.add(new Finding("deposit-duty-above", Severity.MUST, state, Map.of("share", share.text()), cited));
+                found.add(
+                        new Finding("deposit-duty-above", Severity.MUST, state, Map.of("share", share.text()), cited));
             }
             case ESCROW -> found.add(new Finding("deposit-escrow", Severity.MUST, state, Map.of(), cited));
             default -> { }

@@ -35,7 +35,9 @@ public final class Plain {
         return value.unit() == Unit.NONE ? number : number + " " + value.unit().symbol();
     }
 
-    /** Where the figures come from: each number once, after those that it was worked out from, then each rule of law. */
+    /**
+     * Where the figures come from: each number once, after those that it was worked out from, then each rule of law.
+     */
     public static List<String> working(Answer answer) {
         Set<String> lines = new LinkedHashSet<>();
         answer.working().forEach(working -> tell(working, lines));

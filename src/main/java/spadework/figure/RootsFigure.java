@@ -66,7 +66,8 @@ public final class RootsFigure {
         Length across = Length.ofInches(diameter.number());
         for (RootZone rule : RootZone.values()) {
             found.add(Worked.of("r" + (rule.ordinal() + 1), "root zone by " + rule.id() + ", " + rule.source(),
-                    rule.radius(across).feet(), Unit.FOOT, "t × f" + (rule.ordinal() + 1), rule.source() + " (" + rule.id() + ")",
+                    rule.radius(across).feet(), Unit.FOOT, "t × f" + (rule.ordinal() + 1),
+                    rule.source() + " (" + rule.id() + ")",
                     diameter, factor(rule)));
         }
         return found;

@@ -10,7 +10,8 @@ import spadework.pricing.SalesTax;
 
 /** Sales tax on an amount. */
 public final class TaxFigure {
-    private static final String SOURCE = "Streamlined Sales and Use Tax Agreement s. 324, as in R.I. Gen. Laws 44-18.1-25";
+    private static final String SOURCE =
+            "Streamlined Sales and Use Tax Agreement s. 324, as in R.I. Gen. Laws 44-18.1-25";
 
     private TaxFigure() {}
 

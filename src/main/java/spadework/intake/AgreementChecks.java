@@ -135,7 +135,8 @@ final class AgreementChecks {
             String pointer = list + "/" + i + "/label";
             names.check(sheet, pointer, labels.get(i), Excerpt.quoted(labels.get(i)));
             if (!seen.add(labels.get(i))) {
-                sheet.fault(pointer, Excerpt.quoted(labels.get(i)) + " a second time", "each once", "keep one of the two");
+                sheet.fault(pointer, Excerpt.quoted(labels.get(i)) + " a second time", "each once",
+                        "keep one of the two");
             }
         }
     }

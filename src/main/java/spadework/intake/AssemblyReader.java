@@ -38,7 +38,8 @@ final class AssemblyReader {
             }
             boolean item = items.containsKey(assembly.code());
             if (item || assemblies.putIfAbsent(assembly.code(), assembly) != null) {
-                String found = "the code " + Excerpt.quoted(assembly.code()) + (item ? ", which an item has" : " a second time");
+                String found = "the code " + Excerpt.quoted(assembly.code())
+                        + (item ? ", which an item has" : " a second time");
                 node.sheet().fault(pointer, found, "each code once", "give one of the two another code");
             }
         }

@@ -135,7 +135,8 @@ final class CompanyReader {
 
     private static Tax tax(Fields fields) {
         boolean classes = fields.node().at("classes").json() != null;
-        return setting(fields, classes ? fields.named("classes", Kind.object(CompanyReader::ofClass)) : noClasses(fields));
+        return setting(fields,
+                classes ? fields.named("classes", Kind.object(CompanyReader::ofClass)) : noClasses(fields));
     }
 
     private static Map<String, Tax> noClasses(Fields fields) {

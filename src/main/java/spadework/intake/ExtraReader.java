@@ -40,7 +40,8 @@ final class ExtraReader {
             Optional<Unit> due = codes.find(code).map(LineItem::unit)
                     .or(() -> codes.findAssembly(code).map(assembly -> assembly.driver().unit()));
             String unit = due.map(Unit::symbol).orElse("");
-            if (!written.isSilent() && quantity.isPresent() && due.filter(u -> u != quantity.get().unit()).isPresent()) {
+            if (!written.isSilent() && quantity.isPresent()
+                    && due.filter(u -> u != quantity.get().unit()).isPresent()) {
                 written.fault(written.written(), "a quantity in " + unit, "state it in " + unit);
             }
             if (!written.isSilent() && quantity.isEmpty() && codes.find(code).isPresent()) {

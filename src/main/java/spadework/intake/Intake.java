@@ -177,7 +177,8 @@ public final class Intake {
         }
         Job job = read.orElseThrow();
         return new Understood(
-                job, shop.company().orElseThrow().taxing(job.taxClass()), shop.book().orElseThrow(), states.book(), folder);
+                job, shop.company().orElseThrow().taxing(job.taxClass()), shop.book().orElseThrow(), states.book(),
+                folder);
     }
 
     /**

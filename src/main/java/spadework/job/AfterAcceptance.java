@@ -12,7 +12,8 @@ public final class AfterAcceptance {
 
     /** The job as it was accepted, with what was written since. */
     public static Job of(Job accepted, Job now) {
-        return with(accepted, now.photos(), now.acceptedStops(), now.notes(), now.site().locateTicket(), now.agreement());
+        return with(accepted, now.photos(), now.acceptedStops(), now.notes(), now.site().locateTicket(),
+                now.agreement());
     }
 
     /** Whether something that was agreed reads otherwise now. */
@@ -45,7 +46,8 @@ public final class AfterAcceptance {
                 s.rain(), s.limits(), ticket, s.catchment());
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), site, j.observations(),
                 j.notFixed(), photos, j.walls(), j.corners(), j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), stops, agreement,
+                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), stops,
+                agreement,
                 j.terms(), notes);
     }
 }

@@ -29,7 +29,8 @@ public final class Altered {
         return new Job(job.number(), job.title(), job.issued(), job.validDays(), job.customer(),
                 without(job.site(), gone.walls()), job.observations(), job.notFixed(), job.photos(), walls, corners,
                 water(job.water(), alteration), restoration(job.restoration(), alteration), job.protection(),
-                job.excluded(), job.assumed(), items, job.priceChanges(), job.schedule(), job.payments(), job.taxClass(),
+                job.excluded(), job.assumed(), items, job.priceChanges(), job.schedule(), job.payments(),
+                job.taxClass(),
                 job.warranty(), job.acceptedStops(), job.agreement(), job.terms(), job.notes());
     }
 

@@ -9,7 +9,8 @@ import java.util.Set;
 /** How a rule counts business days. Saturday is one under the federal rule. The day of signing is never counted. */
 public enum DayCount {
     /** Every day but Sundays and federal holidays on their own day: 16 CFR 429.0(f) as it reads. */
-    FEDERAL("every day but Sundays and federal holidays on their own day", false, false, EnumSet.allOf(FederalHoliday.class)),
+    FEDERAL("every day but Sundays and federal holidays on their own day", false, false,
+            EnumSet.allOf(FederalHoliday.class)),
     /** The same, leaving out the days on which holidays are observed as well: never shortens the buyer's right. */
     FEDERAL_AND_OBSERVED(
             "every day but Sundays, federal holidays and the days on which they are observed",

@@ -25,7 +25,9 @@ import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
 import spadework.working.Worked;
 
-/** A job for other programs to read, as JSON. Money is decimal text; what makes lines and total differ is a line too. */
+/**
+ * A job for other programs to read, as JSON. Money is decimal text; what makes lines and total differ is a line too.
+ */
 public final class Listing {
     private static final ObjectMapper JSON = new ObjectMapper().enable(SerializationFeature.INDENT_OUTPUT);
 
@@ -119,12 +121,14 @@ public final class Listing {
         node.put("description", quantity.description());
         node.put("value", quantity.value());
         node.put("unit", quantity.unit().symbol());
-        node.put("working", quantity.working() instanceof Worked worked ? worked.line() : quantity.working().valueText());
+        node.put("working",
+                quantity.working() instanceof Worked worked ? worked.line() : quantity.working().valueText());
     }
 
     private static void lines(ArrayNode array, Quote quote) {
         for (PricedLine line : quote.lines()) {
-            line(array, line.code(), line.quantity().toPlainString(), line.unit().symbol(), line.unitPrice(), line.price());
+            line(array, line.code(), line.quantity().toPlainString(), line.unit().symbol(), line.unitPrice(),
+                    line.price());
         }
         for (PricedSection section : quote.sections()) {
             if (!section.rounding().isZero()) {
@@ -139,7 +143,8 @@ public final class Listing {
         }
     }
 
-    private static void line(ArrayNode array, String code, String quantity, String unit, Dollars unitPrice, Dollars price) {
+    private static void line(ArrayNode array, String code, String quantity, String unit, Dollars unitPrice,
+            Dollars price) {
         array.addObject()
                 .put("code", code)
                 .put("quantity", quantity)

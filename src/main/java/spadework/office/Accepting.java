@@ -82,7 +82,8 @@ public final class Accepting {
                 .fact(Issuing.FINGERPRINT)
                 .equals(Optional.of(Fingerprint.of(file, proposed.job(), office.templates())))) {
             reasons.add("The job, the company, the price book or the templates changed since "
-                    + last.get().number().orElseThrow().text() + ". Issue it again; what was not issued cannot be accepted.");
+                    + last.get().number().orElseThrow().text()
+                            + ". Issue it again; what was not issued cannot be accepted.");
         }
         LocalDate until = proposed.job().issued().plusDays(proposed.job().validDays());
         if (yes.on().isAfter(until)) {

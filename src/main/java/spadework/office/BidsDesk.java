@@ -47,7 +47,8 @@ public final class BidsDesk {
         BidReader reader = new BidReader();
         List<BidReader.Read<List<Use>>> read = JobTree.each(
                 tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
-        return new Found<>(read.stream().flatMap(one -> one.drawn().stream()).flatMap(List::stream).toList(), unread(read));
+        return new Found<>(read.stream().flatMap(one -> one.drawn().stream()).flatMap(List::stream).toList(),
+                unread(read));
     }
 
     /**

@@ -41,7 +41,8 @@ public final class BookDesk {
      */
     public static BookDesk at(Optional<Path> book) throws IOException {
         Path file = book.or(() -> Intake.bookOf(Path.of("")))
-                .orElseThrow(() -> new IOException("no price-book.json here or in a folder above; name it with --book"));
+                .orElseThrow(
+                        () -> new IOException("no price-book.json here or in a folder above; name it with --book"));
         return new BookDesk(file, true);
     }
 
@@ -184,13 +185,15 @@ public final class BookDesk {
     BookDraft draft() throws IOException {
         String text = Files.readString(file);
         return BookDraft.read(text.startsWith("\uFEFF") ? text.substring(1) : text)
-                .orElseThrow(() -> new IOException(file + " is no price book: it is not one JSON object, each key once"));
+                .orElseThrow(
+                        () -> new IOException(file + " is no price book: it is not one JSON object, each key once"));
     }
 
     /** The item as the file holds it, or as the bundled book does where the file starts from that. */
     Optional<Entries> item(BookDraft book, String code) {
         return book.item(code).or(() -> book.startsFromBundled()
-                ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8)).flatMap(b -> b.item(code))
+                ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8))
+                        .flatMap(b -> b.item(code))
                 : Optional.empty());
     }
 

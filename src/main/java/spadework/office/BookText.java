@@ -29,7 +29,8 @@ final class BookText {
     /** Whether every word occurs somewhere in an item. */
     static boolean holds(LineItem item, List<String> words) {
         String all = Stream.concat(
-                        Stream.of(item.code(), item.name(), item.homeowner(), item.source().text()), item.notes().stream())
+                        Stream.of(item.code(), item.name(), item.homeowner(), item.source().text()),
+                        item.notes().stream())
                 .collect(Collectors.joining("\n"))
                 .toLowerCase(Locale.ROOT);
         return words.stream().allMatch(word -> all.contains(word.toLowerCase(Locale.ROOT)));
@@ -39,12 +40,14 @@ final class BookText {
     static List<String> row(LineItem item) {
         List<String> costs = new ArrayList<>();
         item.material().ifPresent(m -> costs.add(m.cost().text() + " a " + m.sold()));
-        item.labour().ifPresent(l -> costs.add(l.perHour().toPlainString() + " " + item.unit().symbol() + "/h " + l.crew()));
+        item.labour()
+                .ifPresent(l -> costs.add(l.perHour().toPlainString() + " " + item.unit().symbol() + "/h " + l.crew()));
         item.subcontract().ifPresent(s -> costs.add(s.text() + " subcontract"));
         item.disposal().ifPresent(d -> costs.add(d.text() + " disposal"));
         item.goodUntil().ifPresent(day -> costs.add("good until " + day));
         item.retired().ifPresent(end -> costs.add("retired " + end.on()));
-        return List.of(item.code(), item.section().label(), item.unit().symbol(), item.name(), String.join("; ", costs));
+        return List.of(item.code(), item.section().label(), item.unit().symbol(), item.name(),
+                String.join("; ", costs));
     }
 
     /** All values of an item, and below them its history. */

@@ -88,7 +88,8 @@ public final class FeedbackDesk {
         for (Suggestion one : suggestions(heard.season)) {
             out.add("");
             out.add(one.code() + " " + one.what() + ": " + one.from() + " → " + one.to() + " ("
-                    + (one.rule() == RateRule.MEDIAN ? "median of the last jobs" : "a quarter step for each job") + ")");
+                    + (one.rule() == RateRule.MEDIAN ? "median of the last jobs" : "a quarter step for each job")
+                            + ")");
             one.evidence().forEach(job -> out.add("  " + job.job() + ", finished " + job.finished() + ", " + job.soil()
                     + ": " + job.rate()));
         }
@@ -101,7 +102,8 @@ public final class FeedbackDesk {
         if (heard.season.jobs().isEmpty()) {
             return Reply.refused(List.of(nothing())).andWrong(heard.wrong);
         }
-        Company company = book.read().company().orElseThrow(() -> new IOException("no company.json beside " + book.file()));
+        Company company = book.read().company()
+                .orElseThrow(() -> new IOException("no company.json beside " + book.file()));
         Map<String, Object> model =
                 Map.of("sheet", FeedbackPaper.of(company, heard.season, suggestions(heard.season), on));
         Templates words = templates.map(Templates::with).orElseGet(Templates::bundled);
@@ -119,8 +121,8 @@ public final class FeedbackDesk {
     }
 
     /**
-     * Writes suggested rates of those items into the book, dated, with the jobs as the reason. An item for which nothing
-     * is suggested keeps all from being written.
+     * Writes suggested rates of those items into the book, dated, with the jobs as the reason. An item for which
+     * nothing is suggested keeps all from being written.
      */
     public Reply accept(List<String> codes, LocalDate on) throws IOException {
         List<Suggestion> suggestions = suggestions(hear().season);
@@ -148,7 +150,8 @@ public final class FeedbackDesk {
     private List<Suggestion> suggestions(Season season) throws IOException {
         ReadBook read = book.read();
         if (!read.faults().isEmpty() || read.book().isEmpty()) {
-            throw new IOException(read.faults().isEmpty() ? book.file() + " is no price book" : read.faults().get(0).text());
+            throw new IOException(read.faults().isEmpty() ? book.file() + " is no price book"
+                    : read.faults().get(0).text());
         }
         return season.suggestions(read.book().get(), rule);
     }
@@ -170,7 +173,8 @@ public final class FeedbackDesk {
 
     private Fault nothing() {
         return new Fault(Place.ofFile(tree.toString()), "no closed job with actuals",
-                "closed jobs with \"actuals\", or stone, loads or gallons, under \"asBuilt\"", "write down hours, quantities and invoices of closed jobs");
+                "closed jobs with \"actuals\", or stone, loads or gallons, under \"asBuilt\"",
+                "write down hours, quantities and invoices of closed jobs");
     }
 
     private static String signed(Dollars amount) {

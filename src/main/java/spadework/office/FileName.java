@@ -8,7 +8,8 @@ final class FileName {
     private static final int LONGEST = 60;
 
     /** Names that some systems keep for devices. */
-    private static final Set<String> RESERVED = Set.of("con", "prn", "aux", "nul", "com1", "com2", "com3", "lpt1", "lpt2");
+    private static final Set<String> RESERVED =
+            Set.of("con", "prn", "aux", "nul", "com1", "com2", "com3", "lpt1", "lpt2");
 
     private FileName() {}
 

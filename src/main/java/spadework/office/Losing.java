@@ -26,7 +26,8 @@ public final class Losing {
             return new Outcome.Refused(List.of("The contract is signed; it is no longer a bid."));
         }
         if (records.proposal().isEmpty()) {
-            return new Outcome.Refused(List.of("No proposal was issued; there is nothing to decline. Use: spadework issue"));
+            return new Outcome.Refused(
+                    List.of("No proposal was issued; there is nothing to decline. Use: spadework issue"));
         }
         Entry proposal = records.proposal().get();
         String number = proposal.number().orElseThrow().text();

@@ -240,7 +240,8 @@ public final class Office {
 
     /** A finding in words on one line. */
     public String told(Finding finding) {
-        return finding.id() + ": " + phrases.what(finding) + " " + phrases.action(finding) + " [" + finding.citation() + "]";
+        return finding.id() + ": " + phrases.what(finding) + " " + phrases.action(finding) + " [" + finding.citation()
+                + "]";
     }
 
     /** The sentence that leaves the last word to local code and the people on site. */

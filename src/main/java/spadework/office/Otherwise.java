@@ -71,17 +71,20 @@ public final class Otherwise {
         Dollars price = asItIs.quote().total();
         Simulation<Dollars> prices = unsure.prices(asItIs, runs, seed);
         List<String> out = new ArrayList<>(List.of(
-                String.format(Locale.ROOT, "Priced %,d times, seed %d: depth of each wall ± %s, production ± %s, soil a type"
+                String.format(Locale.ROOT,
+                        "Priced %,d times, seed %d: depth of each wall ± %s, production ± %s, soil a type"
                         + " worse in %s of the jobs (± is one standard deviation).",
                         runs, seed, unsure.depth().text(), unsure.production().text(), unsure.soil().text()),
                 "What your own rules would ask, had you known how the job turns out:"));
         List<List<String>> rows = new ArrayList<>();
         for (int share : List.of(10, 50, 80, 90)) {
             Dollars quantile = prices.quantile(share / 100.0);
-            rows.add(List.of("  " + share + " of 100 jobs", "at most " + quantile.text(), signed(quantile.minus(price))));
+            rows.add(List.of("  " + share + " of 100 jobs", "at most " + quantile.text(),
+                    signed(quantile.minus(price))));
         }
         out.addAll(Columns.of(rows));
-        out.add(String.format(Locale.ROOT, "Your price is %s; in %.0f of 100 jobs your rules would have asked for more.",
+        out.add(String.format(Locale.ROOT,
+                "Your price is %s; in %.0f of 100 jobs your rules would have asked for more.",
                 price.text(), 100 * prices.above(price)));
         return Reply.done(out);
     }
@@ -135,7 +138,8 @@ public final class Otherwise {
             return "";
         }
         BigDecimal cost = Selling.withOverhead(one.company().priceRules(), direct(quote).exact()).amount();
-        return price.subtract(cost).divide(price, MathContext.DECIMAL64).movePointRight(2).setScale(1, RoundingMode.HALF_UP)
+        return price.subtract(cost).divide(price, MathContext.DECIMAL64).movePointRight(2)
+                .setScale(1, RoundingMode.HALF_UP)
                 + " %";
     }
 

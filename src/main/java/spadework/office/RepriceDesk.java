@@ -76,7 +76,8 @@ public final class RepriceDesk {
         Reading now = intake.read(file);
         Reading then = then(file, records, now);
         if (!(now instanceof Understood live) || !(then instanceof Understood old)) {
-            return refused(((Refused) (now instanceof Refused ? now : then)).faults().stream().map(Fault::text).toList());
+            return refused(((Refused) (now instanceof Refused ? now : then)).faults().stream().map(Fault::text)
+                    .toList());
         }
         LocalDate was = old.job().issued();
         Repricing moved = Repricing.between(was, priced(old, was), priced(live, issued));

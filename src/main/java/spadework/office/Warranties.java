@@ -34,7 +34,8 @@ final class Warranties {
                 job.number(),
                 job.customer().names(),
                 job.site().address().text(),
-                certificate.walls().stream().map(wall -> new Covered(wall.label(), wall.where(), wall.length())).toList(),
+                certificate.walls().stream().map(wall -> new Covered(wall.label(), wall.where(), wall.length()))
+                        .toList(),
                 certificate.runs().stream().map(run -> new Covered(run.label(), run.pipe(), run.length())).toList(),
                 parts(terms, from),
                 terms.replyDays(),

@@ -29,7 +29,9 @@ public final class Yard {
         return Path.of(System.getProperty("user.home"), "spadework-jobs");
     }
 
-    /** The company's file that a firm begins with: the words of {@code start-company.json}, its own particulars in it. */
+    /**
+     * The company's file that a firm begins with: the words of {@code start-company.json}, its own particulars in it.
+     */
     public static String startOfCompany() throws IOException {
         return text("/spadework/office/start-company.json");
     }

@@ -54,7 +54,8 @@ public final class FeedbackPaper {
     }
 
     private static FeedbackRow row(Variance item) {
-        String hours = item.hours().map(came -> Figures.inWorking(item.estimatedHours()) + " → " + Figures.inWorking(came))
+        String hours = item.hours()
+                .map(came -> Figures.inWorking(item.estimatedHours()) + " → " + Figures.inWorking(came))
                 .orElse("");
         return new FeedbackRow(
                 item.code(),

@@ -78,7 +78,8 @@ final class Runs {
     }
 
     private String takesRoof(SolidRun line) {
-        String spouts = joined(job.water().downspouts(), (Downspout d) -> d.into().equals(line.label()) ? d.label() : "");
+        String spouts =
+                joined(job.water().downspouts(), (Downspout d) -> d.into().equals(line.label()) ? d.label() : "");
         return spouts.isEmpty() ? terms.get("takes.nothing") : terms.get("takes.roof", "downspouts", spouts);
     }
 

@@ -4,8 +4,8 @@ import java.util.Optional;
 import spadework.measure.FilmThickness;
 
 /**
- * From which dry film a treatment may be called waterproofing: the list of IRC R406.2 (F-19). What is thinner, or is not
- * on the list, is dampproofing (R406.1, F-17).
+ * From which dry film a treatment may be called waterproofing: the list of IRC R406.2 (F-19). What is thinner, or is
+ * not on the list, is dampproofing (R406.1, F-17).
  */
 public final class CodeFilm {
 

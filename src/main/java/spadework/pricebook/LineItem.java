@@ -64,7 +64,8 @@ public record LineItem(
 
     /** The same item, of which its crew does so many times as much in an hour. */
     public LineItem producing(BigDecimal factor) {
-        Optional<Labour> paced = labour.map(l -> new Labour(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
+        Optional<Labour> paced =
+                labour.map(l -> new Labour(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
         return new LineItem(code, section, name, homeowner, unit, follows, standard, material, paced, subcontract,
                 disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
     }

@@ -13,4 +13,5 @@ import spadework.measure.Length;
  * @param stick length in which it is sold
  */
 public record Pipe(
-        String standard, Length nominal, Length outside, Length inside, double manning, boolean corrugated, Length stick) {}
+        String standard, Length nominal, Length outside, Length inside, double manning, boolean corrugated,
+        Length stick) {}

@@ -122,7 +122,8 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                 fault(row, column.ordinal(), now.shown(), "a number", "write the number without words or signs");
                 return;
             }
-            cells.add(new Changed(place(row, column.ordinal()), item.code(), column.place(), column.spelled(item, now)));
+            cells.add(
+                    new Changed(place(row, column.ordinal()), item.code(), column.place(), column.spelled(item, now)));
         }
 
         private void fault(int row, int column, String found, String allowed, String mend) {

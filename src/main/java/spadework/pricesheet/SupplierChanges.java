@@ -70,7 +70,8 @@ public final class SupplierChanges {
             }
             wanting.remove(number);
             if (!seen.add(number)) {
-                fault(row, code, "\"" + number + "\" a second time", "each number once", "take one of the two rows out");
+                fault(row, code, "\"" + number + "\" a second time", "each number once",
+                        "take one of the two rows out");
             } else if (book.find(ours).isEmpty()) {
                 fault(row, code, "the item " + ours, "a code of the price book", "correct \"items\" in the map");
             } else {

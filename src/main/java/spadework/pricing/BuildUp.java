@@ -24,17 +24,20 @@ final class BuildUp {
         Listed c = new Listed("c", "contingency", rules.contingency().fraction(), Unit.NONE, COMPANY);
         Listed o = new Listed("o", "overhead", rules.overhead().fraction(), Unit.NONE, COMPANY);
         Listed m = new Listed("m", profitName(rules), rules.profit().fraction(), Unit.NONE, COMPANY);
-        Worked withContingency = step("K", "with contingency", Selling.withContingency(rules, direct), "D × (1 + c)", d, c);
+        Worked withContingency =
+                step("K", "with contingency", Selling.withContingency(rules, direct), "D × (1 + c)", d, c);
         Worked withOverhead =
                 step("O", "with overhead", Selling.withOverhead(rules, direct), "K × (1 + o)", withContingency, o);
         boolean margin = rules.basis() == ProfitBasis.MARGIN;
         Worked exact = step("E", "price before rounding", Selling.price(rules, direct),
                 margin ? "O ÷ (1 − m)" : "O × (1 + m)", withOverhead, m);
         Listed printed = new Listed("Q", "price as printed", price.amount(), Unit.DOLLAR, "sum of the sections");
-        Worked rounding = step("R", "unit prices, sections and minimum rounded", price.exact().minus(ExactDollars.of(exact.value())),
+        Worked rounding = step("R", "unit prices, sections and minimum rounded",
+                price.exact().minus(ExactDollars.of(exact.value())),
                 "Q − E", printed, exact);
         List<Worked> steps = new ArrayList<>();
-        steps.add(step("D", "direct cost", direct, "sum", new Listed("sum", "direct cost of all lines", direct.amount(), Unit.DOLLAR, "lines")));
+        steps.add(step("D", "direct cost", direct, "sum",
+                new Listed("sum", "direct cost of all lines", direct.amount(), Unit.DOLLAR, "lines")));
         steps.addAll(List.of(withContingency, withOverhead, exact, rounding));
         return steps;
     }

@@ -8,7 +8,9 @@ import spadework.pricebook.PriceBook;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
 
-/** Prices each line: the unit price is rounded to a cent, and quantity × unit price, rounded to a cent, is the price. */
+/**
+ * Prices each line: the unit price is rounded to a cent, and quantity × unit price, rounded to a cent, is the price.
+ */
 final class LinePricing {
     private LinePricing() {}
 

@@ -59,8 +59,10 @@ final class UnknownPrices {
         ExactDollars longer = price(job.withWall(wall.withLength(wall.length().plus(MORE_WALL))), company, book);
         ExactDollars deeper = price(job.withWall(wall.deeperBy(DEEPER)), company, book);
         return List.of(
-                wallPrice(UnitPrice.WALL_FOOT + "-" + wall.label(), wall, "more wall", longer.minus(now), MORE_WALL.feet(), company),
-                wallPrice(UnitPrice.WALL_DEEPER + "-" + wall.label(), wall, "deeper", deeper.minus(now), wall.length().feet(), company));
+                wallPrice(UnitPrice.WALL_FOOT + "-" + wall.label(), wall, "more wall", longer.minus(now),
+                        MORE_WALL.feet(), company),
+                wallPrice(UnitPrice.WALL_DEEPER + "-" + wall.label(), wall, "deeper", deeper.minus(now),
+                        wall.length().feet(), company));
     }
 
     private static UnitPrice wallPrice(

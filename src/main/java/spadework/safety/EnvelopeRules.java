@@ -44,6 +44,7 @@ final class EnvelopeRules implements Rule {
         Length shallow = wall.depthStart().compareTo(wall.depthEnd()) < 0 ? wall.depthStart() : wall.depthEnd();
         Length over = shallow.plus(wall.footing().thickness()).minus(height);
         return Found.when(over.compareTo(SOIL_OVER_STONE) < 0,
-                must("stone-shallow", wall.label(), "IRC R405.1 (2009 edition on)", "height", height.text(), "over", over.text()));
+                must("stone-shallow", wall.label(), "IRC R405.1 (2009 edition on)", "height", height.text(), "over",
+                        over.text()));
     }
 }

@@ -34,7 +34,8 @@ final class FinishRules implements Rule {
         }
         double graded = facts.job().restoration().regrade().feet();
         if (graded < walls) {
-            found.add(advise("grade-short", "", "IRC R401.3 (2009 edition on)", "graded", round(graded), "walls", round(walls)));
+            found.add(advise("grade-short", "", "IRC R401.3 (2009 edition on)", "graded", round(graded), "walls",
+                    round(walls)));
         }
         return found;
     }

@@ -14,7 +14,9 @@ import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.trench.SlopeTable;
 
-/** Whether the bank that the law asks for fits before what stands beside the trench, and what bears on the soil there. */
+/**
+ * Whether the bank that the law asks for fits before what stands beside the trench, and what bears on the soil there.
+ */
 final class RoomRules implements Rule {
     private static final String TABLE = "29 CFR 1926 Subpart P App. B Table B-1";
 

@@ -27,7 +27,8 @@ final class StructureRules implements Rule {
             found.addAll(unmeasured(wall));
             boolean tied = wall.condition().tiedToFloor().orElse(false);
             if (!tied && wall.deepest().compareTo(BACKFILL_BRACED_FROM) >= 0) {
-                found.add(must("backfill-braced", wall.label(), "IRC R404.1.7 (2009 edition on)", "depth", wall.deepest().text()));
+                found.add(must("backfill-braced", wall.label(), "IRC R404.1.7 (2009 edition on)", "depth",
+                        wall.deepest().text()));
             }
         }
         return found;

@@ -46,6 +46,7 @@ final class TreeRules implements Rule {
                 "trunk", trunk.text(),
                 "distance", limit.distance().text(),
                 "edge", edge.text(),
-                "zone", String.format(Locale.ROOT, "%.0f to %.0f ft", RootZone.least(trunk).feet(), RootZone.most(trunk).feet())));
+                "zone", String.format(Locale.ROOT, "%.0f to %.0f ft", RootZone.least(trunk).feet(),
+                        RootZone.most(trunk).feet())));
     }
 }

@@ -26,7 +26,8 @@ final class AssemblyLines {
         Optional<Wall> wall =
                 job.walls().stream().filter(one -> one.label().equals(section.label())).findFirst();
         Working driver = extra.quantity()
-                .<Working>map(stated -> new Given("d", Drivers.name(assembly.driver()), stated, assembly.driver().unit(),
+                .<Working>map(
+                        stated -> new Given("d", Drivers.name(assembly.driver()), stated, assembly.driver().unit(),
                         "/items/" + job.items().indexOf(extra) + "/quantity"))
                 .orElseGet(() -> Drivers.count(assembly.driver(), job, wall));
         List<WorkCondition> conditions =

@@ -75,8 +75,8 @@ public record CrossSection(
     }
 
     /**
-     * Only the pipe's levels tie the floor's level to the footing: the pipe lies on its bedding at the footing's bottom.
-     * The higher end of the pipe counts, for there it protects the floor least.
+     * Only the pipe's levels tie the floor's level to the footing: the pipe lies on its bedding at the footing's
+     * bottom. The higher end of the pipe counts, for there it protects the floor least.
      */
     private static Optional<Length> floor(Job job, FootingDrain drain, Pipe pipe) {
         if (job.site().insideFloor().isEmpty() || drain.startInvert().isEmpty() || drain.endInvert().isEmpty()) {

@@ -59,7 +59,8 @@ final class DrainTakeoff {
         long corners = DrainLength.corners(job, drain).size();
         tally.add(Measure.DRAIN_BEND, given(Measure.DRAIN_BEND, corners, "corners between the drain's walls"));
         boolean intoMain = job.water().mains().stream().anyMatch(main -> main.label().equals(drain.into()));
-        tally.add(Measure.DRAIN_TEE, given(Measure.DRAIN_TEE, intoMain ? 1 : 0, "where the drain meets " + drain.into()));
+        tally.add(Measure.DRAIN_TEE,
+                given(Measure.DRAIN_TEE, intoMain ? 1 : 0, "where the drain meets " + drain.into()));
         tally.add(Measure.DRAIN_ADAPTER,
                 given(Measure.DRAIN_ADAPTER, intoMain && pipe.corrugated() ? 1 : 0, "corrugated meets smooth"));
         Listed stick = Listed.of("k", "length of a stick or coil", pipe.stick().feet(), Unit.FOOT, pipe.standard());

@@ -52,7 +52,8 @@ final class Drivers {
     private static Working trench(Job job, Wall wall) {
         List<Working> inputs = new ArrayList<>(List.of(length(job, wall)));
         String at = "/walls/" + job.walls().indexOf(wall);
-        Given p = Given.of("p", "projection of the footing", wall.footing().projection().feet(), Unit.FOOT, at + "/footing/projection");
+        Given p = Given.of("p", "projection of the footing", wall.footing().projection().feet(), Unit.FOOT,
+                at + "/footing/projection");
         Given b = Given.of("B", "width of the trench's bottom", wall.digging().bottomWidth().feet(), Unit.FOOT,
                 at + "/digging/bottomWidth");
         inputs.add(p);

@@ -48,7 +48,8 @@ final class DugWall {
         }
         String whole = corners.isEmpty() ? formula + " ÷ 27" : "(" + formula + ") ÷ 27";
         return Worked.of(
-                symbol, name, sum / 27, Unit.CUBIC_YARD, whole, "27 cf in a cubic yard", inputs.toArray(Working[]::new));
+                symbol, name, sum / 27, Unit.CUBIC_YARD, whole, "27 cf in a cubic yard",
+                inputs.toArray(Working[]::new));
     }
 
     /** A corner's volume and whether it adds or takes away. */

@@ -70,7 +70,8 @@ final class GroundTakeoff {
     }
 
     private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {
-        Worked loose = Worked.of("Y", "surplus soil, loose", Earth.loose(bank.number(), swell.number()), Unit.CUBIC_YARD,
+        Worked loose =
+                Worked.of("Y", "surplus soil, loose", Earth.loose(bank.number(), swell.number()), Unit.CUBIC_YARD,
                 "X × (1 + w)", "loose = bank × (1 + swell)", bank, swell);
         Listed truck = Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD,
                 Sources.of(book));
@@ -99,7 +100,8 @@ final class GroundTakeoff {
 
     private static void planting(Restoration put, Tally tally) {
         Given topsoil = area("a", "area that gets topsoil", put.topsoil(), "topsoil");
-        Given depth = Given.of("h", "depth of topsoil", put.topsoilDepth().feet(), Unit.FOOT, "/restoration/topsoilDepth");
+        Given depth =
+                Given.of("h", "depth of topsoil", put.topsoilDepth().feet(), Unit.FOOT, "/restoration/topsoilDepth");
         tally.add(Measure.TOPSOIL,
                 Worked.of("Ts", "topsoil", topsoil.number() * depth.number() / 27, Unit.CUBIC_YARD, "a × h ÷ 27",
                         "area times depth", topsoil, depth));

@@ -17,8 +17,8 @@ public final class NetMaterial {
     private NetMaterial() {}
 
     /**
-     * Tons of stone by the book's density, gallons of a coating by the film that the book lays it to; of anything else so
-     * much for each unit of the item.
+     * Tons of stone by the book's density, gallons of a coating by the film that the book lays it to; of anything else
+     * so much for each unit of the item.
      *
      * @param quantity in the unit of the item
      * @return zero for an item without material

@@ -27,7 +27,8 @@ final class RunTakeoff {
     /** A line of roof water, with the downspouts that run into it. */
     static List<Driven> roofLine(Job job, PriceBook book, SolidRun run, TakeoffSection section) {
         List<Driven> driven = new ArrayList<>(
-                run(job, book, run, section, "roofLines", job.water().roofLines(), Measure.ROOF_PIPE, Measure.ROOF_BEND));
+                run(job, book, run, section, "roofLines", job.water().roofLines(), Measure.ROOF_PIPE,
+                        Measure.ROOF_BEND));
         List<Downspout> joined = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(run.label()))
                 .toList();
@@ -70,8 +71,10 @@ final class RunTakeoff {
     }
 
     private static Worked trench(SolidRun run, Given length, String at) {
-        Given width = Given.of("b", "width of the pipe trench", run.trench().width().feet(), Unit.FOOT, at + "/trench/width");
-        Given depth = Given.of("h", "mean depth of the pipe trench", run.trench().depth().feet(), Unit.FOOT, at + "/trench/depth");
+        Given width =
+                Given.of("b", "width of the pipe trench", run.trench().width().feet(), Unit.FOOT, at + "/trench/width");
+        Given depth = Given.of("h", "mean depth of the pipe trench", run.trench().depth().feet(), Unit.FOOT,
+                at + "/trench/depth");
         return Worked.of(
                 "T",
                 "pipe trench, bank",

@@ -32,7 +32,8 @@ public final class WallFace {
 
     /** Area to cover: face from grade to the footing with a lap of 4 in over the cove, less openings; square feet. */
     static Worked cover(WallMeasures m) {
-        Listed lap = Listed.of("c", "cove and lap on the footing", COVE_LAP_FEET, Unit.FOOT, "common practice, no source");
+        Listed lap =
+                Listed.of("c", "cove and lap on the footing", COVE_LAP_FEET, Unit.FOOT, "common practice, no source");
         return area("Ac", "face to cover, grade to footing", m, COVE_LAP_FEET, "c", lap);
     }
 
@@ -55,7 +56,10 @@ public final class WallFace {
                 inputs.toArray(Working[]::new));
     }
 
-    /** Whether the wall gets a parge coat: where that is its finish, and under a sheet on block, which wants a smooth face. */
+    /**
+     * Whether the wall gets a parge coat: where that is its finish, and under a sheet on block, which wants a smooth
+     * face.
+     */
     public static boolean isParged(Wall wall) {
         FinishSystem system = wall.finish().system();
         return system == FinishSystem.PARGE || system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK;

@@ -10,7 +10,8 @@ import spadework.working.Worked;
 
 /** The measures of one wall, each with its symbol and its place in the job, and what follows from them at once. */
 record WallMeasures(
-        Wall wall, Bank bank, Given length, Given start, Given end, Given footing, Given projection, Given width, Listed slope) {
+        Wall wall, Bank bank, Given length, Given start, Given end, Given footing, Given projection, Given width,
+        Listed slope) {
 
     static WallMeasures of(Job job, Wall wall) {
         String at = "/walls/" + job.walls().indexOf(wall);
@@ -23,7 +24,8 @@ record WallMeasures(
                 feet("dt1", "depth to the footing's top at the end", wall.depthEnd().feet(), at + "/depth"),
                 feet("tf", "thickness of the footing", wall.footing().thickness().feet(), at + "/footing/thickness"),
                 feet("p", "projection of the footing", wall.footing().projection().feet(), at + "/footing/projection"),
-                feet("B", "width of the trench's bottom", wall.digging().bottomWidth().feet(), at + "/digging/bottomWidth"),
+                feet("B", "width of the trench's bottom", wall.digging().bottomWidth().feet(),
+                        at + "/digging/bottomWidth"),
                 bank.slope());
     }
 

@@ -98,7 +98,8 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
 
     /**
      * The room that a limit leaves, from the wall's face: to the thing itself, for a tree to the smaller published root
-     * zone. Empty where it limits no slope: a utility, a tree that nobody measured or whose roots the trench meets anyhow.
+     * zone. Empty where it limits no slope: a utility, a tree that nobody measured or whose roots the trench meets
+     * anyhow.
      */
     private static Optional<Length> room(SiteLimit limit) {
         if (limit.kind() == LimitKind.UTILITY) {

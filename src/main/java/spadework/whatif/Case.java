@@ -104,7 +104,8 @@ public record Case(Job job, Company company, PriceBook book) {
     }
 
     private static Wall digging(Wall w, Digging digging) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(), w.footing(),
+        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+                w.footing(),
                 w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), digging);
     }
 }

@@ -140,7 +140,8 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
 
     static Percent share(String value, int least, int most) throws UnreadableMeasure {
         Percent share = Percent.parse(value);
-        if (share.points().compareTo(BigDecimal.valueOf(least)) < 0 || share.points().compareTo(BigDecimal.valueOf(most)) > 0) {
+        if (share.points().compareTo(BigDecimal.valueOf(least)) < 0
+                || share.points().compareTo(BigDecimal.valueOf(most)) > 0) {
             throw new UnreadableMeasure("from " + least + " % to " + most + " %", "write a share within these limits");
         }
         return share;

@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.function.Function;
 
 /**
- * What comes of many runs with random numbers, in order. A quantile is one of the outcomes, by nearest rank, and none is
- * made up between two.
+ * What comes of many runs with random numbers, in order. A quantile is one of the outcomes, by nearest rank, and none
+ * is made up between two.
  */
 public record Simulation<T extends Comparable<T>>(List<T> outcomes) {
 

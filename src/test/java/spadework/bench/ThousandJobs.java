@@ -30,7 +30,8 @@ final class ThousandJobs {
         Path out = WORK.resolve("documents");
         Path log = WORK.resolve("heap.log");
         List<String> command = new ArrayList<>(List.of(
-                "java", "-Xmx256m", "-XX:+UseSerialGC", "-Xlog:gc:file=" + log, "-jar", "target/spadework.jar", "documents"));
+                "java", "-Xmx256m", "-XX:+UseSerialGC", "-Xlog:gc:file=" + log, "-jar", "target/spadework.jar",
+                "documents"));
         for (int i = 1; i <= count; i++) {
             command.add(job(i).toString());
         }

@@ -41,7 +41,8 @@ class BookCommandTest {
 
     @Test
     void changeIsToldWrittenAndFoundAgainInTheHistory() throws IOException {
-        assertThat(book("change", "STONE-MACH", "material/cost=$33.00", "--on", "2026-08-01", "--reason", "August list"))
+        assertThat(
+                book("change", "STONE-MACH", "material/cost=$33.00", "--on", "2026-08-01", "--reason", "August list"))
                 .isZero();
         assertThat(out.toString()).isEqualTo("""
                 STONE-MACH material/cost: $31.50 → $33.00
@@ -57,7 +58,8 @@ class BookCommandTest {
 
     @Test
     void itemOfTheBundledBookIsCopiedWhenItIsChanged() throws IOException {
-        assertThat(book("change", "DIG-MACH", "labour/perHour=7 cy", "--on", "2026-08-01", "--reason", "own jobs")).isZero();
+        assertThat(book("change", "DIG-MACH", "labour/perHour=7 cy", "--on", "2026-08-01", "--reason", "own jobs"))
+                .isZero();
         assertThat(Files.readString(book)).contains("\"code\": \"DIG-MACH\"", "\"perHour\": \"7 cy\"");
         assertThat(book("list", "--section", "wall")).isZero();
         assertThat(out.toString()).contains("7 cy/h");
@@ -66,8 +68,10 @@ class BookCommandTest {
     @Test
     void wrongValueIsToldAndNothingIsWritten() throws IOException {
         String before = Files.readString(book);
-        assertThat(book("change", "STONE-MACH", "material/cost=33", "labour/crew=dig crw", "--reason", "x")).isEqualTo(1);
-        assertThat(err.toString()).contains("/items/0/material/cost: found \"33\"", "/items/0/labour/crew: found \"dig crw\"");
+        assertThat(book("change", "STONE-MACH", "material/cost=33", "labour/crew=dig crw", "--reason", "x"))
+                .isEqualTo(1);
+        assertThat(err.toString())
+                .contains("/items/0/material/cost: found \"33\"", "/items/0/labour/crew: found \"dig crw\"");
         assertThat(book("change", "STONE", "material/cost=$1", "--reason", "x")).isEqualTo(1);
         assertThat(err.toString()).contains("no item STONE");
         assertThat(Files.readString(book)).isEqualTo(before);

@@ -34,7 +34,8 @@ class FigureCommandTest {
 
     private int figure(String line, List<String> more) {
         List<String> arguments = new ArrayList<>(List.of("figure"));
-        WORD.matcher(line).results().forEach(word -> arguments.add(word.group(1) == null ? word.group(2) : word.group(1)));
+        WORD.matcher(line).results()
+                .forEach(word -> arguments.add(word.group(1) == null ? word.group(2) : word.group(1)));
         arguments.addAll(more);
         return Spadework.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments.toArray(String[]::new));
     }
@@ -169,10 +170,12 @@ class FigureCommandTest {
 
     /** W-14 complete: the published chart of 1 in Schedule 40 steel, C 100, ft lost in 100 ft. */
     @ParameterizedTest(name = "{0} gpm: {1} ft")
-    @CsvSource({"2, 0.59", "4, 2.13", "6, 4.52", "8, 7.69", "10, 11.63", "12, 16.30", "15, 24.64", "18, 34.54", "20, 41.99",
+    @CsvSource({"2, 0.59", "4, 2.13", "6, 4.52", "8, 7.69", "10, 11.63", "12, 16.30", "15, 24.64", "18, 34.54",
+            "20, 41.99",
         "25, 63.47", "30, 88.97"})
     void frictionChart(int gpm, double feet) throws IOException {
-        assertThat(answer("friction --flow \"" + gpm + " gpm\" --id \"1.049 in\" --c 100 --length \"100 ft\"", "head", "ft"))
+        assertThat(answer("friction --flow \"" + gpm + " gpm\" --id \"1.049 in\" --c 100 --length \"100 ft\"", "head",
+                "ft"))
                 .isCloseTo(feet, within(0.005));
     }
 
@@ -294,7 +297,8 @@ class FigureCommandTest {
     @Test
     void flowThatNoSizeCarriesSaysSo() {
         assertThat(figure("pipe --flow \"2000 gpm\" --slope 0.5% --kind \"Solid PVC main SDR 35\"")).isZero();
-        assertThat(out.toString()).contains("No size of Solid PVC main SDR 35 carries it", "largest that is sold is 6 in");
+        assertThat(out.toString())
+                .contains("No size of Solid PVC main SDR 35 carries it", "largest that is sold is 6 in");
     }
 
     @ParameterizedTest(name = "{0} says {1}")
@@ -356,7 +360,8 @@ class FigureCommandTest {
 
     @Test
     void sumpThatHoldsTheRulesIsNotFaulted() {
-        figure("sump --inflow \"1 gpm\" --pit \"18 in\" --depth \"24 in\" --lift \"9 ft\" --pipe \"2 in\" --length \"9 ft\"");
+        figure("sump --inflow \"1 gpm\" --pit \"18 in\" --depth \"24 in\" --lift \"9 ft\" --pipe \"2 in\" --length"
+                + " \"9 ft\"");
         assertThat(out.toString()).doesNotContain("sump-basin-small", "pump-below-inflow", "sump-cycle");
     }
 
@@ -445,7 +450,8 @@ class FigureCommandTest {
     void noCalculatorGetsTheListOfThem() {
         assertThat(figure("")).isEqualTo(2);
         assertThat(err.toString()).contains(
-                "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel, deposit, term, tax").doesNotContain("\tat ");
+                "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel, deposit, term, tax")
+                        .doesNotContain("\tat ");
     }
 
     @ParameterizedTest(name = "{0} --help")

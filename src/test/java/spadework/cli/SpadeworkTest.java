@@ -99,7 +99,8 @@ class SpadeworkTest {
     void ownTemplateTakesThePlaceOfTheBundledOne() throws IOException {
         Path words = Files.createDirectories(folder.resolve("t/words"));
         String bundled = Files.readString(Path.of("templates/words/findings.properties"));
-        Files.writeString(words.resolve("findings.properties"), bundled.replace("Local code, the licensed", "Our town, the licensed"));
+        Files.writeString(words.resolve("findings.properties"),
+                bundled.replace("Local code, the licensed", "Our town, the licensed"));
         assertThat(run("check", SAMPLE, "--templates", folder.resolve("t").toString())).as(err.toString()).isZero();
         assertThat(out.toString()).contains("Our town, the licensed professional");
     }

@@ -96,7 +96,8 @@ class BookDraftTest {
                 "source/text", "film/coats", "standard", "subcontract", "strange/kept");
         List<BookDraft> books = new ArrayList<>(List.of(book()));
         for (int day = 1; day <= 40; day++) {
-            String value = random.nextInt(4) == 0 ? "" : List.of("true", "7", "$9.99", "two words").get(random.nextInt(4));
+            String value = random.nextInt(4) == 0 ? ""
+                    : List.of("true", "7", "$9.99", "two words").get(random.nextInt(4));
             BookDraft now = books.get(books.size() - 1);
             books.add(now.changed("STONE", Map.of(places.get(random.nextInt(places.size())), value),
                     AUGUST.plusDays(day), "change " + day));

@@ -39,7 +39,8 @@ class ProfileSketchTest {
         assertThat(mainEnd.x2() - main.x1()).isCloseTo(60 * across, within(0.5));
         assertThat(mainEnd.y2() - main.y1()).isCloseTo(0.9 * upright, within(0.5));
         List<Line> ground = pipes(scene, Role.GROUND);
-        assertThat(main.y1() - ground.get(1).y1()).as("ground over the pipe's bottom").isCloseTo(4 * upright, within(0.5));
+        assertThat(main.y1() - ground.get(1).y1()).as("ground over the pipe's bottom")
+                .isCloseTo(4 * upright, within(0.5));
     }
 
     @Test
@@ -108,7 +109,8 @@ class ProfileSketchTest {
     @Test
     void withoutALineThatIsKnownAtBothEndsNothingIsDrawnButTheTable() {
         ProfileChain chain = new ProfileChain(
-                List.of(reach("R1", Kind.ROOF_LINE, 60, level(95.4), none(), none(), none())), "O1", "curb", none(), "");
+                List.of(reach("R1", Kind.ROOF_LINE, 60, level(95.4), none(), none(), none())), "O1", "curb", none(),
+                "");
         Scene scene = ProfileSketch.of(chain);
 
         assertThat(PlanLabels.texts(scene)).contains("Too few levels are measured: the fall cannot be drawn.");

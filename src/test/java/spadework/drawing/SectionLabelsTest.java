@@ -83,7 +83,8 @@ class SectionLabelsTest {
     void theSameSectionGivesTheSameScene() {
         CrossSection section = SectionJob.of(7);
 
-        assertThat(SectionSketch.of(section, SectionJob.RUBBER)).isEqualTo(SectionSketch.of(section, SectionJob.RUBBER));
+        assertThat(SectionSketch.of(section, SectionJob.RUBBER))
+                .isEqualTo(SectionSketch.of(section, SectionJob.RUBBER));
     }
 
     private static LongStream seeds() {

@@ -72,7 +72,8 @@ class JobVariancesTest {
 
     @Test
     void itemThatNobodyEstimatedIsAQuantityErrorAtTheBooksRates() {
-        Variance variance = variance(new BigDecimal(10), new BigDecimal(3), Optional.of(Dollars.of("310.00")), List.of());
+        Variance variance =
+                variance(new BigDecimal(10), new BigDecimal(3), Optional.of(Dollars.of("310.00")), List.of());
         assertThat(variance.estimate()).isEqualTo(Dollars.ZERO);
         assertThat(variance.quantityError()).isEqualTo(Dollars.of("400.00"));
         assertThat(variance.productionError()).isEqualTo(Dollars.of("50.00"));
@@ -126,7 +127,8 @@ class JobVariancesTest {
             BigDecimal hours = new BigDecimal(100).divide(new BigDecimal(rate), java.math.MathContext.DECIMAL64);
             int number = jobs.size() + 1;
             Variance variance = variance(new BigDecimal(100), hours, Optional.empty(), estimated(100));
-            jobs.add(new JobVariances("J-" + number, "", LocalDate.of(2026, 6, number), "clay, none", List.of(variance)));
+            jobs.add(new JobVariances("J-" + number, "", LocalDate.of(2026, 6, number), "clay, none",
+                    List.of(variance)));
         }
         List<Suggestion> suggestions = new Season(jobs).suggestions(book(), rule);
         boolean none = suggested == null || suggested.equals("5 cy");
@@ -141,7 +143,8 @@ class JobVariancesTest {
 
     @Test
     void seasonAddsItsJobs() {
-        Variance one = variance(new BigDecimal(110), new BigDecimal(24), Optional.of(Dollars.of("3500.00")), estimated(100));
+        Variance one =
+                variance(new BigDecimal(110), new BigDecimal(24), Optional.of(Dollars.of("3500.00")), estimated(100));
         Season season = new Season(List.of(job("2", 2, one), job("1", 1, one), job("3", 3, one)));
         assertThat(season.jobs()).extracting(JobVariances::number).containsExactly("1", "2", "3");
         assertThat(season.totals()).containsExactly(new Season.Total("STONE", "Stone", 3, Dollars.of("12000.00"),
@@ -162,7 +165,8 @@ class JobVariancesTest {
                 Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(actual), "");
         Job job = Jobs.job().withAgreement(new Agreement(Optional.empty(), List.of(), Optional.empty(), List.of(),
                 List.of(), Optional.of(built), Optional.empty()));
-        Quote quote = new Quote("", LocalDate.of(2026, 6, 1), lines, List.of(), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO,
+        Quote quote =
+                new Quote("", LocalDate.of(2026, 6, 1), lines, List.of(), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO,
                 Dollars.ZERO, List.of(), List.of(), List.of());
         return JobVariances.of(job, company(), book(), quote, NOTHING_MEASURED).orElseThrow().items().get(0);
     }
@@ -172,19 +176,23 @@ class JobVariancesTest {
     }
 
     private static PricedLine line(int quantity, String hours, String labour) {
-        CostParts cost = new CostParts(Dollars.of(30 * quantity + ".00"), Dollars.ZERO, Dollars.of(labour), Dollars.ZERO,
+        CostParts cost =
+                new CostParts(Dollars.of(30 * quantity + ".00"), Dollars.ZERO, Dollars.of(labour), Dollars.ZERO,
                 Dollars.ZERO, Dollars.ZERO);
         return new PricedLine("STONE", "Stone", new TakeoffSection(Section.DRAIN, "drain", "Drain"),
-                new BigDecimal(quantity), Unit.CUBIC_YARD, "", cost, "two", new BigDecimal(hours), Dollars.ZERO, Dollars.ZERO);
+                new BigDecimal(quantity), Unit.CUBIC_YARD, "", cost, "two", new BigDecimal(hours), Dollars.ZERO,
+                Dollars.ZERO);
     }
 
     private static PriceBook book() {
-        Material stone = new Material(Dollars.of("30.00"), "ton", BigDecimal.ONE, Unit.TON, BigDecimal.ONE, Optional.empty(),
+        Material stone =
+                new Material(Dollars.of("30.00"), "ton", BigDecimal.ONE, Unit.TON, BigDecimal.ONE, Optional.empty(),
                 Percent.ZERO);
         LineItem item = new LineItem("STONE", Section.DRAIN, "Stone", "Stone", Unit.CUBIC_YARD, Optional.empty(), false,
                 Optional.of(stone),
                 Optional.of(new Labour("two", new BigDecimal(5), Optional.empty(), List.of())), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), false, new Source("test", LocalDate.of(2026, 6, 1)),
+                Optional.empty(), Optional.empty(), Optional.empty(), false,
+                new Source("test", LocalDate.of(2026, 6, 1)),
                 List.of(), Optional.empty(), Optional.empty(), List.of());
         return new PriceBook("", LocalDate.of(2026, 6, 1), Map.of("STONE", item), Map.of(), List.of(), 1.4, 10);
     }
@@ -194,7 +202,8 @@ class JobVariancesTest {
         Company c = Books.company();
         Map<String, List<CrewPlace>> crews = new HashMap<>(Map.of("two", List.of(new CrewPlace("hand", 2))));
         return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
-                Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))), crews, Map.of(), List.of(), c.priceRules(),
+                Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))), crews, Map.of(), List.of(),
+                c.priceRules(),
                 c.tax(), c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
                 c.taxId(), c.bond(), c.affiliates());
     }

@@ -42,9 +42,9 @@ import spadework.takeoff.TakeoffSection;
 import spadework.working.Given;
 
 /**
- * What the record of the work tells of items that nobody wrote down. Worked by hand: 100 cy of stone estimated, 1.4 tons
- * a yard and a tenth wasted, is 154 tons at $30.00 = $4,620.00; 6 loads at $50.00 = $300.00; 400 sf of coating at 18.18
- * sf a gallon is 20 gal, with a tenth wasted 22 gal at $40.00 = $880.00.
+ * What the record of the work tells of items that nobody wrote down. Worked by hand: 100 cy of stone estimated, 1.4
+ * tons a yard and a tenth wasted, is 154 tons at $30.00 = $4,620.00; 6 loads at $50.00 = $300.00; 400 sf of coating at
+ * 18.18 sf a gallon is 20 gal, with a tenth wasted 22 gal at $40.00 = $880.00.
  */
 class RecordedTest {
     private static final TakeoffSection DRAIN = new TakeoffSection(Section.DRAIN, "drain", "Drain");
@@ -137,7 +137,8 @@ class RecordedTest {
     }
 
     private static Job job(AsBuilt record) {
-        return Jobs.job().withAgreement(new Agreement(Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(),
+        return Jobs.job()
+                .withAgreement(new Agreement(Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(),
                 Optional.of(record), Optional.empty()));
     }
 
@@ -159,7 +160,8 @@ class RecordedTest {
     private static TakeoffLine coat(TakeoffSection wall, int area) {
         Given measured = new Given("a", "area", BigDecimal.valueOf(area), Unit.SQUARE_FOOT, "test");
         Quantity quantity = new Quantity(wall.label() + ".coat", Measure.COAT, wall, wall.label(), "", measured);
-        return new TakeoffLine("COAT", wall, BigDecimal.valueOf(area), Unit.SQUARE_FOOT, Optional.of(quantity), List.of(),
+        return new TakeoffLine("COAT", wall, BigDecimal.valueOf(area), Unit.SQUARE_FOOT, Optional.of(quantity),
+                List.of(),
                 Optional.empty(), Optional.empty(), "", Optional.empty());
     }
 
@@ -196,8 +198,10 @@ class RecordedTest {
 
     private static LineItem item(String code, Unit unit, Optional<Measure> follows, Optional<Material> material,
             Optional<Dollars> subcontract) {
-        return new LineItem(code, Section.DRAIN, code, code, unit, follows, true, material, Optional.empty(), subcontract,
-                Optional.empty(), Optional.empty(), Optional.empty(), false, new Source("test", LocalDate.of(2026, 6, 1)),
+        return new LineItem(code, Section.DRAIN, code, code, unit, follows, true, material, Optional.empty(),
+                subcontract,
+                Optional.empty(), Optional.empty(), Optional.empty(), false,
+                new Source("test", LocalDate.of(2026, 6, 1)),
                 List.of(), Optional.empty(), Optional.empty(), List.of());
     }
 }

@@ -42,7 +42,8 @@ class FuzzTest {
             }
             Files.write(folder.resolve(name), sound);
         }
-        System.out.println("seed " + seed + ": " + refused + " of " + CASES + " refused, " + stillJson + " behind the syntax");
+        System.out.println("seed " + seed + ": " + refused + " of " + CASES + " refused, " + stillJson
+                + " behind the syntax");
         assertThat(refused).isBetween(CASES / 2, CASES - 1);
         assertThat(stillJson).isGreaterThan(CASES / 10);
     }

@@ -17,7 +17,8 @@ public final class Agreements {
     public static Job with(Job j, Agreement agreement) {
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
                 j.notFixed(), j.photos(), j.walls(), j.corners(), j.water(), j.restoration(), j.protection(),
-                j.excluded(), j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(),
+                j.excluded(), j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(),
+                j.warranty(),
                 j.acceptedStops(), agreement, j.terms(), j.notes());
     }
 
@@ -34,11 +35,14 @@ public final class Agreements {
     /** One more wall, of that length, on the south side. */
     public static Alteration wall(String label, double feet) {
         Wall w = Jobs.wall();
-        Wall more = new Wall(label, "front wall", Side.SOUTH, w.from(), Length.ofFeet(feet), w.depthStart(), w.depthEnd(),
-                w.footing(), w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), w.digging());
+        Wall more =
+                new Wall(label, "front wall", Side.SOUTH, w.from(), Length.ofFeet(feet), w.depthStart(), w.depthEnd(),
+                w.footing(), w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(),
+                w.digging());
         Alteration none = Alteration.NONE;
         return new Alteration(List.of(more), none.finishes(), none.corners(), none.drains(), none.mains(),
-                none.roofLines(), none.downspouts(), none.outlets(), none.items(), none.restoration(), none.takenAway());
+                none.roofLines(), none.downspouts(), none.outlets(), none.items(), none.restoration(),
+                none.takenAway());
     }
 
     public static Option option(String label, Alteration alteration) {

@@ -13,14 +13,16 @@ public final class Jobs {
     private Jobs() {}
 
     public static Wall wall() {
-        return new Wall("A", "back wall", Side.NORTH, Length.ZERO, Length.ofFeet(40), Length.ofFeet(5), Length.ofFeet(5),
+        return new Wall("A", "back wall", Side.NORTH, Length.ZERO, Length.ofFeet(40), Length.ofFeet(5),
+                Length.ofFeet(5),
                 new Footing(Length.ofInches(8), Length.ofInches(6)), WallKind.BLOCK, sound(), List.of(), List.of(), 0,
                 new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty()),
                 new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED));
     }
 
     public static Condition sound() {
-        return new Condition(Surface.BARE, Length.ZERO, false, false, Optional.of(Length.ZERO), false, Optional.of(true));
+        return new Condition(Surface.BARE, Length.ZERO, false, false, Optional.of(Length.ZERO), false,
+                Optional.of(true));
     }
 
     public static Wall deep(double feetToFootingTop) {
@@ -29,22 +31,26 @@ public final class Jobs {
     }
 
     public static Wall with(Wall w, Condition condition) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(), w.footing(),
+        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+                w.footing(),
                 w.kind(), condition, w.strip(), w.openings(), w.windowWells(), w.finish(), w.digging());
     }
 
     public static Wall with(Wall w, WallKind kind) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(), w.footing(),
+        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+                w.footing(),
                 kind, w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), w.digging());
     }
 
     public static Wall with(Wall w, Digging digging) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(), w.footing(),
+        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+                w.footing(),
                 w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), digging);
     }
 
     public static Wall with(Wall w, Finish finish) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(), w.footing(),
+        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+                w.footing(),
                 w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), finish, w.digging());
     }
 
@@ -61,7 +67,8 @@ public final class Jobs {
     }
 
     public static Site with(Site s, Soil soil) {
-        return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), soil, s.rain(),
+        return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), soil,
+                s.rain(),
                 s.limits(), s.locateTicket(), s.catchment());
     }
 
@@ -81,7 +88,8 @@ public final class Jobs {
     }
 
     public static FootingDrain drain(double start, double end) {
-        return new FootingDrain("D1", List.of("A"), Optional.empty(), TeeAt.END, "M1", Optional.of(Length.ofFeet(start)),
+        return new FootingDrain("D1", List.of("A"), Optional.empty(), TeeAt.END, "M1",
+                Optional.of(Length.ofFeet(start)),
                 Optional.of(Length.ofFeet(end)), Optional.empty(), Optional.empty(), Optional.empty());
     }
 
@@ -111,7 +119,8 @@ public final class Jobs {
                 new Schedule(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 10), 5, ""),
                 List.of(new Payment("signing", Percent.of("10"), true), new Payment("done", Percent.of("90"), false)),
                 Optional.empty(),
-                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()), List.of(), Agreement.NONE, List.of(), List.of());
+                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()), List.of(), Agreement.NONE, List.of(),
+                List.of());
     }
 
     public static Job job(Wall... walls) {
@@ -129,7 +138,8 @@ public final class Jobs {
     public static Job withCorners(Job j, List<Corner> corners) {
         return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
                 j.notFixed(), j.photos(), j.walls(), corners, j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), j.acceptedStops(),
+                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(),
+                j.acceptedStops(),
                 j.agreement(), j.terms(), j.notes());
     }
 }

@@ -29,7 +29,9 @@ class CancellationTest {
         assertThat(cancellation.deadlines().get(0).rule()).isEqualTo("US-FTC");
     }
 
-    /** The rules side by side on every signing day: the latest is printed, and Maryland's may end before the federal. */
+    /**
+     * The rules side by side on every signing day: the latest is printed, and Maryland's may end before the federal.
+     */
     @ParameterizedTest(name = "signed {0}")
     @CsvSource(textBlock = """
             # signed,   MD 40,      MD 65,      CA 40,      CA 65
@@ -48,7 +50,8 @@ class CancellationTest {
             2027-12-23, 2027-12-30, 2028-01-03, 2027-12-29, 2028-01-03
             """)
     void marylandAndCaliforniaByAge(
-            LocalDate signed, LocalDate maryland, LocalDate marylandOld, LocalDate california, LocalDate californiaOld) {
+            LocalDate signed, LocalDate maryland, LocalDate marylandOld, LocalDate california,
+            LocalDate californiaOld) {
         assertThat(lastDay("MD", signed, 40)).isEqualTo(maryland);
         assertThat(lastDay("MD", signed, 65)).isEqualTo(marylandOld);
         assertThat(lastDay("CA", signed, 40)).isEqualTo(california);

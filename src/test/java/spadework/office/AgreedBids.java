@@ -79,7 +79,8 @@ public final class AgreedBids {
     private static Dossier dossier(Job job, Quote quote, Contract contract, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
         Picture picture = d.pictures().get(0);
-        return new Dossier(job, d.company(), d.book(), Measuring.of(job, d.book()), quote, contract, d.federal(), d.rules(),
+        return new Dossier(job, d.company(), d.book(), Measuring.of(job, d.book()), quote, contract, d.federal(),
+                d.rules(),
                 revision, d.findings(), d.contractFindings(), d.phrases(), d.terms(), d.logo(), d.pictures(),
                 new WorkPictures(
                         Map.of(2, List.of(new Picture(1, "ledge.jpg", "Ledge with the tape", picture.data()))),

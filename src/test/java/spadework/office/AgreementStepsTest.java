@@ -25,7 +25,9 @@ import spadework.register.Register;
 import spadework.warranty.CoveredPart;
 import spadework.warranty.Warranty;
 
-/** From the issued proposal to the warranty: what each step writes, what it refuses, and what stays as it was signed. */
+/**
+ * From the issued proposal to the warranty: what each step writes, what it refuses, and what stays as it was signed.
+ */
 class AgreementStepsTest {
     private static final LocalDate CLOSED = LocalDate.of(2026, 10, 1);
 
@@ -112,7 +114,8 @@ class AgreementStepsTest {
         accept("OP1");
         ObjectNode after = (ObjectNode) site.json();
         assertThat(after.path("accepted").path("options")).extracting(option -> option.asText()).containsExactly("OP1");
-        assertThat(after.path("accepted").path("declined")).extracting(option -> option.asText()).containsExactly("OP2");
+        assertThat(after.path("accepted").path("declined")).extracting(option -> option.asText())
+                .containsExactly("OP2");
         assertThat(after.without("accepted").toString()).isEqualTo(before.toString());
     }
 
@@ -196,7 +199,8 @@ class AgreementStepsTest {
         accept();
         site.addChange(1);
         decide(1, true);
-        assertThat(((Refused) close(Optional.empty())).reasons()).anyMatch(reason -> reason.startsWith("close-not-recorded"));
+        assertThat(((Refused) close(Optional.empty())).reasons())
+                .anyMatch(reason -> reason.startsWith("close-not-recorded"));
         site.finish(List.of("A", "B", "W1"), "$1.00");
         assertThat(((Refused) close(Optional.empty())).reasons()).allMatch(reason -> reason.startsWith("close-unpaid"));
         site.finish(List.of("A", "B", "W1"), total().text());

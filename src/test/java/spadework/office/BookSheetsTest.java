@@ -131,7 +131,8 @@ class BookSheetsTest {
             assertThat(cell(workbook, "AC-LIFT", PriceColumn.SUBCONTRACT).getCellStyle().getLocked()).isFalse();
             assertThat(prices.getDataValidations()).extracting(validation ->
                             PriceColumn.values()[validation.getRegions().getCellRangeAddress(0).getFirstColumn()])
-                    .contains(PriceColumn.CODE, PriceColumn.UNIT, PriceColumn.CREW, PriceColumn.MACHINE, PriceColumn.COST);
+                    .contains(PriceColumn.CODE, PriceColumn.UNIT, PriceColumn.CREW, PriceColumn.MACHINE,
+                            PriceColumn.COST);
         });
     }
 
@@ -163,8 +164,10 @@ class BookSheetsTest {
         });
         Reply told = take(true);
         assertThat(told.out()).isEmpty();
-        assertThat(told.err()).allMatch(line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; mend: .*"));
-        List<String> found = told.err().stream().map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2")).toList();
+        assertThat(told.err()).allMatch(
+                line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; mend: .*"));
+        List<String> found = told.err().stream()
+                .map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2")).toList();
         assertThat(found).containsExactlyInAnyOrder(
                 "E \"cheap\"", "G \"140 %\"", "H \"nobody\"", "J \"crane\"", "I \"0 cy\"", "M \"Christmas\"",
                 "C \"Gravel\"", "D \"ton\"", "B \"wall\"", "F \"pail\"", "E \"-$1.00\"", "G the formula =1+1",

@@ -52,7 +52,8 @@ class CloseKilledIT {
             }
         });
         System.out.printf(
-                "%d kills, seed %d: %d left a number without its certificate, %d a certificate not yet in the job, %d came too late%n",
+                "%d kills, seed %d: %d left a number without its certificate, %d a certificate not yet in the job, %d"
+                        + " came too late%n",
                 KILLS, SEED, openNumbers.get(), unwrittenJobs.get(), done.get());
         assertThat(openNumbers.get()).as("kills that struck between the number and its certificate").isPositive();
     }
@@ -78,7 +79,8 @@ class CloseKilledIT {
     }
 
     private void kill(Path job, Random random, boolean anywhere) throws IOException, InterruptedException {
-        Process program = new ProcessBuilder("java", "@target/spadework.args", "close", job.toString(), "--on", DAY.toString())
+        Process program =
+                new ProcessBuilder("java", "@target/spadework.args", "close", job.toString(), "--on", DAY.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
@@ -114,7 +116,8 @@ class CloseKilledIT {
         done.addAndGet(written ? 1 : 0);
 
         Outcome again = new Closing(office).close(job, DAY, Optional.empty(), Optional.empty());
-        assertThat(again).as(job + ": asked again, it closes").isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class);
+        assertThat(again).as(job + ": asked again, it closes")
+                .isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class);
         Map<String, Long> certificates = count(register, Event.CERTIFICATE_ISSUED);
         assertThat(certificates).as(job + ": one certificate").hasSize(1).containsValue(1L);
         assertThat(count(register, Event.NUMBER_TAKEN).values()).as("no number twice").containsOnly(1L);

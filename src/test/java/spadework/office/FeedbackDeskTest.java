@@ -53,7 +53,8 @@ class FeedbackDeskTest {
             }
         }
         Path job = to.resolve("job.json");
-        Files.writeString(job, Files.readString(job).replace("\"hours\" : \"" + old + "\"", "\"hours\" : \"" + now + "\""));
+        Files.writeString(job,
+                Files.readString(job).replace("\"hours\" : \"" + old + "\"", "\"hours\" : \"" + now + "\""));
         assertThat(Files.readString(job)).contains(now);
     }
 
@@ -66,8 +67,10 @@ class FeedbackDeskTest {
         String before = Files.readString(root.resolve("price-book.json"));
         Reply told = desk(root, RateRule.MEDIAN).tell();
         assertThat(told.err()).isEmpty();
-        assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labour/perHour: ") && line.endsWith("(median of the last jobs)"))
-                .filteredOn(line -> line.startsWith("  2026-014, finished 2026-09-25, silty clay, damp: ")).hasSizeGreaterThanOrEqualTo(3);
+        assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labour/perHour: ")
+                && line.endsWith("(median of the last jobs)"))
+                .filteredOn(line -> line.startsWith("  2026-014, finished 2026-09-25, silty clay, damp: "))
+                        .hasSizeGreaterThanOrEqualTo(3);
         assertThat(Files.readString(root.resolve("price-book.json"))).isEqualTo(before);
     }
 
@@ -84,9 +87,11 @@ class FeedbackDeskTest {
 
     @Test
     void acceptedCostOfMaterialIsNotSuggestedAgain() throws IOException {
-        assertThat(desk(root, RateRule.MEDIAN).tell().out()).anyMatch(line -> line.startsWith("STONE-MACH material/cost: "));
+        assertThat(desk(root, RateRule.MEDIAN).tell().out())
+                .anyMatch(line -> line.startsWith("STONE-MACH material/cost: "));
         desk(root, RateRule.MEDIAN).accept(List.of("STONE-MACH"), DECEMBER);
-        assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.matches("STONE-MACH (material|labour)/.*"));
+        assertThat(desk(root, RateRule.MEDIAN).tell().out())
+                .noneMatch(line -> line.matches("STONE-MACH (material|labour)/.*"));
     }
 
     @Test
@@ -101,7 +106,8 @@ class FeedbackDeskTest {
         for (Path tree : List.of(root, root.resolve("second"))) {
             Path out = root.resolve("out");
             Reply told = desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
-            assertThat(told.out()).containsExactly(out.resolve("feedback.pdf").toString(), out.resolve("feedback.xlsx").toString());
+            assertThat(told.out())
+                    .containsExactly(out.resolve("feedback.pdf").toString(), out.resolve("feedback.xlsx").toString());
             byte[] pdf = Files.readAllBytes(out.resolve("feedback.pdf"));
             desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
             assertThat(Files.readAllBytes(out.resolve("feedback.pdf"))).isEqualTo(pdf);
@@ -125,6 +131,7 @@ class FeedbackDeskTest {
         int before = Register.of(root.resolve("second")).entries().size();
         desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
         assertThat(Register.of(root.resolve("second")).entries()).hasSize(before);
-        assertThat(new ObjectMapper().readTree(Files.readString(root.resolve("second/job.json"))).has("closed")).isTrue();
+        assertThat(new ObjectMapper().readTree(Files.readString(root.resolve("second/job.json"))).has("closed"))
+                .isTrue();
     }
 }

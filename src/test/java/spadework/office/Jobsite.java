@@ -130,7 +130,8 @@ final class Jobsite {
                      {"label": "R1", "length": "78 ft"}]"""));
             built.set("flowTests", json("""
                     [{"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield"}]"""));
-            job.set("received", json("[{\"on\": \"2026-09-26\", \"amount\": \"%s\", \"how\": \"check\"}]".formatted(paid)));
+            job.set("received",
+                    json("[{\"on\": \"2026-09-26\", \"amount\": \"%s\", \"how\": \"check\"}]".formatted(paid)));
         });
     }
 
@@ -140,7 +141,8 @@ final class Jobsite {
 
     static Yes on(String day) {
         return new Yes(
-                LocalDate.parse(day), List.of("Ida Wrenfield"), Optional.of("signed.pdf"), Optional.empty(), Optional.empty());
+                LocalDate.parse(day), List.of("Ida Wrenfield"), Optional.of("signed.pdf"), Optional.empty(),
+                Optional.empty());
     }
 
     /** Every file below the job's folder with its bytes as text, to see what changed. */
@@ -148,7 +150,8 @@ final class Jobsite {
         try (Stream<Path> files = Files.walk(folder())) {
             Map<String, String> contents = new TreeMap<>();
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                contents.put(folder().relativize(file).toString(), new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
+                contents.put(folder().relativize(file).toString(),
+                        new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
             }
             return contents;
         } catch (IOException unreadable) {

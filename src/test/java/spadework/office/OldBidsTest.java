@@ -103,11 +103,13 @@ class OldBidsTest {
     @Test
     void copyTakesWhatIsNamedAndNothingThatWasLookedAtElsewhere() throws IOException {
         Path copy = root.resolve("new/job.json");
-        Reply told = Copying.copy(site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER, EnumSet.of(Take.WALLS, Take.TERMS));
+        Reply told = Copying.copy(site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER,
+                EnumSet.of(Take.WALLS, Take.TERMS));
         assertThat(told.done()).isTrue();
         String text = Files.readString(copy);
         assertThat(text).contains("Juniper Ostrand", "2026-060", "\"length\": \"42 ft\"", "\"excluded\"")
-                .doesNotContain("Wrenfield", "\"condition\"", "Invert", "observations", "locateTicket", "acceptedStops", "options",
+                .doesNotContain("Wrenfield", "\"condition\"", "Invert", "observations", "locateTicket", "acceptedStops",
+                        "options",
                         "\"items\"", "insideFloor");
         assertThat(told.out()).anyMatch(line -> line.contains("/walls/0/condition: found no \"condition\""));
         assertThat(Copying.copy(site.file(), copy, "1", "x", OCTOBER, EnumSet.of(Take.ITEMS)).done()).isFalse();

@@ -54,10 +54,12 @@ class SampleStoryTest {
         if (Boolean.getBoolean("spadework.refresh")) {
             refresh();
         }
-        assertThat(JSON.readTree(Files.readString(file))).isEqualTo(JSON.readTree(Files.readString(SAMPLE.resolve("job.json"))));
+        assertThat(JSON.readTree(Files.readString(file)))
+                .isEqualTo(JSON.readTree(Files.readString(SAMPLE.resolve("job.json"))));
         assertThat(kept(job)).isEqualTo(kept(SAMPLE));
         for (String name : kept(job)) {
-            assertThat(Files.readAllBytes(SAMPLE.resolve(name))).as(name).isEqualTo(Files.readAllBytes(job.resolve(name)));
+            assertThat(Files.readAllBytes(SAMPLE.resolve(name))).as(name)
+                    .isEqualTo(Files.readAllBytes(job.resolve(name)));
         }
         assertThat(Register.of(SAMPLE).check().faults()).isEmpty();
     }
@@ -116,7 +118,8 @@ class SampleStoryTest {
         for (JsonNode change : told.get("changes")) {
             ObjectNode pending = change.deepCopy();
             pending.remove(List.of("state", "decision"));
-            edit(json -> (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes")).add(pending));
+            edit(json -> (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes"))
+                    .add(pending));
             boolean accepted = change.get("state").asText().equals("accepted");
             Yes yes = accepted
                     ? yes(change.get("decision"))
@@ -152,7 +155,8 @@ class SampleStoryTest {
         ObjectNode json = (ObjectNode) JSON.readTree(Files.readString(file));
         change.accept(json);
         Map<String, JsonNode> ordered = new LinkedHashMap<>();
-        told.fieldNames().forEachRemaining(key -> Optional.ofNullable(json.get(key)).ifPresent(value -> ordered.put(key, value)));
+        told.fieldNames().forEachRemaining(key -> Optional.ofNullable(json.get(key))
+                .ifPresent(value -> ordered.put(key, value)));
         Files.writeString(file, JSON.createObjectNode().setAll(ordered).toString());
     }
 

@@ -21,7 +21,9 @@ import spadework.press.SceneSvg;
 import spadework.press.Templates;
 import spadework.samples.Samples;
 
-/** Jobs of the first sample, moved to a state, with all that a contract asks for; each test takes away what it is about. */
+/**
+ * Jobs of the first sample, moved to a state, with all that a contract asks for; each test takes away what it is about.
+ */
 final class ContractJobs {
     static final String SIGNED = "2026-07-01";
 

@@ -73,7 +73,8 @@ class ContractNoticesTest {
         assertThat(ids(job)).contains("notice-unworded");
         assertThat(text).contains("Draft, not for signature");
         due(state).stream().filter(notice -> notice.wording().isEmpty()).forEach(notice -> assertThat(text)
-                .contains("Place of the notice that " + notice.citation() + " prescribes: its wording is to be added."));
+                .contains("Place of the notice that " + notice.citation()
+                        + " prescribes: its wording is to be added."));
     }
 
     /** The federal floor and states that ask for no notice of their own. */
@@ -105,7 +106,10 @@ class ContractNoticesTest {
                 .toList();
     }
 
-    /** What a contractor writes beside the job once counsel has given the words; Washington's retainage is a notice more. */
+    /**
+     * What a contractor writes beside the job once counsel has given the words; Washington's retainage is a notice
+     * more.
+     */
     private void withWording(List<LegalNotice> notices, String state) {
         String known = notices.stream()
                 .map(notice -> "{\"notice\": \"" + notice.name() + "\", \"wording\": \"" + wording(notice) + "\"}")
@@ -113,7 +117,8 @@ class ContractNoticesTest {
         String more = state.equals("WA")
                 ? ", {\"notice\": \"retainage\", \"serves\": \"retainage notice\", \"place\": \"body\", \"points\": 12,"
                         + " \"bold\": false, \"capitals\": false, \"wording\": \"You may hold back a part.\","
-                        + " \"prescribed\": true, \"when\": \"always\", \"status\": \"R\", \"citation\": \"RCW 18.27.114\"}"
+                        + " \"prescribed\": true, \"when\": \"always\", \"status\": \"R\", \"citation\":"
+                        + " \"RCW 18.27.114\"}"
                 : "";
         String file = "{\"packs\": [{\"state\": \"" + state + "\", \"notices\": [" + known + more + "]}]}";
         try {

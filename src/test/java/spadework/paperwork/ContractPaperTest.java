@@ -34,7 +34,8 @@ class ContractPaperTest {
     private static final List<String> FORM = List.of(
             "BUSINESS DAYS from the above date.",
             "If you cancel, any property traded in, any payments made by you under the contract or sale, and any"
-                    + " negotiable instrument executed by you will be returned within TEN BUSINESS DAYS following receipt"
+                    + " negotiable instrument executed by you will be returned within TEN BUSINESS DAYS following"
+                    + " receipt"
                     + " by the seller of your cancellation notice, and any security interest arising out of the"
                     + " transaction will be cancelled.",
             "If you cancel, you must make available to the seller at your residence, in substantially as good condition"
@@ -103,7 +104,8 @@ class ContractPaperTest {
 
         for (String sentence : FORM) {
             List<Found> copies = type.all(sentence);
-            assertThat(copies).as(sentence).hasSize(4).allMatch(Found::bold).allMatch(copy -> copy.least() >= 10 - PrintedType.HAIR);
+            assertThat(copies).as(sentence).hasSize(4).allMatch(Found::bold)
+                    .allMatch(copy -> copy.least() >= 10 - PrintedType.HAIR);
             assertThat(copies.stream().map(Found::page).distinct()).hasSize(4);
         }
         for (String buyer : List.of("Ida Wrenfield", "Tobias Wrenfield")) {
@@ -171,7 +173,8 @@ class ContractPaperTest {
                 ContractJobs.in(folder, "OH", job -> signing(job).put("emergency", true), company -> {})));
 
         assertThat(pages.get(pages.size() - 1)).contains("A page for the buyer's own hand");
-        assertThat(String.join(" ", pages)).doesNotContainPattern(Pattern.compile("\\bwaive", Pattern.CASE_INSENSITIVE));
+        assertThat(String.join(" ", pages))
+                .doesNotContainPattern(Pattern.compile("\\bwaive", Pattern.CASE_INSENSITIVE));
         assertThat(pages.stream().filter(page -> page.contains("I HEREBY CANCEL"))).as("forms all the same").hasSize(4);
     }
 

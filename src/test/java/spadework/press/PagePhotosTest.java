@@ -26,7 +26,8 @@ class PagePhotosTest {
         String text = PageText.all(print());
 
         assertThat(text).containsSubsequence(
-                "1. Water on the floor.", "See Photo 1 and Photo 2.", "2. Wet soil.", "Photo 1: " + WET, "Photo 2: Pit");
+                "1. Water on the floor.", "See Photo 1 and Photo 2.", "2. Wet soil.", "Photo 1: " + WET,
+                "Photo 2: Pit");
         assertThat(text.substring(text.indexOf("2. Wet soil."))).doesNotContain("See Photo");
     }
 

@@ -51,7 +51,8 @@ public final class PrintedType {
                     for (TextPosition at : positions) {
                         if (!at.getUnicode().isBlank()) {
                             letters.add(new Letter(getCurrentPageNo(), at.getXDirAdj(), at.getYDirAdj(),
-                                    at.getFontSize() * at.getTextMatrix().getScalingFactorX(), at.getFont().getName(), at.getUnicode()));
+                                    at.getFontSize() * at.getTextMatrix().getScalingFactorX(), at.getFont().getName(),
+                                    at.getUnicode()));
                         }
                     }
                 }

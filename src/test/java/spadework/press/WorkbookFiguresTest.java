@@ -159,7 +159,8 @@ class WorkbookFiguresTest {
         assertThat(WorkbookDump.lines(costs)).contains(
                 "Lines!D3 = NUMERIC 46.5 [#,##0.0;−#,##0.0]",
                 "Lines!N3 = NUMERIC 2677.01 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(D3*M3,2)",
-                "Sections!D4 = NUMERIC 6843.53 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(SUMIF(lines_section,A4,lines_price),2)");
+                "Sections!D4 = NUMERIC 6843.53 [\"$\"#,##0.00;−\"$\"#,##0.00]"
+                        + " =ROUND(SUMIF(lines_section,A4,lines_price),2)");
         for (XSSFWorkbook book : List.of(proposal, costs)) {
             assertThat(WorkbookDump.cells(book))
                     .filteredOn(cell -> cell.getCellType() == CellType.STRING)

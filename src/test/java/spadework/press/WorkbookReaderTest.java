@@ -62,7 +62,8 @@ class WorkbookReaderTest {
                 <row><cell to="b">All</cell><cell kind="formula" name="all_amounts">SUM(amounts)</cell></row>""");
         assertThat(WorkbookDump.named(book, "counts")).containsExactly(2.0, 3.0);
         assertThat(WorkbookDump.named(book, "all_amounts")).containsExactly(10.0);
-        assertThat(book.getSheetAt(0).getMergedRegions()).hasToString("[org.apache.poi.ss.util.CellRangeAddress [A3:B3]]");
+        assertThat(book.getSheetAt(0).getMergedRegions())
+                .hasToString("[org.apache.poi.ss.util.CellRangeAddress [A3:B3]]");
         assertThat(book.getSheetAt(0).getPrintSetup().getPaperSize()).isEqualTo((short) 9);
     }
 

@@ -40,7 +40,8 @@ class PricingTest {
     private static Company taxed(TaxMode mode, String rate) {
         Company c = COMPANY;
         return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
-                c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(), new Tax(mode, Percent.of(rate), Map.of()),
+                c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(),
+                new Tax(mode, Percent.of(rate), Map.of()),
                 c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
                 c.taxId(), c.bond(), c.affiliates());
     }
@@ -50,7 +51,8 @@ class PricingTest {
         Wall wall = Jobs.wall()
                 .withLength(Length.ofFeet(4 + random.nextInt(60)))
                 .deeperBy(Length.ofInches(random.nextInt(24) - 20));
-        Digging digging = new Digging(Access.values()[random.nextInt(2)], Percent.of(Integer.toString(random.nextInt(60))),
+        Digging digging =
+                new Digging(Access.values()[random.nextInt(2)], Percent.of(Integer.toString(random.nextInt(60))),
                 Length.ofInches(12 + random.nextInt(30)), Protection.values()[random.nextInt(3)]);
         return Jobs.job(Jobs.with(wall, digging));
     }
@@ -102,7 +104,8 @@ class PricingTest {
     @ParameterizedTest(name = "{0} ft of wall")
     @CsvSource({"5", "10"})
     void smallJobsCostTheMinimum(double feet) {
-        spadework.job.Water none = new spadework.job.Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        spadework.job.Water none =
+                new spadework.job.Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
         Wall wall = Jobs.wall().withLength(Length.ofFeet(feet)).deeperBy(Length.ofFeet(-3));
         Quote quote = quote(Jobs.job(Jobs.site(), none, wall), COMPANY);
         assertThat(quote.price()).isEqualTo(COMPANY.priceRules().minimum());
@@ -115,7 +118,8 @@ class PricingTest {
         Quote quote = quote(Jobs.job(), taxed(mode, "7"));
         Dollars purchaseTax = Dollars.total(quote.lines().stream().map(line -> line.cost().purchaseTax()).toList());
         assertThat(purchaseTax.isZero()).isEqualTo(mode != TaxMode.ON_PURCHASES);
-        assertThat(quote.tax()).isEqualTo(mode == TaxMode.ON_PRICE ? SalesTax.on(quote.price(), Percent.of("7")) : Dollars.ZERO);
+        assertThat(quote.tax())
+                .isEqualTo(mode == TaxMode.ON_PRICE ? SalesTax.on(quote.price(), Percent.of("7")) : Dollars.ZERO);
         assertThat(quote.total()).isEqualTo(quote.price().plus(quote.tax()));
     }
 
@@ -142,7 +146,8 @@ class PricingTest {
         Quote quote = quote(Jobs.job(), COMPANY);
         assertThat(quote.unitPrices()).extracting(UnitPrice::code)
                 .contains("WALL-FOOT-A", "WALL-DEEPER-A", "U-ROCK", "U-DEBRIS");
-        assertThat(quote.unitPrices()).allSatisfy(price -> assertThat(price.price().isLessThan(Dollars.of("1.00"))).isFalse());
+        assertThat(quote.unitPrices())
+                .allSatisfy(price -> assertThat(price.price().isLessThan(Dollars.of("1.00"))).isFalse());
         assertThat(quote.lines()).extracting(PricedLine::code).noneMatch(code -> code.startsWith("U-"));
     }
 

@@ -97,16 +97,21 @@ class ChecksTest {
         return Stream.of(
                 Arguments.of("bow of 1 in", "engineer-bow", false, condition(none, false, false, "1", false, tied)),
                 Arguments.of("bow over 1 in", "engineer-bow", true, condition(none, false, false, "1.1", false, tied)),
-                Arguments.of("bow not measured", "bow-unmeasured", true, condition(none, false, false, "", false, tied)),
+                Arguments.of("bow not measured", "bow-unmeasured", true,
+                        condition(none, false, false, "", false, tied)),
                 Arguments.of("bow measured", "bow-unmeasured", false, condition(none, false, false, "0", false, tied)),
                 Arguments.of("crack along", "engineer-crack", true, condition(none, true, false, "0", false, tied)),
-                Arguments.of("no crack along", "engineer-crack", false, condition(none, false, false, "0", false, tied)),
+                Arguments.of("no crack along", "engineer-crack", false,
+                        condition(none, false, false, "0", false, tied)),
                 Arguments.of("moved", "engineer-displaced", true, condition(none, false, true, "0", false, tied)),
                 Arguments.of("undermined", "engineer-undermined", true, condition(none, false, false, "0", true, tied)),
-                Arguments.of("not undermined", "engineer-undermined", false, condition(none, false, false, "0", false, tied)),
-                Arguments.of("untied", "engineer-untied", true, condition(none, false, false, "0", false, Optional.of(false))),
+                Arguments.of("not undermined", "engineer-undermined", false,
+                        condition(none, false, false, "0", false, tied)),
+                Arguments.of("untied", "engineer-untied", true,
+                        condition(none, false, false, "0", false, Optional.of(false))),
                 Arguments.of("tied", "engineer-untied", false, condition(none, false, false, "0", false, tied)),
-                Arguments.of("tie not seen", "tie-unseen", true, condition(none, false, false, "0", false, Optional.empty())),
+                Arguments.of("tie not seen", "tie-unseen", true,
+                        condition(none, false, false, "0", false, Optional.empty())),
                 Arguments.of("tie not seen, 5 ft", "backfill-braced", true,
                         condition(none, false, false, "0", false, Optional.empty())),
                 Arguments.of("tied, 5 ft", "backfill-braced", false, condition(none, false, false, "0", false, tied)));
@@ -174,7 +179,9 @@ class ChecksTest {
         assertThat(ids(job).contains("footing-in-reach")).isEqualTo(stop);
     }
 
-    /** The stone stands 14 in high, 6 in over the footing's top; 6 in of soil over it need 12 in to the footing's top. */
+    /**
+     * The stone stands 14 in high, 6 in over the footing's top; 6 in of soil over it need 12 in to the footing's top.
+     */
     @ParameterizedTest(name = "footing top {0} in deep: too shallow {1}")
     @CsvSource({"11.9, true", "12, false"})
     void stoneLeavesRoomForSoil(double inches, boolean expected) {
@@ -232,7 +239,8 @@ class ChecksTest {
             """)
     void mainFalls(double fall, String expected) {
         Water w = Jobs.water();
-        Water water = new Water(w.drains(), List.of(Jobs.main(40, 92, 92 - fall)), List.of(), List.of(), w.outlets(), List.of());
+        Water water = new Water(w.drains(), List.of(Jobs.main(40, 92, 92 - fall)), List.of(), List.of(), w.outlets(),
+                List.of());
         List<String> found = ids(Jobs.job(Jobs.site(), water, Jobs.wall()));
         assertThat(found.contains("too-flat")).isEqualTo(expected.equals("too-flat"));
         assertThat(found.contains("back-pitch")).isEqualTo(expected.equals("back-pitch"));
@@ -247,7 +255,8 @@ class ChecksTest {
             """)
     void footingDrainLiesLowAndFalls(double start, double end, String expected) {
         Water w = Jobs.water();
-        Water water = new Water(List.of(Jobs.drain(start, end)), w.mains(), List.of(), List.of(), w.outlets(), List.of());
+        Water water =
+                new Water(List.of(Jobs.drain(start, end)), w.mains(), List.of(), List.of(), w.outlets(), List.of());
         List<String> found = ids(Jobs.job(Jobs.site(), water, Jobs.wall()));
         assertThat(found.contains("back-pitch")).isEqualTo(expected.equals("back-pitch"));
         assertThat(found.contains("drain-above-floor")).isEqualTo(expected.equals("drain-above-floor"));

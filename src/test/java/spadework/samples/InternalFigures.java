@@ -100,7 +100,8 @@ public final class InternalFigures {
         StringBuilder content = new StringBuilder(PageText.all(bytes));
         try (PDDocument document = Loader.loadPDF(bytes)) {
             document.getDocumentInformation().getMetadataKeys()
-                    .forEach(key -> content.append('\n').append(document.getDocumentInformation().getPropertyStringValue(key)));
+                    .forEach(key -> content.append('\n')
+                            .append(document.getDocumentInformation().getPropertyStringValue(key)));
             for (COSObjectKey key : document.getDocument().getXrefTable().keySet()) {
                 if (document.getDocument().getObjectFromPool(key).getObject() instanceof COSStream stream
                         && !stream.containsKey("Length1")) {

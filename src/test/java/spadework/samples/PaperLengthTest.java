@@ -26,7 +26,8 @@ class PaperLengthTest {
 
         assertThat(pages).hasSize(2);
         assertThat(pages.get(0)).contains("Limited warranty", "Covered wall", "Covered part", "Signed for");
-        assertThat(pages.get(1)).contains("What is covered, and what is not?", "How does state law affect your rights?");
+        assertThat(pages.get(1))
+                .contains("What is covered, and what is not?", "How does state law affect your rights?");
     }
 
     @ParameterizedTest(name = "{0}")

@@ -49,7 +49,8 @@ class SampleDrawingsTest {
                     .scene();
             assertThat(words(section)).contains(wall.trenchDepth(), wall.bottomWidth(), wall.footingThickness(),
                     wall.footingProjection(), wall.finish().dryFilm(), wall.finish().word());
-            assertThat(section.alternative()).contains(wall.trenchDepth(), wall.bottomWidth(), wall.finish().material());
+            assertThat(section.alternative())
+                    .contains(wall.trenchDepth(), wall.bottomWidth(), wall.finish().material());
             String deeper = dossier.job().getWall(wall.label()).deepest().text();
             assertThat(wall.depth()).contains(deeper);
             assertThat(words(section)).contains(deeper);

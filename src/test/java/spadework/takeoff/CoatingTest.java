@@ -34,7 +34,9 @@ class CoatingTest {
         assertThat(Coating.coverage(wet)).isCloseTo(squareFeet, within(0.5));
     }
 
-    /** W-34, MIL-HDBK-1110, now UFC 3-190-06 s. 2.1.5, which rounds 1604 to 1600. Its 600 for 50 %, 1 mil is a misprint. */
+    /**
+     * W-34, MIL-HDBK-1110, now UFC 3-190-06 s. 2.1.5, which rounds 1604 to 1600. Its 600 for 50 %, 1 mil is a misprint.
+     */
     @ParameterizedTest(name = "{0} % solids, {1} mil dry: {2} sf a gallon")
     @CsvSource(textBlock = """
             100, 1, 1600

@@ -28,7 +28,10 @@ class NetMaterialTest {
     private static final Job SAMPLE =
             Samples.bid(Path.of("sample-quotes/block-basement-to-swale")).dossier().job();
 
-    /** Stone 1.40 ton/cy as the book says. A gallon is 1604.17 sf mils (231 cu in); 60 mil dry at 65 % are 92.31 mil wet. */
+    /**
+     * Stone 1.40 ton/cy as the book says. A gallon is 1604.17 sf mils (231 cu in); 60 mil dry at 65 % are 92.31 mil
+     * wet.
+     */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"STONE-MACH, 3, 4.2", "STONE-HAND, 0.5, 0.7", "COAT-RUB, 100, 5.7542", "SEED, 12, 12", "AC-LIFT, 1, 0"})
     void handPutItemBuysWhatItTakes(String code, BigDecimal quantity, double bought) {

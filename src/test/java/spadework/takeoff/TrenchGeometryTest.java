@@ -82,7 +82,10 @@ class TrenchGeometryTest {
         assertThat(byRule).isCloseTo(byIntegral, within(1e-6 * byIntegral));
     }
 
-    /** The whole dug body round a corner, cut in slices whose areas a geometry library measures, less both straight runs. */
+    /**
+     * The whole dug body round a corner, cut in slices whose areas a geometry library measures, less both straight
+     * runs.
+     */
     @ParameterizedTest(name = "{0}")
     @MethodSource("randomWalls")
     void outsideCornerAgreesWithSlicesOfTheWholeBody(

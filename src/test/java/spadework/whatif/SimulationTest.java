@@ -24,8 +24,8 @@ class SimulationTest {
     private static final int RUNS = 20_000;
 
     /**
-     * The sum of independent normals is normal with the sum of the means and of the variances: 100 ± 3, 50 ± 4 and 20 ± 12
-     * give 170 ± 13. The error allowed is four standard errors of a quantile, √(p(1 − p) ÷ n) ÷ density.
+     * The sum of independent normals is normal with the sum of the means and of the variances: 100 ± 3, 50 ± 4 and 20 ±
+     * 12 give 170 ± 13. The error allowed is four standard errors of a quantile, √(p(1 − p) ÷ n) ÷ density.
      */
     @ParameterizedTest
     @CsvSource({"0.05", "0.1", "0.5", "0.8", "0.9", "0.95"})
@@ -48,7 +48,8 @@ class SimulationTest {
     @Test
     void quantileIsAnOutcomeByNearestRank() {
         Simulation<Integer> ten = new Simulation<>(List.of(10, 9, 8, 7, 6, 5, 4, 3, 2, 1));
-        assertThat(List.of(ten.quantile(0.1), ten.quantile(0.11), ten.quantile(0.5), ten.quantile(0.8), ten.quantile(1)))
+        assertThat(
+                List.of(ten.quantile(0.1), ten.quantile(0.11), ten.quantile(0.5), ten.quantile(0.8), ten.quantile(1)))
                 .containsExactly(1, 2, 5, 8, 10);
         assertThat(ten.above(8)).isEqualTo(0.2);
     }
@@ -100,7 +101,8 @@ class SimulationTest {
 
     /**
      * By hand: the dig crew is an operator and a labourer, (32.00 + 22.00) × 1.45 = $78.30 an hour; the hand crew two
-     * labourers, 2 × 22.00 × 1.45 = $63.80; the difference is $14.50 for each hour of the dig crew, a cent a line aside.
+     * labourers, 2 × 22.00 × 1.45 = $63.80; the difference is $14.50 for each hour of the dig crew, a cent a line
+     * aside.
      */
     @Test
     void anotherCrewTakesAsManyHoursAtItsOwnWages() {
@@ -147,7 +149,8 @@ class SimulationTest {
 
     @Test
     void everyWrongSettingIsTold() {
-        assertThat(Settings.read("margn=2,soil=D,margin=99%,depth=3,crew=dig crew:night crew,crew=", Books.company()).faults())
+        assertThat(Settings.read("margn=2,soil=D,margin=99%,depth=3,crew=dig crew:night crew,crew=", Books.company())
+                .faults())
                 .hasSize(6).last().extracting(Fault::allowed).asString().contains("dig crew, hand crew");
         assertThat(Uncertainty.read("depth=3,rain=2").faults()).hasSize(2);
     }

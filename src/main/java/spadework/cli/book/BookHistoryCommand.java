@@ -12,7 +12,8 @@ import spadework.office.Reply;
 /** Where an item was used. */
 @Command(
         name = "history",
-        description = "Every use of an item in the bids of a folder tree: job, date, quantity, price, and what became of it.",
+        description =
+                "Every use of an item in the bids of a folder tree: job, date, quantity, price, and what became of it.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book history STONE-MACH jobs")
 public final class BookHistoryCommand extends Answering {

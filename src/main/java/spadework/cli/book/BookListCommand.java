@@ -19,7 +19,8 @@ public final class BookListCommand extends Answering {
     @Mixin
     private BookFile book;
 
-    @Option(names = "--section", paramLabel = "NAME", description = "Only this section: wall, drain, roof water, ground or setup.")
+    @Option(names = "--section", paramLabel = "NAME",
+            description = "Only this section: wall, drain, roof water, ground or setup.")
     private String section;
 
     @Option(names = "--retired", description = "Those that were given up as well.")

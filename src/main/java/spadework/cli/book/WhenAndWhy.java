@@ -5,7 +5,8 @@ import picocli.CommandLine.Option;
 
 /** What goes with every change of the book. */
 final class WhenAndWhy {
-    @Option(names = "--on", paramLabel = "DATE", description = "The day from which it holds, as 2026-08-01 (default: today).")
+    @Option(names = "--on", paramLabel = "DATE",
+            description = "The day from which it holds, as 2026-08-01 (default: today).")
     private LocalDate on;
 
     @Option(names = "--reason", required = true, paramLabel = "TEXT", description = "Why; it stays in the book.")
