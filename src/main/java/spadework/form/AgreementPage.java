@@ -17,11 +17,11 @@ import spadework.office.Accepting;
 import spadework.office.AfterCare;
 import spadework.office.Bid;
 import spadework.office.Closing;
-import spadework.office.Course;
-import spadework.office.Course.Step;
 import spadework.office.Deciding;
 import spadework.office.Issuing;
 import spadework.office.Office;
+import spadework.office.Progress;
+import spadework.office.Progress.Step;
 import spadework.office.Reply;
 import spadework.office.Yes;
 
@@ -30,7 +30,7 @@ final class AgreementPage extends Page {
     private final Stepping stepping;
     private final Outside outside;
     private final LocalDate today;
-    private final LatestOnly<Question, Course> looking;
+    private final LatestOnly<Question, Progress> looking;
     private final JTextArea standing = told("standing");
     private final Map<Step, JTextArea> waits = new EnumMap<>(Step.class);
     private final Map<Step, JTextArea> outcomes = new EnumMap<>(Step.class);
@@ -45,7 +45,7 @@ final class AgreementPage extends Page {
     private final SignedFields closing = new SignedFields("close");
     private final JButton show;
     private final JButton card;
-    private Optional<Course> course = Optional.empty();
+    private Optional<Progress> progress = Optional.empty();
     private boolean busy;
 
     private record Question(Office office, Bid bid, Path file) {}
@@ -55,7 +55,7 @@ final class AgreementPage extends Page {
         this.stepping = stepping;
         this.outside = outside;
         this.today = today;
-        looking = new LatestOnly<>("course", AgreementPage::read, (asked, read) -> show(read), broken ->
+        looking = new LatestOnly<>("progress", AgreementPage::read, (asked, read) -> show(read), broken ->
                 standing.setText(Words.of("step.broken", broken.getMessage())));
         group("standing");
         put(standing, "span 12, wmin 100");
@@ -141,7 +141,7 @@ final class AgreementPage extends Page {
     }
 
     private void decide(boolean accepted) {
-        Optional<Course.Order> chosen = chosen();
+        Optional<Progress.Order> chosen = chosen();
         if (chosen.isPresent() && deciding.areDays("on")) {
             int number = chosen.get().number();
             Yes yes = deciding.yes();
@@ -202,9 +202,9 @@ final class AgreementPage extends Page {
         area.setVisible(!words.isEmpty());
     }
 
-    private static Course read(Question asked) {
+    private static Progress read(Question asked) {
         try {
-            return Course.of(asked.office(), asked.bid(), asked.file());
+            return Progress.of(asked.office(), asked.bid(), asked.file());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -231,9 +231,9 @@ final class AgreementPage extends Page {
         allow();
     }
 
-    private void show(Course read) {
-        course = Optional.of(read);
-        tell(standing, CourseWords.of(read), false);
+    private void show(Progress read) {
+        progress = Optional.of(read);
+        tell(standing, ProgressWords.of(read), false);
         offers.show(read.options(), read.contract().isPresent());
         showOrders(read.changes());
         boolean closable = read.waits(Step.CLOSE).isEmpty();
@@ -242,7 +242,7 @@ final class AgreementPage extends Page {
         allow();
     }
 
-    private void showOrders(List<Course.Order> now) {
+    private void showOrders(List<Progress.Order> now) {
         String chosen = orders.getSelectedItem() instanceof Choice choice ? choice.word() : "";
         List<Choice> choices = now.stream().map(AgreementPage::choice).toList();
         boolean same = choices.size() == orders.getItemCount();
@@ -252,25 +252,25 @@ final class AgreementPage extends Page {
         if (!same) {
             orders.removeAllItems();
             choices.forEach(orders::addItem);
-            now.stream().filter(Course.Order::open).findFirst().map(AgreementPage::choice).ifPresent(orders::setSelectedItem);
+            now.stream().filter(Progress.Order::open).findFirst().map(AgreementPage::choice).ifPresent(orders::setSelectedItem);
             choices.stream().filter(choice -> choice.word().equals(chosen)).findFirst().ifPresent(orders::setSelectedItem);
         }
         orders.setVisible(!now.isEmpty());
         showOrder();
     }
 
-    private static Choice choice(Course.Order order) {
+    private static Choice choice(Progress.Order order) {
         return new Choice(Integer.toString(order.number()), Words.of("order.name", order.number(), order.title()));
     }
 
-    private Optional<Course.Order> chosen() {
+    private Optional<Progress.Order> chosen() {
         String number = orders.getSelectedItem() instanceof Choice choice ? choice.word() : "";
-        return course.stream().flatMap(read -> read.changes().stream())
+        return progress.stream().flatMap(read -> read.changes().stream())
                 .filter(one -> Integer.toString(one.number()).equals(number)).findFirst();
     }
 
     private void showOrder() {
-        tell(order, chosen().map(CourseWords::of).orElse(""), false);
+        tell(order, chosen().map(ProgressWords::of).orElse(""), false);
         allow();
     }
 
@@ -279,16 +279,16 @@ final class AgreementPage extends Page {
         boolean faulty = !desk().faults().isEmpty();
         for (Step step : buttons.keySet()) {
             Optional<String> wait = faulty ? Optional.of(Words.of("papers.faults", desk().faults().size()))
-                    : course.flatMap(read -> read.waits(step)).map(why -> Words.of("wait." + why));
-            boolean decided = step == Step.CHANGE && chosen().filter(Course.Order::open).isEmpty();
-            boolean due = !busy && course.isPresent() && wait.isEmpty() && !decided;
+                    : progress.flatMap(read -> read.waits(step)).map(why -> Words.of("wait." + why));
+            boolean decided = step == Step.CHANGE && chosen().filter(Progress.Order::open).isEmpty();
+            boolean due = !busy && progress.isPresent() && wait.isEmpty() && !decided;
             tell(waits.get(step), wait.orElse(""), false);
             buttons.get(step).forEach(button -> button.setEnabled(due));
         }
         accepting.enable(buttons.get(Step.ACCEPT).get(0).isEnabled());
         deciding.enable(buttons.get(Step.CHANGE).get(0).isEnabled());
         closing.enable(buttons.get(Step.CLOSE).get(0).isEnabled());
-        boolean warranted = course.filter(read -> read.certificate().isPresent()).isPresent() && !busy;
+        boolean warranted = progress.filter(read -> read.certificate().isPresent()).isPresent() && !busy;
         show.setEnabled(warranted);
         card.setEnabled(warranted);
     }

@@ -7,12 +7,12 @@ import java.util.TreeSet;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
-import spadework.office.Course;
+import spadework.office.Progress;
 
 /** The options of the job, each with its price, to be ticked as the homeowner takes them. */
 final class OfferBoxes extends JPanel {
     private final Map<String, JCheckBox> boxes = new LinkedHashMap<>();
-    private List<Course.Offer> shown = List.of();
+    private List<Progress.Offer> shown = List.of();
 
     OfferBoxes() {
         super(new MigLayout("insets 0, gap 4, fillx, wrap 1", "[grow,fill]"));
@@ -22,13 +22,13 @@ final class OfferBoxes extends JPanel {
     }
 
     /** @param signed whether it is signed which are taken, so that nothing can be ticked any more */
-    void show(List<Course.Offer> offers, boolean signed) {
+    void show(List<Progress.Offer> offers, boolean signed) {
         if (!offers.equals(shown)) {
             TreeSet<String> taken = new TreeSet<>(taken());
             shown = offers;
             boxes.clear();
             removeAll();
-            for (Course.Offer offer : offers) {
+            for (Progress.Offer offer : offers) {
                 JCheckBox box = PlainText.of(new JCheckBox());
                 box.setText(Words.of("offer", offer.label(), offer.title(), offer.price()));
                 box.setName("take " + offer.label());

@@ -34,7 +34,7 @@ import spadework.register.Entry;
  * @param balance what is still due; below zero where too much was paid
  * @param open what keeps the job from being closed, in words
  */
-public record Course(
+public record Progress(
         Optional<Mark> proposal,
         boolean lost,
         Optional<Mark> contract,
@@ -129,7 +129,7 @@ public record Course(
         }
     }
 
-    public Course {
+    public Progress {
         options = List.copyOf(options);
         changes = List.copyOf(changes);
         open = List.copyOf(open);
@@ -141,12 +141,12 @@ public record Course(
      * @param file the job's file, beside which its register lies
      * @throws IOException if the register cannot be read
      */
-    public static Course of(Office office, Bid bid, Path file) throws IOException {
+    public static Progress of(Office office, Bid bid, Path file) throws IOException {
         Records records = Records.beside(Intake.fileOf(file));
         Contract contract = bid.dossier().contract();
         Agreement agreement = bid.dossier().job().agreement();
         Account account = Account.of(contract, agreement.received());
-        return new Course(
+        return new Progress(
                 records.proposal().map(Mark::of),
                 records.isLost(),
                 records.contract().map(Mark::of),
