@@ -77,7 +77,8 @@ public final class Accepting {
         bid.openStops().forEach(stop -> reasons.add(office.told(stop)));
         Optional<Entry> last = records.proposal();
         if (last.isEmpty()) {
-            reasons.add("No proposal was issued; the homeowner accepts one that has a number. Issue it first; on the command line: spadework issue");
+            reasons.add("No proposal was issued; the homeowner accepts one that has a number. Issue it first; on the "
+                    + "command line: spadework issue");
         } else if (!last.get()
                 .fact(Issuing.FINGERPRINT)
                 .equals(Optional.of(Fingerprint.of(file, proposed.job(), office.templates())))) {

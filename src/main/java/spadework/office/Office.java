@@ -184,7 +184,9 @@ public final class Office {
      * @throws IOException if what was issued cannot be read
      */
     public byte[] handedOut(Bid bid, Handout paper, Path job) throws IOException {
-        byte[] kept = new Reprint(Records.beside(Intake.fileOf(job))).of(bid, Set.of(paper.paper())).get(paper.file() + ".pdf");
+        byte[] kept = new Reprint(Records.beside(Intake.fileOf(job)))
+                .of(bid, Set.of(paper.paper()))
+                .get(paper.file() + ".pdf");
         return kept == null ? page(bid, paper) : kept;
     }
 

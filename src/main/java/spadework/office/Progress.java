@@ -152,7 +152,8 @@ public record Progress(
                 records.contract().map(Mark::of),
                 agreement.accepted().isPresent(),
                 contract.options().stream()
-                        .map(one -> new Offer(one.option().label(), one.option().title(), one.sum().total(), one.taken()))
+                        .map(one -> new Offer(
+                                one.option().label(), one.option().title(), one.sum().total(), one.taken()))
                         .toList(),
                 contract.changes().stream().map(Order::of).toList(),
                 records.certificate().map(Mark::of),

@@ -23,7 +23,8 @@ final class Signatures {
                     + "on the command line: --signature FILE, or --typed NAME");
         }
         if (yes.typed().isPresent() && yes.consent().isEmpty()) {
-            reasons.add("A typed name needs how the signer agreed to sign without paper; on the command line: --consent TEXT");
+            reasons.add("A typed name needs how the signer agreed to sign without paper; on the command line: "
+                    + "--consent TEXT");
         }
         yes.file().map(name -> path(file, name)).filter(path -> !Files.isRegularFile(path)).ifPresent(path ->
                 reasons.add("There is no file " + path + "; put the signed paper into the job's folder."));
