@@ -20,7 +20,8 @@ final class AgreedStations {
     static Page changes(Desk desk) {
         Page page = new Page(desk, "changes");
         page.group("changes");
-        RowsTable changes = page.table(Base.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
+        RowsTable changes = page.table(
+                Base.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
         Base change = changes.row();
         page.field(change, "/why", 6);
         page.field(change, "/evidence", 6);

@@ -252,8 +252,10 @@ final class AgreementPage extends Page {
         if (!same) {
             orders.removeAllItems();
             choices.forEach(orders::addItem);
-            now.stream().filter(Progress.Order::open).findFirst().map(AgreementPage::choice).ifPresent(orders::setSelectedItem);
-            choices.stream().filter(choice -> choice.word().equals(chosen)).findFirst().ifPresent(orders::setSelectedItem);
+            now.stream().filter(Progress.Order::open).findFirst().map(AgreementPage::choice)
+                    .ifPresent(orders::setSelectedItem);
+            choices.stream().filter(choice -> choice.word().equals(chosen)).findFirst()
+                    .ifPresent(orders::setSelectedItem);
         }
         orders.setVisible(!now.isEmpty());
         showOrder();

@@ -59,7 +59,8 @@ final class BidsTab extends JPanel {
             copy.show(row);
             reprice.show(row);
         });
-        JPanel top = new JPanel(new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][160!,fill][120!,fill][]"));
+        JPanel top = new JPanel(new MigLayout(
+                "insets 2, gap 8, fillx, novisualpadding", "[grow,fill][160!,fill][120!,fill][]"));
         top.add(words.panel(), "top");
         top.add(look.panel(), "top");
         top.add(day.panel(), "top");

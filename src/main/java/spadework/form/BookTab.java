@@ -151,7 +151,8 @@ final class BookTab extends JPanel {
 
     private String told(Assembly assembly) {
         String lines = assembly.parts().stream()
-                .map(part -> Words.of("shelf.part", part.each().toPlainString(), part.item(), book.flatMap(OpenBook::book)
+                .map(part -> Words.of("shelf.part", part.each().toPlainString(), part.item(),
+                        book.flatMap(OpenBook::book)
                         .flatMap(one -> one.find(part.item())).map(LineItem::name).orElse("")))
                 .collect(Collectors.joining("\n"));
         return Words.of("shelf.assembly", assembly.code(), assembly.name(),

@@ -219,7 +219,8 @@ final class Desk {
     /** Findings of the bid, gravest first; a stop that somebody answers for counts as an advice. */
     List<Finding> findings() {
         List<Finding> all = bid.map(Bid::findings).orElse(List.of());
-        List<Finding> sorted = new ArrayList<>(all.stream().filter(f -> f.severity() == Severity.STOP && !isAnswered(f)).toList());
+        List<Finding> sorted = new ArrayList<>(
+                all.stream().filter(f -> f.severity() == Severity.STOP && !isAnswered(f)).toList());
         all.stream().filter(f -> !sorted.contains(f) && !isAnswered(f)).forEach(sorted::add);
         all.stream().filter(this::isAnswered).forEach(sorted::add);
         return sorted;

@@ -22,7 +22,8 @@ final class DrawingPane extends JPanel {
     private boolean offering;
 
     DrawingPane(Desk desk) {
-        super(new MigLayout("insets 0, gap 4, fill, wrap 1", "[grow,fill]", "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
+        super(new MigLayout("insets 0, gap 4, fill, wrap 1", "[grow,fill]",
+                "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
         this.desk = desk;
         add(plan, "hmin 80, wmin 80");
         add(walls, "gapleft 6, growx 0");

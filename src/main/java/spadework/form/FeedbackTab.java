@@ -43,14 +43,16 @@ final class FeedbackTab extends JPanel {
             Board.Head.figure("feedback.estimate", 3, row -> row.estimate().text(), Season.Total::estimate),
             Board.Head.figure("feedback.actual", 3, row -> row.actual().text(), Season.Total::actual),
             Board.Head.figure("feedback.quantity", 3, row -> signed(row.quantityError()), Season.Total::quantityError),
-            Board.Head.figure("feedback.production", 3, row -> signed(row.productionError()), Season.Total::productionError),
+            Board.Head.figure("feedback.production", 3, row -> signed(row.productionError()),
+                    Season.Total::productionError),
             Board.Head.figure("feedback.price", 3, row -> signed(row.priceError()), Season.Total::priceError)));
     private final Board<Suggestion> rates = new Board<>("feedback.rates", List.of(
             Board.Head.text("feedback.code", 3, Suggestion::code),
             Board.Head.text("feedback.what", 4, row -> ItemSheet.name(row.what())),
             Board.Head.text("feedback.from", 3, Suggestion::from),
             Board.Head.text("feedback.to", 3, Suggestion::to),
-            Board.Head.figure("feedback.jobs", 2, row -> Integer.toString(row.evidence().size()), row -> row.evidence().size())));
+            Board.Head.figure("feedback.jobs", 2, row -> Integer.toString(row.evidence().size()),
+                    row -> row.evidence().size())));
     private boolean loaded;
 
     /** @param moved called when a rate was taken into the book */
@@ -127,7 +129,8 @@ final class FeedbackTab extends JPanel {
         totals.show(rows, Season.Total::code);
         rates.show(lesson.suggestions(), row -> row.code() + row.what());
         String text = rows.isEmpty() ? Words.of("feedback.none", tree) : Words.of("feedback.sum",
-                lesson.season().jobs().size(), sum(rows, Season.Total::estimate).text(), sum(rows, Season.Total::actual).text(),
+                lesson.season().jobs().size(), sum(rows, Season.Total::estimate).text(),
+                sum(rows, Season.Total::actual).text(),
                 signed(sum(rows, Season.Total::quantityError)), signed(sum(rows, Season.Total::productionError)),
                 signed(sum(rows, Season.Total::priceError)));
         Plain.say(told, Stream.concat(Stream.of(text), lesson.unread().stream()).collect(Collectors.joining("\n")));
@@ -148,7 +151,8 @@ final class FeedbackTab extends JPanel {
         Plain.say(evidence, chosen.map(rate -> Words.of("feedback.evidence.of", rate.code(), rate.name(),
                 ItemSheet.name(rate.what()), rate.from(), rate.to(), Words.of("feedback.rule." + rate.rule()),
                 rate.evidence().stream()
-                        .map(job -> Words.of("feedback.evidence.job", job.job(), job.finished(), job.soil(), job.rate()))
+                        .map(job -> Words.of("feedback.evidence.job", job.job(), job.finished(),
+                                job.soil(), job.rate()))
                         .collect(Collectors.joining("\n")))).orElse(""));
     }
 

@@ -101,11 +101,13 @@ public final class Forms {
     JFrame openJob(Path job) {
         try {
             JobFile file = JobFile.at(JobFile.of(job));
-            Optional<Draft> draft = file.text().isEmpty() ? Optional.of(Draft.empty()) : file.text().flatMap(Draft::read);
+            Optional<Draft> draft = file.text().isEmpty()
+                    ? Optional.of(Draft.empty()) : file.text().flatMap(Draft::read);
             if (draft.isEmpty()) {
                 return told(Words.of("first.unreadable", file.path(), why(file)));
             }
-            JobWindow window = window(file, file.text().isEmpty() ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
+            JobWindow window = window(file, file.text().isEmpty()
+                    ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
             file.unsaved().ifPresent(window.saving()::offer);
             return shown(window);
         } catch (IOException unreadable) {
@@ -117,7 +119,8 @@ public final class Forms {
         Answer answer = Office.with(templates).bid(file.path());
         List<Fault> faults = answer instanceof Refusal refusal ? refusal.faults() : List.of();
         // What is only missing does not keep a file from being opened.
-        return faults.stream().filter(fault -> !fault.found().startsWith("no \"")).findFirst().map(Fault::text).orElse("");
+        return faults.stream().filter(fault -> !fault.found().startsWith("no \"")).findFirst()
+                .map(Fault::text).orElse("");
     }
 
     private JFrame told(String words) {

@@ -91,7 +91,8 @@ final class FoundPane extends JPanel {
         for (Finding finding : desk.findings()) {
             boolean answered = desk.isAnswered(finding);
             String grade = finding.severity().name().toLowerCase(Locale.ROOT);
-            String text = desk.office().what(finding) + " " + desk.office().action(finding) + " [" + finding.citation() + "]";
+            String text = desk.office().what(finding) + " " + desk.office().action(finding) + " ["
+                    + finding.citation() + "]";
             found.add(new Item(answered ? "answered" : grade, text, Causes.of(finding, desk.draft())));
         }
         if (!desk.findings().isEmpty()) {

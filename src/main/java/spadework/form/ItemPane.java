@@ -62,8 +62,10 @@ final class ItemPane extends JPanel {
         why.add(day.panel(), "top");
         why.add(reason.panel(), "top, wmin 60");
         add(why);
-        add(Plain.row(List.of(Plain.button("shelf.show", this::tryIt), write, Plain.button("shelf.retire", this::giveUp),
-                Plain.button("shelf.like", () -> begin(item)), Plain.button("shelf.new", () -> begin(Optional.empty())))));
+        add(Plain.row(List.of(Plain.button("shelf.show", this::tryIt), write,
+                Plain.button("shelf.retire", this::giveUp),
+                Plain.button("shelf.like", () -> begin(item)),
+                Plain.button("shelf.new", () -> begin(Optional.empty())))));
         add(new JScrollPane(moves), "h 92!, wmin 80");
         sheet.addTableModelListener(event -> forget());
         List.of(code, day, reason).forEach(slip -> slip.onTyped(this::forget));
@@ -92,7 +94,8 @@ final class ItemPane extends JPanel {
     private void showAll() {
         code.panel().setVisible(fresh);
         head.setText(fresh ? item.map(one -> Words.of("shelf.head.like", one.code())).orElse(Words.of("shelf.head.new"))
-                : item.map(one -> Words.of("shelf.head.item", one.code(), one.name())).orElse(Words.of("shelf.head.none")));
+                : item.map(one -> Words.of("shelf.head.item", one.code(), one.name()))
+                        .orElse(Words.of("shelf.head.none")));
         from.setText(fresh ? "" : item.map(this::from).orElse(""));
         showValues();
         Plain.say(moves, "");
@@ -103,7 +106,8 @@ final class ItemPane extends JPanel {
         String source = Words.of("shelf.source", one.source().text(), one.source().on(),
                 one.goodUntil().map(last -> Words.of("shelf.until", last)).orElse(Words.of("shelf.until.open")));
         String end = one.retired().map(gone -> " " + Words.of("shelf.retired", gone.on(), gone.reason())).orElse("");
-        return source + end + (entry.filter(OpenBook.Entry::bundled).isPresent() ? " " + Words.of("shelf.bundled") : "");
+        return source + end + (entry.filter(OpenBook.Entry::bundled).isPresent()
+                ? " " + Words.of("shelf.bundled") : "");
     }
 
     private void showValues() {

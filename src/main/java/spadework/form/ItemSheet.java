@@ -59,7 +59,8 @@ final class ItemSheet extends AbstractTableModel {
         for (String place : PLACES) {
             if (place.equals(NOTE)) {
                 int notes = (int) values.keySet().stream().filter(key -> key.startsWith("notes/")).count();
-                IntStream.range(0, notes + (all ? 1 : 0)).forEach(i -> put("notes/" + i, values.getOrDefault("notes/" + i, "")));
+                IntStream.range(0, notes + (all ? 1 : 0))
+                        .forEach(i -> put("notes/" + i, values.getOrDefault("notes/" + i, "")));
             } else if (isSeries(place)) {
                 String words = values.entrySet().stream().filter(value -> value.getKey().startsWith(place + "/"))
                         .map(Map.Entry::getValue).collect(Collectors.joining(", "));

@@ -69,8 +69,10 @@ final class JobWindow extends JFrame {
         drawing = new DrawingPane(desk);
         working = new WorkingPane(desk, this::reveal);
         found = new FoundPane(desk, this::reveal);
-        book = new BookPane(() -> desk.bid().map(Bid::book).or(() -> desk.office().book(desk.file().path())), this::take);
-        PapersPage papers = new PapersPage(desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
+        book = new BookPane(() -> desk.bid().map(Bid::book)
+                .or(() -> desk.office().book(desk.file().path())), this::take);
+        PapersPage papers = new PapersPage(
+                desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
         agreement = new AgreementPage(desk, stepping, outside, today);
         pages = Stations.of(desk, papers, new PricePage(desk, line -> {
             beside.setSelectedIndex(WORKING);

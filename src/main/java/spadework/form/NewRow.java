@@ -22,7 +22,8 @@ final class NewRow {
     /** What a house's walls and a firm's trenches have in common. */
     private static final Map<String, List<String>> AS_ABOVE = Map.of(
             "/walls", List.of("/kind", "/strip", "/footing/thickness", "/footing/projection", "/finish/system",
-                    "/finish/item", "/finish/dryFilm", "/digging/access", "/digging/bottomWidth", "/digging/protection"),
+                    "/finish/item", "/finish/dryFilm", "/digging/access", "/digging/bottomWidth",
+                    "/digging/protection"),
             "/water/mains", List.of("/item", "/trench/width", "/into"),
             "/water/roofLines", List.of("/item", "/trench/width", "/into"),
             "/water/downspouts", List.of("/into"),
@@ -80,7 +81,8 @@ final class NewRow {
     }
 
     private static Optional<String> only(Draft draft, String list) {
-        return draft.rows(list) == 1 ? Optional.of(draft.shown(list + "/0" + LABEL)).filter(l -> !l.isEmpty()) : Optional.empty();
+        return draft.rows(list) == 1 ? Optional.of(draft.shown(list + "/0" + LABEL)).filter(l -> !l.isEmpty())
+                : Optional.empty();
     }
 
     private static int nextNumber(Draft draft) {

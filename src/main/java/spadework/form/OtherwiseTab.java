@@ -50,13 +50,15 @@ final class OtherwiseTab extends JPanel {
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getTableHeader().setReorderingAllowed(false);
         table.setAutoCreateColumnsFromModel(true);
-        JPanel cases = new JPanel(new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill,sg][grow,fill,sg][grow,fill,sg][]"));
+        JPanel cases = new JPanel(new MigLayout(
+                "insets 2, gap 8, fillx, novisualpadding", "[grow,fill,sg][grow,fill,sg][grow,fill,sg][]"));
         with.forEach(slip -> {
             cases.add(slip.panel(), "top, wmin 60");
             Keys.inside(slip.field(), "ENTER", this::compare);
         });
         cases.add(Plain.button("otherwise.compare", this::compare), "top, gaptop 18");
-        JPanel unsure = new JPanel(new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
+        JPanel unsure = new JPanel(new MigLayout(
+                "insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
         List.of(range, runs, seed).forEach(slip -> {
             unsure.add(slip.panel(), "top, wmin 60");
             Keys.inside(slip.field(), "ENTER", this::range);
@@ -105,7 +107,8 @@ final class OtherwiseTab extends JPanel {
     }
 
     private void show(List<List<String>> rows) {
-        List<String> heads = Stream.concat(Stream.of(Words.of("otherwise.head")), rows.get(0).stream().skip(1)).toList();
+        List<String> heads = Stream.concat(
+                Stream.of(Words.of("otherwise.head")), rows.get(0).stream().skip(1)).toList();
         prices.setDataVector(rows.stream().skip(1).map(List::toArray).toArray(Object[][]::new), heads.toArray());
         for (int i = 0; i < heads.size(); i++) {
             DefaultTableCellRenderer look = PlainText.inTable();

@@ -23,7 +23,8 @@ final class OutcomeWords {
             return Words.of("paper.written", printed.files().get(0));
         }
         if (outcome instanceof Outcome.Faulty faulty) {
-            return Words.of("outcome.faulty", faulty.faults().size()) + lines(faulty.faults().stream().map(Fault::text).toList());
+            return Words.of("outcome.faulty", faulty.faults().size())
+                    + lines(faulty.faults().stream().map(Fault::text).toList());
         }
         if (outcome instanceof Outcome.Stopped stopped) {
             return Words.of("outcome.stopped") + lines(stopped.stops());
@@ -33,7 +34,8 @@ final class OutcomeWords {
 
     /** Whether what was asked for stands now. */
     static boolean isDone(Outcome outcome) {
-        return outcome instanceof Outcome.Issued || outcome instanceof Outcome.Standing || outcome instanceof Outcome.Printed;
+        return outcome instanceof Outcome.Issued || outcome instanceof Outcome.Standing
+                || outcome instanceof Outcome.Printed;
     }
 
     private static String lines(List<String> lines) {

@@ -95,7 +95,9 @@ class Page extends JPanel implements Scrollable {
     private void showFrozen() {
         boolean signed = desk.draft().at("/accepted").isPresent();
         frozen.setVisible(signed);
-        frozen.setText(signed ? Words.of("frozen.said", desk.draft().shown("/accepted/on"), desk.draft().shown("/accepted/price")) : "");
+        frozen.setText(signed
+                ? Words.of("frozen.said", desk.draft().shown("/accepted/on"), desk.draft().shown("/accepted/price"))
+                : "");
         frozen.setForeground(UIManager.getColor("Spadework.missing"));
     }
 
@@ -176,7 +178,8 @@ class Page extends JPanel implements Scrollable {
             focus(inside.get().control());
         } else if (!cell) {
             tables.stream()
-                    .filter(table -> table.pointer().filter(at -> Pointer.isIn(pointer, at) || Pointer.isIn(at, pointer)).isPresent())
+                    .filter(table -> table.pointer()
+                            .filter(at -> Pointer.isIn(pointer, at) || Pointer.isIn(at, pointer)).isPresent())
                     .findFirst()
                     .ifPresent(table -> focus(table.table()));
         }

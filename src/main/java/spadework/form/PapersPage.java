@@ -107,7 +107,8 @@ final class PapersPage extends Page {
     }
 
     private List<Handout> chosen() {
-        return papers.stream().filter(paper -> enclosed.containsKey(paper) && enclosed.get(paper).isSelected()).toList();
+        return papers.stream().filter(paper -> enclosed.containsKey(paper)
+                && enclosed.get(paper).isSelected()).toList();
     }
 
     @Override

@@ -25,7 +25,8 @@ final class Reach {
      * @param bookMoved prices the jobs of all windows anew, as a book has changed
      */
     record Around(
-            Path tree, Optional<Path> templates, LocalDate today, Outside outside, Consumer<Path> open, Runnable bookMoved) {}
+            Path tree, Optional<Path> templates, LocalDate today, Outside outside, Consumer<Path> open,
+            Runnable bookMoved) {}
 
     Reach(Desk desk, Around around) {
         this.desk = desk;

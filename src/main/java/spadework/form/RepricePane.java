@@ -20,7 +20,7 @@ import spadework.office.RepriceDesk.Moves;
 import spadework.pricebook.ItemChange;
 import spadework.pricing.PricedLine;
 
-/** Prices an old bid with the books of now: each line that moves, with the reason; saved only when that is asked for. */
+/** Prices an old bid with the books of now: each line that moves, with the reason; saved only when asked for. */
 final class RepricePane extends JPanel {
     private final Errands errands;
     private final Runnable saved;
@@ -43,7 +43,8 @@ final class RepricePane extends JPanel {
     private record Moved(String code, String section, String was, String is, Dollars difference, String why) {}
 
     RepricePane(Reach reach, Errands errands, Runnable saved) {
-        super(new MigLayout("insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]", "[][grow,fill]"));
+        super(new MigLayout("insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]",
+                "[][grow,fill]"));
         this.errands = errands;
         this.saved = saved;
         day = new Slip("reprice.on", reach.today().toString());
@@ -96,7 +97,8 @@ final class RepricePane extends JPanel {
         Repricing moved = moves.moved().get();
         List<Moved> rows = new ArrayList<>(moved.moves().stream().map(RepricePane::row).toList());
         rows.add(new Moved("", Words.of("reprice.rest"), "", "", moved.rest(), ""));
-        rows.add(new Moved("", Words.of("reprice.total"), moved.before().text(), moved.after().text(), moved.difference(),
+        rows.add(new Moved("", Words.of("reprice.total"), moved.before().text(), moved.after().text(),
+                moved.difference(),
                 Words.of("reprice.days", moves.was().orElseThrow(), on)));
         board.show(rows, row -> row);
         Plain.say(told, Words.of("reprice.sum", asked.number(), moved.moves().size(), signed(moved.difference())));
@@ -104,7 +106,8 @@ final class RepricePane extends JPanel {
     }
 
     private static Moved row(LineMove move) {
-        String causes = move.causes().stream().map(cause -> Words.of("cause." + cause)).collect(Collectors.joining(", "));
+        String causes = move.causes().stream().map(cause -> Words.of("cause." + cause))
+                .collect(Collectors.joining(", "));
         String changes = move.changes().stream().map(RepricePane::told).collect(Collectors.joining("; "));
         return new Moved(move.line().code(), move.line().section().name(),
                 move.before().map(RepricePane::told).orElse(Words.of("shelf.nothing")),
@@ -136,7 +139,8 @@ final class RepricePane extends JPanel {
         forget();
         errands.run(() -> new RepriceDesk().reprice(job, dates, true), reply -> {
             String text = reply.done() ? Words.of("reprice.saved", dates.issued()) : Words.of("reprice.days.needed",
-                    String.join("\n", reply.err().stream().filter(line -> !line.equals(RepriceDesk.NEEDS_DAYS)).toList()));
+                    String.join("\n", reply.err().stream()
+                            .filter(line -> !line.equals(RepriceDesk.NEEDS_DAYS)).toList()));
             if (reply.done()) {
                 saved.run();
             }

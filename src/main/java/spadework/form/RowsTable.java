@@ -63,7 +63,8 @@ final class RowsTable {
         String name = Words.field(list.format());
         table.setName(list.format());
         table.getAccessibleContext().setAccessibleName(name);
-        table.getAccessibleContext().setAccessibleDescription(Outline.job().at(list.format()).map(Spot::help).orElse(""));
+        table.getAccessibleContext().setAccessibleDescription(
+                Outline.job().at(list.format()).map(Spot::help).orElse(""));
         table.getSelectionModel().addListSelectionListener(event -> chosenWatchers.forEach(Runnable::run));
         if (made.size() == 1) {
             table.setTableHeader(null);
@@ -154,7 +155,8 @@ final class RowsTable {
     void showFaults() {
         List<Fault> faults = list.at("").map(desk::faultsIn).orElse(List.of()).stream()
                 .filter(fault -> isShownHere(fault.place().pointer()))
-                .filter(fault -> !desk.draft().shown(fault.place().pointer()).isEmpty() || fault.place().pointer().equals(list.at("").orElse("")))
+                .filter(fault -> !desk.draft().shown(fault.place().pointer()).isEmpty()
+                        || fault.place().pointer().equals(list.at("").orElse("")))
                 .limit(3)
                 .toList();
         String text = FieldLook.told(faults);
@@ -173,7 +175,8 @@ final class RowsTable {
             return true;
         }
         String inRow = pointer.substring(here.length()).replaceFirst("^/\\d+", "");
-        return model.columns().stream().anyMatch(c -> Pointer.isIn(inRow, c.key()) && !(c.key().isEmpty() && !inRow.isEmpty())
+        return model.columns().stream()
+                .anyMatch(c -> Pointer.isIn(inRow, c.key()) && !(c.key().isEmpty() && !inRow.isEmpty())
                 || Pointer.isIn(c.key(), inRow) && !inRow.isEmpty());
     }
 
@@ -192,7 +195,8 @@ final class RowsTable {
         int column = -1;
         for (int i = 0; i < model.columns().size(); i++) {
             String key = model.column(i).key();
-            if (column < 0 && !inRow.isEmpty() && (Pointer.isIn(inRow, key) || Pointer.isIn(key, inRow)) || key.equals(inRow)) {
+            if (column < 0 && !inRow.isEmpty() && (Pointer.isIn(inRow, key) || Pointer.isIn(key, inRow))
+                    || key.equals(inRow)) {
                 column = i;
             }
         }

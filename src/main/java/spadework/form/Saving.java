@@ -76,7 +76,8 @@ final class Saving {
         }
         try {
             JobFile old = desk.file();
-            JobFile target = jobs.isEmpty() ? old : JobFile.at(JobFile.place(jobs.get(), desk.draft().shown("/number")));
+            JobFile target = jobs.isEmpty()
+                    ? old : JobFile.at(JobFile.place(jobs.get(), desk.draft().shown("/number")));
             if (jobs.isPresent() && target.text().isPresent()) {
                 notice.say(Words.of("save.taken", target.path()));
                 return;

@@ -123,7 +123,8 @@ final class Shelf extends JFrame {
 
     /** Whether nothing is being read or written. */
     boolean isIdle() {
-        return List.of(work, uses, bids, lessons).stream().allMatch(Errands::isIdle) && (bidsTab == null || bidsTab.isIdle());
+        return List.of(work, uses, bids, lessons).stream().allMatch(Errands::isIdle)
+                && (bidsTab == null || bidsTab.isIdle());
     }
 
     /** Ends it; what is being written is written to its end. */

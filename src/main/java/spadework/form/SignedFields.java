@@ -36,7 +36,8 @@ final class SignedFields {
         JTextField field = new JTextField();
         field.setName(step + " " + key);
         field.putClientProperty("JTextField.placeholderText", Words.or("signed." + key + ".example", ""));
-        FieldLook look = new FieldLook(Words.of("signed." + key), false, field, field, Words.of("signed." + key + ".help"));
+        FieldLook look = new FieldLook(
+                Words.of("signed." + key), false, field, field, Words.of("signed." + key + ".help"));
         fields.put(key, field);
         looks.put(key, look);
         page.put(look.panel(), "span " + wide + ", top, wmin 40");

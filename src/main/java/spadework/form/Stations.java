@@ -110,7 +110,8 @@ final class Stations {
         page.field("/site/catchment/into", 3);
         page.field("/site/catchment/note", 12);
         page.group("candidates");
-        page.table(Base.JOB.inside("/water/candidates"), "/label=2", "/what=6", "/distance=3", "/level=3", "/permission=5", "/note=5");
+        page.table(Base.JOB.inside("/water/candidates"), "/label=2", "/what=6", "/distance=3", "/level=3",
+                "/permission=5", "/note=5");
         return page;
     }
 

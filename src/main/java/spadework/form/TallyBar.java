@@ -63,7 +63,8 @@ final class TallyBar extends JPanel {
         change.setText(old ? Words.of("tally.older") : desk.change().map(TallyBar::changed).orElse(""));
         List<FoundPane.Item> found = FoundPane.items(desk);
         Optional<FoundPane.Item> first = found.stream().findFirst();
-        String text = first.map(item -> Words.of("grade." + item.grade(), item.text())).orElse(Words.of("tally.nothing"));
+        String text = first.map(item -> Words.of("grade." + item.grade(), item.text()))
+                .orElse(Words.of("tally.nothing"));
         int more = Math.max(0, found.size() - 1);
         gravest.setText(more > 0 ? Words.of("tally.more", text, more) : text);
         gravest.setToolTipText(null);

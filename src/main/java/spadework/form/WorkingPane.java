@@ -65,7 +65,8 @@ final class WorkingPane extends JPanel {
 
     private void go() {
         TreePath path = tree.getSelectionPath();
-        if (path != null && ((DefaultMutableTreeNode) path.getLastPathComponent()).getUserObject() instanceof Step step) {
+        if (path != null && ((DefaultMutableTreeNode) path.getLastPathComponent())
+                .getUserObject() instanceof Step step) {
             step.cause().ifPresent(reveal);
         }
     }

@@ -60,7 +60,8 @@ class AgreementByHandTest {
             Files.delete(job.resolveSibling("register.head"));
         }
         Draft proposal = told;
-        for (String later : List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt", "/closed")) {
+        for (String later : List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt",
+                "/closed")) {
             proposal = proposal.without(later);
         }
         Files.writeString(file, proposal.typed("/walls/1/length", "24 ft").typed("/issued", "2026-07-06").text());
@@ -105,7 +106,8 @@ class AgreementByHandTest {
         hand.press(screen.job(), "take OP4");
         sign("accept", "/accepted");
         step("step accept", "accept", "accept",
-                "--on", told.shown("/accepted/on"), "--by", told.shown("/accepted/by/0"), "--by", told.shown("/accepted/by/1"),
+                "--on", told.shown("/accepted/on"), "--by", told.shown("/accepted/by/0"), "--by",
+                told.shown("/accepted/by/1"),
                 "--take", "OP1,OP4", "--typed", told.shown("/accepted/signature/typed"),
                 "--consent", told.shown("/accepted/signature/consent"));
         assertThat(said("standing")).contains("2026-041-A1 was signed on 2026-07-14");
@@ -131,7 +133,8 @@ class AgreementByHandTest {
                 step("step decline", "change", "change", number, "--declined", "--on", told.shown(change + "/issued"));
             } else {
                 sign("change", change + "/decision");
-                step("step decide", "change", "change", number, "--accepted", "--on", told.shown(change + "/decision/on"),
+                step("step decide", "change", "change", number, "--accepted", "--on",
+                        told.shown(change + "/decision/on"),
                         "--by", told.shown(change + "/decision/by/0"),
                         "--typed", told.shown(change + "/decision/signature/typed"),
                         "--consent", told.shown(change + "/decision/signature/consent"));
@@ -162,11 +165,13 @@ class AgreementByHandTest {
         assertThat(said("open")).isEqualTo("Nothing keeps the job open.");
         type("close on", completed.plusDays(1).toString());
         type("close completed", completed.toString());
-        step("step close", "close", "close", "--on", completed.plusDays(1).toString(), "--completed", completed.toString());
+        step("step close", "close", "close", "--on", completed.plusDays(1).toString(), "--completed",
+                completed.toString());
         assertThat(said("standing")).contains("Closed: certificate 2026-041-W1 was issued on 2026-08-22.");
         screen.picture("agreement-closed");
         go(6);
-        for (String paper : List.of("contract", "change-order-1", "change-order-2", "change-order-3", "completion", "warranty")) {
+        for (String paper : List.of("contract", "change-order-1", "change-order-2", "change-order-3", "completion",
+                "warranty")) {
             assertThat(enabled(paper + " print")).as(paper).isTrue();
         }
         screen.asked().target = Optional.of(folder.resolve("change.pdf"));

@@ -124,7 +124,8 @@ class AgreementRefusedTest {
         open(file);
         try (OnScreen shown = screen) {
             for (String step : List.of("issue", "accept", "decide", "decline", "close")) {
-                AbstractButton button = screen.all(AbstractButton.class, b -> ("step " + step).equals(b.getName())).get(0);
+                AbstractButton button = screen.all(
+                        AbstractButton.class, b -> ("step " + step).equals(b.getName())).get(0);
                 assertThat(screen.ask(button::isEnabled)).as(step).isFalse();
             }
             GuiActionRunner.execute(() -> {

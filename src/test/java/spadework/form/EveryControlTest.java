@@ -58,10 +58,12 @@ class EveryControlTest {
     }
 
     static boolean takesTheKeyboard(JComponent component) {
-        boolean frame = component instanceof JScrollPane || component instanceof JViewport || component instanceof JScrollBar;
+        boolean frame = component instanceof JScrollPane || component instanceof JViewport
+                || component instanceof JScrollBar;
         return component.isShowing() && component.isFocusable() && component.isEnabled() && !frame
                 && component.getClass().getName().matches(
-                        "javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|RadioButton|TabbedPane|SplitPane|ToggleButton)"
+                        "javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|RadioButton"
+                                + "|TabbedPane|SplitPane|ToggleButton)"
                                 + "|spadework.form.*(Stake|Grid|Picture)");
     }
 
@@ -70,7 +72,8 @@ class EveryControlTest {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
             List<String> homeless = new ArrayList<>();
             for (String place : Outline.job().places()) {
-                if (!place.equals(SCHEMA) && screen.ask(() -> screen.job().pages().stream().noneMatch(page -> page.holds(place)))) {
+                if (!place.equals(SCHEMA) && screen.ask(
+                        () -> screen.job().pages().stream().noneMatch(page -> page.holds(place)))) {
                     homeless.add(place);
                 }
             }

@@ -85,7 +85,8 @@ class FillingTest {
     void wrongLengthIsToldAtItsFieldAsOnTheCommandLineAndStays() {
         retype("/site/house/eastWest", "42");
         screen.settle();
-        String told = "found \"42\"; allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the unit, as \"42 ft\"";
+        String told = "found \"42\"; allowed: a length with its unit (ft, in, yd, m, cm, mm); "
+                + "mend: write the unit, as \"42 ft\"";
         assertThat(wrongs()).containsExactly(told);
         assertThat(screen.desk().faults()).singleElement()
                 .satisfies(fault -> assertThat(fault.text()).endsWith(told).contains(" /site/house/eastWest: "));
@@ -145,7 +146,8 @@ class FillingTest {
         hand.press(screen.job(), "/walls duplicate");
         assertThat(screen.desk().draft().rows("/walls")).isEqualTo(3);
         int copy = screen.ask(walls::getSelectedRow);
-        assertThat(screen.desk().draft().shown("/walls/" + copy + "/label")).as("the copy has a label of its own").isEqualTo("C");
+        assertThat(screen.desk().draft().shown("/walls/" + copy + "/label")).as("the copy has a label of its own")
+                .isEqualTo("C");
         hand.press(screen.job(), "/walls out");
         GuiActionRunner.execute(() -> walls.changeSelection(1, 0, false, false));
         hand.press(screen.job(), "/walls up");
@@ -155,7 +157,8 @@ class FillingTest {
         assertThat(screen.desk().history().isSaved()).as("as it was").isTrue();
 
         Toolkit.getDefaultToolkit().getSystemClipboard().setContents(
-                new StringSelection("C\tfront wall\tSouth\t0 ft\t42'\t4'8\"\t\tblock\nD\t\"west \"\"long\"\" wall\"\twest\t0\t28 ft\t5 ft\t5 ft\tblock\n"), null);
+                new StringSelection("C\tfront wall\tSouth\t0 ft\t42'\t4'8\"\t\tblock\n"
+                        + "D\t\"west \"\"long\"\" wall\"\twest\t0\t28 ft\t5 ft\t5 ft\tblock\n"), null);
         GuiActionRunner.execute(() -> walls.clearSelection());
         hand.press(screen.job(), "/walls paste");
         screen.settle();
@@ -173,7 +176,8 @@ class FillingTest {
 
     @Test
     void gravestFaultLeadsToItsField() {
-        GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/walls/1/condition/bow", "much")));
+        GuiActionRunner.execute(() -> screen.desk()
+                .edit(screen.desk().draft().typed("/walls/1/condition/bow", "much")));
         screen.settle();
         JButton gravest = screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
         assertThat(screen.ask(gravest::getText)).startsWith("To mend – Walls 2, Bow inward: found \"much\"");
@@ -192,8 +196,10 @@ class FillingTest {
         screen.settle();
         go(WALLS);
         JTable walls = table("/walls");
-        int plain = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(1, 1), 1, 1).getPreferredSize().height);
-        int marked = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(0, 1), 0, 1).getPreferredSize().height);
+        int plain = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(1, 1), 1, 1)
+                .getPreferredSize().height);
+        int marked = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(0, 1), 0, 1)
+                .getPreferredSize().height);
         assertThat(marked).as("a heading would be taller").isEqualTo(plain);
         JButton gravest = screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
         assertThat(screen.ask(() -> gravest.getPreferredSize().height)).isLessThan(40);
@@ -219,7 +225,8 @@ class FillingTest {
         screen.robot().click(screen.all(JButton.class, b -> "total".equals(b.getName())).get(0));
         screen.settle();
         JTree tree = screen.all(JTree.class, t -> "working".equals(t.getName())).get(0);
-        assertThat(screen.ask(() -> tree.getSelectionPath().getLastPathComponent().toString())).startsWith("Total $25,628.00");
+        assertThat(screen.ask(() -> tree.getSelectionPath().getLastPathComponent().toString()))
+                .startsWith("Total $25,628.00");
         go(4);
         JTable lines = table("lines");
         GuiActionRunner.execute(() -> lines.setRowSelectionInterval(0, 0));

@@ -25,7 +25,8 @@ class FirstPageTest {
     private static final Map<String, String> FIRM = Map.ofEntries(
             Map.entry("/name", "Ostrand Earthworks"), Map.entry("/phone", "(614) 555-0133"),
             Map.entry("/email", "ostrand@example.com"), Map.entry("/address/street", "7 Fennel Row"),
-            Map.entry("/address/city", "Marlow Fork"), Map.entry("/address/state", "OH"), Map.entry("/address/zip", "43099"),
+            Map.entry("/address/city", "Marlow Fork"), Map.entry("/address/state", "OH"),
+            Map.entry("/address/zip", "43099"),
             Map.entry("/licence/label", "Contractor registration"), Map.entry("/licence/number", "CR-00001"),
             Map.entry("/insurance/carrier", "Tallowgate Mutual"), Map.entry("/insurance/policy", "GL-1"),
             Map.entry("/insurance/limits", "$1,000,000 each occurrence"), Map.entry("/insurance/until", "2027-03-31"));
@@ -49,9 +50,11 @@ class FirstPageTest {
                 hand.type(words);
             });
             hand.press(screen.window().target(), "first.begin");
-            screen.waitFor(() -> screen.ask(() -> Stream.of(Frame.getFrames()).anyMatch(f -> f instanceof JobWindow && f.isShowing())));
+            screen.waitFor(() -> screen.ask(
+                    () -> Stream.of(Frame.getFrames()).anyMatch(f -> f instanceof JobWindow && f.isShowing())));
         }
-        Draft sample = Draft.read(Files.readString(Path.of("sample-quotes/block-basement-to-swale/job.json"))).orElseThrow();
+        Draft sample = Draft.read(Files.readString(Path.of("sample-quotes/block-basement-to-swale/job.json")))
+                .orElseThrow();
         Draft plain = sample.without("/items").without("/photos").without("/observations");
         Path job = Files.createDirectories(folder.resolve("one")).resolve("job.json");
         Files.writeString(job, plain.text());

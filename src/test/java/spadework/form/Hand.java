@@ -22,6 +22,7 @@ import spadework.draft.Pointer;
 /** Fills the form in by mouse and keyboard, from a job that shows what is to be typed where. */
 final class Hand {
     private static final int MOST_STEPS = 60;
+    private static final int MOST_CLICKS = 5;
 
     private final OnScreen screen;
     private final Robot robot;
@@ -112,16 +113,7 @@ final class Hand {
         if (wanted.isEmpty() || screen.ask(() -> table.getValueAt(row, column)).equals(wanted)) {
             return;
         }
-        screen.reckoned();
-        Rectangle cell = screen.ask(() -> table.getCellRect(row, column, true));
-        screen.ask(() -> {
-            table.scrollRectToVisible(cell);
-            JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(Page.class, table);
-            page.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, page));
-            return null;
-        });
-        robot.waitForIdle();
-        robot.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
+        go(table, row, column);
         Kind kind = ((RowsModel) table.getModel()).column(column).spot().kind();
         if (kind == Kind.CHOICE || kind == Kind.YES_OR_NO) {
             robot.pressAndReleaseKey(KeyEvent.VK_F2);
@@ -130,12 +122,47 @@ final class Hand {
         } else {
             type(wanted);
             screen.waitFor(wanted + " in a cell of " + table.getName(), () -> screen.ask(() ->
-                    table.getEditorComponent() instanceof JTextComponent cellText && cellText.getText().equals(wanted)));
+                            table.getEditorComponent() instanceof JTextComponent cellText
+                                    && cellText.getText().equals(wanted)),
+                    () -> told(table));
         }
         if (screen.ask(table::isEditing)) {
             robot.pressAndReleaseKey(KeyEvent.VK_ENTER);
         }
         screen.waitFor("end of editing in " + table.getName(), () -> !screen.ask(table::isEditing));
+    }
+
+    /** Clicks a cell until it has the keyboard: a click may come while the page still moves under the mouse. */
+    private void go(JTable table, int row, int column) {
+        screen.reckoned();
+        boolean chosen = isChosen(table, row, column);
+        for (int click = 0; click < MOST_CLICKS && !chosen; click++) {
+            Rectangle cell = screen.ask(() -> table.getCellRect(row, column, true));
+            screen.ask(() -> {
+                table.scrollRectToVisible(cell);
+                JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(Page.class, table);
+                page.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, page));
+                return null;
+            });
+            robot.waitForIdle();
+            robot.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
+            chosen = screen.comes(() -> isChosen(table, row, column));
+        }
+        if (!chosen) {
+            throw new AssertionError("row " + row + ", column " + column + " is not reached; " + told(table));
+        }
+    }
+
+    private boolean isChosen(JTable table, int row, int column) {
+        return screen.ask(() -> table.getSelectedRow() == row && table.getSelectedColumn() == column
+                && (table.isFocusOwner() || table.isEditing()));
+    }
+
+    /** Where a table stands, for whoever reads that a test waited in vain. */
+    private String told(JTable table) {
+        return screen.ask(() -> table.getName() + " at " + table.getSelectedRow() + ", " + table.getSelectedColumn()
+                + (table.getEditorComponent() instanceof JTextComponent text ? " with \"" + text.getText() + "\"" : "")
+                + ", keyboard in " + KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
     }
 
     /** Goes to a field and types over what stands in it. */
@@ -180,7 +207,8 @@ final class Hand {
 
     /** Types over a cell of a table on a page. */
     void cell(Page page, String list, int row, String key, String words) {
-        JTable table = page.tables().stream().map(RowsTable::table).filter(t -> list.equals(t.getName())).findFirst().orElseThrow();
+        JTable table = page.tables().stream().map(RowsTable::table).filter(t -> list.equals(t.getName())).findFirst()
+                .orElseThrow();
         RowsModel model = (RowsModel) table.getModel();
         for (int column = 0; column < model.getColumnCount(); column++) {
             if (model.column(column).key().equals(key)) {
@@ -195,10 +223,12 @@ final class Hand {
         robot.moveMouse(screen.window().target(), new Point(2, 2));
         screen.ask(box::requestFocusInWindow);
         robot.waitForIdle();
-        for (int i = 0; i < MOST_STEPS && !word.equals(screen.ask(() -> ((Choice) box.getSelectedItem()).word())); i++) {
+        for (int i = 0; i < MOST_STEPS && !word.equals(
+                screen.ask(() -> ((Choice) box.getSelectedItem()).word())); i++) {
             String before = screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible());
             robot.pressAndReleaseKey(KeyEvent.VK_DOWN);
-            screen.waitFor("choice of " + word, () -> !before.equals(screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible())));
+            screen.waitFor("choice of " + word,
+                    () -> !before.equals(screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible())));
         }
         if (screen.ask(box::isPopupVisible)) {
             robot.pressAndReleaseKey(KeyEvent.VK_ENTER);

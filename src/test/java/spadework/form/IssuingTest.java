@@ -63,11 +63,13 @@ class IssuingTest {
             screen.settle();
             assertThat(screen.ask(() -> screen.job().sight().pages())).isGreaterThan(5);
             hand.press(screen.job(), "page larger");
-            screen.waitFor(() -> screen.ask(() -> screen.job().sight().image()).orElseThrow().getWidth() > first.getWidth());
+            screen.waitFor(() -> screen.ask(() -> screen.job().sight().image()).orElseThrow()
+                    .getWidth() > first.getWidth());
             hand.press(screen.job(), "page fit");
             hand.press(screen.job(), "page back");
             screen.waitFor(() -> same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
-            GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/title", "An altogether other title")));
+            GuiActionRunner.execute(() -> screen.desk()
+                    .edit(screen.desk().draft().typed("/title", "An altogether other title")));
             screen.waitFor(() -> !same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
             BufferedImage changed = screen.ask(() -> screen.job().sight().image()).orElseThrow();
             assertThat(changed.getWidth()).isEqualTo(first.getWidth());
@@ -114,10 +116,12 @@ class IssuingTest {
             assertThat(letter.getHeader("X-Unsent")).containsExactly("1");
             assertThat(letter.getHeader("Message-ID")).isNull();
             assertThat(letter.getRecipients(Message.RecipientType.TO)[0].toString()).isEqualTo("wrenfield@example.com");
-            assertThat(letter.getSubject()).isEqualTo("Back and side basement walls, 418 Quillfeather Lane: papers of job 2026-014");
+            assertThat(letter.getSubject())
+                    .isEqualTo("Back and side basement walls, 418 Quillfeather Lane: papers of job 2026-014");
             MimeMultipart parts = (MimeMultipart) letter.getContent();
             assertThat(parts.getBodyPart(0).getContent().toString())
-                    .contains("Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong", "9 September 2026");
+                    .contains("Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong",
+                            "9 September 2026");
             List<String> names = new ArrayList<>();
             for (int i = 1; i < parts.getCount(); i++) {
                 names.add(parts.getBodyPart(i).getFileName());
@@ -137,7 +141,8 @@ class IssuingTest {
             Bid bid = screen.ask(() -> screen.desk().bid()).orElseThrow();
             Office office = screen.desk().office();
             Path target = folder.resolve("letter.eml");
-            assertThatThrownBy(() -> office.letter(bid, List.of(Handout.of(Paper.PROPOSAL), Handout.of(Paper.COST_SHEET)), folder, target))
+            assertThatThrownBy(() -> office.letter(
+                    bid, List.of(Handout.of(Paper.PROPOSAL), Handout.of(Paper.COST_SHEET)), folder, target))
                     .isInstanceOf(IllegalArgumentException.class);
             assertThat(target).doesNotExist();
         }

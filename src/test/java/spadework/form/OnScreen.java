@@ -18,6 +18,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.imageio.ImageIO;
 import javax.swing.JFrame;
@@ -179,14 +180,31 @@ final class OnScreen implements AutoCloseable {
 
     /** The same, with what is waited for. */
     void waitFor(String what, BooleanSupplier done) {
-        long end = System.nanoTime() + 60_000_000_000L;
-        while (!done.getAsBoolean()) {
-            if (System.nanoTime() > end) {
-                throw new AssertionError("still not done after a minute: " + what);
-            }
-            rest(20);
+        waitFor(what, done, () -> "");
+    }
+
+    /** The same, with how it stands when it was waited for in vain. */
+    void waitFor(String what, BooleanSupplier done, Supplier<String> stands) {
+        if (!comes(done, 60)) {
+            picture("waited-in-vain");
+            throw new AssertionError("still not done after a minute: " + what + "; " + stands.get());
         }
         robot.waitForIdle();
+    }
+
+    /** Whether it is done in a few seconds, as what a click does is if it was not lost. */
+    boolean comes(BooleanSupplier done) {
+        return comes(done, 5);
+    }
+
+    private static boolean comes(BooleanSupplier done, int seconds) {
+        long end = System.nanoTime() + seconds * 1_000_000_000L;
+        boolean is = done.getAsBoolean();
+        while (!is && System.nanoTime() < end) {
+            rest(20);
+            is = done.getAsBoolean();
+        }
+        return is;
     }
 
     private static void rest(int milliseconds) {

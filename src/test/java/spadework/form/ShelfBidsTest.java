@@ -67,7 +67,8 @@ class ShelfBidsTest {
             ShelfHand hand = open(screen, BIDS);
             Reply told = BidsDesk.list(tree, TODAY, Optional.empty(), List.of(), false);
             assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
-            assertThat(hand.cells("shelf.bids")).extracting(row -> row.get(1)).contains("draft", "issued", "accepted", "lost");
+            assertThat(hand.cells("shelf.bids")).extracting(row -> row.get(1))
+                    .contains("draft", "issued", "accepted", "lost");
             hand.type("bids.find", "sump");
             screen.settle();
             assertThat(bids(hand)).isEqualTo(flat(BidsDesk.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))

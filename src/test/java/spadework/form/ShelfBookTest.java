@@ -112,7 +112,8 @@ class ShelfBookTest {
             ShelfHand hand = ShelfHand.open(screen, BOOK);
             hand.type("shelf.find", "corner sealed");
             assertThat(codes(hand)).containsExactly("CORNER-KIT");
-            assertThat(hand.text("shelf.parts")).contains("For each: corner", "0.5 of STONE-MACH   Drain stone No. 57, by machine");
+            assertThat(hand.text("shelf.parts"))
+                    .contains("For each: corner", "0.5 of STONE-MACH   Drain stone No. 57, by machine");
             screen.picture("light-shelf-assembly");
         }
     }
@@ -189,7 +190,8 @@ class ShelfBookTest {
             hand.press("shelf.retire");
             hand.press("shelf.write");
             assertThat(codes(hand)).doesNotContain("DIG-NIGHT");
-            assertThat(codes(desk().list(Optional.empty(), false, Optional.empty()))).contains("DIG-MACH").doesNotContain("DIG-NIGHT");
+            assertThat(codes(desk().list(Optional.empty(), false, Optional.empty()))).contains("DIG-MACH")
+                    .doesNotContain("DIG-NIGHT");
             hand.press("shelf.gone");
             assertThat(codes(hand)).contains("DIG-NIGHT");
         }
@@ -199,7 +201,8 @@ class ShelfBookTest {
         try (Workbook workbook = new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(sheet)))) {
             int left = many;
             for (Row row : workbook.getSheet("Prices")) {
-                if (left > 0 && row.getRowNum() > 0 && row.getCell(PriceColumn.PER_HOUR.ordinal()).getCellStyle().getLocked() == false) {
+                if (left > 0 && row.getRowNum() > 0
+                        && row.getCell(PriceColumn.PER_HOUR.ordinal()).getCellStyle().getLocked() == false) {
                     if (wrong) {
                         row.getCell(PriceColumn.PER_HOUR.ordinal()).setCellValue("fast");
                     } else {

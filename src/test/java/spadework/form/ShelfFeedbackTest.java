@@ -165,7 +165,8 @@ class ShelfFeedbackTest {
             hand.type("otherwise.with.1", "margin=400%");
             hand.press("otherwise.compare");
             screen.picture("light-shelf-otherwise-wrong");
-            assertThat(screen.all(JTextArea.class, area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
+            assertThat(screen.all(JTextArea.class, area -> area.isShowing()
+                    && area.getText().contains("from 0 % to 95 %")))
                     .hasSize(1);
         }
     }

@@ -78,7 +78,8 @@ class ShortcutsTest {
         try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
             Hand hand = new Hand(screen, Draft.empty());
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
-            until(screen, () -> screen.job().isIdle() && screen.all(ScenePicture.class, ScenePicture::isShowing).size() == 3);
+            until(screen, () -> screen.job().isIdle()
+                    && screen.all(ScenePicture.class, ScenePicture::isShowing).size() == 3);
             for (String name : new String[] {"walls", "runs"}) {
                 JComboBox<?> box = screen.all(JComboBox.class, one -> ("drawing " + name).equals(one.getName())).get(0);
                 String picture = name.equals("walls") ? "section" : "profile";
