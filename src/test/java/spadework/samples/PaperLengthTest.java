@@ -16,6 +16,9 @@ import spadework.press.PageText;
 
 /** How long the papers of the samples are: a certificate is a leaf, a proposal is read at one sitting. */
 class PaperLengthTest {
+    private static final String HEAD_OF_LINES = "Direct Unit price Price";
+    private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
+
     @TempDir
     Path out;
 
@@ -49,6 +52,18 @@ class PaperLengthTest {
                 .filteredOn(page -> page.contains("Step at wall"))
                 .hasSize(walls)
                 .allMatch(page -> page.contains("Hold point A") && page.contains("Leave the site raked."));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spadework.samples.Samples#papered")
+    void noPageOfTheCostSheetEndsWithTheHeadOfATable(Path sample) throws IOException {
+        List<String> pages = pages(sample, Paper.COST_SHEET);
+
+        assertThat(pages)
+                .anyMatch(page -> page.contains(HEAD_OF_LINES))
+                .anyMatch(page -> page.contains(HEAD_OF_TAKEOFF));
+        assertThat(pages)
+                .noneMatch(page -> page.strip().endsWith(HEAD_OF_LINES) || page.strip().endsWith(HEAD_OF_TAKEOFF));
     }
 
     private List<String> pages(Path sample, Paper paper) throws IOException {
