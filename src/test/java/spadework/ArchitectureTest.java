@@ -29,10 +29,10 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** The package map of DEVELOPERS.md, enforced. A package imports itself and what its row names. */
 class ArchitectureTest {
 
-  private static final String ROOT = "spadework";
+    private static final String ROOT = "spadework";
 
-  /** Ordered: a row may name only rows above it, so there can be no cycle. */
-  private static final String IMPORTS = """
+    /** Ordered: a row may name only rows above it, so there can be no cycle. */
+    private static final String IMPORTS = """
       measure   |
       money     | measure
       finding   |
@@ -67,8 +67,8 @@ class ArchitectureTest {
       cli       | measure money finding job figure bids feedback office form
       """;
 
-  /** Each library is known to one package. */
-  private static final String LIBRARIES = """
+    /** Each library is known to one package. */
+    private static final String LIBRARIES = """
       org.joda.money..        | money
       com.fasterxml.. | intake draft register listing
       freemarker..            | press
@@ -85,105 +85,137 @@ class ArchitectureTest {
       me.tongfei..            | cli
       """;
 
-  private static final JavaClasses SHIPPED = new ClassFileImporter()
-      .withImportOption(new ImportOption.DoNotIncludeTests())
-      .importPackages(ROOT);
+    private static final JavaClasses SHIPPED = new ClassFileImporter()
+            .withImportOption(new ImportOption.DoNotIncludeTests())
+            .importPackages(ROOT);
 
-  @ParameterizedTest(name = "{0} imports only {1}")
-  @MethodSource("imports")
-  void packageImportsOnlyWhatItsRowNames(String name, List<String> allowed) {
-    noClasses().that().resideInAPackage(under(name))
-        .should().dependOnClassesThat(resideInAnyPackage(ROOT + "..")
-            .and(not(resideInAnyPackage(under(name, allowed)))))
-        .check(SHIPPED);
-  }
-
-  /** javac copies an imported constant into the class file, so the source is read as well. */
-  @ParameterizedTest(name = "{0} source imports only {1}")
-  @MethodSource("imports")
-  void sourceImportsOnlyWhatItsRowNames(String name, List<String> allowed) throws IOException {
-    Pattern ours = Pattern.compile("^import (?:static )?" + ROOT + "\\.(\\w+)\\.");
-    List<String> wrong = new ArrayList<>();
-    try (Stream<Path> files = Files.walk(Path.of("src/main/java", ROOT, name))) {
-      for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
-        for (String line : Files.readAllLines(file)) {
-          var match = ours.matcher(line);
-          if (match.find() && !match.group(1).equals(name) && !allowed.contains(match.group(1))) {
-            wrong.add(file + ": " + line);
-          }
-        }
-      }
+    @ParameterizedTest(name = "{0} imports only {1}")
+    @MethodSource("imports")
+    void packageImportsOnlyWhatItsRowNames(String name, List<String> allowed) {
+        noClasses()
+                .that()
+                .resideInAPackage(under(name))
+                .should()
+                .dependOnClassesThat(resideInAnyPackage(ROOT + "..").and(not(resideInAnyPackage(under(name, allowed)))))
+                .check(SHIPPED);
     }
-    assertEquals(List.of(), wrong);
-  }
 
-  @ParameterizedTest(name = "{0} is known only to {1}")
-  @MethodSource("libraries")
-  void libraryIsKnownToOnePackage(String library, List<String> allowed) {
-    noClasses().that().resideOutsideOfPackages(allowed.stream().map(p -> under(p)).toArray(String[]::new))
-        .should().dependOnClassesThat().resideInAPackage(library)
-        .check(SHIPPED);
-  }
+    /** javac copies an imported constant into the class file, so the source is read as well. */
+    @ParameterizedTest(name = "{0} source imports only {1}")
+    @MethodSource("imports")
+    void sourceImportsOnlyWhatItsRowNames(String name, List<String> allowed) throws IOException {
+        Pattern ours = Pattern.compile("^import (?:static )?" + ROOT + "\\.(\\w+)\\.");
+        List<String> wrong = new ArrayList<>();
+        try (Stream<Path> files = Files.walk(Path.of("src/main/java", ROOT, name))) {
+            for (Path file : files.filter(f -> f.toString().endsWith(".java")).toList()) {
+                for (String line : Files.readAllLines(file)) {
+                    var match = ours.matcher(line);
+                    if (match.find() && !match.group(1).equals(name) && !allowed.contains(match.group(1))) {
+                        wrong.add(file + ": " + line);
+                    }
+                }
+            }
+        }
+        assertEquals(List.of(), wrong);
+    }
 
-  @Test
-  void everyPackageHasARow() {
-    Set<String> rows = imports().map(row -> (String) row.get()[0]).collect(Collectors.toCollection(TreeSet::new));
-    Set<String> found = SHIPPED.stream()
-        .map(c -> c.getPackageName().substring(ROOT.length() + 1).split("\\.")[0])
-        .collect(Collectors.toCollection(TreeSet::new));
-    assertEquals(rows, found);
-  }
+    @ParameterizedTest(name = "{0} is known only to {1}")
+    @MethodSource("libraries")
+    void libraryIsKnownToOnePackage(String library, List<String> allowed) {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(allowed.stream().map(p -> under(p)).toArray(String[]::new))
+                .should()
+                .dependOnClassesThat()
+                .resideInAPackage(library)
+                .check(SHIPPED);
+    }
 
-  @Test
-  void rowNamesOnlyRowsAbove() {
-    List<String> above = new ArrayList<>();
-    imports().forEach(row -> {
-      @SuppressWarnings("unchecked") List<String> allowed = (List<String>) row.get()[1];
-      assertEquals(List.of(), allowed.stream().filter(p -> !above.contains(p)).toList(),
-              row.get()[0] + " names a row below it");
-      above.add((String) row.get()[0]);
-    });
-  }
+    @Test
+    void everyPackageHasARow() {
+        Set<String> rows = imports().map(row -> (String) row.get()[0]).collect(Collectors.toCollection(TreeSet::new));
+        Set<String> found = SHIPPED.stream()
+                .map(c -> c.getPackageName().substring(ROOT.length() + 1).split("\\.")[0])
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertEquals(rows, found);
+    }
 
-  @Test
-  void packagesHaveNoCycles() {
-    slices().matching(ROOT + ".(*)..").should().beFreeOfCycles().check(SHIPPED);
-  }
+    @Test
+    void rowNamesOnlyRowsAbove() {
+        List<String> above = new ArrayList<>();
+        imports().forEach(row -> {
+            @SuppressWarnings("unchecked")
+            List<String> allowed = (List<String>) row.get()[1];
+            assertEquals(
+                    List.of(),
+                    allowed.stream().filter(p -> !above.contains(p)).toList(),
+                    row.get()[0] + " names a row below it");
+            above.add((String) row.get()[0]);
+        });
+    }
 
-  @Test
-  void onlyTheCommandLinePrints() {
-    noClasses().that().resideOutsideOfPackage(under("cli"))
-        .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS).check(SHIPPED);
-  }
+    @Test
+    void packagesHaveNoCycles() {
+        slices().matching(ROOT + ".(*)..").should().beFreeOfCycles().check(SHIPPED);
+    }
 
-  @Test
-  void nothingReadsTheClockOrTheLocale() {
-    noClasses().that().resideOutsideOfPackages(under("cli"))
-        .should().callMethod(java.time.LocalDate.class, "now")
-        .orShould().callMethod(java.util.Locale.class, "getDefault")
-        .check(SHIPPED);
-  }
+    @Test
+    void onlyTheCommandLinePrints() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(under("cli"))
+                .should(GeneralCodingRules.ACCESS_STANDARD_STREAMS)
+                .check(SHIPPED);
+    }
 
-  @Test
-  void moneyIsNeverFloatingPoint() {
-    noFields().that().areDeclaredInClassesThat().resideInAnyPackage(under("money"), under("pricing"))
-        .should().haveRawType(double.class).orShould().haveRawType(float.class)
-        .check(SHIPPED);
-  }
+    @Test
+    void nothingReadsTheClockOrTheLocale() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackages(under("cli"))
+                .should()
+                .callMethod(java.time.LocalDate.class, "now")
+                .orShould()
+                .callMethod(java.util.Locale.class, "getDefault")
+                .check(SHIPPED);
+    }
 
-  private static Stream<Arguments> imports() { return rows(IMPORTS); }
+    @Test
+    void moneyIsNeverFloatingPoint() {
+        noFields()
+                .that()
+                .areDeclaredInClassesThat()
+                .resideInAnyPackage(under("money"), under("pricing"))
+                .should()
+                .haveRawType(double.class)
+                .orShould()
+                .haveRawType(float.class)
+                .check(SHIPPED);
+    }
 
-  private static Stream<Arguments> libraries() { return rows(LIBRARIES); }
+    private static Stream<Arguments> imports() {
+        return rows(IMPORTS);
+    }
 
-  private static Stream<Arguments> rows(String table) {
-    return table.lines().map(line -> line.split("\\|", -1)).map(cells -> Arguments.of(
-        cells[0].strip(),
-        cells[1].isBlank() ? List.of() : List.of(cells[1].strip().split("\\s+"))));
-  }
+    private static Stream<Arguments> libraries() {
+        return rows(LIBRARIES);
+    }
 
-  private static String under(String name) { return ROOT + "." + name + ".."; }
+    private static Stream<Arguments> rows(String table) {
+        return table.lines()
+                .map(line -> line.split("\\|", -1))
+                .map(cells -> Arguments.of(
+                        cells[0].strip(),
+                        cells[1].isBlank()
+                                ? List.of()
+                                : List.of(cells[1].strip().split("\\s+"))));
+    }
 
-  private static String[] under(String name, List<String> more) {
-    return Stream.concat(Stream.of(name), more.stream()).map(p -> under(p)).toArray(String[]::new);
-  }
+    private static String under(String name) {
+        return ROOT + "." + name + "..";
+    }
+
+    private static String[] under(String name, List<String> more) {
+        return Stream.concat(Stream.of(name), more.stream()).map(p -> under(p)).toArray(String[]::new);
+    }
 }

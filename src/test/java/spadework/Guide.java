@@ -46,13 +46,16 @@ record Guide(String text) {
                 .dropWhile(line -> !line.startsWith("|"))
                 .takeWhile(line -> line.startsWith("|"))
                 .skip(2)
-                .map(line -> Arrays.stream(line.substring(1).split("\\|", -1)).map(String::strip).toList())
+                .map(line -> Arrays.stream(line.substring(1).split("\\|", -1))
+                        .map(String::strip)
+                        .toList())
                 .toList();
     }
 
     /** The fenced blocks in one language. */
     List<String> blocks(String language) {
-        return BLOCK.matcher(text).results()
+        return BLOCK.matcher(text)
+                .results()
                 .filter(block -> block.group(1).equals(language))
                 .map(block -> block.group(2))
                 .toList();

@@ -52,8 +52,8 @@ class GuideExamplesTest {
 
     @Test
     void everyCommandLineCanBeParsed() {
-        List<String> lines = guides()
-                .flatMap(guide -> Stream.of(guide.blocks("sh"), guide.blocks("console"), guide.code()))
+        List<String> lines = guides().flatMap(
+                        guide -> Stream.of(guide.blocks("sh"), guide.blocks("console"), guide.code()))
                 .flatMap(List::stream)
                 .flatMap(text -> PROGRAM.matcher(text).results())
                 .map(found -> found.group(1))
@@ -63,13 +63,16 @@ class GuideExamplesTest {
 
     /** Splits a line as a shell does where a value with a space stands in quotes. */
     private static String[] words(String line) {
-        return Pattern.compile("\"([^\"]*)\"|(\\S+)").matcher(line).results()
+        return Pattern.compile("\"([^\"]*)\"|(\\S+)")
+                .matcher(line)
+                .results()
                 .map(word -> word.group(1) == null ? word.group(2) : word.group(1))
                 .toArray(String[]::new);
     }
 
     private static void line(String... arguments) {
-        assertThat(new CommandLine(new Spadework()).parseArgs(arguments).hasSubcommand()).isTrue();
+        assertThat(new CommandLine(new Spadework()).parseArgs(arguments).hasSubcommand())
+                .isTrue();
     }
 
     @Test
@@ -83,7 +86,10 @@ class GuideExamplesTest {
             }
         });
         Set<String> ofCalculators = new TreeSet<>();
-        program.getSubcommands().get("figure").getSubcommands().values()
+        program.getSubcommands()
+                .get("figure")
+                .getSubcommands()
+                .values()
                 .forEach(calculator -> options(calculator, ofCalculators));
         Guide readme = Guide.readme();
         Set<String> named = new TreeSet<>();
@@ -91,8 +97,9 @@ class GuideExamplesTest {
         assertThat(named).containsAll(there);
         there.addAll(ofCalculators);
         assertThat(there).containsAll(named);
-        assertThat(program.getSubcommands().keySet()).allSatisfy(command ->
-                assertThat(readme.under("The commands").text()).contains("$ spadework " + command + " "));
+        assertThat(program.getSubcommands().keySet())
+                .allSatisfy(command ->
+                        assertThat(readme.under("The commands").text()).contains("$ spadework " + command + " "));
     }
 
     private static void options(CommandLine command, Set<String> found) {
@@ -101,10 +108,16 @@ class GuideExamplesTest {
 
     @Test
     void readmeNamesEveryCalculator() {
-        Set<String> calculators =
-                new CommandLine(new Spadework()).getSubcommands().get("figure").getSubcommands().keySet();
-        List<String> rows = Guide.readme().under("The commands").rows().stream().map(row -> row.get(0)).toList();
-        assertThat(rows).containsAll(calculators.stream().map(name -> "`" + name + "`").toList());
+        Set<String> calculators = new CommandLine(new Spadework())
+                .getSubcommands()
+                .get("figure")
+                .getSubcommands()
+                .keySet();
+        List<String> rows = Guide.readme().under("The commands").rows().stream()
+                .map(row -> row.get(0))
+                .toList();
+        assertThat(rows)
+                .containsAll(calculators.stream().map(name -> "`" + name + "`").toList());
     }
 
     @ParameterizedTest
@@ -144,9 +157,11 @@ class GuideExamplesTest {
             Files.copy(Path.of("sample-quotes", name), folder.resolve(name));
         }
         String job = Guide.readme().blocks("jsonc").get(0).replaceAll(" +// .*", "");
-        Path file = Files.writeString(Files.createDirectories(folder.resolve("job")).resolve("job.json"), job);
+        Path file =
+                Files.writeString(Files.createDirectories(folder.resolve("job")).resolve("job.json"), job);
         Answer answer = Office.with(Optional.empty()).bid(file);
-        assertThat(answer instanceof Refusal refusal ? refusal.faults() : List.of()).isEmpty();
+        assertThat(answer instanceof Refusal refusal ? refusal.faults() : List.of())
+                .isEmpty();
         assertThat(((Bid) answer).openStops()).isEmpty();
         assertThat(((Bid) answer).findings()).extracting("id").contains("bow-unmeasured");
     }
@@ -154,8 +169,10 @@ class GuideExamplesTest {
     @Test
     void acceptedStopOfTheReadmeIsOneOfItsSample() throws IOException {
         ObjectMapper json = new ObjectMapper();
-        JsonNode shown = json.readTree("{" + Guide.readme().blocks("json").get(0) + "}").at("/acceptedStops/0");
-        JsonNode sample = json.readTree(Path.of("sample-quotes/stone-wall-engineer-first/job.json").toFile());
+        JsonNode shown =
+                json.readTree("{" + Guide.readme().blocks("json").get(0) + "}").at("/acceptedStops/0");
+        JsonNode sample = json.readTree(
+                Path.of("sample-quotes/stone-wall-engineer-first/job.json").toFile());
         List<String> keys = new ArrayList<>();
         sample.at("/acceptedStops/0").fieldNames().forEachRemaining(keys::add);
         assertThat(shown.fieldNames()).toIterable().containsExactlyInAnyOrderElementsOf(keys);
@@ -166,14 +183,20 @@ class GuideExamplesTest {
     void numberTravelsAsToldFromTheJobToTheCell() {
         Bid bid = (Bid) Office.with(Optional.empty()).bid(SAMPLE);
         Set<String> facts = facts(bid);
-        String texts = Guide.read(SAMPLE.resolve("job.json"))
-                + Guide.read(Path.of("templates/cost-sheet/workbook.ftlx"));
+        String texts =
+                Guide.read(SAMPLE.resolve("job.json")) + Guide.read(Path.of("templates/cost-sheet/workbook.ftlx"));
         List<String> told = new ArrayList<>();
         for (List<String> row : Guide.developers().under("How a number travels").rows()) {
-            new Guide(row.get(2)).code().stream().filter(word -> !word.matches("[A-Z]+[a-z]\\w*")).forEach(told::add);
+            new Guide(row.get(2))
+                    .code().stream()
+                            .filter(word -> !word.matches("[A-Z]+[a-z]\\w*"))
+                            .forEach(told::add);
         }
-        assertThat(told).hasSizeGreaterThan(15).allSatisfy(figure ->
-                assertThat(facts.contains(figure) || texts.contains(figure)).as(figure).isTrue());
+        assertThat(told)
+                .hasSizeGreaterThan(15)
+                .allSatisfy(figure -> assertThat(facts.contains(figure) || texts.contains(figure))
+                        .as(figure)
+                        .isTrue());
     }
 
     private static Set<String> facts(Bid bid) {

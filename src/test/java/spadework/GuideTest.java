@@ -54,8 +54,9 @@ class GuideTest {
     @Test
     void mapNamesThePackagesThatKnowEachLibrary() {
         Map<String, List<String>> drawn = new TreeMap<>();
-        map().forEach(row -> words(plain(row.get(3))).forEach(library ->
-                drawn.computeIfAbsent(library + "..", known -> new ArrayList<>()).add(plain(row.get(0)))));
+        map().forEach(row -> words(plain(row.get(3)))
+                .forEach(library -> drawn.computeIfAbsent(library + "..", known -> new ArrayList<>())
+                        .add(plain(row.get(0)))));
         assertThat(drawn).isEqualTo(new TreeMap<>(enforced("LIBRARIES")));
     }
 
@@ -75,10 +76,15 @@ class GuideTest {
     void everyMeasureStandsInItsTableWithItsUnit() {
         Map<String, String> told = new TreeMap<>();
         Pattern measure = Pattern.compile("`([^`]+)` ([^,|]+)");
-        Guide.developers().under("The measures").rows().forEach(row ->
-                measure.matcher(row.get(1)).results().forEach(m -> told.put(m.group(1), m.group(2).strip())));
-        assertThat(told).isEqualTo(new TreeMap<>(Arrays.stream(Measure.values())
-                .collect(toMap(Measure::trade, m -> m.unit().symbol()))));
+        Guide.developers()
+                .under("The measures")
+                .rows()
+                .forEach(row -> measure.matcher(row.get(1))
+                        .results()
+                        .forEach(m -> told.put(m.group(1), m.group(2).strip())));
+        assertThat(told)
+                .isEqualTo(new TreeMap<>(Arrays.stream(Measure.values())
+                        .collect(toMap(Measure::trade, m -> m.unit().symbol()))));
     }
 
     @Test
@@ -110,15 +116,19 @@ class GuideTest {
         for (List<String> row : samples()) {
             StringBuilder expected = new StringBuilder();
             for (Path file : list(Path.of("sample-quotes", sample(row), "expected"))) {
-                if (Set.of("findings.txt", "faults.txt").contains(file.getFileName().toString())) {
+                if (Set.of("findings.txt", "faults.txt")
+                        .contains(file.getFileName().toString())) {
                     expected.append(Guide.read(file));
                 }
             }
             List<String> told = new Guide(row.get(2)).code();
             assertThat(told).as(sample(row)).isNotEmpty();
-            assertThat(told).as(sample(row)).allSatisfy(id ->
-                    assertThat(expected.toString()).containsPattern(" " + Pattern.quote(id) + "[ :]"));
-            List<String> stops = expected.toString().lines()
+            assertThat(told)
+                    .as(sample(row))
+                    .allSatisfy(
+                            id -> assertThat(expected.toString()).containsPattern(" " + Pattern.quote(id) + "[ :]"));
+            List<String> stops = expected.toString()
+                    .lines()
                     .filter(line -> line.startsWith("STOP "))
                     .map(line -> line.split(" ")[1])
                     .toList();
@@ -131,7 +141,9 @@ class GuideTest {
     void everyFileThatIsNamedIsThere(Document document) throws IOException {
         Pattern top = Pattern.compile("(src|templates|sample-quotes|\\.ci)(/.*)?");
         List<String> named = new ArrayList<>(document.guide.links());
-        document.guide.code().stream().filter(word -> top.matcher(word).matches()).forEach(named::add);
+        document.guide.code().stream()
+                .filter(word -> top.matcher(word).matches())
+                .forEach(named::add);
         assertThat(named).hasSizeGreaterThan(5).allSatisfy(name -> {
             if (name.contains("*")) {
                 var matcher = FileSystems.getDefault().getPathMatcher("glob:" + name);
@@ -179,7 +191,8 @@ class GuideTest {
     /** A table of ArchitectureTest, from its source. */
     private static Map<String, List<String>> enforced(String table) {
         String source = Guide.read(Path.of("src/test/java/spadework/ArchitectureTest.java"));
-        var block = Pattern.compile("String " + table + " = \"\"\"\n(.*?)\"\"\"", Pattern.DOTALL).matcher(source);
+        var block = Pattern.compile("String " + table + " = \"\"\"\n(.*?)\"\"\"", Pattern.DOTALL)
+                .matcher(source);
         assertThat(block.find()).as("ArchitectureTest has the table " + table).isTrue();
         Map<String, List<String>> rows = new LinkedHashMap<>();
         block.group(1).lines().filter(line -> line.contains("|")).forEach(line -> {

@@ -23,7 +23,9 @@ class LineLengthTest {
         int files = 0;
         for (String folder : List.of("src/main/java", "src/test/java")) {
             try (Stream<Path> sources = Files.walk(Path.of(folder))) {
-                for (Path file : sources.filter(path -> path.toString().endsWith(".java")).sorted().toList()) {
+                for (Path file : sources.filter(path -> path.toString().endsWith(".java"))
+                        .sorted()
+                        .toList()) {
                     files++;
                     wide(Files.readAllLines(file)).forEach(line -> wide.add(file + ":" + line));
                 }
@@ -37,7 +39,8 @@ class LineLengthTest {
     @CsvSource({"120, 0", "121, 1"})
     void lineOf121IsTold(int characters, int told) {
         assertThat(wide(List.of("x", "y".repeat(characters)))).hasSize(told);
-        assertThat(wide(List.of("a = " + TEXT_BLOCK, "y".repeat(characters), TEXT_BLOCK + ";"))).isEmpty();
+        assertThat(wide(List.of("a = " + TEXT_BLOCK, "y".repeat(characters), TEXT_BLOCK + ";")))
+                .isEmpty();
     }
 
     private static List<Integer> wide(List<String> lines) {

@@ -61,7 +61,8 @@ public record BidRow(
         ExactDollars direct = ExactDollars.total(bid.quote().lines().stream()
                 .map(line -> line.cost().direct().exact())
                 .toList());
-        BigDecimal cost = Selling.withOverhead(bid.company().priceRules(), direct).amount();
+        BigDecimal cost =
+                Selling.withOverhead(bid.company().priceRules(), direct).amount();
         BigDecimal share = price.subtract(cost).divide(price, MathContext.DECIMAL64);
         return Optional.of(share.movePointRight(2).setScale(1, RoundingMode.HALF_UP));
     }

@@ -25,7 +25,10 @@ public final class BidWords {
     private static String text(StandingBid bid) {
         Job job = bid.job();
         Stream<String> about = Stream.of(
-                job.number(), job.title(), job.site().address().street(), job.site().address().city());
+                job.number(),
+                job.title(),
+                job.site().address().street(),
+                job.site().address().city());
         Stream<String> seen = job.observations().stream().map(one -> one.seen() + "\n" + one.cause());
         Stream<String> lines =
                 bid.quote().lines().stream().map(line -> line.code() + "\n" + line.name() + "\n" + line.reason());

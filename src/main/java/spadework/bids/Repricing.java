@@ -46,17 +46,25 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
      */
     public static Repricing between(LocalDate since, Priced then, Priced now) {
         Map<String, Deque<PricedLine>> gone = new LinkedHashMap<>();
-        then.quote().lines().forEach(line -> gone.computeIfAbsent(key(line), key -> new ArrayDeque<>()).add(line));
+        then.quote()
+                .lines()
+                .forEach(line -> gone.computeIfAbsent(key(line), key -> new ArrayDeque<>())
+                        .add(line));
         List<LineMove> moves = new ArrayList<>();
         for (PricedLine line : now.quote().lines()) {
-            Optional<PricedLine> was = Optional.ofNullable(gone.getOrDefault(key(line), new ArrayDeque<>()).poll());
+            Optional<PricedLine> was = Optional.ofNullable(
+                    gone.getOrDefault(key(line), new ArrayDeque<>()).poll());
             if (was.filter(before -> before.price().equals(line.price())).isEmpty()) {
-                moves.add(new LineMove(was, Optional.of(line), causes(was, line, then, now),
-                        changes(now.book(), line.code(), since)));
+                moves.add(new LineMove(
+                        was, Optional.of(line), causes(was, line, then, now), changes(now.book(), line.code(), since)));
             }
         }
-        gone.values().forEach(left -> left.forEach(line -> moves.add(new LineMove(
-                Optional.of(line), Optional.empty(), List.of(Cause.GONE), changes(now.book(), line.code(), since)))));
+        gone.values()
+                .forEach(left -> left.forEach(line -> moves.add(new LineMove(
+                        Optional.of(line),
+                        Optional.empty(),
+                        List.of(Cause.GONE),
+                        changes(now.book(), line.code(), since)))));
         Dollars byLines = Dollars.total(moves.stream().map(LineMove::difference).toList());
         Dollars difference = now.quote().total().minus(then.quote().total());
         return new Repricing(then.quote().total(), now.quote().total(), moves, difference.minus(byLines));
@@ -82,24 +90,40 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         Optional<LineItem> item = now.book().find(is.code());
         add(causes, Cause.MATERIAL, differs(old, item, LineItem::material));
         add(causes, Cause.PRODUCTION, differs(old, item, LineItem::labour));
-        add(causes, Cause.SUBCONTRACT,
+        add(
+                causes,
+                Cause.SUBCONTRACT,
                 differs(old, item, LineItem::subcontract) || differs(old, item, LineItem::disposal));
-        add(causes, Cause.COMPANY, isCompanyMoved(item.flatMap(LineItem::labour), then.company(), now.company())
-                || !was.get().cost().material().isZero() && !then.company().tax().equals(now.company().tax()));
-        add(causes, Cause.PRICE_RULES, !then.company().priceRules().equals(now.company().priceRules()));
+        add(
+                causes,
+                Cause.COMPANY,
+                isCompanyMoved(item.flatMap(LineItem::labour), then.company(), now.company())
+                        || !was.get().cost().material().isZero()
+                                && !then.company().tax().equals(now.company().tax()));
+        add(
+                causes,
+                Cause.PRICE_RULES,
+                !then.company().priceRules().equals(now.company().priceRules()));
         boolean material = !was.get().cost().material().equals(is.cost().material());
-        add(causes, Cause.SHARE_OF_ORDER, causes.isEmpty() || material
-                && !causes.contains(Cause.MATERIAL) && !causes.contains(Cause.QUANTITY));
+        add(
+                causes,
+                Cause.SHARE_OF_ORDER,
+                causes.isEmpty() || material && !causes.contains(Cause.MATERIAL) && !causes.contains(Cause.QUANTITY));
         return causes;
     }
 
     private static boolean isCompanyMoved(Optional<Labour> labour, Company then, Company now) {
         return labour.isPresent()
                 && (!then.slowdowns().equals(now.slowdowns())
-                        || !Objects.equals(then.crews().get(labour.get().crew()), now.crews().get(labour.get().crew()))
+                        || !Objects.equals(
+                                then.crews().get(labour.get().crew()),
+                                now.crews().get(labour.get().crew()))
                         || !then.wages().equals(now.wages())
-                        || labour.get().machine().filter(name -> !Objects.equals(
-                                        then.machines().get(name), now.machines().get(name)))
+                        || labour.get()
+                                .machine()
+                                .filter(name -> !Objects.equals(
+                                        then.machines().get(name),
+                                        now.machines().get(name)))
                                 .isPresent());
     }
 

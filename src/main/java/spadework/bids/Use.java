@@ -22,8 +22,16 @@ public record Use(
     public static List<Use> of(StandingBid bid, String code, String place) {
         return bid.quote().lines().stream()
                 .filter(line -> line.code().equals(code))
-                .map(line -> new Use(bid.job().number(), bid.standing(), bid.job().issued(), line.section().name(),
-                        line.quantity(), line.unit(), line.unitPrice(), line.price(), place))
+                .map(line -> new Use(
+                        bid.job().number(),
+                        bid.standing(),
+                        bid.job().issued(),
+                        line.section().name(),
+                        line.quantity(),
+                        line.unit(),
+                        line.unitPrice(),
+                        line.price(),
+                        place))
                 .toList();
     }
 }

@@ -18,14 +18,16 @@ import spadework.office.Office;
         name = "accept",
         description = "Record that the homeowner accepted the proposal issued last, with the options taken.",
         footerHeading = "%nExample:%n",
-        footer =
-                "  spadework accept jobs/2026-014 --on 2026-08-20 --by \"Ida Wrenfield\" --take OP1 --signature"
-                        + " signed.pdf")
+        footer = "  spadework accept jobs/2026-014 --on 2026-08-20 --by \"Ida Wrenfield\" --take OP1 --signature"
+                + " signed.pdf")
 final class AcceptCommand implements Callable<Integer> {
     @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
     private Path job;
 
-    @Option(names = "--take", split = ",", paramLabel = "OPTION",
+    @Option(
+            names = "--take",
+            split = ",",
+            paramLabel = "OPTION",
             description = "Labels of the options taken; the others are declined.")
     private List<String> taken = List.of();
 

@@ -24,15 +24,22 @@ final class BidsCommand extends Answering {
     @Parameters(paramLabel = "FOLDER", description = "A folder with job folders in it.")
     private Path folder;
 
-    @Option(names = "--on", paramLabel = "DATE",
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
             description = "The day for age and validity, as 2026-10-01 (default: today).")
     private LocalDate on;
 
-    @Option(names = "--status", converter = Words.OfStanding.class, paramLabel = "WORD",
+    @Option(
+            names = "--status",
+            converter = Words.OfStanding.class,
+            paramLabel = "WORD",
             description = "Only these: draft, issued, accepted, closed or lost.")
     private Standing standing;
 
-    @Option(names = "--find", paramLabel = "WORD",
+    @Option(
+            names = "--find",
+            paramLabel = "WORD",
             description = "Only bids in which the word occurs: titles, customers, items, notes. Once for each word.")
     private List<String> words = List.of();
 

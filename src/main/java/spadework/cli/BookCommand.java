@@ -17,11 +17,17 @@ import spadework.cli.book.BookShowCommand;
         description = "Work on the price book: look things up, change them with date and reason. Nothing old is lost.",
         synopsisSubcommandLabel = "COMMAND",
         subcommands = {
-            BookListCommand.class, BookFindCommand.class, BookShowCommand.class, BookAddCommand.class,
-            BookChangeCommand.class, BookRetireCommand.class, BookHistoryCommand.class,
-            BookExportCommand.class, BookImportCommand.class},
+            BookListCommand.class,
+            BookFindCommand.class,
+            BookShowCommand.class,
+            BookAddCommand.class,
+            BookChangeCommand.class,
+            BookRetireCommand.class,
+            BookHistoryCommand.class,
+            BookExportCommand.class,
+            BookImportCommand.class
+        },
         footerHeading = "%nExample:%n",
-        footer =
-                "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason"
-                        + " \"quarry's August list\"")
+        footer = "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason"
+                + " \"quarry's August list\"")
 final class BookCommand {}

@@ -18,9 +18,8 @@ import spadework.office.Office;
         name = "change",
         description = "Record that a change order of the job was signed by both sides, or declined.",
         footerHeading = "%nExample:%n",
-        footer =
-                "  spadework change jobs/2026-014 1 --accepted --on 2026-09-15 --by \"Ida Wrenfield\" --signature"
-                        + " change-1.pdf")
+        footer = "  spadework change jobs/2026-014 1 --accepted --on 2026-09-15 --by \"Ida Wrenfield\" --signature"
+                + " change-1.pdf")
 final class ChangeCommand implements Callable<Integer> {
     @Parameters(index = "0", paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
     private Path job;

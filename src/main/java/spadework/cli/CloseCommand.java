@@ -24,7 +24,10 @@ final class CloseCommand implements Callable<Integer> {
     @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
     private Path job;
 
-    @Option(names = "--on", required = true, paramLabel = "DATE",
+    @Option(
+            names = "--on",
+            required = true,
+            paramLabel = "DATE",
             description = "The day on which it is closed, as 2026-10-02.")
     private LocalDate on;
 

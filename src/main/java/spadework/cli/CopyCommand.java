@@ -15,9 +15,8 @@ import spadework.office.Reply;
         name = "copy",
         description = "Start a bid for a new customer from an old one, taking what is named.",
         footerHeading = "%nExample:%n",
-        footer =
-                "  spadework copy jobs/2026-014 jobs/2026-060 --number 2026-060 --customer \"Juniper Ostrand\" --take"
-                        + " walls,terms")
+        footer = "  spadework copy jobs/2026-014 jobs/2026-060 --number 2026-060 --customer \"Juniper Ostrand\" --take"
+                + " walls,terms")
 final class CopyCommand extends Answering {
     @Parameters(index = "0", paramLabel = "JOB", description = "The old job file, or its folder.")
     private Path job;

@@ -27,7 +27,7 @@ import spadework.office.Paper;
         name = "documents",
         description =
                 "Print proposal, scope of work, warranty and cost sheet of each job, and its contract's papers, as PDF"
-                + " and XLSX.",
+                        + " and XLSX.",
         footerHeading = "%nExample:%n",
         footer = "  spadework documents jobs/2026-014 --out documents --only proposal,scope-of-work")
 final class DocumentsCommand implements Callable<Integer> {
@@ -91,8 +91,9 @@ final class DocumentsCommand implements Callable<Integer> {
     private Set<Paper> papers() {
         Set<Paper> chosen = EnumSet.noneOf(Paper.class);
         for (String name : only) {
-            chosen.add(Paper.find(name).orElseThrow(() -> new ParameterException(
-                    spec.commandLine(), "--only " + name + ": allowed are " + names())));
+            chosen.add(Paper.find(name)
+                    .orElseThrow(() ->
+                            new ParameterException(spec.commandLine(), "--only " + name + ": allowed are " + names())));
         }
         return chosen.isEmpty() ? EnumSet.allOf(Paper.class) : chosen;
     }

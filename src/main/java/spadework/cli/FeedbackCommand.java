@@ -19,7 +19,7 @@ import spadework.office.Reply;
         name = "feedback",
         description =
                 "What closed jobs really took against the estimate, split into quantity, production and price error,"
-                + " and the rates that follow. For your eyes only.",
+                        + " and the rates that follow. For your eyes only.",
         footerHeading = "%nExample:%n",
         footer = "  spadework feedback jobs --accept DIG-MACH,STONE-MACH --on 2026-12-01")
 final class FeedbackCommand extends Answering {
@@ -46,7 +46,9 @@ final class FeedbackCommand extends Answering {
             description = "Write the suggested rates of these items into the book.")
     private List<String> accept = List.of();
 
-    @Option(names = "--on", paramLabel = "DATE",
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
             description = "The day of the paper, or from which the rates hold (default: today).")
     private LocalDate on;
 

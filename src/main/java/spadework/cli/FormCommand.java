@@ -34,8 +34,10 @@ final class FormCommand implements Callable<Integer> {
     @Override
     public Integer call() throws InterruptedException {
         if (GraphicsEnvironment.isHeadless()) {
-            spec.commandLine().getErr().println("form: found no screen; allowed: a machine with one; mend: edit the job"
-                    + " file and use the other commands");
+            spec.commandLine()
+                    .getErr()
+                    .println("form: found no screen; allowed: a machine with one; mend: edit the job"
+                            + " file and use the other commands");
             return Spadework.UNUSABLE;
         }
         Forms.open(Optional.ofNullable(job), arguments.templates(), LocalDate.now());

@@ -21,7 +21,10 @@ final class LostCommand implements Callable<Integer> {
     @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
     private Path job;
 
-    @Option(names = "--on", required = true, paramLabel = "DATE",
+    @Option(
+            names = "--on",
+            required = true,
+            paramLabel = "DATE",
             description = "The day on which it was said, as 2026-09-20.")
     private LocalDate on;
 

@@ -26,9 +26,8 @@ final class PriceCommand implements Callable<Integer> {
     @Option(
             names = "--with",
             paramLabel = "WHAT=VALUE,…",
-            description =
-                    "For your eyes only: the price with this otherwise, beside the price as it is; once for each"
-                            + " column."
+            description = "For your eyes only: the price with this otherwise, beside the price as it is; once for each"
+                    + " column."
                     + " margin, markup, overhead, contingency, production, crew, soil, depth, access, protection."
                     + " crew=wall crew has that crew do everything, crew=dig crew:wall crew what the dig crew does.")
     private List<String> with = List.of();
@@ -42,11 +41,15 @@ final class PriceCommand implements Callable<Integer> {
                     + " (default: depth=3 in,production=15%%,soil=10%%).")
     private String range;
 
-    @Option(names = "--runs", paramLabel = "N",
+    @Option(
+            names = "--runs",
+            paramLabel = "N",
             description = "With --range: how often it is tried, 100 to 100000 (default: 1000).")
     private int runs = 1000;
 
-    @Option(names = "--seed", paramLabel = "N",
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
             description = "With --range: the same seed gives the same answer (default: 1).")
     private long seed = 1;
 
@@ -85,8 +88,10 @@ final class PriceCommand implements Callable<Integer> {
             bid.priceTable().forEach(out::println);
         }
         if (!bid.openStops().isEmpty()) {
-            spec.commandLine().getErr().println(
-                    "No papers yet: " + bid.openStops().size() + " stop(s) open, see: spadework check " + job.path());
+            spec.commandLine()
+                    .getErr()
+                    .println("No papers yet: " + bid.openStops().size() + " stop(s) open, see: spadework check "
+                            + job.path());
         }
         return Spadework.DONE;
     }

@@ -7,8 +7,8 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.office.RepriceDesk;
 import spadework.office.Reply;
+import spadework.office.RepriceDesk;
 
 /** Price an old bid with the books of now and show line by line what moves and why. */
 @Command(

@@ -19,7 +19,8 @@ import picocli.CommandLine.ScopeType;
             DocumentsCommand.class, PriceCommand.class, CheckCommand.class, IssueCommand.class, AcceptCommand.class,
             ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, BookCommand.class,
             BidsCommand.class, CopyCommand.class, RepriceCommand.class, LostCommand.class, FeedbackCommand.class,
-            FigureCommand.class, FormCommand.class},
+            FigureCommand.class, FormCommand.class
+        },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
             "0:everything asked for was done",

@@ -41,8 +41,10 @@ final class Words {
         return Arrays.stream(type.getEnumConstants())
                 .filter(constant -> constant.name().equalsIgnoreCase(typed))
                 .findFirst()
-                .orElseThrow(() -> new TypeConversionException("allowed are " + Arrays.stream(type.getEnumConstants())
-                        .map(constant -> constant.name().toLowerCase(Locale.ROOT))
-                        .collect(Collectors.joining(", ")) + ", not \"" + typed + "\""));
+                .orElseThrow(() -> new TypeConversionException("allowed are "
+                        + Arrays.stream(type.getEnumConstants())
+                                .map(constant -> constant.name().toLowerCase(Locale.ROOT))
+                                .collect(Collectors.joining(", "))
+                        + ", not \"" + typed + "\""));
     }
 }

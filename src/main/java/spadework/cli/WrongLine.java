@@ -2,7 +2,6 @@ package spadework.cli;
 
 import java.util.List;
 import java.util.stream.Collectors;
-import picocli.CommandLine;
 import picocli.CommandLine.IParameterExceptionHandler;
 import picocli.CommandLine.MissingParameterException;
 import picocli.CommandLine.Model.CommandSpec;
@@ -34,7 +33,10 @@ final class WrongLine implements IParameterExceptionHandler {
         boolean calculators = !command.subcommands().isEmpty();
         String allowed = calculators
                 ? String.join(", ", command.subcommands().keySet())
-                : command.options().stream().map(OptionSpec::longestName).sorted().collect(Collectors.joining(", "));
+                : command.options().stream()
+                        .map(OptionSpec::longestName)
+                        .sorted()
+                        .collect(Collectors.joining(", "));
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             List<String> near = unmatched.getSuggestions();
             String mend = near.isEmpty() ? "see " + command.qualifiedName() + " --help" : "write " + near.get(0);
@@ -45,7 +47,8 @@ final class WrongLine implements IParameterExceptionHandler {
             String flag = ((OptionSpec) twice.getOverwritten()).longestName();
             return "found " + flag + " twice; allowed: once; mend: leave one of them out";
         }
-        if (wrong instanceof MissingParameterException missing && !missing.getMissing().isEmpty()) {
+        if (wrong instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
             String flag = ((OptionSpec) missing.getMissing().get(0)).longestName();
             return "found " + flag + " without a value; allowed: " + flag + " and its value; mend: "
                     + String.join(" ", missing.getMissing().get(0).description());

@@ -24,7 +24,8 @@ public record Account(Dollars contract, List<PricedChange> changes, List<Receive
 
     /** What accepted changes add; below zero where they take away. */
     public Dollars changed() {
-        return Dollars.total(changes.stream().map(change -> change.agreed().total()).toList());
+        return Dollars.total(
+                changes.stream().map(change -> change.agreed().total()).toList());
     }
 
     /** Contract and changes. */

@@ -65,7 +65,8 @@ public record AppliedFilm(String wall, Optional<Worked> applied, Worked promised
     /** Gallons × 1604.17 ÷ sf (C-01); empty for a wall of no area. */
     private static Optional<Worked> applied(Wall wall, double gallons, Takeoff takeoff) {
         return takeoff.quantities().stream()
-                .filter(quantity -> quantity.measure() == Measure.COAT && quantity.label().equals(wall.label()))
+                .filter(quantity ->
+                        quantity.measure() == Measure.COAT && quantity.label().equals(wall.label()))
                 .map(Quantity::working)
                 .filter(area -> area.value().signum() > 0)
                 .findFirst()

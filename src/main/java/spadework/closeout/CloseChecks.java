@@ -98,10 +98,13 @@ public final class CloseChecks {
         if (film.applied().isEmpty()) {
             must("close-no-gallons", film.wall(), Map.of());
         } else if (film.isShort()) {
-            must("close-film-short", film.wall(), Map.of(
-                    "applied", film.applied().get().valueText(),
-                    "promised", film.promised().valueText(),
-                    "dry", Math.round(film.dry().mils()) + " mil"));
+            must(
+                    "close-film-short",
+                    film.wall(),
+                    Map.of(
+                            "applied", film.applied().get().valueText(),
+                            "promised", film.promised().valueText(),
+                            "dry", Math.round(film.dry().mils()) + " mil"));
         }
     }
 
@@ -115,7 +118,10 @@ public final class CloseChecks {
         if (last.isEmpty()) {
             must("close-no-flow-test", "", Map.of());
         } else if (!last.get().passed()) {
-            must("close-flow-test-failed", "", Map.of("on", day(last.get().on()), "what", last.get().what()));
+            must(
+                    "close-flow-test-failed",
+                    "",
+                    Map.of("on", day(last.get().on()), "what", last.get().what()));
         }
     }
 
@@ -123,9 +129,19 @@ public final class CloseChecks {
         if (account.balance().isNegative()) {
             must("close-overpaid", "", Map.of("balance", account.balance().text()));
         } else if (!account.balance().isZero() && waived.isEmpty()) {
-            must("close-unpaid", "", Map.of("balance", account.balance().text(), "total", account.total().text()));
+            must(
+                    "close-unpaid",
+                    "",
+                    Map.of(
+                            "balance",
+                            account.balance().text(),
+                            "total",
+                            account.total().text()));
         } else if (!account.balance().isZero()) {
-            advise("close-balance-waived", "", Map.of("balance", account.balance().text(), "why", waived.get()));
+            advise(
+                    "close-balance-waived",
+                    "",
+                    Map.of("balance", account.balance().text(), "why", waived.get()));
         }
     }
 

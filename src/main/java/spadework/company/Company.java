@@ -66,15 +66,56 @@ public record Company(
             return this;
         }
         return new Company(
-                name, licence, insurance, address, phone, email, logo, paper, wages, crews, machines,
-                slowdowns, priceRules, taxSetting, validDays, payments, warranty, excluded, preparation, terms,
-                taxId, bond, affiliates);
+                name,
+                licence,
+                insurance,
+                address,
+                phone,
+                email,
+                logo,
+                paper,
+                wages,
+                crews,
+                machines,
+                slowdowns,
+                priceRules,
+                taxSetting,
+                validDays,
+                payments,
+                warranty,
+                excluded,
+                preparation,
+                terms,
+                taxId,
+                bond,
+                affiliates);
     }
 
     /** The same company with other price rules. */
     public Company withPriceRules(PriceRules other) {
-        return new Company(name, licence, insurance, address, phone, email, logo, paper, wages, crews, machines,
-                slowdowns, other, tax, validDays, payments, warranty, excluded, preparation, terms, taxId, bond,
+        return new Company(
+                name,
+                licence,
+                insurance,
+                address,
+                phone,
+                email,
+                logo,
+                paper,
+                wages,
+                crews,
+                machines,
+                slowdowns,
+                other,
+                tax,
+                validDays,
+                payments,
+                warranty,
+                excluded,
+                preparation,
+                terms,
+                taxId,
+                bond,
                 affiliates);
     }
 }

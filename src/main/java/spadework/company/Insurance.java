@@ -10,5 +10,9 @@ import java.util.Optional;
  * @param workers who insures the crew against accidents, or why nobody has to
  */
 public record Insurance(
-        String carrier, String policy, String limits, LocalDate until, Optional<String> phone,
+        String carrier,
+        String policy,
+        String limits,
+        LocalDate until,
+        Optional<String> phone,
         Optional<String> workers) {}

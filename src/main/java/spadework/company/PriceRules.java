@@ -1,7 +1,7 @@
 package spadework.company;
 
-import spadework.money.Dollars;
 import spadework.measure.Percent;
+import spadework.money.Dollars;
 
 /**
  * How cost becomes price.
@@ -13,9 +13,4 @@ import spadework.measure.Percent;
  * @param step a section's price is rounded to a multiple of this, half up
  */
 public record PriceRules(
-        Percent contingency,
-        Percent overhead,
-        ProfitBasis basis,
-        Percent profit,
-        Dollars minimum,
-        Dollars step) {}
+        Percent contingency, Percent overhead, ProfitBasis basis, Percent profit, Dollars minimum, Dollars step) {}

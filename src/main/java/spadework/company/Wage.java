@@ -1,8 +1,8 @@
 package spadework.company;
 
+import spadework.measure.Percent;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
-import spadework.measure.Percent;
 
 /**
  * What an hour of somebody's work costs.

@@ -15,8 +15,7 @@ import spadework.pricing.Quote;
  * @param payments the contract price in instalments
  * @param changes change orders by number
  */
-public record Contract(
-        Quote proposed, List<PricedOption> options, List<Due> payments, List<PricedChange> changes) {
+public record Contract(Quote proposed, List<PricedOption> options, List<Due> payments, List<PricedChange> changes) {
 
     public Contract {
         options = List.copyOf(options);
@@ -32,7 +31,8 @@ public record Contract(
 
     /** The same with every accepted change. */
     public Sum now() {
-        return contracted().plus(Sum.of(accepted().stream().map(PricedChange::agreed).toList()));
+        return contracted()
+                .plus(Sum.of(accepted().stream().map(PricedChange::agreed).toList()));
     }
 
     /** What the homeowner pays in all, as things stand. */
@@ -47,7 +47,9 @@ public record Contract(
 
     /** The change orders that both sides signed. */
     public List<PricedChange> accepted() {
-        return changes.stream().filter(change -> change.change().state() == ChangeState.ACCEPTED).toList();
+        return changes.stream()
+                .filter(change -> change.change().state() == ChangeState.ACCEPTED)
+                .toList();
     }
 
     /** Working days that accepted changes add. */

@@ -63,7 +63,10 @@ public final class Contracting {
     private Contract contract() {
         List<PricedOption> options = options();
         Sum contracted = new Sum(proposed.price(), proposed.tax())
-                .plus(Sum.of(options.stream().filter(PricedOption::taken).map(PricedOption::sum).toList()));
+                .plus(Sum.of(options.stream()
+                        .filter(PricedOption::taken)
+                        .map(PricedOption::sum)
+                        .toList()));
         List<PricedChange> changes = new ArrayList<>();
         Dollars price = contracted.total();
         for (Change change : job.agreement().changes()) {
@@ -99,11 +102,21 @@ public final class Contracting {
         List<UnitLine> lines = change.unitPrices().stream().map(this::line).toList();
         Sum reckoned = lines.isEmpty()
                 ? without.to(with, company)
-                : WorkPrice.taxed(Dollars.total(lines.stream().map(UnitLine::amount).toList()), company);
+                : WorkPrice.taxed(
+                        Dollars.total(lines.stream().map(UnitLine::amount).toList()), company);
         Sum agreedSum = change.state() == ChangeState.ACCEPTED
-                ? change.decision().map(Decision::price).map(signed -> signed(signed, reckoned)).orElse(reckoned)
+                ? change.decision()
+                        .map(Decision::price)
+                        .map(signed -> signed(signed, reckoned))
+                        .orElse(reckoned)
                 : reckoned;
-        return new PricedChange(change, before, reckoned, agreedSum, before.plus(agreedSum.total()), lines,
+        return new PricedChange(
+                change,
+                before,
+                reckoned,
+                agreedSum,
+                before.plus(agreedSum.total()),
+                lines,
                 QuantityChanges.between(without.takeoff(), with.takeoff()));
     }
 
@@ -123,6 +136,8 @@ public final class Contracting {
                 .findFirst();
         UnitPrice known = price.orElseThrow(() -> new IllegalArgumentException("no unit price " + count.price()));
         return new UnitLine(
-                known, count.quantity(), known.price().exact().times(count.quantity()).toCents(RoundingMode.HALF_UP));
+                known,
+                count.quantity(),
+                known.price().exact().times(count.quantity()).toCents(RoundingMode.HALF_UP));
     }
 }

@@ -29,7 +29,13 @@ public final class QuantityChanges {
     }
 
     private static QuantityChange change(Quantity quantity, BigDecimal before, BigDecimal after) {
-        return new QuantityChange(quantity.id(), quantity.measure(), quantity.label(), quantity.description(),
-                quantity.unit(), before, after);
+        return new QuantityChange(
+                quantity.id(),
+                quantity.measure(),
+                quantity.label(),
+                quantity.description(),
+                quantity.unit(),
+                before,
+                after);
     }
 }

@@ -63,15 +63,20 @@ public record Draft(Entries root, Outline outline) {
 
     private Optional<Value> first(String pointer) {
         String above = Pointer.above(pointer);
-        boolean isFirst = !pointer.isEmpty() && outline.at(above)
-                .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
-        return isFirst ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare)
+        boolean isFirst = !pointer.isEmpty()
+                && outline.at(above)
+                        .filter(spot -> spot.either()
+                                && pointer.equals(Pointer.of(above, spot.keys().get(0))))
+                        .isPresent();
+        return isFirst
+                ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare)
                 : Optional.empty();
     }
 
     /** How many rows a list has; 0 where there is none. */
     public int rows(String list) {
-        return at(list).map(value -> value instanceof Rows rows ? rows.values().size() : 0).orElse(0);
+        return at(list).map(value -> value instanceof Rows rows ? rows.values().size() : 0)
+                .orElse(0);
     }
 
     /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out, but never a row. */
@@ -98,19 +103,24 @@ public record Draft(Entries root, Outline outline) {
 
     /** A row put into a list before the one at that index. */
     public Draft inserted(String list, int index, Value row) {
-        Rows rows = at(list).filter(Rows.class::isInstance).map(Rows.class::cast).orElse(Rows.NONE);
+        Rows rows =
+                at(list).filter(Rows.class::isInstance).map(Rows.class::cast).orElse(Rows.NONE);
         return with(list, rows.inserted(index, row));
     }
 
     /** A row without content put into a list before the one at that index. */
     public Draft insertedBlank(String list, int index) {
-        boolean group = outline.at(list + "/0").filter(spot -> spot.kind() == Kind.GROUP).isPresent();
+        boolean group = outline.at(list + "/0")
+                .filter(spot -> spot.kind() == Kind.GROUP)
+                .isPresent();
         return inserted(list, index, group ? Entries.NONE : new Text(""));
     }
 
     /** The same row once more, behind itself. */
     public Draft duplicated(String list, int index) {
-        return at(Pointer.of(list, index)).map(row -> inserted(list, index + 1, row)).orElse(this);
+        return at(Pointer.of(list, index))
+                .map(row -> inserted(list, index + 1, row))
+                .orElse(this);
     }
 
     /** A row at another index of its list. */
@@ -128,7 +138,9 @@ public record Draft(Entries root, Outline outline) {
             return entries.values().get(key);
         }
         int index = value instanceof Rows ? index(key) : -1;
-        return index >= 0 && index < ((Rows) value).values().size() ? ((Rows) value).values().get(index) : null;
+        return index >= 0 && index < ((Rows) value).values().size()
+                ? ((Rows) value).values().get(index)
+                : null;
     }
 
     private Value put(Value old, String pointer, List<String> keys, Value value) {
@@ -138,10 +150,12 @@ public record Draft(Entries root, Outline outline) {
         String key = keys.get(0);
         String below = Pointer.of(pointer, key);
         Optional<Spot> spot = outline.at(pointer);
-        Value holder = spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
+        Value holder =
+                spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
         Value changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
         boolean list = holder instanceof Rows
-                || !(holder instanceof Entries) && spot.filter(s -> s.kind() == Kind.LIST).isPresent();
+                || !(holder instanceof Entries)
+                        && spot.filter(s -> s.kind() == Kind.LIST).isPresent();
         if (list) {
             Rows rows = holder instanceof Rows there ? there : Rows.NONE;
             return rows.with(Math.min(index(key), rows.values().size()), changed);
@@ -153,7 +167,8 @@ public record Draft(Entries root, Outline outline) {
     private Value taken(Value old, String pointer, List<String> keys) {
         String key = keys.get(0);
         Optional<Spot> spot = outline.at(pointer);
-        Value holder = spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
+        Value holder =
+                spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
         Value there = inside(holder, key);
         if (there == null) {
             return old;
@@ -176,7 +191,8 @@ public record Draft(Entries root, Outline outline) {
 
     /** A group that holds only its first value, written as that value where the format has it so. */
     private static Value joined(Entries entries, Optional<Spot> spot) {
-        boolean alone = spot.filter(Spot::either).isPresent() && entries.values().size() == 1;
+        boolean alone =
+                spot.filter(Spot::either).isPresent() && entries.values().size() == 1;
         Value first = alone ? entries.values().get(spot.get().keys().get(0)) : null;
         return first == null ? entries : first;
     }

@@ -13,8 +13,9 @@ import java.util.Optional;
 
 /** Reads the text of a file into a tree that forgets nothing but the spaces. */
 final class DraftText {
-    private static final JsonFactory JSON =
-            JsonFactory.builder().enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION).build();
+    private static final JsonFactory JSON = JsonFactory.builder()
+            .enable(StreamReadFeature.STRICT_DUPLICATE_DETECTION)
+            .build();
 
     private DraftText() {}
 

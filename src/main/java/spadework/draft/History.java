@@ -12,8 +12,7 @@ import java.util.Optional;
  * @param open where the last edit is still going on, so that a word typed letter by letter is one step; empty when
  *     the next edit is a step of its own
  */
-public record History(
-        Draft now, Optional<Steps> past, Optional<Steps> future, Optional<Draft> saved, String open) {
+public record History(Draft now, Optional<Steps> past, Optional<Steps> future, Optional<Draft> saved, String open) {
 
     /** One draft on top of earlier ones. */
     public record Steps(Draft draft, Optional<Steps> below) {}
@@ -51,13 +50,13 @@ public record History(
     }
 
     public History undone() {
-        return past.map(step -> new History(
-                step.draft(), step.below(), Optional.of(new Steps(now, future)), saved, "")).orElse(this);
+        return past.map(step -> new History(step.draft(), step.below(), Optional.of(new Steps(now, future)), saved, ""))
+                .orElse(this);
     }
 
     public History redone() {
-        return future.map(step -> new History(
-                step.draft(), Optional.of(new Steps(now, past)), step.below(), saved, "")).orElse(this);
+        return future.map(step -> new History(step.draft(), Optional.of(new Steps(now, past)), step.below(), saved, ""))
+                .orElse(this);
     }
 
     /** The draft as it stands is what the file has. */

@@ -60,7 +60,13 @@ public enum Kind {
 
     /** Whether it is a measure with its unit. */
     public boolean isMeasure() {
-        return this == LENGTH || this == LEVEL || this == AREA || this == RAIN || this == FILM || this == PERCENT
-                || this == FLOW || this == QUANTITY;
+        return this == LENGTH
+                || this == LEVEL
+                || this == AREA
+                || this == RAIN
+                || this == FILM
+                || this == PERCENT
+                || this == FLOW
+                || this == QUANTITY;
     }
 }

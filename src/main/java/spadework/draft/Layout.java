@@ -21,8 +21,9 @@ final class Layout {
 
     private void put(Value value, int indent, int used) {
         String line = value.isEmpty() || isShort(value) ? line(value) : null;
-        if (line != null && (used + line.length() <= WIDEST || !(value instanceof Value.Entries)
-                && !(value instanceof Value.Rows))) {
+        if (line != null
+                && (used + line.length() <= WIDEST
+                        || !(value instanceof Value.Entries) && !(value instanceof Value.Rows))) {
             text.append(line);
         } else {
             broken(value, indent);
@@ -41,7 +42,9 @@ final class Layout {
             text.append("  ".repeat(indent)).append(']');
         } else if (value instanceof Value.Entries entries) {
             text.append("{\n");
-            for (Iterator<Map.Entry<String, Value>> each = entries.values().entrySet().iterator(); each.hasNext(); ) {
+            for (Iterator<Map.Entry<String, Value>> each =
+                            entries.values().entrySet().iterator();
+                    each.hasNext(); ) {
                 Map.Entry<String, Value> entry = each.next();
                 String key = quoted(entry.getKey()) + ": ";
                 text.append(inner).append(key);
@@ -66,7 +69,9 @@ final class Layout {
         if (value instanceof Value.Entries entries) {
             return depth > 1
                     ? MOST_ON_A_LINE + 1
-                    : entries.values().values().stream().mapToInt(inside -> leaves(inside, depth + 1)).sum();
+                    : entries.values().values().stream()
+                            .mapToInt(inside -> leaves(inside, depth + 1))
+                            .sum();
         }
         if (value instanceof Value.Rows rows) {
             return isShort(rows) ? rows.values().size() : MOST_ON_A_LINE + 1;
@@ -86,8 +91,12 @@ final class Layout {
             rows.values().forEach(row -> line.append(line.isEmpty() ? "" : ", ").append(line(row)));
             return "[" + line + "]";
         }
-        ((Value.Entries) value).values().forEach((key, inside) ->
-                line.append(line.isEmpty() ? "" : ", ").append(quoted(key)).append(": ").append(line(inside)));
+        ((Value.Entries) value)
+                .values()
+                .forEach((key, inside) -> line.append(line.isEmpty() ? "" : ", ")
+                        .append(quoted(key))
+                        .append(": ")
+                        .append(line(inside)));
         return line.isEmpty() ? "{}" : "{ " + line + " }";
     }
 

@@ -71,7 +71,8 @@ public final class Outline {
         for (String key : Pointer.keys(pointer)) {
             JsonNode group = group(resolved(node));
             holder = group;
-            node = key.matches("\\d+|-") && group.has("items") ? group.path("items")
+            node = key.matches("\\d+|-") && group.has("items")
+                    ? group.path("items")
                     : group.path("properties").path(key);
             last = key;
             if (node.isMissingNode()) {
@@ -89,8 +90,10 @@ public final class Outline {
         group.path("properties").fieldNames().forEachRemaining(keys::add);
         List<String> choices = new ArrayList<>();
         resolved.path("enum").forEach(choice -> choices.add(choice.asText()));
-        Optional<String> usual = node.has("default") ? Optional.of(node.get("default").asText()) : Optional.empty();
-        String help = node.path("description").asText(resolved.path("description").asText());
+        Optional<String> usual =
+                node.has("default") ? Optional.of(node.get("default").asText()) : Optional.empty();
+        String help =
+                node.path("description").asText(resolved.path("description").asText());
         return new Spot(kind(node, group), help, choices, usual, needed, keys, resolved.has("oneOf"));
     }
 

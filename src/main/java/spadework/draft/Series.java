@@ -18,7 +18,9 @@ final class Series {
 
     /** What was typed, parted; blank parts are none. */
     static Rows typed(String typed, Optional<Value> before) {
-        boolean commas = before.filter(Rows.class::isInstance).map(Rows.class::cast).filter(Series::holdsComma)
+        boolean commas = before.filter(Rows.class::isInstance)
+                .map(Rows.class::cast)
+                .filter(Series::holdsComma)
                 .isEmpty();
         return new Rows(Arrays.stream(typed.split(commas ? "[,;]" : ";"))
                 .map(String::strip)
@@ -32,6 +34,9 @@ final class Series {
     }
 
     private static List<String> words(Rows rows) {
-        return rows.values().stream().filter(Text.class::isInstance).map(row -> ((Text) row).words()).toList();
+        return rows.values().stream()
+                .filter(Text.class::isInstance)
+                .map(row -> ((Text) row).words())
+                .toList();
     }
 }

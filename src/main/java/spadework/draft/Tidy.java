@@ -19,7 +19,9 @@ public final class Tidy {
             return kind == Kind.TEXT ? typed : plain;
         }
         boolean length = kind == Kind.LENGTH || kind == Kind.LEVEL;
-        String tidy = (length ? spelled(plain) : plain).replaceAll("(?<=\\d)(?=[a-zA-Z%])", " ").replaceAll("\\s+", " ")
+        String tidy = (length ? spelled(plain) : plain)
+                .replaceAll("(?<=\\d)(?=[a-zA-Z%])", " ")
+                .replaceAll("\\s+", " ")
                 .strip();
         return length && !isSame(plain, tidy) ? plain : tidy;
     }

@@ -33,7 +33,10 @@ record Callout(List<String> lines, Point target) {
     }
 
     double width() {
-        return lines.stream().mapToDouble(line -> LabelText.width(line, Wish.SMALL)).max().orElse(0);
+        return lines.stream()
+                .mapToDouble(line -> LabelText.width(line, Wish.SMALL))
+                .max()
+                .orElse(0);
     }
 
     double height() {

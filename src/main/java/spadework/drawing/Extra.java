@@ -70,27 +70,54 @@ record Extra(Set<String> labels, String wallName, String pipeName, String senten
         for (Alteration option : options) {
             add(walls, option.walls(), Wall::label);
             option.drains().stream()
-                    .filter(drain -> water.drains().stream().noneMatch(one -> one.label().equals(drain.label())))
+                    .filter(drain ->
+                            water.drains().stream().noneMatch(one -> one.label().equals(drain.label())))
                     .forEach(drain -> add(drains, List.of(drain), FootingDrain::label));
             add(mains, option.mains(), SolidRun::label);
             List<SolidRun> fresh = fresh(roofLines, option.roofLines(), SolidRun::label);
             roofLines.addAll(fresh);
             add(outlets, option.outlets(), Outlet::label);
-            add(downspouts, option.downspouts().stream()
-                    .filter(spout -> fresh.stream().anyMatch(line -> line.label().equals(spout.into())))
-                    .toList(), Downspout::label);
+            add(
+                    downspouts,
+                    option.downspouts().stream()
+                            .filter(spout ->
+                                    fresh.stream().anyMatch(line -> line.label().equals(spout.into())))
+                            .toList(),
+                    Downspout::label);
         }
         drains.addAll(water.drains());
-        return withWalls(job, walls).withWater(
-                new Water(drains, mains, roofLines, downspouts, outlets, water.candidates()));
+        return withWalls(job, walls)
+                .withWater(new Water(drains, mains, roofLines, downspouts, outlets, water.candidates()));
     }
 
     private static Job withWalls(Job j, List<Wall> walls) {
-        return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
-                j.notFixed(), j.photos(), walls, j.corners(), j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(),
+        return new Job(
+                j.number(),
+                j.title(),
+                j.issued(),
+                j.validDays(),
+                j.customer(),
+                j.site(),
+                j.observations(),
+                j.notFixed(),
+                j.photos(),
+                walls,
+                j.corners(),
+                j.water(),
+                j.restoration(),
+                j.protection(),
+                j.excluded(),
+                j.assumed(),
+                j.items(),
+                j.priceChanges(),
+                j.schedule(),
+                j.payments(),
+                j.taxClass(),
+                j.warranty(),
                 j.acceptedStops(),
-                j.agreement(), j.terms(), j.notes());
+                j.agreement(),
+                j.terms(),
+                j.notes());
     }
 
     private static <T> void add(List<T> all, List<T> more, Function<T, String> label) {

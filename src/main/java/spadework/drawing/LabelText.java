@@ -21,12 +21,11 @@ final class LabelText {
     /** The box that a label covers. */
     static Rect box(Shape.Label label) {
         double width = width(label.text(), label.size());
-        double left =
-                switch (label.anchor()) {
-                    case "middle" -> label.x() - width / 2;
-                    case "end" -> label.x() - width;
-                    default -> label.x();
-                };
+        double left = switch (label.anchor()) {
+            case "middle" -> label.x() - width / 2;
+            case "end" -> label.x() - width;
+            default -> label.x();
+        };
         double size = label.size();
         return new Rect(left, label.y() - ABOVE * size, left + width, label.y() + BELOW * size);
     }

@@ -24,7 +24,8 @@ final class Occupied {
     /** True if a line between the two points would run through none of the labels and symbols. */
     static boolean leavesLine(Point a, Point b, List<Shape> shapes) {
         for (Shape shape : shapes) {
-            if (shape instanceof Label label && LabelText.box(label).grown(CLEAR).isCrossedBy(a, b)) {
+            if (shape instanceof Label label
+                    && LabelText.box(label).grown(CLEAR).isCrossedBy(a, b)) {
                 return false;
             }
         }

@@ -31,7 +31,9 @@ final class OutletDrawing {
                     .sorted(Comparator.comparingDouble(outlet -> wanted(outlet, side, water, frame)))
                     .toList();
             List<Double> along = spread(
-                    here.stream().map(outlet -> wanted(outlet, side, water, frame)).toList(),
+                    here.stream()
+                            .map(outlet -> wanted(outlet, side, water, frame))
+                            .toList(),
                     here.stream().map(outlet -> room(outlet, side)).toList(),
                     Spot.isAcross(side) ? frame.sheet().left() : frame.sheet().top(),
                     Spot.isAcross(side) ? frame.sheet().right() : frame.sheet().bottom());
@@ -48,7 +50,8 @@ final class OutletDrawing {
     /** The mean of the pipes' own places, points along the sheet. */
     private static double wanted(Outlet outlet, Side side, Waterways water, Frame frame) {
         double feet = water.runs().stream()
-                .filter(run -> run.outlet().equals(outlet.label()) && run.leaves().side() == side)
+                .filter(run ->
+                        run.outlet().equals(outlet.label()) && run.leaves().side() == side)
                 .mapToDouble(run -> run.leaves().feet())
                 .average()
                 .orElse(Spot.sideFeet(frame.size(), side) / 2);
@@ -105,8 +108,8 @@ final class OutletDrawing {
                 }
             }
             case SUMP -> {
-                sheet.draw(new Box(
-                        at.x() - RADIUS, at.y() - RADIUS, 2 * RADIUS, 2 * RADIUS, Weight.MEDIUM, Role.WATER));
+                sheet.draw(
+                        new Box(at.x() - RADIUS, at.y() - RADIUS, 2 * RADIUS, 2 * RADIUS, Weight.MEDIUM, Role.WATER));
                 sheet.draw(new Dot(at.x(), at.y(), 2, Weight.THIN, Role.WATER, true));
             }
             case APPROVED_STORM -> {

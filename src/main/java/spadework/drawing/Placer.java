@@ -37,12 +37,11 @@ final class Placer {
     private static List<Shape> shapes(Wish wish, Rect box, Optional<Line> leader) {
         List<Shape> shapes = new ArrayList<>();
         leader.ifPresent(shapes::add);
-        double x =
-                switch (wish.anchor()) {
-                    case "start" -> box.left();
-                    case "end" -> box.right();
-                    default -> box.centre().x();
-                };
+        double x = switch (wish.anchor()) {
+            case "start" -> box.left();
+            case "end" -> box.right();
+            default -> box.centre().x();
+        };
         double y = LabelText.baseline(box);
         shapes.add(new Label(x, y, wish.text(), wish.anchor(), wish.size(), wish.bold(), wish.role()));
         return shapes;

@@ -60,7 +60,8 @@ final class PlanFoot {
         if (walls) {
             x = sample(x, y, Weight.THICK, Role.EXTRA_WALL, extra.wallName(), sheet);
         }
-        if (extra.labels().stream().anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
+        if (extra.labels().stream()
+                .anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
             sample(x, y, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName(), sheet);
         }
         return y + ROW;

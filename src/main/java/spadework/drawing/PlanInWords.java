@@ -45,7 +45,11 @@ final class PlanInWords {
     private static String wall(Wall wall) {
         String side = wall.faces().name().toLowerCase(Locale.ROOT);
         return "%s, %s, faces %s and is dug free for %s."
-                .formatted(called("Wall", wall.label()), wall.where(), side, wall.length().text());
+                .formatted(
+                        called("Wall", wall.label()),
+                        wall.where(),
+                        side,
+                        wall.length().text());
     }
 
     private static String cleanouts(FootingDrain drain, int each) {
@@ -61,7 +65,8 @@ final class PlanInWords {
             case END -> "from its end";
         };
         return "%s runs along %s and empties %s into %s."
-                .formatted(called("Footing drain", drain.label()), named("wall", drain.along()), tee, drain.into())
+                        .formatted(
+                                called("Footing drain", drain.label()), named("wall", drain.along()), tee, drain.into())
                 + cleanouts(drain, Cleanouts.fromEachEnd(job, drain));
     }
 
@@ -77,7 +82,8 @@ final class PlanInWords {
                 .toList();
         String from = downspouts.isEmpty() ? "roof water" : "the water of " + named("downspout", downspouts);
         return "%s, %s long, carries %s to %s."
-                .formatted(called("Roof water pipe", line.label()), line.length().text(), from, line.into());
+                .formatted(
+                        called("Roof water pipe", line.label()), line.length().text(), from, line.into());
     }
 
     private static String outlet(Outlet outlet) {
@@ -87,7 +93,9 @@ final class PlanInWords {
             case APPROVED_STORM -> "an approved storm connection";
         };
         String pumped = outlet.kind() == OutletKind.SUMP
-                ? outlet.discharge().map(length -> ", with a discharge pipe " + length.text() + " long").orElse("")
+                ? outlet.discharge()
+                        .map(length -> ", with a discharge pipe " + length.text() + " long")
+                        .orElse("")
                 : "";
         return "%s is %s: %s%s.".formatted(outlet.label(), kind, outlet.what(), pumped);
     }

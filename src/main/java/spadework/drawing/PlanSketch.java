@@ -29,7 +29,8 @@ public final class PlanSketch {
 
     /** Draws a job and, dashed, the walls and pipes that its options would add. */
     public static Scene withOptions(Job job) {
-        List<Alteration> options = job.agreement().options().stream().map(Option::alteration).toList();
+        List<Alteration> options =
+                job.agreement().options().stream().map(Option::alteration).toList();
         Job whole = Extra.with(job, options);
         Extra extra = Extra.optional(job, whole);
         return extra.labels().isEmpty() ? of(job) : of(whole, extra);
@@ -64,7 +65,8 @@ public final class PlanSketch {
         wishes.sort(Comparator.comparingInt(oneOf -> rank(oneOf.get(0).role())));
         List<String> key = new ArrayList<>();
         for (List<Wish> oneOf : wishes) {
-            Optional<Wish> granted = oneOf.stream().filter(wish -> isGranted(wish, sheet)).findFirst();
+            Optional<Wish> granted =
+                    oneOf.stream().filter(wish -> isGranted(wish, sheet)).findFirst();
             Wish last = granted.orElse(oneOf.get(oneOf.size() - 1));
             boolean missing = granted.isEmpty() || last.explained();
             if (missing && key.stream().noneMatch(entry -> entry.endsWith(last.inKey()))) {

@@ -25,8 +25,9 @@ record ProfileFrame(double across, double exaggeration, double low, double high,
     private static final double OVER = 14;
     private static final double RIGHT = 92;
     private static final double HIGHEST = 120;
-    private static final double[] TIMES =
-            {1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500};
+    private static final double[] TIMES = {
+        1, 2, 3, 4, 5, 6, 8, 10, 12, 15, 20, 25, 30, 40, 50, 75, 100, 150, 200, 300, 500
+    };
     private static final double[] STEPS = {0.25, 0.5, 1, 2, 5, 10, 20};
     private static final double STEP_POINTS = 18;
 
@@ -54,7 +55,8 @@ record ProfileFrame(double across, double exaggeration, double low, double high,
         for (ProfileReach reach : chain.reaches()) {
             for (Optional<Length> invert : List.of(reach.startInvert(), reach.endInvert())) {
                 invert.ifPresent(known -> levels.add(known.feet()));
-                invert.ifPresent(known -> levels.add(known.plus(reach.insideDiameter()).feet()));
+                invert.ifPresent(
+                        known -> levels.add(known.plus(reach.insideDiameter()).feet()));
             }
             for (Optional<Length> grade : List.of(reach.startGrade(), reach.endGrade())) {
                 grade.ifPresent(known -> levels.add(known.feet()));

@@ -36,8 +36,8 @@ public final class ProfileSketch {
         ScaleBar.draw(ProfileFrame.EDGE, end + 15, frame.across(), scale, sheet);
         double foot = end + 24;
         if (!chain.benchmark().isEmpty()) {
-            String text = LabelText.cut(ProfileWords.BENCHMARK + chain.benchmark(), Wish.SMALL,
-                    ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+            String text = LabelText.cut(
+                    ProfileWords.BENCHMARK + chain.benchmark(), Wish.SMALL, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
             sheet.draw(words(ProfileFrame.EDGE, end + 30, text));
             foot += 13;
         }
@@ -45,8 +45,7 @@ public final class ProfileSketch {
     }
 
     private static Label title(ProfileChain chain) {
-        String text = LabelText.cut(
-                ProfileWords.title(chain), TITLE_SIZE, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+        String text = LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
         return new Label(ProfileFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
     }
 
@@ -57,14 +56,19 @@ public final class ProfileSketch {
         for (ProfileReach reach : chain.reaches()) {
             double middle = feet + reach.length().feet() / 2;
             if (reach.isLevelled()) {
-                double level = (reach.startInvert().orElseThrow().feet() + reach.endInvert().orElseThrow().feet()) / 2;
+                double level = (reach.startInvert().orElseThrow().feet()
+                                + reach.endInvert().orElseThrow().feet())
+                        / 2;
                 Point bottom = frame.at(middle, level);
-                Point target = frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
+                Point target =
+                        frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
                 String text = LabelText.cut(reach.label(), Wish.SMALL, WIDEST_NAME) + " " + ProfileWords.slope(reach);
                 place(text, target, bottom, zone, sheet);
             }
             if (reach.startGrade().isPresent() && reach.endGrade().isPresent()) {
-                double level = (reach.startGrade().get().feet() + reach.endGrade().get().feet()) / 2;
+                double level = (reach.startGrade().get().feet()
+                                + reach.endGrade().get().feet())
+                        / 2;
                 Point ground = frame.at(middle, level);
                 place(ProfileWords.GROUND_LINE, ground.plus(0, -9), ground, zone, sheet);
             }
@@ -73,23 +77,34 @@ public final class ProfileSketch {
         for (ProfileStation station : ProfileStation.of(chain)) {
             if (station.inverts().isEmpty()) {
                 Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
-                Wish wish = new Wish(ProfileWords.NOT_MEASURED, Wish.SMALL, false, Role.PLAIN, "middle", at, zone, 60,
-                        Optional.empty(), "", false);
+                Wish wish = new Wish(
+                        ProfileWords.NOT_MEASURED,
+                        Wish.SMALL,
+                        false,
+                        Role.PLAIN,
+                        "middle",
+                        at,
+                        zone,
+                        60,
+                        Optional.empty(),
+                        "",
+                        false);
                 Placer.place(wish, sheet.shapes()).forEach(sheet::draw);
             }
         }
         Optional<Length> level = chain.outletLevel();
         if (level.isPresent()) {
             Point at = frame.at(chain.feet(), level.get().feet());
-            String text = LabelText.cut(chain.outlet(), Wish.SMALL, WIDEST_NAME) + " " + level.get().levelText();
+            String text = LabelText.cut(chain.outlet(), Wish.SMALL, WIDEST_NAME) + " "
+                    + level.get().levelText();
             double half = LabelText.width(text, Wish.SMALL) / 2;
             place(text, at.plus(32 + half, 0), at.plus(15, 0), zone, sheet);
         }
     }
 
     private static void place(String text, Point target, Point named, Rect zone, Sheet sheet) {
-        Wish wish = new Wish(
-                text, Wish.SMALL, false, Role.PLAIN, "middle", target, zone, 8, Optional.empty(), "", false);
+        Wish wish =
+                new Wish(text, Wish.SMALL, false, Role.PLAIN, "middle", target, zone, 8, Optional.empty(), "", false);
         List<Wish> ways = List.of(wish, wish.withLeader(named, zone, 115));
         ways.stream()
                 .map(way -> Placer.place(way, sheet.shapes()))

@@ -28,8 +28,8 @@ final class ProfileTable {
             sheet.line(at, new Point(columns.get(i), top + LEADERS - 5), Weight.THIN, Role.DIMENSION, false);
         }
         double y = top + LEADERS + ROW / 2;
-        List<String> heads = List.of(
-                ProfileWords.STATION, ProfileWords.GROUND, ProfileWords.INVERT, ProfileWords.COVER);
+        List<String> heads =
+                List.of(ProfileWords.STATION, ProfileWords.GROUND, ProfileWords.INVERT, ProfileWords.COVER);
         for (int row = 0; row < heads.size(); row++) {
             sheet.draw(label(ProfileFrame.EDGE, y + row * ROW, heads.get(row), "start"));
             for (int i = 0; i < stations.size(); i++) {
@@ -47,8 +47,8 @@ final class ProfileTable {
         double y = first;
         double wide = ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE;
         for (ProfileReach reach : chain.reaches()) {
-            String text = reach.label() + ": " + ProfileWords.kind(reach.kind()) + ", " + reach.length().text()
-                    + ", " + ProfileWords.slopeText(reach);
+            String text = reach.label() + ": " + ProfileWords.kind(reach.kind()) + ", "
+                    + reach.length().text() + ", " + ProfileWords.slopeText(reach);
             sheet.draw(label(ProfileFrame.EDGE, y, LabelText.cut(text, Wish.SMALL, wide), "start"));
             y += ROW;
         }

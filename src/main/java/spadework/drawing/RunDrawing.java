@@ -15,8 +15,7 @@ final class RunDrawing {
 
     private RunDrawing() {}
 
-    static void draw(
-            Waterways water, Extra extra, Map<String, Point> outlets, Frame frame, Bands bands, Sheet sheet) {
+    static void draw(Waterways water, Extra extra, Map<String, Point> outlets, Frame frame, Bands bands, Sheet sheet) {
         for (Run run : water.runs()) {
             Point outlet = outlets.get(run.outlet());
             double out = Bands.lane(water.lanes().indexOf(run));
@@ -42,7 +41,8 @@ final class RunDrawing {
     /** Whether the pipe begins there at a drain that is drawn apart. */
     private static boolean fromExtra(Spot start, Waterways water, Extra extra) {
         return water.drains().stream()
-                .anyMatch(route -> extra.has(route.drain().label()) && route.tee().equals(start));
+                .anyMatch(
+                        route -> extra.has(route.drain().label()) && route.tee().equals(start));
     }
 
     private static List<Point> way(
@@ -86,7 +86,8 @@ final class RunDrawing {
         boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
         Point target = across ? middle.plus(before ? -half - 4 : half + 4, 0) : middle.plus(0, before ? -9 : 9);
         String inKey = run.label() + PlanWords.TO + run.outlet();
-        Wish wish = Wish.small(run.label(), WIDEST, run.role(), target, frame.sheet().grown(-2), 60, inKey);
+        Wish wish = Wish.small(
+                run.label(), WIDEST, run.role(), target, frame.sheet().grown(-2), 60, inKey);
         sheet.wish(across ? wish.anchored(before ? "end" : "start") : wish);
     }
 }

@@ -35,14 +35,19 @@ final class SectionDrain {
         double footing = frame.at(0, frame.top()).y();
         int row = 0;
         for (double y = frame.foot() - 2.4; y > head + 2.2; y -= APART * 0.8) {
-            double left = y < footing - 1 ? frame.face() + OFF_COVER + 2 : frame.at(frame.projection(), 0).x() + 2.4;
-            double right = frame.at(frame.bank((y - frame.grade()) / frame.scale()), 0).x() - 2.4;
+            double left = y < footing - 1
+                    ? frame.face() + OFF_COVER + 2
+                    : frame.at(frame.projection(), 0).x() + 2.4;
+            double right =
+                    frame.at(frame.bank((y - frame.grade()) / frame.scale()), 0).x() - 2.4;
             int column = 0;
             for (double x = left + (row % 2) * APART / 2; x < right; x += APART) {
                 int turn = (row * 5 + column * 3) % RADII.length;
                 Point at = new Point(x + (turn - 1.5) * 0.3, y + (turn % 2) * 0.5 - 0.25);
                 double radius = RADII[turn];
-                boolean nearCove = y > footing - 7 && y < footing + 1 && x < frame.at(0.4, 0).x();
+                boolean nearCove = y > footing - 7
+                        && y < footing + 1
+                        && x < frame.at(0.4, 0).x();
                 if (at.distanceTo(pipe) > pipeRadius + radius + 1 && !nearCove) {
                     sheet.draw(new Dot(at.x(), at.y(), radius, Weight.THIN, Role.STONE, false));
                 }

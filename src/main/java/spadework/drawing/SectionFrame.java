@@ -37,7 +37,8 @@ record SectionFrame(CrossSection section, double face, double grade, double scal
         double inside = WALL_FEET + projection;
         double outside = section.reach().feet() + SPOIL_BACK_FEET + SPOIL_WIDE_FEET;
         double across = (WIDTH - MEASURES - EDGE) / (inside + outside);
-        double beside = (WIDTH - MEASURES - EDGE - NAMES) / (inside + projection + section.bottomWidth().feet());
+        double beside = (WIDTH - MEASURES - EDGE - NAMES)
+                / (inside + projection + section.bottomWidth().feet());
         double down = DEEPEST / section.trenchDepth().feet();
         double scale = Math.min(Math.min(LARGEST, beside), Math.min(across, down));
         return new SectionFrame(section, MEASURES + inside * scale, TITLE + AIR, scale);

@@ -18,8 +18,7 @@ final class SectionGround {
         Point edge = frame.at(reach, 0);
         Point toe = frame.at(frame.toe(), frame.bottom());
         Point end = new Point(SectionFrame.WIDTH - SectionFrame.EDGE, frame.grade());
-        Point farSpoil = frame.at(
-                reach + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET, 0);
+        Point farSpoil = frame.at(reach + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET, 0);
         end = new Point(Math.min(end.x(), farSpoil.x() + 30), end.y());
         sheet.line(frame.at(0, 0), edge, Weight.THIN, Role.GROUND, false);
         sheet.line(edge, end, Weight.MEDIUM, Role.GROUND, false);
@@ -57,7 +56,10 @@ final class SectionGround {
         double clear = 4 / frame.scale();
         if (down > 0) {
             Hatching.fill(
-                    List.of(frame.at(clear, 0), frame.at(frame.bank(0), 0), frame.at(frame.bank(down), down),
+                    List.of(
+                            frame.at(clear, 0),
+                            frame.at(frame.bank(0), 0),
+                            frame.at(frame.bank(down), down),
                             frame.at(down > frame.top() ? frame.projection() : clear, down)),
                     sheet);
         }

@@ -19,12 +19,24 @@ final class SectionMeasures {
         depths(frame, sheet);
         double reach = frame.section().reach().feet();
         double y = frame.grade() - OVER_GRADE;
-        across(frame.at(0, 0).x() + 4, frame.at(reach, 0).x(), y, frame.grade(),
-                frame.section().reach().text(), -8, sheet);
+        across(
+                frame.at(0, 0).x() + 4,
+                frame.at(reach, 0).x(),
+                y,
+                frame.grade(),
+                frame.section().reach().text(),
+                -8,
+                sheet);
         double spoil = reach + SectionFrame.SPOIL_BACK_FEET;
         across(frame.at(reach, 0).x(), frame.at(spoil, 0).x(), y, frame.grade(), SectionWords.SPOIL_BACK, -8, sheet);
-        across(frame.at(frame.projection(), 0).x(), frame.at(frame.toe(), 0).x(), frame.foot() + UNDER_FOOT,
-                frame.foot(), frame.section().bottomWidth().text(), 8, sheet);
+        across(
+                frame.at(frame.projection(), 0).x(),
+                frame.at(frame.toe(), 0).x(),
+                frame.foot() + UNDER_FOOT,
+                frame.foot(),
+                frame.section().bottomWidth().text(),
+                8,
+                sheet);
     }
 
     private static void depths(SectionFrame frame, Sheet sheet) {
@@ -65,8 +77,8 @@ final class SectionMeasures {
     /** The words at their place, or else near it with a line to their measure. */
     private static void want(String text, Point target, Point measure, Sheet sheet) {
         Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
-        Wish wish = new Wish(text, Wish.SMALL, false, Role.DIMENSION, "middle", target, zone, 12, Optional.empty(), "",
-                false);
+        Wish wish = new Wish(
+                text, Wish.SMALL, false, Role.DIMENSION, "middle", target, zone, 12, Optional.empty(), "", false);
         sheet.wish(List.of(wish, wish.withLeader(measure, zone, 110)));
     }
 

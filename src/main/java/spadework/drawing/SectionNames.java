@@ -20,7 +20,8 @@ final class SectionNames {
         List<Callout> column = column(frame, covering);
         double widest = column.stream().mapToDouble(Callout::width).max().orElse(0);
         double far = SectionFrame.WIDTH - SectionFrame.EDGE - widest;
-        double left = Math.min(far, frame.at(frame.bank(frame.bottom() * 0.35), 0).x() + 34);
+        double left =
+                Math.min(far, frame.at(frame.bank(frame.bottom() * 0.35), 0).x() + 34);
         double top = lowest(frame, left);
         double y = top;
         List<Line> leaders = new ArrayList<>();
@@ -45,17 +46,21 @@ final class SectionNames {
         double fill = Math.max(0, frame.bottom() - stone);
         List<Callout> column = new ArrayList<>();
         column.add(callout(backfill(frame, fill * 0.42), SectionWords.BACKFILL));
-        column.add(callout(SectionHouse.coverAt(frame, Math.min(frame.top(), fill) * 0.6),
-                capital(covering.material()) + ",", covering.promise()));
+        column.add(callout(
+                SectionHouse.coverAt(frame, Math.min(frame.top(), fill) * 0.6),
+                capital(covering.material()) + ",",
+                covering.promise()));
         if (section.bed().isEmpty()) {
-            column.add(callout(frame.at(frame.toe() - section.bottomWidth().feet() / 2, frame.bottom()),
-                    SectionWords.NO_DRAIN));
+            column.add(callout(
+                    frame.at(frame.toe() - section.bottomWidth().feet() / 2, frame.bottom()), SectionWords.NO_DRAIN));
             return column;
         }
         CrossSection.Bed bed = section.bed().get();
         column.add(callout(frame.at(across(frame, fill, 0.7), fill), SectionWords.FABRIC));
         double middle = frame.bottom() - stone / 2;
-        column.add(callout(frame.at(across(frame, middle, 0.86), middle), SectionWords.stone(bed.stone().text())));
+        column.add(callout(
+                frame.at(across(frame, middle, 0.86), middle),
+                SectionWords.stone(bed.stone().text())));
         column.add(callout(SectionDrain.pipe(frame, bed), SectionWords.pipe(bed.pipeOutside(), bed.bedding())));
         return column;
     }
@@ -68,7 +73,9 @@ final class SectionNames {
         double seen = frame.slope() == 0 ? 0 : frame.bottom() - (out - frame.toe()) / frame.slope();
         double down = Math.max(frame.bottom() * 0.22, seen);
         Point target = frame.at(frame.bank(down), down);
-        return callout(target, SectionWords.bank(section.bank()),
+        return callout(
+                target,
+                SectionWords.bank(section.bank()),
                 SectionWords.soil(section.bank()) + (over20 ? SectionWords.ENGINEER : ""));
     }
 
@@ -83,8 +90,12 @@ final class SectionNames {
     private static double house(SectionFrame frame, List<Line> leaders, Sheet sheet) {
         CrossSection section = frame.section();
         Callout footing = callout(
-                frame.at(-SectionFrame.WALL_FEET / 2, frame.bottom() - section.footing().thickness().feet() * 0.3),
-                SectionWords.footing(section.footing().thickness().text(), section.footing().projection().text()));
+                frame.at(
+                        -SectionFrame.WALL_FEET / 2,
+                        frame.bottom() - section.footing().thickness().feet() * 0.3),
+                SectionWords.footing(
+                        section.footing().thickness().text(),
+                        section.footing().projection().text()));
         double y = footing.draw(SectionFrame.EDGE, frame.foot() + 20, leaders, sheet) + APART;
         return SectionHouse.floor(frame)
                 .map(down -> callout(SectionHouse.floorEnd(frame, down).plus(4, 0), SectionWords.FLOOR)

@@ -34,8 +34,7 @@ public sealed interface Shape {
     }
 
     /** A straight line. */
-    record Line(double x1, double y1, double x2, double y2, Weight weight, Role role, boolean arrow)
-            implements Shape {}
+    record Line(double x1, double y1, double x2, double y2, Weight weight, Role role, boolean arrow) implements Shape {}
 
     /** A rectangle. */
     record Box(double x, double y, double width, double height, Weight weight, Role role) implements Shape {}

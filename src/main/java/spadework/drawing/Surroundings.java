@@ -46,6 +46,8 @@ record Surroundings(List<Limit> limits) {
     }
 
     List<Limit> trees(Side side) {
-        return limits.stream().filter(limit -> limit.side() == side && limit.isTree()).toList();
+        return limits.stream()
+                .filter(limit -> limit.side() == side && limit.isTree())
+                .toList();
     }
 }

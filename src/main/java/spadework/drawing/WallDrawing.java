@@ -18,14 +18,19 @@ final class WallDrawing {
         sheet.draw(new Box(house.left(), house.top(), house.width(), house.height(), Weight.MEDIUM, Role.HOUSE));
         for (Wall wall : job.walls()) {
             sheet.line(
-                    frame.at(Spot.startOf(wall), 0), frame.at(Spot.endOf(wall), 0), Weight.THICK,
-                    extra.wall(wall.label()), false);
+                    frame.at(Spot.startOf(wall), 0),
+                    frame.at(Spot.endOf(wall), 0),
+                    Weight.THICK,
+                    extra.wall(wall.label()),
+                    false);
             // A mark across each end tells one wall from the next.
             for (Spot end : List.of(Spot.startOf(wall), Spot.endOf(wall))) {
                 sheet.line(frame.at(end, -END_MARK), frame.at(end, END_MARK), Weight.THIN, Role.WALL, false);
             }
         }
-        job.walls().forEach(wall -> sheet.wish(length(wall, frame, bands.on(wall.faces()).words())));
+        job.walls()
+                .forEach(wall ->
+                        sheet.wish(length(wall, frame, bands.on(wall.faces()).words())));
     }
 
     private static Wish length(Wall wall, Frame frame, double out) {

@@ -46,8 +46,8 @@ record Waterways(List<DrainRoute> drains, List<Run> runs, Map<String, Side> side
                     .filter(downspout -> downspout.into().equals(line.label()))
                     .count();
             Side side = sides.getOrDefault(line.into(), usual.side());
-            runs.add(new Run(
-                    line.label(), Shape.Role.ROOF_LINE, free.next(side, Math.max(1, downspouts)), line.into()));
+            runs.add(
+                    new Run(line.label(), Shape.Role.ROOF_LINE, free.next(side, Math.max(1, downspouts)), line.into()));
         }
         return new Waterways(drains, List.copyOf(runs), sides);
     }
@@ -55,7 +55,8 @@ record Waterways(List<DrainRoute> drains, List<Run> runs, Map<String, Side> side
     /** The pipes that run along the house before they leave it; each has a lane of its own. */
     List<Run> lanes() {
         return runs.stream()
-                .filter(run -> run.starts().size() > 1 || sideOf(run) != run.leaves().side())
+                .filter(run ->
+                        run.starts().size() > 1 || sideOf(run) != run.leaves().side())
                 .toList();
     }
 
@@ -72,7 +73,8 @@ record Waterways(List<DrainRoute> drains, List<Run> runs, Map<String, Side> side
             Run run = lanes.get(i);
             boolean passes = passed(run, house).contains(side)
                     || run.starts().stream()
-                            .anyMatch(start -> RoundTheHouse.sides(house, start, run.leaves()).contains(side));
+                            .anyMatch(start -> RoundTheHouse.sides(house, start, run.leaves())
+                                    .contains(side));
             needed = passes ? i + 1 : needed;
         }
         return needed;

@@ -48,16 +48,21 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
      * @return empty where nothing is on record
      */
     public static Optional<JobVariances> of(Job job, Company company, PriceBook book, Quote quote, Takeoff built) {
-        return job.agreement().asBuilt()
-                .map(record -> of(job, record, Recorded.of(record, book, quote, built).stream()
-                        .map(one -> new Split(company, book, quote, one).variance())
-                        .toList()))
+        return job.agreement()
+                .asBuilt()
+                .map(record -> of(
+                        job,
+                        record,
+                        Recorded.of(record, book, quote, built).stream()
+                                .map(one -> new Split(company, book, quote, one).variance())
+                                .toList()))
                 .filter(one -> !one.items().isEmpty());
     }
 
     private static JobVariances of(Job job, AsBuilt record, List<Variance> items) {
         String soil = (job.site().soil().texture() + ", " + job.site().soil().seepage())
-                .toLowerCase(Locale.ROOT).replace('_', ' ');
+                .toLowerCase(Locale.ROOT)
+                .replace('_', ' ');
         return new JobVariances(job.number(), job.title(), record.finished(), soil, items);
     }
 
@@ -75,17 +80,24 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
             this.netEach = NetMaterial.of(book, item, BigDecimal.ONE);
             this.actual = recorded.actual();
             this.usedAtBook = recorded.used().flatMap(used -> atBook(company, used));
-            this.lines = quote.lines().stream().filter(line -> line.code().equals(item.code())).toList();
+            this.lines = quote.lines().stream()
+                    .filter(line -> line.code().equals(item.code()))
+                    .toList();
             this.crewHour = item.labour().map(labour -> CrewHour.of(company, labour));
         }
 
         private Variance variance() {
             BigDecimal quantity = sum(lines.stream().map(PricedLine::quantity).toList());
             BigDecimal hours = sum(lines.stream().map(PricedLine::crewHours).toList());
-            Dollars labour = total(lines.stream().map(l -> l.cost().labour().plus(l.cost().machine())).toList());
-            Dollars material =
-                    total(lines.stream().map(l -> l.cost().material().plus(l.cost().purchaseTax())).toList());
-            Dollars others = total(lines.stream().map(l -> l.cost().subcontract().plus(l.cost().disposal())).toList());
+            Dollars labour = total(lines.stream()
+                    .map(l -> l.cost().labour().plus(l.cost().machine()))
+                    .toList());
+            Dollars material = total(lines.stream()
+                    .map(l -> l.cost().material().plus(l.cost().purchaseTax()))
+                    .toList());
+            Dollars others = total(lines.stream()
+                    .map(l -> l.cost().subcontract().plus(l.cost().disposal()))
+                    .toList());
             Dollars estimate = labour.plus(material).plus(others);
 
             Dollars labourThere = atActual(labour, quantity, labourEach());
@@ -100,10 +112,21 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     .or(() -> usedAtBook.map(cost -> cost.toCents(RoundingMode.HALF_UP)))
                     .orElse(materialThere);
             return new Variance(
-                    item.code(), item.name(), item.unit(), quantity, actual.quantity(), hours, actual.hours(),
-                    actual.material(), estimate, labourCame.plus(materialCame).plus(othersThere),
-                    there.minus(estimate), labourCame.minus(labourThere), materialCame.minus(materialThere),
-                    perHour(quantity, hours), factor(materialCame, materialThere),
+                    item.code(),
+                    item.name(),
+                    item.unit(),
+                    quantity,
+                    actual.quantity(),
+                    hours,
+                    actual.hours(),
+                    actual.material(),
+                    estimate,
+                    labourCame.plus(materialCame).plus(othersThere),
+                    there.minus(estimate),
+                    labourCame.minus(labourThere),
+                    materialCame.minus(materialThere),
+                    perHour(quantity, hours),
+                    factor(materialCame, materialThere),
                     item.material().map(Material::cost));
         }
 
@@ -117,22 +140,33 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
 
         /** What was used of the material at the book's price, with the tax that the contractor pays on it. */
         private Optional<ExactDollars> atBook(Company company, BigDecimal used) {
-            Percent tax = company.tax().mode() == TaxMode.ON_PURCHASES ? company.tax().rate() : Percent.ZERO;
-            return item.material().map(m -> m.cost().exact().plusPercent(tax).times(used).dividedBy(m.holds()));
+            Percent tax =
+                    company.tax().mode() == TaxMode.ON_PURCHASES ? company.tax().rate() : Percent.ZERO;
+            return item.material()
+                    .map(m -> m.cost().exact().plusPercent(tax).times(used).dividedBy(m.holds()));
         }
 
         private ExactDollars labourEach() {
-            return item.labour().map(labour -> crewHour.get().dividedBy(labour.perHour())).orElse(ExactDollars.ZERO);
+            return item.labour()
+                    .map(labour -> crewHour.get().dividedBy(labour.perHour()))
+                    .orElse(ExactDollars.ZERO);
         }
 
         private ExactDollars materialEach() {
             return item.material()
-                    .map(m -> m.cost().exact().plusPercent(m.waste()).times(netEach).dividedBy(m.holds()))
+                    .map(m -> m.cost()
+                            .exact()
+                            .plusPercent(m.waste())
+                            .times(netEach)
+                            .dividedBy(m.holds()))
                     .orElse(ExactDollars.ZERO);
         }
 
         private ExactDollars othersEach() {
-            return item.subcontract().orElse(Dollars.ZERO).plus(item.disposal().orElse(Dollars.ZERO)).exact();
+            return item.subcontract()
+                    .orElse(Dollars.ZERO)
+                    .plus(item.disposal().orElse(Dollars.ZERO))
+                    .exact();
         }
 
         /** Quantity ÷ hours, times what conditions slowed it down by as estimated: hours × production ÷ quantity. */
@@ -144,7 +178,8 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
             BigDecimal slowed = quantity.signum() > 0 && hours.signum() > 0
                     ? hours.multiply(labour.get().perHour()).divide(quantity, MathContext.DECIMAL64)
                     : BigDecimal.ONE;
-            return Optional.of(actual.quantity().multiply(slowed).divide(actual.hours().get(), MathContext.DECIMAL64));
+            return Optional.of(
+                    actual.quantity().multiply(slowed).divide(actual.hours().get(), MathContext.DECIMAL64));
         }
 
         private Optional<BigDecimal> factor(Dollars came, Dollars there) {

@@ -15,6 +15,7 @@ public enum RateRule {
     public static final int LAST = 5;
     /** The fewest that make a median. */
     public static final int FEWEST = 3;
+
     private static final BigDecimal PART = new BigDecimal("0.25");
 
     /**
@@ -31,7 +32,8 @@ public enum RateRule {
             }
             return rate;
         }
-        List<BigDecimal> last = actual.subList(Math.max(0, actual.size() - LAST), actual.size()).stream().sorted()
+        List<BigDecimal> last = actual.subList(Math.max(0, actual.size() - LAST), actual.size()).stream()
+                .sorted()
                 .toList();
         int middle = last.size() / 2;
         return last.size() % 2 == 1

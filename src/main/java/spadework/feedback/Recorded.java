@@ -13,7 +13,6 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
-import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffLine;
@@ -50,11 +49,13 @@ record Recorded(Actual actual, Optional<BigDecimal> used) {
             LineItem item = book.get(code);
             all.computeIfAbsent(code, absent -> actual(item, Quotient.of(tons, tonsEach(book, item))));
         });
-        record.loads().filter(loads -> loads > 0).ifPresent(loads -> estimated.keySet().stream()
-                .map(book::get)
-                .filter(item -> item.follows().equals(Optional.of(Measure.HAUL_LOAD)))
-                .forEach(item -> all.computeIfAbsent(
-                        item.code(), absent -> actual(item, BigDecimal.valueOf(loads)))));
+        record.loads()
+                .filter(loads -> loads > 0)
+                .ifPresent(loads -> estimated.keySet().stream()
+                        .map(book::get)
+                        .filter(item -> item.follows().equals(Optional.of(Measure.HAUL_LOAD)))
+                        .forEach(item ->
+                                all.computeIfAbsent(item.code(), absent -> actual(item, BigDecimal.valueOf(loads)))));
         gallons(record, built).forEach((code, gallons) -> {
             used.put(code, gallons);
             all.computeIfAbsent(code, absent -> actual(book.get(code), area(code, built)));
@@ -67,9 +68,18 @@ record Recorded(Actual actual, Optional<BigDecimal> used) {
 
     /** An item that was written down in parts is one item. */
     private static Actual together(Actual a, Actual b) {
-        return new Actual(a.code(), a.quantity().add(b.quantity()), a.unit(),
-                a.hours().flatMap(hours -> b.hours().map(hours::add)).or(a::hours).or(b::hours),
-                a.material().flatMap(paid -> b.material().map(paid::plus)).or(a::material).or(b::material));
+        return new Actual(
+                a.code(),
+                a.quantity().add(b.quantity()),
+                a.unit(),
+                a.hours()
+                        .flatMap(hours -> b.hours().map(hours::add))
+                        .or(a::hours)
+                        .or(b::hours),
+                a.material()
+                        .flatMap(paid -> b.material().map(paid::plus))
+                        .or(a::material)
+                        .or(b::material));
     }
 
     private static Actual actual(LineItem item, BigDecimal quantity) {
@@ -85,7 +95,8 @@ record Recorded(Actual actual, Optional<BigDecimal> used) {
             }
         });
         BigDecimal sum = tons.values().stream().reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal delivered = record.stone().map(stone -> BigDecimal.valueOf(stone.tons())).orElse(BigDecimal.ZERO);
+        BigDecimal delivered =
+                record.stone().map(stone -> BigDecimal.valueOf(stone.tons())).orElse(BigDecimal.ZERO);
         if (delivered.signum() == 0 || sum.signum() == 0) {
             return Map.of();
         }
@@ -124,7 +135,9 @@ record Recorded(Actual actual, Optional<BigDecimal> used) {
 
     private static List<TakeoffLine> coats(Takeoff built) {
         return built.lines().stream()
-                .filter(line -> line.from().filter(from -> from.measure() == Measure.COAT).isPresent())
+                .filter(line -> line.from()
+                        .filter(from -> from.measure() == Measure.COAT)
+                        .isPresent())
                 .toList();
     }
 }

@@ -24,26 +24,39 @@ import spadework.pricebook.PriceBook;
 public record Season(List<JobVariances> jobs) {
 
     public Season {
-        jobs = jobs.stream().sorted(Comparator.comparing(JobVariances::finished)
-                .thenComparing(JobVariances::number)).toList();
+        jobs = jobs.stream()
+                .sorted(Comparator.comparing(JobVariances::finished).thenComparing(JobVariances::number))
+                .toList();
     }
 
     /** An item over all jobs. */
     public record Total(
-            String code, String name, int jobs, Dollars estimate, Dollars actual, Dollars quantityError,
-            Dollars productionError, Dollars priceError) {}
+            String code,
+            String name,
+            int jobs,
+            Dollars estimate,
+            Dollars actual,
+            Dollars quantityError,
+            Dollars productionError,
+            Dollars priceError) {}
 
     /** Every item over all jobs, by code. */
     public List<Total> totals() {
         Map<String, List<Variance>> byCode = new TreeMap<>();
-        jobs.forEach(job -> job.items().forEach(item ->
-                byCode.computeIfAbsent(item.code(), code -> new ArrayList<>()).add(item)));
+        jobs.forEach(job -> job.items()
+                .forEach(item -> byCode.computeIfAbsent(item.code(), code -> new ArrayList<>())
+                        .add(item)));
         return byCode.values().stream().map(Season::total).toList();
     }
 
     private static Total total(List<Variance> items) {
-        return new Total(items.get(0).code(), items.get(0).name(), items.size(), sum(items, Variance::estimate),
-                sum(items, Variance::actual), sum(items, Variance::quantityError),
+        return new Total(
+                items.get(0).code(),
+                items.get(0).name(),
+                items.size(),
+                sum(items, Variance::estimate),
+                sum(items, Variance::actual),
+                sum(items, Variance::quantityError),
                 sum(items, Variance::productionError),
                 sum(items, Variance::priceError));
     }
@@ -69,8 +82,14 @@ public record Season(List<JobVariances> jobs) {
     }
 
     private Optional<Suggestion> production(LineItem item, RateRule rule) {
-        return item.labour().flatMap(labour -> suggestion(item, "labour/perHour", labour.perHour(), rule,
-                variance -> variance.perHour(), rate -> plain(rate) + " " + item.unit().symbol()));
+        return item.labour()
+                .flatMap(labour -> suggestion(
+                        item,
+                        "labour/perHour",
+                        labour.perHour(),
+                        rule,
+                        variance -> variance.perHour(),
+                        rate -> plain(rate) + " " + item.unit().symbol()));
     }
 
     /**
@@ -80,17 +99,30 @@ public record Season(List<JobVariances> jobs) {
     private Optional<Suggestion> material(LineItem item, RateRule rule) {
         Optional<BigDecimal> cost = item.material().map(Material::cost).map(Dollars::amount);
         return cost.filter(amount -> amount.signum() > 0)
-                .flatMap(amount -> suggestion(item, "material/cost", amount, rule,
-                variance -> variance.materialFactor().flatMap(factor -> variance.packageCost().map(then ->
-                        factor.multiply(then.amount(), MathContext.DECIMAL64))),
-                rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
+                .flatMap(amount -> suggestion(
+                        item,
+                        "material/cost",
+                        amount,
+                        rule,
+                        variance -> variance.materialFactor()
+                                .flatMap(factor -> variance.packageCost()
+                                        .map(then -> factor.multiply(then.amount(), MathContext.DECIMAL64))),
+                        rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
     }
 
-    private Optional<Suggestion> suggestion(LineItem item, String what, BigDecimal old, RateRule rule,
-            Function<Variance, Optional<BigDecimal>> rate, Function<BigDecimal, String> spelled) {
+    private Optional<Suggestion> suggestion(
+            LineItem item,
+            String what,
+            BigDecimal old,
+            RateRule rule,
+            Function<Variance, Optional<BigDecimal>> rate,
+            Function<BigDecimal, String> spelled) {
         Map<JobVariances, BigDecimal> rates = new LinkedHashMap<>();
         for (JobVariances job : jobs) {
-            job.items().stream().filter(one -> one.code().equals(item.code())).findFirst().flatMap(rate)
+            job.items().stream()
+                    .filter(one -> one.code().equals(item.code()))
+                    .findFirst()
+                    .flatMap(rate)
                     .ifPresent(value -> rates.put(job, value));
         }
         if (!rule.isEnough(rates.size())) {

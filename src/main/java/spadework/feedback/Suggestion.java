@@ -27,6 +27,11 @@ public record Suggestion(
     /** The reason that the book keeps, with the jobs by number. */
     public String reason() {
         String how = rule == RateRule.MEDIAN ? "median of the last jobs" : "a quarter step for each job";
-        return how + ": " + String.join(", ", evidence.stream().map(one -> one.job() + " " + one.rate()).toList());
+        return how + ": "
+                + String.join(
+                        ", ",
+                        evidence.stream()
+                                .map(one -> one.job() + " " + one.rate())
+                                .toList());
     }
 }

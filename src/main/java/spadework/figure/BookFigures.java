@@ -33,10 +33,10 @@ public final class BookFigures {
     }
 
     Working density(Optional<Density> given) {
-        return given.<Working>map(v -> Inputs.given(
-                        "w", "weight of the stone", v.tonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD))
-                .orElseGet(() -> Listed.of("w", "weight of the stone", book.stoneTonsPerCubicYard(),
-                        Unit.TON_PER_CUBIC_YARD, source()));
+        return given.<Working>map(
+                        v -> Inputs.given("w", "weight of the stone", v.tonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD))
+                .orElseGet(() -> Listed.of(
+                        "w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD, source()));
     }
 
     Working truck(Optional<Volume> given) {

@@ -44,7 +44,7 @@ public final class DepositFigure {
                         new Finding("deposit-duty-above", Severity.MUST, state, Map.of("share", share.text()), cited));
             }
             case ESCROW -> found.add(new Finding("deposit-escrow", Severity.MUST, state, Map.of(), cited));
-            default -> { }
+            default -> {}
         }
         if (limit.isEmpty()) {
             found.add(new Finding("deposit-no-limit-found", Severity.ADVISE, state, Map.of(), cited));
@@ -53,12 +53,10 @@ public final class DepositFigure {
             found.add(new Finding("deposit-unverified", Severity.ADVISE, state, Map.of(), cited));
         }
         String reckoning = reckoning(known.deposit(), price, specialOrder, limit);
-        return Answer.lawful(
-                values, List.of(new Applied(state, reckoning, cited, known.depositStatus())), found);
+        return Answer.lawful(values, List.of(new Applied(state, reckoning, cited, known.depositStatus())), found);
     }
 
-    private static String reckoning(
-            DepositCap cap, Dollars price, Dollars specialOrder, Optional<Dollars> limit) {
+    private static String reckoning(DepositCap cap, Dollars price, Dollars specialOrder, Optional<Dollars> limit) {
         String share = cap.numerator() + "/" + cap.denominator() + " of " + price.text();
         String down = ", rounded down to the cent";
         String rule = switch (cap.kind()) {
@@ -67,10 +65,13 @@ public final class DepositFigure {
             case FRACTION -> share + down;
             case FRACTION_OR_PLUS_SPECIAL_ORDER -> share + down + ", plus special order " + specialOrder.text();
             case GREATER_OF -> "greater of " + share + down + " and special order " + specialOrder.text();
-            case TRIGGER_DUTY -> "no limit, duties above " + share + " = " + cap.share(price).text();
+            case TRIGGER_DUTY ->
+                "no limit, duties above " + share + " = " + cap.share(price).text();
             case ESCROW -> "no limit, payments before substantial completion are held in trust";
         };
-        String scope = cap.from().map(from -> ", where the price is " + from.text() + " or more").orElse("");
+        String scope = cap.from()
+                .map(from -> ", where the price is " + from.text() + " or more")
+                .orElse("");
         return rule + scope + limit.map(most -> " = " + most.text()).orElse("");
     }
 }

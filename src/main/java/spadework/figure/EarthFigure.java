@@ -40,7 +40,8 @@ public final class EarthFigure {
         Optional<Working> c = compacted.map(v -> yards("F", "soil, compacted", v));
         Optional<Working> w = swell.map(v -> share("w", "swell, bank to loose", v));
         Optional<Working> k = shrink.map(v -> share("k", "shrink, bank to compacted", v));
-        int ways = (b.isPresent() ? 1 : 0) + (l.isPresent() && w.isPresent() ? 1 : 0)
+        int ways = (b.isPresent() ? 1 : 0)
+                + (l.isPresent() && w.isPresent() ? 1 : 0)
                 + (c.isPresent() && k.isPresent() ? 1 : 0);
         boolean tells = w.isPresent() || k.isPresent() || l.isPresent() || c.isPresent();
         if (ways != 1 || !tells) {
@@ -50,19 +51,38 @@ public final class EarthFigure {
                 .orElseGet(() -> bankOfCompacted(c.get(), k.get()));
         List<Working> found = new ArrayList<>(List.of(lying));
         if (w.isPresent() || l.isPresent()) {
-            Working hauled = l.orElseGet(() -> Worked.of("Y", "soil, loose",
-                    Earth.loose(lying.number(), w.get().number()), Unit.CUBIC_YARD, "X × (1 + w)", SOURCE, lying,
+            Working hauled = l.orElseGet(() -> Worked.of(
+                    "Y",
+                    "soil, loose",
+                    Earth.loose(lying.number(), w.get().number()),
+                    Unit.CUBIC_YARD,
+                    "X × (1 + w)",
+                    SOURCE,
+                    lying,
                     w.get()));
             found.add(hauled);
             if (w.isEmpty()) {
                 found.add(swell(lying, hauled));
             }
-            found.add(Worked.of("n", "truck loads", Earth.loads(hauled.number(), truck.number()), Unit.LOAD,
-                    "ceil(Y ÷ t)", "whole loads", hauled, truck));
+            found.add(Worked.of(
+                    "n",
+                    "truck loads",
+                    Earth.loads(hauled.number(), truck.number()),
+                    Unit.LOAD,
+                    "ceil(Y ÷ t)",
+                    "whole loads",
+                    hauled,
+                    truck));
         }
         if (k.isPresent() || c.isPresent()) {
-            Working filled = c.orElseGet(() -> Worked.of("F", "soil, compacted",
-                    Earth.compacted(lying.number(), k.get().number()), Unit.CUBIC_YARD, "X × (1 − k)", SOURCE, lying,
+            Working filled = c.orElseGet(() -> Worked.of(
+                    "F",
+                    "soil, compacted",
+                    Earth.compacted(lying.number(), k.get().number()),
+                    Unit.CUBIC_YARD,
+                    "X × (1 − k)",
+                    SOURCE,
+                    lying,
                     k.get()));
             found.add(filled);
             if (k.isEmpty()) {
@@ -73,23 +93,51 @@ public final class EarthFigure {
     }
 
     private static Worked bankOfLoose(Working loose, Working swell) {
-        return Worked.of("X", "soil, bank", Earth.bankOf(loose.number(), swell.number()), Unit.CUBIC_YARD,
-                "Y ÷ (1 + w)", SOURCE, loose, swell);
+        return Worked.of(
+                "X",
+                "soil, bank",
+                Earth.bankOf(loose.number(), swell.number()),
+                Unit.CUBIC_YARD,
+                "Y ÷ (1 + w)",
+                SOURCE,
+                loose,
+                swell);
     }
 
     private static Worked bankOfCompacted(Working compacted, Working shrink) {
-        return Worked.of("X", "soil, bank", Earth.bankFor(compacted.number(), shrink.number()), Unit.CUBIC_YARD,
-                "F ÷ (1 − k)", SOURCE, compacted, shrink);
+        return Worked.of(
+                "X",
+                "soil, bank",
+                Earth.bankFor(compacted.number(), shrink.number()),
+                Unit.CUBIC_YARD,
+                "F ÷ (1 − k)",
+                SOURCE,
+                compacted,
+                shrink);
     }
 
     private static Worked swell(Working bank, Working loose) {
-        return Worked.of("wp", "swell, bank to loose", Earth.swell(loose.number(), bank.number()) * 100, Unit.PERCENT,
-                "(Y ÷ X − 1) × 100", SOURCE, loose, bank);
+        return Worked.of(
+                "wp",
+                "swell, bank to loose",
+                Earth.swell(loose.number(), bank.number()) * 100,
+                Unit.PERCENT,
+                "(Y ÷ X − 1) × 100",
+                SOURCE,
+                loose,
+                bank);
     }
 
     private static Worked shrink(Working bank, Working compacted) {
-        return Worked.of("kp", "shrink, bank to compacted", Earth.shrink(bank.number(), compacted.number()) * 100,
-                Unit.PERCENT, "(1 − F ÷ X) × 100", SOURCE, compacted, bank);
+        return Worked.of(
+                "kp",
+                "shrink, bank to compacted",
+                Earth.shrink(bank.number(), compacted.number()) * 100,
+                Unit.PERCENT,
+                "(1 − F ÷ X) × 100",
+                SOURCE,
+                compacted,
+                bank);
     }
 
     private static Working yards(String symbol, String name, Volume volume) {

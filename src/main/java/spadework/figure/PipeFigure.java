@@ -70,8 +70,7 @@ public final class PipeFigure {
                 ? kind.flatMap(chosen -> chosen.kind().size(diameter.get()))
                 : kind.flatMap(PipeKind.Chosen::size).filter(size -> !solved);
         return sold.<Working>map(Bore::inside)
-                .or(() -> diameter.map(
-                        d -> Inputs.given("D", "inside diameter of the pipe", d.feet(), Unit.FOOT)));
+                .or(() -> diameter.map(d -> Inputs.given("D", "inside diameter of the pipe", d.feet(), Unit.FOOT)));
     }
 
     private static Answer capacity(Working inside, Working slope, Working roughness) {
@@ -81,16 +80,28 @@ public final class PipeFigure {
 
     private static Answer slope(Working inside, Given flow, Working roughness) {
         Worked ratio = Manning.slope(Flow.cfs("Qc", "flow", flow), inside, roughness);
-        Worked percent = Worked.of("Sp", "slope that just carries it", ratio.number() * 100, Unit.PERCENT, "S × 100",
-                "a hundredth is a percent", ratio);
+        Worked percent = Worked.of(
+                "Sp",
+                "slope that just carries it",
+                ratio.number() * 100,
+                Unit.PERCENT,
+                "S × 100",
+                "a hundredth is a percent",
+                ratio);
         return Answer.of(percent, ratio);
     }
 
     private static Answer used(Working inside, Working slope, Given flow, Working roughness) {
         FullPipe full = Manning.full(inside, slope, roughness);
-        Worked share = Worked.of("u", "share of the capacity used", flow.number() / full.gpm().number() * 100,
-                Unit.PERCENT, "Qi ÷ Q × 100", "inflow over capacity",
-                Inputs.given("Qi", flow.name(), flow.number(), flow.unit()), full.gpm());
+        Worked share = Worked.of(
+                "u",
+                "share of the capacity used",
+                flow.number() / full.gpm().number() * 100,
+                Unit.PERCENT,
+                "Qi ÷ Q × 100",
+                "inflow over capacity",
+                Inputs.given("Qi", flow.name(), flow.number(), flow.unit()),
+                full.gpm());
         return Answer.of(full.gpm(), full.cfs(), full.velocity(), share);
     }
 

@@ -29,7 +29,8 @@ public record PipeKind(String name, List<Size> sizes) {
 
     public PipeKind {
         sizes = sizes.stream()
-                .sorted(Comparator.comparing((Size size) -> size.pipe().inside()).thenComparing(Size::code))
+                .sorted(Comparator.comparing((Size size) -> size.pipe().inside())
+                        .thenComparing(Size::code))
                 .toList();
     }
 
@@ -38,10 +39,13 @@ public record PipeKind(String name, List<Size> sizes) {
         Map<String, List<Size>> kinds = new TreeMap<>();
         for (LineItem item : book.items().values()) {
             String kind = SIZE.matcher(item.name()).replaceFirst("");
-            item.pipe().ifPresent(pipe -> kinds.computeIfAbsent(kind, name -> new ArrayList<>())
-                    .add(new Size(item.code(), pipe)));
+            item.pipe()
+                    .ifPresent(pipe -> kinds.computeIfAbsent(kind, name -> new ArrayList<>())
+                            .add(new Size(item.code(), pipe)));
         }
-        return kinds.entrySet().stream().map(kind -> new PipeKind(kind.getKey(), kind.getValue())).toList();
+        return kinds.entrySet().stream()
+                .map(kind -> new PipeKind(kind.getKey(), kind.getValue()))
+                .toList();
     }
 
     /** The kind with that name, or with an item of that code; capitals do not matter. */

@@ -39,22 +39,37 @@ final class PipeSize {
     /** Diameter for a flow in gpm, and the next size of the kind, or of the standard's list without one. */
     static Answer of(Working flow, Working slope, Working roughness, Optional<PipeKind> kind) {
         Worked least = Manning.diameter(Flow.cfs("Qc", "flow", flow), slope, roughness);
-        Worked inches = Worked.of("d", "inside diameter that just carries it", least.number() * 12, Unit.INCH, "D × 12",
-                "12 in a foot", least);
+        Worked inches = Worked.of(
+                "d",
+                "inside diameter that just carries it",
+                least.number() * 12,
+                Unit.INCH,
+                "D × 12",
+                "12 in a foot",
+                least);
         List<Sold> sizes = kind.map(PipeSize::sizes).orElseGet(() -> sizes(roughness));
         Optional<Sold> next = sizes.stream()
                 .filter(size -> size.full(slope).gpm().number() >= flow.number() * (1 - NOISE))
                 .findFirst();
         if (next.isEmpty()) {
             Listed largest = sizes.get(sizes.size() - 1).nominal();
-            return Answer.of(inches).with(List.of(new Finding("no-size-sold", Severity.MUST,
-                    kind.map(PipeKind::name).orElse("pipe"),
-                    Map.of("needed", text(inches), "largest", text(largest)),
-                    largest.source())));
+            return Answer.of(inches)
+                    .with(List.of(new Finding(
+                            "no-size-sold",
+                            Severity.MUST,
+                            kind.map(PipeKind::name).orElse("pipe"),
+                            Map.of("needed", text(inches), "largest", text(largest)),
+                            largest.source())));
         }
         Worked gpm = next.get().full(slope).gpm();
-        Worked carries = new Worked("Qf", "what that size carries, full", gpm.value(), gpm.unit(), gpm.formula(),
-                gpm.source(), gpm.inputs());
+        Worked carries = new Worked(
+                "Qf",
+                "what that size carries, full",
+                gpm.value(),
+                gpm.unit(),
+                gpm.formula(),
+                gpm.source(),
+                gpm.inputs());
         return Answer.of(inches, next.get().nominal(), carries);
     }
 

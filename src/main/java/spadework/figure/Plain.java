@@ -16,7 +16,10 @@ public final class Plain {
 
     /** The figures, one a line, name first. */
     public static List<String> values(Answer answer) {
-        int width = answer.values().stream().mapToInt(value -> value.name().length()).max().orElse(0);
+        int width = answer.values().stream()
+                .mapToInt(value -> value.name().length())
+                .max()
+                .orElse(0);
         List<String> lines = new ArrayList<>();
         for (Value value : answer.values()) {
             lines.add(value.name() + " ".repeat(width - value.name().length() + 2) + text(value));

@@ -21,10 +21,13 @@ public final class RoofFigure {
      * @throws WrongInputs unless two of the three are given
      */
     public static Answer of(Optional<Area> area, Optional<RainRate> rain, Optional<FlowRate> flow) throws WrongInputs {
-        String leftOut =
-                new Inputs().take("area", area).take("rain", rain).take("flow", flow).leftOut();
-        Optional<Given> a = area.map(
-                v -> Inputs.given("A", "area of the roof in plan", v.squareFeet(), Unit.SQUARE_FOOT));
+        String leftOut = new Inputs()
+                .take("area", area)
+                .take("rain", rain)
+                .take("flow", flow)
+                .leftOut();
+        Optional<Given> a =
+                area.map(v -> Inputs.given("A", "area of the roof in plan", v.squareFeet(), Unit.SQUARE_FOOT));
         Optional<Given> i = rain.map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
         Optional<Given> q = flow.map(v -> Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE));
         return switch (leftOut) {
@@ -35,8 +38,15 @@ public final class RoofFigure {
             case "--area" -> Answer.of(Roof.area(q.get(), i.get()));
             default -> {
                 Worked like = Roof.area(q.get(), a.get());
-                yield Answer.of(Worked.of("i", "rain that gives that flow", like.number(), Unit.INCH_PER_HOUR,
-                        like.formula(), like.source(), q.get(), a.get()));
+                yield Answer.of(Worked.of(
+                        "i",
+                        "rain that gives that flow",
+                        like.number(),
+                        Unit.INCH_PER_HOUR,
+                        like.formula(),
+                        like.source(),
+                        q.get(),
+                        a.get()));
             }
         };
     }

@@ -29,9 +29,12 @@ public final class RootsFigure {
      */
     public static Answer of(Optional<Length> trunk, Optional<Length> girth, Optional<Length> radius)
             throws WrongInputs {
-        long count = List.of(trunk, girth, radius).stream().filter(Optional::isPresent).count();
+        long count = List.of(trunk, girth, radius).stream()
+                .filter(Optional::isPresent)
+                .count();
         if (count != 1) {
-            throw new WrongInputs(count == 0 ? "no trunk" : "more than one of them",
+            throw new WrongInputs(
+                    count == 0 ? "no trunk" : "more than one of them",
                     "one of --trunk, --girth, --radius",
                     count == 0 ? "give --trunk \"12 in\"" : "leave all but one out");
         }
@@ -39,8 +42,13 @@ public final class RootsFigure {
         List<Working> byRule = found.subList(found.size() - RootZone.values().length, found.size());
         String range = Figures.inAnswer(least(byRule)) + " to " + Figures.inAnswer(greatest(byRule)) + " "
                 + byRule.get(0).unit().symbol();
-        return Answer.of(found).with(List.of(new Finding("root-rules-differ", Severity.ADVISE, "",
-                Map.of("range", range), "R-01 to R-03 as named; ANSI A300 (R-05, from memory)")));
+        return Answer.of(found)
+                .with(List.of(new Finding(
+                        "root-rules-differ",
+                        Severity.ADVISE,
+                        "",
+                        Map.of("range", range),
+                        "R-01 to R-03 as named; ANSI A300 (R-05, from memory)")));
     }
 
     private static BigDecimal least(List<Working> found) {
@@ -55,20 +63,33 @@ public final class RootsFigure {
         List<Working> found = new ArrayList<>();
         Working diameter;
         if (trunk.isPresent()) {
-            diameter = Inputs.given("t", "trunk, diameter at 4.5 ft", trunk.get().inches(), Unit.INCH);
+            diameter =
+                    Inputs.given("t", "trunk, diameter at 4.5 ft", trunk.get().inches(), Unit.INCH);
         } else {
-            Working around = Inputs.given("c", "girth of the trunk at 4.5 ft", girth.get().inches(), Unit.INCH);
-            Worked across = Worked.of("t", "trunk, diameter at 4.5 ft", RootZone.diameter(girth.get()).inches(),
-                    Unit.INCH, "c ÷ π", "circumference over π (R-04)", around);
+            Working around = Inputs.given(
+                    "c", "girth of the trunk at 4.5 ft", girth.get().inches(), Unit.INCH);
+            Worked across = Worked.of(
+                    "t",
+                    "trunk, diameter at 4.5 ft",
+                    RootZone.diameter(girth.get()).inches(),
+                    Unit.INCH,
+                    "c ÷ π",
+                    "circumference over π (R-04)",
+                    around);
             diameter = across;
             found.add(across);
         }
         Length across = Length.ofInches(diameter.number());
         for (RootZone rule : RootZone.values()) {
-            found.add(Worked.of("r" + (rule.ordinal() + 1), "root zone by " + rule.id() + ", " + rule.source(),
-                    rule.radius(across).feet(), Unit.FOOT, "t × f" + (rule.ordinal() + 1),
+            found.add(Worked.of(
+                    "r" + (rule.ordinal() + 1),
+                    "root zone by " + rule.id() + ", " + rule.source(),
+                    rule.radius(across).feet(),
+                    Unit.FOOT,
+                    "t × f" + (rule.ordinal() + 1),
                     rule.source() + " (" + rule.id() + ")",
-                    diameter, factor(rule)));
+                    diameter,
+                    factor(rule)));
         }
         return found;
     }
@@ -77,15 +98,25 @@ public final class RootsFigure {
         Working distance = Inputs.given("r", "distance from the trunk's middle", radius.feet(), Unit.FOOT);
         List<Working> found = new ArrayList<>();
         for (RootZone rule : RootZone.values()) {
-            found.add(Worked.of("t" + (rule.ordinal() + 1), "trunk whose zone ends there by " + rule.id() + ", "
-                    + rule.source(), rule.trunk(radius).inches(), Unit.INCH, "r ÷ f" + (rule.ordinal() + 1),
-                    rule.source() + " (" + rule.id() + ")", distance, factor(rule)));
+            found.add(Worked.of(
+                    "t" + (rule.ordinal() + 1),
+                    "trunk whose zone ends there by " + rule.id() + ", " + rule.source(),
+                    rule.trunk(radius).inches(),
+                    Unit.INCH,
+                    "r ÷ f" + (rule.ordinal() + 1),
+                    rule.source() + " (" + rule.id() + ")",
+                    distance,
+                    factor(rule)));
         }
         return found;
     }
 
     private static Listed factor(RootZone rule) {
-        return Listed.of("f" + (rule.ordinal() + 1), "radius for each inch of trunk, " + rule.id(), rule.feetPerInch(),
-                Unit.FOOT_PER_INCH, rule.source());
+        return Listed.of(
+                "f" + (rule.ordinal() + 1),
+                "radius for each inch of trunk, " + rule.id(),
+                rule.feetPerInch(),
+                Unit.FOOT_PER_INCH,
+                rule.source());
     }
 }

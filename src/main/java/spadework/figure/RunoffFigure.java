@@ -25,8 +25,7 @@ public final class RunoffFigure {
      * @param c runoff coefficient, above 0, at most 1
      * @throws WrongInputs unless three of the four are given, or if the coefficient comes out above 1
      */
-    public static Answer of(
-            Optional<Area> area, Optional<Double> c, Optional<RainRate> rain, Optional<FlowRate> flow)
+    public static Answer of(Optional<Area> area, Optional<Double> c, Optional<RainRate> rain, Optional<FlowRate> flow)
             throws WrongInputs {
         String leftOut = new Inputs()
                 .take("area", area)
@@ -34,12 +33,11 @@ public final class RunoffFigure {
                 .take("rain", rain)
                 .take("flow", flow)
                 .leftOut();
-        Optional<Worked> a = area.map(v -> Rational.acres(
-                Inputs.given("A", "area", v.squareFeet(), Unit.SQUARE_FOOT)));
+        Optional<Worked> a = area.map(v -> Rational.acres(Inputs.given("A", "area", v.squareFeet(), Unit.SQUARE_FOOT)));
         Optional<Given> k = c.map(v -> Inputs.given("C", "runoff coefficient", v, Unit.NONE));
         Optional<Given> i = rain.map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
-        Optional<Worked> q = flow.map(v -> Flow.cfs("Qc", "flow", Inputs.given(
-                "Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE)));
+        Optional<Worked> q = flow.map(
+                v -> Flow.cfs("Qc", "flow", Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE)));
         return switch (leftOut) {
             case "--flow" -> {
                 Worked cfs = Rational.flow(k.get(), i.get(), a.get());
@@ -47,8 +45,16 @@ public final class RunoffFigure {
             }
             case "--area" -> {
                 Worked acres = over("Aa", "area that gives that flow", Unit.ACRE, q.get(), k.get(), i.get());
-                yield Answer.of(acres, Worked.of("A", acres.name(), acres.number() * LandArea.SQUARE_FEET_PER_ACRE,
-                        Unit.SQUARE_FOOT, "Aa × 43560", "43,560 sf in an acre", acres));
+                yield Answer.of(
+                        acres,
+                        Worked.of(
+                                "A",
+                                acres.name(),
+                                acres.number() * LandArea.SQUARE_FEET_PER_ACRE,
+                                Unit.SQUARE_FOOT,
+                                "Aa × 43560",
+                                "43,560 sf in an acre",
+                                acres));
             }
             case "--rain" ->
                 Answer.of(over("i", "rain that gives that flow", Unit.INCH_PER_HOUR, q.get(), k.get(), a.get()));
@@ -57,13 +63,23 @@ public final class RunoffFigure {
     }
 
     private static Worked over(String symbol, String name, Unit unit, Working flow, Working one, Working other) {
-        return Worked.of(symbol, name, flow.number() / (one.number() * other.number()), unit,
-                flow.symbol() + " ÷ (" + one.symbol() + " × " + other.symbol() + ")", SOURCE, flow, one, other);
+        return Worked.of(
+                symbol,
+                name,
+                flow.number() / (one.number() * other.number()),
+                unit,
+                flow.symbol() + " ÷ (" + one.symbol() + " × " + other.symbol() + ")",
+                SOURCE,
+                flow,
+                one,
+                other);
     }
 
     private static Answer coefficient(Worked c) throws WrongInputs {
         if (c.number() > 1) {
-            throw new WrongInputs("more water than the rain brings, C = " + c.valueText(), "C at most 1",
+            throw new WrongInputs(
+                    "more water than the rain brings, C = " + c.valueText(),
+                    "C at most 1",
                     "check --area, --rain and --flow");
         }
         return Answer.of(c);

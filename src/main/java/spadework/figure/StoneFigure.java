@@ -44,28 +44,59 @@ public final class StoneFigure {
             throws WrongInputs {
         Working density = book.density(given);
         if (section.pipe().compareTo(section.height()) >= 0 || section.pipe().compareTo(section.bottom()) >= 0) {
-            throw new WrongInputs("a pipe as large as the stone around it", "a pipe that lies in the stone",
+            throw new WrongInputs(
+                    "a pipe as large as the stone around it",
+                    "a pipe that lies in the stone",
                     "check --pipe against --bottom and --height");
         }
-        String leftOut = new Inputs().take("length", length).take("tons", weight).leftOut();
+        String leftOut =
+                new Inputs().take("length", length).take("tons", weight).leftOut();
         Worked area = area(section);
         if (leftOut.equals("--length")) {
             return Answer.of(reach(weight.get(), density, area));
         }
         Given l = Inputs.given("L", "length", length.get().feet(), Unit.FOOT);
-        Worked volume = Worked.of("S", "stone in place", l.number() * area.number() / 27, Unit.CUBIC_YARD,
-                "L × As ÷ 27", "length times section, 27 cf in a cubic yard", l, area);
-        Worked tons = Worked.of("T", "weight of the stone", Earth.tons(volume.number(), density.number()), Unit.TON,
-                "S × " + density.symbol(), "volume times weight", volume, density);
+        Worked volume = Worked.of(
+                "S",
+                "stone in place",
+                l.number() * area.number() / 27,
+                Unit.CUBIC_YARD,
+                "L × As ÷ 27",
+                "length times section, 27 cf in a cubic yard",
+                l,
+                area);
+        Worked tons = Worked.of(
+                "T",
+                "weight of the stone",
+                Earth.tons(volume.number(), density.number()),
+                Unit.TON,
+                "S × " + density.symbol(),
+                "volume times weight",
+                volume,
+                density);
         return Answer.of(volume, tons);
     }
 
     private static List<Working> reach(Weight weight, Working density, Worked area) {
         Given tons = Inputs.given("T", "weight of the stone", weight.tons(), Unit.TON);
-        Worked volume = Worked.of("S", "stone in place", Earth.cubicYards(tons.number(), density.number()),
-                Unit.CUBIC_YARD, "T ÷ " + density.symbol(), "weight over weight of a cubic yard", tons, density);
-        Worked length = Worked.of("L", "length that it fills", volume.number() * 27 / area.number(), Unit.FOOT,
-                "S × 27 ÷ As", "volume over section", volume, area);
+        Worked volume = Worked.of(
+                "S",
+                "stone in place",
+                Earth.cubicYards(tons.number(), density.number()),
+                Unit.CUBIC_YARD,
+                "T ÷ " + density.symbol(),
+                "weight over weight of a cubic yard",
+                tons,
+                density);
+        Worked length = Worked.of(
+                "L",
+                "length that it fills",
+                volume.number() * 27 / area.number(),
+                Unit.FOOT,
+                "S × 27 ÷ As",
+                "volume over section",
+                volume,
+                area);
         return List.of(volume, length);
     }
 
@@ -76,11 +107,26 @@ public final class StoneFigure {
         Given projection = feet("p", "projection of the footing", section.projection());
         Given footing = feet("tf", "thickness of the footing", section.footing());
         Given outside = feet("OD", "outside diameter of the pipe", section.pipe());
-        double value = StoneEnvelope.section(width.number(), height.number(), slope.number(), projection.number(),
-                footing.number(), outside.number());
-        return Worked.of("As", "section of the stone without the pipe", value, Unit.SQUARE_FOOT,
-                "B × hs + s × hs^2 ÷ 2 + p × max(hs − tf, 0) − π × OD^2 ÷ 4", "area of a trapezoid less a circle",
-                width, height, slope, projection, footing, outside);
+        double value = StoneEnvelope.section(
+                width.number(),
+                height.number(),
+                slope.number(),
+                projection.number(),
+                footing.number(),
+                outside.number());
+        return Worked.of(
+                "As",
+                "section of the stone without the pipe",
+                value,
+                Unit.SQUARE_FOOT,
+                "B × hs + s × hs^2 ÷ 2 + p × max(hs − tf, 0) − π × OD^2 ÷ 4",
+                "area of a trapezoid less a circle",
+                width,
+                height,
+                slope,
+                projection,
+                footing,
+                outside);
     }
 
     private static Given feet(String symbol, String name, Length value) {

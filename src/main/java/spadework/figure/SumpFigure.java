@@ -42,8 +42,8 @@ public final class SumpFigure {
     public static Answer of(FlowRate inflow, Basin basin, Optional<FlowRate> chosen, BookFigures book) {
         Given in = Inputs.given("Qi", "inflow", inflow.gallonsPerMinute(), Unit.GALLON_PER_MINUTE);
         Worked needed = SumpDesign.pumpRate(in);
-        Working pump = chosen.<Working>map(flow -> Inputs.given(
-                        "Qp", "flow of the chosen pump", flow.gallonsPerMinute(), Unit.GALLON_PER_MINUTE))
+        Working pump = chosen.<Working>map(flow ->
+                        Inputs.given("Qp", "flow of the chosen pump", flow.gallonsPerMinute(), Unit.GALLON_PER_MINUTE))
                 .orElse(needed);
         SumpHead head = SumpHead.of(
                 Inputs.given("hs", "lift", basin.lift().feet(), Unit.FOOT),
@@ -69,38 +69,59 @@ public final class SumpFigure {
         boolean small = basin.pit().inches() < SumpDesign.LEAST_DIAMETER.inches() - 1e-6
                 || depth.inches() < SumpDesign.LEAST_DEPTH.inches() - 1e-6;
         return small
-                ? List.of(new Finding("sump-basin-small", Severity.MUST, "as figured",
-                        Map.of("diameter", basin.pit().text(), "depth", depth.text()), BASIN))
+                ? List.of(new Finding(
+                        "sump-basin-small",
+                        Severity.MUST,
+                        "as figured",
+                        Map.of("diameter", basin.pit().text(), "depth", depth.text()),
+                        BASIN))
                 : List.of();
     }
 
     private static Working depth(Optional<Length> given) {
         return given.<Working>map(depth -> Inputs.given("b", "depth of the basin", depth.inches(), Unit.INCH))
-                .orElseGet(() -> Listed.of("b", "depth of the basin", SumpDesign.LEAST_DEPTH.inches(), Unit.INCH,
+                .orElseGet(() -> Listed.of(
+                        "b",
+                        "depth of the basin",
+                        SumpDesign.LEAST_DEPTH.inches(),
+                        Unit.INCH,
                         "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)"));
     }
 
     private static Worked wanted(Working pump) {
         Worked wanted = SumpDesign.wanted(pump);
         String name = "storage for a cycle of " + (int) SumpDesign.CYCLE_MINUTES + " min";
-        return new Worked(wanted.symbol(), name, wanted.value(), wanted.unit(), wanted.formula(), wanted.source(),
+        return new Worked(
+                wanted.symbol(),
+                name,
+                wanted.value(),
+                wanted.unit(),
+                wanted.formula(),
+                wanted.source(),
                 wanted.inputs());
     }
 
     private static List<Finding> findings(Working inflow, Working pump, Working storage, Working cycle) {
         List<Finding> found = new ArrayList<>();
         if (pump.number() <= inflow.number()) {
-            found.add(new Finding("pump-below-inflow", Severity.MUST, "",
-                    Map.of("pump", text(pump), "inflow", text(inflow)), "inflow against outflow"));
+            found.add(new Finding(
+                    "pump-below-inflow",
+                    Severity.MUST,
+                    "",
+                    Map.of("pump", text(pump), "inflow", text(inflow)),
+                    "inflow against outflow"));
         }
         if (cycle.number() < SumpDesign.CYCLE_MINUTES) {
-            found.add(new Finding("sump-cycle", Severity.ADVISE, "as figured",
+            found.add(new Finding(
+                    "sump-cycle",
+                    Severity.ADVISE,
+                    "as figured",
                     Map.of("cycle", text(cycle), "storage", text(storage), "wanted", text(SumpDesign.wanted(pump))),
                     "UFC 3-240-04A, 10 to 15 min for motors under 20 hp"));
         }
         found.add(new Finding("sump", Severity.MUST, "as figured", Map.of(), BASIN));
-        found.add(new Finding("never-sanitary", Severity.MUST, "", Map.of(),
-                "local sewer ordinances; IPC 1113 (from memory)"));
+        found.add(new Finding(
+                "never-sanitary", Severity.MUST, "", Map.of(), "local sewer ordinances; IPC 1113 (from memory)"));
         return found;
     }
 

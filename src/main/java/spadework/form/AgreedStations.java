@@ -20,8 +20,8 @@ final class AgreedStations {
     static Page changes(Desk desk) {
         Page page = new Page(desk, "changes");
         page.group("changes");
-        RowsTable changes = page.table(
-                Base.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
+        RowsTable changes =
+                page.table(Base.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
         Base change = changes.row();
         page.field(change, "/why", 6);
         page.field(change, "/evidence", 6);
@@ -71,8 +71,15 @@ final class AgreedStations {
         page.field("/asBuilt/loads", 2);
         page.field("/asBuilt/soilFound", 2);
         page.group("built.walls");
-        RowsTable walls = page.table(Base.JOB.inside("/asBuilt/walls"), "/label=2", "/length=3", "/depthStart=3",
-                "/depthEnd=3", "/gallons=3", "/batches=5", "/temperature=6");
+        RowsTable walls = page.table(
+                Base.JOB.inside("/asBuilt/walls"),
+                "/label=2",
+                "/length=3",
+                "/depthStart=3",
+                "/depthEnd=3",
+                "/gallons=3",
+                "/batches=5",
+                "/temperature=6");
         page.table(walls.row().inside("/holdPoints"), "/point=6", "/on=3", "/by=4", "/photo=4");
         page.group("built.pipes");
         page.table(Base.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");

@@ -55,8 +55,11 @@ final class AgreementPage extends Page {
         this.stepping = stepping;
         this.outside = outside;
         this.today = today;
-        looking = new LatestOnly<>("progress", AgreementPage::read, (asked, read) -> show(read), broken ->
-                standing.setText(Words.of("step.broken", broken.getMessage())));
+        looking = new LatestOnly<>(
+                "progress",
+                AgreementPage::read,
+                (asked, read) -> show(read),
+                broken -> standing.setText(Words.of("step.broken", broken.getMessage())));
         group("standing");
         put(standing, "span 12, wmin 100");
         step(Step.ISSUE);
@@ -129,7 +132,7 @@ final class AgreementPage extends Page {
     }
 
     private void issue() {
-        take(Step.ISSUE, job -> new Issuing(desk().office()).issue(job), () -> { });
+        take(Step.ISSUE, job -> new Issuing(desk().office()).issue(job), () -> {});
     }
 
     private void accept() {
@@ -161,23 +164,27 @@ final class AgreementPage extends Page {
     private void take(Step step, Stepping.Step taken, Runnable written) {
         JTextArea told = outcomes.get(step);
         String underWay = Words.of("step.underway");
-        stepping.take(taken, () -> {
-            busy = true;
-            outcomes.values().forEach(area -> tell(area, "", false));
-            tell(told, underWay, false);
-            allow();
-        }, outcome -> {
-            tell(told, OutcomeWords.of(outcome), !OutcomeWords.isDone(outcome));
-            if (OutcomeWords.isDone(outcome)) {
-                written.run();
-            }
-        }, () -> {
-            busy = false;
-            if (told.getText().equals(underWay)) {
-                tell(told, "", false);
-            }
-            look();
-        });
+        stepping.take(
+                taken,
+                () -> {
+                    busy = true;
+                    outcomes.values().forEach(area -> tell(area, "", false));
+                    tell(told, underWay, false);
+                    allow();
+                },
+                outcome -> {
+                    tell(told, OutcomeWords.of(outcome), !OutcomeWords.isDone(outcome));
+                    if (OutcomeWords.isDone(outcome)) {
+                        written.run();
+                    }
+                },
+                () -> {
+                    busy = false;
+                    if (told.getText().equals(underWay)) {
+                        tell(told, "", false);
+                    }
+                    look();
+                });
     }
 
     private void showWarranty() {
@@ -188,8 +195,9 @@ final class AgreementPage extends Page {
     private void printCard() {
         Path job = desk().file().path();
         Path near = job.toAbsolutePath().getParent();
-        outside.folder(this, near).ifPresent(out ->
-                stepping.work(() -> AfterCare.printCards(job, out, today, desk().office()), this::answer));
+        outside.folder(this, near)
+                .ifPresent(out ->
+                        stepping.work(() -> AfterCare.printCards(job, out, today, desk().office()), this::answer));
     }
 
     private void answer(Reply reply) {
@@ -225,9 +233,14 @@ final class AgreementPage extends Page {
     }
 
     private void look() {
-        desk().bid().ifPresentOrElse(
-                bid -> looking.ask(new Question(desk().office(), bid, desk().file().path())),
-                () -> tell(standing, Words.of("papers.faults", desk().faults().size()), false));
+        desk().bid()
+                .ifPresentOrElse(
+                        bid -> looking.ask(
+                                new Question(desk().office(), bid, desk().file().path())),
+                        () -> tell(
+                                standing,
+                                Words.of("papers.faults", desk().faults().size()),
+                                false));
         allow();
     }
 
@@ -237,8 +250,14 @@ final class AgreementPage extends Page {
         offers.show(read.options(), read.contract().isPresent());
         showOrders(read.changes());
         boolean closable = read.waits(Step.CLOSE).isEmpty();
-        tell(open, !closable ? "" : read.open().isEmpty() ? Words.of("open.nothing")
-                : Words.of("open.said") + "\n" + String.join("\n", read.open()), closable && !read.open().isEmpty());
+        tell(
+                open,
+                !closable
+                        ? ""
+                        : read.open().isEmpty()
+                                ? Words.of("open.nothing")
+                                : Words.of("open.said") + "\n" + String.join("\n", read.open()),
+                closable && !read.open().isEmpty());
         allow();
     }
 
@@ -252,9 +271,14 @@ final class AgreementPage extends Page {
         if (!same) {
             orders.removeAllItems();
             choices.forEach(orders::addItem);
-            now.stream().filter(Progress.Order::open).findFirst().map(AgreementPage::choice)
+            now.stream()
+                    .filter(Progress.Order::open)
+                    .findFirst()
+                    .map(AgreementPage::choice)
                     .ifPresent(orders::setSelectedItem);
-            choices.stream().filter(choice -> choice.word().equals(chosen)).findFirst()
+            choices.stream()
+                    .filter(choice -> choice.word().equals(chosen))
+                    .findFirst()
                     .ifPresent(orders::setSelectedItem);
         }
         orders.setVisible(!now.isEmpty());
@@ -267,8 +291,10 @@ final class AgreementPage extends Page {
 
     private Optional<Progress.Order> chosen() {
         String number = orders.getSelectedItem() instanceof Choice choice ? choice.word() : "";
-        return progress.stream().flatMap(read -> read.changes().stream())
-                .filter(one -> Integer.toString(one.number()).equals(number)).findFirst();
+        return progress.stream()
+                .flatMap(read -> read.changes().stream())
+                .filter(one -> Integer.toString(one.number()).equals(number))
+                .findFirst();
     }
 
     private void showOrder() {
@@ -280,9 +306,11 @@ final class AgreementPage extends Page {
     private void allow() {
         boolean faulty = !desk().faults().isEmpty();
         for (Step step : buttons.keySet()) {
-            Optional<String> wait = faulty ? Optional.of(Words.of("papers.faults", desk().faults().size()))
+            Optional<String> wait = faulty
+                    ? Optional.of(Words.of("papers.faults", desk().faults().size()))
                     : progress.flatMap(read -> read.waits(step)).map(why -> Words.of("wait." + why));
-            boolean decided = step == Step.CHANGE && chosen().filter(Progress.Order::open).isEmpty();
+            boolean decided =
+                    step == Step.CHANGE && chosen().filter(Progress.Order::open).isEmpty();
             boolean due = !busy && progress.isPresent() && wait.isEmpty() && !decided;
             tell(waits.get(step), wait.orElse(""), false);
             buttons.get(step).forEach(button -> button.setEnabled(due));
@@ -290,7 +318,8 @@ final class AgreementPage extends Page {
         accepting.enable(buttons.get(Step.ACCEPT).get(0).isEnabled());
         deciding.enable(buttons.get(Step.CHANGE).get(0).isEnabled());
         closing.enable(buttons.get(Step.CLOSE).get(0).isEnabled());
-        boolean warranted = progress.filter(read -> read.certificate().isPresent()).isPresent() && !busy;
+        boolean warranted =
+                progress.filter(read -> read.certificate().isPresent()).isPresent() && !busy;
         show.setEnabled(warranted);
         card.setEnabled(warranted);
     }

@@ -27,8 +27,8 @@ final class BidsTab extends JPanel {
     private final Slip words = new Slip("bids.find", "");
     private final Slip day;
     private final JComboBox<Choice> standing = new JComboBox<>(Stream.concat(
-            Stream.of(new Choice("", Words.of("bids.any"))),
-            Stream.of(Standing.values()).map(one -> new Choice(one.name(), Words.of("standing." + one))))
+                    Stream.of(new Choice("", Words.of("bids.any"))),
+                    Stream.of(Standing.values()).map(one -> new Choice(one.name(), Words.of("standing." + one))))
             .toArray(Choice[]::new));
     private final JLabel told = PlainText.of(new JLabel(" "));
     private final JTextArea unread = Plain.lines("shelf.unread");
@@ -59,8 +59,8 @@ final class BidsTab extends JPanel {
             copy.show(row);
             reprice.show(row);
         });
-        JPanel top = new JPanel(new MigLayout(
-                "insets 2, gap 8, fillx, novisualpadding", "[grow,fill][160!,fill][120!,fill][]"));
+        JPanel top = new JPanel(
+                new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][160!,fill][120!,fill][]"));
         top.add(words.panel(), "top");
         top.add(look.panel(), "top");
         top.add(day.panel(), "top");
@@ -87,11 +87,17 @@ final class BidsTab extends JPanel {
                 Board.Head.text("shelf.bids.number", 3, BidRow::number),
                 Board.Head.text("shelf.bids.standing", 3, row -> Words.of("standing." + row.standing())),
                 Board.Head.figure("shelf.bids.issued", 3, row -> row.issued().toString(), BidRow::issued),
-                Board.Head.figure("shelf.bids.until", 4, row -> until(row, day.get()),
+                Board.Head.figure(
+                        "shelf.bids.until",
+                        4,
+                        row -> until(row, day.get()),
                         row -> row.validUntil().orElse(LocalDate.MIN)),
                 Board.Head.figure("shelf.bids.age", 2, row -> Long.toString(row.age()), BidRow::age),
                 Board.Head.figure("shelf.bids.total", 3, row -> row.total().text(), BidRow::total),
-                Board.Head.figure("shelf.bids.margin", 2, row -> row.margin().map(share -> share + " %").orElse(""),
+                Board.Head.figure(
+                        "shelf.bids.margin",
+                        2,
+                        row -> row.margin().map(share -> share + " %").orElse(""),
                         row -> row.margin().orElse(BigDecimal.ZERO)),
                 Board.Head.text("shelf.bids.customer", 6, BidRow::customer),
                 Board.Head.text("shelf.bids.title", 8, BidRow::title));
@@ -124,7 +130,8 @@ final class BidsTab extends JPanel {
         LocalDate on = day.day().orElseThrow();
         String word = ((Choice) standing.getSelectedItem()).word();
         Optional<Standing> wanted = word.isEmpty() ? Optional.empty() : Optional.of(Standing.valueOf(word));
-        List<String> sought = List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
+        List<String> sought =
+                List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
         Path tree = reach.tree();
         told.setText(Words.of("bids.looking", tree));
         errands.look("bids", () -> BidsDesk.rows(tree, on, wanted, sought), found -> {

@@ -27,7 +27,7 @@ final class Board<R> {
     private final JTable table;
     private final JScrollPane pane;
     private final List<Consumer<Optional<R>>> watchers = new ArrayList<>();
-    private Consumer<R> opened = row -> { };
+    private Consumer<R> opened = row -> {};
     private boolean showing;
 
     /**

@@ -98,8 +98,14 @@ final class BookPane extends JPanel {
     }
 
     private static String said(LineItem item) {
-        return String.join(" ", item.code(), item.name(), item.homeowner(), item.section().heading(),
-                item.follows().map(measure -> measure.trade()).orElse(""), String.join(" ", item.notes()))
+        return String.join(
+                        " ",
+                        item.code(),
+                        item.name(),
+                        item.homeowner(),
+                        item.section().heading(),
+                        item.follows().map(measure -> measure.trade()).orElse(""),
+                        String.join(" ", item.notes()))
                 .toLowerCase(Locale.ROOT);
     }
 
@@ -118,8 +124,13 @@ final class BookPane extends JPanel {
 
     private void tell() {
         about.setVisible(true);
-        about.setText(chosen().map(item -> Words.of("book.told", item.name(), item.homeowner(), item.source().text(),
-                item.source().on())).orElse(Words.of("book.none")));
+        about.setText(chosen().map(item -> Words.of(
+                        "book.told",
+                        item.name(),
+                        item.homeowner(),
+                        item.source().text(),
+                        item.source().on()))
+                .orElse(Words.of("book.none")));
         about.setCaretPosition(0);
     }
 

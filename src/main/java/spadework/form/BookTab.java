@@ -29,12 +29,14 @@ final class BookTab extends JPanel {
     private final Errands errands;
     private final Slip words = new Slip("shelf.find", "");
     private final JCheckBox retired = new JCheckBox(Words.of("shelf.gone"));
-    private final Board<Row> board = new Board<>("shelf.items", List.of(
-            Board.Head.text("shelf.items.code", 4, Row::code),
-            Board.Head.text("shelf.items.what", 7, Row::name),
-            Board.Head.text("shelf.items.unit", 2, Row::unit),
-            Board.Head.text("shelf.items.costs", 6, Row::costs),
-            Board.Head.text("shelf.items.until", 3, Row::until)));
+    private final Board<Row> board = new Board<>(
+            "shelf.items",
+            List.of(
+                    Board.Head.text("shelf.items.code", 4, Row::code),
+                    Board.Head.text("shelf.items.what", 7, Row::name),
+                    Board.Head.text("shelf.items.unit", 2, Row::unit),
+                    Board.Head.text("shelf.items.costs", 6, Row::costs),
+                    Board.Head.text("shelf.items.until", 3, Row::until)));
     private final ItemPane pane;
     private final PastPane past = new PastPane();
     private final UsesPane uses;
@@ -47,7 +49,12 @@ final class BookTab extends JPanel {
 
     /** A row of the list: an item, or an assembly. */
     private record Row(
-            String code, String name, String unit, String costs, String until, Optional<LineItem> item,
+            String code,
+            String name,
+            String unit,
+            String costs,
+            String until,
+            Optional<LineItem> item,
             Optional<Assembly> assembly) {}
 
     /** @param opened told the book whenever it was read */
@@ -104,7 +111,8 @@ final class BookTab extends JPanel {
     }
 
     private void find() {
-        List<String> sought = List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
+        List<String> sought =
+                List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
         List<Row> rows = new ArrayList<>();
         book.ifPresent(one -> {
             one.items(sought, retired.isSelected()).forEach(item -> rows.add(row(item)));
@@ -115,22 +123,42 @@ final class BookTab extends JPanel {
 
     private Row row(LineItem item) {
         List<String> costs = new ArrayList<>();
-        item.material().ifPresent(one -> costs.add(Words.of("shelf.costs.material", one.cost().text(), one.sold())));
-        item.labour().ifPresent(one -> costs.add(Words.of(
-                "shelf.costs.labour", one.perHour().toPlainString(), item.unit().symbol(), one.crew())));
+        item.material()
+                .ifPresent(one ->
+                        costs.add(Words.of("shelf.costs.material", one.cost().text(), one.sold())));
+        item.labour()
+                .ifPresent(one -> costs.add(Words.of(
+                        "shelf.costs.labour",
+                        one.perHour().toPlainString(),
+                        item.unit().symbol(),
+                        one.crew())));
         item.subcontract().ifPresent(one -> costs.add(Words.of("shelf.costs.others", one.text())));
         item.disposal().ifPresent(one -> costs.add(Words.of("shelf.costs.tipping", one.text())));
-        String until = item.retired().map(gone -> Words.of("shelf.items.gone", gone.on()))
-                .or(() -> item.goodUntil().map(last -> item.isStaleOn(reach.today())
-                        ? Words.of("shelf.items.stale", last) : last.toString()))
+        String until = item.retired()
+                .map(gone -> Words.of("shelf.items.gone", gone.on()))
+                .or(() -> item.goodUntil()
+                        .map(last ->
+                                item.isStaleOn(reach.today()) ? Words.of("shelf.items.stale", last) : last.toString()))
                 .orElse("");
-        return new Row(item.code(), item.name(), item.unit().symbol(), String.join("; ", costs), until,
-                Optional.of(item), Optional.empty());
+        return new Row(
+                item.code(),
+                item.name(),
+                item.unit().symbol(),
+                String.join("; ", costs),
+                until,
+                Optional.of(item),
+                Optional.empty());
     }
 
     private static Row row(Assembly assembly) {
-        return new Row(assembly.code(), assembly.name(), assembly.driver().unit().symbol(),
-                Words.of("shelf.costs.assembly", assembly.parts().size()), "", Optional.empty(), Optional.of(assembly));
+        return new Row(
+                assembly.code(),
+                assembly.name(),
+                assembly.driver().unit().symbol(),
+                Words.of("shelf.costs.assembly", assembly.parts().size()),
+                "",
+                Optional.empty(),
+                Optional.of(assembly));
     }
 
     private void showChosen() {
@@ -151,12 +179,21 @@ final class BookTab extends JPanel {
 
     private String told(Assembly assembly) {
         String lines = assembly.parts().stream()
-                .map(part -> Words.of("shelf.part", part.each().toPlainString(), part.item(),
+                .map(part -> Words.of(
+                        "shelf.part",
+                        part.each().toPlainString(),
+                        part.item(),
                         book.flatMap(OpenBook::book)
-                        .flatMap(one -> one.find(part.item())).map(LineItem::name).orElse("")))
+                                .flatMap(one -> one.find(part.item()))
+                                .map(LineItem::name)
+                                .orElse("")))
                 .collect(Collectors.joining("\n"));
-        return Words.of("shelf.assembly", assembly.code(), assembly.name(),
-                assembly.driver().name().toLowerCase(Locale.ROOT).replace('_', ' '), lines,
+        return Words.of(
+                "shelf.assembly",
+                assembly.code(),
+                assembly.name(),
+                assembly.driver().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                lines,
                 String.join("\n", assembly.notes()));
     }
 

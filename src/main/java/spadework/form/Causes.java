@@ -14,7 +14,12 @@ import spadework.finding.Finding;
 final class Causes {
     private static final ResourceBundle PLACES = ResourceBundle.getBundle("spadework.form.causes", Locale.ROOT);
     private static final List<String> LABELLED = List.of(
-            "/walls", "/water/drains", "/water/mains", "/water/roofLines", "/water/downspouts", "/water/outlets",
+            "/walls",
+            "/water/drains",
+            "/water/mains",
+            "/water/roofLines",
+            "/water/downspouts",
+            "/water/outlets",
             "/water/candidates");
 
     private Causes() {}

@@ -13,7 +13,10 @@ record Choice(String word, String shown) {
 
     /** The choice of that word, or one made for a word that is not among them. */
     static Choice of(List<Choice> choices, String word) {
-        return choices.stream().filter(choice -> choice.word.equals(word)).findFirst().orElse(new Choice(word, word));
+        return choices.stream()
+                .filter(choice -> choice.word.equals(word))
+                .findFirst()
+                .orElse(new Choice(word, word));
     }
 
     /** The choices and, if it is not among them, that word. */

@@ -39,9 +39,11 @@ final class ChoiceEntry implements Entry {
     /** What may be chosen, with what each is called; first of all nothing. */
     static List<Choice> choices(Spot spot) {
         List<Choice> choices = new ArrayList<>();
-        choices.add(new Choice("", spot.usual()
-                .map(usual -> Words.of("field.usual", Words.or("choice." + usual, usual)))
-                .orElse(Words.of("choice.open"))));
+        choices.add(new Choice(
+                "",
+                spot.usual()
+                        .map(usual -> Words.of("field.usual", Words.or("choice." + usual, usual)))
+                        .orElse(Words.of("choice.open"))));
         List<String> words = spot.kind() == Kind.YES_OR_NO ? List.of("true", "false") : spot.choices();
         words.forEach(word -> choices.add(new Choice(word, Words.or("choice." + word, word))));
         return choices;

@@ -203,24 +203,32 @@ final class Desk {
 
     /** What is wrong at a place or inside it. */
     List<Fault> faultsIn(String pointer) {
-        return faults.stream().filter(fault -> Pointer.isIn(fault.place().pointer(), pointer)).toList();
+        return faults.stream()
+                .filter(fault -> Pointer.isIn(fault.place().pointer(), pointer))
+                .toList();
     }
 
     /** The same for a field; one whose value stands for its whole group has the group's own faults too. */
     List<Fault> faultsAt(String pointer) {
         String above = Pointer.above(pointer);
-        boolean first = Outline.job().at(above)
-                .filter(spot -> spot.either() && pointer.equals(Pointer.of(above, spot.keys().get(0)))).isPresent();
+        boolean first = Outline.job()
+                .at(above)
+                .filter(spot -> spot.either()
+                        && pointer.equals(Pointer.of(above, spot.keys().get(0))))
+                .isPresent();
         List<Fault> own = new ArrayList<>(faultsIn(pointer));
-        faults.stream().filter(fault -> first && fault.place().pointer().equals(above)).forEach(own::add);
+        faults.stream()
+                .filter(fault -> first && fault.place().pointer().equals(above))
+                .forEach(own::add);
         return own;
     }
 
     /** Findings of the bid, gravest first; a stop that somebody answers for counts as an advice. */
     List<Finding> findings() {
         List<Finding> all = bid.map(Bid::findings).orElse(List.of());
-        List<Finding> sorted = new ArrayList<>(
-                all.stream().filter(f -> f.severity() == Severity.STOP && !isAnswered(f)).toList());
+        List<Finding> sorted = new ArrayList<>(all.stream()
+                .filter(f -> f.severity() == Severity.STOP && !isAnswered(f))
+                .toList());
         all.stream().filter(f -> !sorted.contains(f) && !isAnswered(f)).forEach(sorted::add);
         all.stream().filter(this::isAnswered).forEach(sorted::add);
         return sorted;

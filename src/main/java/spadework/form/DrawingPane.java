@@ -22,8 +22,8 @@ final class DrawingPane extends JPanel {
     private boolean offering;
 
     DrawingPane(Desk desk) {
-        super(new MigLayout("insets 0, gap 4, fill, wrap 1", "[grow,fill]",
-                "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
+        super(new MigLayout(
+                "insets 0, gap 4, fill, wrap 1", "[grow,fill]", "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
         this.desk = desk;
         add(plan, "hmin 80, wmin 80");
         add(walls, "gapleft 6, growx 0");
@@ -53,8 +53,9 @@ final class DrawingPane extends JPanel {
 
     /** Offers what there is to see; the chosen one stays chosen while it is there. */
     private void offer(JComboBox<String> box, String key, Map<List<String>, Scene> drawings) {
-        List<String> names =
-                drawings.keySet().stream().map(labels -> Words.of(key, String.join(", ", labels))).toList();
+        List<String> names = drawings.keySet().stream()
+                .map(labels -> Words.of(key, String.join(", ", labels)))
+                .toList();
         List<String> shown = new ArrayList<>();
         for (int i = 0; i < box.getItemCount(); i++) {
             shown.add(box.getItemAt(i));
@@ -80,6 +81,7 @@ final class DrawingPane extends JPanel {
     }
 
     private static Optional<Scene> chosen(JComboBox<String> box, Optional<Map<List<String>, Scene>> drawings) {
-        return drawings.flatMap(all -> all.values().stream().skip(Math.max(0, box.getSelectedIndex())).findFirst());
+        return drawings.flatMap(all ->
+                all.values().stream().skip(Math.max(0, box.getSelectedIndex())).findFirst());
     }
 }

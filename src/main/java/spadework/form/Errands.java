@@ -55,7 +55,7 @@ final class Errands {
             if (turns.get(what) == turn) {
                 done(errand, show, () -> turns.get(what) == turn);
             } else {
-                later(() -> { });
+                later(() -> {});
             }
         });
     }

@@ -30,34 +30,49 @@ final class FeedbackTab extends JPanel {
     private final JRadioButton season = new JRadioButton(Words.of("feedback.season"), true);
     private final JRadioButton one = new JRadioButton(Words.of("feedback.one"));
     private final JComboBox<Choice> rule = new JComboBox<>(Stream.of(RateRule.values())
-            .map(each -> new Choice(each.name(), Words.of("feedback.rule." + each))).toArray(Choice[]::new));
+            .map(each -> new Choice(each.name(), Words.of("feedback.rule." + each)))
+            .toArray(Choice[]::new));
     private final Slip day;
     private final JTextArea told = Plain.lines("feedback.told");
     private final JTextArea evidence = Plain.lines("feedback.evidence");
     private final JButton accept = Plain.button("feedback.accept", this::accept);
     private final JButton report = Plain.button("feedback.report", this::report);
-    private final Board<Season.Total> totals = new Board<>("feedback.totals", List.of(
-            Board.Head.text("feedback.code", 3, Season.Total::code),
-            Board.Head.text("feedback.name", 8, Season.Total::name),
-            Board.Head.figure("feedback.jobs", 2, row -> Integer.toString(row.jobs()), Season.Total::jobs),
-            Board.Head.figure("feedback.estimate", 3, row -> row.estimate().text(), Season.Total::estimate),
-            Board.Head.figure("feedback.actual", 3, row -> row.actual().text(), Season.Total::actual),
-            Board.Head.figure("feedback.quantity", 3, row -> signed(row.quantityError()), Season.Total::quantityError),
-            Board.Head.figure("feedback.production", 3, row -> signed(row.productionError()),
-                    Season.Total::productionError),
-            Board.Head.figure("feedback.price", 3, row -> signed(row.priceError()), Season.Total::priceError)));
-    private final Board<Suggestion> rates = new Board<>("feedback.rates", List.of(
-            Board.Head.text("feedback.code", 3, Suggestion::code),
-            Board.Head.text("feedback.what", 4, row -> ItemSheet.name(row.what())),
-            Board.Head.text("feedback.from", 3, Suggestion::from),
-            Board.Head.text("feedback.to", 3, Suggestion::to),
-            Board.Head.figure("feedback.jobs", 2, row -> Integer.toString(row.evidence().size()),
-                    row -> row.evidence().size())));
+    private final Board<Season.Total> totals = new Board<>(
+            "feedback.totals",
+            List.of(
+                    Board.Head.text("feedback.code", 3, Season.Total::code),
+                    Board.Head.text("feedback.name", 8, Season.Total::name),
+                    Board.Head.figure("feedback.jobs", 2, row -> Integer.toString(row.jobs()), Season.Total::jobs),
+                    Board.Head.figure(
+                            "feedback.estimate", 3, row -> row.estimate().text(), Season.Total::estimate),
+                    Board.Head.figure("feedback.actual", 3, row -> row.actual().text(), Season.Total::actual),
+                    Board.Head.figure(
+                            "feedback.quantity", 3, row -> signed(row.quantityError()), Season.Total::quantityError),
+                    Board.Head.figure(
+                            "feedback.production",
+                            3,
+                            row -> signed(row.productionError()),
+                            Season.Total::productionError),
+                    Board.Head.figure("feedback.price", 3, row -> signed(row.priceError()), Season.Total::priceError)));
+    private final Board<Suggestion> rates = new Board<>(
+            "feedback.rates",
+            List.of(
+                    Board.Head.text("feedback.code", 3, Suggestion::code),
+                    Board.Head.text("feedback.what", 4, row -> ItemSheet.name(row.what())),
+                    Board.Head.text("feedback.from", 3, Suggestion::from),
+                    Board.Head.text("feedback.to", 3, Suggestion::to),
+                    Board.Head.figure(
+                            "feedback.jobs",
+                            2,
+                            row -> Integer.toString(row.evidence().size()),
+                            row -> row.evidence().size())));
     private boolean loaded;
 
     /** @param moved called when a rate was taken into the book */
     FeedbackTab(Reach reach, Errands errands, Runnable moved) {
-        super(new MigLayout("insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3", "[56%!,fill][grow,fill]",
+        super(new MigLayout(
+                "insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3",
+                "[56%!,fill][grow,fill]",
                 "[][][grow 55,fill][][grow 45,fill][]"));
         this.reach = reach;
         this.errands = errands;
@@ -128,11 +143,16 @@ final class FeedbackTab extends JPanel {
         List<Season.Total> rows = lesson.season().totals();
         totals.show(rows, Season.Total::code);
         rates.show(lesson.suggestions(), row -> row.code() + row.what());
-        String text = rows.isEmpty() ? Words.of("feedback.none", tree) : Words.of("feedback.sum",
-                lesson.season().jobs().size(), sum(rows, Season.Total::estimate).text(),
-                sum(rows, Season.Total::actual).text(),
-                signed(sum(rows, Season.Total::quantityError)), signed(sum(rows, Season.Total::productionError)),
-                signed(sum(rows, Season.Total::priceError)));
+        String text = rows.isEmpty()
+                ? Words.of("feedback.none", tree)
+                : Words.of(
+                        "feedback.sum",
+                        lesson.season().jobs().size(),
+                        sum(rows, Season.Total::estimate).text(),
+                        sum(rows, Season.Total::actual).text(),
+                        signed(sum(rows, Season.Total::quantityError)),
+                        signed(sum(rows, Season.Total::productionError)),
+                        signed(sum(rows, Season.Total::priceError)));
         Plain.say(told, Stream.concat(Stream.of(text), lesson.unread().stream()).collect(Collectors.joining("\n")));
         report.setEnabled(!rows.isEmpty());
         revalidate();
@@ -148,12 +168,25 @@ final class FeedbackTab extends JPanel {
 
     private void showEvidence(Optional<Suggestion> chosen) {
         accept.setEnabled(chosen.isPresent());
-        Plain.say(evidence, chosen.map(rate -> Words.of("feedback.evidence.of", rate.code(), rate.name(),
-                ItemSheet.name(rate.what()), rate.from(), rate.to(), Words.of("feedback.rule." + rate.rule()),
-                rate.evidence().stream()
-                        .map(job -> Words.of("feedback.evidence.job", job.job(), job.finished(),
-                                job.soil(), job.rate()))
-                        .collect(Collectors.joining("\n")))).orElse(""));
+        Plain.say(
+                evidence,
+                chosen.map(rate -> Words.of(
+                                "feedback.evidence.of",
+                                rate.code(),
+                                rate.name(),
+                                ItemSheet.name(rate.what()),
+                                rate.from(),
+                                rate.to(),
+                                Words.of("feedback.rule." + rate.rule()),
+                                rate.evidence().stream()
+                                        .map(job -> Words.of(
+                                                "feedback.evidence.job",
+                                                job.job(),
+                                                job.finished(),
+                                                job.soil(),
+                                                job.rate()))
+                                        .collect(Collectors.joining("\n"))))
+                        .orElse(""));
     }
 
     private void accept() {
@@ -166,8 +199,11 @@ final class FeedbackTab extends JPanel {
         String word = word();
         accept.setEnabled(false);
         errands.run(() -> desk(tree, word).accept(rate, on), reply -> {
-            Plain.say(evidence, reply.done() ? Words.of("feedback.accepted", String.join("\n", reply.out()))
-                    : String.join("\n", reply.err()));
+            Plain.say(
+                    evidence,
+                    reply.done()
+                            ? Words.of("feedback.accepted", String.join("\n", reply.out()))
+                            : String.join("\n", reply.err()));
             if (reply.done()) {
                 moved.run();
                 load();
@@ -182,9 +218,14 @@ final class FeedbackTab extends JPanel {
             return;
         }
         LocalDate on = day.day().orElseThrow();
-        reach.outside().folder(this, reach.tree()).ifPresent(folder ->
-                errands.run(() -> desk(tree, word).print(folder, on, reach.templates()), reply -> Plain.say(told,
-                        reply.out().isEmpty() ? String.join("\n", reply.err())
-                                : Words.of("feedback.printed", String.join(", ", reply.out())))));
+        reach.outside()
+                .folder(this, reach.tree())
+                .ifPresent(folder -> errands.run(
+                        () -> desk(tree, word).print(folder, on, reach.templates()),
+                        reply -> Plain.say(
+                                told,
+                                reply.out().isEmpty()
+                                        ? String.join("\n", reply.err())
+                                        : Words.of("feedback.printed", String.join(", ", reply.out())))));
     }
 }

@@ -88,8 +88,10 @@ final class FieldLook {
 
     /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */
     static String placeholder(Optional<Spot> spot) {
-        return spot.map(s -> s.usual().map(usual -> Words.of("field.usual", usual))
-                .orElse(Words.or("example." + s.kind(), ""))).orElse("");
+        return spot.map(s -> s.usual()
+                        .map(usual -> Words.of("field.usual", usual))
+                        .orElse(Words.or("example." + s.kind(), "")))
+                .orElse("");
     }
 
     /** Words that can be read and copied by keyboard, and never move the page when they change. */

@@ -50,8 +50,8 @@ final class FirstPage extends JFrame {
         this.ready = ready;
         this.jobs = memory.jobs().orElse(Yard.usual());
         this.start = start();
-        JPanel page = new JPanel(new MigLayout(
-                "insets 24 40 24 40, gap 12 8, fillx, wrap 12, hidemode 3", "[grow,fill,sg]".repeat(12)));
+        JPanel page = new JPanel(
+                new MigLayout("insets 24 40 24 40, gap 12 8, fillx, wrap 12, hidemode 3", "[grow,fill,sg]".repeat(12)));
         JLabel heading = new JLabel(Words.of("first.heading"));
         heading.putClientProperty("FlatLaf.styleClass", "h1");
         page.add(heading, "span 8");
@@ -148,7 +148,8 @@ final class FirstPage extends JFrame {
     private Draft company() {
         Draft company = start;
         for (Map.Entry<String, JTextField> field : fields.entrySet()) {
-            company = company.with(field.getKey(), new Value.Text(field.getValue().getText().strip()));
+            company = company.with(
+                    field.getKey(), new Value.Text(field.getValue().getText().strip()));
         }
         return company;
     }
@@ -157,9 +158,11 @@ final class FirstPage extends JFrame {
     private boolean tell() {
         List<Fault> faults = Yard.faultsOfCompany(company().text());
         looks.forEach((pointer, look) -> look.tell(faults.stream()
-                .filter(fault -> Pointer.isIn(fault.place().pointer(), pointer)).toList()));
+                .filter(fault -> Pointer.isIn(fault.place().pointer(), pointer))
+                .toList()));
         List<Fault> elsewhere = new ArrayList<>(faults);
-        elsewhere.removeIf(fault -> fields.keySet().stream().anyMatch(at -> Pointer.isIn(fault.place().pointer(), at)));
+        elsewhere.removeIf(fault -> fields.keySet().stream()
+                .anyMatch(at -> Pointer.isIn(fault.place().pointer(), at)));
         if (!elsewhere.isEmpty()) {
             notice.say(FieldLook.told(elsewhere));
         }

@@ -102,12 +102,13 @@ public final class Forms {
         try {
             JobFile file = JobFile.at(JobFile.of(job));
             Optional<Draft> draft = file.text().isEmpty()
-                    ? Optional.of(Draft.empty()) : file.text().flatMap(Draft::read);
+                    ? Optional.of(Draft.empty())
+                    : file.text().flatMap(Draft::read);
             if (draft.isEmpty()) {
                 return told(Words.of("first.unreadable", file.path(), why(file)));
             }
-            JobWindow window = window(file, file.text().isEmpty()
-                    ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
+            JobWindow window =
+                    window(file, file.text().isEmpty() ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
             file.unsaved().ifPresent(window.saving()::offer);
             return shown(window);
         } catch (IOException unreadable) {
@@ -119,8 +120,11 @@ public final class Forms {
         Answer answer = Office.with(templates).bid(file.path());
         List<Fault> faults = answer instanceof Refusal refusal ? refusal.faults() : List.of();
         // What is only missing does not keep a file from being opened.
-        return faults.stream().filter(fault -> !fault.found().startsWith("no \"")).findFirst()
-                .map(Fault::text).orElse("");
+        return faults.stream()
+                .filter(fault -> !fault.found().startsWith("no \""))
+                .findFirst()
+                .map(Fault::text)
+                .orElse("");
     }
 
     private JFrame told(String words) {
@@ -131,11 +135,16 @@ public final class Forms {
 
     private JobWindow window(JobFile file, History history) {
         Desk desk = new Desk(Office.with(templates), file, history);
-        Path near = Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
-        return new JobWindow(desk, outside, today, new WindowMenu.Jobs(
-                () -> begin(Optional.empty()),
-                () -> outside.open(null, near).ifPresent(this::openJob),
-                this::sample));
+        Path near =
+                Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
+        return new JobWindow(
+                desk,
+                outside,
+                today,
+                new WindowMenu.Jobs(
+                        () -> begin(Optional.empty()),
+                        () -> outside.open(null, near).ifPresent(this::openJob),
+                        this::sample));
     }
 
     private void around(JobWindow window) {
@@ -166,7 +175,8 @@ public final class Forms {
     /** Brings the window forward that shows a job, or opens one. What is not saved in another stays there. */
     private void forward(Path job) {
         Path wanted = JobFile.of(job).toAbsolutePath().normalize();
-        jobs().filter(open -> open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
+        jobs().filter(open ->
+                        open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
                 .findFirst()
                 .ifPresentOrElse(Window::toFront, () -> openJob(job));
     }

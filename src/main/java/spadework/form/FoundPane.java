@@ -86,13 +86,14 @@ final class FoundPane extends JPanel {
         List<Item> found = new ArrayList<>();
         desk.broken().ifPresent(thrown -> found.add(new Item("fault", String.valueOf(thrown.getMessage()), "")));
         for (Fault fault : desk.faults()) {
-            found.add(new Item("fault", where(fault) + FieldLook.told(fault), fault.place().pointer()));
+            found.add(new Item(
+                    "fault", where(fault) + FieldLook.told(fault), fault.place().pointer()));
         }
         for (Finding finding : desk.findings()) {
             boolean answered = desk.isAnswered(finding);
             String grade = finding.severity().name().toLowerCase(Locale.ROOT);
-            String text = desk.office().what(finding) + " " + desk.office().action(finding) + " ["
-                    + finding.citation() + "]";
+            String text =
+                    desk.office().what(finding) + " " + desk.office().action(finding) + " [" + finding.citation() + "]";
             found.add(new Item(answered ? "answered" : grade, text, Causes.of(finding, desk.draft())));
         }
         if (!desk.findings().isEmpty()) {
@@ -124,8 +125,10 @@ final class FoundPane extends JPanel {
             area.setFont(list.getFont());
             area.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
             boolean grave = item.grade().equals("fault") || item.grade().equals("stop");
-            area.setForeground(selected ? list.getSelectionForeground()
-                    : grave ? UIManager.getColor("Spadework.fault") : list.getForeground());
+            area.setForeground(
+                    selected
+                            ? list.getSelectionForeground()
+                            : grave ? UIManager.getColor("Spadework.fault") : list.getForeground());
             area.setBorder(BorderFactory.createCompoundBorder(
                     BorderFactory.createMatteBorder(0, 0, 1, 0, UIManager.getColor("Component.borderColor")),
                     BorderFactory.createEmptyBorder(6, 8, 6, 8)));

@@ -69,8 +69,10 @@ final class ItemGrid extends JTable {
             super.getTableCellRendererComponent(table, value, chosen, focused, row, column);
             boolean changed = column == ItemSheet.THEN && ((ItemSheet) table.getModel()).isChanged(row);
             setFont(changed ? Looks.bold(table.getFont().getSize2D()) : table.getFont());
-            setForeground(chosen ? table.getSelectionForeground()
-                    : changed ? UIManager.getColor("Spadework.water") : table.getForeground());
+            setForeground(
+                    chosen
+                            ? table.getSelectionForeground()
+                            : changed ? UIManager.getColor("Spadework.water") : table.getForeground());
             setToolTipText(value.toString().length() > 30 ? value.toString() : null);
             return this;
         }

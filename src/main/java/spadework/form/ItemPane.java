@@ -62,7 +62,9 @@ final class ItemPane extends JPanel {
         why.add(day.panel(), "top");
         why.add(reason.panel(), "top, wmin 60");
         add(why);
-        add(Plain.row(List.of(Plain.button("shelf.show", this::tryIt), write,
+        add(Plain.row(List.of(
+                Plain.button("shelf.show", this::tryIt),
+                write,
                 Plain.button("shelf.retire", this::giveUp),
                 Plain.button("shelf.like", () -> begin(item)),
                 Plain.button("shelf.new", () -> begin(Optional.empty())))));
@@ -93,9 +95,12 @@ final class ItemPane extends JPanel {
 
     private void showAll() {
         code.panel().setVisible(fresh);
-        head.setText(fresh ? item.map(one -> Words.of("shelf.head.like", one.code())).orElse(Words.of("shelf.head.new"))
-                : item.map(one -> Words.of("shelf.head.item", one.code(), one.name()))
-                        .orElse(Words.of("shelf.head.none")));
+        head.setText(
+                fresh
+                        ? item.map(one -> Words.of("shelf.head.like", one.code()))
+                                .orElse(Words.of("shelf.head.new"))
+                        : item.map(one -> Words.of("shelf.head.item", one.code(), one.name()))
+                                .orElse(Words.of("shelf.head.none")));
         from.setText(fresh ? "" : item.map(this::from).orElse(""));
         showValues();
         Plain.say(moves, "");
@@ -103,11 +108,17 @@ final class ItemPane extends JPanel {
     }
 
     private String from(LineItem one) {
-        String source = Words.of("shelf.source", one.source().text(), one.source().on(),
+        String source = Words.of(
+                "shelf.source",
+                one.source().text(),
+                one.source().on(),
                 one.goodUntil().map(last -> Words.of("shelf.until", last)).orElse(Words.of("shelf.until.open")));
-        String end = one.retired().map(gone -> " " + Words.of("shelf.retired", gone.on(), gone.reason())).orElse("");
-        return source + end + (entry.filter(OpenBook.Entry::bundled).isPresent()
-                ? " " + Words.of("shelf.bundled") : "");
+        String end = one.retired()
+                .map(gone -> " " + Words.of("shelf.retired", gone.on(), gone.reason()))
+                .orElse("");
+        return source
+                + end
+                + (entry.filter(OpenBook.Entry::bundled).isPresent() ? " " + Words.of("shelf.bundled") : "");
     }
 
     private void showValues() {
@@ -176,8 +187,11 @@ final class ItemPane extends JPanel {
     /** Tells what was written. */
     void written(Reply reply) {
         reason.field().setText("");
-        Plain.say(moves, reply.done() ? Words.of("shelf.written", String.join("\n", reply.out()))
-                : String.join("\n", reply.err()));
+        Plain.say(
+                moves,
+                reply.done()
+                        ? Words.of("shelf.written", String.join("\n", reply.out()))
+                        : String.join("\n", reply.err()));
     }
 
     ItemGrid grid() {

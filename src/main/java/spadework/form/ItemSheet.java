@@ -31,8 +31,10 @@ final class ItemSheet extends AbstractTableModel {
                 .map(place -> place.substring(ITEM.length()))
                 .filter(place -> !place.matches("code|(history|retired)(/.*)?"))
                 .filter(place -> isSeries(place) || place.equals(NOTE) || !isSeries(place.replaceAll("/0$", "")))
-                .filter(place -> isSeries(place) || spot(place).filter(spot ->
-                        spot.kind() != Kind.GROUP && spot.kind() != Kind.LIST).isPresent())
+                .filter(place -> isSeries(place)
+                        || spot(place)
+                                .filter(spot -> spot.kind() != Kind.GROUP && spot.kind() != Kind.LIST)
+                                .isPresent())
                 .toList();
     }
 
@@ -58,12 +60,16 @@ final class ItemSheet extends AbstractTableModel {
         shown.clear();
         for (String place : PLACES) {
             if (place.equals(NOTE)) {
-                int notes = (int) values.keySet().stream().filter(key -> key.startsWith("notes/")).count();
+                int notes = (int) values.keySet().stream()
+                        .filter(key -> key.startsWith("notes/"))
+                        .count();
                 IntStream.range(0, notes + (all ? 1 : 0))
                         .forEach(i -> put("notes/" + i, values.getOrDefault("notes/" + i, "")));
             } else if (isSeries(place)) {
-                String words = values.entrySet().stream().filter(value -> value.getKey().startsWith(place + "/"))
-                        .map(Map.Entry::getValue).collect(Collectors.joining(", "));
+                String words = values.entrySet().stream()
+                        .filter(value -> value.getKey().startsWith(place + "/"))
+                        .map(Map.Entry::getValue)
+                        .collect(Collectors.joining(", "));
                 if (all || !words.isEmpty()) {
                     put(place, words);
                 }
@@ -104,7 +110,9 @@ final class ItemSheet extends AbstractTableModel {
         Optional<Spot> spot = spot(place(row));
         return isYesOrNo(place(row))
                 ? List.of("", Words.of("choice.true"), Words.of("choice.false"))
-                : spot.filter(one -> one.kind() == Kind.CHOICE).map(Spot::choices).orElse(List.of());
+                : spot.filter(one -> one.kind() == Kind.CHOICE)
+                        .map(Spot::choices)
+                        .orElse(List.of());
     }
 
     static String name(String place) {
@@ -142,8 +150,11 @@ final class ItemSheet extends AbstractTableModel {
     }
 
     private static String written(String place, String shown) {
-        return !isYesOrNo(place) ? shown : shown.equals(Words.of("choice.true")) ? "true"
-                : shown.equals(Words.of("choice.false")) ? "false" : shown;
+        return !isYesOrNo(place)
+                ? shown
+                : shown.equals(Words.of("choice.true"))
+                        ? "true"
+                        : shown.equals(Words.of("choice.false")) ? "false" : shown;
     }
 
     private static boolean isYesOrNo(String place) {
@@ -153,7 +164,9 @@ final class ItemSheet extends AbstractTableModel {
     @Override
     public void setValueAt(Object value, int row, int column) {
         if (row < shown.size()) {
-            then.put(place(row), value == null ? "" : written(place(row), value.toString().strip()));
+            then.put(
+                    place(row),
+                    value == null ? "" : written(place(row), value.toString().strip()));
             fireTableRowsUpdated(row, row);
         }
     }

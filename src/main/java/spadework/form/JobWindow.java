@@ -26,9 +26,18 @@ import spadework.pricebook.Section;
 
 /** The window of one job: the way on top, the page that is filled in, what comes of it beside, the tally below. */
 final class JobWindow extends JFrame {
-    private static final List<String> NAMES =
-            List.of("people", "walls", "water", "restoration", "price", "terms",
-            "papers", "options", "agreement", "changes", "built");
+    private static final List<String> NAMES = List.of(
+            "people",
+            "walls",
+            "water",
+            "restoration",
+            "price",
+            "terms",
+            "papers",
+            "options",
+            "agreement",
+            "changes",
+            "built");
     private static final int PRICE = 4;
     private static final int PAGE = 0;
     private static final int DRAWING = 1;
@@ -69,20 +78,31 @@ final class JobWindow extends JFrame {
         drawing = new DrawingPane(desk);
         working = new WorkingPane(desk, this::reveal);
         found = new FoundPane(desk, this::reveal);
-        book = new BookPane(() -> desk.bid().map(Bid::book)
-                .or(() -> desk.office().book(desk.file().path())), this::take);
-        PapersPage papers = new PapersPage(
-                desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
+        book = new BookPane(
+                () -> desk.bid()
+                        .map(Bid::book)
+                        .or(() -> desk.office().book(desk.file().path())),
+                this::take);
+        PapersPage papers =
+                new PapersPage(desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
         agreement = new AgreementPage(desk, stepping, outside, today);
-        pages = Stations.of(desk, papers, new PricePage(desk, line -> {
-            beside.setSelectedIndex(WORKING);
-            working.open(line);
-        }), agreement);
-        way = new StationStrip(NAMES.stream().map(name -> Words.of("page." + name)).toList(), this::go);
-        tally = new TallyBar(desk, () -> {
-            beside.setSelectedIndex(WORKING);
-            working.open(-1);
-        }, () -> FoundPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
+        pages = Stations.of(
+                desk,
+                papers,
+                new PricePage(desk, line -> {
+                    beside.setSelectedIndex(WORKING);
+                    working.open(line);
+                }),
+                agreement);
+        way = new StationStrip(
+                NAMES.stream().map(name -> Words.of("page." + name)).toList(), this::go);
+        tally = new TallyBar(
+                desk,
+                () -> {
+                    beside.setSelectedIndex(WORKING);
+                    working.open(-1);
+                },
+                () -> FoundPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
         Keys.anywhere(getRootPane(), "ctrl shift Z", desk::redo);
@@ -224,7 +244,9 @@ final class JobWindow extends JFrame {
     private void take(LineItem item) {
         Draft draft = desk.draft();
         String row = Pointer.of("/items", draft.rows("/items"));
-        String section = item.section() == Section.WALL ? draft.shown("/walls/0/label") : item.section().label();
+        String section = item.section() == Section.WALL
+                ? draft.shown("/walls/0/label")
+                : item.section().label();
         desk.edit(draft.insertedBlank("/items", draft.rows("/items"))
                 .typed(row + "/code", item.code())
                 .typed(row + "/quantity", "1 " + item.unit().symbol())
@@ -237,8 +259,10 @@ final class JobWindow extends JFrame {
         pages.get(at).showAll();
         tally.showAll();
         String name = desk.draft().shown("/title");
-        setTitle(Words.of(desk.history().isSaved() ? "window.title" : "window.title.unsaved",
-                name.isEmpty() ? Words.of("window.unnamed") : name, desk.file().path()));
+        setTitle(Words.of(
+                desk.history().isSaved() ? "window.title" : "window.title.unsaved",
+                name.isEmpty() ? Words.of("window.unnamed") : name,
+                desk.file().path()));
     }
 
     private void showAnswer() {
@@ -257,7 +281,11 @@ final class JobWindow extends JFrame {
         working.showAnswer();
         found.showAnswer();
         book.showAnswer();
-        beside.setTitleAt(FOUND, Words.of("pane.found.count", desk.faults().size() + desk.findings().size()));
+        beside.setTitleAt(
+                FOUND,
+                Words.of(
+                        "pane.found.count",
+                        desk.faults().size() + desk.findings().size()));
     }
 
     private void look(Handout paper) {
@@ -277,16 +305,17 @@ final class JobWindow extends JFrame {
     private void savePaper(Handout paper) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
             Path job = desk.file().path();
-            outside.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf")).ifPresent(target ->
-                    stepping.work(() -> desk.office().save(bid, paper, job, target), this::tell));
+            outside.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
+                    .ifPresent(target -> stepping.work(() -> desk.office().save(bid, paper, job, target), this::tell));
         });
     }
 
     private void letter(List<Handout> papers) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
             Path job = desk.file().path();
-            outside.saveAs(this, job.toAbsolutePath().resolveSibling(Words.of("letter.file"))).ifPresent(target ->
-                    stepping.work(() -> desk.office().letter(bid, papers, job, target), this::tell));
+            outside.saveAs(this, job.toAbsolutePath().resolveSibling(Words.of("letter.file")))
+                    .ifPresent(
+                            target -> stepping.work(() -> desk.office().letter(bid, papers, job, target), this::tell));
         });
     }
 

@@ -53,7 +53,7 @@ final class Keeper {
             String text = desk.draft().text();
             write(() -> {
                 file.keepAside(text);
-                return () -> { };
+                return () -> {};
             });
         }
     }
@@ -81,7 +81,7 @@ final class Keeper {
         pause.stop();
         write(() -> {
             file.dropAside();
-            return () -> { };
+            return () -> {};
         });
     }
 

@@ -16,7 +16,8 @@ final class Machine implements Outside {
 
     @Override
     public Optional<Path> saveAs(Component over, Path suggested) {
-        JFileChooser chooser = new JFileChooser(suggested.toAbsolutePath().getParent().toFile());
+        JFileChooser chooser =
+                new JFileChooser(suggested.toAbsolutePath().getParent().toFile());
         chooser.setSelectedFile(suggested.toFile());
         return chosen(chooser, chooser.showSaveDialog(over));
     }
@@ -56,15 +57,19 @@ final class Machine implements Outside {
             done.run();
             return;
         }
-        Thread printing = new Thread(() -> {
-            try {
-                job.print();
-            } catch (PrinterException refused) {
-                SwingUtilities.invokeLater(() -> { throw new IllegalStateException(refused); });
-            } finally {
-                SwingUtilities.invokeLater(done);
-            }
-        }, "printing");
+        Thread printing = new Thread(
+                () -> {
+                    try {
+                        job.print();
+                    } catch (PrinterException refused) {
+                        SwingUtilities.invokeLater(() -> {
+                            throw new IllegalStateException(refused);
+                        });
+                    } finally {
+                        SwingUtilities.invokeLater(done);
+                    }
+                },
+                "printing");
         printing.setDaemon(true);
         printing.start();
     }

@@ -14,16 +14,37 @@ import spadework.draft.Pointer;
 final class NewRow {
     private static final String LABEL = "/label";
     private static final Map<String, String> PREFIX = Map.of(
-            "/water/drains", "D", "/water/mains", "M", "/water/roofLines", "R", "/water/downspouts", "DS",
-            "/water/outlets", "O", "/water/candidates", "C", "/options", "OP");
+            "/water/drains",
+            "D",
+            "/water/mains",
+            "M",
+            "/water/roofLines",
+            "R",
+            "/water/downspouts",
+            "DS",
+            "/water/outlets",
+            "O",
+            "/water/candidates",
+            "C",
+            "/options",
+            "OP");
     private static final String CHANGES = "/changes";
     private static final List<String> PIPES = List.of("/water/drains", "/water/mains", "/water/roofLines");
 
     /** What a house's walls and a firm's trenches have in common. */
     private static final Map<String, List<String>> AS_ABOVE = Map.of(
-            "/walls", List.of("/kind", "/strip", "/footing/thickness", "/footing/projection", "/finish/system",
-                    "/finish/item", "/finish/dryFilm", "/digging/access", "/digging/bottomWidth",
-                    "/digging/protection"),
+            "/walls",
+                    List.of(
+                            "/kind",
+                            "/strip",
+                            "/footing/thickness",
+                            "/footing/projection",
+                            "/finish/system",
+                            "/finish/item",
+                            "/finish/dryFilm",
+                            "/digging/access",
+                            "/digging/bottomWidth",
+                            "/digging/protection"),
             "/water/mains", List.of("/item", "/trench/width", "/into"),
             "/water/roofLines", List.of("/item", "/trench/width", "/into"),
             "/water/downspouts", List.of("/into"),
@@ -81,7 +102,8 @@ final class NewRow {
     }
 
     private static Optional<String> only(Draft draft, String list) {
-        return draft.rows(list) == 1 ? Optional.of(draft.shown(list + "/0" + LABEL)).filter(l -> !l.isEmpty())
+        return draft.rows(list) == 1
+                ? Optional.of(draft.shown(list + "/0" + LABEL)).filter(l -> !l.isEmpty())
                 : Optional.empty();
     }
 

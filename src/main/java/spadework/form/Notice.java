@@ -39,7 +39,7 @@ final class Notice extends JPanel {
             add(button(answer.key(), answer.act()));
         }
         if (answers.length == 0) {
-            add(button("notice.away", () -> { }));
+            add(button("notice.away", () -> {}));
         }
         setVisible(true);
         revalidate();

@@ -46,6 +46,9 @@ final class OfferBoxes extends JPanel {
 
     /** Labels of those that are ticked, in their order. */
     List<String> taken() {
-        return boxes.entrySet().stream().filter(box -> box.getValue().isSelected()).map(Map.Entry::getKey).toList();
+        return boxes.entrySet().stream()
+                .filter(box -> box.getValue().isSelected())
+                .map(Map.Entry::getKey)
+                .toList();
     }
 }

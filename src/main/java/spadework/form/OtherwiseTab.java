@@ -41,8 +41,8 @@ final class OtherwiseTab extends JPanel {
     private final JTextArea lines = Plain.lines("otherwise.lines");
 
     OtherwiseTab(Reach reach, Errands errands) {
-        super(new MigLayout("insets 8 12 8 12, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]",
-                "[][][][grow,fill][][]"));
+        super(new MigLayout(
+                "insets 8 12 8 12, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][grow,fill][][]"));
         this.reach = reach;
         this.errands = errands;
         table.setName("otherwise.prices");
@@ -57,8 +57,8 @@ final class OtherwiseTab extends JPanel {
             Keys.inside(slip.field(), "ENTER", this::compare);
         });
         cases.add(Plain.button("otherwise.compare", this::compare), "top, gaptop 18");
-        JPanel unsure = new JPanel(new MigLayout(
-                "insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
+        JPanel unsure = new JPanel(
+                new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
         List.of(range, runs, seed).forEach(slip -> {
             unsure.add(slip.panel(), "top, wmin 60");
             Keys.inside(slip.field(), "ENTER", this::range);
@@ -88,7 +88,8 @@ final class OtherwiseTab extends JPanel {
     }
 
     private void compare() {
-        List<String> typed = with.stream().map(Slip::text).filter(text -> !text.isEmpty()).toList();
+        List<String> typed =
+                with.stream().map(Slip::text).filter(text -> !text.isEmpty()).toList();
         bid().ifPresent(bid -> errands.look("beside", () -> Otherwise.beside(bid, typed), beside -> {
             say(beside.faults().stream().map(OtherwiseTab::told).collect(Collectors.joining("\n")));
             if (beside.faults().isEmpty()) {
@@ -108,7 +109,9 @@ final class OtherwiseTab extends JPanel {
 
     private void show(List<List<String>> rows) {
         List<String> heads = Stream.concat(
-                Stream.of(Words.of("otherwise.head")), rows.get(0).stream().skip(1)).toList();
+                        Stream.of(Words.of("otherwise.head")),
+                        rows.get(0).stream().skip(1))
+                .toList();
         prices.setDataVector(rows.stream().skip(1).map(List::toArray).toArray(Object[][]::new), heads.toArray());
         for (int i = 0; i < heads.size(); i++) {
             DefaultTableCellRenderer look = PlainText.inTable();
@@ -125,13 +128,15 @@ final class OtherwiseTab extends JPanel {
             return;
         }
         String typed = range.text();
-        bid().ifPresent(bid -> errands.look("range",
-                () -> Otherwise.range(bid, typed, tries.get().intValue(), from.get()), this::showRange));
+        bid().ifPresent(bid -> errands.look(
+                "range", () -> Otherwise.range(bid, typed, tries.get().intValue(), from.get()), this::showRange));
     }
 
     private void showRange(Reply reply) {
-        Plain.say(lines, (reply.done() ? reply.out() : reply.err()).stream()
-                .map(OtherwiseTab::withoutOption).collect(Collectors.joining("\n")));
+        Plain.say(
+                lines,
+                (reply.done() ? reply.out() : reply.err())
+                        .stream().map(OtherwiseTab::withoutOption).collect(Collectors.joining("\n")));
     }
 
     private static Optional<Long> whole(Slip slip) {

@@ -12,9 +12,13 @@ final class OutcomeWords {
 
     static String of(Outcome outcome) {
         if (outcome instanceof Outcome.Issued issued) {
-            Path folder = issued.files().isEmpty() ? Path.of("") : issued.files().get(0).getParent();
+            Path folder = issued.files().isEmpty()
+                    ? Path.of("")
+                    : issued.files().get(0).getParent();
             return Words.of("outcome.issued", issued.number(), folder)
-                    + lines(issued.files().stream().map(file -> file.getFileName().toString()).toList());
+                    + lines(issued.files().stream()
+                            .map(file -> file.getFileName().toString())
+                            .toList());
         }
         if (outcome instanceof Outcome.Standing standing) {
             return Words.of("outcome.standing", standing.number());
@@ -34,7 +38,8 @@ final class OutcomeWords {
 
     /** Whether what was asked for stands now. */
     static boolean isDone(Outcome outcome) {
-        return outcome instanceof Outcome.Issued || outcome instanceof Outcome.Standing
+        return outcome instanceof Outcome.Issued
+                || outcome instanceof Outcome.Standing
                 || outcome instanceof Outcome.Printed;
     }
 

@@ -95,9 +95,13 @@ class Page extends JPanel implements Scrollable {
     private void showFrozen() {
         boolean signed = desk.draft().at("/accepted").isPresent();
         frozen.setVisible(signed);
-        frozen.setText(signed
-                ? Words.of("frozen.said", desk.draft().shown("/accepted/on"), desk.draft().shown("/accepted/price"))
-                : "");
+        frozen.setText(
+                signed
+                        ? Words.of(
+                                "frozen.said",
+                                desk.draft().shown("/accepted/on"),
+                                desk.draft().shown("/accepted/price"))
+                        : "");
         frozen.setForeground(UIManager.getColor("Spadework.missing"));
     }
 
@@ -150,8 +154,10 @@ class Page extends JPanel implements Scrollable {
     /** Whether a place of the job is on this page. */
     boolean holds(String pointer) {
         String format = pointer.replaceAll("/\\d+(?=/|$)", "/0");
-        return entries.stream().anyMatch(entry -> touches(format, entry.control().getName()))
-                || tables.stream().anyMatch(table -> touches(format, table.table().getName()));
+        return entries.stream()
+                        .anyMatch(entry -> touches(format, entry.control().getName()))
+                || tables.stream()
+                        .anyMatch(table -> touches(format, table.table().getName()));
     }
 
     private static boolean touches(String format, String place) {
@@ -169,9 +175,13 @@ class Page extends JPanel implements Scrollable {
         }
         showAll();
         Optional<Entry> exact = entries.stream()
-                .filter(entry -> entry.pointer().filter(at -> Pointer.isIn(pointer, at)).isPresent()).findFirst();
+                .filter(entry ->
+                        entry.pointer().filter(at -> Pointer.isIn(pointer, at)).isPresent())
+                .findFirst();
         Optional<Entry> inside = entries.stream()
-                .filter(entry -> entry.pointer().filter(at -> Pointer.isIn(at, pointer)).isPresent()).findFirst();
+                .filter(entry ->
+                        entry.pointer().filter(at -> Pointer.isIn(at, pointer)).isPresent())
+                .findFirst();
         if (exact.isPresent()) {
             focus(exact.get().control());
         } else if (!cell && inside.isPresent()) {
@@ -179,7 +189,8 @@ class Page extends JPanel implements Scrollable {
         } else if (!cell) {
             tables.stream()
                     .filter(table -> table.pointer()
-                            .filter(at -> Pointer.isIn(pointer, at) || Pointer.isIn(at, pointer)).isPresent())
+                            .filter(at -> Pointer.isIn(pointer, at) || Pointer.isIn(at, pointer))
+                            .isPresent())
                     .findFirst()
                     .ifPresent(table -> focus(table.table()));
         }

@@ -182,7 +182,9 @@ final class PagePane extends JPanel {
     }
 
     private Sight look(Wish wish) {
-        if (open.isEmpty() || open.get().bid() != wish.bid() || !open.get().paper().equals(wish.paper())) {
+        if (open.isEmpty()
+                || open.get().bid() != wish.bid()
+                || !open.get().paper().equals(wish.paper())) {
             PageView view = PageView.of(pages(wish));
             open.ifPresent(old -> old.view().close());
             open = Optional.of(new Open(wish.bid(), wish.paper(), view));
@@ -217,14 +219,17 @@ final class PagePane extends JPanel {
     private void tell() {
         number.setText(Words.of("page.number", page + 1, pages));
         int stops = desk.bid().map(bid -> bid.openStops().size()).orElse(0);
-        String text = desk.bid().isEmpty() ? Words.of("page.none")
-                : !desk.isCurrent() && !desk.faults().isEmpty() ? Words.of("page.older", desk.faults().size())
-                : stops > 0 ? Words.of("page.stops", stops)
-                : !paper().paper().isForHomeowner() ? Words.of("page.own") : "";
+        String text = desk.bid().isEmpty()
+                ? Words.of("page.none")
+                : !desk.isCurrent() && !desk.faults().isEmpty()
+                        ? Words.of("page.older", desk.faults().size())
+                        : stops > 0
+                                ? Words.of("page.stops", stops)
+                                : !paper().paper().isForHomeowner() ? Words.of("page.own") : "";
         state.setText(text);
         state.setVisible(!text.isEmpty());
-        picture.getAccessibleContext().setAccessibleName(
-                Words.of("page.picture", PapersPage.name(paper()), page + 1, pages));
+        picture.getAccessibleContext()
+                .setAccessibleName(Words.of("page.picture", PapersPage.name(paper()), page + 1, pages));
     }
 
     void close() {
@@ -236,7 +241,8 @@ final class PagePane extends JPanel {
         @Override
         public Dimension getPreferredSize() {
             double screen = getGraphicsConfiguration() == null
-                    ? 1 : getGraphicsConfiguration().getDefaultTransform().getScaleX();
+                    ? 1
+                    : getGraphicsConfiguration().getDefaultTransform().getScaleX();
             return image.map(i -> new Dimension((int) (i.getWidth() / screen), (int) (i.getHeight() / screen)))
                     .orElse(new Dimension(100, 100));
         }

@@ -22,8 +22,8 @@ final class PapersPage extends Page {
 
     private final Acts acts;
     private final JTextArea why = FieldLook.wrapped();
-    private final JPanel rows = new JPanel(
-            new MigLayout("insets 0, gap 10 6, fillx, wrap 12", "[grow,fill,sg]".repeat(12)));
+    private final JPanel rows =
+            new JPanel(new MigLayout("insets 0, gap 10 6, fillx, wrap 12", "[grow,fill,sg]".repeat(12)));
     private final List<Handout> papers = new ArrayList<>();
     private final Map<Handout, JCheckBox> enclosed = new LinkedHashMap<>();
     private final Set<JButton> issuing = new LinkedHashSet<>();
@@ -47,7 +47,8 @@ final class PapersPage extends Page {
         told.setForeground(new JLabel().getForeground());
         told.getAccessibleContext().setAccessibleName(Words.of("letter.told"));
         put(told, "span 8, wmin 100");
-        letter = new JButton(Keys.action(Words.of("letter.make"), () -> acts.letter().accept(chosen())));
+        letter = new JButton(
+                Keys.action(Words.of("letter.make"), () -> acts.letter().accept(chosen())));
         letter.setName("letter");
         letter.getAccessibleContext().setAccessibleName(Words.of("letter.make"));
         put(letter, "span 4");
@@ -57,7 +58,9 @@ final class PapersPage extends Page {
     /** What a paper is called. */
     static String name(Handout paper) {
         String name = Words.of("paper." + paper.paper().file());
-        return paper.change().map(number -> Words.of("paper.numbered", name, number)).orElse(name);
+        return paper.change()
+                .map(number -> Words.of("paper.numbered", name, number))
+                .orElse(name);
     }
 
     private void offer(List<Handout> now) {
@@ -107,8 +110,10 @@ final class PapersPage extends Page {
     }
 
     private List<Handout> chosen() {
-        return papers.stream().filter(paper -> enclosed.containsKey(paper)
-                && enclosed.get(paper).isSelected()).toList();
+        return papers.stream()
+                .filter(paper ->
+                        enclosed.containsKey(paper) && enclosed.get(paper).isSelected())
+                .toList();
     }
 
     @Override
@@ -116,7 +121,8 @@ final class PapersPage extends Page {
         super.showFaults();
         desk().bid().map(Handout::of).ifPresent(this::offer);
         int stops = desk().bid().map(bid -> bid.openStops().size()).orElse(0);
-        String text = !desk().isCurrent() ? Words.of("papers.faults", desk().faults().size())
+        String text = !desk().isCurrent()
+                ? Words.of("papers.faults", desk().faults().size())
                 : stops > 0 ? Words.of("papers.stops", stops) : "";
         why.setText(text);
         why.setVisible(!text.isEmpty());

@@ -11,12 +11,14 @@ import spadework.pricebook.LineItem;
 
 /** What was changed in an item, when and why; the newest first. */
 final class PastPane extends JPanel {
-    private final Board<Step> board = new Board<>("shelf.past", List.of(
-            Board.Head.figure("shelf.past.on", 3, step -> step.on().toString(), Step::on),
-            Board.Head.text("shelf.past.what", 4, Step::what),
-            Board.Head.text("shelf.past.from", 4, Step::from),
-            Board.Head.text("shelf.past.to", 4, Step::to),
-            Board.Head.text("shelf.past.reason", 6, Step::reason)));
+    private final Board<Step> board = new Board<>(
+            "shelf.past",
+            List.of(
+                    Board.Head.figure("shelf.past.on", 3, step -> step.on().toString(), Step::on),
+                    Board.Head.text("shelf.past.what", 4, Step::what),
+                    Board.Head.text("shelf.past.from", 4, Step::from),
+                    Board.Head.text("shelf.past.to", 4, Step::to),
+                    Board.Head.text("shelf.past.reason", 6, Step::reason)));
 
     private record Step(LocalDate on, String what, String from, String to, String reason) {}
 
@@ -34,9 +36,13 @@ final class PastPane extends JPanel {
             if (change.values().isEmpty()) {
                 steps.add(new Step(change.on(), Words.of("shelf.past.added"), "", "", change.reason()));
             }
-            change.values().forEach(value -> steps.add(new Step(change.on(), ItemSheet.name(value.what()),
-                    value.from().orElse(Words.of("shelf.nothing")), value.to().orElse(Words.of("shelf.nothing")),
-                    change.reason())));
+            change.values()
+                    .forEach(value -> steps.add(new Step(
+                            change.on(),
+                            ItemSheet.name(value.what()),
+                            value.from().orElse(Words.of("shelf.nothing")),
+                            value.to().orElse(Words.of("shelf.nothing")),
+                            change.reason())));
         }
         board.show(steps, step -> step);
     }

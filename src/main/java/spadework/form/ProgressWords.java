@@ -10,14 +10,23 @@ final class ProgressWords {
 
     static String of(Progress progress) {
         List<String> said = new ArrayList<>();
-        said.add(progress.proposal().map(issued -> Words.of("stands.issued", issued.number(), issued.on(),
-                        issued.total().map(Object::toString).orElse("?"), issued.until().orElse("?")))
+        said.add(progress.proposal()
+                .map(issued -> Words.of(
+                        "stands.issued",
+                        issued.number(),
+                        issued.on(),
+                        issued.total().map(Object::toString).orElse("?"),
+                        issued.until().orElse("?")))
                 .orElse(Words.of("stands.proposed", progress.total())));
         if (progress.lost()) {
             said.add(Words.of("stands.lost"));
         }
         progress.contract().ifPresent(signed -> {
-            said.add(Words.of("stands.signed", signed.number(), signed.on(), signed.by().orElse("?"),
+            said.add(Words.of(
+                    "stands.signed",
+                    signed.number(),
+                    signed.on(),
+                    signed.by().orElse("?"),
                     signed.total().map(Object::toString).orElse("?")));
             said.add(changes(progress));
             said.add(Words.of("stands.paid", progress.paid(), progress.total(), progress.balance()));
@@ -28,11 +37,16 @@ final class ProgressWords {
     }
 
     private static String changes(Progress progress) {
-        long accepted = progress.changes().stream().filter(Progress.Order::accepted).count();
+        long accepted =
+                progress.changes().stream().filter(Progress.Order::accepted).count();
         long open = progress.changes().stream().filter(Progress.Order::open).count();
         long declined = progress.changes().size() - accepted - open;
-        return Words.of(progress.changes().isEmpty() ? "stands.unchanged" : "stands.changed",
-                accepted, open, declined, progress.total());
+        return Words.of(
+                progress.changes().isEmpty() ? "stands.unchanged" : "stands.changed",
+                accepted,
+                open,
+                declined,
+                progress.total());
     }
 
     /** What a change order does, before anybody decides on it. */

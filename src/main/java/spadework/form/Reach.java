@@ -25,7 +25,11 @@ final class Reach {
      * @param bookMoved prices the jobs of all windows anew, as a book has changed
      */
     record Around(
-            Path tree, Optional<Path> templates, LocalDate today, Outside outside, Consumer<Path> open,
+            Path tree,
+            Optional<Path> templates,
+            LocalDate today,
+            Outside outside,
+            Consumer<Path> open,
             Runnable bookMoved) {}
 
     Reach(Desk desk, Around around) {

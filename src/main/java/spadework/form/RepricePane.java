@@ -27,13 +27,15 @@ final class RepricePane extends JPanel {
     private final Slip day;
     private final Slip start = new Slip("reprice.start", "");
     private final Slip finish = new Slip("reprice.finish", "");
-    private final Board<Moved> board = new Board<>("reprice.moves", List.of(
-            Board.Head.text("reprice.code", 3, Moved::code),
-            Board.Head.text("reprice.section", 4, Moved::section),
-            Board.Head.text("reprice.was", 5, Moved::was),
-            Board.Head.text("reprice.is", 5, Moved::is),
-            Board.Head.figure("reprice.difference", 3, row -> signed(row.difference()), Moved::difference),
-            Board.Head.text("reprice.why", 8, Moved::why)));
+    private final Board<Moved> board = new Board<>(
+            "reprice.moves",
+            List.of(
+                    Board.Head.text("reprice.code", 3, Moved::code),
+                    Board.Head.text("reprice.section", 4, Moved::section),
+                    Board.Head.text("reprice.was", 5, Moved::was),
+                    Board.Head.text("reprice.is", 5, Moved::is),
+                    Board.Head.figure("reprice.difference", 3, row -> signed(row.difference()), Moved::difference),
+                    Board.Head.text("reprice.why", 8, Moved::why)));
     private final JTextArea told = Plain.lines("reprice.told");
     private final JButton look = Plain.button("reprice.look", this::look);
     private final JButton save = Plain.button("reprice.save", this::save);
@@ -43,8 +45,8 @@ final class RepricePane extends JPanel {
     private record Moved(String code, String section, String was, String is, Dollars difference, String why) {}
 
     RepricePane(Reach reach, Errands errands, Runnable saved) {
-        super(new MigLayout("insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]",
-                "[][grow,fill]"));
+        super(new MigLayout(
+                "insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]", "[][grow,fill]"));
         this.errands = errands;
         this.saved = saved;
         day = new Slip("reprice.on", reach.today().toString());
@@ -95,9 +97,14 @@ final class RepricePane extends JPanel {
             return;
         }
         Repricing moved = moves.moved().get();
-        List<Moved> rows = new ArrayList<>(moved.moves().stream().map(RepricePane::row).toList());
+        List<Moved> rows =
+                new ArrayList<>(moved.moves().stream().map(RepricePane::row).toList());
         rows.add(new Moved("", Words.of("reprice.rest"), "", "", moved.rest(), ""));
-        rows.add(new Moved("", Words.of("reprice.total"), moved.before().text(), moved.after().text(),
+        rows.add(new Moved(
+                "",
+                Words.of("reprice.total"),
+                moved.before().text(),
+                moved.after().text(),
                 moved.difference(),
                 Words.of("reprice.days", moves.was().orElseThrow(), on)));
         board.show(rows, row -> row);
@@ -106,17 +113,24 @@ final class RepricePane extends JPanel {
     }
 
     private static Moved row(LineMove move) {
-        String causes = move.causes().stream().map(cause -> Words.of("cause." + cause))
-                .collect(Collectors.joining(", "));
+        String causes =
+                move.causes().stream().map(cause -> Words.of("cause." + cause)).collect(Collectors.joining(", "));
         String changes = move.changes().stream().map(RepricePane::told).collect(Collectors.joining("; "));
-        return new Moved(move.line().code(), move.line().section().name(),
+        return new Moved(
+                move.line().code(),
+                move.line().section().name(),
                 move.before().map(RepricePane::told).orElse(Words.of("shelf.nothing")),
                 move.after().map(RepricePane::told).orElse(Words.of("shelf.nothing")),
-                move.difference(), changes.isEmpty() ? causes : causes + ": " + changes);
+                move.difference(),
+                changes.isEmpty() ? causes : causes + ": " + changes);
     }
 
     private static String told(PricedLine line) {
-        return Words.of("reprice.line", line.quantity().toPlainString(), line.unit().symbol(), line.unitPrice().text(),
+        return Words.of(
+                "reprice.line",
+                line.quantity().toPlainString(),
+                line.unit().symbol(),
+                line.unitPrice().text(),
                 line.price().text());
     }
 
@@ -138,9 +152,15 @@ final class RepricePane extends JPanel {
         Path job = Path.of(bid.get().place());
         forget();
         errands.run(() -> new RepriceDesk().reprice(job, dates, true), reply -> {
-            String text = reply.done() ? Words.of("reprice.saved", dates.issued()) : Words.of("reprice.days.needed",
-                    String.join("\n", reply.err().stream()
-                            .filter(line -> !line.equals(RepriceDesk.NEEDS_DAYS)).toList()));
+            String text = reply.done()
+                    ? Words.of("reprice.saved", dates.issued())
+                    : Words.of(
+                            "reprice.days.needed",
+                            String.join(
+                                    "\n",
+                                    reply.err().stream()
+                                            .filter(line -> !line.equals(RepriceDesk.NEEDS_DAYS))
+                                            .toList()));
             if (reply.done()) {
                 saved.run();
             }

@@ -36,7 +36,8 @@ final class RowsModel extends AbstractTableModel {
 
     /** Where a cell stands. */
     Optional<String> pointer(int row, int column) {
-        return list.at("").map(pointer -> Pointer.of(pointer, row) + columns.get(column).key());
+        return list.at("")
+                .map(pointer -> Pointer.of(pointer, row) + columns.get(column).key());
     }
 
     @Override

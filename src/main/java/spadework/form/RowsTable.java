@@ -63,8 +63,9 @@ final class RowsTable {
         String name = Words.field(list.format());
         table.setName(list.format());
         table.getAccessibleContext().setAccessibleName(name);
-        table.getAccessibleContext().setAccessibleDescription(
-                Outline.job().at(list.format()).map(Spot::help).orElse(""));
+        table.getAccessibleContext()
+                .setAccessibleDescription(
+                        Outline.job().at(list.format()).map(Spot::help).orElse(""));
         table.getSelectionModel().addListSelectionListener(event -> chosenWatchers.forEach(Runnable::run));
         if (made.size() == 1) {
             table.setTableHeader(null);
@@ -129,7 +130,9 @@ final class RowsTable {
     Base row() {
         return new Base(list.format("/0"), () -> {
             int row = table.getSelectedRow();
-            return row < 0 || row >= model.getRowCount() ? Optional.empty() : list.at("").map(p -> Pointer.of(p, row));
+            return row < 0 || row >= model.getRowCount()
+                    ? Optional.empty()
+                    : list.at("").map(p -> Pointer.of(p, row));
         });
     }
 
@@ -177,7 +180,7 @@ final class RowsTable {
         String inRow = pointer.substring(here.length()).replaceFirst("^/\\d+", "");
         return model.columns().stream()
                 .anyMatch(c -> Pointer.isIn(inRow, c.key()) && !(c.key().isEmpty() && !inRow.isEmpty())
-                || Pointer.isIn(c.key(), inRow) && !inRow.isEmpty());
+                        || Pointer.isIn(c.key(), inRow) && !inRow.isEmpty());
     }
 
     /** Chooses the row and, if it is one of the columns, the cell of a place; whether a cell is meant. */
@@ -226,7 +229,8 @@ final class RowsTable {
     }
 
     private void takeOut() {
-        chosen().ifPresent(row -> change(desk.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
+        chosen().ifPresent(row ->
+                change(desk.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
     }
 
     private void paste() {

@@ -33,7 +33,8 @@ final class Saving {
         Optional<Draft> draft = Draft.read(unsaved);
         JobFile file = desk.file();
         if (draft.isPresent() && !draft.get().equals(desk.draft())) {
-            notice.say(Words.of("recover.said"),
+            notice.say(
+                    Words.of("recover.said"),
                     new Notice.Answer("recover.take", () -> desk.edit(draft.get())),
                     new Notice.Answer("recover.leave", () -> keeper.drop(file)));
         }
@@ -46,7 +47,7 @@ final class Saving {
 
     /** Saves the draft as it stands. */
     void save() {
-        save(saved -> { });
+        save(saved -> {});
     }
 
     /**
@@ -77,7 +78,8 @@ final class Saving {
         try {
             JobFile old = desk.file();
             JobFile target = jobs.isEmpty()
-                    ? old : JobFile.at(JobFile.place(jobs.get(), desk.draft().shown("/number")));
+                    ? old
+                    : JobFile.at(JobFile.place(jobs.get(), desk.draft().shown("/number")));
             if (jobs.isPresent() && target.text().isPresent()) {
                 notice.say(Words.of("save.taken", target.path()));
                 return;
@@ -112,17 +114,21 @@ final class Saving {
     void look() {
         if (jobs.isEmpty() && !held) {
             JobFile file = desk.file();
-            keeper.look(file, () -> {
-                if (!held && file == desk.file()) {
-                    changed();
-                }
-            }, () -> { });
+            keeper.look(
+                    file,
+                    () -> {
+                        if (!held && file == desk.file()) {
+                            changed();
+                        }
+                    },
+                    () -> {});
         }
     }
 
     private void changed() {
         JobFile file = desk.file();
-        notice.say(Words.of("changed.said", file.path()),
+        notice.say(
+                Words.of("changed.said", file.path()),
                 new Notice.Answer("changed.take", () -> takeTheirs(file.path())),
                 new Notice.Answer("changed.keep", () -> {
                     Draft draft = desk.draft();

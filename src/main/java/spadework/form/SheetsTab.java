@@ -49,8 +49,8 @@ final class SheetsTab extends JPanel {
         why.add(day.panel(), "top");
         why.add(reason.panel(), "top, wmin 60");
         add(why);
-        add(Plain.row(List.of(Plain.button("sheets.take", () -> take(false)),
-                Plain.button("sheets.supplier", () -> take(true)))));
+        add(Plain.row(List.of(
+                Plain.button("sheets.take", () -> take(false)), Plain.button("sheets.supplier", () -> take(true)))));
         told.setOpaque(false);
         add(told, "wmin 80");
         add(new JScrollPane(lines), "hmin 80, wmin 80");
@@ -64,10 +64,13 @@ final class SheetsTab extends JPanel {
     }
 
     private void export() {
-        errands.run(reach::book, book -> reach.outside()
-                .saveAs(this, book.file().toAbsolutePath().resolveSibling(Words.of("sheets.file")))
-                .ifPresent(target -> errands.run(() -> new BookSheets(book).export(target), reply -> say(
-                        reply, Words.of("sheets.exported", target), reply.err()))));
+        errands.run(
+                reach::book,
+                book -> reach.outside()
+                        .saveAs(this, book.file().toAbsolutePath().resolveSibling(Words.of("sheets.file")))
+                        .ifPresent(target -> errands.run(
+                                () -> new BookSheets(book).export(target),
+                                reply -> say(reply, Words.of("sheets.exported", target), reply.err()))));
     }
 
     private void take(boolean supplier) {
@@ -88,8 +91,12 @@ final class SheetsTab extends JPanel {
             boolean differs = reply.done() && !reply.out().isEmpty();
             pending = differs ? Optional.of(taken) : Optional.empty();
             write.setEnabled(differs);
-            say(reply, differs ? Words.of("sheets.differ", reply.out().size(), taken.file())
-                    : Words.of("sheets.same", taken.file()), reply.out());
+            say(
+                    reply,
+                    differs
+                            ? Words.of("sheets.differ", reply.out().size(), taken.file())
+                            : Words.of("sheets.same", taken.file()),
+                    reply.out());
         });
     }
 
@@ -102,7 +109,9 @@ final class SheetsTab extends JPanel {
     }
 
     private void say(Reply reply, String done, List<String> out) {
-        Plain.say(told, reply.done() ? done : Words.of("sheets.faults", reply.err().size()));
+        Plain.say(
+                told,
+                reply.done() ? done : Words.of("sheets.faults", reply.err().size()));
         Plain.say(lines, String.join("\n", reply.done() ? out : reply.err()));
         revalidate();
     }

@@ -74,7 +74,9 @@ final class Shelf extends JFrame {
         tabs.setSelectedIndex(index);
         load(BOOK);
         showTab();
-        JComponent first = index == BOOK ? bookTab.words().field() : index == BIDS ? bidsTab.words().field() : tabs;
+        JComponent first = index == BOOK
+                ? bookTab.words().field()
+                : index == BIDS ? bidsTab.words().field() : tabs;
         SwingUtilities.invokeLater(first::requestFocusInWindow);
     }
 
@@ -92,7 +94,9 @@ final class Shelf extends JFrame {
 
     private void read(int index) {
         if (index <= FEEDBACK) {
-            List.<Runnable>of(bookTab::load, () -> { }, bidsTab::load, feedbackTab::load).get(index).run();
+            List.<Runnable>of(bookTab::load, () -> {}, bidsTab::load, feedbackTab::load)
+                    .get(index)
+                    .run();
         }
     }
 
@@ -100,7 +104,8 @@ final class Shelf extends JFrame {
         book.setText(Words.of("shelf.file", now.file().toAbsolutePath().normalize()));
         book.setToolTipText(book.getText());
         if (!now.faults().isEmpty()) {
-            failed(String.join("\n", now.faults().stream().map(fault -> fault.text()).toList()));
+            failed(String.join(
+                    "\n", now.faults().stream().map(fault -> fault.text()).toList()));
         }
     }
 

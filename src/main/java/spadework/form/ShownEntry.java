@@ -22,7 +22,11 @@ final class ShownEntry implements Entry {
         String format = base.format(key);
         text.setEditable(false);
         text.setName(format);
-        look = new FieldLook(Words.field(format), false, text, text,
+        look = new FieldLook(
+                Words.field(format),
+                false,
+                text,
+                text,
                 Outline.job().at(format).map(Spot::help).orElse(""));
     }
 

@@ -36,8 +36,8 @@ final class SignedFields {
         JTextField field = new JTextField();
         field.setName(step + " " + key);
         field.putClientProperty("JTextField.placeholderText", Words.or("signed." + key + ".example", ""));
-        FieldLook look = new FieldLook(
-                Words.of("signed." + key), false, field, field, Words.of("signed." + key + ".help"));
+        FieldLook look =
+                new FieldLook(Words.of("signed." + key), false, field, field, Words.of("signed." + key + ".help"));
         fields.put(key, field);
         looks.put(key, look);
         page.put(look.panel(), "span " + wide + ", top, wmin 40");
@@ -55,7 +55,8 @@ final class SignedFields {
             boolean optional = key.endsWith("?");
             String name = key.replace("?", "");
             boolean day = said(name).map(SignedFields::isDay).orElse(optional);
-            looks.get(name).tell(day ? "" : Words.of("signed.day", fields.get(name).getText()));
+            looks.get(name)
+                    .tell(day ? "" : Words.of("signed.day", fields.get(name).getText()));
             all &= day;
         }
         return all;
@@ -77,8 +78,11 @@ final class SignedFields {
 
     /** What was signed, of fields that hold a day. */
     Yes yes() {
-        List<String> by = said("by").stream().flatMap(names -> Stream.of(names.split(";")))
-                .map(String::strip).filter(name -> !name.isEmpty()).toList();
+        List<String> by = said("by").stream()
+                .flatMap(names -> Stream.of(names.split(";")))
+                .map(String::strip)
+                .filter(name -> !name.isEmpty())
+                .toList();
         return new Yes(day("on"), by, said("file"), said("typed"), said("consent"));
     }
 

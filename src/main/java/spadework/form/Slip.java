@@ -50,8 +50,12 @@ final class Slip {
     /** Whether a day stands in it, or nothing where nothing may; it is marked where it is no day. */
     boolean isDay(boolean needed) {
         boolean fits = text().isEmpty() ? !needed : day().isPresent();
-        look.tell(fits ? List.of() : List.of(fault(
-                text().isEmpty() ? Words.of("slip.nothing") : "\"" + text() + "\"", Words.of("slip.day"))));
+        look.tell(
+                fits
+                        ? List.of()
+                        : List.of(fault(
+                                text().isEmpty() ? Words.of("slip.nothing") : "\"" + text() + "\"",
+                                Words.of("slip.day"))));
         return fits;
     }
 

@@ -71,9 +71,11 @@ final class StationStrip extends JPanel {
 
         void count(int now) {
             faults = now;
-            getAccessibleContext().setAccessibleName(
-                    faults == 0 ? Words.of("way.station", index + 1, name)
-                    : Words.of("way.faults", index + 1, name, faults));
+            getAccessibleContext()
+                    .setAccessibleName(
+                            faults == 0
+                                    ? Words.of("way.station", index + 1, name)
+                                    : Words.of("way.faults", index + 1, name, faults));
             repaint();
         }
 

@@ -11,7 +11,11 @@ final class Stations {
         List<Page> agreed = List.of(people(desk), walls(desk), water(desk), restoration(desk), price, terms(desk));
         agreed.forEach(Page::frozenByAcceptance);
         List<Page> pages = new ArrayList<>(agreed);
-        pages.addAll(List.of(papers, AgreedStations.options(desk), agreement, AgreedStations.changes(desk),
+        pages.addAll(List.of(
+                papers,
+                AgreedStations.options(desk),
+                agreement,
+                AgreedStations.changes(desk),
                 AgreedStations.built(desk)));
         return List.copyOf(pages);
     }
@@ -74,8 +78,16 @@ final class Stations {
     }
 
     static void wall(Page page, Base list) {
-        RowsTable walls = page.table(list, "/label=2", "/where=6", "/faces=3", "/from=3",
-                "/length=3", "/depth/start=4", "/depth/end=4", "/kind=3");
+        RowsTable walls = page.table(
+                list,
+                "/label=2",
+                "/where=6",
+                "/faces=3",
+                "/from=3",
+                "/length=3",
+                "/depth/start=4",
+                "/depth/end=4",
+                "/kind=3");
         Base wall = walls.row();
         page.group("condition");
         page.field(wall, "/condition/surface", 2);
@@ -110,24 +122,58 @@ final class Stations {
         page.field("/site/catchment/into", 3);
         page.field("/site/catchment/note", 12);
         page.group("candidates");
-        page.table(Base.JOB.inside("/water/candidates"), "/label=2", "/what=6", "/distance=3", "/level=3",
-                "/permission=5", "/note=5");
+        page.table(
+                Base.JOB.inside("/water/candidates"),
+                "/label=2",
+                "/what=6",
+                "/distance=3",
+                "/level=3",
+                "/permission=5",
+                "/note=5");
         return page;
     }
 
     static void pipes(Page page, Base water) {
         page.group("drains");
-        page.table(water.inside("/drains"), "/label=3", "/along=3", "/teeAt=3", "/into=3", "/startInvert=4",
-                "/endInvert=4", "/teeInvert=4", "/startGrade=4", "/endGrade=4", "/item=4");
+        page.table(
+                water.inside("/drains"),
+                "/label=3",
+                "/along=3",
+                "/teeAt=3",
+                "/into=3",
+                "/startInvert=4",
+                "/endInvert=4",
+                "/teeInvert=4",
+                "/startGrade=4",
+                "/endGrade=4",
+                "/item=4");
         page.group("runs");
         for (String runs : List.of("/mains", "/roofLines")) {
-            page.table(water.inside(runs), "/label=3", "/length=3", "/trench/width=3", "/trench/depth=3", "/bends=3",
-                    "/into=3", "/startInvert=4", "/endInvert=4", "/startGrade=4", "/endGrade=4", "/item=4");
+            page.table(
+                    water.inside(runs),
+                    "/label=3",
+                    "/length=3",
+                    "/trench/width=3",
+                    "/trench/depth=3",
+                    "/bends=3",
+                    "/into=3",
+                    "/startInvert=4",
+                    "/endInvert=4",
+                    "/startGrade=4",
+                    "/endGrade=4",
+                    "/item=4");
         }
         page.table(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3");
         page.group("outlets");
-        RowsTable outlets = page.table(water.inside("/outlets"), "/label=3", "/kind=4", "/what=8", "/level=4",
-                "/waterLevel=4", "/fromHouse=4", "/fromLotLine=4");
+        RowsTable outlets = page.table(
+                water.inside("/outlets"),
+                "/label=3",
+                "/kind=4",
+                "/what=8",
+                "/level=4",
+                "/waterLevel=4",
+                "/fromHouse=4",
+                "/fromLotLine=4");
         page.field(outlets.row(), "/permission", 8);
         page.field(outlets.row(), "/discharge", 4);
         page.group("pit");

@@ -48,7 +48,7 @@ final class Stepping {
 
     /** Work that leaves the job as it is; the answer comes on the window's thread. */
     <T> void work(Work<T> work, Consumer<T> then) {
-        work(work, then, () -> { });
+        work(work, then, () -> {});
     }
 
     private <T> void work(Work<T> work, Consumer<T> then, Runnable always) {
@@ -61,7 +61,8 @@ final class Stepping {
             } catch (IOException refused) {
                 shown = () -> failed.accept(Words.of("file.refused", refused.getMessage()));
             } catch (UncheckedIOException refused) {
-                shown = () -> failed.accept(Words.of("file.refused", refused.getCause().getMessage()));
+                shown = () -> failed.accept(
+                        Words.of("file.refused", refused.getCause().getMessage()));
             } catch (RuntimeException broken) {
                 shown = () -> failed.accept(Words.of("step.broken", broken.getMessage()));
             }
@@ -89,18 +90,22 @@ final class Stepping {
             Path file = desk.file().path();
             saving.hold(true);
             begun.run();
-            work(() -> {
-                Outcome outcome = step.take(file);
-                JobFile now = JobFile.at(file);
-                return new Taken(outcome, now, now.text().flatMap(Draft::read));
-            }, taken -> {
-                taken.written().filter(written -> !written.equals(saved)).ifPresent(written ->
-                        desk.agreed(taken.file(), written, withTyped(saved, written)));
-                then.accept(taken.outcome());
-            }, () -> {
-                saving.hold(false);
-                ended.run();
-            });
+            work(
+                    () -> {
+                        Outcome outcome = step.take(file);
+                        JobFile now = JobFile.at(file);
+                        return new Taken(outcome, now, now.text().flatMap(Draft::read));
+                    },
+                    taken -> {
+                        taken.written()
+                                .filter(written -> !written.equals(saved))
+                                .ifPresent(written -> desk.agreed(taken.file(), written, withTyped(saved, written)));
+                        then.accept(taken.outcome());
+                    },
+                    () -> {
+                        saving.hold(false);
+                        ended.run();
+                    });
         });
     }
 

@@ -54,13 +54,17 @@ final class TallyBar extends JPanel {
     void showAll() {
         total.setFont(Looks.bold(22));
         String amount = desk.total().map(Dollars::text).orElse(Words.of("tally.none"));
-        boolean old = !desk.isCurrent() && desk.total().isPresent() && !desk.faults().isEmpty();
+        boolean old =
+                !desk.isCurrent() && desk.total().isPresent() && !desk.faults().isEmpty();
         total.setText(amount);
         Color faded = UIManager.getColor("Label.disabledForeground");
         total.setForeground(old ? faded : UIManager.getColor("Label.foreground"));
         total.getAccessibleContext().setAccessibleName(Words.of("tally.total", amount));
         total.setToolTipText(Words.of("tally.total.help"));
-        change.setText(old ? Words.of("tally.older") : desk.change().map(TallyBar::changed).orElse(""));
+        change.setText(
+                old
+                        ? Words.of("tally.older")
+                        : desk.change().map(TallyBar::changed).orElse(""));
         List<FoundPane.Item> found = FoundPane.items(desk);
         Optional<FoundPane.Item> first = found.stream().findFirst();
         String text = first.map(item -> Words.of("grade." + item.grade(), item.text()))
@@ -68,8 +72,11 @@ final class TallyBar extends JPanel {
         int more = Math.max(0, found.size() - 1);
         gravest.setText(more > 0 ? Words.of("tally.more", text, more) : text);
         gravest.setToolTipText(null);
-        gravest.setForeground(first.filter(i -> i.grade().equals("fault") || i.grade().equals("stop")).isPresent()
-                ? UIManager.getColor("Spadework.fault") : UIManager.getColor("Label.foreground"));
+        gravest.setForeground(
+                first.filter(i -> i.grade().equals("fault") || i.grade().equals("stop"))
+                                .isPresent()
+                        ? UIManager.getColor("Spadework.fault")
+                        : UIManager.getColor("Label.foreground"));
         gravest.getAccessibleContext().setAccessibleName(Words.of("tally.gravest", text));
         saved.setText(Words.of(desk.history().isSaved() ? "tally.saved" : "tally.unsaved"));
         saved.setForeground(desk.history().isSaved() ? faded : UIManager.getColor("Spadework.missing"));

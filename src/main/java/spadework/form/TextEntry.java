@@ -40,7 +40,8 @@ final class TextEntry implements Entry {
         text.putClientProperty("JTextField.placeholderText", FieldLook.placeholder(spot));
         JComponent shown = lines ? new JScrollPane(text) : text;
         boolean needed = spot.filter(Spot::needed).isPresent();
-        look = new FieldLook(Words.field(format), needed, text, shown, spot.map(Spot::help).orElse(""));
+        look = new FieldLook(
+                Words.field(format), needed, text, shown, spot.map(Spot::help).orElse(""));
         Typing.in(text, this::type);
         text.addFocusListener(new FocusAdapter() {
             @Override
@@ -97,8 +98,10 @@ final class TextEntry implements Entry {
         Optional<String> pointer = pointer();
         text.setEnabled(pointer.isPresent());
         // Another spelling of what the draft says already, as "A, " for "A", stays while it is being typed.
-        boolean same = typed && text.isFocusOwner()
-                && pointer.filter(p -> desk.draft().typed(p, text.getText()).equals(desk.draft())).isPresent();
+        boolean same = typed
+                && text.isFocusOwner()
+                && pointer.filter(p -> desk.draft().typed(p, text.getText()).equals(desk.draft()))
+                        .isPresent();
         if (!same) {
             show(pointer.map(desk.draft()::shown).orElse(""));
         }

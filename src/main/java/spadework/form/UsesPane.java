@@ -16,15 +16,23 @@ final class UsesPane extends JPanel {
     private final Errands errands;
     private final JLabel told = PlainText.of(new JLabel(" "));
     private final JTextArea unread = Plain.lines("shelf.unread");
-    private final Board<Use> board = new Board<>("shelf.uses", List.of(
-            Board.Head.text("shelf.bids.number", 4, Use::number),
-            Board.Head.text("shelf.bids.standing", 3, use -> Words.of("standing." + use.standing())),
-            Board.Head.figure("shelf.bids.issued", 3, use -> use.issued().toString(), Use::issued),
-            Board.Head.figure("shelf.uses.quantity", 3,
-                    use -> use.quantity().toPlainString() + " " + use.unit().symbol(), Use::quantity),
-            Board.Head.figure("shelf.uses.each", 3, use -> use.unitPrice().text(), Use::unitPrice),
-            Board.Head.figure("shelf.uses.price", 3, use -> use.price().text(), Use::price),
-            Board.Head.text("shelf.uses.section", 5, Use::section)));
+    private final Board<Use> board = new Board<>(
+            "shelf.uses",
+            List.of(
+                    Board.Head.text("shelf.bids.number", 4, Use::number),
+                    Board.Head.text("shelf.bids.standing", 3, use -> Words.of("standing." + use.standing())),
+                    Board.Head.figure(
+                            "shelf.bids.issued", 3, use -> use.issued().toString(), Use::issued),
+                    Board.Head.figure(
+                            "shelf.uses.quantity",
+                            3,
+                            use -> use.quantity().toPlainString() + " "
+                                    + use.unit().symbol(),
+                            Use::quantity),
+                    Board.Head.figure(
+                            "shelf.uses.each", 3, use -> use.unitPrice().text(), Use::unitPrice),
+                    Board.Head.figure("shelf.uses.price", 3, use -> use.price().text(), Use::price),
+                    Board.Head.text("shelf.uses.section", 5, Use::section)));
     private Optional<String> shown = Optional.empty();
 
     UsesPane(Reach reach, Errands errands) {
@@ -37,7 +45,8 @@ final class UsesPane extends JPanel {
         add(told, "wmin 80");
         add(board.pane(), "hmin 80, wmin 80");
         add(unread, "wmin 80");
-        add(Plain.row(List.of(Plain.button("shelf.uses.open", () -> board.chosen().ifPresent(this::open)))));
+        add(Plain.row(
+                List.of(Plain.button("shelf.uses.open", () -> board.chosen().ifPresent(this::open)))));
         reach.onTree(() -> shown = Optional.empty());
     }
 
@@ -52,7 +61,8 @@ final class UsesPane extends JPanel {
         }
         shown = code;
         board.show(List.of(), Use::place);
-        told.setText(code.map(one -> Words.of("shelf.uses.looking", one, reach.tree())).orElse(" "));
+        told.setText(code.map(one -> Words.of("shelf.uses.looking", one, reach.tree()))
+                .orElse(" "));
         code.ifPresent(one -> errands.look("uses", () -> BidsDesk.uses(one, reach.tree()), found -> {
             board.show(found.rows(), use -> use);
             told.setText(Words.of("shelf.uses.found", one, found.rows().size(), reach.tree()));

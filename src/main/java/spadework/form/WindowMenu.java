@@ -10,6 +10,7 @@ import javax.swing.KeyStroke;
 final class WindowMenu {
     /** The keys of the pages, in their order. */
     private static final String STATIONS = "1234567890-";
+
     private static final int PANES = 5;
     private static final List<String> SHELF = List.of("book", "sheets", "bids", "feedback", "otherwise");
     private static final List<String> SHELF_KEYS = List.of("B", "W", "O", "F", "P");

@@ -32,13 +32,18 @@ final class Words {
 
     /** What a field at a place of the job is called. */
     static String field(String pointer) {
-        return of(keys("field", pointer).stream().filter(BUNDLE::containsKey).findFirst()
+        return of(keys("field", pointer).stream()
+                .filter(BUNDLE::containsKey)
+                .findFirst()
                 .orElse(keys("field", pointer).get(0)));
     }
 
     /** What the head of its column is called, where the field's name is too long for one. */
     static Optional<String> column(String pointer) {
-        return keys("column", pointer).stream().filter(BUNDLE::containsKey).findFirst().map(BUNDLE::getString);
+        return keys("column", pointer).stream()
+                .filter(BUNDLE::containsKey)
+                .findFirst()
+                .map(BUNDLE::getString);
     }
 
     /**

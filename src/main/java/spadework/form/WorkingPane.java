@@ -65,8 +65,8 @@ final class WorkingPane extends JPanel {
 
     private void go() {
         TreePath path = tree.getSelectionPath();
-        if (path != null && ((DefaultMutableTreeNode) path.getLastPathComponent())
-                .getUserObject() instanceof Step step) {
+        if (path != null
+                && ((DefaultMutableTreeNode) path.getLastPathComponent()).getUserObject() instanceof Step step) {
             step.cause().ifPresent(reveal);
         }
     }
@@ -87,7 +87,8 @@ final class WorkingPane extends JPanel {
         }
         shown = Optional.of(bid);
         DefaultMutableTreeNode root = new DefaultMutableTreeNode();
-        DefaultMutableTreeNode total = node(Words.of("working.total", bid.total().text()));
+        DefaultMutableTreeNode total =
+                node(Words.of("working.total", bid.total().text()));
         bid.quote().buildUp().forEach(step -> total.add(working(step)));
         root.add(total);
         for (int i = 0; i < bid.quote().lines().size(); i++) {
@@ -100,7 +101,10 @@ final class WorkingPane extends JPanel {
     /** The taken-off line that a priced line prices: both lists have the same order. */
     private static Optional<TakeoffLine> takenOff(Bid bid, int index) {
         List<TakeoffLine> lines = bid.takeoff().lines();
-        return index < lines.size() && lines.get(index).code().equals(bid.quote().lines().get(index).code())
+        return index < lines.size()
+                        && lines.get(index)
+                                .code()
+                                .equals(bid.quote().lines().get(index).code())
                 ? Optional.of(lines.get(index))
                 : Optional.empty();
     }
@@ -111,7 +115,8 @@ final class WorkingPane extends JPanel {
             if (shown.isEmpty() || shown.get() != bid) {
                 show(bid);
             }
-            DefaultMutableTreeNode root = (DefaultMutableTreeNode) tree.getModel().getRoot();
+            DefaultMutableTreeNode root =
+                    (DefaultMutableTreeNode) tree.getModel().getRoot();
             if (line + 1 < root.getChildCount()) {
                 DefaultMutableTreeNode node = (DefaultMutableTreeNode) root.getChildAt(line + 1);
                 TreePath path = new TreePath(node.getPath());
@@ -132,16 +137,27 @@ final class WorkingPane extends JPanel {
     }
 
     private static DefaultMutableTreeNode line(PricedLine line, Optional<TakeoffLine> from) {
-        DefaultMutableTreeNode node = node(Words.of("working.line", line.name(), line.section().name()));
-        node.add(node(Words.of("working.price", line.quantity().toPlainString(), line.unit().symbol(),
-                line.unitPrice().text(), line.price().text())));
+        DefaultMutableTreeNode node =
+                node(Words.of("working.line", line.name(), line.section().name()));
+        node.add(node(Words.of(
+                "working.price",
+                line.quantity().toPlainString(),
+                line.unit().symbol(),
+                line.unitPrice().text(),
+                line.price().text())));
         from.flatMap(TakeoffLine::from).ifPresent(quantity -> node.add(working(quantity.working())));
         if (!line.reason().isEmpty()) {
             node.add(node(line.reason()));
         }
-        DefaultMutableTreeNode cost = node(Words.of("working.cost", line.cost().direct().text()));
-        part(cost, "labour", line.cost().labour().text(), line.crewHours().signum() == 0
-                ? "" : Words.of("working.hours", line.crewHours().toPlainString(), line.crew()));
+        DefaultMutableTreeNode cost =
+                node(Words.of("working.cost", line.cost().direct().text()));
+        part(
+                cost,
+                "labour",
+                line.cost().labour().text(),
+                line.crewHours().signum() == 0
+                        ? ""
+                        : Words.of("working.hours", line.crewHours().toPlainString(), line.crew()));
         part(cost, "material", line.cost().material().text(), "");
         part(cost, "purchaseTax", line.cost().purchaseTax().text(), "");
         part(cost, "machine", line.cost().machine().text(), "");
@@ -159,9 +175,10 @@ final class WorkingPane extends JPanel {
 
     private static DefaultMutableTreeNode working(Working working) {
         String right = working instanceof Worked worked ? worked.line() : working.valueText();
-        Optional<String> cause = working instanceof Given given && given.source().startsWith("/")
-                ? Optional.of(given.source())
-                : Optional.empty();
+        Optional<String> cause =
+                working instanceof Given given && given.source().startsWith("/")
+                        ? Optional.of(given.source())
+                        : Optional.empty();
         String source = cause.map(Places::named).orElse(working.source());
         DefaultMutableTreeNode node = new DefaultMutableTreeNode(
                 new Step(Words.of("working.step", working.symbol(), right, working.name(), source), cause));

@@ -44,8 +44,11 @@ final class AgreementChecks {
             String pointer = "/options/" + i + "/label";
             String label = agreement.options().get(i).label();
             if (sheet.isSound(pointer) && !seen.add(label)) {
-                sheet.fault(pointer, "the label " + Excerpt.quoted(label) + " a second time",
-                        "each option's label once", "choose another label");
+                sheet.fault(
+                        pointer,
+                        "the label " + Excerpt.quoted(label) + " a second time",
+                        "each option's label once",
+                        "choose another label");
             }
         }
     }
@@ -56,10 +59,14 @@ final class AgreementChecks {
         Set<String> decided = new HashSet<>();
         decide("/accepted/options", yes.options(), names, decided);
         decide("/accepted/declined", yes.declined(), names, decided);
-        List<String> open = known.stream().filter(label -> !decided.contains(label)).toList();
+        List<String> open =
+                known.stream().filter(label -> !decided.contains(label)).toList();
         if (sheet.isSound("/accepted") && sheet.isSound("/options") && !open.isEmpty()) {
-            sheet.fault("/accepted", "no word on option " + String.join(", ", open),
-                    "every option in \"options\" or in \"declined\"", "write which it was");
+            sheet.fault(
+                    "/accepted",
+                    "no word on option " + String.join(", ", open),
+                    "every option in \"options\" or in \"declined\"",
+                    "write which it was");
         }
         if (sheet.isSound("/accepted") && sheet.isSound("/options")) {
             together(yes);
@@ -73,8 +80,11 @@ final class AgreementChecks {
             if (sheet.isSound(pointer)) {
                 names.check(sheet, pointer, labels.get(i), Excerpt.quoted(labels.get(i)));
                 if (!decided.add(labels.get(i))) {
-                    sheet.fault(pointer, Excerpt.quoted(labels.get(i)) + " a second time",
-                            "each option once, taken or declined", "keep one of the two");
+                    sheet.fault(
+                            pointer,
+                            Excerpt.quoted(labels.get(i)) + " a second time",
+                            "each option once, taken or declined",
+                            "keep one of the two");
                 }
             }
         }
@@ -88,8 +98,11 @@ final class AgreementChecks {
             for (String thing : AlterationChecks.touched(agreement.option(label).alteration())) {
                 String other = touched.putIfAbsent(thing, label);
                 if (other != null && sheet.isSound("/accepted/options/" + i)) {
-                    sheet.fault("/accepted/options/" + i, "options " + other + " and " + label
-                            + ", which both change " + thing, "one of the two", "take one of the two out");
+                    sheet.fault(
+                            "/accepted/options/" + i,
+                            "options " + other + " and " + label + ", which both change " + thing,
+                            "one of the two",
+                            "take one of the two out");
                 }
             }
         }
@@ -97,7 +110,10 @@ final class AgreementChecks {
 
     private void changes(Job job) {
         if (agreement.accepted().isEmpty() && !agreement.changes().isEmpty()) {
-            sheet.fault("/changes", "change orders to a job that nobody accepted", "\"accepted\" first",
+            sheet.fault(
+                    "/changes",
+                    "change orders to a job that nobody accepted",
+                    "\"accepted\" first",
                     "change the job itself, or record its acceptance with the command \"accept\"");
         }
         for (int i = 0; i < agreement.changes().size(); i++) {
@@ -105,27 +121,43 @@ final class AgreementChecks {
             String pointer = "/changes/" + i;
             int last = i == 0 ? 0 : agreement.changes().get(i - 1).number();
             if (sheet.isSound(pointer + "/number") && change.number() <= last) {
-                sheet.fault(pointer + "/number", Integer.toString(change.number()), "a number above " + last,
+                sheet.fault(
+                        pointer + "/number",
+                        Integer.toString(change.number()),
+                        "a number above " + last,
                         "number change orders upward in the order in which they stand");
             }
-            agreement.accepted().ifPresent(yes ->
-                    order("/accepted/on", yes.on(), pointer + "/issued", change.issued()));
-            change.decision().ifPresent(decision ->
-                    order(pointer + "/issued", change.issued(), pointer + "/decision/on", decision.on()));
+            agreement
+                    .accepted()
+                    .ifPresent(yes -> order("/accepted/on", yes.on(), pointer + "/issued", change.issued()));
+            change.decision()
+                    .ifPresent(decision ->
+                            order(pointer + "/issued", change.issued(), pointer + "/decision/on", decision.on()));
         }
     }
 
     private void built(Job job, AsBuilt built) {
         Job agreed = Agreed.of(job);
         List<String> walls = agreed.walls().stream().map(Wall::label).toList();
-        List<String> pipes = new ArrayList<>(agreed.water().drains().stream().map(FootingDrain::label).toList());
+        List<String> pipes = new ArrayList<>(
+                agreed.water().drains().stream().map(FootingDrain::label).toList());
         pipes.addAll(agreed.water().mains().stream().map(SolidRun::label).toList());
         pipes.addAll(agreed.water().roofLines().stream().map(SolidRun::label).toList());
-        labels("/asBuilt/walls", built.walls().stream().map(wall -> wall.label()).toList(), walls, "a wall");
-        labels("/asBuilt/pipes", built.pipes().stream().map(pipe -> pipe.label()).toList(), pipes, "a pipe");
+        labels(
+                "/asBuilt/walls",
+                built.walls().stream().map(wall -> wall.label()).toList(),
+                walls,
+                "a wall");
+        labels(
+                "/asBuilt/pipes",
+                built.pipes().stream().map(pipe -> pipe.label()).toList(),
+                pipes,
+                "a pipe");
         order("/asBuilt/started", built.started(), "/asBuilt/finished", built.finished());
-        agreement.closed().ifPresent(closed ->
-                order("/asBuilt/finished", built.finished(), "/closed/completed", closed.completed()));
+        agreement
+                .closed()
+                .ifPresent(closed ->
+                        order("/asBuilt/finished", built.finished(), "/closed/completed", closed.completed()));
     }
 
     private void labels(String list, List<String> labels, List<String> known, String what) {
@@ -135,8 +167,8 @@ final class AgreementChecks {
             String pointer = list + "/" + i + "/label";
             names.check(sheet, pointer, labels.get(i), Excerpt.quoted(labels.get(i)));
             if (!seen.add(labels.get(i))) {
-                sheet.fault(pointer, Excerpt.quoted(labels.get(i)) + " a second time", "each once",
-                        "keep one of the two");
+                sheet.fault(
+                        pointer, Excerpt.quoted(labels.get(i)) + " a second time", "each once", "keep one of the two");
             }
         }
     }

@@ -61,9 +61,7 @@ final class AgreementReader {
 
     private static Signature signature(Fields fields) {
         Signature signature = new Signature(
-                fields.find("file", Texts.FILE),
-                fields.find("typed", Texts.LABEL),
-                fields.find("consent", Texts.TEXT));
+                fields.find("file", Texts.FILE), fields.find("typed", Texts.LABEL), fields.find("consent", Texts.TEXT));
         Node node = fields.node();
         if (node.isSilent()) {
             return signature;
@@ -102,7 +100,9 @@ final class AgreementReader {
                     "\"decision\" with who signed, when and what price",
                     "record it with the command \"change\", or write pending");
         }
-        if (!node.isSilent() && change.state() == ChangeState.PENDING && change.decision().isPresent()) {
+        if (!node.isSilent()
+                && change.state() == ChangeState.PENDING
+                && change.decision().isPresent()) {
             Node state = node.at("state");
             String found = state.json() == null ? "a decision without \"state\"" : "pending, with a decision";
             state.fault(found, "accepted or declined", "write which it was");
@@ -125,9 +125,7 @@ final class AgreementReader {
 
     private static Received received(Fields fields) {
         return new Received(
-                fields.get("on", Dates.DATE),
-                fields.get("amount", Amounts.ABOVE_ZERO),
-                fields.get("how", Texts.LABEL));
+                fields.get("on", Dates.DATE), fields.get("amount", Amounts.ABOVE_ZERO), fields.get("how", Texts.LABEL));
     }
 
     private static Closed closed(Fields fields) {

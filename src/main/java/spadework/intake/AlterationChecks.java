@@ -69,17 +69,33 @@ final class AlterationChecks {
     }
 
     private void takenAway(String pointer, Job before, TakenAway gone) {
-        each(pointer + "/walls", gone.walls(), labels(before.walls().stream().map(Wall::label).toList()), "a wall");
-        Set<String> pipes = labels(before.water().drains().stream().map(FootingDrain::label).toList());
+        each(
+                pointer + "/walls",
+                gone.walls(),
+                labels(before.walls().stream().map(Wall::label).toList()),
+                "a wall");
+        Set<String> pipes =
+                labels(before.water().drains().stream().map(FootingDrain::label).toList());
         pipes.addAll(before.water().mains().stream().map(SolidRun::label).toList());
         pipes.addAll(before.water().roofLines().stream().map(SolidRun::label).toList());
         each(pointer + "/pipes", gone.pipes(), pipes, "a drain, a main or a roof line");
-        each(pointer + "/downspouts", gone.downspouts(),
-                labels(before.water().downspouts().stream().map(Downspout::label).toList()), "a downspout");
-        each(pointer + "/outlets", gone.outlets(),
-                labels(before.water().outlets().stream().map(Outlet::label).toList()), "an outlet");
-        each(pointer + "/items", gone.items(),
-                labels(before.items().stream().map(ExtraItem::code).toList()), "a line item put in by hand");
+        each(
+                pointer + "/downspouts",
+                gone.downspouts(),
+                labels(before.water().downspouts().stream()
+                        .map(Downspout::label)
+                        .toList()),
+                "a downspout");
+        each(
+                pointer + "/outlets",
+                gone.outlets(),
+                labels(before.water().outlets().stream().map(Outlet::label).toList()),
+                "an outlet");
+        each(
+                pointer + "/items",
+                gone.items(),
+                labels(before.items().stream().map(ExtraItem::code).toList()),
+                "a line item put in by hand");
         gone.restoration().ifPresent(less -> restoration(pointer + "/restoration", before.restoration(), less));
     }
 
@@ -109,8 +125,7 @@ final class AlterationChecks {
     }
 
     private void name(String pointer, String name, Set<String> known, String what) {
-        new Names(what + " that the job has here", known, true)
-                .check(sheet, pointer, name, Excerpt.quoted(name));
+        new Names(what + " that the job has here", known, true).check(sheet, pointer, name, Excerpt.quoted(name));
     }
 
     private static Set<String> labels(List<String> labels) {

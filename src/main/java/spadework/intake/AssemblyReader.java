@@ -60,7 +60,8 @@ final class AssemblyReader {
         Quantity each = fields.get("each", Quantity.ANY);
         Node written = fields.node().at("each");
         Optional<LineItem> item = Optional.ofNullable(items.get(code));
-        if (!written.isSilent() && item.filter(known -> known.unit() != each.unit()).isPresent()) {
+        if (!written.isSilent()
+                && item.filter(known -> known.unit() != each.unit()).isPresent()) {
             String unit = item.get().unit().symbol();
             written.fault(written.written(), "a quantity in " + unit + ", the unit of the item", "state it in " + unit);
         }

@@ -32,7 +32,9 @@ final class BookReader {
     /** True for a book that only adds to the bundled one, or changes it. */
     static boolean startsFromBundled(Node root) {
         Node start = root.at("startsFrom");
-        return start.json() != null && start.json().isTextual() && start.json().textValue().equals("default");
+        return start.json() != null
+                && start.json().isTextual()
+                && start.json().textValue().equals("default");
     }
 
     /** The codes of a book's items and assemblies, as far as they can be read. */
@@ -54,9 +56,11 @@ final class BookReader {
     private PriceBook book(Fields fields, Optional<PriceBook> base, Set<String> replaced) {
         fields.find("$schema", Texts.TEXT);
         fields.find("startsFrom", Choices.words(List.of("default")));
-        Map<String, LineItem> items = new LinkedHashMap<>(base.map(PriceBook::items).orElse(Map.of()));
+        Map<String, LineItem> items =
+                new LinkedHashMap<>(base.map(PriceBook::items).orElse(Map.of()));
         items.putAll(items(fields, base, replaced));
-        Map<String, Assembly> assemblies = new LinkedHashMap<>(base.map(PriceBook::assemblies).orElse(Map.of()));
+        Map<String, Assembly> assemblies =
+                new LinkedHashMap<>(base.map(PriceBook::assemblies).orElse(Map.of()));
         assemblies.putAll(assemblies(fields, items, replaced));
         return new PriceBook(
                 orBase(fields, "title", Texts.LABEL, base.map(PriceBook::title)),
@@ -73,9 +77,9 @@ final class BookReader {
         return base.isPresent() ? fields.get("items", kind, Map.of()) : fields.get("items", kind);
     }
 
-    private static Map<String, Assembly> assemblies(
-            Fields fields, Map<String, LineItem> items, Set<String> replaced) {
-        boolean complete = fields.node().sheet().isSound(Sheet.child(fields.node().pointer(), "items"));
+    private static Map<String, Assembly> assemblies(Fields fields, Map<String, LineItem> items, Set<String> replaced) {
+        boolean complete =
+                fields.node().sheet().isSound(Sheet.child(fields.node().pointer(), "items"));
         AssemblyReader reader = new AssemblyReader(items, complete);
         Kind<Map<String, Assembly>> kind = new Kind<>("[{…}]", node -> reader.read(node, replaced));
         return fields.get("assemblies", kind, Map.of());
@@ -86,7 +90,8 @@ final class BookReader {
     }
 
     private static double number(Fields fields, String key, Kind<Quantity> kind, Optional<Double> base) {
-        Kind<Double> number = new Kind<>(kind.example(), node -> kind.read(node).number().doubleValue());
+        Kind<Double> number =
+                new Kind<>(kind.example(), node -> kind.read(node).number().doubleValue());
         return orBase(fields, key, number, base);
     }
 }

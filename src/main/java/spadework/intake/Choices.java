@@ -13,8 +13,7 @@ import spadework.pricebook.Measure;
 
 /** Values that are one word, or a few, out of a fixed list. */
 final class Choices {
-    static final Kind<Unit> UNIT =
-            among(Arrays.stream(Unit.values()).filter(Unit::isCounted), Unit::symbol);
+    static final Kind<Unit> UNIT = among(Arrays.stream(Unit.values()).filter(Unit::isCounted), Unit::symbol);
     static final Kind<Measure> MEASURE = among(Arrays.stream(Measure.values()), Measure::trade);
 
     /** Those of enums, made once: a thousand jobs ask for the same few. */
@@ -25,8 +24,8 @@ final class Choices {
     /** The constants of an enum in lower case, as {@code crawl space}. */
     @SuppressWarnings("unchecked")
     static <E extends Enum<E>> Kind<E> of(Class<E> type) {
-        return (Kind<E>) OF_ENUMS.computeIfAbsent(
-                type, asked -> among(Arrays.stream(type.getEnumConstants()), Choices::word));
+        return (Kind<E>)
+                OF_ENUMS.computeIfAbsent(type, asked -> among(Arrays.stream(type.getEnumConstants()), Choices::word));
     }
 
     /** One of some words of the file format itself. */

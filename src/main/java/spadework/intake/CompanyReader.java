@@ -24,8 +24,8 @@ import spadework.money.Dollars;
 final class CompanyReader {
     private static final Kind<Company> COMPANY = Kind.object(CompanyReader::company);
 
-    private static final Kind<Wage> WAGE = Kind.object(fields ->
-            new Wage(fields.get("hourly", Amounts.ABOVE_ZERO), fields.get("burden", Shares.fromZeroTo(200))));
+    private static final Kind<Wage> WAGE = Kind.object(
+            fields -> new Wage(fields.get("hourly", Amounts.ABOVE_ZERO), fields.get("burden", Shares.fromZeroTo(200))));
 
     private static final Limits<BigDecimal> FACTOR =
             Limits.between(BigDecimal.ONE, BigDecimal.TEN, BigDecimal::toPlainString);
@@ -68,8 +68,8 @@ final class CompanyReader {
     }
 
     private static Kind<List<CrewPlace>> crew(Names trades) {
-        Kind<CrewPlace> place = Kind.object(fields ->
-                new CrewPlace(fields.get("wage", trades.kind()), fields.get("count", Counts.between(1, 50))));
+        Kind<CrewPlace> place = Kind.object(
+                fields -> new CrewPlace(fields.get("wage", trades.kind()), fields.get("count", Counts.between(1, 50))));
         return new Kind<>("[{\"wage\": \"…\", \"count\": 1}]", node -> {
             List<CrewPlace> places = node.elements().stream().map(place::read).toList();
             if (places.isEmpty() && !node.isSilent()) {
@@ -135,8 +135,8 @@ final class CompanyReader {
 
     private static Tax tax(Fields fields) {
         boolean classes = fields.node().at("classes").json() != null;
-        return setting(fields,
-                classes ? fields.named("classes", Kind.object(CompanyReader::ofClass)) : noClasses(fields));
+        return setting(
+                fields, classes ? fields.named("classes", Kind.object(CompanyReader::ofClass)) : noClasses(fields));
     }
 
     private static Map<String, Tax> noClasses(Fields fields) {

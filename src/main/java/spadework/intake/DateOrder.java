@@ -12,7 +12,12 @@ final class DateOrder {
     static void check(Job job, Sheet sheet) {
         LocalDate start = job.schedule().earliestStart();
         inOrder(sheet, "/issued", job.issued(), "/schedule/earliestStart", start);
-        inOrder(sheet, "/schedule/earliestStart", start, "/schedule/latestFinish", job.schedule().latestFinish());
+        inOrder(
+                sheet,
+                "/schedule/earliestStart",
+                start,
+                "/schedule/latestFinish",
+                job.schedule().latestFinish());
         Optional<LocalDate> completed = job.closed().map(Closed::completed);
         completed.ifPresent(day -> inOrder(sheet, "/issued", job.issued(), "/closed/completed", day));
     }

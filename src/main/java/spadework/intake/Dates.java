@@ -12,8 +12,7 @@ final class Dates {
             WHAT,
             "2026-03-03",
             Dates::parse,
-            new Limits<>(
-                    "from 1900 to 2199", day -> day.getYear() >= 1900 && day.getYear() <= 2199),
+            new Limits<>("from 1900 to 2199", day -> day.getYear() >= 1900 && day.getYear() <= 2199),
             LocalDate.of(1900, 1, 1));
 
     private Dates() {}

@@ -23,8 +23,7 @@ final class ExtraReader {
 
     /** How much; nothing where an assembly takes what is measured of its driver. */
     private static final Kind<Optional<Quantity>> QUANTITY = new Kind<>(
-            Quantity.ANY.example(),
-            node -> isMeasured(node) ? Optional.empty() : Optional.of(Quantity.ANY.read(node)));
+            Quantity.ANY.example(), node -> isMeasured(node) ? Optional.empty() : Optional.of(Quantity.ANY.read(node)));
 
     private final Codes codes;
 
@@ -37,10 +36,13 @@ final class ExtraReader {
             String code = fields.get("code", codes.orAssembly());
             Optional<Quantity> quantity = fields.get("quantity", QUANTITY);
             Node written = fields.node().at("quantity");
-            Optional<Unit> due = codes.find(code).map(LineItem::unit)
-                    .or(() -> codes.findAssembly(code).map(assembly -> assembly.driver().unit()));
+            Optional<Unit> due = codes.find(code)
+                    .map(LineItem::unit)
+                    .or(() -> codes.findAssembly(code)
+                            .map(assembly -> assembly.driver().unit()));
             String unit = due.map(Unit::symbol).orElse("");
-            if (!written.isSilent() && quantity.isPresent()
+            if (!written.isSilent()
+                    && quantity.isPresent()
                     && due.filter(u -> u != quantity.get().unit()).isPresent()) {
                 written.fault(written.written(), "a quantity in " + unit, "state it in " + unit);
             }
@@ -57,7 +59,9 @@ final class ExtraReader {
     }
 
     private static boolean isMeasured(Node node) {
-        return node.json() != null && node.json().isTextual() && node.json().textValue().equals(AS_MEASURED);
+        return node.json() != null
+                && node.json().isTextual()
+                && node.json().textValue().equals(AS_MEASURED);
     }
 
     Kind<PriceChange> priceChange() {
@@ -84,7 +88,8 @@ final class ExtraReader {
         if (cost.isPresent() && item.filter(known -> known.material().isEmpty()).isPresent()) {
             useless(node.at("materialCost"), change.code(), "has no material");
         }
-        if (change.subcontract().isPresent() && item.filter(known -> known.subcontract().isEmpty()).isPresent()) {
+        if (change.subcontract().isPresent()
+                && item.filter(known -> known.subcontract().isEmpty()).isPresent()) {
             useless(node.at("subcontract"), change.code(), "has no subcontract price");
         }
     }

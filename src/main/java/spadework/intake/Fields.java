@@ -110,7 +110,8 @@ final class Fields {
     }
 
     private void unknown(String key) {
-        List<String> open = asked.stream().filter(name -> node.at(name).json() == null).toList();
+        List<String> open =
+                asked.stream().filter(name -> node.at(name).json() == null).toList();
         Optional<String> nearest = NearestName.of(key, open);
         node.sheet()
                 .fault(

@@ -28,7 +28,8 @@ public final class Intake {
     private static final String BOOK = "price-book.json";
     private static final String RULES = "state-rules.json";
     private static final String BUNDLED = "the bundled price book";
-    private static final Comparator<Fault> BY_PLACE = Comparator.<Fault, String>comparing(fault -> fault.place().file())
+    private static final Comparator<Fault> BY_PLACE = Comparator.<Fault, String>comparing(
+                    fault -> fault.place().file())
             .thenComparing(fault -> fault.place().line())
             .thenComparing(fault -> fault.place().column())
             .thenComparing(fault -> fault.place().pointer());
@@ -42,6 +43,7 @@ public final class Intake {
 
     /** The rules of a file beside the job, with its faults. */
     private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
+
     private final Map<KeptFiles, Shop> keptShops = new ConcurrentHashMap<>();
     private final Map<KeptFiles, RuleSheet> keptRules = new ConcurrentHashMap<>();
 
@@ -98,9 +100,11 @@ public final class Intake {
      */
     public Reading read(Path job) {
         Path file = fileOf(job);
-        return read(file, () -> Files.isRegularFile(file)
-                ? sheet(file)
-                : missing(file.toString(), "a job file", "check the path"));
+        return read(
+                file,
+                () -> Files.isRegularFile(file)
+                        ? sheet(file)
+                        : missing(file.toString(), "a job file", "check the path"));
     }
 
     /**
@@ -153,12 +157,7 @@ public final class Intake {
     }
 
     private Reading read(
-            Path file,
-            Sheet sheet,
-            Shop shop,
-            RuleSheet states,
-            Optional<Path> companyFile,
-            Optional<Path> bookFile) {
+            Path file, Sheet sheet, Shop shop, RuleSheet states, Optional<Path> companyFile, Optional<Path> bookFile) {
         Path folder = Nearby.folderOf(file);
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
@@ -177,7 +176,10 @@ public final class Intake {
         }
         Job job = read.orElseThrow();
         return new Understood(
-                job, shop.company().orElseThrow().taxing(job.taxClass()), shop.book().orElseThrow(), states.book(),
+                job,
+                shop.company().orElseThrow().taxing(job.taxClass()),
+                shop.book().orElseThrow(),
+                states.book(),
                 folder);
     }
 
@@ -194,10 +196,14 @@ public final class Intake {
     public Reading readKept(String text, Path file, Map<String, byte[]> kept, byte[] bundled) {
         Optional<Path> company = Optional.of(Path.of(COMPANY)).filter(name -> kept.containsKey(COMPANY));
         Optional<Path> book = Optional.of(Path.of(BOOK)).filter(name -> kept.containsKey(BOOK));
-        KeptFiles key = new KeptFiles(
-                kept.getOrDefault(COMPANY, new byte[0]), kept.getOrDefault(BOOK, new byte[0]), bundled);
-        Shop shop = keptShops.computeIfAbsent(key, bytes -> Shop.read(
-                sheet(company, kept), sheet(book, kept), () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
+        KeptFiles key =
+                new KeptFiles(kept.getOrDefault(COMPANY, new byte[0]), kept.getOrDefault(BOOK, new byte[0]), bundled);
+        Shop shop = keptShops.computeIfAbsent(
+                key,
+                bytes -> Shop.read(
+                        sheet(company, kept),
+                        sheet(book, kept),
+                        () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
         RuleSheet states = keptRules.computeIfAbsent(
                 new KeptFiles(kept.getOrDefault(RULES, new byte[0])), bytes -> keptRules(kept));
         return read(file, JsonPass.over(file.toString(), text), shop, states, company, book);
@@ -333,6 +339,7 @@ public final class Intake {
 
     private static List<Fault> nowhere(Path folder, String name) {
         String shown = folder.resolve(name).toString();
-        return missing(shown, name + " in the job's folder or one above it", "put it there").faults();
+        return missing(shown, name + " in the job's folder or one above it", "put it there")
+                .faults();
     }
 }

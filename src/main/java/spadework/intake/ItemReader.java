@@ -88,8 +88,9 @@ final class ItemReader {
     private static boolean standard(Fields fields, Optional<Measure> follows) {
         boolean standard = fields.get("standard", Texts.YES_OR_NO, false);
         if (standard && follows.isEmpty()) {
-            fields.node().at("standard").fault(
-                    "true without \"follows\"", "true only beside a measure", "add \"follows\", or write false");
+            fields.node()
+                    .at("standard")
+                    .fault("true without \"follows\"", "true only beside a measure", "add \"follows\", or write false");
         }
         return standard;
     }
@@ -97,10 +98,12 @@ final class ItemReader {
     private static void checkFollows(Fields fields, Unit unit, Measure measure) {
         if (measure.unit() != unit) {
             String due = measure.unit().symbol();
-            fields.node().at("unit").fault(
-                    "\"" + unit.symbol() + "\"",
-                    "\"" + due + "\", in which \"" + measure.trade() + "\" is measured",
-                    "write \"" + due + "\", or follow another measure");
+            fields.node()
+                    .at("unit")
+                    .fault(
+                            "\"" + unit.symbol() + "\"",
+                            "\"" + due + "\", in which \"" + measure.trade() + "\" is measured",
+                            "write \"" + due + "\", or follow another measure");
         }
     }
 

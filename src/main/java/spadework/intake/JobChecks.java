@@ -7,8 +7,8 @@ import spadework.job.Job;
 /** Every check of what has to fit together in a job: one class a check. */
 final class JobChecks {
     /** What an altered job has to hold as well. */
-    private static final List<BiConsumer<Job, Sheet>> STRUCTURE = List.of(
-            UniqueLabels::check, References::check, CornerEnds::check, HouseSides::check, RepeatedCodes::check);
+    private static final List<BiConsumer<Job, Sheet>> STRUCTURE =
+            List.of(UniqueLabels::check, References::check, CornerEnds::check, HouseSides::check, RepeatedCodes::check);
 
     private static final List<BiConsumer<Job, Sheet>> REST =
             List.of(DateOrder::check, AgreementChecks::check, AlterationChecks::check);

@@ -52,7 +52,10 @@ final class JobReader {
                 fields.get("number", Texts.LABEL),
                 fields.get("title", Texts.LABEL),
                 fields.get("issued", Dates.DATE),
-                fields.get("validDays", Terms.VALID_DAYS, company.map(Company::validDays).orElse(1)),
+                fields.get(
+                        "validDays",
+                        Terms.VALID_DAYS,
+                        company.map(Company::validDays).orElse(1)),
                 fields.get("customer", Kind.object(JobReader::customer)),
                 fields.get("site", SiteReader.SITE),
                 fields.list("observations", Kind.object(JobReader::observation)),
@@ -68,9 +71,15 @@ final class JobReader {
                 fields.list("items", extras.item()),
                 fields.list("priceChanges", extras.priceChange()),
                 fields.get("schedule", Kind.object(JobReader::schedule)),
-                fields.get("payments", Terms.PAYMENTS, company.map(Company::payments).orElse(List.of())),
+                fields.get(
+                        "payments",
+                        Terms.PAYMENTS,
+                        company.map(Company::payments).orElse(List.of())),
                 fields.find("taxClass", taxClasses().kind()),
-                fields.get("warranty", Terms.WARRANTY, company.map(Company::warranty).orElse(NO_WARRANTY)),
+                fields.get(
+                        "warranty",
+                        Terms.WARRANTY,
+                        company.map(Company::warranty).orElse(NO_WARRANTY)),
                 fields.list("acceptedStops", Kind.object(JobReader::acceptedStop)),
                 new AgreementReader(codes).read(fields),
                 fields.list("terms", Texts.TEXT),
@@ -79,7 +88,8 @@ final class JobReader {
 
     private Names taxClasses() {
         String what = "a class of \"tax\" in company.json";
-        return company.map(known -> Names.of(what, known.tax().classes().keySet())).orElse(Names.unknown(what));
+        return company.map(known -> Names.of(what, known.tax().classes().keySet()))
+                .orElse(Names.unknown(what));
     }
 
     private static Customer customer(Fields fields) {

@@ -66,8 +66,7 @@ final class Measures {
     }
 
     static Kind<Area> areaFromZeroTo(int squareFeet) {
-        return area(
-                new Limits<>("from 0 sf to " + squareFeet + " sf", area -> area.squareFeet() <= squareFeet));
+        return area(new Limits<>("from 0 sf to " + squareFeet + " sf", area -> area.squareFeet() <= squareFeet));
     }
 
     private static Kind<Area> area(Limits<Area> limits) {

@@ -21,10 +21,11 @@ final class PipeReader {
         Optional<Pipe> pipe = fields.find("pipe", Kind.object(PipeReader::pipe));
         Node node = fields.node();
         if (pipe.isEmpty() && follows.filter(PIPES::contains).isPresent() && !node.isSilent()) {
-            node.at("follows").fault(
-                    "\"" + follows.get().trade() + "\" without \"pipe\"",
-                    "a pipe with its size",
-                    "add \"pipe\" with standard, diameters, manning and stick");
+            node.at("follows")
+                    .fault(
+                            "\"" + follows.get().trade() + "\" without \"pipe\"",
+                            "a pipe with its size",
+                            "add \"pipe\" with standard, diameters, manning and stick");
         }
         return pipe;
     }

@@ -37,7 +37,8 @@ record Quantity(BigDecimal number, Unit unit) {
             Quantity::parse,
             new Limits<>(
                     "from -1,000,000 to 1,000,000, not 0",
-                    quantity -> quantity.number.signum() != 0 && quantity.number.abs().compareTo(MOST) <= 0),
+                    quantity -> quantity.number.signum() != 0
+                            && quantity.number.abs().compareTo(MOST) <= 0),
             new Quantity(BigDecimal.ONE, Unit.NONE));
 
     /** A quantity in one unit, within limits that are told in it. */

@@ -11,13 +11,18 @@ final class RepeatedCodes {
     private RepeatedCodes() {}
 
     static void check(Job job, Sheet sheet) {
-        List<String> changes = job.priceChanges().stream().map(PriceChange::code).toList();
+        List<String> changes =
+                job.priceChanges().stream().map(PriceChange::code).toList();
         once(sheet, "/priceChanges", "/code", changes);
         for (int i = 0; i < job.walls().size(); i++) {
             once(sheet, "/walls/" + i + "/strip", "", job.walls().get(i).strip());
         }
         for (int i = 0; i < job.water().drains().size(); i++) {
-            once(sheet, "/water/drains/" + i + "/along", "", job.water().drains().get(i).along());
+            once(
+                    sheet,
+                    "/water/drains/" + i + "/along",
+                    "",
+                    job.water().drains().get(i).along());
         }
     }
 

@@ -25,13 +25,20 @@ record Shop(Optional<Company> company, Optional<PriceBook> book, Codes codes, Li
      */
     static Shop read(Sheet companySheet, Sheet bookSheet, Supplier<Sheet> bundled) {
         Optional<Company> company = companySheet.root().map(CompanyReader::read);
-        Names crews = names("a crew of company.json", companySheet, "/crews", company.map(c -> c.crews().keySet()));
-        Names machines =
-                names("a machine of company.json", companySheet, "/machines", company.map(c -> c.machines().keySet()));
+        Names crews = names(
+                "a crew of company.json",
+                companySheet,
+                "/crews",
+                company.map(c -> c.crews().keySet()));
+        Names machines = names(
+                "a machine of company.json",
+                companySheet,
+                "/machines",
+                company.map(c -> c.machines().keySet()));
         BookReader reader = new BookReader(crews, machines);
-        Optional<Sheet> base = bookSheet.root().filter(BookReader::startsFromBundled).map(root -> bundled.get());
-        Optional<PriceBook> book =
-                bookSheet.root().map(root -> reader.read(root, base.flatMap(Sheet::root)));
+        Optional<Sheet> base =
+                bookSheet.root().filter(BookReader::startsFromBundled).map(root -> bundled.get());
+        Optional<PriceBook> book = bookSheet.root().map(root -> reader.read(root, base.flatMap(Sheet::root)));
         List<Fault> bookFaults = new ArrayList<>(bookSheet.faults());
         base.ifPresent(sheet -> bookFaults.addAll(sheet.faults()));
         List<Fault> faults = new ArrayList<>(companySheet.faults());
@@ -56,6 +63,7 @@ record Shop(Optional<Company> company, Optional<PriceBook> book, Codes codes, Li
     }
 
     private static Names names(String what, Sheet sheet, String pointer, Optional<Set<String>> known) {
-        return known.map(names -> new Names(what, names, sheet.isWhole(pointer))).orElse(Names.unknown(what));
+        return known.map(names -> new Names(what, names, sheet.isWhole(pointer)))
+                .orElse(Names.unknown(what));
     }
 }

@@ -50,17 +50,22 @@ public record StateRuleBook(Map<String, StateRules> byState) {
     public static StateRuleBook of(byte[] file) {
         FileText text = FileText.decoded(file, BUNDLED);
         Sheet sheet = JsonPass.over(BUNDLED, text.text());
-        Map<String, StateRules> rules = sheet.root().map(new StateRuleReader(Map.of())::read).orElse(Map.of());
+        Map<String, StateRules> rules =
+                sheet.root().map(new StateRuleReader(Map.of())::read).orElse(Map.of());
         List<Fault> faults = sheet.faults();
         if (text.fault().isPresent() || !faults.isEmpty()) {
-            throw new IllegalStateException(text.fault().orElseGet(() -> faults.get(0)).text());
+            throw new IllegalStateException(
+                    text.fault().orElseGet(() -> faults.get(0)).text());
         }
         return new StateRuleBook(rules);
     }
 
     /** The same with what a file says otherwise; its faults are on its sheet. */
     StateRuleBook changedBy(Sheet sheet) {
-        return sheet.root().map(new StateRuleReader(byState)::read).map(StateRuleBook::new).orElse(this);
+        return sheet.root()
+                .map(new StateRuleReader(byState)::read)
+                .map(StateRuleBook::new)
+                .orElse(this);
     }
 
     /** The rules of a state; empty where they were not gathered. */

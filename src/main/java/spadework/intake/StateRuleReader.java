@@ -59,24 +59,31 @@ final class StateRuleReader {
         String state = fields.get("state", Texts.LABEL);
         Optional<StateRules> base = Optional.ofNullable(known.get(state));
         Optional<Dollars> threshold = fields.find("threshold", Amounts.ABOVE_ZERO);
-        Map<String, String> facts = fields.find("facts", Kind.object(StateRuleReader::facts)).orElse(Map.of());
-        Map<String, String> allFacts = new LinkedHashMap<>(base.map(StateRules::facts).orElse(Map.of()));
+        Map<String, String> facts =
+                fields.find("facts", Kind.object(StateRuleReader::facts)).orElse(Map.of());
+        Map<String, String> allFacts =
+                new LinkedHashMap<>(base.map(StateRules::facts).orElse(Map.of()));
         allFacts.putAll(facts);
         return new StateRules(
                 state,
                 value(fields, "title", Texts.LABEL, base.map(StateRules::title)),
                 threshold.or(() -> base.flatMap(StateRules::threshold)),
-                fields.get("atThreshold", Texts.YES_OR_NO, base.map(StateRules::atThreshold).orElse(false)),
+                fields.get(
+                        "atThreshold",
+                        Texts.YES_OR_NO,
+                        base.map(StateRules::atThreshold).orElse(false)),
                 value(fields, "deposit", Kind.object(StateRuleReader::deposit), base.map(StateRules::deposit)),
                 value(fields, "cancel", Kind.object(inside -> cancel(inside, allFacts)), base.map(StateRules::cancel)),
                 fields.find("contents", list(Kind.object(StateRuleReader::content)))
                         .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
                 notices(fields, base.map(StateRules::notices).orElse(List.of())),
                 allFacts,
-                fields.find("notes", list(Texts.TEXT)).orElseGet(() -> base.map(StateRules::notes).orElse(List.of())),
+                fields.find("notes", list(Texts.TEXT))
+                        .orElseGet(() -> base.map(StateRules::notes).orElse(List.of())),
                 fields.find("citations", list(Texts.TEXT))
                         .orElseGet(() -> base.map(StateRules::citations).orElse(List.of())),
-                value(fields, "asOf", Dates.DATE, base.map(rules -> LocalDate.parse(rules.asOf()))).toString());
+                value(fields, "asOf", Dates.DATE, base.map(rules -> LocalDate.parse(rules.asOf())))
+                        .toString());
     }
 
     private static <T> T value(Fields fields, String key, Kind<T> kind, Optional<T> base) {
@@ -142,11 +149,20 @@ final class StateRuleReader {
                 value(fields, "place", Choices.of(NoticePlace.class), base.map(LegalNotice::place)),
                 value(fields, "points", Counts.between(6, 72), base.map(LegalNotice::points)),
                 fields.get("bold", Texts.YES_OR_NO, base.map(LegalNotice::bold).orElse(false)),
-                fields.get("capitals", Texts.YES_OR_NO, base.map(LegalNotice::capitals).orElse(false)),
+                fields.get(
+                        "capitals",
+                        Texts.YES_OR_NO,
+                        base.map(LegalNotice::capitals).orElse(false)),
                 fields.find("wording", Texts.TEXT).or(() -> base.flatMap(LegalNotice::wording)),
-                fields.get("prescribed", Texts.YES_OR_NO, base.map(LegalNotice::prescribed).orElse(true)),
+                fields.get(
+                        "prescribed",
+                        Texts.YES_OR_NO,
+                        base.map(LegalNotice::prescribed).orElse(true)),
                 fields.find("above", Amounts.ABOVE_ZERO).or(() -> base.flatMap(LegalNotice::above)),
-                fields.get("when", Choices.of(NoticeCase.class), base.map(LegalNotice::when).orElse(NoticeCase.ALWAYS)),
+                fields.get(
+                        "when",
+                        Choices.of(NoticeCase.class),
+                        base.map(LegalNotice::when).orElse(NoticeCase.ALWAYS)),
                 value(fields, "status", STATUS, base.map(LegalNotice::status)),
                 value(fields, "citation", Texts.TEXT, base.map(LegalNotice::citation)));
     }

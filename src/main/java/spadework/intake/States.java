@@ -8,8 +8,7 @@ import spadework.measure.UnreadableMeasure;
 
 /** The states and the District of Columbia by their two letters (USPS Publication 28, Appendix B). */
 public final class States {
-    private static final String TABLE =
-            """
+    private static final String TABLE = """
             AL Alabama,AK Alaska,AZ Arizona,AR Arkansas,CA California,CO Colorado,CT Connecticut,DE Delaware,\
             DC District of Columbia,FL Florida,GA Georgia,HI Hawaii,ID Idaho,IL Illinois,IN Indiana,IA Iowa,KS Kansas,\
             KY Kentucky,LA Louisiana,ME Maine,MD Maryland,MA Massachusetts,MI Michigan,MN Minnesota,MS Mississippi,\

@@ -43,7 +43,8 @@ final class UniqueLabels {
     }
 
     private void add(String pointer, String label) {
-        String first = seen.putIfAbsent(label, "in line " + sheet.placeOf(pointer).line());
+        String first =
+                seen.putIfAbsent(label, "in line " + sheet.placeOf(pointer).line());
         if (first != null) {
             String found = "the label " + Excerpt.quoted(label) + ", taken " + first;
             sheet.fault(pointer, found, "each label once among walls, pipes and outlets", "choose another label");

@@ -66,28 +66,34 @@ final class WallReader {
             Length depth = DEPTH.read(node);
             return new Depths(depth, depth);
         }
-        return Kind.object(ends -> new Depths(ends.get("start", DEPTH), ends.get("end", DEPTH))).read(node);
+        return Kind.object(ends -> new Depths(ends.get("start", DEPTH), ends.get("end", DEPTH)))
+                .read(node);
     }
 
     private static void checkDepth(Node node, Wall wall) {
         boolean sound = isSound(node, "depth") && isSound(node, "footing");
         if (sound && wall.deepestTrench().compareTo(DEEPEST_TRENCH) > 0) {
-            node.at("depth").fault(
-                    "a trench " + wall.deepestTrench().text() + " deep with the footing",
-                    "at most 20 ft to the bottom of the footing",
-                    "measure again; a deeper trench is an engineer's");
+            node.at("depth")
+                    .fault(
+                            "a trench " + wall.deepestTrench().text() + " deep with the footing",
+                            "at most 20 ft to the bottom of the footing",
+                            "measure again; a deeper trench is an engineer's");
         }
     }
 
     private static void checkOpenings(Node node, Wall wall) {
-        double openings = wall.openings().stream().mapToDouble(Opening::squareFeet).sum();
-        double face = wall.length().feet() * (wall.depthStart().feet() + wall.depthEnd().feet()) / 2;
+        double openings =
+                wall.openings().stream().mapToDouble(Opening::squareFeet).sum();
+        double face = wall.length().feet()
+                * (wall.depthStart().feet() + wall.depthEnd().feet())
+                / 2;
         boolean sound = isSound(node, "openings") && isSound(node, "depth") && isSound(node, "length");
         if (sound && openings > face) {
-            node.at("openings").fault(
-                    Math.round(openings) + " sf of openings",
-                    "no more than the wall's " + Math.round(face) + " sf below grade",
-                    "give only the height that lies below grade");
+            node.at("openings")
+                    .fault(
+                            Math.round(openings) + " sf of openings",
+                            "no more than the wall's " + Math.round(face) + " sf below grade",
+                            "give only the height that lies below grade");
         }
     }
 

@@ -12,7 +12,12 @@ public final class AfterAcceptance {
 
     /** The job as it was accepted, with what was written since. */
     public static Job of(Job accepted, Job now) {
-        return with(accepted, now.photos(), now.acceptedStops(), now.notes(), now.site().locateTicket(),
+        return with(
+                accepted,
+                now.photos(),
+                now.acceptedStops(),
+                now.notes(),
+                now.site().locateTicket(),
                 now.agreement());
     }
 
@@ -42,12 +47,44 @@ public final class AfterAcceptance {
             Optional<String> ticket,
             Agreement agreement) {
         Site s = j.site();
-        Site site = new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(),
-                s.rain(), s.limits(), ticket, s.catchment());
-        return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), site, j.observations(),
-                j.notFixed(), photos, j.walls(), j.corners(), j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(), stops,
+        Site site = new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                s.insideFloor(),
+                s.soil(),
+                s.rain(),
+                s.limits(),
+                ticket,
+                s.catchment());
+        return new Job(
+                j.number(),
+                j.title(),
+                j.issued(),
+                j.validDays(),
+                j.customer(),
+                site,
+                j.observations(),
+                j.notFixed(),
+                photos,
+                j.walls(),
+                j.corners(),
+                j.water(),
+                j.restoration(),
+                j.protection(),
+                j.excluded(),
+                j.assumed(),
+                j.items(),
+                j.priceChanges(),
+                j.schedule(),
+                j.payments(),
+                j.taxClass(),
+                j.warranty(),
+                stops,
                 agreement,
-                j.terms(), notes);
+                j.terms(),
+                notes);
     }
 }

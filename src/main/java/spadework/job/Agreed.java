@@ -28,8 +28,11 @@ public final class Agreed {
 
     private static List<Alteration> alterations(Agreement agreement, int number) {
         List<Alteration> alterations = new ArrayList<>();
-        agreement.accepted().ifPresent(yes ->
-                yes.options().forEach(label -> alterations.add(agreement.option(label).alteration())));
+        agreement
+                .accepted()
+                .ifPresent(yes -> yes.options()
+                        .forEach(
+                                label -> alterations.add(agreement.option(label).alteration())));
         agreement.acceptedChanges().stream()
                 .filter(change -> change.number() < number)
                 .forEach(change -> alterations.add(change.alteration()));

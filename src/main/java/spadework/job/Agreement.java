@@ -25,13 +25,7 @@ public record Agreement(
         Optional<Closed> closed) {
     /** Nothing agreed yet. */
     public static final Agreement NONE = new Agreement(
-            Optional.empty(),
-            List.of(),
-            Optional.empty(),
-            List.of(),
-            List.of(),
-            Optional.empty(),
-            Optional.empty());
+            Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(), Optional.empty(), Optional.empty());
 
     public Agreement {
         options = List.copyOf(options);
@@ -53,6 +47,8 @@ public record Agreement(
 
     /** The change orders that both sides signed, by number. */
     public List<Change> acceptedChanges() {
-        return changes.stream().filter(change -> change.state() == ChangeState.ACCEPTED).toList();
+        return changes.stream()
+                .filter(change -> change.state() == ChangeState.ACCEPTED)
+                .toList();
     }
 }

@@ -54,7 +54,7 @@ public record Alteration(
 
     /** The same additions, with that taken away. */
     public Alteration taking(TakenAway taken) {
-        return new Alteration(walls, finishes, corners, drains, mains, roofLines, downspouts, outlets, items,
-                restoration, taken);
+        return new Alteration(
+                walls, finishes, corners, drains, mains, roofLines, downspouts, outlets, items, restoration, taken);
     }
 }

@@ -15,23 +15,45 @@ public final class Altered {
     /** The job with what is added, and without what is taken away. */
     public static Job of(Job job, Alteration alteration) {
         TakenAway gone = alteration.takenAway();
-        List<Wall> walls = refinished(
-                merged(job.walls(), gone.walls(), alteration.walls(), Wall::label), alteration.finishes());
+        List<Wall> walls =
+                refinished(merged(job.walls(), gone.walls(), alteration.walls(), Wall::label), alteration.finishes());
         List<Corner> corners = new ArrayList<>(job.corners().stream()
                 .filter(corner -> !gone.walls().contains(corner.first().wall())
                         && !gone.walls().contains(corner.second().wall()))
                 .toList());
         corners.addAll(alteration.corners());
         List<ExtraItem> items = new ArrayList<>(job.items().stream()
-                .filter(item -> !gone.items().contains(item.code()) && !gone.walls().contains(item.section()))
+                .filter(item ->
+                        !gone.items().contains(item.code()) && !gone.walls().contains(item.section()))
                 .toList());
         items.addAll(alteration.items());
-        return new Job(job.number(), job.title(), job.issued(), job.validDays(), job.customer(),
-                without(job.site(), gone.walls()), job.observations(), job.notFixed(), job.photos(), walls, corners,
-                water(job.water(), alteration), restoration(job.restoration(), alteration), job.protection(),
-                job.excluded(), job.assumed(), items, job.priceChanges(), job.schedule(), job.payments(),
+        return new Job(
+                job.number(),
+                job.title(),
+                job.issued(),
+                job.validDays(),
+                job.customer(),
+                without(job.site(), gone.walls()),
+                job.observations(),
+                job.notFixed(),
+                job.photos(),
+                walls,
+                corners,
+                water(job.water(), alteration),
+                restoration(job.restoration(), alteration),
+                job.protection(),
+                job.excluded(),
+                job.assumed(),
+                items,
+                job.priceChanges(),
+                job.schedule(),
+                job.payments(),
                 job.taxClass(),
-                job.warranty(), job.acceptedStops(), job.agreement(), job.terms(), job.notes());
+                job.warranty(),
+                job.acceptedStops(),
+                job.agreement(),
+                job.terms(),
+                job.notes());
     }
 
     private static Water water(Water water, Alteration alteration) {
@@ -54,20 +76,31 @@ public final class Altered {
         Map<String, Finish> byWall = new LinkedHashMap<>();
         finishes.forEach(finish -> byWall.put(finish.wall(), finish.finish()));
         return walls.stream()
-                .map(wall -> Optional.ofNullable(byWall.get(wall.label())).map(wall::withFinish).orElse(wall))
+                .map(wall -> Optional.ofNullable(byWall.get(wall.label()))
+                        .map(wall::withFinish)
+                        .orElse(wall))
                 .toList();
     }
 
     /** Limits of the site are looked at from a wall, so they go with it. */
     private static Site without(Site site, Collection<String> walls) {
-        return new Site(site.address(), site.yearBuilt(), site.space(), site.house(), site.benchmark(),
-                site.insideFloor(), site.soil(), site.rain(),
-                site.limits().stream().filter(limit -> !walls.contains(limit.wall())).toList(),
-                site.locateTicket(), site.catchment());
+        return new Site(
+                site.address(),
+                site.yearBuilt(),
+                site.space(),
+                site.house(),
+                site.benchmark(),
+                site.insideFloor(),
+                site.soil(),
+                site.rain(),
+                site.limits().stream()
+                        .filter(limit -> !walls.contains(limit.wall()))
+                        .toList(),
+                site.locateTicket(),
+                site.catchment());
     }
 
-    private static <T> List<T> merged(
-            List<T> now, Collection<String> gone, List<T> added, Function<T, String> label) {
+    private static <T> List<T> merged(List<T> now, Collection<String> gone, List<T> added, Function<T, String> label) {
         Map<String, T> byLabel = new LinkedHashMap<>();
         now.stream().filter(one -> !gone.contains(label.apply(one))).forEach(one -> byLabel.put(label.apply(one), one));
         added.forEach(one -> byLabel.put(label.apply(one), one));

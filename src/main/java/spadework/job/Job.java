@@ -84,29 +84,125 @@ public record Job(
         List<Wall> changed = walls.stream()
                 .map(wall -> wall.label().equals(other.label()) ? other : wall)
                 .toList();
-        return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, changed,
-                corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                taxClass, warranty, acceptedStops, agreement, terms, notes);
+        return new Job(
+                number,
+                title,
+                issued,
+                validDays,
+                customer,
+                site,
+                observations,
+                notFixed,
+                photos,
+                changed,
+                corners,
+                water,
+                restoration,
+                protection,
+                excluded,
+                assumed,
+                items,
+                priceChanges,
+                schedule,
+                payments,
+                taxClass,
+                warranty,
+                acceptedStops,
+                agreement,
+                terms,
+                notes);
     }
 
     /** The same job on another site. */
     public Job withSite(Site other) {
-        return new Job(number, title, issued, validDays, customer, other, observations, notFixed, photos, walls,
-                corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                taxClass, warranty, acceptedStops, agreement, terms, notes);
+        return new Job(
+                number,
+                title,
+                issued,
+                validDays,
+                customer,
+                other,
+                observations,
+                notFixed,
+                photos,
+                walls,
+                corners,
+                water,
+                restoration,
+                protection,
+                excluded,
+                assumed,
+                items,
+                priceChanges,
+                schedule,
+                payments,
+                taxClass,
+                warranty,
+                acceptedStops,
+                agreement,
+                terms,
+                notes);
     }
 
     /** The same job with other pipes. */
     public Job withWater(Water other) {
-        return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,
-                corners, other, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                taxClass, warranty, acceptedStops, agreement, terms, notes);
+        return new Job(
+                number,
+                title,
+                issued,
+                validDays,
+                customer,
+                site,
+                observations,
+                notFixed,
+                photos,
+                walls,
+                corners,
+                other,
+                restoration,
+                protection,
+                excluded,
+                assumed,
+                items,
+                priceChanges,
+                schedule,
+                payments,
+                taxClass,
+                warranty,
+                acceptedStops,
+                agreement,
+                terms,
+                notes);
     }
 
     /** The same job with another agreement. */
     public Job withAgreement(Agreement other) {
-        return new Job(number, title, issued, validDays, customer, site, observations, notFixed, photos, walls,
-                corners, water, restoration, protection, excluded, assumed, items, priceChanges, schedule, payments,
-                taxClass, warranty, acceptedStops, other, terms, notes);
+        return new Job(
+                number,
+                title,
+                issued,
+                validDays,
+                customer,
+                site,
+                observations,
+                notFixed,
+                photos,
+                walls,
+                corners,
+                water,
+                restoration,
+                protection,
+                excluded,
+                assumed,
+                items,
+                priceChanges,
+                schedule,
+                payments,
+                taxClass,
+                warranty,
+                acceptedStops,
+                other,
+                terms,
+                notes);
     }
 }

@@ -49,25 +49,81 @@ public record Wall(
 
     /** The same wall with another finish. */
     public Wall withFinish(Finish other) {
-        return new Wall(label, where, faces, from, length, depthStart, depthEnd, footing, kind, condition, strip,
-                openings, windowWells, other, digging);
+        return new Wall(
+                label,
+                where,
+                faces,
+                from,
+                length,
+                depthStart,
+                depthEnd,
+                footing,
+                kind,
+                condition,
+                strip,
+                openings,
+                windowWells,
+                other,
+                digging);
     }
 
     /** The same wall as it was measured in the open trench. */
     public Wall asBuilt(Length builtLength, Length builtStart, Length builtEnd) {
-        return new Wall(label, where, faces, from, builtLength, builtStart, builtEnd, footing, kind, condition, strip,
-                openings, windowWells, finish, digging);
+        return new Wall(
+                label,
+                where,
+                faces,
+                from,
+                builtLength,
+                builtStart,
+                builtEnd,
+                footing,
+                kind,
+                condition,
+                strip,
+                openings,
+                windowWells,
+                finish,
+                digging);
     }
 
     /** The same wall, of another length. */
     public Wall withLength(Length other) {
-        return new Wall(label, where, faces, from, other, depthStart, depthEnd, footing, kind, condition, strip,
-                openings, windowWells, finish, digging);
+        return new Wall(
+                label,
+                where,
+                faces,
+                from,
+                other,
+                depthStart,
+                depthEnd,
+                footing,
+                kind,
+                condition,
+                strip,
+                openings,
+                windowWells,
+                finish,
+                digging);
     }
 
     /** The same wall, dug that much deeper at both ends. */
     public Wall deeperBy(Length more) {
-        return new Wall(label, where, faces, from, length, depthStart.plus(more), depthEnd.plus(more), footing, kind,
-                condition, strip, openings, windowWells, finish, digging);
+        return new Wall(
+                label,
+                where,
+                faces,
+                from,
+                length,
+                depthStart.plus(more),
+                depthEnd.plus(more),
+                footing,
+                kind,
+                condition,
+                strip,
+                openings,
+                windowWells,
+                finish,
+                digging);
     }
 }

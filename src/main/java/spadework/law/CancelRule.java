@@ -21,7 +21,9 @@ public record CancelRule(
 
     /** The days that a buyer of that age has; an unknown age counts as the older one. */
     public int daysFor(Optional<Integer> age) {
-        boolean senior = seniorAge.map(from -> age.map(years -> years >= from).orElse(true)).orElse(false);
+        boolean senior = seniorAge
+                .map(from -> age.map(years -> years >= from).orElse(true))
+                .orElse(false);
         return senior ? seniorDays.orElse(days) : days;
     }
 

@@ -10,6 +10,7 @@ import java.util.Optional;
 public record Cancellation(List<Deadline> deadlines) {
     /** Business days of 16 CFR 429.1. */
     public static final int FEDERAL_DAYS = 3;
+
     private static final int REFUND_DAYS = 10;
 
     public Cancellation {
@@ -33,8 +34,8 @@ public record Cancellation(List<Deadline> deadlines) {
     public static Cancellation of(
             LocalDate signed, Optional<LocalDate> received, Optional<StateRules> state, Optional<Integer> age) {
         List<Deadline> deadlines = new ArrayList<>();
-        deadlines.add(deadline(
-                "US-FTC", signed, FEDERAL_DAYS, DayCount.FEDERAL_AND_OBSERVED, "16 CFR 429.0(f), 429.1", "R"));
+        deadlines.add(
+                deadline("US-FTC", signed, FEDERAL_DAYS, DayCount.FEDERAL_AND_OBSERVED, "16 CFR 429.0(f), 429.1", "R"));
         LocalDate start = received.filter(day -> day.isAfter(signed)).orElse(signed);
         state.ifPresent(rules -> deadlines.add(deadline(
                 rules.state(),
@@ -53,7 +54,10 @@ public record Cancellation(List<Deadline> deadlines) {
 
     /** The day that is printed: the latest. */
     public LocalDate lastDay() {
-        return deadlines.stream().map(Deadline::last).max(Comparator.naturalOrder()).orElseThrow();
+        return deadlines.stream()
+                .map(Deadline::last)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /**

@@ -58,7 +58,9 @@ public final class ContentsCheck {
     }
 
     private void pack(StateRules pack, Set<Content> holds, Dollars price, boolean secured) {
-        List<LegalNotice> due = pack.notices().stream().filter(notice -> notice.isDue(price, secured)).toList();
+        List<LegalNotice> due = pack.notices().stream()
+                .filter(notice -> notice.isDue(price, secured))
+                .toList();
         Set<Content> told = due.stream()
                 .filter(notice -> notice.wording().isEmpty())
                 .map(LegalNotice::serves)
@@ -75,7 +77,8 @@ public final class ContentsCheck {
 
     /** Whether a content is wanted as a notice, so that its own threshold decides. */
     private static boolean isNotice(StateRules pack, Content content) {
-        return pack.notices().stream().anyMatch(notice -> notice.serves() == content && notice.above().isPresent());
+        return pack.notices().stream()
+                .anyMatch(notice -> notice.serves() == content && notice.above().isPresent());
     }
 
     private void wanting(StateRules pack, RequiredContent required) {

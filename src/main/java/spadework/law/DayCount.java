@@ -9,7 +9,10 @@ import java.util.Set;
 /** How a rule counts business days. Saturday is one under the federal rule. The day of signing is never counted. */
 public enum DayCount {
     /** Every day but Sundays and federal holidays on their own day: 16 CFR 429.0(f) as it reads. */
-    FEDERAL("every day but Sundays and federal holidays on their own day", false, false,
+    FEDERAL(
+            "every day but Sundays and federal holidays on their own day",
+            false,
+            false,
             EnumSet.allOf(FederalHoliday.class)),
     /** The same, leaving out the days on which holidays are observed as well: never shortens the buyer's right. */
     FEDERAL_AND_OBSERVED(
@@ -49,8 +52,8 @@ public enum DayCount {
 
     /** Whether the day counts. */
     public boolean counts(LocalDate day) {
-        boolean restDay = day.getDayOfWeek() == DayOfWeek.SUNDAY
-                || saturdaysRest && day.getDayOfWeek() == DayOfWeek.SATURDAY;
+        boolean restDay =
+                day.getDayOfWeek() == DayOfWeek.SUNDAY || saturdaysRest && day.getDayOfWeek() == DayOfWeek.SATURDAY;
         return !restDay && !isHoliday(day);
     }
 

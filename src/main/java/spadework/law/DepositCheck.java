@@ -21,8 +21,8 @@ public final class DepositCheck {
      * @param deposit what the schedule takes at signing
      * @param specialOrder cost of special-order material that has to be ordered before the work starts
      */
-    public static List<Finding> of(String state, Optional<StateRules> rules, Dollars price, Dollars deposit,
-            Dollars specialOrder) {
+    public static List<Finding> of(
+            String state, Optional<StateRules> rules, Dollars price, Dollars deposit, Dollars specialOrder) {
         List<Finding> found = new ArrayList<>();
         if (rules.isEmpty()) {
             found.add(finding("state-unread", Severity.MUST, state, "state home-contract law", Map.of()));

@@ -17,8 +17,8 @@ public enum FederalHoliday {
     LABOR_DAY(year -> nthMonday(year, Month.SEPTEMBER, 1)),
     COLUMBUS_DAY(year -> nthMonday(year, Month.OCTOBER, 2)),
     VETERANS_DAY(year -> LocalDate.of(year, Month.NOVEMBER, 11)),
-    THANKSGIVING(year -> LocalDate.of(year, Month.NOVEMBER, 1)
-            .with(TemporalAdjusters.dayOfWeekInMonth(4, DayOfWeek.THURSDAY))),
+    THANKSGIVING(year ->
+            LocalDate.of(year, Month.NOVEMBER, 1).with(TemporalAdjusters.dayOfWeekInMonth(4, DayOfWeek.THURSDAY))),
     CHRISTMAS(year -> LocalDate.of(year, Month.DECEMBER, 25));
 
     private final IntFunction<LocalDate> day;

@@ -37,8 +37,11 @@ public final class WarrantyDisclosures {
     }
 
     private void items(WrittenWarranty w) {
-        wants(isSaid(List.of(w.title())) && w.title().strip().toLowerCase(Locale.ROOT).startsWith("limited warranty"),
-                "title", "15 USC 2303(a)");
+        wants(
+                isSaid(List.of(w.title()))
+                        && w.title().strip().toLowerCase(Locale.ROOT).startsWith("limited warranty"),
+                "title",
+                "15 USC 2303(a)");
         wants(isSaid(w.who()), "who", "16 CFR 701.3(a)(1)");
         wants(isSaid(w.covered()), "covered", "16 CFR 701.3(a)(2)");
         wants(isSaid(w.notCovered()), "not-covered", "16 CFR 701.3(a)(2)");
@@ -47,8 +50,11 @@ public final class WarrantyDisclosures {
         wants(isSaid(w.term()), "term", "16 CFR 701.3(a)(4)");
         wants(isSaid(w.claimSteps()), "claim", "16 CFR 701.3(a)(5)");
         wants(!w.warrantor().isBlank() && !w.contact().isBlank(), "warrantor", "16 CFR 701.3(a)(5)");
-        wants(!w.disputeChosen() || w.dispute().filter(told -> !told.isBlank()).isPresent(),
-                "dispute", "16 CFR 701.3(a)(6)");
+        wants(
+                !w.disputeChosen()
+                        || w.dispute().filter(told -> !told.isBlank()).isPresent(),
+                "dispute",
+                "16 CFR 701.3(a)(6)");
     }
 
     private void sentences(WrittenWarranty w) {

@@ -38,8 +38,8 @@ public final class WarrantyWording {
             "(?<!(?:leave|leaves|left|stay|stays|stayed|remain|remains|kept) )as[ -]is(?:$|[^\\w ]| basis| condition"
                     + "| where| and| with| or)");
 
-    private static final Pattern LIFETIME = anyOf(
-            "life[ -]?time", WARRANTIES + NEAR + "for life(?! of)", "for life" + "(?! of)" + NEAR + WARRANTIES);
+    private static final Pattern LIFETIME =
+            anyOf("life[ -]?time", WARRANTIES + NEAR + "for life(?! of)", "for life" + "(?! of)" + NEAR + WARRANTIES);
 
     private static final Pattern WHOSE = anyOf(
             "life[ -]?time of (?:the|your|this)(?: original| first)? ?(?!" + WARRANTIES + ")\\w+",

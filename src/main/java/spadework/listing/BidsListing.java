@@ -21,7 +21,9 @@ public final class BidsListing {
         ArrayNode bids = root.putArray("bids");
         for (BidRow row : rows) {
             ObjectNode bid = bids.addObject();
-            bid.put("number", row.number()).put("status", word(row.standing())).put("issued", row.issued().toString());
+            bid.put("number", row.number())
+                    .put("status", word(row.standing()))
+                    .put("issued", row.issued().toString());
             row.validUntil().ifPresent(day -> bid.put("validUntil", day.toString()));
             bid.put("age", row.age()).put("total", row.total().plain());
             row.margin().ifPresent(share -> bid.put("margin", share));

@@ -64,13 +64,17 @@ public final class Listing {
         if (!quote.tax().isZero()) {
             section(sections, names.salesTax(), quote.tax());
         }
-        contract.taken().forEach(taken -> section(sections, names.option().apply(taken), taken.sum().total()));
-        contract.accepted().forEach(change ->
-                section(sections, names.change().apply(change), change.agreed().total()));
+        contract.taken()
+                .forEach(taken -> section(
+                        sections, names.option().apply(taken), taken.sum().total()));
+        contract.accepted()
+                .forEach(change -> section(
+                        sections, names.change().apply(change), change.agreed().total()));
         ArrayNode quantities = root.putArray("quantities");
         takeoff.quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
-        List<TakeoffLine> assembled =
-                takeoff.lines().stream().filter(line -> line.working().isPresent()).toList();
+        List<TakeoffLine> assembled = takeoff.lines().stream()
+                .filter(line -> line.working().isPresent())
+                .toList();
         if (!assembled.isEmpty()) {
             ArrayNode workings = root.putArray("assembled");
             assembled.forEach(line -> workings.addObject()
@@ -121,13 +125,21 @@ public final class Listing {
         node.put("description", quantity.description());
         node.put("value", quantity.value());
         node.put("unit", quantity.unit().symbol());
-        node.put("working",
-                quantity.working() instanceof Worked worked ? worked.line() : quantity.working().valueText());
+        node.put(
+                "working",
+                quantity.working() instanceof Worked worked
+                        ? worked.line()
+                        : quantity.working().valueText());
     }
 
     private static void lines(ArrayNode array, Quote quote) {
         for (PricedLine line : quote.lines()) {
-            line(array, line.code(), line.quantity().toPlainString(), line.unit().symbol(), line.unitPrice(),
+            line(
+                    array,
+                    line.code(),
+                    line.quantity().toPlainString(),
+                    line.unit().symbol(),
+                    line.unitPrice(),
                     line.price());
         }
         for (PricedSection section : quote.sections()) {
@@ -143,8 +155,8 @@ public final class Listing {
         }
     }
 
-    private static void line(ArrayNode array, String code, String quantity, String unit, Dollars unitPrice,
-            Dollars price) {
+    private static void line(
+            ArrayNode array, String code, String quantity, String unit, Dollars unitPrice, Dollars price) {
         array.addObject()
                 .put("code", code)
                 .put("quantity", quantity)

@@ -24,7 +24,9 @@ public final class RegisterListing {
     }
 
     private static void line(ObjectNode line, Entry entry) {
-        line.put("line", entry.line()).put("on", entry.on().toString()).put("event", entry.event().words());
+        line.put("line", entry.line())
+                .put("on", entry.on().toString())
+                .put("event", entry.event().words());
         entry.number().ifPresent(number -> line.put("number", number.text()).put("revision", entry.revision()));
         ArrayNode files = line.putArray("files");
         entry.files().forEach(file -> files.addObject().put("name", file.name()).put("sha256", file.sha256()));

@@ -42,7 +42,9 @@ public final class WarrantyListing {
         ArrayNode all = root.putArray("warranties");
         warranties.forEach((warranty, claims) -> {
             ObjectNode node = warranty(warranty);
-            texts(node.putArray("inForce"), warranty.inForce(on).stream().map(CoveredPart::part).toList());
+            texts(
+                    node.putArray("inForce"),
+                    warranty.inForce(on).stream().map(CoveredPart::part).toList());
             ArrayNode list = node.putArray("claims");
             claims.forEach(claim -> claim(list.addObject(), claim));
             all.add(node);
@@ -107,12 +109,15 @@ public final class WarrantyListing {
 
     private static void part(ObjectNode node, CoveredPart part) {
         node.put("part", part.part()).put("promise", part.promise()).put("years", part.years());
-        node.put("firstDay", part.firstDay().toString()).put("lastDay", part.lastDay().toString());
+        node.put("firstDay", part.firstDay().toString())
+                .put("lastDay", part.lastDay().toString());
     }
 
     private static void covered(ArrayNode list, List<Covered> all) {
         all.forEach(each -> list.addObject()
-                .put("label", each.label()).put("what", each.what()).put("length", each.length()));
+                .put("label", each.label())
+                .put("what", each.what())
+                .put("length", each.length()));
     }
 
     private static void texts(ArrayNode list, List<String> texts) {

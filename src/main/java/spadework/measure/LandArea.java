@@ -15,8 +15,8 @@ public final class LandArea {
      * @throws UnreadableMeasure if the text is not an area with its unit
      */
     public static Area parse(String text) throws UnreadableMeasure {
-        NumberAndUnit written = NumberAndUnit.read(
-                text, "an area", "5 acre", List.of("sf", "sy", "m2", "acre", "acres", "mi2"));
+        NumberAndUnit written =
+                NumberAndUnit.read(text, "an area", "5 acre", List.of("sf", "sy", "m2", "acre", "acres", "mi2"));
         return switch (written.unit()) {
             case "acre", "acres" -> new Area(written.number() * SQUARE_FEET_PER_ACRE);
             case "mi2" -> new Area(written.number() * 640 * SQUARE_FEET_PER_ACRE);

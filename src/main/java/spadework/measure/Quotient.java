@@ -15,8 +15,6 @@ public final class Quotient {
      */
     public static BigDecimal of(BigDecimal number, BigDecimal divisor) {
         BigDecimal quick = number.divide(divisor, MathContext.DECIMAL64);
-        return quick.multiply(divisor).compareTo(number) == 0
-                ? quick
-                : number.divide(divisor, MathContext.DECIMAL128);
+        return quick.multiply(divisor).compareTo(number) == 0 ? quick : number.divide(divisor, MathContext.DECIMAL128);
     }
 }

@@ -28,8 +28,7 @@ public record Volume(double cubicFeet) implements Comparable<Volume> {
      * @throws UnreadableMeasure if the text is not a volume with its unit
      */
     public static Volume parse(String text) throws UnreadableMeasure {
-        NumberAndUnit written =
-                NumberAndUnit.read(text, "a volume", "10 cy", List.of("cy", "cf", "gal", "m3"));
+        NumberAndUnit written = NumberAndUnit.read(text, "a volume", "10 cy", List.of("cy", "cf", "gal", "m3"));
         return switch (written.unit()) {
             case "cf" -> new Volume(written.number());
             case "gal" -> new Volume(written.number() * CUBIC_FEET_PER_GALLON);

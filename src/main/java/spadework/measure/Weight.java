@@ -22,8 +22,7 @@ public record Weight(double tons) implements Comparable<Weight> {
      * @throws UnreadableMeasure if the text is not a weight with its unit
      */
     public static Weight parse(String text) throws UnreadableMeasure {
-        NumberAndUnit written =
-                NumberAndUnit.read(text, "a weight", "10 ton", List.of("ton", "tons", "lb"));
+        NumberAndUnit written = NumberAndUnit.read(text, "a weight", "10 ton", List.of("ton", "tons", "lb"));
         return new Weight(written.unit().equals("lb") ? written.number() / 2000 : written.number());
     }
 

@@ -59,19 +59,19 @@ public final class Accepting {
         if (after instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
-        Entry entry = Register.of(records.folder()).issue(
-                Kind.CONTRACT,
-                Kind.CONTRACT.issued(),
-                bid.dossier().job().number(),
-                yes.on(),
-                Once.of(Kind.CONTRACT.issued()),
-                number -> issue(file, number, accepted, (Bid) after, yes));
+        Entry entry = Register.of(records.folder())
+                .issue(
+                        Kind.CONTRACT,
+                        Kind.CONTRACT.issued(),
+                        bid.dossier().job().number(),
+                        yes.on(),
+                        Once.of(Kind.CONTRACT.issued()),
+                        number -> issue(file, number, accepted, (Bid) after, yes));
         accepted.write(file);
         return new Outcome.Issued(entry.number().orElseThrow().text(), Filed.paths(records.folder(), entry));
     }
 
-    private List<String> reasons(Path file, Bid bid, Records records, List<String> taken, Yes yes)
-            throws IOException {
+    private List<String> reasons(Path file, Bid bid, Records records, List<String> taken, Yes yes) throws IOException {
         List<String> reasons = new ArrayList<>(Signatures.reasons(file, yes));
         Dossier proposed = bid.proposed();
         bid.openStops().forEach(stop -> reasons.add(office.told(stop)));
@@ -84,7 +84,7 @@ public final class Accepting {
                 .equals(Optional.of(Fingerprint.of(file, proposed.job(), office.templates())))) {
             reasons.add("The job, the company, the price book or the templates changed since "
                     + last.get().number().orElseThrow().text()
-                            + ". Issue it again; what was not issued cannot be accepted.");
+                    + ". Issue it again; what was not issued cannot be accepted.");
         }
         LocalDate until = proposed.job().issued().plusDays(proposed.job().validDays());
         if (yes.on().isAfter(until)) {
@@ -93,19 +93,25 @@ public final class Accepting {
         if (yes.on().isBefore(proposed.job().issued())) {
             reasons.add("The proposal was issued on " + proposed.job().issued() + ", after " + yes.on() + ".");
         }
-        List<String> known = proposed.job().agreement().options().stream().map(option -> option.label()).toList();
-        taken.stream().filter(label -> !known.contains(label)).forEach(label ->
-                reasons.add("There is no option " + label + "; there is " + String.join(", ", known) + "."));
+        List<String> known = proposed.job().agreement().options().stream()
+                .map(option -> option.label())
+                .toList();
+        taken.stream()
+                .filter(label -> !known.contains(label))
+                .forEach(label ->
+                        reasons.add("There is no option " + label + "; there is " + String.join(", ", known) + "."));
         return reasons;
     }
 
     private JobText accepted(JobText text, Dossier proposed, Entry issued, List<String> taken, Yes yes) {
         List<PricedOption> options = proposed.contract().options();
-        Dollars price = proposed.quote().total().plus(Sum.of(options.stream()
-                        .filter(option -> taken.contains(option.option().label()))
-                        .map(PricedOption::sum)
-                        .toList())
-                .total());
+        Dollars price = proposed.quote()
+                .total()
+                .plus(Sum.of(options.stream()
+                                .filter(option -> taken.contains(option.option().label()))
+                                .map(PricedOption::sum)
+                                .toList())
+                        .total());
         List<String> declined = options.stream()
                 .map(option -> option.option().label())
                 .filter(label -> !taken.contains(label))
@@ -127,7 +133,12 @@ public final class Accepting {
             JobText.keep(files, number.text(), accepted);
             files.put(
                     FileName.safe(number.text()) + "-source.zip",
-                    Source.of(file, accepted.text(), bid.proposed().job(), bid.proposed().company(), office.templates())
+                    Source.of(
+                                    file,
+                                    accepted.text(),
+                                    bid.proposed().job(),
+                                    bid.proposed().company(),
+                                    office.templates())
                             .archive());
             Map<String, String> facts = new LinkedHashMap<>();
             facts.put("by", String.join("; ", yes.by()));

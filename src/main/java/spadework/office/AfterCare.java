@@ -36,8 +36,8 @@ public final class AfterCare {
             RegisterReading reading = RegisterReading.of(folder);
             wrong.addAll(reading.wrong());
             for (Warranty warranty : reading.book().current()) {
-                Ending.of(warranty, on, months).forEach(part ->
-                        rows.add(new InForce(folder.toString(), warranty, part)));
+                Ending.of(warranty, on, months)
+                        .forEach(part -> rows.add(new InForce(folder.toString(), warranty, part)));
             }
         }
         List<String> out = json
@@ -60,7 +60,9 @@ public final class AfterCare {
     public static Reply show(Path job, LocalDate on, boolean json) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Map<Warranty, List<Claim>> standing = new LinkedHashMap<>();
-        reading.book().current().forEach(warranty -> standing.put(warranty, reading.book().claims(warranty)));
+        reading.book()
+                .current()
+                .forEach(warranty -> standing.put(warranty, reading.book().claims(warranty)));
         if (standing.isEmpty()) {
             return reading.refused();
         }
@@ -84,8 +86,7 @@ public final class AfterCare {
      *
      * @param issued the day that the papers carry
      */
-    public static Reply printCards(Path job, Path out, LocalDate issued, Optional<Path> templates)
-            throws IOException {
+    public static Reply printCards(Path job, Path out, LocalDate issued, Optional<Path> templates) throws IOException {
         return printCards(job, out, issued, () -> new WarrantyPapers(templates));
     }
 
@@ -104,7 +105,8 @@ public final class AfterCare {
         List<String> written = new ArrayList<>();
         Files.createDirectories(out);
         for (Warranty warranty : reading.book().current()) {
-            for (Map.Entry<String, byte[]> file : papers.card(Card.of(warranty, issued), issued).entrySet()) {
+            for (Map.Entry<String, byte[]> file :
+                    papers.card(Card.of(warranty, issued), issued).entrySet()) {
                 AtomicFile.write(out.resolve(file.getKey()), file.getValue());
                 written.add(out.resolve(file.getKey()).toString());
             }
@@ -121,9 +123,12 @@ public final class AfterCare {
         if (cards.isEmpty()) {
             return reading.refused();
         }
-        return Reply.done(json
-                        ? List.of(WarrantyListing.cards(cards))
-                        : cards.stream().flatMap(card -> WarrantyText.of(card).stream()).toList())
+        return Reply.done(
+                        json
+                                ? List.of(WarrantyListing.cards(cards))
+                                : cards.stream()
+                                        .flatMap(card -> WarrantyText.of(card).stream())
+                                        .toList())
                 .andWrong(reading.wrong());
     }
 }

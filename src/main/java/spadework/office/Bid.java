@@ -108,8 +108,11 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
         if (!quote.tax().isZero()) {
             rows.add(row(salesTaxName(), quote.tax()));
         }
-        contract.taken().forEach(option -> rows.add(row(optionName(option), option.sum().total())));
-        contract.accepted().forEach(change -> rows.add(row(changeName(change), change.agreed().total())));
+        contract.taken()
+                .forEach(option -> rows.add(row(optionName(option), option.sum().total())));
+        contract.accepted()
+                .forEach(change ->
+                        rows.add(row(changeName(change), change.agreed().total())));
         rows.add(row(dossier.terms().get("total.name"), contract.total()));
         return rows;
     }
@@ -121,13 +124,19 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
     /** Whether the job records who answers for a finding. */
     public boolean isAnsweredFor(Finding finding) {
         return dossier.job().acceptedStops().stream()
-                .anyMatch(stop -> stop.finding().equals(finding.id()) && stop.about().equals(finding.about()));
+                .anyMatch(stop ->
+                        stop.finding().equals(finding.id()) && stop.about().equals(finding.about()));
     }
 
     /** The bid for other programs, as JSON. */
     public String priceListing() {
         return Listing.price(
-                dossier.job(), dossier.takeoff(), dossier.quote(), dossier.contract(), findings(), dossier.phrases(),
+                dossier.job(),
+                dossier.takeoff(),
+                dossier.quote(),
+                dossier.contract(),
+                findings(),
+                dossier.phrases(),
                 new Listing.Names(minimumName(), salesTaxName(), Bid::optionName, this::changeName));
     }
 
@@ -136,8 +145,13 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
     }
 
     private String changeName(PricedChange change) {
-        return dossier.terms().get(
-                "change.name", "number", Integer.toString(change.change().number()), "title", change.change().title());
+        return dossier.terms()
+                .get(
+                        "change.name",
+                        "number",
+                        Integer.toString(change.change().number()),
+                        "title",
+                        change.change().title());
     }
 
     private String minimumName() {

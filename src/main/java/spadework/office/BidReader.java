@@ -52,8 +52,11 @@ final class BidReader {
                     ? new Read<>(file, Optional.of(drawn.apply(bid(understood, quote, records))), List.of())
                     : new Read<>(file, Optional.empty(), unpriced);
         } catch (IOException unreadable) {
-            Fault fault = new Fault(Place.ofFile(file.toString()), "a job whose files cannot be read, "
-                    + unreadable.getMessage(), "files that may be read", "check them and the folder \"issued\"");
+            Fault fault = new Fault(
+                    Place.ofFile(file.toString()),
+                    "a job whose files cannot be read, " + unreadable.getMessage(),
+                    "files that may be read",
+                    "check them and the folder \"issued\"");
             return new Read<>(file, Optional.empty(), List.of(fault));
         }
     }
@@ -81,7 +84,8 @@ final class BidReader {
         Job job = understood.job();
         Standing standing = standing(job, records);
         PriceBook book = book(understood);
-        if (job.agreement().accepted().isEmpty() && job.agreement().acceptedChanges().isEmpty()) {
+        if (job.agreement().accepted().isEmpty()
+                && job.agreement().acceptedChanges().isEmpty()) {
             Sum sum = new Sum(quote.price(), quote.tax());
             return new StandingBid(standing, job, understood.company(), book, quote, sum);
         }

@@ -138,7 +138,11 @@ final class Bidding {
                 "change-price-differs",
                 Severity.ADVISE,
                 Integer.toString(change.change().number()),
-                Map.of("signed", change.agreed().total().text(), "reckoned", change.reckoned().total().text()),
+                Map.of(
+                        "signed",
+                        change.agreed().total().text(),
+                        "reckoned",
+                        change.reckoned().total().text()),
                 "common practice, no source");
     }
 }

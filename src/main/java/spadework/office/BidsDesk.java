@@ -34,20 +34,33 @@ public final class BidsDesk {
     public static Found<BidRow> rows(Path tree, LocalDate on, Optional<Standing> standing, List<String> words)
             throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(tree, file -> reader.read(file, bid ->
-                standing.filter(wanted -> wanted != bid.standing()).isEmpty() && BidWords.holds(bid, words)
-                        ? Optional.of(BidRow.of(bid, on, file.toString()))
-                        : Optional.empty()));
+        List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(
+                tree,
+                file -> reader.read(
+                        file,
+                        bid -> standing.filter(wanted -> wanted != bid.standing())
+                                                .isEmpty()
+                                        && BidWords.holds(bid, words)
+                                ? Optional.of(BidRow.of(bid, on, file.toString()))
+                                : Optional.empty()));
         return new Found<>(
-                read.stream().flatMap(one -> one.drawn().stream()).flatMap(Optional::stream).toList(), unread(read));
+                read.stream()
+                        .flatMap(one -> one.drawn().stream())
+                        .flatMap(Optional::stream)
+                        .toList(),
+                unread(read));
     }
 
     /** The uses of {@link #history} as rows. */
     public static Found<Use> uses(String code, Path tree) throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.Read<List<Use>>> read = JobTree.each(
-                tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
-        return new Found<>(read.stream().flatMap(one -> one.drawn().stream()).flatMap(List::stream).toList(),
+        List<BidReader.Read<List<Use>>> read =
+                JobTree.each(tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
+        return new Found<>(
+                read.stream()
+                        .flatMap(one -> one.drawn().stream())
+                        .flatMap(List::stream)
+                        .toList(),
                 unread(read));
     }
 
@@ -77,13 +90,17 @@ public final class BidsDesk {
 
     static <T> List<String> unread(List<BidReader.Read<T>> read) {
         List<String> wrong = new ArrayList<>();
-        read.stream().filter(one -> !one.faults().isEmpty()).forEach(one -> wrong.add(one.file()
-                + ": left out, " + one.faults().size() + " to mend; see: spadework check " + one.file()));
+        read.stream()
+                .filter(one -> !one.faults().isEmpty())
+                .forEach(one -> wrong.add(one.file() + ": left out, "
+                        + one.faults().size() + " to mend; see: spadework check " + one.file()));
         return wrong;
     }
 
     private static List<String> row(BidRow row, LocalDate on) {
-        String until = row.validUntil().map(day -> (row.isExpiredOn(on) ? "expired " : "until ") + day).orElse("");
+        String until = row.validUntil()
+                .map(day -> (row.isExpiredOn(on) ? "expired " : "until ") + day)
+                .orElse("");
         return List.of(
                 row.number(),
                 row.standing().name().toLowerCase(Locale.ROOT),

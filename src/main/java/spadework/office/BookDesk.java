@@ -59,8 +59,12 @@ public final class BookDesk {
 
     /** The items as a table, of the sections and codes that match; retired ones only where they are asked for. */
     public Reply list(Optional<String> section, boolean retired, Optional<LocalDate> on) throws IOException {
-        return table(on, item -> (retired || item.retired().isEmpty())
-                && section.filter(wanted -> !wanted.equals(item.section().label())).isEmpty());
+        return table(
+                on,
+                item -> (retired || item.retired().isEmpty())
+                        && section.filter(
+                                        wanted -> !wanted.equals(item.section().label()))
+                                .isEmpty());
     }
 
     /** The items in which every word occurs: in code, names, notes or source, in whatever case. */
@@ -98,8 +102,8 @@ public final class BookDesk {
             throws IOException {
         BookDraft book = draft();
         if (item(book, code).isPresent()) {
-            return Reply.refused(List.of(fault("the code " + code + ", which the book has", "a new code",
-                    "use: book change " + code)));
+            return Reply.refused(List.of(
+                    fault("the code " + code + ", which the book has", "a new code", "use: book change " + code)));
         }
         Optional<Entries> base = like.flatMap(other -> item(book, other));
         if (like.isPresent() && base.isEmpty()) {
@@ -128,7 +132,8 @@ public final class BookDesk {
         }
         List<List<String>> rows = read.book().get().items().values().stream()
                 .filter(wanted)
-                .sorted((a, b) -> a.section() == b.section() ? a.code().compareTo(b.code())
+                .sorted((a, b) -> a.section() == b.section()
+                        ? a.code().compareTo(b.code())
                         : a.section().compareTo(b.section()))
                 .map(BookText::row)
                 .toList();
@@ -191,10 +196,11 @@ public final class BookDesk {
 
     /** The item as the file holds it, or as the bundled book does where the file starts from that. */
     Optional<Entries> item(BookDraft book, String code) {
-        return book.item(code).or(() -> book.startsFromBundled()
-                ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8))
-                        .flatMap(b -> b.item(code))
-                : Optional.empty());
+        return book.item(code)
+                .or(() -> book.startsFromBundled()
+                        ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8))
+                                .flatMap(b -> b.item(code))
+                        : Optional.empty());
     }
 
     private Fault unknown(String code) {

@@ -1,7 +1,6 @@
 package spadework.office;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -17,9 +16,9 @@ import spadework.draft.Leaves;
 import spadework.draft.Value.Entries;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.intake.Intake;
 import spadework.intake.ReadBook;
 import spadework.intake.ReadMap;
-import spadework.intake.Intake;
 import spadework.press.WorkbookZip;
 import spadework.pricebook.PriceBook;
 import spadework.pricesheet.Grid;
@@ -51,7 +50,8 @@ public final class BookSheets {
 
     private static List<String> names(ReadBook read, boolean crews) {
         return read.company()
-                .map(company -> (crews ? company.crews() : company.machines()).keySet().stream().sorted().toList())
+                .map(company -> (crews ? company.crews() : company.machines())
+                        .keySet().stream().sorted().toList())
                 .orElse(List.of());
     }
 
@@ -69,8 +69,12 @@ public final class BookSheets {
             return cells;
         }
         List<String> told = new ArrayList<>(cells.out());
-        told.add(told.isEmpty() ? "Nothing differs from the book."
-                : saving.save() ? "Written to " + desk.file() + "." : "Nothing written yet; add --save to write it.");
+        told.add(
+                told.isEmpty()
+                        ? "Nothing differs from the book."
+                        : saving.save()
+                                ? "Written to " + desk.file() + "."
+                                : "Nothing written yet; add --save to write it.");
         return Reply.done(told);
     }
 
@@ -89,8 +93,11 @@ public final class BookSheets {
                 mapped.isPresent() ? mapped.get().map().orElseThrow().sheet() : Optional.of(PriceWorkbook.PRICES);
         Optional<Grid> grid = grid(file, sheet);
         if (grid.isEmpty()) {
-            return Reply.refused(List.of(new Fault(Place.ofFile(shown), "no sheet \"" + sheet.orElse("") + "\"",
-                    "a workbook with that sheet", "export anew, or name the sheet in the map")));
+            return Reply.refused(List.of(new Fault(
+                    Place.ofFile(shown),
+                    "no sheet \"" + sheet.orElse("") + "\"",
+                    "a workbook with that sheet",
+                    "export anew, or name the sheet in the map")));
         }
         SheetChanges changes = mapped.isPresent()
                 ? SupplierChanges.of(shown, grid.get(), mapped.get().map().orElseThrow(), book)
@@ -135,7 +142,8 @@ public final class BookSheets {
         BookDraft before = desk.draft();
         List<String> told = new ArrayList<>();
         for (Changed cell : changes.cells()) {
-            String from = Leaves.of(desk.item(before, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
+            String from =
+                    Leaves.of(desk.item(before, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
             String to = Leaves.of(desk.item(changed, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
             if (!from.equals(to)) {
                 told.add(cell.place().pointer() + " " + cell.code() + " " + cell.what() + ": " + from + " → " + to);
@@ -151,8 +159,11 @@ public final class BookSheets {
             draft.place(cell.code()).ifPresent(item -> cells.put(item + "/" + cell.what(), cell.place()));
         }
         return faults.stream()
-                .map(fault -> new Fault(cells.getOrDefault(fault.place().pointer(), fault.place()), fault.found(),
-                        fault.allowed(), fault.mend()))
+                .map(fault -> new Fault(
+                        cells.getOrDefault(fault.place().pointer(), fault.place()),
+                        fault.found(),
+                        fault.allowed(),
+                        fault.mend()))
                 .toList();
     }
 }

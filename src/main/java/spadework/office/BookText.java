@@ -10,8 +10,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import spadework.draft.Draft;
 import spadework.draft.BookDraft;
+import spadework.draft.Draft;
 import spadework.draft.Leaves;
 import spadework.draft.Outline;
 import spadework.draft.Value.Entries;
@@ -29,7 +29,11 @@ final class BookText {
     /** Whether every word occurs somewhere in an item. */
     static boolean holds(LineItem item, List<String> words) {
         String all = Stream.concat(
-                        Stream.of(item.code(), item.name(), item.homeowner(), item.source().text()),
+                        Stream.of(
+                                item.code(),
+                                item.name(),
+                                item.homeowner(),
+                                item.source().text()),
                         item.notes().stream())
                 .collect(Collectors.joining("\n"))
                 .toLowerCase(Locale.ROOT);
@@ -41,13 +45,14 @@ final class BookText {
         List<String> costs = new ArrayList<>();
         item.material().ifPresent(m -> costs.add(m.cost().text() + " a " + m.sold()));
         item.labour()
-                .ifPresent(l -> costs.add(l.perHour().toPlainString() + " " + item.unit().symbol() + "/h " + l.crew()));
+                .ifPresent(l -> costs.add(
+                        l.perHour().toPlainString() + " " + item.unit().symbol() + "/h " + l.crew()));
         item.subcontract().ifPresent(s -> costs.add(s.text() + " subcontract"));
         item.disposal().ifPresent(d -> costs.add(d.text() + " disposal"));
         item.goodUntil().ifPresent(day -> costs.add("good until " + day));
         item.retired().ifPresent(end -> costs.add("retired " + end.on()));
-        return List.of(item.code(), item.section().label(), item.unit().symbol(), item.name(),
-                String.join("; ", costs));
+        return List.of(
+                item.code(), item.section().label(), item.unit().symbol(), item.name(), String.join("; ", costs));
     }
 
     /** All values of an item, and below them its history. */
@@ -68,8 +73,9 @@ final class BookText {
     private static List<String> change(Entries change) {
         List<String> lines = new ArrayList<>(List.of(text(change, "on") + "  " + text(change, "reason")));
         if (change.values().get("changes") instanceof Rows values) {
-            values.values().forEach(value -> lines.add("  " + text((Entries) value, "what") + ": "
-                    + text((Entries) value, "from") + " → " + text((Entries) value, "to")));
+            values.values()
+                    .forEach(value -> lines.add("  " + text((Entries) value, "what") + ": "
+                            + text((Entries) value, "from") + " → " + text((Entries) value, "to")));
         }
         return lines;
     }
@@ -90,8 +96,8 @@ final class BookText {
 
     /** An item made of another's values and of those that are typed. */
     static Entries item(Optional<Entries> base, Map<String, String> values) {
-        BookDraft book = new BookDraft(Draft.read("{}", Outline.book()).orElseThrow())
-                .with(base.orElse(new Entries(Map.of())));
+        BookDraft book =
+                new BookDraft(Draft.read("{}", Outline.book()).orElseThrow()).with(base.orElse(new Entries(Map.of())));
         Draft draft = book.draft().without("/items/0/history").without("/items/0/retired");
         for (Map.Entry<String, String> value : values.entrySet()) {
             draft = draft.typed("/items/0/" + value.getKey(), value.getValue());

@@ -28,18 +28,30 @@ public record ClaimAsked(
 
     List<Fault> faults() {
         List<Fault> faults = new ArrayList<>();
-        covered.filter(text -> !text.equals("yes") && !text.equals("no")).ifPresent(text -> faults.add(
-                new Fault(Place.ofFile("--covered"), "\"" + text + "\"", "yes, no", "say one of them")));
-        cost.filter(text -> !text.matches("\\d{1,9}(\\.\\d\\d)?")).ifPresent(text -> faults.add(new Fault(
-                Place.ofFile("--cost"), "\"" + text + "\"", "dollars and cents without a sign, as 1250.00",
-                "write the amount so")));
+        covered.filter(text -> !text.equals("yes") && !text.equals("no"))
+                .ifPresent(text -> faults.add(
+                        new Fault(Place.ofFile("--covered"), "\"" + text + "\"", "yes, no", "say one of them")));
+        cost.filter(text -> !text.matches("\\d{1,9}(\\.\\d\\d)?"))
+                .ifPresent(text -> faults.add(new Fault(
+                        Place.ofFile("--cost"),
+                        "\"" + text + "\"",
+                        "dollars and cents without a sign, as 1250.00",
+                        "write the amount so")));
         return faults;
     }
 
     /** The step, once there are no faults. */
     ClaimStep step() {
         return new ClaimStep(
-                on, Optional.empty(), seen, wall, inspected, covered.map("yes"::equals), clause, remedy,
-                cost.map(Dollars::of), closed);
+                on,
+                Optional.empty(),
+                seen,
+                wall,
+                inspected,
+                covered.map("yes"::equals),
+                clause,
+                remedy,
+                cost.map(Dollars::of),
+                closed);
     }
 }

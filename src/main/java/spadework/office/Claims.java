@@ -39,8 +39,8 @@ public final class Claims {
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
         }
-        Entry entry = Register.of(reading.folder()).issue(
-                Kind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
+        Entry entry = Register.of(reading.folder())
+                .issue(Kind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
         return told(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
     }
 
@@ -48,8 +48,8 @@ public final class Claims {
     public static Reply add(Path job, String number, ClaimAsked asked) throws IOException {
         RegisterReading reading = RegisterReading.of(job);
         Optional<Claim> before = reading.book().claim(number);
-        Optional<Warranty> on = before.flatMap(claim -> claim.last(ClaimStep::certificate))
-                .flatMap(reading.book()::current);
+        Optional<Warranty> on =
+                before.flatMap(claim -> claim.last(ClaimStep::certificate)).flatMap(reading.book()::current);
         if (!reading.wrong().isEmpty()) {
             return reading.refused();
         }
@@ -69,7 +69,8 @@ public final class Claims {
     }
 
     private static Fault unknown(RegisterReading reading, String number) {
-        List<String> numbers = reading.book().claims().stream().map(Claim::number).toList();
+        List<String> numbers =
+                reading.book().claims().stream().map(Claim::number).toList();
         return new Fault(
                 Place.ofFile("--number"),
                 "\"" + number + "\"",

@@ -82,13 +82,14 @@ public final class Closing {
         if (office.bid(closed.text(), file) instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
-        Entry entry = Register.of(records.folder()).issue(
-                Kind.CERTIFICATE,
-                Event.CERTIFICATE_ISSUED,
-                bid.dossier().job().number(),
-                on,
-                Once.of(Event.CERTIFICATE_ISSUED),
-                number -> issue(file, number, numbered(closed, number)));
+        Entry entry = Register.of(records.folder())
+                .issue(
+                        Kind.CERTIFICATE,
+                        Event.CERTIFICATE_ISSUED,
+                        bid.dossier().job().number(),
+                        on,
+                        Once.of(Event.CERTIFICATE_ISSUED),
+                        number -> issue(file, number, numbered(closed, number)));
         String number = entry.number().orElseThrow().text();
         numbered(closed, entry.number().get()).write(file);
         return new Outcome.Issued(number, Filed.paths(records.folder(), entry));

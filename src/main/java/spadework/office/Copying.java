@@ -69,7 +69,9 @@ public final class Copying {
         copy = copy.typed("/number", number).typed("/issued", on.toString()).typed("/customer/names/0", customer);
         for (Take part : take) {
             for (String place : part.places) {
-                copy = old.at(place).isPresent() ? copy.with(place, old.at(place).get()) : copy;
+                copy = old.at(place).isPresent()
+                        ? copy.with(place, old.at(place).get())
+                        : copy;
             }
         }
         copy = take.contains(Take.WALLS) ? unlooked(copy) : withoutWallItems(copy);

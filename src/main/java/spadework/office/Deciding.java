@@ -64,8 +64,8 @@ public final class Deciding {
             return new Outcome.Faulty(refusal.faults());
         }
         Event event = accepted ? Event.CHANGE_ORDER_ACCEPTED : Event.CHANGE_ORDER_DECLINED;
-        Entry entry = Register.of(records.folder()).append(
-                yes.on(), event, paper, Once.decided(paper), issue(file, paper, decided, (Bid) after, yes));
+        Entry entry = Register.of(records.folder())
+                .append(yes.on(), event, paper, Once.decided(paper), issue(file, paper, decided, (Bid) after, yes));
         decided.write(file);
         return new Outcome.Issued(paper.text(), Filed.paths(records.folder(), entry));
     }
@@ -78,8 +78,8 @@ public final class Deciding {
         } else if (change.get().change().state() != ChangeState.PENDING) {
             reasons.add("Change order " + number + " was decided already.");
         } else if (yes.on().isBefore(change.get().change().issued())) {
-            reasons.add("Change order " + number + " was issued on " + change.get().change().issued() + ", after "
-                    + yes.on() + ".");
+            reasons.add("Change order " + number + " was issued on "
+                    + change.get().change().issued() + ", after " + yes.on() + ".");
         }
         if (accepted) {
             bid.openStops().forEach(stop -> reasons.add(office.told(stop)));
@@ -91,7 +91,10 @@ public final class Deciding {
         String decision = place + "/decision";
         JobText stated = text.with(place + "/state", accepted ? "accepted" : "declined");
         return accepted || yes.file().isPresent() || yes.typed().isPresent()
-                ? stated.with(decision, yes).with(decision + "/price", minus(change.reckoned().total().text()))
+                ? stated.with(decision, yes)
+                        .with(
+                                decision + "/price",
+                                minus(change.reckoned().total().text()))
                 : stated;
     }
 

@@ -81,17 +81,24 @@ public final class FeedbackDesk {
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("item", "jobs", "estimate", "actual", "quantity", "production", "price"));
         for (Season.Total total : heard.season.totals()) {
-            rows.add(List.of(total.code(), String.valueOf(total.jobs()), total.estimate().text(), total.actual().text(),
-                    signed(total.quantityError()), signed(total.productionError()), signed(total.priceError())));
+            rows.add(List.of(
+                    total.code(),
+                    String.valueOf(total.jobs()),
+                    total.estimate().text(),
+                    total.actual().text(),
+                    signed(total.quantityError()),
+                    signed(total.productionError()),
+                    signed(total.priceError())));
         }
         List<String> out = new ArrayList<>(Columns.of(rows));
         for (Suggestion one : suggestions(heard.season)) {
             out.add("");
             out.add(one.code() + " " + one.what() + ": " + one.from() + " → " + one.to() + " ("
                     + (one.rule() == RateRule.MEDIAN ? "median of the last jobs" : "a quarter step for each job")
-                            + ")");
-            one.evidence().forEach(job -> out.add("  " + job.job() + ", finished " + job.finished() + ", " + job.soil()
-                    + ": " + job.rate()));
+                    + ")");
+            one.evidence()
+                    .forEach(job -> out.add(
+                            "  " + job.job() + ", finished " + job.finished() + ", " + job.soil() + ": " + job.rate()));
         }
         return Reply.done(out).andWrong(heard.wrong);
     }
@@ -102,14 +109,15 @@ public final class FeedbackDesk {
         if (heard.season.jobs().isEmpty()) {
             return Reply.refused(List.of(nothing())).andWrong(heard.wrong);
         }
-        Company company = book.read().company()
-                .orElseThrow(() -> new IOException("no company.json beside " + book.file()));
+        Company company =
+                book.read().company().orElseThrow(() -> new IOException("no company.json beside " + book.file()));
         Map<String, Object> model =
                 Map.of("sheet", FeedbackPaper.of(company, heard.season, suggestions(heard.season), on));
         Templates words = templates.map(Templates::with).orElseGet(Templates::bundled);
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(FILE + ".pdf", new PagePress(words).print(
-                FILE, model, new PageInfo(Printer.LANGUAGE, company.name(), on)));
+        files.put(
+                FILE + ".pdf",
+                new PagePress(words).print(FILE, model, new PageInfo(Printer.LANGUAGE, company.name(), on)));
         files.put(FILE + ".xlsx", WorkbookPress.print(words, FILE, model, on));
         Files.createDirectories(folder);
         List<String> written = new ArrayList<>();
@@ -127,9 +135,17 @@ public final class FeedbackDesk {
     public Reply accept(List<String> codes, LocalDate on) throws IOException {
         List<Suggestion> suggestions = suggestions(hear().season);
         List<Fault> faults = new ArrayList<>();
-        codes.stream().filter(code -> suggestions.stream().noneMatch(one -> one.code().equals(code))).forEach(code ->
-                faults.add(new Fault(Place.ofFile(tree.toString()), "no rate suggested for " + code,
-                        String.join(", ", suggestions.stream().map(Suggestion::code).distinct().toList()),
+        codes.stream()
+                .filter(code -> suggestions.stream().noneMatch(one -> one.code().equals(code)))
+                .forEach(code -> faults.add(new Fault(
+                        Place.ofFile(tree.toString()),
+                        "no rate suggested for " + code,
+                        String.join(
+                                ", ",
+                                suggestions.stream()
+                                        .map(Suggestion::code)
+                                        .distinct()
+                                        .toList()),
                         "see: spadework feedback " + tree)));
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
@@ -150,8 +166,10 @@ public final class FeedbackDesk {
     private List<Suggestion> suggestions(Season season) throws IOException {
         ReadBook read = book.read();
         if (!read.faults().isEmpty() || read.book().isEmpty()) {
-            throw new IOException(read.faults().isEmpty() ? book.file() + " is no price book"
-                    : read.faults().get(0).text());
+            throw new IOException(
+                    read.faults().isEmpty()
+                            ? book.file() + " is no price book"
+                            : read.faults().get(0).text());
         }
         return season.suggestions(read.book().get(), rule);
     }
@@ -161,18 +179,29 @@ public final class FeedbackDesk {
 
     private Heard hear() throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.Read<Optional<JobVariances>>> read = JobTree.each(tree, file -> reader.read(file, bid ->
-                bid.standing() == Standing.CLOSED
-                        ? JobVariances.of(bid.job(), bid.company(), bid.book(), bid.quote(),
-                                Measuring.of(BuiltJob.of(bid.job()), bid.book()))
-                        : Optional.empty()));
-        List<JobVariances> jobs =
-                read.stream().flatMap(one -> one.drawn().stream()).flatMap(Optional::stream).toList();
+        List<BidReader.Read<Optional<JobVariances>>> read = JobTree.each(
+                tree,
+                file -> reader.read(
+                        file,
+                        bid -> bid.standing() == Standing.CLOSED
+                                ? JobVariances.of(
+                                        bid.job(),
+                                        bid.company(),
+                                        bid.book(),
+                                        bid.quote(),
+                                        Measuring.of(BuiltJob.of(bid.job()), bid.book()))
+                                : Optional.empty()));
+        List<JobVariances> jobs = read.stream()
+                .flatMap(one -> one.drawn().stream())
+                .flatMap(Optional::stream)
+                .toList();
         return new Heard(new Season(jobs), BidsDesk.unread(read));
     }
 
     private Fault nothing() {
-        return new Fault(Place.ofFile(tree.toString()), "no closed job with actuals",
+        return new Fault(
+                Place.ofFile(tree.toString()),
+                "no closed job with actuals",
                 "closed jobs with \"actuals\", or stone, loads or gallons, under \"asBuilt\"",
                 "write down hours, quantities and invoices of closed jobs");
     }

@@ -17,7 +17,8 @@ final class FileName {
     static String safe(String text) {
         String plain = text.replaceAll("[^A-Za-z0-9.-]+", "-").replaceAll("^[.-]+|[.-]+$", "");
         String cut = plain.length() > LONGEST ? plain.substring(0, LONGEST) : plain;
-        boolean unusable = cut.isEmpty() || RESERVED.contains(cut.toLowerCase(Locale.ROOT).replaceAll("\\..*", ""));
+        boolean unusable =
+                cut.isEmpty() || RESERVED.contains(cut.toLowerCase(Locale.ROOT).replaceAll("\\..*", ""));
         return unusable ? "job-" + Integer.toHexString(text.hashCode()) : cut;
     }
 }

@@ -33,8 +33,8 @@ public record Handout(Paper paper, Optional<Integer> change) {
             switch (paper) {
                 case CONTRACT -> agreement.signing().ifPresent(signing -> papers.add(of(paper)));
                 case COMPLETION -> agreement.asBuilt().ifPresent(built -> papers.add(of(paper)));
-                case CHANGE_ORDER -> agreement.changes().forEach(change ->
-                        papers.add(new Handout(paper, Optional.of(change.number()))));
+                case CHANGE_ORDER ->
+                    agreement.changes().forEach(change -> papers.add(new Handout(paper, Optional.of(change.number()))));
                 default -> papers.add(of(paper));
             }
         }

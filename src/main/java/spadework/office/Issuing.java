@@ -57,15 +57,18 @@ public final class Issuing {
         Dossier dossier = bid.proposed();
         String fingerprint = Fingerprint.of(file, dossier.job(), office.templates());
         Optional<Entry> last = records.proposal();
-        if (last.flatMap(entry -> entry.fact(FINGERPRINT)).filter(fingerprint::equals).isPresent()) {
+        if (last.flatMap(entry -> entry.fact(FINGERPRINT))
+                .filter(fingerprint::equals)
+                .isPresent()) {
             return new Outcome.Standing(last.get().number().orElseThrow().text());
         }
         Optional<Moved> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
-        Entry entry = Register.of(records.folder()).issue(
-                Kind.PROPOSAL,
-                dossier.job().number(),
-                dossier.job().issued(),
-                number -> issue(file, number, moved, fingerprint));
+        Entry entry = Register.of(records.folder())
+                .issue(
+                        Kind.PROPOSAL,
+                        dossier.job().number(),
+                        dossier.job().issued(),
+                        number -> issue(file, number, moved, fingerprint));
         return new Outcome.Issued(entry.number().orElseThrow().text(), Filed.paths(records.folder(), entry));
     }
 

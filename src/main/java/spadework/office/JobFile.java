@@ -115,7 +115,8 @@ public final class JobFile {
      * @throws IOException if it is there and cannot be read
      */
     public Optional<String> unsaved() throws IOException {
-        return content(aside()).map(bytes -> new String(bytes, StandardCharsets.UTF_8))
+        return content(aside())
+                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
                 .filter(text -> !text.equals(text().orElse("")));
     }
 

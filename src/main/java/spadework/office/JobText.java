@@ -33,7 +33,8 @@ record JobText(Draft draft) {
 
     /** A list of words. */
     JobText with(String pointer, List<String> words) {
-        List<Value> rows = words.stream().map(word -> (Value) new Value.Text(word)).toList();
+        List<Value> rows =
+                words.stream().map(word -> (Value) new Value.Text(word)).toList();
         return rows.isEmpty() ? this : new JobText(draft.with(pointer, new Value.Rows(rows)));
     }
 

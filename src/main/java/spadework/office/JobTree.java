@@ -31,7 +31,8 @@ final class JobTree {
                 if (Files.isRegularFile(file)) {
                     found.add(file);
                 }
-                boolean papers = folder.getFileName() != null && folder.getFileName().toString().equals("issued");
+                boolean papers = folder.getFileName() != null
+                        && folder.getFileName().toString().equals("issued");
                 return papers ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
             }
         });

@@ -47,8 +47,7 @@ public final class Office {
         this.templates = templates;
         this.phrases = new Phrases(templates.words("words/findings.properties"));
         this.bidding = new Bidding(
-                phrases, new Terms(templates.words("words/terms.properties")),
-                new PrintedWarranty(templates));
+                phrases, new Terms(templates.words("words/terms.properties")), new PrintedWarranty(templates));
         this.printer = new Printer(templates);
     }
 
@@ -106,9 +105,11 @@ public final class Office {
             return bid(read.reading(), file, revision, read.findings());
         }
         Reading reading = intake.read(job);
-        return bid(reading, file, revision, reading instanceof Understood understood
-                ? SignedJob.withoutSource(understood.job())
-                : List.of());
+        return bid(
+                reading,
+                file,
+                revision,
+                reading instanceof Understood understood ? SignedJob.withoutSource(understood.job()) : List.of());
     }
 
     private Answer bid(Reading reading, Path file, Optional<Revision> revision, List<Finding> record) {

@@ -71,47 +71,77 @@ public final class Otherwise {
         Dollars price = asItIs.quote().total();
         Simulation<Dollars> prices = unsure.prices(asItIs, runs, seed);
         List<String> out = new ArrayList<>(List.of(
-                String.format(Locale.ROOT,
+                String.format(
+                        Locale.ROOT,
                         "Priced %,d times, seed %d: depth of each wall ± %s, production ± %s, soil a type"
-                        + " worse in %s of the jobs (± is one standard deviation).",
-                        runs, seed, unsure.depth().text(), unsure.production().text(), unsure.soil().text()),
+                                + " worse in %s of the jobs (± is one standard deviation).",
+                        runs,
+                        seed,
+                        unsure.depth().text(),
+                        unsure.production().text(),
+                        unsure.soil().text()),
                 "What your own rules would ask, had you known how the job turns out:"));
         List<List<String>> rows = new ArrayList<>();
         for (int share : List.of(10, 50, 80, 90)) {
             Dollars quantile = prices.quantile(share / 100.0);
-            rows.add(List.of("  " + share + " of 100 jobs", "at most " + quantile.text(),
-                    signed(quantile.minus(price))));
+            rows.add(List.of(
+                    "  " + share + " of 100 jobs", "at most " + quantile.text(), signed(quantile.minus(price))));
         }
         out.addAll(Columns.of(rows));
-        out.add(String.format(Locale.ROOT,
+        out.add(String.format(
+                Locale.ROOT,
                 "Your price is %s; in %.0f of 100 jobs your rules would have asked for more.",
-                price.text(), 100 * prices.above(price)));
+                price.text(),
+                100 * prices.above(price)));
         return Reply.done(out);
     }
 
     private static Case of(Bid bid) {
-        return new Case(bid.dossier().job(), bid.dossier().company(), bid.dossier().book());
+        return new Case(
+                bid.dossier().job(), bid.dossier().company(), bid.dossier().book());
     }
 
     private static List<List<String>> table(Map<String, Case> cases) {
         Map<String, Quote> quotes = new LinkedHashMap<>();
         cases.forEach((name, one) -> quotes.put(name, one.quote()));
         Set<String> sections = new LinkedHashSet<>();
-        quotes.values().forEach(quote -> quote.sections().forEach(section -> sections.add(section.section().name())));
+        quotes.values()
+                .forEach(quote -> quote.sections()
+                        .forEach(section -> sections.add(section.section().name())));
         List<List<String>> rows = new ArrayList<>();
         rows.add(row("", quotes.keySet().stream().toList()));
         for (String section : sections) {
-            rows.add(row(section, quotes.values().stream().map(quote -> section(quote, section).text()).toList()));
+            rows.add(row(
+                    section,
+                    quotes.values().stream()
+                            .map(quote -> section(quote, section).text())
+                            .toList()));
         }
-        rows.add(row("Minimum", quotes.values().stream().map(quote -> quote.minimumTopUp().text()).toList()));
-        rows.add(row("Sales tax", quotes.values().stream().map(quote -> quote.tax().text()).toList()));
-        rows.add(row("Total", quotes.values().stream().map(quote -> quote.total().text()).toList()));
+        rows.add(row(
+                "Minimum",
+                quotes.values().stream()
+                        .map(quote -> quote.minimumTopUp().text())
+                        .toList()));
+        rows.add(row(
+                "Sales tax",
+                quotes.values().stream().map(quote -> quote.tax().text()).toList()));
+        rows.add(row(
+                "Total",
+                quotes.values().stream().map(quote -> quote.total().text()).toList()));
         Dollars now = quotes.get(AS_IT_IS).total();
-        rows.add(row("More than as it is", quotes.values().stream().map(q -> signed(q.total().minus(now))).toList()));
-        rows.add(row("Direct cost", quotes.values().stream().map(quote -> direct(quote).text()).toList()));
-        rows.add(row("Left after overhead",
-                quotes.entrySet().stream().map(one -> left(cases.get(one.getKey()), one.getValue())).toList()));
-        rows.add(row("Crew hours", quotes.values().stream().map(Otherwise::hours).toList()));
+        rows.add(row(
+                "More than as it is",
+                quotes.values().stream().map(q -> signed(q.total().minus(now))).toList()));
+        rows.add(row(
+                "Direct cost",
+                quotes.values().stream().map(quote -> direct(quote).text()).toList()));
+        rows.add(row(
+                "Left after overhead",
+                quotes.entrySet().stream()
+                        .map(one -> left(cases.get(one.getKey()), one.getValue()))
+                        .toList()));
+        rows.add(
+                row("Crew hours", quotes.values().stream().map(Otherwise::hours).toList()));
         return rows;
     }
 
@@ -129,7 +159,8 @@ public final class Otherwise {
     }
 
     private static Dollars direct(Quote quote) {
-        return Dollars.total(quote.lines().stream().map(line -> line.cost().direct()).toList());
+        return Dollars.total(
+                quote.lines().stream().map(line -> line.cost().direct()).toList());
     }
 
     private static String left(Case one, Quote quote) {
@@ -137,15 +168,22 @@ public final class Otherwise {
         if (price.signum() == 0) {
             return "";
         }
-        BigDecimal cost = Selling.withOverhead(one.company().priceRules(), direct(quote).exact()).amount();
-        return price.subtract(cost).divide(price, MathContext.DECIMAL64).movePointRight(2)
-                .setScale(1, RoundingMode.HALF_UP)
+        BigDecimal cost = Selling.withOverhead(
+                        one.company().priceRules(), direct(quote).exact())
+                .amount();
+        return price.subtract(cost)
+                        .divide(price, MathContext.DECIMAL64)
+                        .movePointRight(2)
+                        .setScale(1, RoundingMode.HALF_UP)
                 + " %";
     }
 
     private static String hours(Quote quote) {
-        return quote.lines().stream().map(PricedLine::crewHours).reduce(BigDecimal.ZERO, BigDecimal::add)
-                .setScale(1, RoundingMode.HALF_UP) + " h";
+        return quote.lines().stream()
+                        .map(PricedLine::crewHours)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add)
+                        .setScale(1, RoundingMode.HALF_UP)
+                + " h";
     }
 
     private static String signed(Dollars amount) {

@@ -36,8 +36,12 @@ public enum Paper {
 
     /** Whether the homeowner may have it: only a paper that is listed here, so that a new one stays in the office. */
     public boolean isForHomeowner() {
-        return this == PROPOSAL || this == SCOPE || this == CONTRACT || this == WARRANTY
-                || this == CHANGE_ORDER || this == COMPLETION;
+        return this == PROPOSAL
+                || this == SCOPE
+                || this == CONTRACT
+                || this == WARRANTY
+                || this == CHANGE_ORDER
+                || this == COMPLETION;
     }
 
     /** Those that every job has, once; the others come with changes of the contract and with what was built. */

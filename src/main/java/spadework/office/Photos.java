@@ -84,8 +84,7 @@ final class Photos {
         for (BuiltWall wall : job.agreement().asBuilt().map(AsBuilt::walls).orElse(List.of())) {
             for (HoldPoint point : wall.holdPoints()) {
                 Optional<String> file = point.photo();
-                file.ifPresent(name -> photos.putIfAbsent(
-                        name, new Photo(name, wall.label() + ": " + point.point())));
+                file.ifPresent(name -> photos.putIfAbsent(name, new Photo(name, wall.label() + ": " + point.point())));
             }
         }
         return List.copyOf(photos.values());
@@ -95,10 +94,7 @@ final class Photos {
         List<Picture> pictures = new ArrayList<>();
         for (Photo photo : photos) {
             pictures.add(new Picture(
-                    pictures.size() + 1,
-                    photo.file(),
-                    photo.caption(),
-                    album.address(folder.resolve(photo.file()))));
+                    pictures.size() + 1, photo.file(), photo.caption(), album.address(folder.resolve(photo.file()))));
         }
         return pictures;
     }

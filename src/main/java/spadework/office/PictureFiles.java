@@ -35,9 +35,7 @@ final class PictureFiles {
             try {
                 BasicFileAttributes stands = Files.readAttributes(file, BasicFileAttributes.class);
                 Held held = now.getOrDefault(file, before.get(file));
-                if (held == null
-                        || held.bytes != stands.size()
-                        || !held.changed.equals(stands.lastModifiedTime())) {
+                if (held == null || held.bytes != stands.size() || !held.changed.equals(stands.lastModifiedTime())) {
                     held = new Held(stands.lastModifiedTime(), stands.size(), read(file));
                 }
                 now.put(file, held);

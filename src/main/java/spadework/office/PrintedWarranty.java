@@ -75,8 +75,7 @@ final class PrintedWarranty {
     }
 
     private static Searched searched(Map.Entry<String, String> text) {
-        return new Searched(
-                WarrantyWording.of(Map.ofEntries(text)), WarrantyWording.limitsImplied(text.getValue()));
+        return new Searched(WarrantyWording.of(Map.ofEntries(text)), WarrantyWording.limitsImplied(text.getValue()));
     }
 
     private WrittenWarranty written(Job job, Company company, boolean limitsImplied) {
@@ -87,7 +86,10 @@ final class PrintedWarranty {
                 parts.stream().map(WarrantyPart::promise).toList(),
                 job.warranty().notCovered(),
                 remedy.orElse(""),
-                job.closed().map(closed -> closed.completed().toString()).or(() -> part("A term begins")).orElse(""),
+                job.closed()
+                        .map(closed -> closed.completed().toString())
+                        .or(() -> part("A term begins"))
+                        .orElse(""),
                 parts.stream().map(part -> part.years() + " years").toList(),
                 service.stream().toList(),
                 company.name(),
@@ -113,19 +115,34 @@ final class PrintedWarranty {
         put(texts, "assumed", job.assumed());
         put(texts, "protection", job.protection());
         put(texts, "notFixed", job.notFixed());
-        put(texts, "observations", job.observations().stream()
-                .flatMap(seen -> Stream.of(seen.seen(), seen.evidence(), seen.cause(), seen.cure()))
-                .toList());
-        put(texts, "payments", job.payments().stream().map(payment -> payment.when()).toList());
-        put(texts, "options", job.agreement().options().stream()
-                .flatMap(option -> Stream.of(option.title(), option.why()))
-                .toList());
-        put(texts, "changes", job.agreement().changes().stream()
-                .flatMap(change -> Stream.of(change.title(), change.why(), change.evidence()))
-                .toList());
-        put(texts, "warranty parts", job.warranty().parts().stream()
-                .flatMap(part -> Stream.of(part.part(), part.promise()))
-                .toList());
+        put(
+                texts,
+                "observations",
+                job.observations().stream()
+                        .flatMap(seen -> Stream.of(seen.seen(), seen.evidence(), seen.cause(), seen.cure()))
+                        .toList());
+        put(
+                texts,
+                "payments",
+                job.payments().stream().map(payment -> payment.when()).toList());
+        put(
+                texts,
+                "options",
+                job.agreement().options().stream()
+                        .flatMap(option -> Stream.of(option.title(), option.why()))
+                        .toList());
+        put(
+                texts,
+                "changes",
+                job.agreement().changes().stream()
+                        .flatMap(change -> Stream.of(change.title(), change.why(), change.evidence()))
+                        .toList());
+        put(
+                texts,
+                "warranty parts",
+                job.warranty().parts().stream()
+                        .flatMap(part -> Stream.of(part.part(), part.promise()))
+                        .toList());
         put(texts, "warranty notCovered", job.warranty().notCovered());
         put(texts, "warranty duties", job.warranty().duties());
         return texts;
@@ -139,13 +156,15 @@ final class PrintedWarranty {
 
     /** The text of a macro that the certificate calls. */
     private Optional<String> used(String macro) {
-        Matcher body = Pattern.compile("<#macro " + macro + "\\b[^>]*>(.*?)</#macro>", Pattern.DOTALL).matcher(shared);
+        Matcher body = Pattern.compile("<#macro " + macro + "\\b[^>]*>(.*?)</#macro>", Pattern.DOTALL)
+                .matcher(shared);
         boolean called = page.contains("<@terms." + macro);
         return called && body.find() ? Optional.of(plain(body.group(1))) : Optional.empty();
     }
 
     private Optional<String> element(String name) {
-        Matcher element = Pattern.compile("<" + name + ">(.*?)</" + name + ">", Pattern.DOTALL).matcher(page);
+        Matcher element = Pattern.compile("<" + name + ">(.*?)</" + name + ">", Pattern.DOTALL)
+                .matcher(page);
         return element.find() ? Optional.of(plain(element.group(1))) : Optional.empty();
     }
 

@@ -153,7 +153,10 @@ public record Progress(
                 agreement.accepted().isPresent(),
                 contract.options().stream()
                         .map(one -> new Offer(
-                                one.option().label(), one.option().title(), one.sum().total(), one.taken()))
+                                one.option().label(),
+                                one.option().title(),
+                                one.sum().total(),
+                                one.taken()))
                         .toList(),
                 contract.changes().stream().map(Order::of).toList(),
                 records.certificate().map(Mark::of),
@@ -162,10 +165,11 @@ public record Progress(
                 account.total(),
                 account.paid(),
                 account.balance(),
-                new Closing(office).checks(bid, Optional.empty()).stream()
-                        .filter(CloseChecks::isOpen)
-                        .map(office::told)
-                        .toList());
+                new Closing(office)
+                        .checks(bid, Optional.empty()).stream()
+                                .filter(CloseChecks::isOpen)
+                                .map(office::told)
+                                .toList());
     }
 
     /**
@@ -175,13 +179,17 @@ public record Progress(
     public Optional<Wait> waits(Step step) {
         boolean signed = contract.isPresent();
         boolean done = certificate.isPresent() && closed;
-        return Optional.ofNullable(switch (step) {
-            case ISSUE -> signed ? Wait.SIGNED : null;
-            case ACCEPT -> signed && accepted ? Wait.SIGNED : proposal.isEmpty() ? Wait.NOT_ISSUED : null;
-            case CHANGE -> !signed ? Wait.NOT_SIGNED
-                    : done ? Wait.CLOSED
-                    : changes.stream().noneMatch(Order::open) ? Wait.NO_CHANGE_PENDING : null;
-            case CLOSE -> !signed ? Wait.NOT_SIGNED : done ? Wait.CLOSED : !recorded ? Wait.NOT_RECORDED : null;
-        });
+        return Optional.ofNullable(
+                switch (step) {
+                    case ISSUE -> signed ? Wait.SIGNED : null;
+                    case ACCEPT -> signed && accepted ? Wait.SIGNED : proposal.isEmpty() ? Wait.NOT_ISSUED : null;
+                    case CHANGE ->
+                        !signed
+                                ? Wait.NOT_SIGNED
+                                : done
+                                        ? Wait.CLOSED
+                                        : changes.stream().noneMatch(Order::open) ? Wait.NO_CHANGE_PENDING : null;
+                    case CLOSE -> !signed ? Wait.NOT_SIGNED : done ? Wait.CLOSED : !recorded ? Wait.NOT_RECORDED : null;
+                });
     }
 }

@@ -49,7 +49,9 @@ final class Records {
 
     /** The certificate that was issued at the close. */
     Optional<Entry> certificate() {
-        return entries.stream().filter(entry -> entry.event() == Event.CERTIFICATE_ISSUED).findFirst();
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.CERTIFICATE_ISSUED)
+                .findFirst();
     }
 
     /** The proposal that was issued last. */

@@ -26,7 +26,9 @@ record RegisterReading(Path folder, WarrantyBook book, List<String> wrong) {
         List<Entry> entries = new ArrayList<>();
         Examination found = Register.of(folder).each(entries::add);
         return new RegisterReading(
-                folder, WarrantyBook.of(entries), found.faults().stream().map(Fault::text).toList());
+                folder,
+                WarrantyBook.of(entries),
+                found.faults().stream().map(Fault::text).toList());
     }
 
     /** The warranty that is meant: the one that is named by any of its certificates, or the only one. */

@@ -46,7 +46,8 @@ public final class Registers {
         List<Entry> entries = new ArrayList<>();
         Examination found = Register.of(folder).each(entries::add);
         List<String> wrong = found.faults().stream().map(Fault::text).toList();
-        return Reply.done(json ? List.of(RegisterListing.of(entries)) : table(entries)).andWrong(wrong);
+        return Reply.done(json ? List.of(RegisterListing.of(entries)) : table(entries))
+                .andWrong(wrong);
     }
 
     private static List<String> table(List<Entry> entries) {

@@ -28,6 +28,8 @@ public record Reply(List<String> out, List<String> err, boolean done) {
 
     /** The same with something more that is wrong. */
     Reply andWrong(List<String> wrong) {
-        return wrong.isEmpty() ? this : new Reply(out, Stream.concat(err.stream(), wrong.stream()).toList(), false);
+        return wrong.isEmpty()
+                ? this
+                : new Reply(out, Stream.concat(err.stream(), wrong.stream()).toList(), false);
     }
 }

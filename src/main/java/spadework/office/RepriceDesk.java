@@ -21,8 +21,8 @@ import spadework.job.Job;
 import spadework.money.Dollars;
 import spadework.pricebook.ItemChange;
 import spadework.pricebook.PriceBook;
-import spadework.pricing.Pricing;
 import spadework.pricing.PricedLine;
+import spadework.pricing.Pricing;
 import spadework.register.Entry;
 import spadework.takeoff.Measuring;
 
@@ -76,8 +76,8 @@ public final class RepriceDesk {
         Reading now = intake.read(file);
         Reading then = then(file, records, now);
         if (!(now instanceof Understood live) || !(then instanceof Understood old)) {
-            return refused(((Refused) (now instanceof Refused ? now : then)).faults().stream().map(Fault::text)
-                    .toList());
+            return refused(((Refused) (now instanceof Refused ? now : then))
+                    .faults().stream().map(Fault::text).toList());
         }
         LocalDate was = old.job().issued();
         Repricing moved = Repricing.between(was, priced(old, was), priced(live, issued));
@@ -93,13 +93,15 @@ public final class RepriceDesk {
         Optional<Source> source = proposal.isPresent() ? records.source(proposal.get()) : Optional.empty();
         if (source.isPresent()) {
             Source kept = source.get();
-            return intake.readKept(kept.text(Source.JOB), file, kept.books(), kept.files().get(Source.BUNDLED_BOOK));
+            return intake.readKept(
+                    kept.text(Source.JOB), file, kept.books(), kept.files().get(Source.BUNDLED_BOOK));
         }
         Optional<Path> book = Intake.bookOf(file.toAbsolutePath().getParent());
         if (!(now instanceof Understood live) || book.isEmpty()) {
             return now;
         }
-        Optional<BookDraft> asOf = BookDraft.read(Files.readString(book.get())).map(b -> b.asOf(live.job().issued()));
+        Optional<BookDraft> asOf = BookDraft.read(Files.readString(book.get()))
+                .map(b -> b.asOf(live.job().issued()));
         return asOf.isPresent() ? intake.readWith(asOf.get().text(), file) : now;
     }
 
@@ -141,21 +143,27 @@ public final class RepriceDesk {
             move.changes().forEach(change -> rows.add(List.of("", "  " + told(change))));
         }
         rows.add(List.of("", "rounding of sections, minimum, sales tax", "", "", signed(moved.rest())));
-        rows.add(List.of("", "total, " + was + " and " + on, moved.before().text(), moved.after().text(),
+        rows.add(List.of(
+                "",
+                "total, " + was + " and " + on,
+                moved.before().text(),
+                moved.after().text(),
                 signed(moved.difference())));
         return Columns.of(rows);
     }
 
     private static String told(PricedLine line) {
-        return line.quantity().toPlainString() + " " + line.unit().symbol() + " × " + line.unitPrice().text() + " = "
-                + line.price().text();
+        return line.quantity().toPlainString() + " " + line.unit().symbol() + " × "
+                + line.unitPrice().text() + " = " + line.price().text();
     }
 
     private static String told(ItemChange change) {
-        return change.on() + " " + change.reason() + change.values().stream()
-                .filter(value -> !value.what().startsWith("source/"))
-                .map(value -> "; " + value.what() + " " + value.from().orElse("—") + " → " + value.to().orElse("—"))
-                .collect(Collectors.joining());
+        return change.on() + " " + change.reason()
+                + change.values().stream()
+                        .filter(value -> !value.what().startsWith("source/"))
+                        .map(value -> "; " + value.what() + " " + value.from().orElse("—") + " → "
+                                + value.to().orElse("—"))
+                        .collect(Collectors.joining());
     }
 
     private static String signed(Dollars amount) {

@@ -60,8 +60,8 @@ final class Sheets {
             case SCOPE -> scope(agreed);
             case CONTRACT -> agreed.job().agreement().signing().ifPresent(signing -> contract(bid.contracted()));
             case WARRANTY -> warranty(agreed);
-            case COST_SHEET -> put(paper, Map.of(
-                    "sheet", CostSheetPaper.of(agreed), "plan", drawn(PlanSketch.of(agreed.job()))));
+            case COST_SHEET ->
+                put(paper, Map.of("sheet", CostSheetPaper.of(agreed), "plan", drawn(PlanSketch.of(agreed.job()))));
             case CHANGE_ORDER -> agreed.contract().changes().forEach(this::changeOrder);
             case COMPLETION -> agreed.job().agreement().asBuilt().ifPresent(built -> completion(agreed));
         }
@@ -69,20 +69,24 @@ final class Sheets {
 
     private void proposal(Dossier proposed) {
         Scene plan = PlanSketch.withOptions(proposed.job());
-        put(Paper.PROPOSAL, Map.of(
-                "proposal", ProposalPaper.of(proposed, plan),
-                "plan", drawn(plan),
-                "sections", Figure.of(Sections.of(proposed)),
-                "profiles", Figure.of(Profiles.of(proposed))));
+        put(
+                Paper.PROPOSAL,
+                Map.of(
+                        "proposal", ProposalPaper.of(proposed, plan),
+                        "plan", drawn(plan),
+                        "sections", Figure.of(Sections.of(proposed)),
+                        "profiles", Figure.of(Profiles.of(proposed))));
     }
 
     private void scope(Dossier agreed) {
         Scene plan = PlanSketch.of(agreed.job());
-        put(Paper.SCOPE, Map.of(
-                "scope", ScopePaper.of(agreed, plan),
-                "plan", drawn(plan),
-                "sections", Figure.of(Sections.of(agreed)),
-                "profiles", Figure.of(Profiles.of(agreed))));
+        put(
+                Paper.SCOPE,
+                Map.of(
+                        "scope", ScopePaper.of(agreed, plan),
+                        "plan", drawn(plan),
+                        "sections", Figure.of(Sections.of(agreed)),
+                        "profiles", Figure.of(Profiles.of(agreed))));
     }
 
     /** Drawn as contracted: no later change moves what was signed. */
@@ -96,20 +100,29 @@ final class Sheets {
         boolean issued = job.closed().flatMap(Closed::certificate).isPresent();
         Scene plan = PlanSketch.of(issued ? BuiltJob.of(job) : job);
         Certificate certificate = CertificatePaper.of(agreed, plan);
-        put(Paper.WARRANTY, Paper.WARRANTY.file(), Map.of("certificate", certificate, "plan", drawn(plan)),
+        put(
+                Paper.WARRANTY,
+                Paper.WARRANTY.file(),
+                Map.of("certificate", certificate, "plan", drawn(plan)),
                 issued ? job.closed().orElseThrow().completed() : job.issued());
     }
 
     private void changeOrder(PricedChange change) {
         ChangeOrder order = ChangeOrderPaper.of(bid.proposed(), change);
-        put(Paper.CHANGE_ORDER, Paper.CHANGE_ORDER.file() + "-" + order.number(),
-                Map.of("change", order, "plan", drawn(order.plan())), change.change().issued());
+        put(
+                Paper.CHANGE_ORDER,
+                Paper.CHANGE_ORDER.file() + "-" + order.number(),
+                Map.of("change", order, "plan", drawn(order.plan())),
+                change.change().issued());
     }
 
     private void completion(Dossier agreed) {
         Completion completion = CompletionPaper.of(agreed);
-        put(Paper.COMPLETION, Paper.COMPLETION.file(),
-                Map.of("completion", completion, "plan", drawn(completion.plan())), CompletionPaper.day(agreed));
+        put(
+                Paper.COMPLETION,
+                Paper.COMPLETION.file(),
+                Map.of("completion", completion, "plan", drawn(completion.plan())),
+                CompletionPaper.day(agreed));
     }
 
     private void put(Paper paper, Map<String, Object> model) {

@@ -26,8 +26,11 @@ final class Signatures {
             reasons.add("A typed name needs how the signer agreed to sign without paper; on the command line: "
                     + "--consent TEXT");
         }
-        yes.file().map(name -> path(file, name)).filter(path -> !Files.isRegularFile(path)).ifPresent(path ->
-                reasons.add("There is no file " + path + "; put the signed paper into the job's folder."));
+        yes.file()
+                .map(name -> path(file, name))
+                .filter(path -> !Files.isRegularFile(path))
+                .ifPresent(path ->
+                        reasons.add("There is no file " + path + "; put the signed paper into the job's folder."));
         return reasons;
     }
 

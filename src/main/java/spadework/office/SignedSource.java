@@ -29,8 +29,8 @@ final class SignedSource {
      */
     private static SignedSource of(byte[] archive, Path file) throws IOException {
         Source source = Source.read(archive);
-        Intake then =
-                Intake.startingFrom(source.files().get(Source.BUNDLED_BOOK), source.files().get(Source.BUNDLED_RULES));
+        Intake then = Intake.startingFrom(
+                source.files().get(Source.BUNDLED_BOOK), source.files().get(Source.BUNDLED_RULES));
         Reading job = read(then, source, source.text(Source.JOB), file);
         if (job instanceof Refused refused) {
             throw new IOException("the source of the contract beside " + file + " cannot be read: "
@@ -66,9 +66,7 @@ final class SignedSource {
          */
         SignedSource of(byte[] archive, Path file) throws IOException {
             Optional<Kept> before = kept;
-            if (before.isPresent()
-                    && before.get().file.equals(file)
-                    && Arrays.equals(before.get().archive, archive)) {
+            if (before.isPresent() && before.get().file.equals(file) && Arrays.equals(before.get().archive, archive)) {
                 return before.get().source;
             }
             SignedSource source = SignedSource.of(archive, file);

@@ -56,8 +56,9 @@ record Source(Map<String, byte[]> files) {
         }
         files.put(BUNDLED_BOOK, Intake.bundledBookFile());
         files.put(BUNDLED_RULES, StateRuleBook.bundledFile());
-        templates.texts().forEach((path, words) ->
-                files.put(TEMPLATES + "/" + path, words.getBytes(StandardCharsets.UTF_8)));
+        templates
+                .texts()
+                .forEach((path, words) -> files.put(TEMPLATES + "/" + path, words.getBytes(StandardCharsets.UTF_8)));
         Path folder = file.toAbsolutePath().getParent();
         for (Photo photo : job.photos()) {
             files.put(photo.file(), Files.readAllBytes(folder.resolve(photo.file())));

@@ -35,16 +35,23 @@ public final class Transfers {
             return Reply.refused(faults);
         }
         WarrantyPapers papers = new WarrantyPapers(templates);
-        Entry entry = Register.of(reading.folder()).issue(
-                Kind.CERTIFICATE, Event.TRANSFERRED, warranty.job(), asked.on(), stillCurrent(warranty), number -> {
-                    Warranty passed = warranty.reissued(number.text(), asked.to());
-                    return new Issue(
-                            papers.certificate(passed, warranty.number(), asked.on()),
-                            facts(warranty, asked),
-                            Optional.of(passed));
-                });
+        Entry entry = Register.of(reading.folder())
+                .issue(
+                        Kind.CERTIFICATE,
+                        Event.TRANSFERRED,
+                        warranty.job(),
+                        asked.on(),
+                        stillCurrent(warranty),
+                        number -> {
+                            Warranty passed = warranty.reissued(number.text(), asked.to());
+                            return new Issue(
+                                    papers.certificate(passed, warranty.number(), asked.on()),
+                                    facts(warranty, asked),
+                                    Optional.of(passed));
+                        });
         List<String> lines = new ArrayList<>(WarrantyText.of(entry.warranty().orElseThrow(), asked.on()));
-        entry.files().forEach(file -> lines.add(reading.folder().resolve(file.name()).toString()));
+        entry.files()
+                .forEach(file -> lines.add(reading.folder().resolve(file.name()).toString()));
         lines.addAll(FindingWords.bundled().told(TransferRules.findings(warranty, asked.sold())));
         return Reply.done(lines);
     }

@@ -26,7 +26,8 @@ final class UnitPriceFaults {
                 if (unknown.contains(count)) {
                     faults.add(new Fault(
                             new Place(file.toString(), 0, 0, "/changes/" + i + "/unitPrices/" + k),
-                            count.quantity().toPlainString() + " " + count.unit().symbol() + " at " + count.price(),
+                            count.quantity().toPlainString() + " "
+                                    + count.unit().symbol() + " at " + count.price(),
                             "a unit price of the contract, in its unit: " + allowed(quote),
                             "use one of them, or leave \"unitPrices\" out"));
                 }

@@ -34,9 +34,12 @@ final class Warranties {
                 job.number(),
                 job.customer().names(),
                 job.site().address().text(),
-                certificate.walls().stream().map(wall -> new Covered(wall.label(), wall.where(), wall.length()))
+                certificate.walls().stream()
+                        .map(wall -> new Covered(wall.label(), wall.where(), wall.length()))
                         .toList(),
-                certificate.runs().stream().map(run -> new Covered(run.label(), run.pipe(), run.length())).toList(),
+                certificate.runs().stream()
+                        .map(run -> new Covered(run.label(), run.pipe(), run.length()))
+                        .toList(),
                 parts(terms, from),
                 terms.replyDays(),
                 terms.transfers(),
@@ -54,11 +57,7 @@ final class Warranties {
     private static List<CoveredPart> parts(WarrantyTerms terms, LocalDate from) {
         return terms.parts().stream()
                 .map(part -> new CoveredPart(
-                        part.part(),
-                        part.promise(),
-                        part.years(),
-                        from,
-                        WarrantyTerm.lastDay(from, part.years())))
+                        part.part(), part.promise(), part.years(), from, WarrantyTerm.lastDay(from, part.years())))
                 .toList();
     }
 }

@@ -30,8 +30,8 @@ final class WarrantyPapers {
 
     /** Pages and workbook of a reissued certificate, by file name. */
     Map<String, byte[]> certificate(Warranty warranty, String before, LocalDate issued) {
-        return print(warranty, "warranty", "reissue",
-                Map.of("reissue", ReissuePaper.of(warranty, before, issued)), issued);
+        return print(
+                warranty, "warranty", "reissue", Map.of("reissue", ReissuePaper.of(warranty, before, issued)), issued);
     }
 
     /** Pages and workbook of the maintenance card, by file name. */
@@ -43,8 +43,12 @@ final class WarrantyPapers {
             Warranty warranty, String file, String template, Map<String, Object> model, LocalDate issued) {
         String name = FileName.safe(warranty.number()) + "-" + file;
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(name + ".pdf", pages.print(
-                template, model, new PageInfo(Printer.LANGUAGE, warranty.contractor().name(), issued)));
+        files.put(
+                name + ".pdf",
+                pages.print(
+                        template,
+                        model,
+                        new PageInfo(Printer.LANGUAGE, warranty.contractor().name(), issued)));
         files.put(name + ".xlsx", WorkbookPress.print(templates, template, model, issued));
         return files;
     }

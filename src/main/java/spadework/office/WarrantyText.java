@@ -21,20 +21,22 @@ final class WarrantyText {
         lines.add("Warranty " + warranty.number()
                 + warranty.reissueOf().map(first -> ", reissued from " + first).orElse(""));
         lines.add("  for " + String.join(" and ", warranty.owners()) + ", " + warranty.address());
-        lines.add("  given by " + warranty.contractor().name() + ", " + warranty.contractor().phone());
+        lines.add("  given by " + warranty.contractor().name() + ", "
+                + warranty.contractor().phone());
         lines.add("  walls: " + covered(warranty.walls()));
         if (!warranty.runs().isEmpty()) {
             lines.add("  pipes: " + covered(warranty.runs()));
         }
         for (CoveredPart part : warranty.parts()) {
-            lines.add("  " + part.part() + ": " + part.firstDay() + " to " + part.lastDay() + ", "
-                    + state(part, on) + ": " + part.promise());
+            lines.add("  " + part.part() + ": " + part.firstDay() + " to " + part.lastDay() + ", " + state(part, on)
+                    + ": " + part.promise());
         }
         lines.add("  claims are answered within " + warranty.replyDays() + " working days");
-        lines.add(warranty.transfers() == 0
-                ? "  it does not pass to a later owner"
-                : "  it may pass to a later owner, times left: " + warranty.transfers() + "; notice within "
-                        + warranty.transferNoticeDays() + " days of the sale");
+        lines.add(
+                warranty.transfers() == 0
+                        ? "  it does not pass to a later owner"
+                        : "  it may pass to a later owner, times left: " + warranty.transfers() + "; notice within "
+                                + warranty.transferNoticeDays() + " days of the sale");
         warranty.notCovered().forEach(item -> lines.add("  not covered: " + item));
         warranty.duties().forEach(item -> lines.add("  duty: " + item));
         return plain(lines);
@@ -54,10 +56,12 @@ final class WarrantyText {
 
     static List<String> of(Card card) {
         List<String> lines = new ArrayList<>();
-        lines.add("Maintenance for warranty " + card.warranty().number() + ", " + card.warranty().address());
+        lines.add("Maintenance for warranty " + card.warranty().number() + ", "
+                + card.warranty().address());
         for (CardRow row : card.rows()) {
-            List<String> duties =
-                    row.duties().stream().map(duty -> duty.replaceFirst("(?<!\\.)$", ".")).toList();
+            List<String> duties = row.duties().stream()
+                    .map(duty -> duty.replaceFirst("(?<!\\.)$", "."))
+                    .toList();
             lines.add(row.season().words() + " " + row.year() + ", " + row.from() + " to " + row.until() + ": "
                     + String.join(" ", duties));
             row.ending().forEach(part -> lines.add("  " + part.part() + " ends on " + part.lastDay()));

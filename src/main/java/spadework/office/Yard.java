@@ -49,8 +49,9 @@ public final class Yard {
      */
     public static void open(Path jobs, String company) throws IOException {
         Files.createDirectories(jobs);
-        for (Map.Entry<String, String> file :
-                Map.of(COMPANY, company, BOOK, text("/spadework/office/start-price-book.json")).entrySet()) {
+        for (Map.Entry<String, String> file : Map.of(
+                        COMPANY, company, BOOK, text("/spadework/office/start-price-book.json"))
+                .entrySet()) {
             Path target = jobs.toAbsolutePath().resolve(file.getKey());
             if (!Files.exists(target)) {
                 AtomicFile.write(target, file.getValue().getBytes(StandardCharsets.UTF_8));
@@ -69,7 +70,12 @@ public final class Yard {
         Path samples = jobs.toAbsolutePath().resolve("samples");
         Path job = samples.resolve(SAMPLE);
         Files.createDirectories(job);
-        for (String file : List.of(COMPANY, BOOK, "fennimarsh-mark.jpg", SAMPLE + "/job.json", SAMPLE + "/test-pit.jpg",
+        for (String file : List.of(
+                COMPANY,
+                BOOK,
+                "fennimarsh-mark.jpg",
+                SAMPLE + "/job.json",
+                SAMPLE + "/test-pit.jpg",
                 SAMPLE + "/wet-joint.jpg")) {
             Path target = samples.resolve(file);
             if (!Files.exists(target)) {

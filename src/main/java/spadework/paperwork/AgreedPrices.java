@@ -31,15 +31,22 @@ final class AgreedPrices {
         }
         for (PricedChange change : contract.accepted()) {
             parts.add(part(
-                    agreed.terms().get("change.name",
-                            "number", Integer.toString(change.change().number()), "title", change.change().title()),
+                    agreed.terms()
+                            .get(
+                                    "change.name",
+                                    "number",
+                                    Integer.toString(change.change().number()),
+                                    "title",
+                                    change.change().title()),
                     change.agreed().price(),
                     change.reckoned().price()));
         }
         Dollars price = contract.now().price();
         Dollars cost = Selling.withOverhead(
                         agreed.company().priceRules(),
-                        Dollars.total(agreed.quote().lines().stream().map(line -> line.cost().direct()).toList())
+                        Dollars.total(agreed.quote().lines().stream()
+                                        .map(line -> line.cost().direct())
+                                        .toList())
                                 .exact())
                 .toCents(RoundingMode.HALF_UP);
         Dollars left = price.minus(cost);
@@ -60,8 +67,10 @@ final class AgreedPrices {
     }
 
     private static String share(Dollars left, Dollars price) {
-        return left.amount().divide(price.amount(), MathContext.DECIMAL64)
-                        .movePointRight(2).setScale(1, RoundingMode.HALF_UP)
+        return left.amount()
+                        .divide(price.amount(), MathContext.DECIMAL64)
+                        .movePointRight(2)
+                        .setScale(1, RoundingMode.HALF_UP)
                 + " %";
     }
 }

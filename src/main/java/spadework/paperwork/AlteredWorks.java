@@ -43,18 +43,23 @@ final class AlteredWorks {
         List<WallWork> walls = new WallWorks(after).all();
         Runs runs = new Runs(after);
         Set<String> added = labels(alteration.walls().stream().map(Wall::label).toList());
-        Set<String> refinished = labels(alteration.finishes().stream().map(NewFinish::wall).toList());
-        Set<String> pipes = labels(alteration.drains().stream().map(FootingDrain::label).toList());
+        Set<String> refinished =
+                labels(alteration.finishes().stream().map(NewFinish::wall).toList());
+        Set<String> pipes =
+                labels(alteration.drains().stream().map(FootingDrain::label).toList());
         pipes.addAll(alteration.mains().stream().map(SolidRun::label).toList());
         pipes.addAll(alteration.roofLines().stream().map(SolidRun::label).toList());
-        Set<String> outlets = labels(alteration.outlets().stream().map(Outlet::label).toList());
+        Set<String> outlets =
+                labels(alteration.outlets().stream().map(Outlet::label).toList());
         return new AlteredWork(
                 walls.stream().filter(wall -> added.contains(wall.label())).toList(),
                 walls.stream()
                         .filter(wall -> refinished.contains(wall.label()) && !added.contains(wall.label()))
                         .toList(),
                 runs.all().stream().filter(run -> pipes.contains(run.label())).toList(),
-                runs.outlets().stream().filter(outlet -> outlets.contains(outlet.label())).toList(),
+                runs.outlets().stream()
+                        .filter(outlet -> outlets.contains(outlet.label()))
+                        .toList(),
                 things(),
                 takenAway());
     }
@@ -65,22 +70,31 @@ final class AlteredWorks {
             things.add(terms.get("adds.downspout", "label", spout.label(), "into", spout.into()));
         }
         for (ExtraItem item : alteration.items()) {
-            things.add(item.quantity().isPresent()
-                    ? terms.get("adds.item",
-                            "quantity", Figures.withUnit(item.quantity().get(), unit(item.code())),
-                            "name", name(item.code()),
-                            "reason", item.reason())
-                    : terms.get("adds.assembly", "name", name(item.code()), "reason", item.reason()));
+            things.add(
+                    item.quantity().isPresent()
+                            ? terms.get(
+                                    "adds.item",
+                                    "quantity",
+                                    Figures.withUnit(item.quantity().get(), unit(item.code())),
+                                    "name",
+                                    name(item.code()),
+                                    "reason",
+                                    item.reason())
+                            : terms.get("adds.assembly", "name", name(item.code()), "reason", item.reason()));
         }
         return things;
     }
 
     private String name(String code) {
-        return before.book().findAssembly(code).map(Assembly::name).orElseGet(() -> before.book().get(code).name());
+        return before.book()
+                .findAssembly(code)
+                .map(Assembly::name)
+                .orElseGet(() -> before.book().get(code).name());
     }
 
     private Unit unit(String code) {
-        return before.book().findAssembly(code)
+        return before.book()
+                .findAssembly(code)
                 .map(assembly -> assembly.driver().unit())
                 .orElseGet(() -> before.book().get(code).unit());
     }
@@ -91,18 +105,25 @@ final class AlteredWorks {
         List<String> things = new ArrayList<>();
         for (String label : gone.walls()) {
             Wall wall = job.getWall(label);
-            things.add(terms.get("takes-away.wall",
-                    "label", label, "where", wall.where(), "length", wall.length().text()));
+            things.add(terms.get(
+                    "takes-away.wall",
+                    "label",
+                    label,
+                    "where",
+                    wall.where(),
+                    "length",
+                    wall.length().text()));
         }
-        new Runs(before).all().stream()
-                .filter(run -> gone.pipes().contains(run.label()))
-                .forEach(run -> things.add(terms.get("takes-away." + Terms.key(run.kind()),
-                        "label", run.label(), "length", run.length())));
+        new Runs(before)
+                .all().stream()
+                        .filter(run -> gone.pipes().contains(run.label()))
+                        .forEach(run -> things.add(terms.get(
+                                "takes-away." + Terms.key(run.kind()), "label", run.label(), "length", run.length())));
         gone.downspouts().forEach(label -> things.add(terms.get("takes-away.downspout", "label", label)));
         job.water().outlets().stream()
                 .filter(outlet -> gone.outlets().contains(outlet.label()))
-                .forEach(outlet -> things.add(terms.get("takes-away.outlet",
-                        "label", outlet.label(), "what", outlet.what())));
+                .forEach(outlet ->
+                        things.add(terms.get("takes-away.outlet", "label", outlet.label(), "what", outlet.what())));
         gone.items().forEach(code -> things.add(name(code)));
         return things;
     }

@@ -55,7 +55,9 @@ final class BuiltRecord {
                 row.map(one -> depth(one.depthStart(), one.depthEnd())).orElse(""),
                 finish.material(),
                 row.isPresent() && area.signum() > 0 ? Figures.withUnit(area, Unit.SQUARE_FOOT) : "",
-                row.flatMap(BuiltWall::gallons).map(g -> Figures.withUnit(g, Unit.GALLON)).orElse(""),
+                row.flatMap(BuiltWall::gallons)
+                        .map(g -> Figures.withUnit(g, Unit.GALLON))
+                        .orElse(""),
                 Figures.printed(area, Unit.SQUARE_FOOT),
                 row.flatMap(BuiltWall::gallons).map(List::of).orElse(List.of()),
                 film.flatMap(AppliedFilm::applied).map(BuiltRecord::mils).orElse(""),
@@ -64,7 +66,9 @@ final class BuiltRecord {
                 finish.dryFilm(),
                 row.map(BuiltWall::batches).orElse(List.of()),
                 row.flatMap(BuiltWall::temperature).orElse(""),
-                row.map(BuiltWall::holdPoints).orElse(List.of()).stream().map(this::hold).toList());
+                row.map(BuiltWall::holdPoints).orElse(List.of()).stream()
+                        .map(this::hold)
+                        .toList());
     }
 
     private BuiltWallRow.HoldRow hold(HoldPoint point) {
@@ -82,7 +86,9 @@ final class BuiltRecord {
         List<BuiltPipeRow> rows = new ArrayList<>();
         for (Run run : new Runs(agreed).all()) {
             Optional<BuiltPipe> pipe = record.pipe(run.label());
-            boolean levelled = pipe.filter(p -> p.startInvert().isPresent() && p.endInvert().isPresent()).isPresent();
+            boolean levelled = pipe.filter(
+                            p -> p.startInvert().isPresent() && p.endInvert().isPresent())
+                    .isPresent();
             rows.add(new BuiltPipeRow(
                     run.label(),
                     run.kind(),
@@ -100,15 +106,21 @@ final class BuiltRecord {
                 new Completion.Ground(
                         terms.get("built.stone"),
                         amount(total(agreed, Measure.STONE_TONS), Unit.TON),
-                        record.stone().map(stone -> amount(BigDecimal.valueOf(stone.tons()), Unit.TON)).orElse("")),
+                        record.stone()
+                                .map(stone -> amount(BigDecimal.valueOf(stone.tons()), Unit.TON))
+                                .orElse("")),
                 new Completion.Ground(
                         terms.get("built.loads"),
                         amount(total(agreed, Measure.HAUL_LOAD), Unit.LOAD),
-                        record.loads().map(loads -> amount(BigDecimal.valueOf(loads), Unit.LOAD)).orElse("")),
+                        record.loads()
+                                .map(loads -> amount(BigDecimal.valueOf(loads), Unit.LOAD))
+                                .orElse("")),
                 new Completion.Ground(
                         terms.get("built.soil"),
                         terms.of("soiltype", agreed.job().site().soil().type()),
-                        record.soilFound().map(soil -> terms.of("soiltype", soil)).orElse("")));
+                        record.soilFound()
+                                .map(soil -> terms.of("soiltype", soil))
+                                .orElse("")));
     }
 
     private String amount(BigDecimal value, Unit unit) {

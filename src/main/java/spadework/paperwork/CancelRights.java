@@ -16,7 +16,8 @@ final class CancelRights {
                 dossier.terms().get("ordinal." + days),
                 dossier.terms().get("days." + days),
                 signing.on()
-                        .map(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge()).lastDay())
+                        .map(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge())
+                                .lastDay())
                         .map(Dates::words)
                         .orElse(""),
                 ContractNotices.isFormApart(dossier));
@@ -24,8 +25,8 @@ final class CancelRights {
 
     /** Of rules that end on the same day the one with more days; while the day is open the one with the most days. */
     private static int days(Dossier dossier, Signing signing) {
-        Optional<Integer> dated = signing.on().flatMap(on ->
-                Cancellation.of(on, dossier.rules(), signing.oldestAge()).deadlines().stream()
+        Optional<Integer> dated = signing.on()
+                .flatMap(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge()).deadlines().stream()
                         .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
                         .map(Deadline::days));
         return dated.orElseGet(() -> dossier.rules()

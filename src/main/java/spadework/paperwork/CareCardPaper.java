@@ -1,7 +1,6 @@
 package spadework.paperwork;
 
 import java.time.LocalDate;
-import java.util.List;
 import java.util.stream.Collectors;
 import spadework.warranty.Card;
 import spadework.warranty.CardRow;

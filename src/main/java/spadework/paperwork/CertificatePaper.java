@@ -27,12 +27,21 @@ public final class CertificatePaper {
 
     /** The pipes with their recorded lengths: a drain's own is measured along its walls. */
     private static List<Run> runs(Dossier covered) {
-        return new Runs(covered).all().stream()
-                .map(run -> covered.job().agreement().asBuilt()
-                        .flatMap(built -> built.pipe(run.label()))
-                        .map(pipe -> new Run(run.label(), run.kind(), run.pipe(), pipe.length().text(), run.levels(),
-                                run.into(), run.takes()))
-                        .orElse(run))
-                .toList();
+        return new Runs(covered)
+                .all().stream()
+                        .map(run -> covered.job()
+                                .agreement()
+                                .asBuilt()
+                                .flatMap(built -> built.pipe(run.label()))
+                                .map(pipe -> new Run(
+                                        run.label(),
+                                        run.kind(),
+                                        run.pipe(),
+                                        pipe.length().text(),
+                                        run.levels(),
+                                        run.into(),
+                                        run.takes()))
+                                .orElse(run))
+                        .toList();
     }
 }

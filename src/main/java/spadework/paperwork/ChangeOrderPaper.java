@@ -36,10 +36,16 @@ public final class ChangeOrderPaper {
         Dossier standing = proposed.about(before);
         Terms terms = proposed.terms();
         Dollars total = priced.agreed().total();
-        Dollars lines = Dollars.total(priced.lines().stream().map(UnitLine::amount).toList());
+        Dollars lines =
+                Dollars.total(priced.lines().stream().map(UnitLine::amount).toList());
         return new ChangeOrder(
                 Heads.of(proposed, change.issued()),
-                proposed.job().agreement().accepted().map(Accepted::on).map(Dates::words).orElse(""),
+                proposed.job()
+                        .agreement()
+                        .accepted()
+                        .map(Accepted::on)
+                        .map(Dates::words)
+                        .orElse(""),
                 change.number(),
                 change.title(),
                 terms.of("reason", change.reason()),
@@ -50,10 +56,14 @@ public final class ChangeOrderPaper {
                 AlteredWorks.of(standing, change.alteration()),
                 QuantityMoves.all(priced.quantities(), terms),
                 priced.lines().stream().map(line -> line(proposed, line)).toList(),
-                priced.lines().isEmpty() ? Dollars.ZERO : priced.agreed().price().minus(lines),
+                priced.lines().isEmpty()
+                        ? Dollars.ZERO
+                        : priced.agreed().price().minus(lines),
                 priced.agreed().price(),
                 priced.agreed().tax(),
-                proposed.company().tax().mode() == TaxMode.ON_PRICE ? proposed.company().tax().rate().text() : "",
+                proposed.company().tax().mode() == TaxMode.ON_PRICE
+                        ? proposed.company().tax().rate().text()
+                        : "",
                 total,
                 total.isNegative() ? Dollars.ZERO.minus(total) : total,
                 priced.before(),
@@ -64,17 +74,27 @@ public final class ChangeOrderPaper {
                 change.state().name().toLowerCase(Locale.ROOT),
                 change.decision().map(Decision::by).orElse(List.of()),
                 change.decision().map(Decision::on).map(Dates::words).orElse(""),
-                change.decision().map(Decision::signature).flatMap(Signature::typed).orElse(""),
+                change.decision()
+                        .map(Decision::signature)
+                        .flatMap(Signature::typed)
+                        .orElse(""),
                 subcontractors(proposed));
     }
 
     private static String subcontractors(Dossier dossier) {
-        return dossier.job().agreement().signing().flatMap(Signing::subcontractors)
+        return dossier.job()
+                .agreement()
+                .signing()
+                .flatMap(Signing::subcontractors)
                 .map(all -> all.isEmpty()
                         ? dossier.terms().get("subcontractors.none")
-                        : dossier.terms().get("subcontractors.some", "names", all.stream()
-                                .map(one -> one.name() + " (" + one.trade() + ")")
-                                .collect(Collectors.joining(", "))))
+                        : dossier.terms()
+                                .get(
+                                        "subcontractors.some",
+                                        "names",
+                                        all.stream()
+                                                .map(one -> one.name() + " (" + one.trade() + ")")
+                                                .collect(Collectors.joining(", "))))
                 .orElse("");
     }
 
@@ -92,10 +112,11 @@ public final class ChangeOrderPaper {
     /** The contract's finish date, later by the working days of the changes accepted before, and by so many more. */
     private static String finish(Job job, int number, int more) {
         LocalDate contract = job.schedule().latestFinish();
-        int days = more + job.agreement().acceptedChanges().stream()
-                .filter(change -> change.number() < number)
-                .mapToInt(Change::days)
-                .sum();
+        int days = more
+                + job.agreement().acceptedChanges().stream()
+                        .filter(change -> change.number() < number)
+                        .mapToInt(Change::days)
+                        .sum();
         Optional<LocalDate> finish = days < 0
                 ? Optional.empty()
                 : Optional.of(days == 0 ? contract : DayCount.MONDAY_TO_FRIDAY.lastDay(contract, days));

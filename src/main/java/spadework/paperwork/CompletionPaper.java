@@ -44,8 +44,11 @@ public final class CompletionPaper {
 
     /** The day of the paper: the day from which the warranty runs, or else the last day of work. */
     public static LocalDate day(Dossier agreed) {
-        return agreed.job().closed().map(Closed::completed).orElseGet(() ->
-                agreed.job().agreement().asBuilt().orElseThrow().finished());
+        return agreed.job()
+                .closed()
+                .map(Closed::completed)
+                .orElseGet(
+                        () -> agreed.job().agreement().asBuilt().orElseThrow().finished());
     }
 
     private static Completion.Test test(FlowTest test) {

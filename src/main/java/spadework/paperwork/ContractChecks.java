@@ -36,8 +36,10 @@ public final class ContractChecks {
     public static List<Finding> of(
             Job job, Company company, Contract contract, StateRules federal, Optional<StateRules> rules) {
         String state = job.site().address().state();
-        Dollars deposit = Dollars.total(
-                contract.payments().stream().filter(Due::atSigning).map(Due::amount).toList());
+        Dollars deposit = Dollars.total(contract.payments().stream()
+                .filter(Due::atSigning)
+                .map(Due::amount)
+                .toList());
         Optional<Signing> signing = job.agreement().signing();
         Dollars price = contract.contracted().total();
         Dollars special = signing.flatMap(Signing::specialOrder).orElse(Dollars.ZERO);
@@ -47,8 +49,8 @@ public final class ContractChecks {
             return found;
         }
         boolean secured = signing.get().lienOnHome();
-        Set<Content> holds = ContractContents.of(
-                job, company, signing.get(), ContentsCheck.due(federal, rules, price, secured));
+        Set<Content> holds =
+                ContractContents.of(job, company, signing.get(), ContentsCheck.due(federal, rules, price, secured));
         found.addAll(ContentsCheck.of(state, federal, rules, holds, price, secured));
         found.addAll(signing(state, signing.get()));
         if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
@@ -69,8 +71,12 @@ public final class ContractChecks {
             found.add(finding("contract-lien", Severity.STOP, state, "15 USC 1635"));
         }
         if (!signing.language().equalsIgnoreCase("English")) {
-            found.add(new Finding("contract-language", Severity.MUST, state,
-                    Map.of("language", signing.language()), "16 CFR 429.1(a), (b)"));
+            found.add(new Finding(
+                    "contract-language",
+                    Severity.MUST,
+                    state,
+                    Map.of("language", signing.language()),
+                    "16 CFR 429.1(a), (b)"));
         }
         if (signing.emergency()) {
             found.add(finding("contract-emergency", Severity.MUST, state, "16 CFR 429.0(a)(3), 429.1(d)"));

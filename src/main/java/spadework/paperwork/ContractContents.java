@@ -62,7 +62,9 @@ final class ContractContents {
         Map<Content, Boolean> given = new EnumMap<>(Content.class);
         given.put(Content.AFFILIATES, company.affiliates().isPresent());
         given.put(Content.BOND_AMOUNT, company.bond().isPresent());
-        given.put(Content.COSTS_NOT_COVERED, !company.excluded().isEmpty() || !job.excluded().isEmpty());
+        given.put(
+                Content.COSTS_NOT_COVERED,
+                !company.excluded().isEmpty() || !job.excluded().isEmpty());
         given.put(Content.DATE_OF_THE_ESSENCE, signing.dateIsEssential().isPresent());
         given.put(Content.ESCROW_OR_BOND, signing.depositHeld().isPresent());
         given.put(Content.FINANCE_CHARGE, !signing.financed());
@@ -72,14 +74,19 @@ final class ContractContents {
         given.put(Content.LICENCE_EXPIRY, company.licence().until().isPresent());
         given.put(Content.PERMITS, signing.permits().isPresent());
         given.put(Content.SALESPERSON, signing.salesperson().isPresent());
-        given.put(Content.SALESPERSON_LICENCE, signing.salesperson().flatMap(Salesperson::licence).isPresent());
-        given.put(Content.SELLER_NAME_AND_ADDRESS, !says(BOX, Stream.of(company.address().street())));
+        given.put(
+                Content.SALESPERSON_LICENCE,
+                signing.salesperson().flatMap(Salesperson::licence).isPresent());
+        given.put(
+                Content.SELLER_NAME_AND_ADDRESS,
+                !says(BOX, Stream.of(company.address().street())));
         given.put(Content.SPECIAL_ORDER_COST, signing.specialOrder().isPresent());
         given.put(Content.SUBCONTRACTORS, signing.subcontractors().isPresent());
         given.put(Content.TAXPAYER_NUMBER, company.taxId().isPresent());
         given.put(Content.WARRANTY, !job.warranty().parts().isEmpty());
         given.put(Content.WORKERS_COMPENSATION, company.insurance().workers().isPresent());
-        List<String> terms = Stream.concat(company.terms().stream(), job.terms().stream()).toList();
+        List<String> terms =
+                Stream.concat(company.terms().stream(), job.terms().stream()).toList();
         given.put(Content.ESTIMATE_CHARGE, says(ESTIMATE, terms.stream()));
         given.put(Content.NO_WAIVER, !says(WAIVER, terms.stream()));
         given.put(Content.NO_ARBITRATION_CLAUSE, !says(ARBITRATION, terms.stream()));

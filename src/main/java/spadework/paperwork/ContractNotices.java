@@ -17,8 +17,13 @@ final class ContractNotices {
     private ContractNotices() {}
 
     static List<NoticeText> of(Dossier dossier) {
-        boolean secured = dossier.job().agreement().signing().map(Signing::lienOnHome).orElse(false);
-        return ContentsCheck.due(dossier.federal(), dossier.rules(), dossier.contract().contracted().total(), secured)
+        boolean secured =
+                dossier.job().agreement().signing().map(Signing::lienOnHome).orElse(false);
+        return ContentsCheck.due(
+                        dossier.federal(),
+                        dossier.rules(),
+                        dossier.contract().contracted().total(),
+                        secured)
                 .stream()
                 .map(ContractNotices::text)
                 .toList();

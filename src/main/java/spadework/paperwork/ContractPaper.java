@@ -63,7 +63,9 @@ public final class ContractPaper {
                 job.schedule().note(),
                 signing.dateIsEssential(),
                 ProposalPaper.included(dossier),
-                Stream.concat(company.excluded().stream(), job.excluded().stream()).distinct().toList(),
+                Stream.concat(company.excluded().stream(), job.excluded().stream())
+                        .distinct()
+                        .toList(),
                 job.assumed(),
                 job.protection(),
                 company.preparation(),

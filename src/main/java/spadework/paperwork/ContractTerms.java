@@ -68,7 +68,12 @@ public record ContractTerms(
 
     /** What company.json says of the contractor beyond licence number and liability cover; empty where it is silent. */
     public record LicenceMore(
-            String classification, String until, String taxId, String bond, String insurerPhone, String workers,
+            String classification,
+            String until,
+            String taxId,
+            String bond,
+            String insurerPhone,
+            String workers,
             Optional<List<String>> affiliates) {}
 
     /** The notices of one place, as {@code first page}. */

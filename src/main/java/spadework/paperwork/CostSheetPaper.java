@@ -31,15 +31,20 @@ public final class CostSheetPaper {
     public static CostSheet of(Dossier dossier) {
         Quote quote = dossier.quote();
         PriceRules rules = dossier.company().priceRules();
-        Dollars direct = Dollars.total(quote.lines().stream().map(line -> line.cost().direct()).toList());
+        Dollars direct = Dollars.total(
+                quote.lines().stream().map(line -> line.cost().direct()).toList());
         return new CostSheet(
                 Heads.of(dossier),
                 quote.bookTitle(),
                 Dates.words(quote.bookDate()),
                 quote.lines().stream().map(CostSheetPaper::line).toList(),
-                quote.sections().stream().map(section -> section(quote, section)).toList(),
+                quote.sections().stream()
+                        .map(section -> section(quote, section))
+                        .toList(),
                 direct,
-                quote.buildUp().stream().map(step -> step(dossier.terms(), step)).toList(),
+                quote.buildUp().stream()
+                        .map(step -> step(dossier.terms(), step))
+                        .toList(),
                 rules.contingency().fraction(),
                 rules.overhead().fraction(),
                 rules.profit().fraction(),
@@ -51,7 +56,9 @@ public final class CostSheetPaper {
                 quote.total(),
                 margin(rules, direct, quote.price()),
                 Payments.of(dossier.contract().payments()),
-                dossier.takeoff().purchases().stream().map(purchase -> purchase(dossier, purchase)).toList(),
+                dossier.takeoff().purchases().stream()
+                        .map(purchase -> purchase(dossier, purchase))
+                        .toList(),
                 crews(dossier),
                 Stream.concat(
                                 Measurements.of(dossier.takeoff().quantities()).stream(),
@@ -117,7 +124,8 @@ public final class CostSheetPaper {
         Unit unit = item.material().orElseThrow().unit();
         String waste = purchase.working().inputs().stream()
                 .filter(input -> input.symbol().startsWith("w"))
-                .map(input -> input.value().movePointRight(2).stripTrailingZeros().toPlainString() + " %")
+                .map(input ->
+                        input.value().movePointRight(2).stripTrailingZeros().toPlainString() + " %")
                 .distinct()
                 .collect(Collectors.joining(", "));
         return new PurchaseRow(

@@ -54,8 +54,22 @@ public record Dossier(
 
     /** The same about another state of the work: its price stays that of this one. */
     Dossier about(Job other) {
-        return new Dossier(other, company, book, Measuring.of(other, book), quote, contract, federal, rules, revision,
+        return new Dossier(
+                other,
+                company,
+                book,
+                Measuring.of(other, book),
+                quote,
+                contract,
+                federal,
+                rules,
+                revision,
                 findings,
-                contractFindings, phrases, terms, logo, pictures, workPictures);
+                contractFindings,
+                phrases,
+                terms,
+                logo,
+                pictures,
+                workPictures);
     }
 }

@@ -30,8 +30,17 @@ public final class FeedbackPaper {
         JobVariances last = jobs.get(jobs.size() - 1);
         List<Variance> all = jobs.stream().flatMap(job -> job.items().stream()).toList();
         String numbers = jobs.size() == 1 ? first.number() : first.number() + " – " + last.number();
-        Head head = new Head(Heads.firm(company, Optional.empty()), numbers, jobs.size() == 1 ? first.title() : "",
-                Dates.words(on), on.toString(), "", List.of(), "", "", false);
+        Head head = new Head(
+                Heads.firm(company, Optional.empty()),
+                numbers,
+                jobs.size() == 1 ? first.title() : "",
+                Dates.words(on),
+                on.toString(),
+                "",
+                List.of(),
+                "",
+                "",
+                false);
         return new FeedbackSheet(
                 head,
                 Dates.words(first.finished()),
@@ -43,13 +52,25 @@ public final class FeedbackPaper {
     }
 
     private static FeedbackJob job(JobVariances job) {
-        return new FeedbackJob(job.number(), job.title(), Dates.words(job.finished()), job.soil(),
+        return new FeedbackJob(
+                job.number(),
+                job.title(),
+                Dates.words(job.finished()),
+                job.soil(),
                 job.items().stream().map(FeedbackPaper::row).toList());
     }
 
     private static FeedbackRow row(Season.Total total) {
-        return new FeedbackRow(total.code(), total.name(), "", "", total.estimate(), total.actual(),
-                total.quantityError(), total.productionError(), total.priceError(),
+        return new FeedbackRow(
+                total.code(),
+                total.name(),
+                "",
+                "",
+                total.estimate(),
+                total.actual(),
+                total.quantityError(),
+                total.productionError(),
+                total.priceError(),
                 total.actual().minus(total.estimate()));
     }
 
@@ -74,13 +95,27 @@ public final class FeedbackPaper {
     private static FeedbackRow sum(List<Variance> all) {
         Dollars estimate = Season.sum(all, Variance::estimate);
         Dollars actual = Season.sum(all, Variance::actual);
-        return new FeedbackRow("", "", "", "", estimate, actual, Season.sum(all, Variance::quantityError),
-                Season.sum(all, Variance::productionError), Season.sum(all, Variance::priceError),
+        return new FeedbackRow(
+                "",
+                "",
+                "",
+                "",
+                estimate,
+                actual,
+                Season.sum(all, Variance::quantityError),
+                Season.sum(all, Variance::productionError),
+                Season.sum(all, Variance::priceError),
                 actual.minus(estimate));
     }
 
     private static RateRow rate(Suggestion one) {
-        return new RateRow(one.code(), one.name(), one.what(), one.from(), one.to(), one.rule() == RateRule.MEDIAN,
+        return new RateRow(
+                one.code(),
+                one.name(),
+                one.what(),
+                one.from(),
+                one.to(),
+                one.rule() == RateRule.MEDIAN,
                 one.evidence().stream()
                         .map(job -> job.job() + ", " + job.finished() + ", " + job.soil() + ": " + job.rate())
                         .toList());

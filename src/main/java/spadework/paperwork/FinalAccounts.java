@@ -21,7 +21,9 @@ final class FinalAccounts {
                 job.agreement().accepted().map(Accepted::on).map(Dates::words).orElse(""),
                 job.agreement().accepted().map(Accepted::options).orElse(List.of()),
                 account.contract(),
-                account.changes().stream().map(change -> change(dossier.terms(), change)).toList(),
+                account.changes().stream()
+                        .map(change -> change(dossier.terms(), change))
+                        .toList(),
                 account.total(),
                 account.received().stream().map(FinalAccounts::received).toList(),
                 account.paid(),
@@ -32,8 +34,12 @@ final class FinalAccounts {
 
     private static AccountRow change(Terms terms, PricedChange change) {
         return new AccountRow(
-                terms.get("change.name",
-                        "number", Integer.toString(change.change().number()), "title", change.change().title()),
+                terms.get(
+                        "change.name",
+                        "number",
+                        Integer.toString(change.change().number()),
+                        "title",
+                        change.change().title()),
                 change.change().decision().map(Decision::on).map(Dates::words).orElse(""),
                 change.agreed().total());
     }

@@ -46,8 +46,9 @@ final class Heads {
     }
 
     static Firm firm(Company company, Optional<String> logo) {
-        String insurance = company.insurance().carrier() + ", policy " + company.insurance().policy() + ", "
-                + company.insurance().limits() + ", until " + Dates.words(company.insurance().until());
+        String insurance = company.insurance().carrier() + ", policy "
+                + company.insurance().policy() + ", " + company.insurance().limits() + ", until "
+                + Dates.words(company.insurance().until());
         return new Firm(
                 company.name(),
                 company.licence().label(),

@@ -32,8 +32,7 @@ final class Measurements {
     static List<Measured> of(String heading, List<Named> numbers) {
         Measurements measurements = new Measurements();
         List<Measured> measured = new ArrayList<>();
-        numbers.forEach(number -> measured.add(
-                measurements.of(number.id(), heading, number.name(), number.working())));
+        numbers.forEach(number -> measured.add(measurements.of(number.id(), heading, number.name(), number.working())));
         return measured;
     }
 

@@ -66,10 +66,10 @@ final class Notes {
 
     private static String accepted(Dossier dossier, Finding finding) {
         Optional<AcceptedStop> accepted = dossier.job().acceptedStops().stream()
-                .filter(stop -> stop.finding().equals(finding.id()) && stop.about().equals(finding.about()))
+                .filter(stop ->
+                        stop.finding().equals(finding.id()) && stop.about().equals(finding.about()))
                 .findFirst();
-        return accepted
-                .map(stop -> dossier.terms()
+        return accepted.map(stop -> dossier.terms()
                         .get("accepted", "by", stop.by(), "on", Dates.words(stop.on()), "why", stop.why()))
                 .orElse("");
     }

@@ -11,8 +11,9 @@ final class Offers {
     private Offers() {}
 
     static Offer of(Dossier dossier) {
-        List<OptionOffer> options =
-                dossier.contract().options().stream().map(option -> option(dossier, option)).toList();
+        List<OptionOffer> options = dossier.contract().options().stream()
+                .map(option -> option(dossier, option))
+                .toList();
         return new Offer(
                 dossier.revision().map(Revision::number).orElse(0),
                 dossier.revision().flatMap(Revision::moved).map(moved -> since(dossier, moved)),

@@ -11,7 +11,9 @@ final class OptionRows {
     private OptionRows() {}
 
     static List<OptionRow> of(Dossier dossier) {
-        return dossier.contract().options().stream().map(option -> row(dossier, option)).toList();
+        return dossier.contract().options().stream()
+                .map(option -> row(dossier, option))
+                .toList();
     }
 
     private static OptionRow row(Dossier dossier, PricedOption option) {

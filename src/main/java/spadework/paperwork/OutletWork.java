@@ -2,5 +2,10 @@ package spadework.paperwork;
 
 /** Where the water ends. {@code kind} is {@code daylight}, {@code sump} or {@code approved storm}. */
 public record OutletWork(
-        String label, String kind, String what, String level, String fromHouse, String fromLotLine,
+        String label,
+        String kind,
+        String what,
+        String level,
+        String fromHouse,
+        String fromLotLine,
         String permission) {}

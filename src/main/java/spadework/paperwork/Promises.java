@@ -41,6 +41,8 @@ final class Promises {
                 part.promise(),
                 part.years(),
                 completed.map(Dates::words).orElse(""),
-                completed.map(start -> Dates.words(WarrantyTerm.lastDay(start, part.years()))).orElse(""));
+                completed
+                        .map(start -> Dates.words(WarrantyTerm.lastDay(start, part.years())))
+                        .orElse(""));
     }
 }

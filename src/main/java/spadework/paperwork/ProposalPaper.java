@@ -40,9 +40,13 @@ public final class ProposalPaper {
                 company.tax().mode() == TaxMode.ON_PRICE ? company.tax().rate().text() : "",
                 quote.total(),
                 quote.bookTitle() + ", " + Dates.words(quote.bookDate()),
-                quote.unitPrices().stream().map(price -> unitPrice(dossier, price)).toList(),
+                quote.unitPrices().stream()
+                        .map(price -> unitPrice(dossier, price))
+                        .toList(),
                 included(dossier),
-                Stream.concat(company.excluded().stream(), job.excluded().stream()).distinct().toList(),
+                Stream.concat(company.excluded().stream(), job.excluded().stream())
+                        .distinct()
+                        .toList(),
                 job.assumed(),
                 job.protection(),
                 Dates.words(job.schedule().earliestStart()),
@@ -62,8 +66,7 @@ public final class ProposalPaper {
         List<PriceRow> rows = new ArrayList<>();
         for (PricedSection section : quote.sections()) {
             String key = Terms.key(section.section().kind().label());
-            rows.add(new PriceRow(
-                    section.section().name(), dossier.terms().get("includes." + key), section.price()));
+            rows.add(new PriceRow(section.section().name(), dossier.terms().get("includes." + key), section.price()));
         }
         if (!quote.minimumTopUp().isZero()) {
             rows.add(new PriceRow(
@@ -87,9 +90,8 @@ public final class ProposalPaper {
     }
 
     static List<String> included(Dossier dossier) {
-        Set<Measure> measured = dossier.takeoff().quantities().stream()
-                .map(Quantity::measure)
-                .collect(Collectors.toSet());
+        Set<Measure> measured =
+                dossier.takeoff().quantities().stream().map(Quantity::measure).collect(Collectors.toSet());
         return Arrays.stream(Measure.values())
                 .filter(measured::contains)
                 .map(measure -> dossier.terms().find("included." + Terms.key(measure.trade())))

@@ -23,13 +23,12 @@ final class QuantityMoves {
 
     /** What is counted needs no unit. */
     private static String text(BigDecimal value, Unit unit) {
-        return unit == Unit.EACH || unit == Unit.LOAD
-                ? Figures.inWorking(value)
-                : Figures.withUnit(value, unit);
+        return unit == Unit.EACH || unit == Unit.LOAD ? Figures.inWorking(value) : Figures.withUnit(value, unit);
     }
 
     private static QuantityMove move(QuantityChange change, Terms terms) {
-        Optional<String> words = terms.find("moved." + Terms.key(change.measure().trade()));
+        Optional<String> words =
+                terms.find("moved." + Terms.key(change.measure().trade()));
         BigDecimal difference = change.difference();
         return new QuantityMove(
                 words.orElse(change.description()),

@@ -13,8 +13,15 @@ final class RegisteredHead {
         Contractor firm = warranty.contractor();
         return new Head(
                 new Firm(
-                        firm.name(), firm.licence(), "", "", firm.address(), firm.phone(), firm.email(),
-                        Optional.empty(), false),
+                        firm.name(),
+                        firm.licence(),
+                        "",
+                        "",
+                        firm.address(),
+                        firm.phone(),
+                        firm.email(),
+                        Optional.empty(),
+                        false),
                 warranty.job(),
                 warranty.number(),
                 Dates.words(issued),

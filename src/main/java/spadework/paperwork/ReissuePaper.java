@@ -19,8 +19,11 @@ public final class ReissuePaper {
                 false,
                 warranty.parts().stream()
                         .map(part -> new WarrantyRow(
-                                part.part(), part.promise(), part.years(),
-                                Dates.words(part.firstDay()), Dates.words(part.lastDay())))
+                                part.part(),
+                                part.promise(),
+                                part.years(),
+                                Dates.words(part.firstDay()),
+                                Dates.words(part.lastDay())))
                         .toList(),
                 warranty.replyDays(),
                 warranty.transfers(),
@@ -28,7 +31,12 @@ public final class ReissuePaper {
                 warranty.notCovered(),
                 warranty.duties());
         return new Reissue(
-                RegisteredHead.of(warranty, issued), warranty.number(), warranty.first(), before,
-                warranty.walls(), warranty.runs(), promise);
+                RegisteredHead.of(warranty, issued),
+                warranty.number(),
+                warranty.first(),
+                before,
+                warranty.walls(),
+                warranty.runs(),
+                promise);
     }
 }

@@ -101,10 +101,14 @@ final class Runs {
         double fall = Math.abs(start.get().minus(end.get()).feet());
         return terms.get(
                 "levels",
-                "start", start.get().levelText(),
-                "end", end.get().levelText(),
-                "fall", Length.ofFeet(fall).text(),
-                "slope", String.format(Locale.ROOT, "%.1f %%", fall / length.feet() * 100));
+                "start",
+                start.get().levelText(),
+                "end",
+                end.get().levelText(),
+                "fall",
+                Length.ofFeet(fall).text(),
+                "slope",
+                String.format(Locale.ROOT, "%.1f %%", fall / length.feet() * 100));
     }
 
     private OutletWork outlet(Outlet outlet) {

@@ -26,12 +26,11 @@ record SameWords(Finding finding, String part, List<String> walls) {
         Map<String, SameWords> groups = new LinkedHashMap<>();
         for (Finding finding : findings) {
             boolean ofWall = finding.severity() != Severity.STOP && labels.contains(finding.about());
-            Optional<String> words =
-                    ofWall ? dossier.phrases().ofWalls(finding, part, "") : Optional.empty();
+            Optional<String> words = ofWall ? dossier.phrases().ofWalls(finding, part, "") : Optional.empty();
             String key = words.map(text -> finding.id() + finding.severity() + finding.citation() + text)
                     .orElse("alone " + groups.size());
-            List<String> walls = new ArrayList<>(
-                    groups.containsKey(key) ? groups.get(key).walls() : List.of());
+            List<String> walls =
+                    new ArrayList<>(groups.containsKey(key) ? groups.get(key).walls() : List.of());
             words.ifPresent(text -> walls.add(finding.about()));
             Finding first = groups.containsKey(key) ? groups.get(key).finding() : finding;
             groups.put(key, new SameWords(first, part, walls));

@@ -46,10 +46,14 @@ public final class ScopePaper {
 
     private static String soil(Dossier dossier, Soil soil) {
         return dossier.terms()
-                .get("soil",
-                        "texture", plain(soil.texture()),
-                        "seepage", plain(soil.seepage()),
-                        "type", dossier.terms().of("soiltype", soil.type()));
+                .get(
+                        "soil",
+                        "texture",
+                        plain(soil.texture()),
+                        "seepage",
+                        plain(soil.seepage()),
+                        "type",
+                        dossier.terms().of("soiltype", soil.type()));
     }
 
     private static String plain(Enum<?> constant) {

@@ -15,8 +15,7 @@ public final class Sections {
         WallWorks works = new WallWorks(dossier);
         List<Cut> cuts = new ArrayList<>();
         for (Wall wall : dossier.job().walls()) {
-            add(cuts, new Cut(
-                    CrossSection.of(dossier.job(), dossier.book(), wall), covering(works.finish(wall))));
+            add(cuts, new Cut(CrossSection.of(dossier.job(), dossier.book(), wall), covering(works.finish(wall))));
         }
         return cuts.stream().map(cut -> drawing(cut, dossier.terms())).toList();
     }
@@ -40,7 +39,12 @@ public final class Sections {
         CrossSection section = cut.section();
         return new Drawing(
                 section.walls(),
-                terms.get("drawing.section", "depth", section.trenchDepth().text(), "reach", section.reach().text()),
+                terms.get(
+                        "drawing.section",
+                        "depth",
+                        section.trenchDepth().text(),
+                        "reach",
+                        section.reach().text()),
                 SectionSketch.of(section, cut.covering()));
     }
 

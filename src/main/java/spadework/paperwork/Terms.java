@@ -31,9 +31,10 @@ public record Terms(Map<String, String> texts) {
 
     /** The words for a key, where there are some. */
     public Optional<String> find(String key, String... values) {
-        return Optional.ofNullable(texts.get(key)).map(text -> PLACEHOLDER
-                .matcher(text)
-                .replaceAll(found -> Matcher.quoteReplacement(value(key, found.group(1), values))));
+        return Optional.ofNullable(texts.get(key))
+                .map(text -> PLACEHOLDER
+                        .matcher(text)
+                        .replaceAll(found -> Matcher.quoteReplacement(value(key, found.group(1), values))));
     }
 
     /** A name in the spelling of keys: lower case, hyphens. */

@@ -7,8 +7,8 @@ import spadework.job.Access;
 import spadework.job.Job;
 import spadework.job.SiteLimit;
 import spadework.job.Wall;
-import spadework.measure.FilmThickness;
 import spadework.measure.Figures;
+import spadework.measure.FilmThickness;
 import spadework.measure.Length;
 import spadework.pricebook.CodeFilm;
 import spadework.pricebook.Film;
@@ -53,9 +53,15 @@ final class WallWorks {
                 bank.protection().name().toLowerCase(Locale.ROOT),
                 Figures.inWorking(bank.slope().value()),
                 hand,
-                hand || wall.digging().handShare().isZero() ? "" : wall.digging().handShare().text(),
-                wall.strip().stream().map(code -> dossier.book().get(code).name()).toList(),
-                wall.condition().cracks().isPositive() ? wall.condition().cracks().text() : "",
+                hand || wall.digging().handShare().isZero()
+                        ? ""
+                        : wall.digging().handShare().text(),
+                wall.strip().stream()
+                        .map(code -> dossier.book().get(code).name())
+                        .toList(),
+                wall.condition().cracks().isPositive()
+                        ? wall.condition().cracks().text()
+                        : "",
                 WallFace.isParged(wall),
                 wall.windowWells(),
                 openings(wall),
@@ -79,15 +85,22 @@ final class WallWorks {
         return wall.openings().stream()
                 .map(opening -> terms.get(
                         "opening",
-                        "count", Integer.toString(opening.count()),
-                        "what", opening.what(),
-                        "width", opening.width().text(),
-                        "height", opening.height().text()))
+                        "count",
+                        Integer.toString(opening.count()),
+                        "what",
+                        opening.what(),
+                        "width",
+                        opening.width().text(),
+                        "height",
+                        opening.height().text()))
                 .toList();
     }
 
     private String limit(SiteLimit limit) {
-        String text = terms.get("limit." + Terms.key(limit.kind().name()), "distance", limit.distance().text());
+        String text = terms.get(
+                "limit." + Terms.key(limit.kind().name()),
+                "distance",
+                limit.distance().text());
         String trunk = limit.trunk()
                 .map(t -> terms.get("limit.trunk", "trunk", t.text()))
                 .orElse("");
@@ -112,7 +125,9 @@ final class WallWorks {
                 mils(dry.mils()),
                 mils(WallFace.wetFilm(wall, film.get(), "").number()),
                 film.get().coats(),
-                CodeFilm.least(film.get().generic()).map(least -> mils(least.mils())).orElse(""));
+                CodeFilm.least(film.get().generic())
+                        .map(least -> mils(least.mils()))
+                        .orElse(""));
     }
 
     private static String mils(double mils) {

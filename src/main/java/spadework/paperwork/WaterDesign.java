@@ -85,12 +85,23 @@ final class WaterDesign {
         return new DesignRow(
                 reach.label(),
                 reach.fall()
-                        .map(fall -> terms.get("water.row.slope", "slope", percent(fall.slope()), "least",
+                        .map(fall -> terms.get(
+                                "water.row.slope",
+                                "slope",
+                                percent(fall.slope()),
+                                "least",
                                 percent(reach.leastSlope())))
                         .orElse(""),
                 reach.full()
-                        .map(full -> terms.get("water.row.full", "flow", text(full.gpm()), "speed",
-                                String.format(Locale.ROOT, "%.1f ft/s", full.velocity().number())))
+                        .map(full -> terms.get(
+                                "water.row.full",
+                                "flow",
+                                text(full.gpm()),
+                                "speed",
+                                String.format(
+                                        Locale.ROOT,
+                                        "%.1f ft/s",
+                                        full.velocity().number())))
                         .orElse(""),
                 reach.inflow().map(this::range).orElse(""),
                 reach.share().map(share -> percentText(share.number())).orElse(""),
@@ -105,7 +116,8 @@ final class WaterDesign {
 
     /** A trickle that would print as nothing is told as what it is under. */
     private String flow(Worked gpm) {
-        boolean trickle = gpm.number() > 0 && Figures.printed(gpm.value(), gpm.unit()).signum() == 0;
+        boolean trickle =
+                gpm.number() > 0 && Figures.printed(gpm.value(), gpm.unit()).signum() == 0;
         return trickle ? terms.get("water.row.trickle") : text(gpm);
     }
 
@@ -120,12 +132,18 @@ final class WaterDesign {
         String head = sump.head().map(h -> text(h.total())).orElse(terms.get("water.unmeasured"));
         return terms.get(
                 "water.sump",
-                "label", sump.label(),
-                "inflow", range(sump.inflow()),
-                "pump", text(sump.needed()),
-                "head", head,
-                "storage", text(sump.storage()),
-                "cycle", sump.shortestCycle().map(WaterDesign::text).orElse(terms.get("water.unmeasured")));
+                "label",
+                sump.label(),
+                "inflow",
+                range(sump.inflow()),
+                "pump",
+                text(sump.needed()),
+                "head",
+                head,
+                "storage",
+                text(sump.storage()),
+                "cycle",
+                sump.shortestCycle().map(WaterDesign::text).orElse(terms.get("water.unmeasured")));
     }
 
     private static String text(Working working) {

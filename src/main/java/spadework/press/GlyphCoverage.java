@@ -61,8 +61,13 @@ public final class GlyphCoverage {
             return true;
         }
         return switch (Character.getType(c)) {
-            case Character.FORMAT, Character.CONTROL, Character.SURROGATE, Character.PRIVATE_USE, Character.UNASSIGNED,
-                    Character.LINE_SEPARATOR, Character.PARAGRAPH_SEPARATOR -> false;
+            case Character.FORMAT,
+                    Character.CONTROL,
+                    Character.SURROGATE,
+                    Character.PRIVATE_USE,
+                    Character.UNASSIGNED,
+                    Character.LINE_SEPARATOR,
+                    Character.PARAGRAPH_SEPARATOR -> false;
             default -> faces.stream().allMatch(face -> face.getGlyphId(c) != 0);
         };
     }

@@ -56,13 +56,15 @@ final class PageSource {
         for (int i = 0; i < all.getLength(); i++) {
             Element element = (Element) all.item(i);
             if (element.hasAttribute("style")) {
-                element.setAttribute("style", DECLARED.matcher(element.getAttribute("style")).replaceAll(declared));
+                element.setAttribute(
+                        "style", DECLARED.matcher(element.getAttribute("style")).replaceAll(declared));
             }
             if (element.hasAttribute("font-family") || element.getLocalName().equals("svg")) {
                 element.setAttribute("font-family", family);
             }
             if (element.getLocalName().equals("style")) {
-                element.setTextContent(DECLARED.matcher(element.getTextContent()).replaceAll(declared));
+                element.setTextContent(
+                        DECLARED.matcher(element.getTextContent()).replaceAll(declared));
             }
         }
         Element rule = page.createElementNS(page.getDocumentElement().getNamespaceURI(), "style");
@@ -77,7 +79,8 @@ final class PageSource {
      */
     static String title(String template, Document page) {
         NodeList titles = page.getElementsByTagName("title");
-        String title = titles.getLength() == 0 ? "" : titles.item(0).getTextContent().strip();
+        String title =
+                titles.getLength() == 0 ? "" : titles.item(0).getTextContent().strip();
         if (title.isEmpty()) {
             throw new TemplateFault(template, "the page it gives has no <title>", null);
         }

@@ -82,8 +82,7 @@ final class PageStamp {
         document.setDocumentId(issued.toEpochSecond());
         document.getDocumentCatalog().setLanguage(info.language());
 
-        String packet = PACKET
-                .replace("{program}", PROGRAM)
+        String packet = PACKET.replace("{program}", PROGRAM)
                 .replace("{date}", DateTimeFormatter.ISO_INSTANT.format(issued))
                 .replace("{language}", markup(info.language()))
                 .replace("{author}", markup(info.author()))
@@ -94,6 +93,9 @@ final class PageStamp {
     }
 
     private static String markup(String text) {
-        return text.replace("&", "&amp;").replace("<", "&lt;").replace(">", "&gt;").replace("{", "&#123;");
+        return text.replace("&", "&amp;")
+                .replace("<", "&lt;")
+                .replace(">", "&gt;")
+                .replace("{", "&#123;");
     }
 }

@@ -24,17 +24,29 @@ record PlainSvg(double width, double height, List<Element> shapes) {
     private static final String NUMBERS = NUMBER + "( " + NUMBER + ")*";
 
     /** Attributes of the element itself that do not change what is drawn. */
-    private static final Set<String> OF_THE_WHOLE = Set.of(
-            "xmlns", "version", "role", "aria-label", "alt", "width", "height", "viewBox", "font-family");
+    private static final Set<String> OF_THE_WHOLE =
+            Set.of("xmlns", "version", "role", "aria-label", "alt", "width", "height", "viewBox", "font-family");
 
     /** What each attribute may hold; these values go into the page's content as they stand. */
     private static final Map<String, Pattern> VALUES = Map.ofEntries(
-            value("x", NUMBER), value("y", NUMBER), value("width", NUMBER), value("height", NUMBER),
-            value("x1", NUMBER), value("y1", NUMBER), value("x2", NUMBER), value("y2", NUMBER),
-            value("cx", NUMBER), value("cy", NUMBER), value("r", NUMBER), value("font-size", NUMBER),
+            value("x", NUMBER),
+            value("y", NUMBER),
+            value("width", NUMBER),
+            value("height", NUMBER),
+            value("x1", NUMBER),
+            value("y1", NUMBER),
+            value("x2", NUMBER),
+            value("y2", NUMBER),
+            value("cx", NUMBER),
+            value("cy", NUMBER),
+            value("r", NUMBER),
+            value("font-size", NUMBER),
             value("points", NUMBER + "," + NUMBER + "( " + NUMBER + "," + NUMBER + ")*"),
-            value("fill", INK + "|none"), value("stroke", INK), value("stroke-width", NUMBER),
-            value("stroke-dasharray", NUMBERS), value("text-anchor", "start|middle|end"),
+            value("fill", INK + "|none"),
+            value("stroke", INK),
+            value("stroke-width", NUMBER),
+            value("stroke-dasharray", NUMBERS),
+            value("text-anchor", "start|middle|end"),
             value("font-weight", "bold|normal"));
 
     private static final Map<String, Set<String>> ATTRIBUTES = Map.of(
@@ -93,7 +105,10 @@ record PlainSvg(double width, double height, List<Element> shapes) {
         int needed = 0;
         for (int i = 0; i < attributes.getLength(); i++) {
             String name = attributes.item(i).getNodeName();
-            if (!allowed.contains(name) || !VALUES.get(name).matcher(attributes.item(i).getNodeValue()).matches()) {
+            if (!allowed.contains(name)
+                    || !VALUES.get(name)
+                            .matcher(attributes.item(i).getNodeValue())
+                            .matches()) {
                 return false;
             }
             needed += NEEDED.get(shape.getNodeName()).contains(name) ? 1 : 0;

@@ -36,8 +36,13 @@ final class PlainSvgImage implements SVGImage {
      * @param cssHeight in dots, negative if the style sheet gives none
      */
     PlainSvgImage(
-            PlainSvg drawing, Map<String, GlyphInk> letters, Box box, CssContext css, double cssWidth,
-            double cssHeight, double dotsPerPixel) {
+            PlainSvg drawing,
+            Map<String, GlyphInk> letters,
+            Box box,
+            CssContext css,
+            double cssWidth,
+            double cssHeight,
+            double dotsPerPixel) {
         this.drawing = drawing;
         this.letters = letters;
         this.box = box;

@@ -40,23 +40,32 @@ public final class SceneSvg {
             return line(line);
         }
         if (shape instanceof Box box) {
-            return "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"none\"%s/>".formatted(
-                    SvgText.number(box.x()), SvgText.number(box.y()),
-                    SvgText.number(box.width()), SvgText.number(box.height()),
-                    stroke(box.weight(), box.role(), ""));
+            return "<rect x=\"%s\" y=\"%s\" width=\"%s\" height=\"%s\" fill=\"none\"%s/>"
+                    .formatted(
+                            SvgText.number(box.x()),
+                            SvgText.number(box.y()),
+                            SvgText.number(box.width()),
+                            SvgText.number(box.height()),
+                            stroke(box.weight(), box.role(), ""));
         }
         if (shape instanceof Dot dot) {
             String fill = dot.filled() ? SvgInk.colour(dot.role()) : "none";
-            return "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"%s\"%s/>".formatted(
-                    SvgText.number(dot.x()), SvgText.number(dot.y()), SvgText.number(dot.radius()), fill,
-                    stroke(dot.weight(), dot.role(), ""));
+            return "<circle cx=\"%s\" cy=\"%s\" r=\"%s\" fill=\"%s\"%s/>"
+                    .formatted(
+                            SvgText.number(dot.x()),
+                            SvgText.number(dot.y()),
+                            SvgText.number(dot.radius()),
+                            fill,
+                            stroke(dot.weight(), dot.role(), ""));
         }
         if (shape instanceof Area area) {
-            return "<polygon points=\"%s\" fill=\"%s\"%s/>".formatted(
-                    area.corners().stream()
-                            .map(corner -> SvgText.number(corner.x()) + "," + SvgText.number(corner.y()))
-                            .collect(Collectors.joining(" ")),
-                    SvgInk.tint(area.role()), stroke(area.weight(), area.role(), ""));
+            return "<polygon points=\"%s\" fill=\"%s\"%s/>"
+                    .formatted(
+                            area.corners().stream()
+                                    .map(corner -> SvgText.number(corner.x()) + "," + SvgText.number(corner.y()))
+                                    .collect(Collectors.joining(" ")),
+                            SvgInk.tint(area.role()),
+                            stroke(area.weight(), area.role(), ""));
         }
         return label((Label) shape);
     }
@@ -70,30 +79,45 @@ public final class SceneSvg {
         double dy = (line.y2() - line.y1()) / length;
         double baseX = line.x2() - ARROW_LENGTH * dx;
         double baseY = line.y2() - ARROW_LENGTH * dy;
-        String head = "<polygon points=\"%s,%s %s,%s %s,%s\" fill=\"%s\"/>".formatted(
-                SvgText.number(line.x2()), SvgText.number(line.y2()),
-                SvgText.number(baseX - ARROW_HALF_WIDTH * dy), SvgText.number(baseY + ARROW_HALF_WIDTH * dx),
-                SvgText.number(baseX + ARROW_HALF_WIDTH * dy), SvgText.number(baseY - ARROW_HALF_WIDTH * dx),
-                SvgInk.colour(line.role()));
+        String head = "<polygon points=\"%s,%s %s,%s %s,%s\" fill=\"%s\"/>"
+                .formatted(
+                        SvgText.number(line.x2()),
+                        SvgText.number(line.y2()),
+                        SvgText.number(baseX - ARROW_HALF_WIDTH * dy),
+                        SvgText.number(baseY + ARROW_HALF_WIDTH * dx),
+                        SvgText.number(baseX + ARROW_HALF_WIDTH * dy),
+                        SvgText.number(baseY - ARROW_HALF_WIDTH * dx),
+                        SvgInk.colour(line.role()));
         return length <= ARROW_LENGTH ? head : stroked(line, baseX, baseY) + head;
     }
 
     private static String stroked(Line line, double x2, double y2) {
-        return "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"%s/>".formatted(
-                SvgText.number(line.x1()), SvgText.number(line.y1()), SvgText.number(x2), SvgText.number(y2),
-                stroke(line.weight(), line.role(), SvgInk.dash(line.role())));
+        return "<line x1=\"%s\" y1=\"%s\" x2=\"%s\" y2=\"%s\"%s/>"
+                .formatted(
+                        SvgText.number(line.x1()),
+                        SvgText.number(line.y1()),
+                        SvgText.number(x2),
+                        SvgText.number(y2),
+                        stroke(line.weight(), line.role(), SvgInk.dash(line.role())));
     }
 
     private static String stroke(Shape.Weight weight, Role role, String dash) {
-        return " stroke=\"%s\" stroke-width=\"%s\"%s".formatted(
-                SvgInk.colour(role), SvgText.number(SvgInk.width(weight)),
-                dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"");
+        return " stroke=\"%s\" stroke-width=\"%s\"%s"
+                .formatted(
+                        SvgInk.colour(role),
+                        SvgText.number(SvgInk.width(weight)),
+                        dash.isEmpty() ? "" : " stroke-dasharray=\"" + dash + "\"");
     }
 
     private static String label(Label label) {
-        return "<text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\"%s fill=\"%s\">%s</text>".formatted(
-                SvgText.number(label.x()), SvgText.number(label.y()), SvgText.number(label.size()),
-                SvgText.escaped(label.anchor()), label.bold() ? " font-weight=\"bold\"" : "",
-                SvgInk.colour(label.role()), SvgText.escaped(label.text()));
+        return "<text x=\"%s\" y=\"%s\" font-size=\"%s\" text-anchor=\"%s\"%s fill=\"%s\">%s</text>"
+                .formatted(
+                        SvgText.number(label.x()),
+                        SvgText.number(label.y()),
+                        SvgText.number(label.size()),
+                        SvgText.escaped(label.anchor()),
+                        label.bold() ? " font-weight=\"bold\"" : "",
+                        SvgInk.colour(label.role()),
+                        SvgText.escaped(label.text()));
     }
 }

@@ -44,7 +44,8 @@ final class SheetFigures {
 
     private static int percentDecimals(Cell cell) {
         Optional<Integer> like = cell.like().map(SheetFigures::decimalsOf);
-        return like.orElseGet(() -> cell.kind() == CellKind.FORMULA ? 1 : tidyScale(value(cell).movePointRight(2)));
+        return like.orElseGet(() ->
+                cell.kind() == CellKind.FORMULA ? 1 : tidyScale(value(cell).movePointRight(2)));
     }
 
     private static int tidyScale(BigDecimal value) {

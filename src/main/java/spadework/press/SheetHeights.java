@@ -71,7 +71,11 @@ final class SheetHeights {
             lines++;
             double used = 0;
             for (String word : paragraph.split("(?<=[ -])")) {
-                double wide = em * word.stripTrailing().codePoints().mapToDouble(SheetHeights::width).sum();
+                double wide = em
+                        * word.stripTrailing()
+                                .codePoints()
+                                .mapToDouble(SheetHeights::width)
+                                .sum();
                 if (used > 0 && used + wide > room) {
                     lines++;
                     used = 0;

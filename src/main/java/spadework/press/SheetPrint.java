@@ -31,7 +31,12 @@ final class SheetPrint {
         sheet.getFooter().setRight(footer(plan.footer().right()));
         int columns = from.columns().size();
         sheet.getWorkbook()
-                .setPrintArea(sheet.getWorkbook().getSheetIndex(sheet), 0, columns - 1, 0, from.rows().size() - 1);
+                .setPrintArea(
+                        sheet.getWorkbook().getSheetIndex(sheet),
+                        0,
+                        columns - 1,
+                        0,
+                        from.rows().size() - 1);
         for (int i = 0; i < from.rows().size(); i++) {
             if (from.rows().get(i).head()) {
                 sheet.setRepeatingRows(new CellRangeAddress(i, i, 0, columns - 1));

@@ -21,7 +21,8 @@ record SheetTag(String template, String name, int line, Map<String, String> attr
         for (int i = 0; i < xml.getAttributeCount(); i++) {
             attributes.put(xml.getAttributeLocalName(i), xml.getAttributeValue(i));
         }
-        SheetTag tag = new SheetTag(template, xml.getLocalName(), xml.getLocation().getLineNumber(), attributes);
+        SheetTag tag =
+                new SheetTag(template, xml.getLocalName(), xml.getLocation().getLineNumber(), attributes);
         for (String key : attributes.keySet()) {
             if (!allowed.contains(key)) {
                 throw tag.fault("found " + key + ", allowed: " + String.join(", ", allowed));

@@ -31,7 +31,11 @@ final class SheetText {
     }
 
     private static boolean isXml(int c) {
-        return c == '\t' || c == '\n' || c == '\r' || c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD
+        return c == '\t'
+                || c == '\n'
+                || c == '\r'
+                || c >= 0x20 && c <= 0xD7FF
+                || c >= 0xE000 && c <= 0xFFFD
                 || c >= 0x10000;
     }
 }

@@ -25,13 +25,17 @@ final class SvgStrokes {
     static String of(PlainSvg drawing, Map<String, GlyphInk> letters) {
         SvgStrokes strokes = new SvgStrokes(letters);
         // A page counts from the foot, a drawing from the head. Ends, corners and miter limit are those of SVG.
-        strokes.out.append("1 0 0 -1 0 ").append(SvgText.number(drawing.height())).append(" cm 0 J 0 j 4 M\n");
+        strokes.out
+                .append("1 0 0 -1 0 ")
+                .append(SvgText.number(drawing.height()))
+                .append(" cm 0 J 0 j 4 M\n");
         drawing.shapes().forEach(strokes::shape);
         return strokes.out.toString();
     }
 
     private void shape(Element shape) {
-        boolean filled = shape.hasAttribute("fill") && !shape.getAttribute("fill").equals("none");
+        boolean filled =
+                shape.hasAttribute("fill") && !shape.getAttribute("fill").equals("none");
         boolean stroked = shape.hasAttribute("stroke");
         if (filled) {
             fill(shape);
@@ -79,7 +83,10 @@ final class SvgStrokes {
 
     private void words(Element text) {
         GlyphInk face = letters.get(text.getAttribute("font-weight").equals("bold") ? "bold" : "normal");
-        GlyphInk.Glyph[] line = text.getTextContent().strip().replaceAll("\\s+", " ").codePoints()
+        GlyphInk.Glyph[] line = text.getTextContent()
+                .strip()
+                .replaceAll("\\s+", " ")
+                .codePoints()
                 .mapToObj(face::of)
                 .toArray(GlyphInk.Glyph[]::new);
         double scale = number(text, "font-size") / face.unitsPerEm();
@@ -131,7 +138,8 @@ final class SvgStrokes {
     /** Red, green and blue, from 0 to 1. */
     private StringBuilder colour(String hex) {
         for (int i = 1; i < hex.length(); i += 2) {
-            out.append(SvgText.fine(Integer.parseInt(hex, i, i + 2, 16) / 255.0)).append(' ');
+            out.append(SvgText.fine(Integer.parseInt(hex, i, i + 2, 16) / 255.0))
+                    .append(' ');
         }
         return out;
     }

@@ -38,7 +38,11 @@ final class SvgText {
 
     /** The character range of XML 1.0, production 2. */
     private static boolean isAllowed(int c) {
-        return c == 0x9 || c == 0xA || c == 0xD || c >= 0x20 && c <= 0xD7FF || c >= 0xE000 && c <= 0xFFFD
+        return c == 0x9
+                || c == 0xA
+                || c == 0xD
+                || c >= 0x20 && c <= 0xD7FF
+                || c >= 0xE000 && c <= 0xFFFD
                 || c >= 0x10000;
     }
 }

@@ -196,7 +196,10 @@ public final class Templates {
         if (fault instanceof InvalidReferenceException missing && missing.getBlamedExpressionString() != null) {
             return "it asks for " + missing.getBlamedExpressionString() + ", which is not there";
         }
-        return fault.getMessageWithoutStackTop().split("\n-{4}")[0].replaceAll("\\s+", " ").strip();
+        return fault.getMessageWithoutStackTop()
+                .split("\n-{4}")[0]
+                .replaceAll("\\s+", " ")
+                .strip();
     }
 
     private static TemplateLoader bundledLoader() {

@@ -24,7 +24,8 @@ import org.w3c.dom.Document;
  * <p>It reads nothing from outside: an address in a template other than a {@code data:} address is not followed.
  */
 final class Typesetter {
-    private static final byte[] SRGB = ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
+    private static final byte[] SRGB =
+            ICC_Profile.getInstance(ColorSpace.CS_sRGB).getData();
 
     static {
         XRLog.setLoggingEnabled(false);

@@ -109,8 +109,8 @@ final class WorkbookReader {
     }
 
     private void style(Map<String, SheetStyle> styles) throws XMLStreamException {
-        SheetTag tag = tag(
-                "style", "name", "font", "size", "bold", "italic", "color", "tint", "over", "under", "align");
+        SheetTag tag =
+                tag("style", "name", "font", "size", "bold", "italic", "color", "tint", "over", "under", "align");
         close();
         styles.put(
                 tag.text("name"),
@@ -164,9 +164,8 @@ final class WorkbookReader {
     private Cell cell(List<String> keys, int next, String rowStyle) throws XMLStreamException {
         SheetTag tag = tag("cell", "kind", "gives", "style", "at", "to", "name", "range", "like");
         CellKind kind = tag.choice("kind", CellKind.class).orElse(CellKind.TEXT);
-        CellKind gives = kind == CellKind.FORMULA
-                ? tag.choice("gives", CellKind.class).orElse(CellKind.MONEY)
-                : kind;
+        CellKind gives =
+                kind == CellKind.FORMULA ? tag.choice("gives", CellKind.class).orElse(CellKind.MONEY) : kind;
         String at = tag.find("at").orElse(next < keys.size() ? keys.get(next) : "");
         String to = tag.find("to").orElse(at);
         if (keys.indexOf(at) < next || keys.indexOf(to) < keys.indexOf(at)) {

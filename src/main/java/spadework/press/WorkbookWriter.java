@@ -60,7 +60,8 @@ final class WorkbookWriter {
 
     private static void properties(POIXMLProperties properties, WorkbookPlan plan, LocalDate issued)
             throws InvalidFormatException {
-        Optional<Date> date = Optional.of(Date.from(issued.atStartOfDay(ZoneOffset.UTC).toInstant()));
+        Optional<Date> date =
+                Optional.of(Date.from(issued.atStartOfDay(ZoneOffset.UTC).toInstant()));
         POIXMLProperties.CoreProperties core = properties.getCoreProperties();
         core.setTitle(plan.title());
         core.setSubjectProperty(plan.subject());

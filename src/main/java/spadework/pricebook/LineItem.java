@@ -66,28 +66,100 @@ public record LineItem(
     public LineItem producing(BigDecimal factor) {
         Optional<Labour> paced =
                 labour.map(l -> new Labour(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
-        return new LineItem(code, section, name, homeowner, unit, follows, standard, material, paced, subcontract,
-                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
+        return new LineItem(
+                code,
+                section,
+                name,
+                homeowner,
+                unit,
+                follows,
+                standard,
+                material,
+                paced,
+                subcontract,
+                disposal,
+                film,
+                pipe,
+                unknown,
+                source,
+                notes,
+                goodUntil,
+                retired,
+                history);
     }
 
     /** The same item done by another crew in as many hours; one without labour stays as it is. */
     public LineItem doneBy(String crew) {
         Optional<Labour> other = labour.map(l -> new Labour(crew, l.perHour(), l.machine(), l.slowedBy()));
-        return new LineItem(code, section, name, homeowner, unit, follows, standard, material, other, subcontract,
-                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
+        return new LineItem(
+                code,
+                section,
+                name,
+                homeowner,
+                unit,
+                follows,
+                standard,
+                material,
+                other,
+                subcontract,
+                disposal,
+                film,
+                pipe,
+                unknown,
+                source,
+                notes,
+                goodUntil,
+                retired,
+                history);
     }
 
     /** The same item, priced only where a job names it. */
     LineItem onlyByName() {
-        return new LineItem(code, section, name, homeowner, unit, follows, false, material, labour, subcontract,
-                disposal, film, pipe, unknown, source, notes, goodUntil, retired, history);
+        return new LineItem(
+                code,
+                section,
+                name,
+                homeowner,
+                unit,
+                follows,
+                false,
+                material,
+                labour,
+                subcontract,
+                disposal,
+                film,
+                pipe,
+                unknown,
+                source,
+                notes,
+                goodUntil,
+                retired,
+                history);
     }
 
     /** The item at the cost that one job states. */
     LineItem changedBy(PriceChange change) {
-        Optional<Material> bought = material.map(m -> change.materialCost().map(m::at).orElse(m));
-        return new LineItem(code, section, name, homeowner, unit, follows, standard, bought, labour,
-                change.subcontract().or(() -> subcontract), disposal, film, pipe, unknown, source, notes,
-                goodUntil, retired, history);
+        Optional<Material> bought =
+                material.map(m -> change.materialCost().map(m::at).orElse(m));
+        return new LineItem(
+                code,
+                section,
+                name,
+                homeowner,
+                unit,
+                follows,
+                standard,
+                bought,
+                labour,
+                change.subcontract().or(() -> subcontract),
+                disposal,
+                film,
+                pipe,
+                unknown,
+                source,
+                notes,
+                goodUntil,
+                retired,
+                history);
     }
 }

@@ -2,9 +2,9 @@ package spadework.pricebook;
 
 import java.math.BigDecimal;
 import java.util.Optional;
+import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
-import spadework.measure.Percent;
 
 /**
  * What is bought for a line item.

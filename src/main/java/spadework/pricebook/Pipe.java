@@ -13,5 +13,10 @@ import spadework.measure.Length;
  * @param stick length in which it is sold
  */
 public record Pipe(
-        String standard, Length nominal, Length outside, Length inside, double manning, boolean corrugated,
+        String standard,
+        Length nominal,
+        Length outside,
+        Length inside,
+        double manning,
+        boolean corrugated,
         Length stick) {}

@@ -39,16 +39,21 @@ final class ChoiceLists {
         }
         char letter = (char) ('A' + column++);
         String range = LISTS + "!$" + letter + "$1:$" + letter + "$" + choices.size();
-        validate(of, sheet.getDataValidationHelper().createFormulaListConstraint(range),
-                "Choose one from the list.");
+        validate(of, sheet.getDataValidationHelper().createFormulaListConstraint(range), "Choose one from the list.");
     }
 
     /** Amounts, waste and production are numbers from zero up. */
     void amounts() {
         DataValidationHelper helper = sheet.getDataValidationHelper();
-        for (PriceColumn each : List.of(PriceColumn.COST, PriceColumn.WASTE, PriceColumn.PER_HOUR,
-                PriceColumn.SUBCONTRACT, PriceColumn.DISPOSAL)) {
-            validate(each, helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null),
+        for (PriceColumn each : List.of(
+                PriceColumn.COST,
+                PriceColumn.WASTE,
+                PriceColumn.PER_HOUR,
+                PriceColumn.SUBCONTRACT,
+                PriceColumn.DISPOSAL)) {
+            validate(
+                    each,
+                    helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null),
                     "A number, zero or more.");
         }
     }

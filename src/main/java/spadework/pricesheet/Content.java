@@ -30,8 +30,10 @@ public sealed interface Content {
 
     /** As a message shows it. */
     default String shown() {
-        return this instanceof Words words ? "\"" + words.text() + "\""
-                : this instanceof Number number ? number.value().toPlainString()
-                : this instanceof Odd odd ? odd.what() : "an empty cell";
+        return this instanceof Words words
+                ? "\"" + words.text() + "\""
+                : this instanceof Number number
+                        ? number.value().toPlainString()
+                        : this instanceof Odd odd ? odd.what() : "an empty cell";
     }
 }

@@ -75,10 +75,12 @@ public enum PriceColumn {
             case WASTE -> number(item.material().map(m -> m.waste().fraction().movePointRight(2)));
             case CREW -> Content.words(item.labour().map(l -> l.crew()).orElse(""));
             case PER_HOUR -> number(item.labour().map(l -> l.perHour()));
-            case MACHINE -> Content.words(item.labour().flatMap(l -> l.machine()).orElse(""));
+            case MACHINE ->
+                Content.words(item.labour().flatMap(l -> l.machine()).orElse(""));
             case SUBCONTRACT -> number(item.subcontract().map(Dollars::amount));
             case DISPOSAL -> number(item.disposal().map(Dollars::amount));
-            case GOOD_UNTIL -> Content.words(item.goodUntil().map(Object::toString).orElse(""));
+            case GOOD_UNTIL ->
+                Content.words(item.goodUntil().map(Object::toString).orElse(""));
             case SOURCE -> Content.words(item.source().text());
             case SOURCE_ON -> Content.words(item.source().on().toString());
         };
@@ -91,9 +93,11 @@ public enum PriceColumn {
         }
         if (content instanceof Content.Number number) {
             String plain = number.value().toPlainString();
-            return isMoney() ? dollars(number.value())
-                    : this == WASTE ? plain + " %"
-                    : this == PER_HOUR ? plain + " " + item.unit().symbol() : plain;
+            return isMoney()
+                    ? dollars(number.value())
+                    : this == WASTE
+                            ? plain + " %"
+                            : this == PER_HOUR ? plain + " " + item.unit().symbol() : plain;
         }
         return "";
     }

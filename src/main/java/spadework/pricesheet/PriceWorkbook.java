@@ -66,9 +66,15 @@ public final class PriceWorkbook {
         sheet.createFreezePane(1, 1);
         ChoiceLists lists = new ChoiceLists(book, sheet, items.size());
         lists.add(PriceColumn.CODE, items.stream().map(LineItem::code).toList());
-        lists.add(PriceColumn.SECTION, items.stream().map(item -> item.section().label()).distinct().toList());
-        lists.add(PriceColumn.UNIT,
-                Arrays.stream(Unit.values()).filter(Unit::isCounted).map(Unit::symbol).toList());
+        lists.add(
+                PriceColumn.SECTION,
+                items.stream().map(item -> item.section().label()).distinct().toList());
+        lists.add(
+                PriceColumn.UNIT,
+                Arrays.stream(Unit.values())
+                        .filter(Unit::isCounted)
+                        .map(Unit::symbol)
+                        .toList());
         lists.add(PriceColumn.CREW, crews);
         lists.add(PriceColumn.MACHINE, machines);
         lists.amounts();
@@ -130,7 +136,8 @@ public final class PriceWorkbook {
 
     private void properties(PriceBook prices) throws InvalidFormatException {
         LocalDate dated = prices.dated();
-        Optional<Date> date = Optional.of(Date.from(dated.atStartOfDay(ZoneOffset.UTC).toInstant()));
+        Optional<Date> date =
+                Optional.of(Date.from(dated.atStartOfDay(ZoneOffset.UTC).toInstant()));
         book.getProperties().getCoreProperties().setTitle(prices.title());
         book.getProperties().getCoreProperties().setCreator("Spadework");
         book.getProperties().getCoreProperties().setCreated(date);

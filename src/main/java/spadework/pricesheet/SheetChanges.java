@@ -67,7 +67,11 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
             for (PriceColumn column : PriceColumn.values()) {
                 Content head = grid.at(0, column.ordinal());
                 if (!head.equals(Content.words(column.title()))) {
-                    fault(0, column.ordinal(), head.shown(), "the head \"" + column.title() + "\"",
+                    fault(
+                            0,
+                            column.ordinal(),
+                            head.shown(),
+                            "the head \"" + column.title() + "\"",
                             "put the column back, or export anew");
                 }
             }
@@ -89,8 +93,14 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                     row(row, book.get(text));
                 }
             }
-            book.items().keySet().stream().filter(code -> !seen.containsKey(code)).sorted().forEach(code ->
-                    fault(grid.rows().size(), 0, "no row for " + code, "a row for every item",
+            book.items().keySet().stream()
+                    .filter(code -> !seen.containsKey(code))
+                    .sorted()
+                    .forEach(code -> fault(
+                            grid.rows().size(),
+                            0,
+                            "no row for " + code,
+                            "a row for every item",
                             "put it back, or retire it with: book retire " + code));
         }
 
@@ -104,7 +114,9 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                     changed(row, column, item, now, was);
                 }
             }
-            for (int extra = PriceColumn.values().length; extra < grid.rows().get(row).size(); extra++) {
+            for (int extra = PriceColumn.values().length;
+                    extra < grid.rows().get(row).size();
+                    extra++) {
                 if (!grid.at(row, extra).equals(Content.EMPTY)) {
                     fault(row, extra, grid.at(row, extra).shown(), "nothing in this column", "take it out");
                 }
@@ -113,7 +125,11 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
 
         private void changed(int row, PriceColumn column, LineItem item, Content now, Content was) {
             if (!column.isOpen(item)) {
-                fault(row, column.ordinal(), now.shown(), was.shown() + ", which is not changed here",
+                fault(
+                        row,
+                        column.ordinal(),
+                        now.shown(),
+                        was.shown() + ", which is not changed here",
                         "put it back; change it with: book change " + item.code());
                 return;
             }
@@ -138,8 +154,8 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
     /** The changed values of each item, in the order of the sheet. */
     public Map<String, Map<String, String>> byItem() {
         Map<String, Map<String, String>> items = new LinkedHashMap<>();
-        cells.forEach(cell ->
-                items.computeIfAbsent(cell.code(), code -> new LinkedHashMap<>()).put(cell.what(), cell.to()));
+        cells.forEach(cell -> items.computeIfAbsent(cell.code(), code -> new LinkedHashMap<>())
+                .put(cell.what(), cell.to()));
         return items;
     }
 }

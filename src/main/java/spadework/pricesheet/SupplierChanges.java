@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.TreeSet;
 import spadework.finding.Fault;
 import spadework.finding.Place;
-import spadework.pricebook.SupplierMap;
 import spadework.pricebook.PriceBook;
+import spadework.pricebook.SupplierMap;
 import spadework.pricesheet.SheetChanges.Changed;
 
 /** What a supplier's list says of the items that are mapped to it. Rows that nobody mapped are passed over. */
@@ -54,8 +54,11 @@ public final class SupplierChanges {
                 return Optional.of(column);
             }
         }
-        faults.add(new Fault(new Place(file, map.headRow(), 1, grid.cell(row, 0)), "no column \"" + head + "\"",
-                "a head in row " + map.headRow() + " that says so", "correct the map or \"headRow\" in it"));
+        faults.add(new Fault(
+                new Place(file, map.headRow(), 1, grid.cell(row, 0)),
+                "no column \"" + head + "\"",
+                "a head in row " + map.headRow() + " that says so",
+                "correct the map or \"headRow\" in it"));
         return Optional.empty();
     }
 
@@ -70,7 +73,11 @@ public final class SupplierChanges {
             }
             wanting.remove(number);
             if (!seen.add(number)) {
-                fault(row, code, "\"" + number + "\" a second time", "each number once",
+                fault(
+                        row,
+                        code,
+                        "\"" + number + "\" a second time",
+                        "each number once",
                         "take one of the two rows out");
             } else if (book.find(ours).isEmpty()) {
                 fault(row, code, "the item " + ours, "a code of the price book", "correct \"items\" in the map");
@@ -78,8 +85,12 @@ public final class SupplierChanges {
                 item(row, price, until, ours);
             }
         }
-        wanting.forEach(number -> fault(map.headRow() - 1, code, "no row for \"" + number + "\"",
-                "a row for every number of the map", "ask the supplier, or take it out of \"items\" in the map"));
+        wanting.forEach(number -> fault(
+                map.headRow() - 1,
+                code,
+                "no row for \"" + number + "\"",
+                "a row for every number of the map",
+                "ask the supplier, or take it out of \"items\" in the map"));
     }
 
     private void item(int row, int price, Optional<Integer> until, String ours) {
@@ -105,14 +116,17 @@ public final class SupplierChanges {
         if (content instanceof Content.Number number) {
             return Optional.of(number.value());
         }
-        String text = content instanceof Content.Words words ? words.text().replace("$", "").strip() : "";
+        String text = content instanceof Content.Words words
+                ? words.text().replace("$", "").strip()
+                : "";
         return text.matches("-?(\\d{1,3}(,\\d{3})+|\\d{1,9})(\\.\\d{1,6})?")
                 ? Optional.of(new BigDecimal(text.replace(",", "")))
                 : Optional.empty();
     }
 
     private static String plain(Content content) {
-        return content instanceof Content.Words words ? words.text()
+        return content instanceof Content.Words words
+                ? words.text()
                 : content instanceof Content.Number number ? number.value().toPlainString() : "";
     }
 

@@ -37,7 +37,9 @@ public final class Tables {
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(file))) {
             Sheet sheet = name.isPresent() ? book.getSheet(name.get()) : book.getSheetAt(0);
             return sheet == null ? Optional.empty() : Optional.of(grid(sheet));
-        } catch (UnsupportedFileFormatException | EmptyFileException | OpenXML4JRuntimeException
+        } catch (UnsupportedFileFormatException
+                | EmptyFileException
+                | OpenXML4JRuntimeException
                 | org.apache.poi.ooxml.POIXMLException noWorkbook) {
             throw new IOException("it is no XLSX workbook", noWorkbook);
         }
@@ -48,9 +50,10 @@ public final class Tables {
         String text = new String(file, StandardCharsets.UTF_8);
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<List<Content>> rows = new ArrayList<>();
-        try (CSVParser parser = CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get()
-                .parse(new StringReader(plain))) {
-            parser.forEach(record -> rows.add(record.stream().map(Content::words).toList()));
+        try (CSVParser parser =
+                CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get().parse(new StringReader(plain))) {
+            parser.forEach(
+                    record -> rows.add(record.stream().map(Content::words).toList()));
         }
         return new Grid("", rows);
     }
@@ -79,9 +82,11 @@ public final class Tables {
         }
         return switch (cell.getCellType()) {
             case STRING -> Content.words(cell.getStringCellValue());
-            case NUMERIC -> DateUtil.isCellDateFormatted(cell)
-                    ? new Content.Words(cell.getLocalDateTimeCellValue().toLocalDate().toString())
-                    : new Content.Number(number(cell.getNumericCellValue()));
+            case NUMERIC ->
+                DateUtil.isCellDateFormatted(cell)
+                        ? new Content.Words(
+                                cell.getLocalDateTimeCellValue().toLocalDate().toString())
+                        : new Content.Number(number(cell.getNumericCellValue()));
             case FORMULA -> new Content.Odd("the formula =" + cell.getCellFormula());
             case BOOLEAN -> new Content.Odd(String.valueOf(cell.getBooleanCellValue()));
             case ERROR -> new Content.Odd("an error value");

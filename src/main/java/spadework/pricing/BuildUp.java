@@ -18,8 +18,8 @@ final class BuildUp {
     private BuildUp() {}
 
     static List<Worked> of(PriceRules rules, List<PricedLine> lines, Dollars price) {
-        ExactDollars direct =
-                ExactDollars.total(lines.stream().map(line -> line.cost().direct().exact()).toList());
+        ExactDollars direct = ExactDollars.total(
+                lines.stream().map(line -> line.cost().direct().exact()).toList());
         Listed d = new Listed("D", "direct cost", direct.amount(), Unit.DOLLAR, "sum of the lines");
         Listed c = new Listed("c", "contingency", rules.contingency().fraction(), Unit.NONE, COMPANY);
         Listed o = new Listed("o", "overhead", rules.overhead().fraction(), Unit.NONE, COMPANY);
@@ -29,14 +29,27 @@ final class BuildUp {
         Worked withOverhead =
                 step("O", "with overhead", Selling.withOverhead(rules, direct), "K × (1 + o)", withContingency, o);
         boolean margin = rules.basis() == ProfitBasis.MARGIN;
-        Worked exact = step("E", "price before rounding", Selling.price(rules, direct),
-                margin ? "O ÷ (1 − m)" : "O × (1 + m)", withOverhead, m);
+        Worked exact = step(
+                "E",
+                "price before rounding",
+                Selling.price(rules, direct),
+                margin ? "O ÷ (1 − m)" : "O × (1 + m)",
+                withOverhead,
+                m);
         Listed printed = new Listed("Q", "price as printed", price.amount(), Unit.DOLLAR, "sum of the sections");
-        Worked rounding = step("R", "unit prices, sections and minimum rounded",
+        Worked rounding = step(
+                "R",
+                "unit prices, sections and minimum rounded",
                 price.exact().minus(ExactDollars.of(exact.value())),
-                "Q − E", printed, exact);
+                "Q − E",
+                printed,
+                exact);
         List<Worked> steps = new ArrayList<>();
-        steps.add(step("D", "direct cost", direct, "sum",
+        steps.add(step(
+                "D",
+                "direct cost",
+                direct,
+                "sum",
                 new Listed("sum", "direct cost of all lines", direct.amount(), Unit.DOLLAR, "lines")));
         steps.addAll(List.of(withContingency, withOverhead, exact, rounding));
         return steps;

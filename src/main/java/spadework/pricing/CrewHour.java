@@ -24,6 +24,8 @@ public final class CrewHour {
     }
 
     static ExactDollars machine(Company company, Labour labour) {
-        return labour.machine().map(name -> company.machines().get(name).exact()).orElse(ExactDollars.ZERO);
+        return labour.machine()
+                .map(name -> company.machines().get(name).exact())
+                .orElse(ExactDollars.ZERO);
     }
 }

@@ -1,7 +1,7 @@
 package spadework.pricing;
 
-import spadework.money.Dollars;
 import spadework.measure.Percent;
+import spadework.money.Dollars;
 
 /** A payment with its amount. */
 public record Due(String when, Percent share, boolean atSigning, Dollars amount) {}

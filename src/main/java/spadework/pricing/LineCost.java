@@ -27,8 +27,7 @@ record LineCost(TakeoffLine line, LineItem item, BigDecimal hours, CostParts par
             if (line.quantity().signum() != 0) {
                 LineItem item = book.get(line.code());
                 BigDecimal hours = direct.hours(item, line.quantity(), line.conditions());
-                costs.add(new LineCost(
-                        line, item, hours, direct.of(item, line.quantity(), hours, shares.next(line))));
+                costs.add(new LineCost(line, item, hours, direct.of(item, line.quantity(), hours, shares.next(line))));
             }
         }
         return costs;
@@ -36,6 +35,7 @@ record LineCost(TakeoffLine line, LineItem item, BigDecimal hours, CostParts par
 
     /** The direct cost of all of them. */
     static ExactDollars direct(List<LineCost> costs) {
-        return Dollars.total(costs.stream().map(cost -> cost.parts().direct()).toList()).exact();
+        return Dollars.total(costs.stream().map(cost -> cost.parts().direct()).toList())
+                .exact();
     }
 }

@@ -24,8 +24,8 @@ final class LinePricing {
 
     private static PricedLine priced(Company company, LineCost cost) {
         TakeoffLine line = cost.line();
-        Dollars unitPrice = Selling.unitPrice(
-                company.priceRules(), cost.parts().direct().exact(), line.quantity());
+        Dollars unitPrice =
+                Selling.unitPrice(company.priceRules(), cost.parts().direct().exact(), line.quantity());
         return new PricedLine(
                 cost.item().code(),
                 cost.item().name(),

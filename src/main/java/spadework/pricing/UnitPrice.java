@@ -18,7 +18,8 @@ public record UnitPrice(String code, String name, String homeowner, Unit unit, D
         if (price.code().equals(WALL_FOOT + "-" + price.homeowner())) {
             return Optional.of("wall-foot");
         }
-        return price.code().equals(WALL_DEEPER + "-" + price.homeowner()) ? Optional.of("wall-deeper")
+        return price.code().equals(WALL_DEEPER + "-" + price.homeowner())
+                ? Optional.of("wall-deeper")
                 : Optional.empty();
     }
 }

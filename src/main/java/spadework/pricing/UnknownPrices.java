@@ -54,15 +54,24 @@ final class UnknownPrices {
         return prices;
     }
 
-    private static List<UnitPrice> wallPrices(
-            Job job, Company company, PriceBook book, Wall wall, ExactDollars now) {
+    private static List<UnitPrice> wallPrices(Job job, Company company, PriceBook book, Wall wall, ExactDollars now) {
         ExactDollars longer = price(job.withWall(wall.withLength(wall.length().plus(MORE_WALL))), company, book);
         ExactDollars deeper = price(job.withWall(wall.deeperBy(DEEPER)), company, book);
         return List.of(
-                wallPrice(UnitPrice.WALL_FOOT + "-" + wall.label(), wall, "more wall", longer.minus(now),
-                        MORE_WALL.feet(), company),
-                wallPrice(UnitPrice.WALL_DEEPER + "-" + wall.label(), wall, "deeper", deeper.minus(now),
-                        wall.length().feet(), company));
+                wallPrice(
+                        UnitPrice.WALL_FOOT + "-" + wall.label(),
+                        wall,
+                        "more wall",
+                        longer.minus(now),
+                        MORE_WALL.feet(),
+                        company),
+                wallPrice(
+                        UnitPrice.WALL_DEEPER + "-" + wall.label(),
+                        wall,
+                        "deeper",
+                        deeper.minus(now),
+                        wall.length().feet(),
+                        company));
     }
 
     private static UnitPrice wallPrice(
@@ -87,8 +96,7 @@ final class UnknownPrices {
     }
 
     private static Dollars materialOfOne(Material material, BigDecimal net) {
-        BigDecimal packages = net
-                .multiply(BigDecimal.ONE.add(material.waste().fraction()))
+        BigDecimal packages = net.multiply(BigDecimal.ONE.add(material.waste().fraction()))
                 .divide(material.holds(), MathContext.DECIMAL128);
         return material.cost().exact().times(packages).toCents(RoundingMode.HALF_UP);
     }

@@ -21,6 +21,7 @@ final class Chain {
     final List<Fault> faults = new ArrayList<>();
     /** A line feed that was there and is gone: a change, but one that the next entry mends. */
     final List<Fault> openEnd = new ArrayList<>();
+
     final List<Fault> advice = new ArrayList<>();
 
     /** Whole lines. */
@@ -59,7 +60,10 @@ final class Chain {
     private void add(RawLine line, Consumer<Entry> each) {
         boolean whole = !line.tooLong() && Seal.holds(line.bytes(), line.bytes().length);
         if (!line.ended() && !whole && isHalfWritten(line)) {
-            advice.add(fault(lines + 1, "half a line, as a crash while writing leaves it", "whole lines",
+            advice.add(fault(
+                    lines + 1,
+                    "half a line, as a crash while writing leaves it",
+                    "whole lines",
                     "nothing: the next entry takes its place, and what it told was never acknowledged"));
             return;
         }
@@ -87,8 +91,9 @@ final class Chain {
         if (entry.line() != expected) {
             broken("line " + entry.line(), "line " + expected + "; lines were taken out, put in or changed places");
         } else if (!brokenBefore && !entry.previous().equals(hash)) {
-            broken("a line that follows " + entry.previous(), "one that follows " + hash
-                    + ", the SHA-256 of the line before, which was changed or exchanged");
+            broken(
+                    "a line that follows " + entry.previous(),
+                    "one that follows " + hash + ", the SHA-256 of the line before, which was changed or exchanged");
         } else {
             brokenBefore = false;
         }
@@ -131,7 +136,10 @@ final class Chain {
         boolean behind = lines > 0 && found.equals(lines == 1 ? "" : new Head(lines - 1, sealBefore).text());
         if (fits || lines == 0 && found.isEmpty()) {
             if (endsOpen && fits) {
-                openEnd.add(fault(lines, "no line feed at the end", "the line feed that was written",
+                openEnd.add(fault(
+                        lines,
+                        "no line feed at the end",
+                        "the line feed that was written",
                         "nothing: the next entry puts it back"));
             }
             return;
@@ -140,15 +148,21 @@ final class Chain {
             headBehind = true;
             advice.add(headFault(found, here, "nothing: the next entry brings it up to date; a crash left it behind"));
         } else {
-            faults.add(headFault(found, here, RESTORE + ", and " + Head.NAME + " with it; only if you are sure that no"
-                    + " line is missing at the end, let " + Head.NAME + " hold \"" + here.strip() + "\""));
+            faults.add(headFault(
+                    found,
+                    here,
+                    RESTORE + ", and " + Head.NAME + " with it; only if you are sure that no"
+                            + " line is missing at the end, let " + Head.NAME + " hold \"" + here.strip() + "\""));
         }
     }
 
     private Fault headFault(String found, String here, String mend) {
         String shown = found.isEmpty() ? "no such file, or an empty one" : "\"" + printable(found) + "\"";
-        return new Fault(Place.ofFile(folder.resolve(Head.NAME).toString()), shown,
-                "\"" + here.strip() + "\", the count of lines in " + NAME + " and the seal of the last", mend);
+        return new Fault(
+                Place.ofFile(folder.resolve(Head.NAME).toString()),
+                shown,
+                "\"" + here.strip() + "\", the count of lines in " + NAME + " and the seal of the last",
+                mend);
     }
 
     private Fault fault(int line, String found, String allowed, String mend) {

@@ -42,8 +42,8 @@ final class Documents {
                 throw new IllegalArgumentException("no plain file name: \"" + name + "\"");
             }
             if (Files.exists(issued().resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                throw new FileAlreadyExistsException(issued().resolve(name).toString(), null,
-                        "an issued document is never written over");
+                throw new FileAlreadyExistsException(
+                        issued().resolve(name).toString(), null, "an issued document is never written over");
             }
         }
         List<RegisteredFile> written = new ArrayList<>();
@@ -87,8 +87,8 @@ final class Documents {
     /** What is wrong with a registered file, if anything. */
     Optional<Fault> compare(Entry entry, RegisteredFile file) throws IOException {
         Path path = folder.resolve(file.name()).normalize();
-        String line = "the file that line " + entry.line() + " of " + Chain.NAME + " names, with SHA-256 "
-                + file.sha256();
+        String line =
+                "the file that line " + entry.line() + " of " + Chain.NAME + " names, with SHA-256 " + file.sha256();
         String mend = "bring the file back from a copy, or from whoever it was given to";
         if (!path.startsWith(folder.normalize())) {
             return Optional.of(new Fault(Place.ofFile(file.name()), "a name outside of the job folder", line, mend));
@@ -118,7 +118,10 @@ final class Documents {
     }
 
     Fault unregistered(String name) {
-        return new Fault(Place.ofFile(folder.resolve(name).toString()), "a file that no line names", "issued documents",
+        return new Fault(
+                Place.ofFile(folder.resolve(name).toString()),
+                "a file that no line names",
+                "issued documents",
                 "nothing, if a crash kept it from being registered: it was never issued; otherwise move it away");
     }
 

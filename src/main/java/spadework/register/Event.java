@@ -38,6 +38,8 @@ public enum Event {
     }
 
     static Optional<Event> of(String words) {
-        return Arrays.stream(values()).filter(event -> event.words.equals(words)).findFirst();
+        return Arrays.stream(values())
+                .filter(event -> event.words.equals(words))
+                .findFirst();
     }
 }

@@ -14,11 +14,24 @@ record Pen(Path folder) {
 
     /** Writes a line behind those that were read, then the head. It is on disk when this returns. */
     Entry write(
-            Chain chain, LocalDate on, Event event, Optional<DocumentNumber> number, List<RegisteredFile> files,
-            Issue issue) throws IOException {
+            Chain chain,
+            LocalDate on,
+            Event event,
+            Optional<DocumentNumber> number,
+            List<RegisteredFile> files,
+            Issue issue)
+            throws IOException {
         Entry draft = new Entry(
-                chain.lines + 1, on, event, number, number.map(DocumentNumber::revision).orElse(0), files,
-                issue.facts(), issue.warranty(), chain.hash, "");
+                chain.lines + 1,
+                on,
+                event,
+                number,
+                number.map(DocumentNumber::revision).orElse(0),
+                files,
+                issue.facts(),
+                issue.warranty(),
+                chain.hash,
+                "");
         byte[] line = EntryJson.write(draft);
         if (line.length > RawLines.LONGEST) {
             throw new IllegalArgumentException("an entry of " + line.length + " bytes; at most " + RawLines.LONGEST);

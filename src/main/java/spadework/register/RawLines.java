@@ -29,9 +29,10 @@ final class RawLines implements Closeable {
     }
 
     static RawLines of(Path file) throws IOException {
-        return new RawLines(Files.exists(file)
-                ? new BufferedInputStream(Files.newInputStream(file), 1 << 16)
-                : InputStream.nullInputStream());
+        return new RawLines(
+                Files.exists(file)
+                        ? new BufferedInputStream(Files.newInputStream(file), 1 << 16)
+                        : InputStream.nullInputStream());
     }
 
     /** The next line, or null when there is none. */

@@ -95,8 +95,7 @@ public final class Register {
      * @throws RegisterBroken if a line that stands there was changed; nothing is written
      * @throws java.nio.file.FileAlreadyExistsException if a document of that name was issued before
      */
-    public Entry append(LocalDate on, Event event, DocumentNumber number, Guard guard, Issue issue)
-            throws IOException {
+    public Entry append(LocalDate on, Event event, DocumentNumber number, Guard guard, Issue issue) throws IOException {
         if (event == Event.NUMBER_TAKEN || event.issues()) {
             throw new IllegalArgumentException(event.words() + " is written by take and issue only");
         }
@@ -111,8 +110,7 @@ public final class Register {
     }
 
     /** Issues what this kind is issued as. */
-    public Entry issue(Kind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making)
-            throws IOException {
+    public Entry issue(Kind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making) throws IOException {
         return issue(kind, kind.issued(), job, on, Guard.NONE, making);
     }
 
@@ -167,11 +165,13 @@ public final class Register {
             faults.addAll(chain.openEnd);
             faults.addAll(comparison.faults());
             List<Fault> advice = new ArrayList<>(chain.advice);
-            chain.numbers.waiting().forEach((number, on) -> advice.add(new Fault(
-                    Place.ofFile(folder.resolve(Chain.NAME).toString()),
-                    "the number " + number + ", taken on " + on + " and never issued",
-                    "gaps: the document was given up, or the program died while it was made",
-                    "nothing; the number is not used again")));
+            chain.numbers
+                    .waiting()
+                    .forEach((number, on) -> advice.add(new Fault(
+                            Place.ofFile(folder.resolve(Chain.NAME).toString()),
+                            "the number " + number + ", taken on " + on + " and never issued",
+                            "gaps: the document was given up, or the program died while it was made",
+                            "nothing; the number is not used again")));
             comparison.unregistered().forEach(name -> advice.add(documents.unregistered(name)));
             return new Examination(chain.lines, comparison.documents(), chain.seal, faults, advice);
         }

@@ -37,8 +37,7 @@ final class RegisterLock implements AutoCloseable {
     }
 
     private static RegisterLock taken(Path folder, boolean alone, StandardOpenOption... options) throws IOException {
-        ReentrantLock threads =
-                THREADS.computeIfAbsent(folder.toRealPath(), first -> new ReentrantLock());
+        ReentrantLock threads = THREADS.computeIfAbsent(folder.toRealPath(), first -> new ReentrantLock());
         threads.lock();
         FileChannel channel = null;
         try {

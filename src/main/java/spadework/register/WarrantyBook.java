@@ -45,14 +45,18 @@ public record WarrantyBook(List<Warranty> certificates, List<Claim> claims) {
 
     /** All certificates of a warranty, the first one first. */
     public List<Warranty> history(Warranty of) {
-        return certificates.stream().filter(each -> each.first().equals(of.first())).toList();
+        return certificates.stream()
+                .filter(each -> each.first().equals(of.first()))
+                .toList();
     }
 
     /** The claims on a warranty, under whichever of its certificates they were made. */
     public List<Claim> claims(Warranty on) {
         List<String> numbers = history(on).stream().map(Warranty::number).toList();
         return claims.stream()
-                .filter(claim -> claim.last(ClaimStep::certificate).filter(numbers::contains).isPresent())
+                .filter(claim -> claim.last(ClaimStep::certificate)
+                        .filter(numbers::contains)
+                        .isPresent())
                 .toList();
     }
 
@@ -63,7 +67,8 @@ public record WarrantyBook(List<Warranty> certificates, List<Claim> claims) {
     /** The warranty that counts now for a certificate of any age. */
     public Optional<Warranty> current(String certificate) {
         return current().stream()
-                .filter(each -> history(each).stream().anyMatch(old -> old.number().equals(certificate)))
+                .filter(each ->
+                        history(each).stream().anyMatch(old -> old.number().equals(certificate)))
                 .findFirst();
     }
 }

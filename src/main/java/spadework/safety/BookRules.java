@@ -36,12 +36,28 @@ final class BookRules implements Rule {
     private static List<Finding> told(LineItem item, LocalDate issued) {
         List<Finding> found = new ArrayList<>();
         if (item.isStaleOn(issued)) {
-            found.add(advise("price-stale", item.code(), Found.PRACTICE, "item", item.name(),
-                    "until", item.goodUntil().orElseThrow().toString(), "issued", issued.toString()));
+            found.add(advise(
+                    "price-stale",
+                    item.code(),
+                    Found.PRACTICE,
+                    "item",
+                    item.name(),
+                    "until",
+                    item.goodUntil().orElseThrow().toString(),
+                    "issued",
+                    issued.toString()));
         }
         if (item.isRetiredOn(issued)) {
-            found.add(advise("item-retired", item.code(), Found.PRACTICE, "item", item.name(),
-                    "on", item.retired().orElseThrow().on().toString(), "why", item.retired().get().reason()));
+            found.add(advise(
+                    "item-retired",
+                    item.code(),
+                    Found.PRACTICE,
+                    "item",
+                    item.name(),
+                    "on",
+                    item.retired().orElseThrow().on().toString(),
+                    "why",
+                    item.retired().get().reason()));
         }
         return found;
     }

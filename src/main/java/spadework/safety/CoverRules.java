@@ -44,9 +44,16 @@ final class CoverRules implements Rule {
         covers.stream()
                 .flatMap(Optional::stream)
                 .filter(cover -> cover.number() < LEAST_FEET - 1e-6)
-                .map(cover -> must("cover-thin", reach.label(), Found.PRACTICE,
-                        "cover", Amounts.feet(cover.number()), "least", Amounts.feet(LEAST_FEET),
-                        "more", Amounts.feet(LEAST_FEET - cover.number())))
+                .map(cover -> must(
+                        "cover-thin",
+                        reach.label(),
+                        Found.PRACTICE,
+                        "cover",
+                        Amounts.feet(cover.number()),
+                        "least",
+                        Amounts.feet(LEAST_FEET),
+                        "more",
+                        Amounts.feet(LEAST_FEET - cover.number())))
                 .findFirst()
                 .ifPresent(found::add);
         return found;

@@ -44,8 +44,16 @@ final class DepthRules implements Rule {
             return List.of(must("floor-unmeasured", drain.label(), R405));
         }
         Length floor = job.site().insideFloor().get();
-        return Found.when(high.get().compareTo(floor) > 0, stop("drain-above-floor", drain.label(), R405,
-                "high", high.get().levelText(), "floor", floor.levelText()));
+        return Found.when(
+                high.get().compareTo(floor) > 0,
+                stop(
+                        "drain-above-floor",
+                        drain.label(),
+                        R405,
+                        "high",
+                        high.get().levelText(),
+                        "floor",
+                        floor.levelText()));
     }
 
     private static List<Finding> footing(Facts facts, FootingDrain drain) {
@@ -73,13 +81,21 @@ final class DepthRules implements Rule {
         double base = bottom.get().number();
         double wall = (pipe.outside().feet() - pipe.inside().feet()) / 2;
         String[] values = {
-            "where", where, "invert", Amounts.level(level), "bottom", Amounts.level(base),
-            "below", Amounts.feet(base - level), "least", Amounts.levelUp(base + STONE_UNDER + wall)
+            "where",
+            where,
+            "invert",
+            Amounts.level(level),
+            "bottom",
+            Amounts.level(base),
+            "below",
+            Amounts.feet(base - level),
+            "least",
+            Amounts.levelUp(base + STONE_UNDER + wall)
         };
         if (level < base - LEVELS) {
             return List.of(stop("invert-below-footing", drain.label(), BASE, values));
         }
-        return Found.when(level - wall - STONE_UNDER < base - LEVELS,
-                must("stone-under-thin", drain.label(), R405, values));
+        return Found.when(
+                level - wall - STONE_UNDER < base - LEVELS, must("stone-under-thin", drain.label(), R405, values));
     }
 }

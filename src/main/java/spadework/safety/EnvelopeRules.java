@@ -31,7 +31,8 @@ final class EnvelopeRules implements Rule {
             if (!wall.openings().isEmpty() && wall.windowWells() == 0) {
                 found.add(advise("opening-without-well", wall.label(), Found.PRACTICE));
             }
-            boolean drained = facts.job().water().drains().stream().anyMatch(d -> d.along().contains(wall.label()));
+            boolean drained = facts.job().water().drains().stream()
+                    .anyMatch(d -> d.along().contains(wall.label()));
             if (!drained) {
                 found.add(advise("wall-undrained", wall.label(), "IRC R405.1 (2009 edition on)"));
             }
@@ -43,8 +44,15 @@ final class EnvelopeRules implements Rule {
         Length height = StoneHeight.of(facts.job(), facts.book(), drain, wall);
         Length shallow = wall.depthStart().compareTo(wall.depthEnd()) < 0 ? wall.depthStart() : wall.depthEnd();
         Length over = shallow.plus(wall.footing().thickness()).minus(height);
-        return Found.when(over.compareTo(SOIL_OVER_STONE) < 0,
-                must("stone-shallow", wall.label(), "IRC R405.1 (2009 edition on)", "height", height.text(), "over",
+        return Found.when(
+                over.compareTo(SOIL_OVER_STONE) < 0,
+                must(
+                        "stone-shallow",
+                        wall.label(),
+                        "IRC R405.1 (2009 edition on)",
+                        "height",
+                        height.text(),
+                        "over",
                         over.text()));
     }
 }

@@ -39,7 +39,9 @@ final class FallRules implements Rule {
                 .anyMatch(drain -> drain.label().equals(reach.run()) && lacksOnlyTheTee(drain));
         return tee
                 ? must("tee-unmeasured", reach.label(), Found.PRACTICE)
-                : must("levels-unmeasured", reach.label(),
+                : must(
+                        "levels-unmeasured",
+                        reach.label(),
                         reach.kind() == ReachKind.DRAIN ? "IRC R405.1 (2009 edition on)" : LeastSlope.SOLID_SOURCE);
     }
 
@@ -55,37 +57,57 @@ final class FallRules implements Rule {
         if (fall.drop().number() <= LEVELS) {
             return List.of(backPitch(reach, fall, least, LeastSlope.SOLID_SOURCE));
         }
-        return Found.when(fall.slope().number() < least - LEVELS,
+        return Found.when(
+                fall.slope().number() < least - LEVELS,
                 must("too-flat", reach.label(), LeastSlope.SOLID_SOURCE, flat(reach, fall, least)));
     }
 
     private static List<Finding> drain(Reach reach, Fall fall) {
         double slope = fall.slope().number();
         if (fall.drop().number() < -LEVELS) {
-            return List.of(backPitch(reach, fall, LeastSlope.DRAIN_FLOOR,
-                    "VA drainage manual; code handouts ask 4 in a 100 ft"));
+            return List.of(backPitch(
+                    reach, fall, LeastSlope.DRAIN_FLOOR, "VA drainage manual; code handouts ask 4 in a 100 ft"));
         }
         if (slope < LeastSlope.DRAIN_FLOOR - LEVELS) {
             return List.of(must("drain-flat", reach.label(), SUBDRAIN, flat(reach, fall, LeastSlope.DRAIN_FLOOR)));
         }
-        return Found.when(slope < LeastSlope.DRAIN_TARGET - LEVELS,
-                advise("drain-under-target", reach.label(), Found.PRACTICE,
+        return Found.when(
+                slope < LeastSlope.DRAIN_TARGET - LEVELS,
+                advise(
+                        "drain-under-target",
+                        reach.label(),
+                        Found.PRACTICE,
                         flat(reach, fall, LeastSlope.DRAIN_TARGET)));
     }
 
     private static Finding backPitch(Reach reach, Fall fall, double least, String citation) {
-        return stop("back-pitch", reach.label(), citation,
-                "start", Amounts.level(fall.start().number()), "end", Amounts.level(fall.end().number()),
-                "low", Amounts.levelDown(fall.start().number() - least * reach.length().number()));
+        return stop(
+                "back-pitch",
+                reach.label(),
+                citation,
+                "start",
+                Amounts.level(fall.start().number()),
+                "end",
+                Amounts.level(fall.end().number()),
+                "low",
+                Amounts.levelDown(fall.start().number() - least * reach.length().number()));
     }
 
     private static String[] flat(Reach reach, Fall fall, double least) {
         double wanted = least * reach.length().number();
         return new String[] {
-            "slope", Amounts.slope(fall.slope().number()), "least", Amounts.slope(least),
-            "fall", Amounts.feet(fall.drop().number()), "length", Amounts.feet(reach.length().number()),
-            "more", Amounts.feet(wanted - fall.drop().number()),
-            "low", Amounts.levelDown(fall.start().number() - wanted)
+            "slope",
+            Amounts.slope(fall.slope().number()),
+            "least",
+            Amounts.slope(least),
+            "fall",
+            Amounts.feet(fall.drop().number()),
+            "length",
+            Amounts.feet(reach.length().number()),
+            "more",
+            Amounts.feet(wanted - fall.drop().number()),
+            "low",
+            Amounts.levelDown(fall.start().number() - wanted)
         };
     }
 
@@ -96,9 +118,20 @@ final class FallRules implements Rule {
             if (above.fall().isPresent() && reach.fall().isPresent()) {
                 double out = above.fall().get().end().number();
                 double in = reach.fall().get().start().number();
-                found.addAll(Found.when(in > out + LEVELS, stop("joins-uphill", reach.label(), Found.PRACTICE,
-                        "above", above.label(), "out", Amounts.level(out), "in", Amounts.level(in),
-                        "step", Amounts.feet(in - out))));
+                found.addAll(Found.when(
+                        in > out + LEVELS,
+                        stop(
+                                "joins-uphill",
+                                reach.label(),
+                                Found.PRACTICE,
+                                "above",
+                                above.label(),
+                                "out",
+                                Amounts.level(out),
+                                "in",
+                                Amounts.level(in),
+                                "step",
+                                Amounts.feet(in - out))));
             }
         }
         return found;

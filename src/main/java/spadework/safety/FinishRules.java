@@ -34,8 +34,8 @@ final class FinishRules implements Rule {
         }
         double graded = facts.job().restoration().regrade().feet();
         if (graded < walls) {
-            found.add(advise("grade-short", "", "IRC R401.3 (2009 edition on)", "graded", round(graded), "walls",
-                    round(walls)));
+            found.add(advise(
+                    "grade-short", "", "IRC R401.3 (2009 edition on)", "graded", round(graded), "walls", round(walls)));
         }
         return found;
     }
@@ -43,10 +43,16 @@ final class FinishRules implements Rule {
     private static List<Finding> film(Wall wall, Film film) {
         FilmThickness dry = WallFace.dryFilm(wall, film);
         Optional<FilmThickness> least = CodeFilm.least(film.generic());
-        return Found.when(!CodeFilm.isWaterproofing(film.generic(), dry),
-                advise("film-dampproofing", wall.label(), "IRC R406.1, R406.2 (newer list; older editions differ)",
-                        "dry", round(dry.mils()) + " mil",
-                        "least", least.map(l -> round(l.mils()) + " mil").orElse("no film on the list")));
+        return Found.when(
+                !CodeFilm.isWaterproofing(film.generic(), dry),
+                advise(
+                        "film-dampproofing",
+                        wall.label(),
+                        "IRC R406.1, R406.2 (newer list; older editions differ)",
+                        "dry",
+                        round(dry.mils()) + " mil",
+                        "least",
+                        least.map(l -> round(l.mils()) + " mil").orElse("no film on the list")));
     }
 
     private static String round(double value) {

@@ -26,8 +26,12 @@ final class HazardRules implements Rule {
             Surface surface = wall.condition().surface();
             boolean mayBePainted = surface != Surface.BARE;
             if (mayBePainted && built.map(year -> year < LEAD_PAINT_BANNED).orElse(true)) {
-                found.add(must("lead-paint", wall.label(), "40 CFR 745 subpart E",
-                        "built", built.map(year -> "built " + year).orElse("year not known")));
+                found.add(must(
+                        "lead-paint",
+                        wall.label(),
+                        "40 CFR 745 subpart E",
+                        "built",
+                        built.map(year -> "built " + year).orElse("year not known")));
             }
             if (surface == Surface.UNKNOWN) {
                 found.add(must("surface-unknown", wall.label(), Found.PRACTICE));

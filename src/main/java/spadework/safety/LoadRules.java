@@ -50,7 +50,10 @@ final class LoadRules implements Rule {
     }
 
     private static List<Finding> catchment(Facts facts) {
-        return facts.job().site().catchment()
+        return facts
+                .job()
+                .site()
+                .catchment()
                 .filter(catchment -> facts.job().water().roofLines().stream()
                         .noneMatch(line -> line.label().equals(catchment.into())))
                 .map(catchment -> must("surface-into-drain", catchment.into(), Found.PRACTICE))
@@ -71,18 +74,49 @@ final class LoadRules implements Rule {
         Range inflow = reach.inflow().orElseThrow();
         List<Finding> found = new ArrayList<>();
         if (share.number() > 100 + 1e-9) {
-            found.add(must("over-capacity", reach.label(), MANNING,
-                    "flow", Amounts.of(inflow.high()), "capacity", Amounts.of(full.gpm()),
-                    "share", Amounts.share(share), "wide", wide(reach, inflow), "steep", steep(reach, inflow)));
+            found.add(must(
+                    "over-capacity",
+                    reach.label(),
+                    MANNING,
+                    "flow",
+                    Amounts.of(inflow.high()),
+                    "capacity",
+                    Amounts.of(full.gpm()),
+                    "share",
+                    Amounts.share(share),
+                    "wide",
+                    wide(reach, inflow),
+                    "steep",
+                    steep(reach, inflow)));
         } else if (reach.kind() == ReachKind.ROOF_LINE) {
             Rain rain = facts.job().site().rain().orElseThrow();
-            found.add(advise("roof-share", reach.label(), ROOF,
-                    "flow", Amounts.of(inflow.high()), "rain", rain(rain), "source", rain.source(),
-                    "capacity", Amounts.of(full.gpm()), "share", Amounts.share(share)));
+            found.add(advise(
+                    "roof-share",
+                    reach.label(),
+                    ROOF,
+                    "flow",
+                    Amounts.of(inflow.high()),
+                    "rain",
+                    rain(rain),
+                    "source",
+                    rain.source(),
+                    "capacity",
+                    Amounts.of(full.gpm()),
+                    "share",
+                    Amounts.share(share)));
         } else if (reach.kind() == ReachKind.DRAIN) {
-            found.add(advise("seepage-share", reach.label(), "Darcy and Dupuit; published tables of soil permeability",
-                    "low", Amounts.of(inflow.low()), "high", Amounts.of(inflow.high()),
-                    "capacity", Amounts.of(full.gpm()), "share", Amounts.share(share)));
+            found.add(advise(
+                    "seepage-share",
+                    reach.label(),
+                    "Darcy and Dupuit; published tables of soil permeability",
+                    "low",
+                    Amounts.of(inflow.low()),
+                    "high",
+                    Amounts.of(inflow.high()),
+                    "capacity",
+                    Amounts.of(full.gpm()),
+                    "share",
+                    Amounts.share(share)));
         }
         return found;
     }
@@ -99,7 +133,8 @@ final class LoadRules implements Rule {
 
     private static String steep(Reach reach, Range inflow) {
         Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
-        return Amounts.slopeUp(Manning.slope(cfs, Bore.inside(reach.pipe()), Bore.roughness(reach.pipe())).number());
+        return Amounts.slopeUp(Manning.slope(cfs, Bore.inside(reach.pipe()), Bore.roughness(reach.pipe()))
+                .number());
     }
 
     /** The slower side of each drain and main, by its label. */
@@ -119,8 +154,15 @@ final class LoadRules implements Rule {
 
     private static List<Finding> speed(Facts facts, String run, FullPipe full) {
         double least = facts.job().site().soil().texture() == Texture.GRAVEL ? WITHOUT_FINES : WITH_FINES;
-        return Found.when(full.velocity().number() < least - 1e-9,
-                advise("slow-drain", run, "ASABE and NRCS practice, 1.4 ft/s with fine sand or silt, else 0.5",
-                        "speed", Amounts.of(full.velocity()), "least", String.format(Locale.ROOT, "%.1f ft/s", least)));
+        return Found.when(
+                full.velocity().number() < least - 1e-9,
+                advise(
+                        "slow-drain",
+                        run,
+                        "ASABE and NRCS practice, 1.4 ft/s with fine sand or silt, else 0.5",
+                        "speed",
+                        Amounts.of(full.velocity()),
+                        "least",
+                        String.format(Locale.ROOT, "%.1f ft/s", least)));
     }
 }

@@ -28,12 +28,15 @@ final class OutletRules implements Rule {
         Job job = facts.job();
         List<Finding> found = new ArrayList<>();
         for (Downspout downspout : job.water().downspouts()) {
-            boolean solidLine = job.water().roofLines().stream()
-                    .map(SolidRun::label)
-                    .anyMatch(downspout.into()::equals);
+            boolean solidLine =
+                    job.water().roofLines().stream().map(SolidRun::label).anyMatch(downspout.into()::equals);
             if (!solidLine) {
-                found.add(stop("roof-into-drain", downspout.label(),
-                        "Building America Solution Center, foundation drains", "into", downspout.into()));
+                found.add(stop(
+                        "roof-into-drain",
+                        downspout.label(),
+                        "Building America Solution Center, foundation drains",
+                        "into",
+                        downspout.into()));
             }
         }
         for (Outlet outlet : job.water().outlets()) {
@@ -49,8 +52,8 @@ final class OutletRules implements Rule {
     private static List<Finding> outlet(Outlet outlet) {
         List<Finding> found = new ArrayList<>();
         if (outlet.kind() == OutletKind.APPROVED_STORM && outlet.permission().isEmpty()) {
-            found.add(stop("storm-unpermitted", outlet.label(),
-                    "IRC R405.1 (2009 edition on), approved drainage system"));
+            found.add(stop(
+                    "storm-unpermitted", outlet.label(), "IRC R405.1 (2009 edition on), approved drainage system"));
         }
         if (outlet.kind() == OutletKind.DAYLIGHT) {
             found.add(must("outlet-guard", outlet.label(), Found.PRACTICE));
@@ -64,14 +67,23 @@ final class OutletRules implements Rule {
 
     private static List<Finding> distances(Outlet outlet) {
         List<Finding> found = new ArrayList<>();
-        outlet.fromLotLine().ifPresentOrElse(
-                distance -> found.addAll(Found.when(distance.compareTo(FROM_LOT_LINE) < 0,
-                        must("outlet-near-line", outlet.label(), LOCAL, "distance", distance.text()))),
-                () -> found.add(must("outlet-line-unmeasured", outlet.label(), LOCAL)));
-        outlet.fromHouse().ifPresentOrElse(
-                distance -> found.addAll(Found.when(distance.compareTo(FROM_HOUSE) < 0,
-                        advise("outlet-near-house", outlet.label(), Found.PRACTICE, "distance", distance.text()))),
-                () -> found.add(must("outlet-house-unmeasured", outlet.label(), Found.PRACTICE)));
+        outlet.fromLotLine()
+                .ifPresentOrElse(
+                        distance -> found.addAll(Found.when(
+                                distance.compareTo(FROM_LOT_LINE) < 0,
+                                must("outlet-near-line", outlet.label(), LOCAL, "distance", distance.text()))),
+                        () -> found.add(must("outlet-line-unmeasured", outlet.label(), LOCAL)));
+        outlet.fromHouse()
+                .ifPresentOrElse(
+                        distance -> found.addAll(Found.when(
+                                distance.compareTo(FROM_HOUSE) < 0,
+                                advise(
+                                        "outlet-near-house",
+                                        outlet.label(),
+                                        Found.PRACTICE,
+                                        "distance",
+                                        distance.text()))),
+                        () -> found.add(must("outlet-house-unmeasured", outlet.label(), Found.PRACTICE)));
         return found;
     }
 
@@ -87,17 +99,29 @@ final class OutletRules implements Rule {
         for (Reach reach : facts.network().into(outlet.label())) {
             reach.fall().ifPresent(fall -> {
                 double end = fall.end().number();
-                outlet.waterLevel().ifPresent(water -> found.addAll(Found.when(end < water.feet() - LEVELS,
-                        below("outlet-below-water", outlet, reach, end, water))));
-                outlet.level().ifPresent(level -> found.addAll(Found.when(end < level.feet() - LEVELS,
-                        below("outlet-below-level", outlet, reach, end, level))));
+                outlet.waterLevel()
+                        .ifPresent(water -> found.addAll(Found.when(
+                                end < water.feet() - LEVELS, below("outlet-below-water", outlet, reach, end, water))));
+                outlet.level()
+                        .ifPresent(level -> found.addAll(Found.when(
+                                end < level.feet() - LEVELS, below("outlet-below-level", outlet, reach, end, level))));
             });
         }
         return found;
     }
 
     private static Finding below(String id, Outlet outlet, Reach reach, double end, Length level) {
-        return stop(id, outlet.label(), DISCHARGE, "run", reach.label(), "end", Amounts.level(end),
-                "level", level.levelText(), "below", Amounts.feet(level.feet() - end));
+        return stop(
+                id,
+                outlet.label(),
+                DISCHARGE,
+                "run",
+                reach.label(),
+                "end",
+                Amounts.level(end),
+                "level",
+                level.levelText(),
+                "below",
+                Amounts.feet(level.feet() - end));
     }
 }

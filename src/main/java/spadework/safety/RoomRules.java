@@ -42,10 +42,14 @@ final class RoomRules implements Rule {
                 "no-room",
                 wall.label(),
                 TABLE,
-                "limit", word(limit.kind()),
-                "edge", edge.text(),
-                "distance", limit.distance().text(),
-                "instead", word(bank.protection()));
+                "limit",
+                word(limit.kind()),
+                "edge",
+                edge.text(),
+                "distance",
+                limit.distance().text(),
+                "instead",
+                word(bank.protection()));
     }
 
     private static List<Finding> beside(Wall wall, SiteLimit limit) {
@@ -53,13 +57,27 @@ final class RoomRules implements Rule {
         List<Finding> found = new ArrayList<>();
         boolean hard = limit.kind() != LimitKind.TREE && limit.kind() != LimitKind.UTILITY;
         if (hard && foot.compareTo(limit.distance()) > 0) {
-            found.add(stop("no-room-at-all", wall.label(), Found.PRACTICE,
-                    "limit", word(limit.kind()), "edge", foot.text(), "distance", limit.distance().text()));
+            found.add(stop(
+                    "no-room-at-all",
+                    wall.label(),
+                    Found.PRACTICE,
+                    "limit",
+                    word(limit.kind()),
+                    "edge",
+                    foot.text(),
+                    "distance",
+                    limit.distance().text()));
         }
         Length away = limit.distance().minus(foot);
         if (limit.kind() == LimitKind.NEIGHBOUR_FOOTING && away.compareTo(wall.deepestTrench()) < 0) {
-            found.add(stop("footing-in-reach", wall.label(), "29 CFR 1926.651(i) (from memory); IBC 1803.1",
-                    "away", away.text(), "depth", wall.deepestTrench().text()));
+            found.add(stop(
+                    "footing-in-reach",
+                    wall.label(),
+                    "29 CFR 1926.651(i) (from memory); IBC 1803.1",
+                    "away",
+                    away.text(),
+                    "depth",
+                    wall.deepestTrench().text()));
         }
         return found;
     }

@@ -20,7 +20,12 @@ final class SoilRules implements Rule {
         Soil soil = facts.job().site().soil();
         List<Finding> found = new ArrayList<>(SoilClass.beside(soil.type()));
         if (soil.seepage() == Seepage.FREE && (soil.type() == SoilType.A || soil.type() == SoilType.B)) {
-            found.add(stop("soil-seeps", "", APPENDIX_A + " (b), Type C (iii)", "type", soil.type().name()));
+            found.add(stop(
+                    "soil-seeps",
+                    "",
+                    APPENDIX_A + " (b), Type C (iii)",
+                    "type",
+                    soil.type().name()));
         }
         found.add(SoilClass.confirm(soil.type()));
         if (soil.texture() == Texture.UNKNOWN) {

@@ -27,7 +27,11 @@ final class StructureRules implements Rule {
             found.addAll(unmeasured(wall));
             boolean tied = wall.condition().tiedToFloor().orElse(false);
             if (!tied && wall.deepest().compareTo(BACKFILL_BRACED_FROM) >= 0) {
-                found.add(must("backfill-braced", wall.label(), "IRC R404.1.7 (2009 edition on)", "depth",
+                found.add(must(
+                        "backfill-braced",
+                        wall.label(),
+                        "IRC R404.1.7 (2009 edition on)",
+                        "depth",
                         wall.deepest().text()));
             }
         }
@@ -40,7 +44,9 @@ final class StructureRules implements Rule {
         if (wall.kind() == WallKind.STONE) {
             found.add(stop("engineer-stone", wall.label(), PRACTICE));
         }
-        condition.bow().filter(bow -> bow.compareTo(BOW_OVER) > 0)
+        condition
+                .bow()
+                .filter(bow -> bow.compareTo(BOW_OVER) > 0)
                 .ifPresent(bow -> found.add(stop("engineer-bow", wall.label(), PRACTICE, "bow", bow.text())));
         if (condition.horizontalCrack()) {
             found.add(stop("engineer-crack", wall.label(), PRACTICE));
@@ -55,7 +61,12 @@ final class StructureRules implements Rule {
             found.add(stop("engineer-untied", wall.label(), PRACTICE));
         }
         if (wall.deepest().compareTo(UNBALANCED_OVER) > 0) {
-            found.add(stop("engineer-unbalanced", wall.label(), PRACTICE, "depth", wall.deepest().text()));
+            found.add(stop(
+                    "engineer-unbalanced",
+                    wall.label(),
+                    PRACTICE,
+                    "depth",
+                    wall.deepest().text()));
         }
         return found;
     }

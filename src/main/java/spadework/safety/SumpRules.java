@@ -41,8 +41,16 @@ final class SumpRules implements Rule {
         }
         boolean small = diameter.get().inches() < SumpDesign.LEAST_DIAMETER.inches() - 1e-6
                 || depth.get().inches() < SumpDesign.LEAST_DEPTH.inches() - 1e-6;
-        return Found.when(small, must("sump-basin-small", outlet.label(), BASIN,
-                "diameter", diameter.get().text(), "depth", depth.get().text()));
+        return Found.when(
+                small,
+                must(
+                        "sump-basin-small",
+                        outlet.label(),
+                        BASIN,
+                        "diameter",
+                        diameter.get().text(),
+                        "depth",
+                        depth.get().text()));
     }
 
     private static List<Finding> pump(Facts facts, Outlet outlet) {
@@ -58,10 +66,16 @@ final class SumpRules implements Rule {
         design.head().ifPresent(head -> found.addAll(point(outlet, design, head)));
         design.shortestCycle()
                 .filter(cycle -> cycle.number() < SumpDesign.CYCLE_MINUTES - 1e-9)
-                .ifPresent(cycle -> found.add(advise("sump-cycle", outlet.label(),
+                .ifPresent(cycle -> found.add(advise(
+                        "sump-cycle",
+                        outlet.label(),
                         "UFC 3-240-04A, 10 to 15 min for motors under 20 hp",
-                        "cycle", Amounts.of(cycle), "storage", Amounts.of(design.storage()),
-                        "wanted", Amounts.of(design.wanted()))));
+                        "cycle",
+                        Amounts.of(cycle),
+                        "storage",
+                        Amounts.of(design.storage()),
+                        "wanted",
+                        Amounts.of(design.wanted()))));
         return found;
     }
 
@@ -70,7 +84,8 @@ final class SumpRules implements Rule {
         Optional<Length> pumpHead = outlet.pit().flatMap(SumpPit::pumpHead);
         boolean chosen = outlet.pit().flatMap(SumpPit::pumpFlow).isPresent() && pumpHead.isPresent();
         String[] wanted = {
-            "low", Amounts.of(design.inflow().low()), "high", Amounts.of(design.inflow().high()),
+            "low", Amounts.of(design.inflow().low()), "high",
+                    Amounts.of(design.inflow().high()),
             "flow", Amounts.of(design.needed()), "head", Amounts.of(head.total())
         };
         if (!chosen) {
@@ -82,8 +97,9 @@ final class SumpRules implements Rule {
             "pump", Amounts.of(design.pump()), "at", pumpHead.get().text(),
             "flow", Amounts.of(design.needed()), "head", Amounts.of(head.total())
         };
-        return List.of(weak
-                ? must("sump-pump-small", outlet.label(), PUMP, values)
-                : advise("sump-pump-fits", outlet.label(), PUMP, values));
+        return List.of(
+                weak
+                        ? must("sump-pump-small", outlet.label(), PUMP, values)
+                        : advise("sump-pump-fits", outlet.label(), PUMP, values));
     }
 }

@@ -29,8 +29,12 @@ final class TreeRules implements Rule {
 
     private static List<Finding> tree(Facts facts, SiteLimit limit) {
         if (limit.trunk().isEmpty()) {
-            return List.of(must("trunk-unmeasured", limit.wall(), "root zone by trunk diameter at 4.5 ft",
-                    "distance", limit.distance().text()));
+            return List.of(must(
+                    "trunk-unmeasured",
+                    limit.wall(),
+                    "root zone by trunk diameter at 4.5 ft",
+                    "distance",
+                    limit.distance().text()));
         }
         Wall wall = facts.job().getWall(limit.wall());
         Length trunk = limit.trunk().get();
@@ -43,10 +47,17 @@ final class TreeRules implements Rule {
                 "roots",
                 limit.wall(),
                 RootZone.SOURCE,
-                "trunk", trunk.text(),
-                "distance", limit.distance().text(),
-                "edge", edge.text(),
-                "zone", String.format(Locale.ROOT, "%.0f to %.0f ft", RootZone.least(trunk).feet(),
+                "trunk",
+                trunk.text(),
+                "distance",
+                limit.distance().text(),
+                "edge",
+                edge.text(),
+                "zone",
+                String.format(
+                        Locale.ROOT,
+                        "%.0f to %.0f ft",
+                        RootZone.least(trunk).feet(),
                         RootZone.most(trunk).feet())));
     }
 }

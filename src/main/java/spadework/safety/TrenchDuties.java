@@ -75,8 +75,16 @@ public final class TrenchDuties {
                     ? stop("bank-too-steep", about, slopes, figures)
                     : must("bank-too-steep", about, slopes, figures);
         }
-        return must("slope-back", about, SlopeTable.SOURCE,
-                "depth", depth.text(), "run", tidy(run), "out", Length.ofFeet(run * depth.feet()).text());
+        return must(
+                "slope-back",
+                about,
+                SlopeTable.SOURCE,
+                "depth",
+                depth.text(),
+                "run",
+                tidy(run),
+                "out",
+                Length.ofFeet(run * depth.feet()).text());
     }
 
     private static String tidy(double run) {

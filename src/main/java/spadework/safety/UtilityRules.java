@@ -17,15 +17,21 @@ final class UtilityRules implements Rule {
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>();
         Optional<String> ticket = facts.job().site().locateTicket();
-        found.add(ticket.isPresent()
-                ? must("locate-keep", "", ONE_CALL, "ticket", ticket.get())
-                : must("locate-missing", "", ONE_CALL));
+        found.add(
+                ticket.isPresent()
+                        ? must("locate-keep", "", ONE_CALL, "ticket", ticket.get())
+                        : must("locate-missing", "", ONE_CALL));
         found.add(must("private-lines", "", Found.PRACTICE));
         for (SiteLimit limit : facts.job().site().limits()) {
             if (limit.kind() == LimitKind.UTILITY) {
-                found.add(must("hand-dig-zone", limit.wall(),
+                found.add(must(
+                        "hand-dig-zone",
+                        limit.wall(),
                         "state one-call laws: 18 in each side (Colorado) to 24 in (New York)",
-                        "distance", limit.distance().text(), "note", limit.note()));
+                        "distance",
+                        limit.distance().text(),
+                        "note",
+                        limit.note()));
             }
         }
         return found;

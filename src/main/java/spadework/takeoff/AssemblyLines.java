@@ -23,11 +23,15 @@ final class AssemblyLines {
 
     /** One line for each item, in the order of the book. */
     static List<TakeoffLine> of(Job job, PriceBook book, ExtraItem extra, Assembly assembly, TakeoffSection section) {
-        Optional<Wall> wall =
-                job.walls().stream().filter(one -> one.label().equals(section.label())).findFirst();
+        Optional<Wall> wall = job.walls().stream()
+                .filter(one -> one.label().equals(section.label()))
+                .findFirst();
         Working driver = extra.quantity()
-                .<Working>map(
-                        stated -> new Given("d", Drivers.name(assembly.driver()), stated, assembly.driver().unit(),
+                .<Working>map(stated -> new Given(
+                        "d",
+                        Drivers.name(assembly.driver()),
+                        stated,
+                        assembly.driver().unit(),
                         "/items/" + job.items().indexOf(extra) + "/quantity"))
                 .orElseGet(() -> Drivers.count(assembly.driver(), job, wall));
         List<WorkCondition> conditions =
@@ -37,13 +41,29 @@ final class AssemblyLines {
                 .toList();
     }
 
-    private static TakeoffLine line(PriceBook book, Assembly assembly, Assembly.Part part, Working driver,
-            TakeoffSection section, List<WorkCondition> conditions, String reason) {
+    private static TakeoffLine line(
+            PriceBook book,
+            Assembly assembly,
+            Assembly.Part part,
+            Working driver,
+            TakeoffSection section,
+            List<WorkCondition> conditions,
+            String reason) {
         LineItem item = book.get(part.item());
-        Listed each = new Listed("a", item.name() + " for each " + Drivers.name(assembly.driver()), part.each(),
-                item.unit(), Sources.of(book) + ", assembly " + assembly.code());
-        Worked working = new Worked("n", item.name(), driver.value().multiply(part.each()), item.unit(), "d × a",
-                "assembly " + assembly.code() + " of the price book", List.of(driver, each));
+        Listed each = new Listed(
+                "a",
+                item.name() + " for each " + Drivers.name(assembly.driver()),
+                part.each(),
+                item.unit(),
+                Sources.of(book) + ", assembly " + assembly.code());
+        Worked working = new Worked(
+                "n",
+                item.name(),
+                driver.value().multiply(part.each()),
+                item.unit(),
+                "d × a",
+                "assembly " + assembly.code() + " of the price book",
+                List.of(driver, each));
         BigDecimal quantity = Figures.printed(working.value(), item.unit());
         return new TakeoffLine(
                 item.code(),

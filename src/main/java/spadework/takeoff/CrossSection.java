@@ -3,8 +3,8 @@ package spadework.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spadework.job.FootingDrain;
 import spadework.job.Footing;
+import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Length;
@@ -79,14 +79,15 @@ public record CrossSection(
      * bottom. The higher end of the pipe counts, for there it protects the floor least.
      */
     private static Optional<Length> floor(Job job, FootingDrain drain, Pipe pipe) {
-        if (job.site().insideFloor().isEmpty() || drain.startInvert().isEmpty() || drain.endInvert().isEmpty()) {
+        if (job.site().insideFloor().isEmpty()
+                || drain.startInvert().isEmpty()
+                || drain.endInvert().isEmpty()) {
             return Optional.empty();
         }
         double high = Math.max(
                 drain.startInvert().get().feet(), drain.endInvert().get().feet());
         double wall = (pipe.outside().feet() - pipe.inside().feet()) / 2;
-        return Optional.of(
-                Length.ofFeet(job.site().insideFloor().get().feet() - high + wall + StoneEnvelope.BEDDING));
+        return Optional.of(Length.ofFeet(job.site().insideFloor().get().feet() - high + wall + StoneEnvelope.BEDDING));
     }
 
     /** True if both print the same figures; what is drawn then differs by less than half an inch. */
@@ -95,10 +96,11 @@ public record CrossSection(
     }
 
     private List<String> figures() {
-        List<Length> lengths = new ArrayList<>(List.of(
-                depth, trenchDepth, footing.thickness(), footing.projection(), bottomWidth, reach));
+        List<Length> lengths = new ArrayList<>(
+                List.of(depth, trenchDepth, footing.thickness(), footing.projection(), bottomWidth, reach));
         bed.ifPresent(around -> lengths.addAll(List.of(around.stone(), around.bedding(), around.pipeOutside())));
-        List<String> figures = new ArrayList<>(lengths.stream().map(Length::text).toList());
+        List<String> figures =
+                new ArrayList<>(lengths.stream().map(Length::text).toList());
         figures.add(bed.isPresent() ? "bed" : "");
         figures.add(floor.map(Length::text).orElse(""));
         return figures;

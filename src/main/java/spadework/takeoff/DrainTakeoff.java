@@ -58,23 +58,34 @@ final class DrainTakeoff {
         tally.add(Measure.DRAIN_PIPE, length, drain.item().stream().toArray(String[]::new));
         long corners = DrainLength.corners(job, drain).size();
         tally.add(Measure.DRAIN_BEND, given(Measure.DRAIN_BEND, corners, "corners between the drain's walls"));
-        boolean intoMain = job.water().mains().stream().anyMatch(main -> main.label().equals(drain.into()));
-        tally.add(Measure.DRAIN_TEE,
-                given(Measure.DRAIN_TEE, intoMain ? 1 : 0, "where the drain meets " + drain.into()));
-        tally.add(Measure.DRAIN_ADAPTER,
+        boolean intoMain =
+                job.water().mains().stream().anyMatch(main -> main.label().equals(drain.into()));
+        tally.add(
+                Measure.DRAIN_TEE, given(Measure.DRAIN_TEE, intoMain ? 1 : 0, "where the drain meets " + drain.into()));
+        tally.add(
+                Measure.DRAIN_ADAPTER,
                 given(Measure.DRAIN_ADAPTER, intoMain && pipe.corrugated() ? 1 : 0, "corrugated meets smooth"));
         Listed stick = Listed.of("k", "length of a stick or coil", pipe.stick().feet(), Unit.FOOT, pipe.standard());
-        tally.add(Measure.DRAIN_COUPLING,
-                Tally.counted(Measure.DRAIN_COUPLING,
+        tally.add(
+                Measure.DRAIN_COUPLING,
+                Tally.counted(
+                        Measure.DRAIN_COUPLING,
                         Math.max(0, WholePackages.roundUp(length.number() / stick.number()) - 1),
-                        "max(ceil(Lp ÷ k) − 1, 0)", "a coupling at each joint", length, stick));
+                        "max(ceil(Lp ÷ k) − 1, 0)",
+                        "a coupling at each joint",
+                        length,
+                        stick));
         int highEnds = highEnds(drain);
         Given ends = Given.of("e", "high ends", highEnds, Unit.EACH, "teeAt of drain " + drain.label());
-        tally.add(Measure.CLEANOUT,
-                Tally.counted(Measure.CLEANOUT,
+        tally.add(
+                Measure.CLEANOUT,
+                Tally.counted(
+                        Measure.CLEANOUT,
                         highEnds * cleanoutsFromEachEnd(length, highEnds),
                         "e × ceil(Lp ÷ e ÷ " + DrainLength.CLEANOUT_FEET + ")",
-                        "one at each high end and at least every 100 ft; common practice, no source", length, ends));
+                        "one at each high end and at least every 100 ft; common practice, no source",
+                        length,
+                        ends));
         tally.add(Measure.FLOW_TEST, given(Measure.FLOW_TEST, 1, "each drain is tested"));
         return tally.found();
     }

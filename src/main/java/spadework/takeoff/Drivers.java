@@ -35,8 +35,10 @@ final class Drivers {
     static Worked count(Driver driver, Job job, Optional<Wall> wall) {
         List<Wall> walls = wall.map(List::of).orElse(job.walls());
         return switch (driver) {
-            case FOOT_OF_WALL -> sum(driver, walls.stream().map(one -> length(job, one)).toList());
-            case FOOT_OF_TRENCH -> sum(driver, walls.stream().map(one -> trench(job, one)).toList());
+            case FOOT_OF_WALL ->
+                sum(driver, walls.stream().map(one -> length(job, one)).toList());
+            case FOOT_OF_TRENCH ->
+                sum(driver, walls.stream().map(one -> trench(job, one)).toList());
             case CORNER -> counted(driver, corners(job, walls), "/corners");
             case DOWNSPOUT -> counted(driver, job.water().downspouts().size(), "/water/downspouts");
             case JOB -> counted(driver, 1, "each job");
@@ -45,32 +47,53 @@ final class Drivers {
 
     private static long corners(Job job, List<Wall> walls) {
         List<String> labels = walls.stream().map(Wall::label).toList();
-        return job.corners().stream().filter(corner -> labels.contains(corner.first().wall())).count();
+        return job.corners().stream()
+                .filter(corner -> labels.contains(corner.first().wall()))
+                .count();
     }
 
     /** The wall and, at each corner, what the centre line of its trench gains or loses, p + B ÷ 2. */
     private static Working trench(Job job, Wall wall) {
         List<Working> inputs = new ArrayList<>(List.of(length(job, wall)));
         String at = "/walls/" + job.walls().indexOf(wall);
-        Given p = Given.of("p", "projection of the footing", wall.footing().projection().feet(), Unit.FOOT,
+        Given p = Given.of(
+                "p",
+                "projection of the footing",
+                wall.footing().projection().feet(),
+                Unit.FOOT,
                 at + "/footing/projection");
-        Given b = Given.of("B", "width of the trench's bottom", wall.digging().bottomWidth().feet(), Unit.FOOT,
+        Given b = Given.of(
+                "B",
+                "width of the trench's bottom",
+                wall.digging().bottomWidth().feet(),
+                Unit.FOOT,
                 at + "/digging/bottomWidth");
         inputs.add(p);
         inputs.add(b);
         long net = 0;
         for (Corner corner : job.corners()) {
-            boolean touches = corner.first().wall().equals(wall.label()) || corner.second().wall().equals(wall.label());
+            boolean touches = corner.first().wall().equals(wall.label())
+                    || corner.second().wall().equals(wall.label());
             net += touches ? corner.kind() == CornerKind.OUTSIDE ? 1 : -1 : 0;
         }
         inputs.add(Given.of("k", "outside corners less inside corners at the wall", net, Unit.EACH, "/corners"));
         double length = wall.length().feet() + net * (p.number() + b.number() / 2);
-        return Worked.of("T", "trench at wall " + wall.label(), length, Unit.FOOT, "L + k × (p + B ÷ 2)",
-                "centre line of the trench", inputs.toArray(Working[]::new));
+        return Worked.of(
+                "T",
+                "trench at wall " + wall.label(),
+                length,
+                Unit.FOOT,
+                "L + k × (p + B ÷ 2)",
+                "centre line of the trench",
+                inputs.toArray(Working[]::new));
     }
 
     private static Given length(Job job, Wall wall) {
-        return Given.of("L", "length of wall " + wall.label(), wall.length().feet(), Unit.FOOT,
+        return Given.of(
+                "L",
+                "length of wall " + wall.label(),
+                wall.length().feet(),
+                Unit.FOOT,
                 "/walls/" + job.walls().indexOf(wall) + "/length");
     }
 
@@ -80,14 +103,21 @@ final class Drivers {
         double sum = 0;
         for (Working length : lengths) {
             String symbol = "F" + (inputs.size() + 1);
-            inputs.add(length instanceof Worked worked
-                    ? worked.as(symbol)
-                    : new Given(symbol, length.name(), length.value(), length.unit(), length.source()));
+            inputs.add(
+                    length instanceof Worked worked
+                            ? worked.as(symbol)
+                            : new Given(symbol, length.name(), length.value(), length.unit(), length.source()));
             formula.append(formula.isEmpty() ? "" : " + ").append(symbol);
             sum += length.number();
         }
-        return Worked.of("d", name(driver), sum, driver.unit(), formula.isEmpty() ? "0" : formula.toString(),
-                "sum of the section", inputs.toArray(Working[]::new));
+        return Worked.of(
+                "d",
+                name(driver),
+                sum,
+                driver.unit(),
+                formula.isEmpty() ? "0" : formula.toString(),
+                "sum of the section",
+                inputs.toArray(Working[]::new));
     }
 
     private static Worked counted(Driver driver, long count, String where) {

@@ -48,7 +48,12 @@ final class DugWall {
         }
         String whole = corners.isEmpty() ? formula + " ÷ 27" : "(" + formula + ") ÷ 27";
         return Worked.of(
-                symbol, name, sum / 27, Unit.CUBIC_YARD, whole, "27 cf in a cubic yard",
+                symbol,
+                name,
+                sum / 27,
+                Unit.CUBIC_YARD,
+                whole,
+                "27 cf in a cubic yard",
                 inputs.toArray(Working[]::new));
     }
 
@@ -60,7 +65,8 @@ final class DugWall {
         for (Corner corner : job.corners()) {
             if (corner.first().wall().equals(wall.label())) {
                 WallMeasures first = WallMeasures.of(job, wall);
-                WallMeasures second = WallMeasures.of(job, job.getWall(corner.second().wall()));
+                WallMeasures second =
+                        WallMeasures.of(job, job.getWall(corner.second().wall()));
                 double depth = Math.max(
                         first.depthAt(corner.first().atEnd()).number(),
                         second.depthAt(corner.second().atEnd()).number());
@@ -70,8 +76,7 @@ final class DugWall {
                         depth + first.footing().number(),
                         Unit.FOOT,
                         "/corners/" + job.corners().indexOf(corner));
-                volumes.add(new CornerVolume(
-                        corner.kind(), volume("C" + (volumes.size() + 1), height, first, second)));
+                volumes.add(new CornerVolume(corner.kind(), volume("C" + (volumes.size() + 1), height, first, second)));
             }
         }
         return volumes;

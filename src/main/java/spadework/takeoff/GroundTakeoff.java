@@ -34,7 +34,8 @@ final class GroundTakeoff {
     private static void balance(Job job, PriceBook book, List<Driven> measured, Given regrade, Tally tally) {
         EarthFactor earth = book.earthFor(job.site().soil().texture());
         String source = earth.source().text() + ", " + earth.group();
-        Listed shrink = new Listed("k", "shrink, bank to compacted", earth.shrink().fraction(), Unit.NONE, source);
+        Listed shrink =
+                new Listed("k", "shrink, bank to compacted", earth.shrink().fraction(), Unit.NONE, source);
         Listed swell = new Listed("w", "swell, bank to loose", earth.swell().fraction(), Unit.NONE, source);
         Worked dug = sum("U", "dug at walls and in pipe trenches, bank", measured, Measure.DUG, Measure.PIPE_TRENCH);
         Worked filled = sum("F", "backfill, compacted", measured, Measure.BACKFILL);
@@ -64,21 +65,34 @@ final class GroundTakeoff {
         if (surplus > 0) {
             haul(book, bank, swell, tally);
         } else {
-            tally.add(Measure.IMPORT,
+            tally.add(
+                    Measure.IMPORT,
                     Worked.of("I", "soil brought in, bank", -surplus, Unit.CUBIC_YARD, "−X", "what is missing", bank));
         }
     }
 
     private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {
-        Worked loose =
-                Worked.of("Y", "surplus soil, loose", Earth.loose(bank.number(), swell.number()), Unit.CUBIC_YARD,
-                "X × (1 + w)", "loose = bank × (1 + swell)", bank, swell);
-        Listed truck = Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD,
-                Sources.of(book));
+        Worked loose = Worked.of(
+                "Y",
+                "surplus soil, loose",
+                Earth.loose(bank.number(), swell.number()),
+                Unit.CUBIC_YARD,
+                "X × (1 + w)",
+                "loose = bank × (1 + swell)",
+                bank,
+                swell);
+        Listed truck =
+                Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD, Sources.of(book));
         tally.add(Measure.HAUL, loose);
-        tally.add(Measure.HAUL_LOAD,
-                Tally.counted(Measure.HAUL_LOAD, Earth.loads(loose.number(), truck.number()), "ceil(Y ÷ t)",
-                        "whole loads", loose, truck));
+        tally.add(
+                Measure.HAUL_LOAD,
+                Tally.counted(
+                        Measure.HAUL_LOAD,
+                        Earth.loads(loose.number(), truck.number()),
+                        "ceil(Y ÷ t)",
+                        "whole loads",
+                        loose,
+                        truck));
     }
 
     private static Worked sum(String symbol, String name, List<Driven> measured, Measure... measures) {
@@ -94,17 +108,31 @@ final class GroundTakeoff {
                 sum += quantity.value().doubleValue();
             }
         }
-        return Worked.of(symbol, name, sum, Unit.CUBIC_YARD, formula.isEmpty() ? "0" : formula.toString(),
-                "sum over the job", inputs.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                sum,
+                Unit.CUBIC_YARD,
+                formula.isEmpty() ? "0" : formula.toString(),
+                "sum over the job",
+                inputs.toArray(Working[]::new));
     }
 
     private static void planting(Restoration put, Tally tally) {
         Given topsoil = area("a", "area that gets topsoil", put.topsoil(), "topsoil");
         Given depth =
                 Given.of("h", "depth of topsoil", put.topsoilDepth().feet(), Unit.FOOT, "/restoration/topsoilDepth");
-        tally.add(Measure.TOPSOIL,
-                Worked.of("Ts", "topsoil", topsoil.number() * depth.number() / 27, Unit.CUBIC_YARD, "a × h ÷ 27",
-                        "area times depth", topsoil, depth));
+        tally.add(
+                Measure.TOPSOIL,
+                Worked.of(
+                        "Ts",
+                        "topsoil",
+                        topsoil.number() * depth.number() / 27,
+                        Unit.CUBIC_YARD,
+                        "a × h ÷ 27",
+                        "area times depth",
+                        topsoil,
+                        depth));
         squareYards(tally, Measure.SEED, put.seed(), "seed");
         squareYards(tally, Measure.SOD, put.sod(), "sod");
         squareYards(tally, Measure.CONCRETE, put.concrete(), "concrete");

@@ -30,9 +30,10 @@ final class LineChoice {
         }
         for (ExtraItem extra : job.items()) {
             TakeoffSection section = section(extra, sections);
-            book.findAssembly(extra.code()).ifPresentOrElse(
-                    assembly -> lines.addAll(AssemblyLines.of(job, book, extra, assembly, section)),
-                    () -> lines.add(extraLine(book, extra, section)));
+            book.findAssembly(extra.code())
+                    .ifPresentOrElse(
+                            assembly -> lines.addAll(AssemblyLines.of(job, book, extra, assembly, section)),
+                            () -> lines.add(extraLine(book, extra, section)));
         }
         return lines;
     }
@@ -58,7 +59,8 @@ final class LineChoice {
         return material.measured()
                 .flatMap(measure -> measured.stream()
                         .map(Driven::quantity)
-                        .filter(other -> other.measure() == measure && other.section().equals(quantity.section()))
+                        .filter(other ->
+                                other.measure() == measure && other.section().equals(quantity.section()))
                         .map(Quantity::value)
                         .findFirst())
                 .orElseGet(() -> quantity.value().multiply(material.each()));
@@ -79,8 +81,8 @@ final class LineChoice {
 
     private static TakeoffLine extraLine(PriceBook book, ExtraItem extra, TakeoffSection section) {
         LineItem item = book.get(extra.code());
-        BigDecimal quantity = extra.quantity()
-                .orElseThrow(() -> new IllegalArgumentException("no quantity of " + extra.code()));
+        BigDecimal quantity =
+                extra.quantity().orElseThrow(() -> new IllegalArgumentException("no quantity of " + extra.code()));
         return new TakeoffLine(
                 item.code(),
                 section,

@@ -46,8 +46,9 @@ public final class Measuring {
     }
 
     private static boolean isForRoofOnly(Job job, Outlet outlet) {
-        boolean takesDrain = job.water().drains().stream().anyMatch(d -> d.into().equals(outlet.label()))
-                || job.water().mains().stream().anyMatch(m -> m.into().equals(outlet.label()));
+        boolean takesDrain =
+                job.water().drains().stream().anyMatch(d -> d.into().equals(outlet.label()))
+                        || job.water().mains().stream().anyMatch(m -> m.into().equals(outlet.label()));
         return !takesDrain;
     }
 

@@ -28,14 +28,19 @@ public final class NetMaterial {
         if (measured.equals(Optional.of(Measure.STONE_TONS)) && item.unit() == Unit.CUBIC_YARD) {
             return quantity.multiply(BigDecimal.valueOf(book.stoneTonsPerCubicYard()));
         }
-        if (measured.equals(Optional.of(Measure.COAT_GALLONS)) && item.unit() == Unit.SQUARE_FOOT
+        if (measured.equals(Optional.of(Measure.COAT_GALLONS))
+                && item.unit() == Unit.SQUARE_FOOT
                 && item.film().isPresent()) {
-            return BigDecimal.valueOf(Coating.gallons(quantity.doubleValue(), wetMils(item.film().get())));
+            return BigDecimal.valueOf(
+                    Coating.gallons(quantity.doubleValue(), wetMils(item.film().get())));
         }
-        return item.material().map(material -> quantity.multiply(material.each())).orElse(BigDecimal.ZERO);
+        return item.material()
+                .map(material -> quantity.multiply(material.each()))
+                .orElse(BigDecimal.ZERO);
     }
 
     private static double wetMils(Film film) {
-        return Coating.wetFilm(film.dryFilm().mils(), film.volumeSolids().fraction().doubleValue());
+        return Coating.wetFilm(
+                film.dryFilm().mils(), film.volumeSolids().fraction().doubleValue());
     }
 }

@@ -50,9 +50,16 @@ final class Ordering {
             net = net.add(entry.getValue());
         }
         inputs.add(new Listed("h", "holds", material.holds(), material.unit(), source));
-        double packages = WholePackages.roundUp(needed.doubleValue() / material.holds().doubleValue());
-        Worked working = Worked.of("n", material.sold(), packages, Unit.EACH, "ceil((" + formula + ") ÷ h)",
-                "waste once, then whole packages", inputs.toArray(Working[]::new));
+        double packages =
+                WholePackages.roundUp(needed.doubleValue() / material.holds().doubleValue());
+        Worked working = Worked.of(
+                "n",
+                material.sold(),
+                packages,
+                Unit.EACH,
+                "ceil((" + formula + ") ÷ h)",
+                "waste once, then whole packages",
+                inputs.toArray(Working[]::new));
         return new Purchase(item.code(), net, BigDecimal.valueOf((long) packages), material.sold(), working);
     }
 }

@@ -12,8 +12,8 @@ import spadework.working.Working;
  * @param label of the wall or run that it was measured at
  * @param id unique in the takeoff, as {@code A.dig-machine}
  */
-public record Quantity(String id, Measure measure, TakeoffSection section, String label, String description,
-        Working working) {
+public record Quantity(
+        String id, Measure measure, TakeoffSection section, String label, String description, Working working) {
 
     public Unit unit() {
         return working.unit();

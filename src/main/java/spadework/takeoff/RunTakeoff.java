@@ -26,9 +26,8 @@ final class RunTakeoff {
 
     /** A line of roof water, with the downspouts that run into it. */
     static List<Driven> roofLine(Job job, PriceBook book, SolidRun run, TakeoffSection section) {
-        List<Driven> driven = new ArrayList<>(
-                run(job, book, run, section, "roofLines", job.water().roofLines(), Measure.ROOF_PIPE,
-                        Measure.ROOF_BEND));
+        List<Driven> driven = new ArrayList<>(run(
+                job, book, run, section, "roofLines", job.water().roofLines(), Measure.ROOF_PIPE, Measure.ROOF_BEND));
         List<Downspout> joined = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(run.label()))
                 .toList();
@@ -61,8 +60,15 @@ final class RunTakeoff {
         tally.add(Measure.PIPE_TRENCH, dug);
         tally.add(
                 Measure.BACKFILL,
-                Worked.of("F", "backfill, compacted", dug.number() - volume.number(), Unit.CUBIC_YARD, "T − P",
-                        "what is dug less the pipe", dug, volume));
+                Worked.of(
+                        "F",
+                        "backfill, compacted",
+                        dug.number() - volume.number(),
+                        Unit.CUBIC_YARD,
+                        "T − P",
+                        "what is dug less the pipe",
+                        dug,
+                        volume));
         return tally.found();
     }
 
@@ -73,8 +79,8 @@ final class RunTakeoff {
     private static Worked trench(SolidRun run, Given length, String at) {
         Given width =
                 Given.of("b", "width of the pipe trench", run.trench().width().feet(), Unit.FOOT, at + "/trench/width");
-        Given depth = Given.of("h", "mean depth of the pipe trench", run.trench().depth().feet(), Unit.FOOT,
-                at + "/trench/depth");
+        Given depth = Given.of(
+                "h", "mean depth of the pipe trench", run.trench().depth().feet(), Unit.FOOT, at + "/trench/depth");
         return Worked.of(
                 "T",
                 "pipe trench, bank",
@@ -96,11 +102,20 @@ final class RunTakeoff {
         };
         tally.add(measure, count(measure, 1, "outlet " + outlet.label()));
         if (outlet.kind() == OutletKind.SUMP) {
-            outlet.discharge().ifPresent(length -> tally.add(
-                    Measure.SUMP_DISCHARGE,
-                    Tally.counted(Measure.SUMP_DISCHARGE, length.feet(), "L", "length of the run",
-                            Given.of("L", "length of the discharge pipe", length.feet(), Unit.FOOT,
-                                    "outlet " + outlet.label()))));
+            outlet.discharge()
+                    .ifPresent(length -> tally.add(
+                            Measure.SUMP_DISCHARGE,
+                            Tally.counted(
+                                    Measure.SUMP_DISCHARGE,
+                                    length.feet(),
+                                    "L",
+                                    "length of the run",
+                                    Given.of(
+                                            "L",
+                                            "length of the discharge pipe",
+                                            length.feet(),
+                                            Unit.FOOT,
+                                            "outlet " + outlet.label()))));
         }
         return tally.found();
     }

@@ -59,7 +59,8 @@ public final class StoneEnvelope {
         for (Corner corner : job.corners()) {
             if (corner.first().wall().equals(m.wall().label())
                     && drain.along().contains(corner.second().wall())) {
-                WallMeasures second = WallMeasures.of(job, job.getWall(corner.second().wall()));
+                WallMeasures second =
+                        WallMeasures.of(job, job.getWall(corner.second().wall()));
                 corners.add(new DugWall.CornerVolume(
                         corner.kind(), DugWall.volume("Cs" + (corners.size() + 1), height, m, second)));
             }

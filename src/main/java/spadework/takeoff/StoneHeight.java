@@ -12,6 +12,7 @@ public final class StoneHeight {
 
     /** Height of the stone above the trench's bottom, by footing or by pipe, whichever is higher (IRC R405.1). */
     public static Length of(Job job, PriceBook book, FootingDrain drain, Wall wall) {
-        return Length.ofFeet(StoneEnvelope.height(WallMeasures.of(job, wall), DrainTakeoff.pipe(drain, book)).number());
+        return Length.ofFeet(StoneEnvelope.height(WallMeasures.of(job, wall), DrainTakeoff.pipe(drain, book))
+                .number());
     }
 }

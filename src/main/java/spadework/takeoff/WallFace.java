@@ -39,7 +39,8 @@ public final class WallFace {
 
     private static Worked area(
             String symbol, String name, WallMeasures m, double strip, String stripSymbol, Working stripInput) {
-        double openings = m.wall().openings().stream().mapToDouble(Opening::squareFeet).sum();
+        double openings =
+                m.wall().openings().stream().mapToDouble(Opening::squareFeet).sum();
         List<Working> inputs = new ArrayList<>(List.of(m.length(), m.start(), m.end(), stripInput));
         String formula = "L × ((dt0 + dt1) ÷ 2 + " + stripSymbol + ")";
         if (openings > 0) {
@@ -68,7 +69,10 @@ public final class WallFace {
     /** The line item that covers this wall: the job's own choice, or the book's standard one for the system. */
     public static Optional<LineItem> coverItem(Wall wall, PriceBook book) {
         Measure measure = wall.finish().system() == FinishSystem.SHEET ? Measure.SHEET : Measure.COAT;
-        return wall.finish().item().flatMap(book::find).or(() -> book.standardFor(measure).stream().findFirst());
+        return wall.finish()
+                .item()
+                .flatMap(book::find)
+                .or(() -> book.standardFor(measure).stream().findFirst());
     }
 
     /** The dry film that is promised for a wall: the job's, or the item's own. */

@@ -10,7 +10,14 @@ import spadework.working.Worked;
 
 /** The measures of one wall, each with its symbol and its place in the job, and what follows from them at once. */
 record WallMeasures(
-        Wall wall, Bank bank, Given length, Given start, Given end, Given footing, Given projection, Given width,
+        Wall wall,
+        Bank bank,
+        Given length,
+        Given start,
+        Given end,
+        Given footing,
+        Given projection,
+        Given width,
         Listed slope) {
 
     static WallMeasures of(Job job, Wall wall) {
@@ -20,11 +27,30 @@ record WallMeasures(
                 wall,
                 bank,
                 feet("L", "length of the wall", wall.length().feet(), at + "/length"),
-                feet("dt0", "depth to the footing's top at the start", wall.depthStart().feet(), at + "/depth"),
-                feet("dt1", "depth to the footing's top at the end", wall.depthEnd().feet(), at + "/depth"),
-                feet("tf", "thickness of the footing", wall.footing().thickness().feet(), at + "/footing/thickness"),
-                feet("p", "projection of the footing", wall.footing().projection().feet(), at + "/footing/projection"),
-                feet("B", "width of the trench's bottom", wall.digging().bottomWidth().feet(),
+                feet(
+                        "dt0",
+                        "depth to the footing's top at the start",
+                        wall.depthStart().feet(),
+                        at + "/depth"),
+                feet(
+                        "dt1",
+                        "depth to the footing's top at the end",
+                        wall.depthEnd().feet(),
+                        at + "/depth"),
+                feet(
+                        "tf",
+                        "thickness of the footing",
+                        wall.footing().thickness().feet(),
+                        at + "/footing/thickness"),
+                feet(
+                        "p",
+                        "projection of the footing",
+                        wall.footing().projection().feet(),
+                        at + "/footing/projection"),
+                feet(
+                        "B",
+                        "width of the trench's bottom",
+                        wall.digging().bottomWidth().feet(),
                         at + "/digging/bottomWidth"),
                 bank.slope());
     }
@@ -48,8 +74,8 @@ record WallMeasures(
     }
 
     private Worked section(String symbol, String where, double depth, String depthFormula, Given... depths) {
-        double value = TrenchGeometry.section(
-                depth, footing.number(), projection.number(), width.number(), slope.number());
+        double value =
+                TrenchGeometry.section(depth, footing.number(), projection.number(), width.number(), slope.number());
         String d = depths.length == 1 ? depthFormula : "(" + depthFormula + ")";
         String full = "(" + depthFormula + " + tf)";
         spadework.working.Working[] inputs = depths.length == 1

@@ -51,12 +51,26 @@ final class WallTakeoff {
         Given q = Given.of("q", "share dug by hand", share, Unit.NONE, "digging of wall " + wall.label());
         tally.add(
                 Measure.DIG_MACHINE,
-                Worked.of("Dm", "dug by machine, bank", dug.number() * (1 - share), Unit.CUBIC_YARD, "D × (1 − q)",
-                        "share of the whole", dug, q));
+                Worked.of(
+                        "Dm",
+                        "dug by machine, bank",
+                        dug.number() * (1 - share),
+                        Unit.CUBIC_YARD,
+                        "D × (1 − q)",
+                        "share of the whole",
+                        dug,
+                        q));
         tally.add(
                 Measure.DIG_HAND,
-                Worked.of("Dh", "dug by hand, bank", dug.number() * share, Unit.CUBIC_YARD, "D × q",
-                        "share of the whole", dug, q));
+                Worked.of(
+                        "Dh",
+                        "dug by hand, bank",
+                        dug.number() * share,
+                        Unit.CUBIC_YARD,
+                        "D × q",
+                        "share of the whole",
+                        dug,
+                        q));
         if (m.bank().protection() == Protection.SHIELDED) {
             tally.add(Measure.SHIELD, length(Measure.SHIELD));
         }
@@ -87,9 +101,11 @@ final class WallTakeoff {
         } else {
             tally.add(Measure.COVE, length(Measure.COVE));
             tally.add(Measure.COAT, area, chosen);
-            WallFace.coverItem(wall, book).flatMap(LineItem::film).ifPresent(film -> tally.add(
-                    Measure.COAT_GALLONS,
-                    WallFace.gallons(area, WallFace.wetFilm(wall, film, Sources.of(book)))));
+            WallFace.coverItem(wall, book)
+                    .flatMap(LineItem::film)
+                    .ifPresent(film -> tally.add(
+                            Measure.COAT_GALLONS,
+                            WallFace.gallons(area, WallFace.wetFilm(wall, film, Sources.of(book)))));
         }
         tally.add(Measure.PROTECT, area);
     }
@@ -97,8 +113,16 @@ final class WallTakeoff {
     private void stoneAndBackfill(Worked dug) {
         Optional<FootingDrain> drain = DrainTakeoff.at(job, wall);
         if (drain.isEmpty()) {
-            tally.add(Measure.BACKFILL, Worked.of("F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, "D",
-                    "what is dug is filled", dug));
+            tally.add(
+                    Measure.BACKFILL,
+                    Worked.of(
+                            "F",
+                            "backfill, compacted",
+                            dug.number(),
+                            Unit.CUBIC_YARD,
+                            "D",
+                            "what is dug is filled",
+                            dug));
             return;
         }
         Pipe pipe = DrainTakeoff.pipe(drain.get(), book);
@@ -109,15 +133,30 @@ final class WallTakeoff {
         Worked pipeVolume = DrainTakeoff.pipeVolume("P", m.length(), pipe);
         tally.add(
                 Measure.BACKFILL,
-                Worked.of("F", "backfill, compacted", dug.number() - stone.number() - pipeVolume.number(),
-                        Unit.CUBIC_YARD, "D − S − P", "what is dug less what takes its place", dug, stone, pipeVolume));
+                Worked.of(
+                        "F",
+                        "backfill, compacted",
+                        dug.number() - stone.number() - pipeVolume.number(),
+                        Unit.CUBIC_YARD,
+                        "D − S − P",
+                        "what is dug less what takes its place",
+                        dug,
+                        stone,
+                        pipeVolume));
     }
 
     private Worked tons(Worked stone) {
-        Listed density = Listed.of("w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD,
-                Sources.of(book));
-        return Worked.of("T", "drain stone, net", Earth.tons(stone.number(), density.number()), Unit.TON, "S × w",
-                "volume times weight", stone, density);
+        Listed density = Listed.of(
+                "w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD, Sources.of(book));
+        return Worked.of(
+                "T",
+                "drain stone, net",
+                Earth.tons(stone.number(), density.number()),
+                Unit.TON,
+                "S × w",
+                "volume times weight",
+                stone,
+                density);
     }
 
     private Worked length(Measure measure) {

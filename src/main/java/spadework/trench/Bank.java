@@ -38,7 +38,8 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
         Length reach = reach(wall, run);
         Optional<SiteLimit> inTheWay = site.limits().stream()
                 .filter(limit -> limit.wall().equals(wall.label()))
-                .filter(limit -> room(limit).map(room -> reach.compareTo(room) > 0).orElse(false))
+                .filter(limit ->
+                        room(limit).map(room -> reach.compareTo(room) > 0).orElse(false))
                 .min(Comparator.comparing(limit -> room(limit).orElseThrow()));
         if (inTheWay.isPresent()) {
             boolean deep = wall.deepestTrench().compareTo(PROTECTED_FROM) >= 0;

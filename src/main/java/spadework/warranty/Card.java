@@ -62,7 +62,8 @@ public record Card(Warranty warranty, List<CardRow> rows) {
     private static List<CoveredPart> ending(Warranty warranty, Season season, int year) {
         LocalDate next = season == Season.SPRING ? Season.FALL.firstDay(year) : Season.SPRING.firstDay(year + 1);
         return warranty.parts().stream()
-                .filter(part -> !part.lastDay().isBefore(season.firstDay(year)) && part.lastDay().isBefore(next))
+                .filter(part -> !part.lastDay().isBefore(season.firstDay(year))
+                        && part.lastDay().isBefore(next))
                 .toList();
     }
 

@@ -54,7 +54,10 @@ public record Claim(String number, List<ClaimStep> steps) {
 
     /** The day on which it was first decided whether it is covered. */
     public Optional<LocalDate> decided() {
-        return steps.stream().filter(step -> step.covered().isPresent()).map(ClaimStep::on).findFirst();
+        return steps.stream()
+                .filter(step -> step.covered().isPresent())
+                .map(ClaimStep::on)
+                .findFirst();
     }
 
     public State state() {

@@ -23,18 +23,28 @@ public final class ClaimRules {
         if (with.opened().isAfter(step.on())) {
             faults.add(fault("--on", step.on() + ", before the claim was made", with.opened() + " or later"));
         }
-        step.inspected().filter(day -> day.isAfter(step.on())).ifPresent(day -> faults.add(
-                fault("--inspected", day + ", after the day of this entry", step.on() + " or earlier")));
-        step.closed().filter(day -> day.isBefore(with.opened())).ifPresent(day -> faults.add(
-                fault("--closed", day + ", before the claim was made", with.opened() + " or later")));
+        step.inspected()
+                .filter(day -> day.isAfter(step.on()))
+                .ifPresent(day -> faults.add(
+                        fault("--inspected", day + ", after the day of this entry", step.on() + " or earlier")));
+        step.closed()
+                .filter(day -> day.isBefore(with.opened()))
+                .ifPresent(day -> faults.add(
+                        fault("--closed", day + ", before the claim was made", with.opened() + " or later")));
         if (step.closed().isPresent() && with.decided().isEmpty()) {
-            faults.add(new Fault(Place.ofFile("--closed"), "a claim that nobody decided", "closing a decided claim",
+            faults.add(new Fault(
+                    Place.ofFile("--closed"),
+                    "a claim that nobody decided",
+                    "closing a decided claim",
                     "say --covered yes or --covered no with it"));
         }
-        step.cost().filter(cost -> cost.isNegative()).ifPresent(cost -> faults.add(
-                fault("--cost", cost.text(), "$0.00 or more")));
+        step.cost()
+                .filter(cost -> cost.isNegative())
+                .ifPresent(cost -> faults.add(fault("--cost", cost.text(), "$0.00 or more")));
         if (!with.last(ClaimStep::covered).orElse(true)
-                && with.last(ClaimStep::clause).flatMap(text -> clause(warranty, text)).isEmpty()) {
+                && with.last(ClaimStep::clause)
+                        .flatMap(text -> clause(warranty, text))
+                        .isEmpty()) {
             faults.add(new Fault(
                     Place.ofFile("--clause"),
                     with.last(ClaimStep::clause).map(text -> "\"" + text + "\"").orElse("no clause"),
@@ -47,7 +57,10 @@ public final class ClaimRules {
 
     /** The step with its clause in the certificate's own words. */
     public static ClaimStep inItsWords(Warranty warranty, ClaimStep step) {
-        return step.clause().flatMap(text -> clause(warranty, text)).map(step::withClause).orElse(step);
+        return step.clause()
+                .flatMap(text -> clause(warranty, text))
+                .map(step::withClause)
+                .orElse(step);
     }
 
     /** What has to be known about a claim as it stands. */
@@ -55,18 +68,38 @@ public final class ClaimRules {
         List<Finding> findings = new ArrayList<>();
         String terms = "certificate " + warranty.number();
         LocalDate reply = replyDay(claim.opened(), warranty.replyDays());
-        claim.decided().filter(day -> day.isAfter(reply)).ifPresent(day -> findings.add(new Finding(
-                "claim-late", Severity.MUST, claim.number(),
-                Map.of("decided", day.toString(), "by", reply.toString(),
-                        "days", String.valueOf(warranty.replyDays())), terms)));
-        claim.last(ClaimStep::wall).filter(label -> !isCovered(warranty, label)).ifPresent(label -> findings.add(
-                new Finding("claim-elsewhere", Severity.ADVISE, claim.number(), Map.of("label", label), terms)));
+        claim.decided()
+                .filter(day -> day.isAfter(reply))
+                .ifPresent(day -> findings.add(new Finding(
+                        "claim-late",
+                        Severity.MUST,
+                        claim.number(),
+                        Map.of(
+                                "decided",
+                                day.toString(),
+                                "by",
+                                reply.toString(),
+                                "days",
+                                String.valueOf(warranty.replyDays())),
+                        terms)));
+        claim.last(ClaimStep::wall)
+                .filter(label -> !isCovered(warranty, label))
+                .ifPresent(label -> findings.add(new Finding(
+                        "claim-elsewhere", Severity.ADVISE, claim.number(), Map.of("label", label), terms)));
         if (warranty.inForce(claim.opened()).isEmpty()) {
             findings.add(new Finding(
-                    "claim-out-of-term", Severity.ADVISE, claim.number(),
-                    Map.of("on", claim.opened().toString(), "last", warranty.lastDay().toString()), terms));
+                    "claim-out-of-term",
+                    Severity.ADVISE,
+                    claim.number(),
+                    Map.of(
+                            "on",
+                            claim.opened().toString(),
+                            "last",
+                            warranty.lastDay().toString()),
+                    terms));
         }
-        if (claim.state() == Claim.State.NOT_COVERED && claim.last(ClaimStep::inspected).isEmpty()) {
+        if (claim.state() == Claim.State.NOT_COVERED
+                && claim.last(ClaimStep::inspected).isEmpty()) {
             findings.add(new Finding("claim-unseen", Severity.MUST, claim.number(), Map.of(), terms));
         }
         return findings;
@@ -93,7 +126,9 @@ public final class ClaimRules {
     }
 
     private static Optional<String> clause(Warranty warranty, String text) {
-        return clauses(warranty).filter(clause -> plain(clause).equals(plain(text))).findFirst();
+        return clauses(warranty)
+                .filter(clause -> plain(clause).equals(plain(text)))
+                .findFirst();
     }
 
     private static Stream<String> clauses(Warranty warranty) {
@@ -101,7 +136,10 @@ public final class ClaimRules {
     }
 
     private static String plain(String text) {
-        return text.strip().toLowerCase(java.util.Locale.ROOT).replaceAll("\\s+", " ").replaceAll("\\.$", "");
+        return text.strip()
+                .toLowerCase(java.util.Locale.ROOT)
+                .replaceAll("\\s+", " ")
+                .replaceAll("\\.$", "");
     }
 
     private static Fault fault(String flag, String found, String allowed) {

@@ -68,13 +68,11 @@ public record ClaimStep(
 
     /** The same, made on a certificate. */
     public ClaimStep on(String number) {
-        return new ClaimStep(
-                on, Optional.of(number), seen, wall, inspected, covered, clause, remedy, cost, closed);
+        return new ClaimStep(on, Optional.of(number), seen, wall, inspected, covered, clause, remedy, cost, closed);
     }
 
     /** The same with another wording of the clause. */
     ClaimStep withClause(String words) {
-        return new ClaimStep(
-                on, certificate, seen, wall, inspected, covered, Optional.of(words), remedy, cost, closed);
+        return new ClaimStep(on, certificate, seen, wall, inspected, covered, Optional.of(words), remedy, cost, closed);
     }
 }

@@ -39,14 +39,18 @@ public final class TransferRules {
                     "a day on which some part is in force",
                     "there is nothing left to pass on"));
         }
-        sold.filter(day -> day.isAfter(on)).ifPresent(day -> faults.add(new Fault(
-                Place.ofFile("--sold"), day + ", after the notice of " + on, on + " or earlier",
-                "give the day of the sale")));
-        sold.filter(day -> isLate(warranty, on, day) && waived.isEmpty()).ifPresent(day -> faults.add(new Fault(
-                Place.ofFile("--on"),
-                on + ", " + ChronoUnit.DAYS.between(day, on) + " days after the sale",
-                "at most " + warranty.transferNoticeDays() + " days after it",
-                "the certificate does not bind you to it; to pass it on all the same, say why with --waive")));
+        sold.filter(day -> day.isAfter(on))
+                .ifPresent(day -> faults.add(new Fault(
+                        Place.ofFile("--sold"),
+                        day + ", after the notice of " + on,
+                        on + " or earlier",
+                        "give the day of the sale")));
+        sold.filter(day -> isLate(warranty, on, day) && waived.isEmpty())
+                .ifPresent(day -> faults.add(new Fault(
+                        Place.ofFile("--on"),
+                        on + ", " + ChronoUnit.DAYS.between(day, on) + " days after the sale",
+                        "at most " + warranty.transferNoticeDays() + " days after it",
+                        "the certificate does not bind you to it; to pass it on all the same, say why with --waive")));
         return faults;
     }
 

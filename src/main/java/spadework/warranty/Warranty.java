@@ -59,12 +59,18 @@ public record Warranty(
 
     /** The first day of the part that begins first. */
     public LocalDate firstDay() {
-        return parts.stream().map(CoveredPart::firstDay).min(Comparator.naturalOrder()).orElseThrow();
+        return parts.stream()
+                .map(CoveredPart::firstDay)
+                .min(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /** The last day of the part that lasts longest. */
     public LocalDate lastDay() {
-        return parts.stream().map(CoveredPart::lastDay).max(Comparator.naturalOrder()).orElseThrow();
+        return parts.stream()
+                .map(CoveredPart::lastDay)
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
     }
 
     /**
@@ -77,7 +83,19 @@ public record Warranty(
             throw new IllegalStateException(number + " may not pass to a later owner");
         }
         return new Warranty(
-                newNumber, Optional.of(first()), job, newOwners, address, walls, runs, parts, replyDays,
-                transfers - 1, transferNoticeDays, notCovered, duties, contractor);
+                newNumber,
+                Optional.of(first()),
+                job,
+                newOwners,
+                address,
+                walls,
+                runs,
+                parts,
+                replyDays,
+                transfers - 1,
+                transferNoticeDays,
+                notCovered,
+                duties,
+                contractor);
     }
 }

@@ -40,11 +40,19 @@ record Course(
         if (first().invert().isEmpty() || last().invert().isEmpty() || !(length.number() > 0)) {
             return Optional.empty();
         }
-        Given start = invert("I0", "invert where water comes in", first().invert().get(), startAt);
+        Given start =
+                invert("I0", "invert where water comes in", first().invert().get(), startAt);
         Given end = invert("I1", "invert where water leaves", last().invert().get(), endAt);
         Worked drop = Worked.of("F", "fall", start.number() - end.number(), Unit.FOOT, "I0 − I1", "levels", start, end);
-        Worked slope = Worked.of("S", "slope", drop.number() / length.number(), Unit.FOOT_PER_FOOT,
-                "F ÷ " + length.symbol(), "fall over length", drop, length);
+        Worked slope = Worked.of(
+                "S",
+                "slope",
+                drop.number() / length.number(),
+                Unit.FOOT_PER_FOOT,
+                "F ÷ " + length.symbol(),
+                "fall over length",
+                drop,
+                length);
         return Optional.of(new Fall(start, end, drop, slope));
     }
 
@@ -53,15 +61,28 @@ record Course(
         if (station.invert().isEmpty() || station.ground().isEmpty()) {
             return Optional.empty();
         }
-        Given ground = Given.of("G", "level of the ground", station.ground().get().feet(), Unit.FOOT,
+        Given ground = Given.of(
+                "G",
+                "level of the ground",
+                station.ground().get().feet(),
+                Unit.FOOT,
                 "grade of run " + run + ", along the walls by their depths");
         Given invert = invert("I", "invert", station.invert().get(), "inverts of run " + run);
         Listed inside = Bore.inside(pipe);
         Listed outside =
                 Listed.of("OD", "outside diameter of the pipe", pipe.outside().feet(), Unit.FOOT, pipe.standard());
         double value = ground.number() - invert.number() - (inside.number() + outside.number()) / 2;
-        return Optional.of(Worked.of("c", "cover over the pipe", value, Unit.FOOT, "G − I − (D + OD) ÷ 2",
-                "levels; the pipe's wall is (OD − D) ÷ 2", ground, invert, inside, outside));
+        return Optional.of(Worked.of(
+                "c",
+                "cover over the pipe",
+                value,
+                Unit.FOOT,
+                "G − I − (D + OD) ÷ 2",
+                "levels; the pipe's wall is (OD − D) ÷ 2",
+                ground,
+                invert,
+                inside,
+                outside));
     }
 
     private static Given invert(String symbol, String name, Length level, String pointer) {

@@ -17,9 +17,15 @@ public final class Darcy {
      * @param unit that the flow comes out in
      */
     public static Worked flow(Working conductivity, Working gradient, Working area, Unit unit) {
-        return Worked.of("q", "flow through the soil",
-                conductivity.number() * gradient.number() * area.number(), unit,
-                conductivity.symbol() + " × " + gradient.symbol() + " × " + area.symbol(), "Darcy (H-33)", conductivity,
-                gradient, area);
+        return Worked.of(
+                "q",
+                "flow through the soil",
+                conductivity.number() * gradient.number() * area.number(),
+                unit,
+                conductivity.symbol() + " × " + gradient.symbol() + " × " + area.symbol(),
+                "Darcy (H-33)",
+                conductivity,
+                gradient,
+                area);
     }
 }

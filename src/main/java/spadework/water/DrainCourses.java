@@ -24,21 +24,43 @@ final class DrainCourses {
         String start = at + "/startInvert";
         String end = at + "/endInvert";
         if (drain.teeAt() == TeeAt.END) {
-            return List.of(course(drain, pipe, drain.label(), whole, fromStart, drain.startInvert(), drain.endInvert(),
-                    start, end));
+            return List.of(course(
+                    drain, pipe, drain.label(), whole, fromStart, drain.startInvert(), drain.endInvert(), start, end));
         }
         if (drain.teeAt() == TeeAt.START) {
-            return List.of(course(drain, pipe, drain.label(), whole, fromEnd, drain.endInvert(), drain.startInvert(),
-                    end, start));
+            return List.of(course(
+                    drain, pipe, drain.label(), whole, fromEnd, drain.endInvert(), drain.startInvert(), end, start));
         }
-        Worked half = Worked.of("Lh", "one side of the drain", whole.number() / 2, Unit.FOOT, "Lp ÷ 2",
-                "the tee stands in the middle", whole);
+        Worked half = Worked.of(
+                "Lh",
+                "one side of the drain",
+                whole.number() / 2,
+                Unit.FOOT,
+                "Lp ÷ 2",
+                "the tee stands in the middle",
+                whole);
         String tee = at + "/teeInvert";
         return List.of(
-                course(drain, pipe, drain.label() + "/1", half, Profile.upTo(fromStart, half.number()),
-                        drain.startInvert(), drain.teeInvert(), start, tee),
-                course(drain, pipe, drain.label() + "/2", half, Profile.upTo(fromEnd, half.number()),
-                        drain.endInvert(), drain.teeInvert(), end, tee));
+                course(
+                        drain,
+                        pipe,
+                        drain.label() + "/1",
+                        half,
+                        Profile.upTo(fromStart, half.number()),
+                        drain.startInvert(),
+                        drain.teeInvert(),
+                        start,
+                        tee),
+                course(
+                        drain,
+                        pipe,
+                        drain.label() + "/2",
+                        half,
+                        Profile.upTo(fromEnd, half.number()),
+                        drain.endInvert(),
+                        drain.teeInvert(),
+                        end,
+                        tee));
     }
 
     private static Course course(
@@ -57,7 +79,17 @@ final class DrainCourses {
             stations = Profile.withJoint(stations, length.number() * i / cleanouts, Joint.CLEANOUT);
         }
         stations = Profile.withJoint(stations, length.number(), Joint.TEE);
-        return new Course(label, drain.label(), ReachKind.DRAIN, drain.into(), pipe, length, 0, stations, startAt,
-                endAt, LeastSlope.drain());
+        return new Course(
+                label,
+                drain.label(),
+                ReachKind.DRAIN,
+                drain.into(),
+                pipe,
+                length,
+                0,
+                stations,
+                startAt,
+                endAt,
+                LeastSlope.drain());
     }
 }

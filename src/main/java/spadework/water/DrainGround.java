@@ -26,7 +26,8 @@ final class DrainGround {
         Optional<Double> end = drain.endGrade().map(grade -> grade.feet() - out);
         this.topAtStart = start.or(() -> end);
         this.topAtEnd = end.or(() -> start);
-        this.wallFeet = legs.stream().mapToDouble(leg -> leg.wall().length().feet()).sum();
+        this.wallFeet =
+                legs.stream().mapToDouble(leg -> leg.wall().length().feet()).sum();
     }
 
     /**
@@ -37,7 +38,9 @@ final class DrainGround {
         List<Leg> legs = Leg.of(job, drain);
         DrainGround ground = new DrainGround(legs, drain);
         double total = DrainLength.of(job, drain).number();
-        double passed = legs.stream().mapToDouble(leg -> leg.wall().length().feet() + gain(job, leg)).sum();
+        double passed = legs.stream()
+                .mapToDouble(leg -> leg.wall().length().feet() + gain(job, leg))
+                .sum();
         double pipe = (total - passed) / 2;
         double walls = 0;
         List<Station> stations = new ArrayList<>();
@@ -60,8 +63,8 @@ final class DrainGround {
 
     private Station station(double pipe, double walls, Length depth, List<Joint> joints) {
         double share = wallFeet > 0 ? walls / wallFeet : 0;
-        Optional<Length> level = topAtStart.map(start ->
-                Length.ofFeet(start + (topAtEnd.orElse(start) - start) * share + depth.feet()));
+        Optional<Length> level =
+                topAtStart.map(start -> Length.ofFeet(start + (topAtEnd.orElse(start) - start) * share + depth.feet()));
         return new Station(Length.ofFeet(pipe), Optional.empty(), level, joints);
     }
 }

@@ -27,8 +27,8 @@ public final class DrainLength {
         for (String label : drain.along()) {
             Wall wall = job.getWall(label);
             String symbol = "L" + (inputs.size() + 1);
-            inputs.add(Given.of(symbol, "length of wall " + label, wall.length().feet(), Unit.FOOT,
-                    at(job, wall) + "/length"));
+            inputs.add(Given.of(
+                    symbol, "length of wall " + label, wall.length().feet(), Unit.FOOT, at(job, wall) + "/length"));
             formula.append(formula.isEmpty() ? "" : " + ").append(symbol);
             sum += wall.length().feet();
         }
@@ -39,8 +39,14 @@ public final class DrainLength {
             formula.append(adds ? " + " : " − ").append(offset.symbol());
             sum += adds ? offset.number() : -offset.number();
         }
-        return Worked.of("Lp", "perforated pipe", sum, Unit.FOOT, formula.toString(),
-                "centre line of the pipe", inputs.toArray(Working[]::new));
+        return Worked.of(
+                "Lp",
+                "perforated pipe",
+                sum,
+                Unit.FOOT,
+                formula.toString(),
+                "centre line of the pipe",
+                inputs.toArray(Working[]::new));
     }
 
     /** The corners between two of the drain's walls. */
@@ -61,11 +67,17 @@ public final class DrainLength {
     private static Worked offset(String symbol, Job job, Corner corner) {
         Wall a = job.getWall(corner.first().wall());
         Wall b = job.getWall(corner.second().wall());
-        return Worked.of(symbol,
+        return Worked.of(
+                symbol,
                 "corner " + a.label() + " to " + b.label(),
                 offset(a) + offset(b),
-                Unit.FOOT, "p1 + B1 ÷ 2 + p2 + B2 ÷ 2", "offset of the pipe's centre line from both faces",
-                projection(job, a, "p1"), width(job, a, "B1"), projection(job, b, "p2"), width(job, b, "B2"));
+                Unit.FOOT,
+                "p1 + B1 ÷ 2 + p2 + B2 ÷ 2",
+                "offset of the pipe's centre line from both faces",
+                projection(job, a, "p1"),
+                width(job, a, "B1"),
+                projection(job, b, "p2"),
+                width(job, b, "B2"));
     }
 
     private static double offset(Wall wall) {
@@ -73,12 +85,20 @@ public final class DrainLength {
     }
 
     private static Given projection(Job job, Wall wall, String symbol) {
-        return Given.of(symbol, "projection of the footing", wall.footing().projection().feet(), Unit.FOOT,
+        return Given.of(
+                symbol,
+                "projection of the footing",
+                wall.footing().projection().feet(),
+                Unit.FOOT,
                 at(job, wall) + "/footing/projection");
     }
 
     private static Given width(Job job, Wall wall, String symbol) {
-        return Given.of(symbol, "width of the trench's bottom", wall.digging().bottomWidth().feet(), Unit.FOOT,
+        return Given.of(
+                symbol,
+                "width of the trench's bottom",
+                wall.digging().bottomWidth().feet(),
+                Unit.FOOT,
                 at(job, wall) + "/digging/bottomWidth");
     }
 

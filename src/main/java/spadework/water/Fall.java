@@ -1,7 +1,7 @@
 package spadework.water;
 
-import spadework.working.Working;
 import spadework.working.Worked;
+import spadework.working.Working;
 
 /**
  * How a reach falls.

@@ -27,15 +27,26 @@ public record FootingBottom(Optional<Worked> start, Optional<Worked> end) {
                 drain.endGrade().map(grade -> bottom(job, last.wall(), grade, last.depthOut(), drain, "endGrade")));
     }
 
-    private static Worked bottom(
-            Job job, Wall wall, Length grade, Length depth, FootingDrain drain, String key) {
+    private static Worked bottom(Job job, Wall wall, Length grade, Length depth, FootingDrain drain, String key) {
         String at = "/walls/" + job.walls().indexOf(wall);
-        Given g = Given.of("G", "level of the ground", grade.feet(), Unit.FOOT,
+        Given g = Given.of(
+                "G",
+                "level of the ground",
+                grade.feet(),
+                Unit.FOOT,
                 "/water/drains/" + job.water().drains().indexOf(drain) + "/" + key);
         Given dt = Given.of("dt", "depth to the footing's top", depth.feet(), Unit.FOOT, at + "/depth");
         double thickness = wall.footing().thickness().feet();
         Given tf = Given.of("tf", "thickness of the footing", thickness, Unit.FOOT, at + "/footing/thickness");
-        return Worked.of("Fb", "level of the footing's bottom at wall " + wall.label(),
-                grade.feet() - depth.feet() - thickness, Unit.FOOT, "G − dt − tf", "levels", g, dt, tf);
+        return Worked.of(
+                "Fb",
+                "level of the footing's bottom at wall " + wall.label(),
+                grade.feet() - depth.feet() - thickness,
+                Unit.FOOT,
+                "G − dt − tf",
+                "levels",
+                g,
+                dt,
+                tf);
     }
 }

@@ -25,7 +25,8 @@ final class Inflows {
         List<Downspout> spouts = job.water().downspouts().stream()
                 .filter(spout -> spout.into().equals(course.run()))
                 .toList();
-        Optional<Catchment> catchment = job.site().catchment().filter(c -> c.into().equals(course.run()));
+        Optional<Catchment> catchment =
+                job.site().catchment().filter(c -> c.into().equals(course.run()));
         boolean discharge = course.kind() == ReachKind.SUMP_DISCHARGE;
         boolean rains = !discharge && (!spouts.isEmpty() || catchment.isPresent());
         if (rains && job.site().rain().isEmpty()) {
@@ -43,20 +44,32 @@ final class Inflows {
     }
 
     private Worked roof(Downspout spout) {
-        Given area = Given.of("A", "roof that drains to " + spout.label(), spout.roof().squareFeet(), Unit.SQUARE_FOOT,
+        Given area = Given.of(
+                "A",
+                "roof that drains to " + spout.label(),
+                spout.roof().squareFeet(),
+                Unit.SQUARE_FOOT,
                 "/water/downspouts/" + job.water().downspouts().indexOf(spout) + "/roof");
         return Roof.flow(area, rain());
     }
 
     private Worked runoff(Catchment catchment) {
-        Given area = Given.of("A", "ground that drains there", catchment.area().squareFeet(), Unit.SQUARE_FOOT,
+        Given area = Given.of(
+                "A",
+                "ground that drains there",
+                catchment.area().squareFeet(),
+                Unit.SQUARE_FOOT,
                 "/site/catchment/area");
         Given c = new Given("C", "share that runs off", catchment.runoff(), Unit.NONE, "/site/catchment/runoff");
         return Flow.gpm("Qg", "runoff", Rational.flow(c, rain(), Rational.acres(area)));
     }
 
     private Given rain() {
-        return Given.of("i", "rain", job.site().rain().orElseThrow().intensity().inchesPerHour(), Unit.INCH_PER_HOUR,
+        return Given.of(
+                "i",
+                "rain",
+                job.site().rain().orElseThrow().intensity().inchesPerHour(),
+                Unit.INCH_PER_HOUR,
                 "/site/rain/intensity");
     }
 
@@ -74,7 +87,13 @@ final class Inflows {
     }
 
     private static Worked half(Worked whole) {
-        return Worked.of("Qh", "seepage on one side of the tee", whole.number() / 2, Unit.GALLON_PER_MINUTE, "Qs ÷ 2",
-                "the tee stands in the middle", whole);
+        return Worked.of(
+                "Qh",
+                "seepage on one side of the tee",
+                whole.number() / 2,
+                Unit.GALLON_PER_MINUTE,
+                "Qs ÷ 2",
+                "the tee stands in the middle",
+                whole);
     }
 }

@@ -33,7 +33,11 @@ public final class LeastSlope {
 
     /** For a footing drain. */
     public static Listed drain() {
-        return Listed.of("Sm", "least slope of a footing drain", DRAIN_FLOOR, Unit.FOOT_PER_FOOT,
+        return Listed.of(
+                "Sm",
+                "least slope of a footing drain",
+                DRAIN_FLOOR,
+                Unit.FOOT_PER_FOOT,
                 "common practice, no source; published floor 0.15 %, UFC 3-270-04 section 12.6 (H-09)");
     }
 }

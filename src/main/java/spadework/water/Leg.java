@@ -46,7 +46,9 @@ record Leg(Wall wall, boolean backward, Optional<Corner> corner) {
     }
 
     private static boolean atEnd(Corner corner, String wall) {
-        return corner.first().wall().equals(wall) ? corner.first().atEnd() : corner.second().atEnd();
+        return corner.first().wall().equals(wall)
+                ? corner.first().atEnd()
+                : corner.second().atEnd();
     }
 
     /** Depth to the footing's top where the drain comes to the wall. */

@@ -36,7 +36,14 @@ final class Loading {
 
     private static Worked share(Range inflow, FullPipe full) {
         Worked in = inflow.high().as("Qin");
-        return Worked.of("u", "share of the capacity used", in.number() / full.gpm().number() * 100, Unit.PERCENT,
-                "Qin ÷ Q × 100", "high end of the inflow over the full pipe", in, full.gpm());
+        return Worked.of(
+                "u",
+                "share of the capacity used",
+                in.number() / full.gpm().number() * 100,
+                Unit.PERCENT,
+                "Qin ÷ Q × 100",
+                "high end of the inflow over the full pipe",
+                in,
+                full.gpm());
     }
 }

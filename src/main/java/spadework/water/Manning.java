@@ -28,13 +28,32 @@ public final class Manning {
      */
     public static FullPipe full(Working inside, Working slope, Working roughness) {
         double d = inside.number();
-        Worked area = Worked.of("A", "area of the pipe", Math.PI * d * d / 4, Unit.SQUARE_FOOT,
-                "π × " + inside.symbol() + "^2 ÷ 4", "area of a circle", inside);
-        Worked radius = Worked.of("R", "hydraulic radius, full", d / 4, Unit.FOOT, inside.symbol() + " ÷ 4",
-                "area over wetted perimeter of a circle", inside);
+        Worked area = Worked.of(
+                "A",
+                "area of the pipe",
+                Math.PI * d * d / 4,
+                Unit.SQUARE_FOOT,
+                "π × " + inside.symbol() + "^2 ÷ 4",
+                "area of a circle",
+                inside);
+        Worked radius = Worked.of(
+                "R",
+                "hydraulic radius, full",
+                d / 4,
+                Unit.FOOT,
+                inside.symbol() + " ÷ 4",
+                "area over wetted perimeter of a circle",
+                inside);
         Worked velocity = velocity(FACTOR, roughness, radius, slope);
-        Worked cfs = Worked.of("Qc", "flow, full", velocity.number() * area.number(), Unit.CUBIC_FOOT_PER_SECOND,
-                "V × A", "velocity times area", velocity, area);
+        Worked cfs = Worked.of(
+                "Qc",
+                "flow, full",
+                velocity.number() * area.number(),
+                Unit.CUBIC_FOOT_PER_SECOND,
+                "V × A",
+                "velocity times area",
+                velocity,
+                area);
         return new FullPipe(velocity, cfs, Flow.gpm("Q", "flow, full", cfs));
     }
 
@@ -59,19 +78,37 @@ public final class Manning {
                 3.0 / 8);
         String formula = "(" + cfs.symbol() + " × " + roughness.symbol() + " × 4^(5 ÷ 3) ÷ (k × π × " + slope.symbol()
                 + "^(1 ÷ 2)))^(3 ÷ 8)";
-        return Worked.of("D", "inside diameter that just carries it", d, Unit.FOOT, formula, SOURCE, cfs, roughness,
-                FACTOR, slope);
+        return Worked.of(
+                "D",
+                "inside diameter that just carries it",
+                d,
+                Unit.FOOT,
+                formula,
+                SOURCE,
+                cfs,
+                roughness,
+                FACTOR,
+                slope);
     }
 
     /** Slope in feet per foot at which a full pipe just carries a flow in cfs. */
     public static Worked slope(Working cfs, Working inside, Working roughness) {
         double d = inside.number();
-        double s = Math.pow(
-                cfs.number() * roughness.number() / (K * Math.PI * d * d / 4 * Math.pow(d / 4, 2.0 / 3)), 2);
+        double s =
+                Math.pow(cfs.number() * roughness.number() / (K * Math.PI * d * d / 4 * Math.pow(d / 4, 2.0 / 3)), 2);
         String of = inside.symbol();
         String formula = "(" + cfs.symbol() + " × " + roughness.symbol() + " ÷ (k × π × " + of + "^2 ÷ 4 × (" + of
                 + " ÷ 4)^(2 ÷ 3)))^2";
-        return Worked.of("S", "slope that just carries it", s, Unit.FOOT_PER_FOOT, formula, SOURCE, cfs, roughness,
-                FACTOR, inside);
+        return Worked.of(
+                "S",
+                "slope that just carries it",
+                s,
+                Unit.FOOT_PER_FOOT,
+                formula,
+                SOURCE,
+                cfs,
+                roughness,
+                FACTOR,
+                inside);
     }
 }

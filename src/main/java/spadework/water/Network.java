@@ -29,9 +29,11 @@ public record Network(List<Reach> reaches) {
         job.water().drains().forEach(drain -> courses.addAll(DrainCourses.of(job, book, drain)));
         job.water().mains().forEach(main -> courses.add(SolidCourses.main(job, book, main)));
         job.water().roofLines().forEach(line -> courses.add(SolidCourses.roofLine(job, book, line)));
-        job.water().outlets().forEach(outlet -> outlet.discharge()
-                .filter(length -> length.isPositive() && outlet.kind() == OutletKind.SUMP)
-                .ifPresent(length -> courses.add(SolidCourses.discharge(job, book, outlet, length))));
+        job.water()
+                .outlets()
+                .forEach(outlet -> outlet.discharge()
+                        .filter(length -> length.isPositive() && outlet.kind() == OutletKind.SUMP)
+                        .ifPresent(length -> courses.add(SolidCourses.discharge(job, book, outlet, length))));
         return courses;
     }
 
@@ -49,8 +51,12 @@ public record Network(List<Reach> reaches) {
     public Optional<Range> arriving(String label) {
         List<Reach> above = into(label);
         return above.stream().allMatch(reach -> reach.inflow().isPresent())
-                ? Optional.of(Range.sum("Q", "arrives at " + label,
-                        above.stream().map(reach -> reach.inflow().orElseThrow()).toList()))
+                ? Optional.of(Range.sum(
+                        "Q",
+                        "arrives at " + label,
+                        above.stream()
+                                .map(reach -> reach.inflow().orElseThrow())
+                                .toList()))
                 : Optional.empty();
     }
 }

@@ -48,7 +48,9 @@ public record OutletChoice(List<Considered> considered) {
     }
 
     public static OutletChoice of(Job job, PriceBook book, Network network) {
-        List<Reach> drains = network.reaches().stream().filter(r -> r.kind() == ReachKind.DRAIN).toList();
+        List<Reach> drains = network.reaches().stream()
+                .filter(r -> r.kind() == ReachKind.DRAIN)
+                .toList();
         if (drains.isEmpty() || drains.stream().anyMatch(reach -> reach.fall().isEmpty())) {
             return new OutletChoice(List.of());
         }
@@ -66,10 +68,26 @@ public record OutletChoice(List<Considered> considered) {
         String at = "/water/candidates/" + job.water().candidates().indexOf(candidate);
         Given level = Given.of("E", "level of the place", candidate.level().feet(), Unit.FOOT, at + "/level");
         Given distance = Given.of("L", "pipe to the place", candidate.distance().feet(), Unit.FOOT, at + "/distance");
-        return new Considered(candidate,
-                Worked.of("Fa", "fall there is", low.number() - (level.number() + MARGIN.number()), Unit.FOOT,
-                        low.symbol() + " − (E + m)", "levels", low, level, MARGIN),
-                Worked.of("Fn", "fall it needs", distance.number() * slope.number(), Unit.FOOT, "L × Sm",
-                        "distance times least slope", distance, slope));
+        return new Considered(
+                candidate,
+                Worked.of(
+                        "Fa",
+                        "fall there is",
+                        low.number() - (level.number() + MARGIN.number()),
+                        Unit.FOOT,
+                        low.symbol() + " − (E + m)",
+                        "levels",
+                        low,
+                        level,
+                        MARGIN),
+                Worked.of(
+                        "Fn",
+                        "fall it needs",
+                        distance.number() * slope.number(),
+                        Unit.FOOT,
+                        "L × Sm",
+                        "distance times least slope",
+                        distance,
+                        slope));
     }
 }

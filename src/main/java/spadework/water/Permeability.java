@@ -26,8 +26,10 @@ public record Permeability(double low, double high, String source) {
 
     private static Map<Texture, Permeability> table() {
         Map<Texture, Permeability> table = new EnumMap<>(Texture.class);
-        table.put(Texture.GRAVEL, new Permeability(26.779 * CM, 140,
-                "from sand, " + ROSETTA + ", to clean gravel 0.1 cm/s (from memory)"));
+        table.put(
+                Texture.GRAVEL,
+                new Permeability(
+                        26.779 * CM, 140, "from sand, " + ROSETTA + ", to clean gravel 0.1 cm/s (from memory)"));
         table.put(Texture.SAND, both(4.26, 26.779));
         table.put(Texture.LOAMY_SAND, both(3.81, 4.383));
         table.put(Texture.SANDY_LOAM, all(0.90, 1.595, 1.98));
@@ -35,8 +37,8 @@ public record Permeability(double low, double high, String source) {
         table.put(Texture.SILT_LOAM, both(0.63, 0.760));
         table.put(Texture.SANDY_CLAY_LOAM, new Permeability(0.14, 0.44, RAWLS + "; " + GREEN_AMPT));
         table.put(Texture.CLAY_LOAM, both(0.17, 0.341));
-        table.put(Texture.SILTY_CLAY_LOAM, new Permeability(0.06, 0.22,
-                "from silty clay, " + RAWLS + "; " + GREEN_AMPT));
+        table.put(
+                Texture.SILTY_CLAY_LOAM, new Permeability(0.06, 0.22, "from silty clay, " + RAWLS + "; " + GREEN_AMPT));
         table.put(Texture.SILTY_CLAY, all(0.06, 0.401, 0.15));
         table.put(Texture.CLAY, new Permeability(0.06, 0.615 * CM, "from silty clay, " + RAWLS + "; " + ROSETTA));
         Permeability any = new Permeability(0.06, 26.779 * CM, "every texture of " + RAWLS + "; " + ROSETTA);
@@ -54,7 +56,6 @@ public record Permeability(double low, double high, String source) {
 
     private static Permeability all(double rawls, double rosettaCentimetres, double greenAmpt) {
         Permeability two = both(greenAmpt, rosettaCentimetres);
-        return new Permeability(Math.min(rawls, two.low), Math.max(rawls, two.high),
-                RAWLS + "; " + two.source);
+        return new Permeability(Math.min(rawls, two.low), Math.max(rawls, two.high), RAWLS + "; " + two.source);
     }
 }

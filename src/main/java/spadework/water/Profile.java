@@ -38,8 +38,11 @@ final class Profile {
         for (Station s : stations) {
             boolean here = Math.abs(s.at().feet() - feet) < SAME_PLACE;
             if (!placed && !here && s.at().feet() > feet) {
-                with.add(new Station(Length.ofFeet(feet), between(stations, feet, Station::invert),
-                        between(stations, feet, Station::ground), List.of(joint)));
+                with.add(new Station(
+                        Length.ofFeet(feet),
+                        between(stations, feet, Station::invert),
+                        between(stations, feet, Station::ground),
+                        List.of(joint)));
                 placed = true;
             }
             List<Joint> joints = new ArrayList<>(s.joints());

@@ -37,7 +37,13 @@ public record Range(Worked low, Worked high) {
             formula.append(formula.isEmpty() ? "" : " + ").append(each.symbol());
             sum += each.number();
         }
-        return Worked.of(symbol, name, sum, Unit.GALLON_PER_MINUTE,
-                formula.isEmpty() ? "0" : formula.toString(), "what flows in adds up", inputs.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                sum,
+                Unit.GALLON_PER_MINUTE,
+                formula.isEmpty() ? "0" : formula.toString(),
+                "what flows in adds up",
+                inputs.toArray(Working[]::new));
     }
 }

@@ -31,19 +31,37 @@ final class SolidCourses {
     static Course discharge(Job job, PriceBook book, Outlet outlet, Length length) {
         String at = "/water/outlets/" + job.water().outlets().indexOf(outlet);
         Pipe pipe = Pipes.discharge(book);
-        return new Course(outlet.label(), outlet.label(), ReachKind.SUMP_DISCHARGE, "", pipe,
-                measured(length, at + "/discharge"), 0,
-                List.of(place(Length.ZERO, Optional.empty(), Optional.empty(), List.of()),
+        return new Course(
+                outlet.label(),
+                outlet.label(),
+                ReachKind.SUMP_DISCHARGE,
+                "",
+                pipe,
+                measured(length, at + "/discharge"),
+                0,
+                List.of(
+                        place(Length.ZERO, Optional.empty(), Optional.empty(), List.of()),
                         place(length, Optional.empty(), Optional.empty(), List.of(Joint.OUTLET))),
-                at, at, LeastSlope.solid(pipe));
+                at,
+                at,
+                LeastSlope.solid(pipe));
     }
 
     private static Course course(SolidRun run, ReachKind kind, Pipe pipe, String at) {
-        return new Course(run.label(), run.label(), kind, run.into(), pipe, measured(run.length(), at + "/length"),
+        return new Course(
+                run.label(),
+                run.label(),
+                kind,
+                run.into(),
+                pipe,
+                measured(run.length(), at + "/length"),
                 run.bends(),
-                List.of(place(Length.ZERO, run.startInvert(), run.startGrade(), List.of()),
+                List.of(
+                        place(Length.ZERO, run.startInvert(), run.startGrade(), List.of()),
                         place(run.length(), run.endInvert(), run.endGrade(), List.of(Joint.OUTLET))),
-                at + "/startInvert", at + "/endInvert", LeastSlope.solid(pipe));
+                at + "/startInvert",
+                at + "/endInvert",
+                LeastSlope.solid(pipe));
     }
 
     private static Station place(Length at, Optional<Length> invert, Optional<Length> ground, List<Joint> joints) {

@@ -64,49 +64,95 @@ public record SumpDesign(
         Pipe pipe = Pipes.discharge(book);
         Worked needed = pumpRate(inflow.high().as("Qi"));
         Working pump = pit.flatMap(SumpPit::pumpFlow)
-                .<Working>map(flow -> Given.of("Qp", "flow of the chosen pump", flow.gallonsPerMinute(),
-                        Unit.GALLON_PER_MINUTE, at + "/pit/pumpFlow"))
+                .<Working>map(flow -> Given.of(
+                        "Qp",
+                        "flow of the chosen pump",
+                        flow.gallonsPerMinute(),
+                        Unit.GALLON_PER_MINUTE,
+                        at + "/pit/pumpFlow"))
                 .orElse(needed);
-        Worked perInch = gallonsPerInch(basin("d", "diameter of the basin", pit.flatMap(SumpPit::diameter),
-                LEAST_DIAMETER, at + "/pit/diameter"));
-        Worked storage = storage(perInch,
-                basin("b", "depth of the basin", pit.flatMap(SumpPit::depth), LEAST_DEPTH, at + "/pit/depth"));
-        Optional<SumpHead> head = pit.flatMap(SumpPit::lift).flatMap(lift -> outlet.discharge()
-                .filter(length -> pump.number() > 0)
-                .map(length -> SumpHead.of(
-                        Given.of("hs", "lift", lift.feet(), Unit.FOOT, at + "/pit/lift"),
-                        Given.of("L", "length of the discharge pipe", length.feet(), Unit.FOOT, at + "/discharge"),
-                        pump, pipe)));
-        return new SumpDesign(outlet.label(), inflow, needed, pump, perInch, storage, wanted(pump),
-                shortestCycle(storage, inflow.high().as("Qi"), pump), head, pipe);
+        Worked perInch = gallonsPerInch(basin(
+                "d", "diameter of the basin", pit.flatMap(SumpPit::diameter), LEAST_DIAMETER, at + "/pit/diameter"));
+        Worked storage = storage(
+                perInch, basin("b", "depth of the basin", pit.flatMap(SumpPit::depth), LEAST_DEPTH, at + "/pit/depth"));
+        Optional<SumpHead> head = pit.flatMap(SumpPit::lift)
+                .flatMap(lift -> outlet.discharge()
+                        .filter(length -> pump.number() > 0)
+                        .map(length -> SumpHead.of(
+                                Given.of("hs", "lift", lift.feet(), Unit.FOOT, at + "/pit/lift"),
+                                Given.of(
+                                        "L",
+                                        "length of the discharge pipe",
+                                        length.feet(),
+                                        Unit.FOOT,
+                                        at + "/discharge"),
+                                pump,
+                                pipe)));
+        return new SumpDesign(
+                outlet.label(),
+                inflow,
+                needed,
+                pump,
+                perInch,
+                storage,
+                wanted(pump),
+                shortestCycle(storage, inflow.high().as("Qi"), pump),
+                head,
+                pipe);
     }
 
     /** What a pump has to deliver for an inflow in gpm, by the published factor 1.5. */
     public static Worked pumpRate(Working inflow) {
-        return Worked.of("Qp", "what the pump has to deliver", inflow.number() * FACTOR.number(),
-                Unit.GALLON_PER_MINUTE, inflow.symbol() + " × f", FACTOR.source(), inflow, FACTOR);
+        return Worked.of(
+                "Qp",
+                "what the pump has to deliver",
+                inflow.number() * FACTOR.number(),
+                Unit.GALLON_PER_MINUTE,
+                inflow.symbol() + " × f",
+                FACTOR.source(),
+                inflow,
+                FACTOR);
     }
 
     /** Gallons in an inch of a round basin of an inside diameter in inches (H-40). */
     public static Worked gallonsPerInch(Working diameter) {
         double d = diameter.number();
-        return Worked.of("g", "gallons in an inch of the basin", Math.PI * d * d / 4 / 231, Unit.GALLON_PER_INCH,
-                "π × " + diameter.symbol() + "^2 ÷ 4 ÷ 231", "231 cubic inches in a gallon", diameter);
+        return Worked.of(
+                "g",
+                "gallons in an inch of the basin",
+                Math.PI * d * d / 4 / 231,
+                Unit.GALLON_PER_INCH,
+                "π × " + diameter.symbol() + "^2 ÷ 4 ÷ 231",
+                "231 cubic inches in a gallon",
+                diameter);
     }
 
     /** Inflow in gpm of a pit in which the water rises so many inches a minute. */
     public static Worked inflow(Working inchesPerMinute, Working gallonsPerInch) {
-        return Worked.of("Qi", "inflow by the rise in the pit", inchesPerMinute.number() * gallonsPerInch.number(),
-                Unit.GALLON_PER_MINUTE, inchesPerMinute.symbol() + " × " + gallonsPerInch.symbol(),
-                "rise times what an inch holds", inchesPerMinute, gallonsPerInch);
+        return Worked.of(
+                "Qi",
+                "inflow by the rise in the pit",
+                inchesPerMinute.number() * gallonsPerInch.number(),
+                Unit.GALLON_PER_MINUTE,
+                inchesPerMinute.symbol() + " × " + gallonsPerInch.symbol(),
+                "rise times what an inch holds",
+                inchesPerMinute,
+                gallonsPerInch);
     }
 
     /** Gallons between start and stop at which a pump starts no oftener than the cycle, V = t × Q ÷ 4 (H-37, H-39). */
     public static Worked wanted(Working pump) {
         Listed cycle =
                 Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
-        return Worked.of("Vw", "storage for that cycle", cycle.number() * pump.number() / 4, Unit.GALLON,
-                "t × " + pump.symbol() + " ÷ 4", "UFC 3-240-04A Table 7-1 (H-37)", cycle, pump);
+        return Worked.of(
+                "Vw",
+                "storage for that cycle",
+                cycle.number() * pump.number() / 4,
+                Unit.GALLON,
+                "t × " + pump.symbol() + " ÷ 4",
+                "UFC 3-240-04A Table 7-1 (H-37)",
+                cycle,
+                pump);
     }
 
     /** Lift and friction at no flow and at half, one, one and a half and two times the pump's; empty without a head. */
@@ -116,8 +162,14 @@ public record SumpDesign(
             Working lift = known.total().inputs().get(0);
             Working length = known.equivalent().inputs().get(0);
             for (double times : new double[] {0, 0.5, 1, 1.5, 2}) {
-                Worked flow = Worked.of("Qx", "flow on the curve", pump.number() * times, Unit.GALLON_PER_MINUTE,
-                        pump.symbol() + " × " + times, "a point of the system curve", pump);
+                Worked flow = Worked.of(
+                        "Qx",
+                        "flow on the curve",
+                        pump.number() * times,
+                        Unit.GALLON_PER_MINUTE,
+                        pump.symbol() + " × " + times,
+                        "a point of the system curve",
+                        pump);
                 curve.add(SumpHead.of(lift, length, flow, pipe));
             }
         });
@@ -131,10 +183,23 @@ public record SumpDesign(
 
     /** Gallons between start and stop: half the depth of the basin in inches, times what an inch holds. */
     public static Worked storage(Worked perInch, Working depth) {
-        Worked drawdown = Worked.of("z", "inches between start and stop", depth.number() / 2, Unit.INCH,
-                depth.symbol() + " ÷ 2", "half the basin; common practice, no source", depth);
-        return Worked.of("V", "storage between start and stop", perInch.number() * drawdown.number(), Unit.GALLON,
-                "g × z", "gallons an inch times inches", perInch, drawdown);
+        Worked drawdown = Worked.of(
+                "z",
+                "inches between start and stop",
+                depth.number() / 2,
+                Unit.INCH,
+                depth.symbol() + " ÷ 2",
+                "half the basin; common practice, no source",
+                depth);
+        return Worked.of(
+                "V",
+                "storage between start and stop",
+                perInch.number() * drawdown.number(),
+                Unit.GALLON,
+                "g × z",
+                "gallons an inch times inches",
+                perInch,
+                drawdown);
     }
 
     /**
@@ -149,11 +214,25 @@ public record SumpDesign(
         if (!(high.number() > 0)) {
             return Optional.empty();
         }
-        Worked q = Worked.of("q", "inflow at which the pump starts oftenest",
-                Math.min(high.number(), pump.number() / 2), Unit.GALLON_PER_MINUTE,
-                "min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)", high, pump);
+        Worked q = Worked.of(
+                "q",
+                "inflow at which the pump starts oftenest",
+                Math.min(high.number(), pump.number() / 2),
+                Unit.GALLON_PER_MINUTE,
+                "min(Qi, " + pump.symbol() + " ÷ 2)",
+                "10-States style (H-39)",
+                high,
+                pump);
         double minutes = storage.number() / q.number() + storage.number() / (pump.number() - q.number());
-        return Optional.of(Worked.of("T", "shortest cycle", minutes, Unit.MINUTE,
-                "V ÷ q + V ÷ (" + pump.symbol() + " − q)", "10-States style (H-39)", storage, q, pump));
+        return Optional.of(Worked.of(
+                "T",
+                "shortest cycle",
+                minutes,
+                Unit.MINUTE,
+                "V ÷ q + V ÷ (" + pump.symbol() + " − q)",
+                "10-States style (H-39)",
+                storage,
+                q,
+                pump));
     }
 }

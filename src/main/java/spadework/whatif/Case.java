@@ -31,6 +31,7 @@ import spadework.takeoff.Measuring;
 public record Case(Job job, Company company, PriceBook book) {
     /** Trenches at and over 20 ft are an engineer's (29 CFR 1926.652(b)(1), App. B, T-14); none is reckoned here. */
     private static final Length DEEPEST = Length.ofFeet(19.9);
+
     private static final Length SHALLOWEST = Length.ofInches(6);
 
     /** The quote, without unit prices for the unknown. */
@@ -47,16 +48,34 @@ public record Case(Job job, Company company, PriceBook book) {
     Case in(SoilType type) {
         Site s = job.site();
         Soil soil = new Soil(s.soil().texture(), s.soil().seepage(), type);
-        return new Case(job.withSite(new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(),
-                s.insideFloor(), soil, s.rain(), s.limits(), s.locateTicket(), s.catchment())), company, book);
+        return new Case(
+                job.withSite(new Site(
+                        s.address(),
+                        s.yearBuilt(),
+                        s.space(),
+                        s.house(),
+                        s.benchmark(),
+                        s.insideFloor(),
+                        soil,
+                        s.rain(),
+                        s.limits(),
+                        s.locateTicket(),
+                        s.catchment())),
+                company,
+                book);
     }
 
     /** With every wall dug another way. */
     Case dug(Optional<Access> access, Optional<Protection> protection) {
         return each(wall -> {
             Digging d = wall.digging();
-            return digging(wall, new Digging(access.orElse(d.access()), d.handShare(), d.bottomWidth(),
-                    protection.orElse(d.protection())));
+            return digging(
+                    wall,
+                    new Digging(
+                            access.orElse(d.access()),
+                            d.handShare(),
+                            d.bottomWidth(),
+                            protection.orElse(d.protection())));
         });
     }
 
@@ -91,21 +110,42 @@ public record Case(Job job, Company company, PriceBook book) {
      * @param instead whose work it does; empty for all work
      */
     Case worked(Optional<String> instead, String crew) {
-        return items(item -> instead.isEmpty() || item.labour().map(Labour::crew).equals(instead)
-                ? item.doneBy(crew)
-                : item);
+        return items(item ->
+                instead.isEmpty() || item.labour().map(Labour::crew).equals(instead) ? item.doneBy(crew) : item);
     }
 
     private Case items(UnaryOperator<LineItem> change) {
         Map<String, LineItem> items = new HashMap<>(book.items());
         items.replaceAll((code, item) -> change.apply(item));
-        return new Case(job, company, new PriceBook(book.title(), book.dated(), items, book.assemblies(), book.earth(),
-                book.stoneTonsPerCubicYard(), book.truckCubicYards()));
+        return new Case(
+                job,
+                company,
+                new PriceBook(
+                        book.title(),
+                        book.dated(),
+                        items,
+                        book.assemblies(),
+                        book.earth(),
+                        book.stoneTonsPerCubicYard(),
+                        book.truckCubicYards()));
     }
 
     private static Wall digging(Wall w, Digging digging) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+        return new Wall(
+                w.label(),
+                w.where(),
+                w.faces(),
+                w.from(),
+                w.length(),
+                w.depthStart(),
+                w.depthEnd(),
                 w.footing(),
-                w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), digging);
+                w.kind(),
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
+                digging);
     }
 }

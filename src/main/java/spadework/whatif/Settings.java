@@ -28,8 +28,8 @@ import spadework.measure.UnreadableMeasure;
  * @param faults of what was typed; with one of them the change is not to be used
  */
 public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
-    private static final String KEYS = "margin, markup, overhead, contingency, production, crew, soil, depth, access,"
-            + " protection";
+    private static final String KEYS =
+            "margin, markup, overhead, contingency, production, crew, soil, depth, access," + " protection";
 
     public Settings {
         faults = List.copyOf(faults);
@@ -49,8 +49,11 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
                 UnaryOperator<Case> next = change(one.getKey(), one.getValue(), company);
                 all = job -> next.apply(before.apply(job));
             } catch (UnreadableMeasure unreadable) {
-                faults.add(new Fault(Place.ofFile("--with " + one.getKey()), "\"" + one.getValue() + "\"",
-                        unreadable.allowed(), unreadable.mend()));
+                faults.add(new Fault(
+                        Place.ofFile("--with " + one.getKey()),
+                        "\"" + one.getValue() + "\"",
+                        unreadable.allowed(),
+                        unreadable.mend()));
             }
         }
         return new Settings(all, faults);
@@ -97,18 +100,16 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
     }
 
     private static UnaryOperator<Case> profit(ProfitBasis basis, Percent share) {
-        return job -> job.with(r ->
-                new PriceRules(r.contingency(), r.overhead(), basis, share, r.minimum(), r.step()));
+        return job -> job.with(r -> new PriceRules(r.contingency(), r.overhead(), basis, share, r.minimum(), r.step()));
     }
 
     private static UnaryOperator<Case> overhead(Percent share) {
-        return job -> job.with(r ->
-                new PriceRules(r.contingency(), share, r.basis(), r.profit(), r.minimum(), r.step()));
+        return job ->
+                job.with(r -> new PriceRules(r.contingency(), share, r.basis(), r.profit(), r.minimum(), r.step()));
     }
 
     private static UnaryOperator<Case> contingency(Percent share) {
-        return job -> job.with(r ->
-                new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step()));
+        return job -> job.with(r -> new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step()));
     }
 
     /** {@code wall crew} for everything, or {@code dig crew:wall crew} for what the dig crew does. */
@@ -116,8 +117,11 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
         String[] crews = value.split(":", 2);
         for (String crew : crews) {
             if (!company.crews().containsKey(crew.strip())) {
-                throw new UnreadableMeasure("a crew of company.json, or two with a colon between: "
-                        + String.join(", ", new TreeSet<>(company.crews().keySet())), "write one of them");
+                throw new UnreadableMeasure(
+                        "a crew of company.json, or two with a colon between: "
+                                + String.join(
+                                        ", ", new TreeSet<>(company.crews().keySet())),
+                        "write one of them");
             }
         }
         String other = crews[crews.length - 1].strip();

@@ -36,6 +36,9 @@ public record Simulation<T extends Comparable<T>>(List<T> outcomes) {
 
     /** The share of outcomes above a value. */
     public double above(T value) {
-        return (double) outcomes.stream().filter(one -> one.compareTo(value) > 0).count() / outcomes.size();
+        return (double) outcomes.stream()
+                        .filter(one -> one.compareTo(value) > 0)
+                        .count()
+                / outcomes.size();
     }
 }

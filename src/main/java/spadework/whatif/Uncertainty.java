@@ -38,8 +38,11 @@ public record Uncertainty(Length depth, Percent production, Percent soil) {
             try {
                 read = read.with(one.getKey(), one.getValue());
             } catch (UnreadableMeasure unreadable) {
-                faults.add(new Fault(Place.ofFile("--range " + one.getKey()), "\"" + one.getValue() + "\"",
-                        unreadable.allowed(), unreadable.mend()));
+                faults.add(new Fault(
+                        Place.ofFile("--range " + one.getKey()),
+                        "\"" + one.getValue() + "\"",
+                        unreadable.allowed(),
+                        unreadable.mend()));
             }
         }
         return new Typed(read, faults);

@@ -38,8 +38,8 @@ public record Worked(
 
     /** The formula with each symbol replaced by its figure. */
     public String figures() {
-        Map<String, BigDecimal> known = inputs.stream()
-                .collect(Collectors.toMap(Working::symbol, Working::value, (first, same) -> first));
+        Map<String, BigDecimal> known =
+                inputs.stream().collect(Collectors.toMap(Working::symbol, Working::value, (first, same) -> first));
         return SYMBOL.matcher(formula)
                 .replaceAll(found -> Matcher.quoteReplacement(
                         known.containsKey(found.group()) ? figure(known.get(found.group())) : found.group()));

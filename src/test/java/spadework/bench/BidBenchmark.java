@@ -25,7 +25,9 @@ import spadework.office.Office;
 @Measurement(iterations = 5, time = 1)
 public class BidBenchmark {
     @Param({
-        "block-basement-to-swale", "poured-basement-with-sump", "crawl-space-between-houses",
+        "block-basement-to-swale",
+        "poured-basement-with-sump",
+        "crawl-space-between-houses",
         "stone-wall-engineer-first"
     })
     public String sample;

@@ -29,7 +29,8 @@ final class ColdStart {
         int turns = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 9;
         Path sample = Path.of(arguments.length > 1 ? arguments[1] : "sample-quotes/block-basement-to-swale");
         Files.createDirectories(WORK);
-        List<String> job = List.of("documents", sample.toString(), "--out", WORK.resolve("ours").toString());
+        List<String> job = List.of(
+                "documents", sample.toString(), "--out", WORK.resolve("ours").toString());
         List<String> jar = join(List.of("-jar", TARGET.resolve("spadework.jar").toString()), job);
         List<String> asShipped = join(List.of("@" + TARGET.resolve("spadework.args")), job);
         once(asShipped);
@@ -46,7 +47,8 @@ final class ColdStart {
         Map<String, List<FreshProcess>> runs = new LinkedHashMap<>();
         for (int turn = 0; turn < turns; turn++) {
             for (Map.Entry<String, List<String>> program : programs.entrySet()) {
-                runs.computeIfAbsent(program.getKey(), name -> new ArrayList<>()).add(once(program.getValue()));
+                runs.computeIfAbsent(program.getKey(), name -> new ArrayList<>())
+                        .add(once(program.getValue()));
             }
         }
         print(runs);
@@ -57,7 +59,9 @@ final class ColdStart {
         command.add("templates/fonts");
         command.add(WORK.resolve("hand-written").toString());
         try (Stream<Path> printed = Files.walk(WORK.resolve("ours"))) {
-            for (Path pdf : printed.filter(file -> file.toString().endsWith(".pdf")).sorted().toList()) {
+            for (Path pdf : printed.filter(file -> file.toString().endsWith(".pdf"))
+                    .sorted()
+                    .toList()) {
                 Path runs = WORK.resolve(pdf.getFileName().toString().replace(".pdf", ".runs"));
                 DrawnText.write(pdf, runs);
                 command.add(runs.toString());
@@ -71,8 +75,10 @@ final class ColdStart {
         Path own = HandWrittenJar.make(WORK.resolve("hand-written.jar"));
         List<String> path = new ArrayList<>(List.of(own.toString()));
         Arrays.stream(System.getProperty("java.class.path").split(File.pathSeparator))
-                .filter(entry -> Path.of(entry).getFileName().toString().matches(
-                        "(pdfbox|pdfbox-io|fontbox|commons-logging)-[0-9.]+\\.jar"))
+                .filter(entry -> Path.of(entry)
+                        .getFileName()
+                        .toString()
+                        .matches("(pdfbox|pdfbox-io|fontbox|commons-logging)-[0-9.]+\\.jar"))
                 .forEach(path::add);
         return String.join(File.pathSeparator, path);
     }
@@ -83,15 +89,22 @@ final class ColdStart {
 
     private static void print(Map<String, List<FreshProcess>> runs) {
         say("%-33s %8s %8s %8s %8s %8s", "", "median s", "min s", "max s", "cpu s", "peak MB");
-        runs.forEach((name, of) -> say("%-33s %8.2f %8.2f %8.2f %8.2f %8.0f", name,
+        runs.forEach((name, of) -> say(
+                "%-33s %8.2f %8.2f %8.2f %8.2f %8.0f",
+                name,
                 median(of, FreshProcess::seconds),
                 of.stream().mapToDouble(FreshProcess::seconds).min().orElseThrow(),
                 of.stream().mapToDouble(FreshProcess::seconds).max().orElseThrow(),
                 median(of, FreshProcess::cpuSeconds),
                 median(of, FreshProcess::peakMegabytes)));
         for (String ours : List.of("spadework, as shipped", "spadework, java -jar")) {
-            for (String hand : runs.keySet().stream().filter(name -> name.startsWith("hand")).toList()) {
-                say("%s : %s = %.2f (cpu %.2f)", ours, hand,
+            for (String hand : runs.keySet().stream()
+                    .filter(name -> name.startsWith("hand"))
+                    .toList()) {
+                say(
+                        "%s : %s = %.2f (cpu %.2f)",
+                        ours,
+                        hand,
                         median(runs.get(ours), FreshProcess::seconds) / median(runs.get(hand), FreshProcess::seconds),
                         median(runs.get(ours), FreshProcess::cpuSeconds)
                                 / median(runs.get(hand), FreshProcess::cpuSeconds));

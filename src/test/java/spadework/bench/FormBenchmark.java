@@ -65,6 +65,7 @@ public class FormBenchmark {
 
     private Bid typed() {
         stroke = (stroke + 1) % 10;
-        return (Bid) office.bid(draft.typed("/walls/0/length", "24." + stroke + " ft").text(), file);
+        return (Bid) office.bid(
+                draft.typed("/walls/0/length", "24." + stroke + " ft").text(), file);
     }
 }

@@ -41,6 +41,7 @@ public class PressBenchmark {
     /** A workbook. */
     @Benchmark
     public byte[] workbook() {
-        return WorkbookPress.print(templates, document, sample.model(document), sample.info().issued());
+        return WorkbookPress.print(
+                templates, document, sample.model(document), sample.info().issued());
     }
 }

@@ -51,8 +51,14 @@ final class ThousandBids {
             memory = Math.max(memory, run.peakMegabytes());
         }
         seconds.sort(null);
-        System.out.println(String.format(Locale.ROOT,
+        System.out.println(String.format(
+                Locale.ROOT,
                 "%s over %d jobs: median %.2f s, least %.2f s, work of all cores %.2f s, peak memory %.0f MB",
-                what, count, seconds.get(RUNS / 2), seconds.get(0), work, memory));
+                what,
+                count,
+                seconds.get(RUNS / 2),
+                seconds.get(0),
+                work,
+                memory));
     }
 }

@@ -30,7 +30,12 @@ final class ThousandJobs {
         Path out = WORK.resolve("documents");
         Path log = WORK.resolve("heap.log");
         List<String> command = new ArrayList<>(List.of(
-                "java", "-Xmx256m", "-XX:+UseSerialGC", "-Xlog:gc:file=" + log, "-jar", "target/spadework.jar",
+                "java",
+                "-Xmx256m",
+                "-XX:+UseSerialGC",
+                "-Xlog:gc:file=" + log,
+                "-jar",
+                "target/spadework.jar",
                 "documents"));
         for (int i = 1; i <= count; i++) {
             command.add(job(i).toString());
@@ -38,9 +43,15 @@ final class ThousandJobs {
         command.addAll(List.of("--out", out.toString()));
         FreshProcess run = FreshProcess.run(command, WORK.resolve("run.log"));
 
-        System.out.println(String.format(Locale.ROOT,
+        System.out.println(String.format(
+                Locale.ROOT,
                 "%d jobs, %d files, exit 0, %.0f s, %.2f jobs/s, cpu %.0f s, peak memory of the process %.0f MB",
-                count, files(out), run.seconds(), count / run.seconds(), run.cpuSeconds(), run.peakMegabytes()));
+                count,
+                files(out),
+                run.seconds(),
+                count / run.seconds(),
+                run.cpuSeconds(),
+                run.peakMegabytes()));
         System.out.println(heap(Files.readAllLines(log)));
     }
 
@@ -61,7 +72,8 @@ final class ThousandJobs {
 
     private static void copyPhotos(Path source, Path folder) throws IOException {
         try (Stream<Path> files = Files.list(source)) {
-            for (Path photo : files.filter(file -> file.toString().endsWith(".jpg")).toList()) {
+            for (Path photo :
+                    files.filter(file -> file.toString().endsWith(".jpg")).toList()) {
                 Files.copy(photo, folder.resolve(photo.getFileName()), StandardCopyOption.REPLACE_EXISTING);
             }
         }

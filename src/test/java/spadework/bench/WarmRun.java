@@ -42,7 +42,11 @@ final class WarmRun {
                 System.out.println(String.format(
                         Locale.ROOT,
                         "%-12s %2d pages %7.1f ms; six pages %6.1f ms by the clock, %6.1f ms of the processor",
-                        document, pages, clock, clock / pages * 6, cpu / pages * 6));
+                        document,
+                        pages,
+                        clock,
+                        clock / pages * 6,
+                        cpu / pages * 6));
             }
         }
     }

@@ -36,8 +36,14 @@ class AfterCareCommandTest {
     void issue() throws IOException {
         job = Files.createDirectories(jobs.resolve("marsh/2026-014"));
         Files.createDirectories(jobs.resolve("no-register"));
-        Register.of(job).issue(Kind.CERTIFICATE, "2026-014", LocalDate.of(2026, 4, 3), number -> Issue.of(
-                Map.of(number + "-warranty.pdf", "paper".getBytes(UTF_8)), Warranties.of(number.text())));
+        Register.of(job)
+                .issue(
+                        Kind.CERTIFICATE,
+                        "2026-014",
+                        LocalDate.of(2026, 4, 3),
+                        number -> Issue.of(
+                                Map.of(number + "-warranty.pdf", "paper".getBytes(UTF_8)),
+                                Warranties.of(number.text())));
     }
 
     private int run(String... arguments) {
@@ -56,10 +62,18 @@ class AfterCareCommandTest {
     }
 
     @ParameterizedTest(name = "{0} --help")
-    @ValueSource(strings = {
-        "register", "register check", "register list", "warranty", "warranty list", "warranty show",
-        "warranty transfer", "warranty claim", "warranty card"
-    })
+    @ValueSource(
+            strings = {
+                "register",
+                "register check",
+                "register list",
+                "warranty",
+                "warranty list",
+                "warranty show",
+                "warranty transfer",
+                "warranty claim",
+                "warranty card"
+            })
     void helpShowsAnExample(String command) {
         assertThat(run((command + " --help").split(" "))).isZero();
         assertThat(out.toString()).contains("Example:", "spadework " + command);
@@ -77,19 +91,24 @@ class AfterCareCommandTest {
         Files.writeString(job.resolve("issued/2026-014-W1-warranty.pdf"), "Paper");
         Path other = Files.createDirectories(jobs.resolve("other"));
         Register.of(other).take(Kind.PROPOSAL, "2026-015", LocalDate.of(2026, 4, 3));
-        assertThat(run("register", "check", job.toString(), other.toString(), jobs.toString())).isEqualTo(1);
+        assertThat(run("register", "check", job.toString(), other.toString(), jobs.toString()))
+                .isEqualTo(1);
         assertThat(err.toString().lines()).hasSize(2);
         assertThat(err.toString()).contains("2026-014-W1-warranty.pdf: found other bytes, SHA-256 ", "no register");
-        assertThat(out.toString()).contains(
-                "note: ", "the number 2026-015-P1, taken on 2026-04-03 and never issued", "nothing wrong found in 1");
+        assertThat(out.toString())
+                .contains(
+                        "note: ",
+                        "the number 2026-015-P1, taken on 2026-04-03 and never issued",
+                        "nothing wrong found in 1");
     }
 
     @Test
     void registerIsListedAsTableAndAsJson() throws IOException {
         assertThat(run("register", "list", job.toString())).isZero();
-        assertThat(out.toString().lines()).containsExactly(
-                "1  2026-04-03  number taken        2026-014-W1",
-                "2  2026-04-03  certificate issued  2026-014-W1  issued/2026-014-W1-warranty.pdf");
+        assertThat(out.toString().lines())
+                .containsExactly(
+                        "1  2026-04-03  number taken        2026-014-W1",
+                        "2  2026-04-03  certificate issued  2026-014-W1  issued/2026-014-W1-warranty.pdf");
         assertThat(run("register", "list", job.toString(), "--json")).isZero();
         JsonNode line = json().at("/lines/1");
         assertThat(line.get("event").asText()).isEqualTo("certificate issued");
@@ -98,14 +117,18 @@ class AfterCareCommandTest {
 
     @Test
     void whatIsInForceIsFoundInAWholeTreeOfFolders() throws IOException {
-        assertThat(run("warranty", "list", jobs.toString(), "--on", "2028-01-15")).isZero();
-        assertThat(out.toString().lines()).containsExactly(
-                "2026-014-W1  Coated walls  2041-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane, Fallow Creek,"
-                        + " OH 43099  " + job,
-                "2026-014-W1  Sump pump     2028-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane, Fallow Creek,"
-                        + " OH 43099  " + job);
-        assertThat(run("warranty", "list", jobs.toString(), "--on", "2028-01-15", "--months", "6", "--json")).isZero();
-        assertThat(json().get("inForce")).singleElement()
+        assertThat(run("warranty", "list", jobs.toString(), "--on", "2028-01-15"))
+                .isZero();
+        assertThat(out.toString().lines())
+                .containsExactly(
+                        "2026-014-W1  Coated walls  2041-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane, Fallow Creek,"
+                                + " OH 43099  " + job,
+                        "2026-014-W1  Sump pump     2028-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane, Fallow Creek,"
+                                + " OH 43099  " + job);
+        assertThat(run("warranty", "list", jobs.toString(), "--on", "2028-01-15", "--months", "6", "--json"))
+                .isZero();
+        assertThat(json().get("inForce"))
+                .singleElement()
                 .satisfies(part -> assertThat(part.get("part").asText()).isEqualTo("Sump pump"));
     }
 
@@ -113,17 +136,20 @@ class AfterCareCommandTest {
     void changedRegisterIsToldWithTheListThatIsDrawnFromIt() throws IOException {
         Path file = job.resolve("register.jsonl");
         Files.writeString(file, Files.readString(file).replace("2041-04-02", "2051-04-02"));
-        assertThat(run("warranty", "list", jobs.toString(), "--on", "2045-01-01")).isEqualTo(1);
+        assertThat(run("warranty", "list", jobs.toString(), "--on", "2045-01-01"))
+                .isEqualTo(1);
         assertThat(out.toString()).as("a line that was changed is not believed").isEmpty();
         assertThat(err.toString()).contains("register.jsonl:2:1");
-        assertThat(run("warranty", "transfer", job.toString(), "--to", "A", "--on", "2027-01-01")).isEqualTo(1);
+        assertThat(run("warranty", "transfer", job.toString(), "--to", "A", "--on", "2027-01-01"))
+                .isEqualTo(1);
         assertThat(err.toString()).contains("register.jsonl:2:1");
     }
 
     @Test
     void warrantyPassesOnTwiceAndNoMore() {
         assertThat(transfer("Anselm Wren", "2029-06-04", "2029-05-20")).isZero();
-        assertThat(out.toString()).startsWith("Warranty 2026-014-W2, reissued from 2026-014-W1")
+        assertThat(out.toString())
+                .startsWith("Warranty 2026-014-W2, reissued from 2026-014-W1")
                 .contains("for Anselm Wren, 7 Quarry Lane", "times left: 1")
                 .contains(job.resolve("issued/2026-014-W2-warranty.pdf") + "\n");
         assertThat(transfer("Perpetua Holm", "2031-06-04", "2031-03-01")).isEqualTo(1);
@@ -143,24 +169,51 @@ class AfterCareCommandTest {
 
     @Test
     void claimIsFollowedFromWhatWasSeenToTheEnd() {
-        assertThat(claim("--on", "2027-03-01", "--seen", "water at the joint", "--wall", "A")).isZero();
-        assertThat(out.toString().lines()).containsExactly(
-                "Claim 2026-014-CL1: open",
-                "  2027-03-01  certificate 2026-014-W1; seen water at the joint; wall A",
-                "answer by 2027-03-08");
-        assertThat(claim("--number", "2026-014-CL1", "--on", "2027-03-09", "--inspected", "2027-03-04",
-                        "--covered", "no", "--clause", "condensation"))
+        assertThat(claim("--on", "2027-03-01", "--seen", "water at the joint", "--wall", "A"))
                 .isZero();
-        assertThat(out.toString()).contains("Claim 2026-014-CL1: not covered", "clause Condensation",
-                "MUST claim-late: Claim 2026-014-CL1 was decided on 2027-03-09.");
-        assertThat(claim("--number", "2026-014-CL1", "--on", "2027-03-20", "--covered", "yes", "--remedy",
-                        "joint sealed", "--cost", "410.00", "--closed", "2027-03-20"))
+        assertThat(out.toString().lines())
+                .containsExactly(
+                        "Claim 2026-014-CL1: open",
+                        "  2027-03-01  certificate 2026-014-W1; seen water at the joint; wall A",
+                        "answer by 2027-03-08");
+        assertThat(claim(
+                        "--number",
+                        "2026-014-CL1",
+                        "--on",
+                        "2027-03-09",
+                        "--inspected",
+                        "2027-03-04",
+                        "--covered",
+                        "no",
+                        "--clause",
+                        "condensation"))
                 .isZero();
-        assertThat(run("warranty", "show", job.toString(), "--on", "2027-04-01")).isZero();
-        assertThat(out.toString()).contains(
-                "  Claim 2026-014-CL1: closed",
-                "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation",
-                "    2027-03-20  covered yes; remedy joint sealed; cost 410.00; closed 2027-03-20");
+        assertThat(out.toString())
+                .contains(
+                        "Claim 2026-014-CL1: not covered",
+                        "clause Condensation",
+                        "MUST claim-late: Claim 2026-014-CL1 was decided on 2027-03-09.");
+        assertThat(claim(
+                        "--number",
+                        "2026-014-CL1",
+                        "--on",
+                        "2027-03-20",
+                        "--covered",
+                        "yes",
+                        "--remedy",
+                        "joint sealed",
+                        "--cost",
+                        "410.00",
+                        "--closed",
+                        "2027-03-20"))
+                .isZero();
+        assertThat(run("warranty", "show", job.toString(), "--on", "2027-04-01"))
+                .isZero();
+        assertThat(out.toString())
+                .contains(
+                        "  Claim 2026-014-CL1: closed",
+                        "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation",
+                        "    2027-03-20  covered yes; remedy joint sealed; cost 410.00; closed 2027-03-20");
         assertThat(run("register", "check", job.toString())).isZero();
     }
 
@@ -174,7 +227,8 @@ class AfterCareCommandTest {
         assertThat(claim("--number", "2026-014-CL1", "--on", "2027-03-02", "--covered", "maybe", "--cost", "$5"))
                 .isEqualTo(1);
         assertThat(err.toString().lines()).hasSize(2);
-        assertThat(claim("--number", "2026-014-CL9", "--on", "2027-03-02", "--covered", "yes")).isEqualTo(1);
+        assertThat(claim("--number", "2026-014-CL9", "--on", "2027-03-02", "--covered", "yes"))
+                .isEqualTo(1);
         assertThat(err.toString()).contains("allowed: 2026-014-CL1");
         assertThat(claim("--on", "2027-03-02")).isEqualTo(2);
         assertThat(Files.readAllBytes(job.resolve("register.jsonl"))).isEqualTo(before);
@@ -191,12 +245,13 @@ class AfterCareCommandTest {
     @Test
     void cardTellsTheSeasons() throws IOException {
         assertThat(run("warranty", "card", job.toString())).isZero();
-        assertThat(out.toString().lines().limit(3)).containsExactly(
-                "Maintenance for warranty 2026-014-W1, 7 Quarry Lane, Fallow Creek, OH 43099",
-                "spring 2026, 2026-04-03 to 2026-05-31: Keep the gutters clean, each spring and fall."
-                        + " Keep the ground falling away from the house. Test the pump each spring.",
-                "fall 2026, 2026-09-01 to 2026-11-30: Keep the gutters clean, each spring and fall."
-                        + " Keep the ground falling away from the house.");
+        assertThat(out.toString().lines().limit(3))
+                .containsExactly(
+                        "Maintenance for warranty 2026-014-W1, 7 Quarry Lane, Fallow Creek, OH 43099",
+                        "spring 2026, 2026-04-03 to 2026-05-31: Keep the gutters clean, each spring and fall."
+                                + " Keep the ground falling away from the house. Test the pump each spring.",
+                        "fall 2026, 2026-09-01 to 2026-11-30: Keep the gutters clean, each spring and fall."
+                                + " Keep the ground falling away from the house.");
         assertThat(run("warranty", "card", job.toString(), "--json")).isZero();
         assertThat(json().at("/cards/0/seasons/30/until").asText()).isEqualTo("2041-04-02");
     }
@@ -204,10 +259,12 @@ class AfterCareCommandTest {
     @Test
     void cardIsPrintedWhereItIsAskedFor() {
         Path folder = jobs.resolve("papers");
-        assertThat(run("warranty", "card", job.toString(), "--out", folder.toString(), "--on", "2026-04-03")).isZero();
-        assertThat(out.toString().lines()).containsExactly(
-                folder.resolve("2026-014-W1-maintenance.pdf").toString(),
-                folder.resolve("2026-014-W1-maintenance.xlsx").toString());
+        assertThat(run("warranty", "card", job.toString(), "--out", folder.toString(), "--on", "2026-04-03"))
+                .isZero();
+        assertThat(out.toString().lines())
+                .containsExactly(
+                        folder.resolve("2026-014-W1-maintenance.pdf").toString(),
+                        folder.resolve("2026-014-W1-maintenance.xlsx").toString());
         assertThat(folder.resolve("2026-014-W1-maintenance.pdf")).isNotEmptyFile();
     }
 

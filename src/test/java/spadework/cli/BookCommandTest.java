@@ -41,8 +41,14 @@ class BookCommandTest {
 
     @Test
     void changeIsToldWrittenAndFoundAgainInTheHistory() throws IOException {
-        assertThat(
-                book("change", "STONE-MACH", "material/cost=$33.00", "--on", "2026-08-01", "--reason", "August list"))
+        assertThat(book(
+                        "change",
+                        "STONE-MACH",
+                        "material/cost=$33.00",
+                        "--on",
+                        "2026-08-01",
+                        "--reason",
+                        "August list"))
                 .isZero();
         assertThat(out.toString()).isEqualTo("""
                 STONE-MACH material/cost: $31.50 → $33.00
@@ -79,16 +85,28 @@ class BookCommandTest {
 
     @Test
     void itemMayStartFromAnother() {
-        assertThat(book("add", "STONE-FAR", "--like", "STONE-MACH", "material/cost=$40.00", "standard=false",
-                "--on", "2026-08-01", "--reason", "the far quarry")).isZero();
+        assertThat(book(
+                        "add",
+                        "STONE-FAR",
+                        "--like",
+                        "STONE-MACH",
+                        "material/cost=$40.00",
+                        "standard=false",
+                        "--on",
+                        "2026-08-01",
+                        "--reason",
+                        "the far quarry"))
+                .isZero();
         assertThat(book("find", "far", "quarry")).isZero();
         assertThat(out.toString()).startsWith("STONE-FAR").contains("$40.00").hasLineCount(1);
-        assertThat(book("add", "STONE-FAR", "--like", "STONE-MACH", "--reason", "x")).isEqualTo(1);
+        assertThat(book("add", "STONE-FAR", "--like", "STONE-MACH", "--reason", "x"))
+                .isEqualTo(1);
     }
 
     @Test
     void retiredItemIsListedOnlyWhenAskedFor() {
-        assertThat(book("retire", "AC-LIFT", "--on", "2026-09-01", "--reason", "mechanic moved away")).isZero();
+        assertThat(book("retire", "AC-LIFT", "--on", "2026-09-01", "--reason", "mechanic moved away"))
+                .isZero();
         assertThat(book("list")).isZero();
         assertThat(out.toString()).doesNotContain("AC-LIFT");
         assertThat(book("list", "--retired")).isZero();

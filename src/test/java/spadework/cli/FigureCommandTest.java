@@ -34,7 +34,8 @@ class FigureCommandTest {
 
     private int figure(String line, List<String> more) {
         List<String> arguments = new ArrayList<>(List.of("figure"));
-        WORD.matcher(line).results()
+        WORD.matcher(line)
+                .results()
                 .forEach(word -> arguments.add(word.group(1) == null ? word.group(2) : word.group(1)));
         arguments.addAll(more);
         return Spadework.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments.toArray(String[]::new));
@@ -48,7 +49,8 @@ class FigureCommandTest {
     /** The first figure whose name begins so and that has that unit. */
     private double answer(String line, String name, String unit) throws IOException {
         for (JsonNode each : answers(line)) {
-            if (each.get("name").asText().startsWith(name) && each.get("unit").asText().equals(unit)) {
+            if (each.get("name").asText().startsWith(name)
+                    && each.get("unit").asText().equals(unit)) {
                 return each.get("value").doubleValue();
             }
         }
@@ -170,12 +172,24 @@ class FigureCommandTest {
 
     /** W-14 complete: the published chart of 1 in Schedule 40 steel, C 100, ft lost in 100 ft. */
     @ParameterizedTest(name = "{0} gpm: {1} ft")
-    @CsvSource({"2, 0.59", "4, 2.13", "6, 4.52", "8, 7.69", "10, 11.63", "12, 16.30", "15, 24.64", "18, 34.54",
-            "20, 41.99",
-        "25, 63.47", "30, 88.97"})
+    @CsvSource({
+        "2, 0.59",
+        "4, 2.13",
+        "6, 4.52",
+        "8, 7.69",
+        "10, 11.63",
+        "12, 16.30",
+        "15, 24.64",
+        "18, 34.54",
+        "20, 41.99",
+        "25, 63.47",
+        "30, 88.97"
+    })
     void frictionChart(int gpm, double feet) throws IOException {
-        assertThat(answer("friction --flow \"" + gpm + " gpm\" --id \"1.049 in\" --c 100 --length \"100 ft\"", "head",
-                "ft"))
+        assertThat(answer(
+                        "friction --flow \"" + gpm + " gpm\" --id \"1.049 in\" --c 100 --length \"100 ft\"",
+                        "head",
+                        "ft"))
                 .isCloseTo(feet, within(0.005));
     }
 
@@ -197,13 +211,15 @@ class FigureCommandTest {
     /** 40 ÷ 0.6 has no end; the program for other programs keeps every digit that it has. */
     @Test
     void jsonIsNotRounded() throws IOException {
-        assertThat(answer("coating --dry \"40 mil\" --solids 60%", "wet film", "mil")).isEqualTo(40 / 0.6);
+        assertThat(answer("coating --dry \"40 mil\" --solids 60%", "wet film", "mil"))
+                .isEqualTo(40 / 0.6);
     }
 
     @Test
     void textIsRoundedForReadingAndShowsTheWorking() {
         assertThat(figure("pipe --diameter \"8 in\" --slope 0.5% --n 0.013")).isZero();
-        assertThat(out.toString().lines()).contains("flow, full  0.8545 cfs", "velocity    2.448 ft/s", "Working:")
+        assertThat(out.toString().lines())
+                .contains("flow, full  0.8545 cfs", "velocity    2.448 ft/s", "Working:")
                 .anySatisfy(line -> assertThat(line).contains("V = k ÷ n × R^(2 ÷ 3) × S^(1 ÷ 2) =", "Manning"));
     }
 
@@ -250,7 +266,8 @@ class FigureCommandTest {
             assertThat(answer.get("name").asText()).isEqualTo(name);
             assertThat(answer.get("unit").asText()).isEqualTo(unit);
             assertThat(answer.get("value").asText()).isEqualTo(value);
-            assertThat(answer.get("value").isTextual() || answer.get("value").isNull()).isTrue();
+            assertThat(answer.get("value").isTextual() || answer.get("value").isNull())
+                    .isTrue();
         });
     }
 
@@ -284,8 +301,8 @@ class FigureCommandTest {
     void matterOfLawNamesItsRulesAndEndsWithWhoDecides(String line, String said) {
         assertThat(figure(line)).as(err.toString()).isZero();
         assertThat(out.toString()).contains(said);
-        assertThat(out.toString().strip()).endsWith(
-                "Not legal advice. Local law, the licensing board and licensed counsel control.");
+        assertThat(out.toString().strip())
+                .endsWith("Not legal advice. Local law, the licensing board and licensed counsel control.");
     }
 
     @Test
@@ -296,7 +313,8 @@ class FigureCommandTest {
 
     @Test
     void flowThatNoSizeCarriesSaysSo() {
-        assertThat(figure("pipe --flow \"2000 gpm\" --slope 0.5% --kind \"Solid PVC main SDR 35\"")).isZero();
+        assertThat(figure("pipe --flow \"2000 gpm\" --slope 0.5% --kind \"Solid PVC main SDR 35\""))
+                .isZero();
         assertThat(out.toString())
                 .contains("No size of Solid PVC main SDR 35 carries it", "largest that is sold is 6 in");
     }
@@ -322,10 +340,16 @@ class FigureCommandTest {
             --depth "4 ft 6 in" --footing "8 in" --side 0 | STOP upright-too-deep | 29 CFR 1926.652(a)(1)
             """)
     void trenchNeverGivesAnAllClear(String line, String said, String cited) {
-        assertThat(figure("trench --length \"60 ft\" --bottom \"3 ft\" " + line)).isZero();
+        assertThat(figure("trench --length \"60 ft\" --bottom \"3 ft\" " + line))
+                .isZero();
         assertThat(out.toString().lines()).anySatisfy(found -> assertThat(found).contains(said, cited));
-        assertThat(out.toString()).contains("competent person on site have the last word", "MUST daily-inspection",
-                "MUST spoil-back", "MUST not-below-footing", "ADVISE state-plan");
+        assertThat(out.toString())
+                .contains(
+                        "competent person on site have the last word",
+                        "MUST daily-inspection",
+                        "MUST spoil-back",
+                        "MUST not-below-footing",
+                        "ADVISE state-plan");
     }
 
     @Test
@@ -354,7 +378,8 @@ class FigureCommandTest {
             --inflow "25 gpm" --pit "18 in" --pump "25 gpm" | MUST pump-below-inflow
             """)
     void sumpSaysWhatItAsksFor(String line, String said) {
-        assertThat(figure("sump --lift \"9 ft\" --pipe \"2 in\" --length \"40 ft\" " + line)).isZero();
+        assertThat(figure("sump --lift \"9 ft\" --pipe \"2 in\" --length \"40 ft\" " + line))
+                .isZero();
         assertThat(out.toString()).contains(said, "MUST never-sanitary", "have the last word");
     }
 
@@ -368,8 +393,12 @@ class FigureCommandTest {
     @Test
     void rootsNameEachRuleAndTheRange() {
         assertThat(figure("roots --trunk \"12 in\"")).isZero();
-        assertThat(out.toString()).contains("R-01, Vancouver WA 20.170.100", "R-02, NC State Extension",
-                "R-03, City of Edina MN", "Published rules differ: 12 to 18 ft");
+        assertThat(out.toString())
+                .contains(
+                        "R-01, Vancouver WA 20.170.100",
+                        "R-02, NC State Extension",
+                        "R-03, City of Edina MN",
+                        "Published rules differ: 12 to 18 ft");
     }
 
     @ParameterizedTest(name = "{0}")
@@ -442,25 +471,31 @@ class FigureCommandTest {
     @Test
     void everyFaultOfALineIsToldAtOnce() {
         assertThat(figure("trench --length 60 --depth \"5 ft\" --soil D")).isEqualTo(2);
-        assertThat(err.toString().lines()).hasSize(3).anyMatch(line -> line.startsWith("--length: "))
-                .anyMatch(line -> line.startsWith("--bottom: ")).anyMatch(line -> line.startsWith("--soil: "));
+        assertThat(err.toString().lines())
+                .hasSize(3)
+                .anyMatch(line -> line.startsWith("--length: "))
+                .anyMatch(line -> line.startsWith("--bottom: "))
+                .anyMatch(line -> line.startsWith("--soil: "));
     }
 
     @Test
     void noCalculatorGetsTheListOfThem() {
         assertThat(figure("")).isEqualTo(2);
-        assertThat(err.toString()).contains(
-                "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel, deposit, term, tax")
-                        .doesNotContain("\tat ");
+        assertThat(err.toString())
+                .contains(
+                        "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel, deposit, term, tax")
+                .doesNotContain("\tat ");
     }
 
     @ParameterizedTest(name = "{0} --help")
     @MethodSource("calculators")
     void helpNamesUnitsAndShowsExamplesThatRun(String name, CommandLine calculator) {
         assertThat(figure(name + " --help")).isZero();
-        assertThat(out.toString()).contains("Example:", "spadework figure " + name)
+        assertThat(out.toString())
+                .contains("Example:", "spadework figure " + name)
                 .containsAnyOf("with its unit", "year-month-day, as", ", as 14999.99", ", as 100.50");
-        List<String> examples = Arrays.stream(calculator.getCommandSpec().usageMessage().footer())
+        List<String> examples = Arrays.stream(
+                        calculator.getCommandSpec().usageMessage().footer())
                 .map(line -> line.replace("%%", "%").strip().replaceFirst("^spadework figure ", ""))
                 .toList();
         assertThat(examples).isNotEmpty().allSatisfy(line -> {
@@ -471,7 +506,8 @@ class FigureCommandTest {
     }
 
     static Stream<Arguments> calculators() {
-        return new CommandLine(new Spadework()).getSubcommands().get("figure").getSubcommands().entrySet().stream()
-                .map(entry -> Arguments.of(entry.getKey(), entry.getValue()));
+        return new CommandLine(new Spadework())
+                .getSubcommands().get("figure").getSubcommands().entrySet().stream()
+                        .map(entry -> Arguments.of(entry.getKey(), entry.getValue()));
     }
 }

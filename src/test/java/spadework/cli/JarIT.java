@@ -17,7 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 /** The jar as it is handed out, started as a contractor starts it. */
 class JarIT {
     private static final Path TARGET = Path.of("target").toAbsolutePath();
-    private static final Path SAMPLE = Path.of("sample-quotes/block-basement-to-swale").toAbsolutePath();
+    private static final Path SAMPLE =
+            Path.of("sample-quotes/block-basement-to-swale").toAbsolutePath();
 
     @TempDir
     private Path folder;
@@ -28,7 +29,8 @@ class JarIT {
     @Test
     void jarSaysThatItHoldsClassesForNewerJava() throws IOException {
         try (JarFile jar = new JarFile(TARGET.resolve("spadework.jar").toFile())) {
-            assertThat(jar.getManifest().getMainAttributes().getValue("Multi-Release")).isEqualTo("true");
+            assertThat(jar.getManifest().getMainAttributes().getValue("Multi-Release"))
+                    .isEqualTo("true");
             assertThat(jar.stream().map(entry -> entry.getName()))
                     .anyMatch(name -> name.startsWith("META-INF/versions/16/freemarker/"));
         }
@@ -39,7 +41,9 @@ class JarIT {
         Run run = java("-jar", TARGET.resolve("spadework.jar").toString(), "price", SAMPLE.toString());
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
-        assertThat(run.out().lines().reduce((first, last) -> last).orElseThrow()).startsWith("Total").contains("$");
+        assertThat(run.out().lines().reduce((first, last) -> last).orElseThrow())
+                .startsWith("Total")
+                .contains("$");
     }
 
     @Test
@@ -48,10 +52,17 @@ class JarIT {
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
         try (Stream<Path> files = Files.walk(folder.resolve("papers"))) {
-            assertThat(files.filter(Files::isRegularFile).map(file -> file.getFileName().toString()))
+            assertThat(files.filter(Files::isRegularFile)
+                            .map(file -> file.getFileName().toString()))
                     .containsExactlyInAnyOrder(
-                            "proposal.pdf", "scope-of-work.pdf", "warranty.pdf", "cost-sheet.pdf",
-                            "proposal.xlsx", "scope-of-work.xlsx", "warranty.xlsx", "cost-sheet.xlsx");
+                            "proposal.pdf",
+                            "scope-of-work.pdf",
+                            "warranty.pdf",
+                            "cost-sheet.pdf",
+                            "proposal.xlsx",
+                            "scope-of-work.xlsx",
+                            "warranty.xlsx",
+                            "cost-sheet.xlsx");
         }
     }
 
@@ -61,12 +72,18 @@ class JarIT {
         Path base = Path.of(System.getProperty("java.home"), "lib", "server", "classes.jsa");
         assumeThat(base).isRegularFile();
         Run run = java(
-                "-XX:+UseSerialGC", "-XX:SharedArchiveFile=" + TARGET.resolve("spadework.jsa"),
-                "-Xlog:class+load:file=classes.log", "-jar", TARGET.resolve("spadework.jar").toString(), "--version");
+                "-XX:+UseSerialGC",
+                "-XX:SharedArchiveFile=" + TARGET.resolve("spadework.jsa"),
+                "-Xlog:class+load:file=classes.log",
+                "-jar",
+                TARGET.resolve("spadework.jar").toString(),
+                "--version");
         assertThat(run.exit()).isZero();
         List<String> loaded = Files.readAllLines(folder.resolve("classes.log"));
         assertThat(loaded.stream().filter(line -> line.contains(DocumentsCommand.class.getName() + " ")))
-                .singleElement().asString().endsWith("shared objects file (top)");
+                .singleElement()
+                .asString()
+                .endsWith("shared objects file (top)");
     }
 
     /** A copied jar is another jar to the archive, which then must not be used, nor be a word about it. */
@@ -74,8 +91,10 @@ class JarIT {
     void startsWithoutAWordWhenTheArchiveDoesNotFit() throws Exception {
         Path copy = Files.copy(TARGET.resolve("spadework.jar"), folder.resolve("copy.jar"));
         Path arguments = folder.resolve("copy.args");
-        Files.writeString(arguments, Files.readString(TARGET.resolve("spadework.args"))
-                .replace(TARGET.resolve("spadework.jar").toString(), copy.toString()));
+        Files.writeString(
+                arguments,
+                Files.readString(TARGET.resolve("spadework.args"))
+                        .replace(TARGET.resolve("spadework.jar").toString(), copy.toString()));
         Run run = java("@" + arguments, "price", SAMPLE.toString());
         assertThat(run.err()).isEmpty();
         assertThat(run.exit()).isZero();
@@ -93,7 +112,9 @@ class JarIT {
                 .redirectOutput(out.toFile())
                 .redirectError(err.toFile())
                 .start();
-        assertThat(process.waitFor(5, TimeUnit.MINUTES)).as("ended within five minutes").isTrue();
+        assertThat(process.waitFor(5, TimeUnit.MINUTES))
+                .as("ended within five minutes")
+                .isTrue();
         return new Run(process.exitValue(), Files.readString(out), Files.readString(err));
     }
 }

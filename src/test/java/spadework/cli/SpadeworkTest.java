@@ -47,14 +47,19 @@ class SpadeworkTest {
 
     @Test
     void documentsNamesEveryFileItWrote() throws IOException {
-        assertThat(run("documents", SAMPLE, "--out", folder.toString())).as(err.toString()).isZero();
+        assertThat(run("documents", SAMPLE, "--out", folder.toString()))
+                .as(err.toString())
+                .isZero();
         assertThat(out.toString().lines()).hasSize(8).allMatch(line -> Files.isRegularFile(Path.of(line)));
     }
 
     @Test
     void onlyTheAskedPapers() throws IOException {
-        assertThat(run("documents", SAMPLE, "--out", folder.toString(), "--only", "proposal,warranty")).isZero();
-        assertThat(out.toString().lines().map(line -> Path.of(line).getFileName().toString()))
+        assertThat(run("documents", SAMPLE, "--out", folder.toString(), "--only", "proposal,warranty"))
+                .isZero();
+        assertThat(out.toString()
+                        .lines()
+                        .map(line -> Path.of(line).getFileName().toString()))
                 .containsExactlyInAnyOrder("proposal.pdf", "warranty.pdf", "proposal.xlsx", "warranty.xlsx");
     }
 
@@ -68,7 +73,9 @@ class SpadeworkTest {
     void oneBadJobDoesNotStopTheOthers() throws IOException {
         int exit = run("documents", FAULTY, STOPPED, SAMPLE, "--only", "proposal", "--out", folder.toString());
         assertThat(exit).isEqualTo(1);
-        assertThat(err.toString()).contains("/walls/0/lenght", "soil-type-a", "acceptedStops").doesNotContain("\tat ");
+        assertThat(err.toString())
+                .contains("/walls/0/lenght", "soil-type-a", "acceptedStops")
+                .doesNotContain("\tat ");
         assertThat(out.toString().lines()).hasSize(2);
     }
 
@@ -91,7 +98,12 @@ class SpadeworkTest {
 
     @Test
     void unusableTemplatesFolderIsOneClearMessage() {
-        assertThat(run("documents", SAMPLE, "--templates", folder.resolve("none").toString())).isEqualTo(2);
+        assertThat(run(
+                        "documents",
+                        SAMPLE,
+                        "--templates",
+                        folder.resolve("none").toString()))
+                .isEqualTo(2);
         assertThat(err.toString()).contains("templates").doesNotContain("\tat ");
     }
 
@@ -99,9 +111,12 @@ class SpadeworkTest {
     void ownTemplateTakesThePlaceOfTheBundledOne() throws IOException {
         Path words = Files.createDirectories(folder.resolve("t/words"));
         String bundled = Files.readString(Path.of("templates/words/findings.properties"));
-        Files.writeString(words.resolve("findings.properties"),
+        Files.writeString(
+                words.resolve("findings.properties"),
                 bundled.replace("Local code, the licensed", "Our town, the licensed"));
-        assertThat(run("check", SAMPLE, "--templates", folder.resolve("t").toString())).as(err.toString()).isZero();
+        assertThat(run("check", SAMPLE, "--templates", folder.resolve("t").toString()))
+                .as(err.toString())
+                .isZero();
         assertThat(out.toString()).contains("Our town, the licensed professional");
     }
 
@@ -134,7 +149,9 @@ class SpadeworkTest {
             BigDecimal product = new BigDecimal(line.get("quantity").asText())
                     .multiply(new BigDecimal(line.get("unitPrice").asText()))
                     .setScale(2, java.math.RoundingMode.HALF_UP);
-            assertThat(product).as(line.toString()).isEqualByComparingTo(line.get("price").asText());
+            assertThat(product)
+                    .as(line.toString())
+                    .isEqualByComparingTo(line.get("price").asText());
         });
         assertThat(price.get("job").asText()).isEqualTo("2026-014");
         assertThat(price.get("quantities")).isNotEmpty().allSatisfy(quantity -> {

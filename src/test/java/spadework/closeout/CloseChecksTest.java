@@ -58,13 +58,28 @@ class CloseChecksTest {
 
         private List<Finding> found() {
             List<BuiltWall> walls = wall ? List.of(built(gallons)) : List.of();
-            AsBuilt built = new AsBuilt(DAY.minusDays(9), DAY, walls, pipes, Optional.empty(), Optional.empty(),
-                    Optional.empty(), tests, List.of(), "");
-            Agreement agreement = new Agreement(Optional.empty(), List.of(), accepted, changes, List.of(),
-                    recorded ? Optional.of(built) : Optional.empty(), Optional.empty());
+            AsBuilt built = new AsBuilt(
+                    DAY.minusDays(9),
+                    DAY,
+                    walls,
+                    pipes,
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    tests,
+                    List.of(),
+                    "");
+            Agreement agreement = new Agreement(
+                    Optional.empty(),
+                    List.of(),
+                    accepted,
+                    changes,
+                    List.of(),
+                    recorded ? Optional.of(built) : Optional.empty(),
+                    Optional.empty());
             Job job = Jobs.job().withAgreement(agreement);
-            Contract contract = Contracting.of(
-                    job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)));
+            Contract contract =
+                    Contracting.of(job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)));
             Dollars amount = paid.equals("all") ? contract.total() : Dollars.of(paid);
             Account account = Account.of(contract, List.of(new Received(DAY, amount, "check")));
             Job done = BuiltJob.of(job);
@@ -77,8 +92,15 @@ class CloseChecksTest {
     }
 
     private static BuiltWall built(Optional<BigDecimal> gallons) {
-        return new BuiltWall("A", Length.ofFeet(40), Length.ofFeet(5), Length.ofFeet(5), gallons, List.of("K-1"),
-                Optional.of("55 °F"), List.of(new HoldPoint("dry", DAY, "Test Person", Optional.empty())));
+        return new BuiltWall(
+                "A",
+                Length.ofFeet(40),
+                Length.ofFeet(5),
+                Length.ofFeet(5),
+                gallons,
+                List.of("K-1"),
+                Optional.of("55 °F"),
+                List.of(new HoldPoint("dry", DAY, "Test Person", Optional.empty())));
     }
 
     private static BuiltPipe pipe(String label) {
@@ -112,8 +134,9 @@ class CloseChecksTest {
         Case job = new Case();
         switch (what) {
             case "not accepted" -> job.accepted = Optional.empty();
-            case "change pending" -> job.changes.add(Agreements.change(
-                    1, Alteration.NONE, List.of(), 1, ChangeState.PENDING, Optional.empty()));
+            case "change pending" ->
+                job.changes.add(
+                        Agreements.change(1, Alteration.NONE, List.of(), 1, ChangeState.PENDING, Optional.empty()));
             case "not recorded" -> job.recorded = false;
             case "no wall" -> job.wall = false;
             case "no pipe" -> job.pipes = List.of(pipe("M1"));
@@ -125,7 +148,9 @@ class CloseChecksTest {
             default -> job.paid = off("0.01");
         }
         assertThat(job.open()).contains(finding);
-        job.found().forEach(found -> assertThat(PHRASES.what(found) + PHRASES.action(found)).doesNotContain("{"));
+        job.found()
+                .forEach(found ->
+                        assertThat(PHRASES.what(found) + PHRASES.action(found)).doesNotContain("{"));
     }
 
     private static String off(String more) {
@@ -167,15 +192,23 @@ class CloseChecksTest {
 
     @Test
     void accountIsContractAndChangesLessPayments() {
-        Job job = Jobs.job().withAgreement(Agreements.agreement(
-                List.of(),
-                Optional.of(Agreements.accepted(List.of(), List.of())),
-                List.of(Agreements.change(1, Alteration.NONE, List.of(), 0, ChangeState.ACCEPTED,
-                        Optional.of(Agreements.signed("-120.55"))))));
-        Contract contract =
-                Contracting.of(job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)));
-        Account account = Account.of(contract, List.of(
-                new Received(DAY, Dollars.of("1000.01"), "first"), new Received(DAY, Dollars.of("0.99"), "second")));
+        Job job = Jobs.job()
+                .withAgreement(Agreements.agreement(
+                        List.of(),
+                        Optional.of(Agreements.accepted(List.of(), List.of())),
+                        List.of(Agreements.change(
+                                1,
+                                Alteration.NONE,
+                                List.of(),
+                                0,
+                                ChangeState.ACCEPTED,
+                                Optional.of(Agreements.signed("-120.55"))))));
+        Contract contract = Contracting.of(job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)));
+        Account account = Account.of(
+                contract,
+                List.of(
+                        new Received(DAY, Dollars.of("1000.01"), "first"),
+                        new Received(DAY, Dollars.of("0.99"), "second")));
         assertThat(account.total()).isEqualTo(account.contract().minus(Dollars.of("120.55")));
         assertThat(account.balance()).isEqualTo(account.total().minus(Dollars.of("1001.00")));
     }

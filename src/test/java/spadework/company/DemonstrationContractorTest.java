@@ -49,8 +49,9 @@ class DemonstrationContractorTest {
     /** BLS Employer Costs, construction, June 2022: total over wages 1.433; the magazine's example has 1.565. */
     @Test
     void burdenLiesBetweenTheTwoPublishedOnes() {
-        company.get("wages").forEach(wage -> assertThat(Shipped.number(wage.get("burden")))
-                .isBetween(new BigDecimal("43.3"), new BigDecimal("56.5")));
+        company.get("wages")
+                .forEach(wage -> assertThat(Shipped.number(wage.get("burden")))
+                        .isBetween(new BigDecimal("43.3"), new BigDecimal("56.5")));
     }
 
     @Test
@@ -94,7 +95,8 @@ class DemonstrationContractorTest {
     void warrantyPromisesYearsAndNoLifetime() {
         JsonNode warranty = company.get("warranty");
 
-        warranty.get("parts").forEach(part -> assertThat(part.get("years").asInt()).isBetween(1, 99));
+        warranty.get("parts")
+                .forEach(part -> assertThat(part.get("years").asInt()).isBetween(1, 99));
         assertThat(warranty.toString().toLowerCase(Locale.ROOT))
                 .doesNotContain("lifetime", "forever", "guarante", "in lieu");
         assertThat(warranty.get("duties")).hasSizeBetween(3, 10);

@@ -25,6 +25,7 @@ class WageTest {
             21.27 | 43.3 | 30.47991
             """)
     void burdenIsExact(String hourly, String burden, String loaded) {
-        assertThat(new Wage(Dollars.of(hourly), Percent.of(burden)).loaded().amount()).isEqualByComparingTo(loaded);
+        assertThat(new Wage(Dollars.of(hourly), Percent.of(burden)).loaded().amount())
+                .isEqualByComparingTo(loaded);
     }
 }

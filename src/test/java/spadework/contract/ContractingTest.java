@@ -51,9 +51,7 @@ class ContractingTest {
 
     private static Job with(List<Change> changes) {
         return Agreements.with(
-                JOB,
-                Agreements.agreement(
-                        List.of(), Optional.of(Agreements.accepted(List.of(), List.of())), changes));
+                JOB, Agreements.agreement(List.of(), Optional.of(Agreements.accepted(List.of(), List.of())), changes));
     }
 
     @Test
@@ -65,10 +63,12 @@ class ContractingTest {
 
         var yes = Optional.of(Agreements.accepted(List.of("OP1"), List.of()));
         Contract taken = contract(Agreements.with(JOB, Agreements.agreement(options, yes, List.of())));
-        assertThat(taken.total()).isEqualTo(QUOTE.total().plus(open.options().get(0).sum().total()));
+        assertThat(taken.total())
+                .isEqualTo(QUOTE.total().plus(open.options().get(0).sum().total()));
 
         var no = Optional.of(Agreements.accepted(List.of(), List.of("OP1")));
-        assertThat(contract(Agreements.with(JOB, Agreements.agreement(options, no, List.of()))).total())
+        assertThat(contract(Agreements.with(JOB, Agreements.agreement(options, no, List.of())))
+                        .total())
                 .isEqualTo(QUOTE.total());
     }
 
@@ -97,7 +97,8 @@ class ContractingTest {
             assertThat(change.id()).startsWith("C.");
             assertThat(change.before()).isEqualByComparingTo("0");
         });
-        assertThat(QuantityChanges.between(Measuring.of(JOB, BOOK), Measuring.of(JOB, BOOK))).isEmpty();
+        assertThat(QuantityChanges.between(Measuring.of(JOB, BOOK), Measuring.of(JOB, BOOK)))
+                .isEmpty();
         List<QuantityChange> back = QuantityChanges.between(Measuring.of(more, BOOK), Measuring.of(JOB, BOOK));
         assertThat(back.stream().map(QuantityChange::difference).reduce(BigDecimal.ZERO, BigDecimal::add))
                 .isEqualByComparingTo(changes.stream()
@@ -113,8 +114,8 @@ class ContractingTest {
                 .findFirst()
                 .orElseThrow();
         UnitCount twelve = new UnitCount(foot.code(), new BigDecimal("12.5"), Unit.FOOT);
-        Contract contract = contract(with(List.of(Agreements.change(
-                1, Alteration.NONE, List.of(twelve), 1, ChangeState.PENDING, Optional.empty()))));
+        Contract contract = contract(with(List.of(
+                Agreements.change(1, Alteration.NONE, List.of(twelve), 1, ChangeState.PENDING, Optional.empty()))));
         assertThat(contract.changes().get(0).reckoned().price().amount())
                 .isEqualByComparingTo(foot.price().amount().multiply(new BigDecimal("12.5")));
     }
@@ -122,16 +123,21 @@ class ContractingTest {
     @Test
     void unitPriceThatTheContractLacksIsNamed() {
         UnitCount strange = new UnitCount("NO-SUCH", BigDecimal.ONE, Unit.FOOT);
-        Job job = with(List.of(Agreements.change(
-                1, Alteration.NONE, List.of(strange), 0, ChangeState.PENDING, Optional.empty())));
+        Job job = with(List.of(
+                Agreements.change(1, Alteration.NONE, List.of(strange), 0, ChangeState.PENDING, Optional.empty())));
         assertThat(Contracting.unknownPrices(job, QUOTE)).containsExactly(strange);
     }
 
     /** What was signed stands, whatever the reckoning says later. */
     @Test
     void signedPriceOfAChangeIsWhatCounts() {
-        Contract contract = contract(with(List.of(Agreements.change(1, Agreements.wall("C", 20), List.of(), 2,
-                ChangeState.ACCEPTED, Optional.of(Agreements.signed("777.77"))))));
+        Contract contract = contract(with(List.of(Agreements.change(
+                1,
+                Agreements.wall("C", 20),
+                List.of(),
+                2,
+                ChangeState.ACCEPTED,
+                Optional.of(Agreements.signed("777.77"))))));
         assertThat(contract.total()).isEqualTo(QUOTE.total().plus(Dollars.of("777.77")));
         assertThat(contract.changes().get(0).reckoned().total()).isNotEqualTo(Dollars.of("777.77"));
     }
@@ -139,7 +145,12 @@ class ContractingTest {
     @Test
     void wallOfAnAcceptedChangeIsInTheAgreedWork() {
         Job job = with(List.of(
-                Agreements.change(1, Agreements.wall("C", 20), List.of(), 2, ChangeState.ACCEPTED,
+                Agreements.change(
+                        1,
+                        Agreements.wall("C", 20),
+                        List.of(),
+                        2,
+                        ChangeState.ACCEPTED,
                         Optional.of(Agreements.signed("100.00"))),
                 Agreements.change(2, Agreements.wall("D", 10), List.of(), 2, ChangeState.PENDING, Optional.empty())));
         assertThat(Agreed.of(job).walls()).extracting(Wall::label).containsExactly("A", "C");
@@ -157,8 +168,7 @@ class ContractingTest {
             ChangeState state = ChangeState.values()[random.nextInt(3)];
             Dollars price = Dollars.of(BigDecimal.valueOf(random.nextInt(900_000) - 300_000, 2));
             boolean yes = state == ChangeState.ACCEPTED;
-            Optional<Decision> decision =
-                    yes ? Optional.of(Agreements.signed(price.plain())) : Optional.empty();
+            Optional<Decision> decision = yes ? Optional.of(Agreements.signed(price.plain())) : Optional.empty();
             int more = random.nextInt(5) - 1;
             changes.add(Agreements.change(
                     number, Agreements.wall("W" + number, 4 + random.nextInt(30)), List.of(), more, state, decision));

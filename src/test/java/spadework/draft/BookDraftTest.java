@@ -41,9 +41,10 @@ class BookDraftTest {
     @Test
     void changeKeepsTheOldValueWithDayAndReason() {
         BookDraft changed = book().changed("STONE", Map.of("material/cost", "$33.00"), AUGUST, "August list");
-        assertThat(changed.text()).isEqualTo(TEXT.replace("\"$31.50\"", "\"$33.00\"")
-                .replace("2026-02-02", "2026-08-01")
-                .replace("\"strange\": { \"kept\": true }\n", """
+        assertThat(changed.text())
+                .isEqualTo(TEXT.replace("\"$31.50\"", "\"$33.00\"")
+                        .replace("2026-02-02", "2026-08-01")
+                        .replace("\"strange\": { \"kept\": true }\n", """
                         "strange": { "kept": true },
                               "history": [
                                 {
@@ -85,28 +86,43 @@ class BookDraftTest {
 
     @Test
     void whatDoesNotChangeLeavesNoTrace() {
-        assertThat(book().changed("STONE", Map.of("material/cost", "$31.50"), AUGUST, "the same")).isEqualTo(book());
+        assertThat(book().changed("STONE", Map.of("material/cost", "$31.50"), AUGUST, "the same"))
+                .isEqualTo(book());
     }
 
     @ParameterizedTest(name = "seed {0}")
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8})
     void everyEarlierBookComesBackAfterAnyChanges(long seed) {
         Random random = new Random(seed);
-        List<String> places = List.of("material/cost", "material/sold", "labour/perHour", "labour/machine", "goodUntil",
-                "source/text", "film/coats", "standard", "subcontract", "strange/kept");
+        List<String> places = List.of(
+                "material/cost",
+                "material/sold",
+                "labour/perHour",
+                "labour/machine",
+                "goodUntil",
+                "source/text",
+                "film/coats",
+                "standard",
+                "subcontract",
+                "strange/kept");
         List<BookDraft> books = new ArrayList<>(List.of(book()));
         for (int day = 1; day <= 40; day++) {
-            String value = random.nextInt(4) == 0 ? ""
+            String value = random.nextInt(4) == 0
+                    ? ""
                     : List.of("true", "7", "$9.99", "two words").get(random.nextInt(4));
             BookDraft now = books.get(books.size() - 1);
-            books.add(now.changed("STONE", Map.of(places.get(random.nextInt(places.size())), value),
-                    AUGUST.plusDays(day), "change " + day));
+            books.add(now.changed(
+                    "STONE",
+                    Map.of(places.get(random.nextInt(places.size())), value),
+                    AUGUST.plusDays(day),
+                    "change " + day));
         }
         BookDraft last = books.get(books.size() - 1);
         for (int day = 0; day <= 40; day++) {
             Map<String, String> then = Leaves.of(books.get(day).item("STONE").orElseThrow());
             assertThat(Leaves.of(last.asOf(AUGUST.plusDays(day)).item("STONE").orElseThrow()))
-                    .as("day " + day).containsExactlyInAnyOrderEntriesOf(then);
+                    .as("day " + day)
+                    .containsExactlyInAnyOrderEntriesOf(then);
         }
     }
 }

@@ -28,12 +28,16 @@ class DraftTest {
     void readingAndWritingASampleLosesNothingAndSettles(Path job) throws IOException {
         Draft read = Draft.read(Files.readString(job)).orElseThrow();
         assertThat(Draft.read(read.text())).contains(read);
-        assertThat(read.text().lines()).allSatisfy(line -> assertThat(line.length()).isLessThan(400));
+        assertThat(read.text().lines())
+                .allSatisfy(line -> assertThat(line.length()).isLessThan(400));
     }
 
     static List<Path> samples() throws IOException {
         try (Stream<Path> folders = Files.list(Path.of("sample-quotes"))) {
-            List<Path> jobs = folders.map(folder -> folder.resolve("job.json")).filter(Files::exists).sorted().toList();
+            List<Path> jobs = folders.map(folder -> folder.resolve("job.json"))
+                    .filter(Files::exists)
+                    .sorted()
+                    .toList();
             assertThat(jobs).hasSizeGreaterThan(5);
             return jobs;
         }

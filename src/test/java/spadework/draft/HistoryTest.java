@@ -15,21 +15,25 @@ class HistoryTest {
     @Test
     void wordTypedLetterByLetterIsOneStep() {
         History history = History.ofSaved(EMPTY)
-                .edited(title("B"), "/title").edited(title("Ba"), "/title").edited(title("Back"), "/title");
+                .edited(title("B"), "/title")
+                .edited(title("Ba"), "/title")
+                .edited(title("Back"), "/title");
         assertThat(history.undone().now()).isEqualTo(EMPTY);
         assertThat(history.undone().redone().now()).isEqualTo(title("Back"));
     }
 
     @Test
     void leavingTheFieldEndsTheStep() {
-        History history = History.ofSaved(EMPTY).edited(title("B"), "/title").settled().edited(title("Ba"), "/title");
+        History history =
+                History.ofSaved(EMPTY).edited(title("B"), "/title").settled().edited(title("Ba"), "/title");
         assertThat(history.undone().now()).isEqualTo(title("B"));
         assertThat(history.undone().undone().now()).isEqualTo(EMPTY);
     }
 
     @Test
     void whatIsTypedBackIsNoStep() {
-        History history = History.ofSaved(title("a")).edited(title("ab"), "/title").edited(title("a"), "/title");
+        History history =
+                History.ofSaved(title("a")).edited(title("ab"), "/title").edited(title("a"), "/title");
         assertThat(history.undone()).isEqualTo(history);
     }
 
@@ -61,6 +65,8 @@ class HistoryTest {
         assertThat(saved.isSaved()).isTrue();
         assertThat(saved.undone().isSaved()).isFalse();
         assertThat(saved.undone().redone().isSaved()).isTrue();
-        assertThat(saved.edited(title("b"), "").edited(title("a"), "").isSaved()).as("typed back").isTrue();
+        assertThat(saved.edited(title("b"), "").edited(title("a"), "").isSaved())
+                .as("typed back")
+                .isTrue();
     }
 }

@@ -42,8 +42,8 @@ class OutlineTest {
     @Test
     void everyPlaceOfTheFormatIsListed() {
         assertThat(Outline.job().places())
-                .contains("/number", "/walls/0/depth/start", "/water/roofLines/0/trench/width",
-                        "/warranty/parts/0/years")
+                .contains(
+                        "/number", "/walls/0/depth/start", "/water/roofLines/0/trench/width", "/warranty/parts/0/years")
                 .hasSizeGreaterThan(150);
     }
 }

@@ -32,14 +32,27 @@ class PlanExtraTest {
     private static Alteration alteration() {
         Alteration none = Alteration.NONE;
         Job more = more();
-        return new Alteration(more.walls(), none.finishes(), none.corners(), more.water().drains(), none.mains(),
-                none.roofLines(), none.downspouts(), none.outlets(), none.items(), none.restoration(),
+        return new Alteration(
+                more.walls(),
+                none.finishes(),
+                none.corners(),
+                more.water().drains(),
+                none.mains(),
+                none.roofLines(),
+                none.downspouts(),
+                none.outlets(),
+                none.items(),
+                none.restoration(),
                 none.takenAway());
     }
 
     private static Job offering(Alteration alteration) {
-        return Agreements.with(JOB, Agreements.agreement(
-                List.of(new Option("OP1", "South wall", "Dry there too", alteration)), Optional.empty(), List.of()));
+        return Agreements.with(
+                JOB,
+                Agreements.agreement(
+                        List.of(new Option("OP1", "South wall", "Dry there too", alteration)),
+                        Optional.empty(),
+                        List.of()));
     }
 
     private static List<Role> lines(Scene scene) {
@@ -85,7 +98,9 @@ class PlanExtraTest {
 
     @Test
     void whatIsAgreedStaysWhereItWas() {
-        List<Shape> agreed = PlanSketch.of(JOB).shapes().stream().filter(PlanExtraTest::isWall).toList();
+        List<Shape> agreed = PlanSketch.of(JOB).shapes().stream()
+                .filter(PlanExtraTest::isWall)
+                .toList();
         List<Shape> both = PlanSketch.withOptions(offering(alteration())).shapes().stream()
                 .filter(PlanExtraTest::isWall)
                 .toList();

@@ -32,7 +32,8 @@ class PlanGeometryTest {
             WEST,  14,   14, 0.50, 1.00
             """)
     void aWallLandsOnItsSideAtItsPlaceAndToScale(Side faces, double from, double length, double start, double end) {
-        Scene scene = PlanSketch.of(PlanJob.house(40, 28).wall("A", faces, from, length).job());
+        Scene scene = PlanSketch.of(
+                PlanJob.house(40, 28).wall("A", faces, from, length).job());
 
         Box house = house(scene);
         Line wall = walls(scene).get(0);
@@ -54,10 +55,14 @@ class PlanGeometryTest {
 
     @Test
     void theScaleBarMeasuresItsFeetOnTheHouse() {
-        Scene scene = PlanSketch.of(PlanJob.house(40, 28).wall("A", Side.NORTH, 0, 40).job());
+        Scene scene =
+                PlanSketch.of(PlanJob.house(40, 28).wall("A", Side.NORTH, 0, 40).job());
 
         double scale = house(scene).width() / 40;
-        Line bar = lines(scene, Role.PLAIN).stream().filter(line -> line.y1() == line.y2()).findFirst().orElseThrow();
+        Line bar = lines(scene, Role.PLAIN).stream()
+                .filter(line -> line.y1() == line.y2())
+                .findFirst()
+                .orElseThrow();
         double feet = (bar.x2() - bar.x1()) / scale;
         assertThat(feet).isCloseTo(Math.rint(feet), within(1e-9));
         assertThat(PlanLabels.texts(scene)).contains(Math.round(feet) + " ft");
@@ -72,9 +77,12 @@ class PlanGeometryTest {
                 .outlet("O", OutletKind.DAYLIGHT)
                 .job());
 
-        List<Line> arrows = lines(scene, Role.DRAIN).stream().filter(Line::arrow).toList();
-        assertThat(arrows).isNotEmpty().allSatisfy(line ->
-                assertThat(Math.signum(line.x2() - line.x1())).isEqualTo(direction));
+        List<Line> arrows =
+                lines(scene, Role.DRAIN).stream().filter(Line::arrow).toList();
+        assertThat(arrows)
+                .isNotEmpty()
+                .allSatisfy(
+                        line -> assertThat(Math.signum(line.x2() - line.x1())).isEqualTo(direction));
     }
 
     @Test
@@ -89,10 +97,14 @@ class PlanGeometryTest {
                 .get(0);
 
         assertThat(route.tee()).isEqualTo(new Spot(Side.NORTH, 34));
-        assertThat(route.arms()).containsExactly(
-                List.of(new Spot(Side.NORTH, 0), new Spot(Side.NORTH, 34)),
-                List.of(new Spot(Side.EAST, 28), new Spot(Side.EAST, 0), new Spot(Side.NORTH, 40),
-                        new Spot(Side.NORTH, 34)));
+        assertThat(route.arms())
+                .containsExactly(
+                        List.of(new Spot(Side.NORTH, 0), new Spot(Side.NORTH, 34)),
+                        List.of(
+                                new Spot(Side.EAST, 28),
+                                new Spot(Side.EAST, 0),
+                                new Spot(Side.NORTH, 40),
+                                new Spot(Side.NORTH, 34)));
     }
 
     @Test
@@ -117,7 +129,10 @@ class PlanGeometryTest {
                 .job());
 
         Box house = house(scene);
-        Line last = figureLines(scene, Role.MAIN).stream().filter(Line::arrow).reduce((a, b) -> b).orElseThrow();
+        Line last = figureLines(scene, Role.MAIN).stream()
+                .filter(Line::arrow)
+                .reduce((a, b) -> b)
+                .orElseThrow();
         switch (faces) {
             case NORTH -> assertThat(last.y2()).isLessThan(last.y1()).isLessThan(house.y());
             case SOUTH -> assertThat(last.y2()).isGreaterThan(last.y1()).isGreaterThan(house.y() + house.height());
@@ -168,7 +183,9 @@ class PlanGeometryTest {
     }
 
     private static List<Line> walls(Scene scene) {
-        return lines(scene, Role.WALL).stream().filter(line -> line.weight() == Weight.THICK).toList();
+        return lines(scene, Role.WALL).stream()
+                .filter(line -> line.weight() == Weight.THICK)
+                .toList();
     }
 
     private static List<Line> lines(Scene scene, Role role) {
@@ -213,8 +230,9 @@ class PlanGeometryTest {
                 .map(shape -> (((Dot) shape).x() - house.x()) / house.width())
                 .map(share -> Math.rint(share * 100) / 100)
                 .toList();
-        assertThat(found).containsExactlyElementsOf(
-                Arrays.stream(shares.split(" ")).map(Double::valueOf).toList());
+        assertThat(found)
+                .containsExactlyElementsOf(
+                        Arrays.stream(shares.split(" ")).map(Double::valueOf).toList());
         assertThat(PlanLabels.texts(scene)).contains("Cleanout");
     }
 }

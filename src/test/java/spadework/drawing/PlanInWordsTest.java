@@ -15,18 +15,19 @@ class PlanInWordsTest {
 
     @Test
     void theWordsTellWhatTheDrawingShows() {
-        assertThat(PlanSketch.of(PlanJob.corner()).alternative()).isEqualTo(""
-                + "Plan of the house seen from above, north up."
-                + " The house is 40 ft from east to west and 28 ft from north to south."
-                + " Wall A, the north wall, faces north and is dug free for 40 ft."
-                + " Wall B, the east wall, faces east and is dug free for 28 ft."
-                + " Footing drain D1 runs along walls A and B and empties from its end into M1."
-                + " It has a cleanout at its high end."
-                + " Solid pipe M1, 60 ft long, leads to Swale."
-                + " Roof water pipe R1, 60 ft long, carries the water of downspouts DS1 and DS2 to Swale."
-                + " Swale is an outlet to daylight: the low ground behind the garden."
-                + " Tree 9 ft before wall A."
-                + " Lot line 22 ft before wall B.");
+        assertThat(PlanSketch.of(PlanJob.corner()).alternative())
+                .isEqualTo(""
+                        + "Plan of the house seen from above, north up."
+                        + " The house is 40 ft from east to west and 28 ft from north to south."
+                        + " Wall A, the north wall, faces north and is dug free for 40 ft."
+                        + " Wall B, the east wall, faces east and is dug free for 28 ft."
+                        + " Footing drain D1 runs along walls A and B and empties from its end into M1."
+                        + " It has a cleanout at its high end."
+                        + " Solid pipe M1, 60 ft long, leads to Swale."
+                        + " Roof water pipe R1, 60 ft long, carries the water of downspouts DS1 and DS2 to Swale."
+                        + " Swale is an outlet to daylight: the low ground behind the garden."
+                        + " Tree 9 ft before wall A."
+                        + " Lot line 22 ft before wall B.");
     }
 
     @Test
@@ -48,8 +49,10 @@ class PlanInWordsTest {
         Job job = RandomJobs.of(seed);
         String words = PlanInWords.of(job);
 
-        job.walls().forEach(wall ->
-                assertThat(words).contains(wall.label() + ", " + wall.where()).contains(wall.length().text()));
+        job.walls()
+                .forEach(wall -> assertThat(words)
+                        .contains(wall.label() + ", " + wall.where())
+                        .contains(wall.length().text()));
         job.water().drains().forEach(drain -> assertThat(words).contains(drain.label() + " runs along"));
         job.water().mains().forEach(main -> assertThat(words).contains(main.label() + ", 60 ft long, leads to"));
         job.water().roofLines().forEach(line -> assertThat(words).contains(line.label() + ", 60 ft long, carries"));

@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import spadework.job.Access;
-import spadework.job.Agreement;
 import spadework.job.Address;
+import spadework.job.Agreement;
 import spadework.job.Condition;
 import spadework.job.Customer;
 import spadework.job.Digging;
@@ -117,8 +117,7 @@ public final class PlanJob {
                 Length.ofFeet(6),
                 new Footing(Length.ofInches(8), Length.ofInches(6)),
                 WallKind.BLOCK,
-                new Condition(
-                        Surface.BARE, Length.ZERO, false, false, Optional.empty(), false, Optional.empty()),
+                new Condition(Surface.BARE, Length.ZERO, false, false, Optional.empty(), false, Optional.empty()),
                 List.of(),
                 List.of(),
                 0,
@@ -129,8 +128,16 @@ public final class PlanJob {
 
     public PlanJob drain(String label, TeeAt teeAt, String into, String... along) {
         drains.add(new FootingDrain(
-                label, List.of(along), Optional.empty(), teeAt, into, Optional.empty(), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty()));
+                label,
+                List.of(along),
+                Optional.empty(),
+                teeAt,
+                into,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty()));
         return this;
     }
 
@@ -197,8 +204,13 @@ public final class PlanJob {
                 List.of(),
                 new Water(drains, mains, roofLines, downspouts, outlets, List.of()),
                 new Restoration(
-                        Length.ZERO, Area.ofSquareFeet(0), Length.ZERO, Area.ofSquareFeet(0), Area.ofSquareFeet(0),
-                        Area.ofSquareFeet(0), 0),
+                        Length.ZERO,
+                        Area.ofSquareFeet(0),
+                        Length.ZERO,
+                        Area.ofSquareFeet(0),
+                        Area.ofSquareFeet(0),
+                        Area.ofSquareFeet(0),
+                        0),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -210,7 +222,8 @@ public final class PlanJob {
                 new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
                 List.of(),
                 Agreement.NONE,
-                List.of(), List.of());
+                List.of(),
+                List.of());
     }
 
     private static SolidRun run(String label, String into) {

@@ -63,15 +63,14 @@ final class PlanLabels {
         } else if (label.anchor().equals("end")) {
             left -= width;
         }
-        return GEOMETRY.toGeometry(new Envelope(
-                left, left + width, label.y() - 0.7 * label.size(), label.y() + 0.22 * label.size()));
+        return GEOMETRY.toGeometry(
+                new Envelope(left, left + width, label.y() - 0.7 * label.size(), label.y() + 0.22 * label.size()));
     }
 
     private static Geometry drawn(Shape shape) {
         if (shape instanceof Line line) {
-            return GEOMETRY.createLineString(new Coordinate[] {
-                new Coordinate(line.x1(), line.y1()), new Coordinate(line.x2(), line.y2())
-            });
+            return GEOMETRY.createLineString(
+                    new Coordinate[] {new Coordinate(line.x1(), line.y1()), new Coordinate(line.x2(), line.y2())});
         }
         if (shape instanceof Dot dot) {
             return GEOMETRY.createPoint(new Coordinate(dot.x(), dot.y())).buffer(dot.radius());

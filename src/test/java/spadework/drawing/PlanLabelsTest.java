@@ -30,15 +30,21 @@ class PlanLabelsTest {
     void everyWallsLabelStandsInBoldAndItsLengthStandsOnTheSheet(String name, Job job) {
         Scene scene = PlanSketch.of(job);
 
-        List<String> bold = PlanLabels.of(scene).stream().filter(Label::bold).map(Label::text).toList();
+        List<String> bold = PlanLabels.of(scene).stream()
+                .filter(Label::bold)
+                .map(Label::text)
+                .toList();
         for (int i = 0; i < job.walls().size(); i++) {
             Wall wall = job.walls().get(i);
             String mark = "(" + (i + 1) + ")";
             assertThat(bold).containsAnyOf(wall.label(), mark);
-            assertThat(PlanLabels.texts(scene)).anyMatch(text -> text.equals(wall.label())
-                    || text.equals(mark + " " + wall.label() + ": " + wall.length().text()));
-            assertThat(PlanLabels.texts(scene)).anyMatch(text -> text.equals(wall.length().text())
-                    || text.endsWith(wall.label() + ": " + wall.length().text()));
+            assertThat(PlanLabels.texts(scene))
+                    .anyMatch(text -> text.equals(wall.label())
+                            || text.equals(mark + " " + wall.label() + ": "
+                                    + wall.length().text()));
+            assertThat(PlanLabels.texts(scene))
+                    .anyMatch(text -> text.equals(wall.length().text())
+                            || text.endsWith(wall.label() + ": " + wall.length().text()));
         }
     }
 
@@ -83,7 +89,9 @@ class PlanLabelsTest {
         Scene scene = PlanSketch.of(
                 PlanJob.house(40, 28).wall(label, Side.NORTH, 0, 40).job());
 
-        assertThat(PlanLabels.texts(scene)).contains("(1)", "(1) " + label + ": 40 ft").doesNotContain(label);
+        assertThat(PlanLabels.texts(scene))
+                .contains("(1)", "(1) " + label + ": 40 ft")
+                .doesNotContain(label);
     }
 
     @Test

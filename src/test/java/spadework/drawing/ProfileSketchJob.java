@@ -21,10 +21,22 @@ public final class ProfileSketchJob {
     }
 
     static ProfileReach reach(
-            String label, Kind kind, double length, Optional<Length> start, Optional<Length> end,
-            Optional<Length> startGrade, Optional<Length> endGrade) {
+            String label,
+            Kind kind,
+            double length,
+            Optional<Length> start,
+            Optional<Length> end,
+            Optional<Length> startGrade,
+            Optional<Length> endGrade) {
         return new ProfileReach(
-                label, kind, Length.ofFeet(length), start, end, startGrade, endGrade, Length.ofInches(4),
+                label,
+                kind,
+                Length.ofFeet(length),
+                start,
+                end,
+                startGrade,
+                endGrade,
+                Length.ofInches(4),
                 Length.ofInches(4.2));
     }
 

@@ -39,7 +39,8 @@ class ProfileSketchTest {
         assertThat(mainEnd.x2() - main.x1()).isCloseTo(60 * across, within(0.5));
         assertThat(mainEnd.y2() - main.y1()).isCloseTo(0.9 * upright, within(0.5));
         List<Line> ground = pipes(scene, Role.GROUND);
-        assertThat(main.y1() - ground.get(1).y1()).as("ground over the pipe's bottom")
+        assertThat(main.y1() - ground.get(1).y1())
+                .as("ground over the pipe's bottom")
                 .isCloseTo(4 * upright, within(0.5));
     }
 
@@ -109,7 +110,10 @@ class ProfileSketchTest {
     @Test
     void withoutALineThatIsKnownAtBothEndsNothingIsDrawnButTheTable() {
         ProfileChain chain = new ProfileChain(
-                List.of(reach("R1", Kind.ROOF_LINE, 60, level(95.4), none(), none(), none())), "O1", "curb", none(),
+                List.of(reach("R1", Kind.ROOF_LINE, 60, level(95.4), none(), none(), none())),
+                "O1",
+                "curb",
+                none(),
                 "");
         Scene scene = ProfileSketch.of(chain);
 
@@ -136,7 +140,9 @@ class ProfileSketchTest {
         String words = ProfileSketch.of(chain).alternative();
 
         for (ProfileReach reach : chain.reaches()) {
-            assertThat(words).contains(reach.label() + ", ").contains(reach.length().text());
+            assertThat(words)
+                    .contains(reach.label() + ", ")
+                    .contains(reach.length().text());
             for (Optional<Length> level :
                     List.of(reach.startInvert(), reach.endInvert(), reach.startGrade(), reach.endGrade())) {
                 assertThat(words).contains(level.map(Length::levelText).orElse("not measured"));
@@ -170,7 +176,11 @@ class ProfileSketchTest {
                     maybe(random, end + 1 + random.nextInt(40) / 10.0)));
             level = end - random.nextInt(5) / 100.0;
         }
-        return new ProfileChain(reaches, "O1", "swale along the back lot line", maybe(random, level - 0.1),
+        return new ProfileChain(
+                reaches,
+                "O1",
+                "swale along the back lot line",
+                maybe(random, level - 0.1),
                 random.nextBoolean() ? "door sill, 100.00 ft" : "");
     }
 

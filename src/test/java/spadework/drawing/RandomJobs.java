@@ -30,12 +30,15 @@ final class RandomJobs {
             plan.main("M" + (i + 1), "O" + (1 + random.nextInt(outlets)));
         }
         int half = walls.size() / 2;
-        List<List<String>> groups = half == 0
-                ? List.of(walls)
-                : List.of(walls.subList(0, half), walls.subList(half, walls.size()));
+        List<List<String>> groups =
+                half == 0 ? List.of(walls) : List.of(walls.subList(0, half), walls.subList(half, walls.size()));
         for (int i = 0; i < groups.size(); i++) {
             String into = mains == 0 ? "O1" : "M" + (1 + random.nextInt(mains));
-            plan.drain("D" + (i + 1), pick(random, TeeAt.values()), into, groups.get(i).toArray(new String[0]));
+            plan.drain(
+                    "D" + (i + 1),
+                    pick(random, TeeAt.values()),
+                    into,
+                    groups.get(i).toArray(new String[0]));
         }
         int roofLines = random.nextInt(4);
         for (int i = 0; i < roofLines; i++) {
@@ -45,7 +48,9 @@ final class RandomJobs {
             }
         }
         for (int i = random.nextInt(6); i > 0; i--) {
-            plan.limit(pick(random, LimitKind.values()), pick(random, walls.toArray(new String[0])),
+            plan.limit(
+                    pick(random, LimitKind.values()),
+                    pick(random, walls.toArray(new String[0])),
                     2 + random.nextInt(40) / 2.0);
         }
         return plan.job();

@@ -92,7 +92,8 @@ class SectionGeometryTest {
         List<Line> cover = lines(scene, Role.COATING);
         assertThat(cover).extracting(Line::weight).containsOnly(Weight.THICK);
         assertThat(cover.get(0).y1()).isCloseTo(ground(scene).get(2).y1(), HALF_A_POINT);
-        assertThat(cover.get(0).y2()).isCloseTo(areas(scene).get(1).corners().get(0).y(), HALF_A_POINT);
+        assertThat(cover.get(0).y2())
+                .isCloseTo(areas(scene).get(1).corners().get(0).y(), HALF_A_POINT);
         double face = areas(scene).get(0).corners().get(1).x();
         assertThat(cover.get(1).x2() - face).as("4 in of lap").isCloseTo(4.0 / 12 * scale(scene), HALF_A_POINT);
     }
@@ -172,7 +173,10 @@ class SectionGeometryTest {
     }
 
     private static List<Area> areas(Scene scene) {
-        return scene.shapes().stream().filter(Area.class::isInstance).map(Area.class::cast).toList();
+        return scene.shapes().stream()
+                .filter(Area.class::isInstance)
+                .map(Area.class::cast)
+                .toList();
     }
 
     private static List<Dot> dots(Scene scene, Role role) {

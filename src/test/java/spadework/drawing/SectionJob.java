@@ -32,11 +32,24 @@ public final class SectionJob {
     static CrossSection at(
             double depth, SoilType soil, Protection protection, double thickness, double projection, double bottom) {
         Wall deep = Jobs.deep(depth);
-        Digging digging = new Digging(
-                deep.digging().access(), deep.digging().handShare(), Length.ofInches(bottom), protection);
-        Wall wall = new Wall(deep.label(), deep.where(), deep.faces(), deep.from(), deep.length(), deep.depthStart(),
-                deep.depthEnd(), new Footing(Length.ofInches(thickness), Length.ofInches(projection)), deep.kind(),
-                deep.condition(), deep.strip(), deep.openings(), deep.windowWells(), deep.finish(), digging);
+        Digging digging =
+                new Digging(deep.digging().access(), deep.digging().handShare(), Length.ofInches(bottom), protection);
+        Wall wall = new Wall(
+                deep.label(),
+                deep.where(),
+                deep.faces(),
+                deep.from(),
+                deep.length(),
+                deep.depthStart(),
+                deep.depthEnd(),
+                new Footing(Length.ofInches(thickness), Length.ofInches(projection)),
+                deep.kind(),
+                deep.condition(),
+                deep.strip(),
+                deep.openings(),
+                deep.windowWells(),
+                deep.finish(),
+                digging);
         Site site = Jobs.with(Jobs.site(), new Soil(Texture.LOAM, Seepage.NONE, soil));
         Job job = Jobs.job(site, Jobs.water(), wall);
         return CrossSection.of(job, Books.standard(), job.walls().get(0));
@@ -56,7 +69,15 @@ public final class SectionJob {
     }
 
     static CrossSection named(CrossSection section, String... labels) {
-        return new CrossSection(List.of(labels), section.depth(), section.trenchDepth(), section.footing(),
-                section.bottomWidth(), section.bank(), section.reach(), section.bed(), section.floor());
+        return new CrossSection(
+                List.of(labels),
+                section.depth(),
+                section.trenchDepth(),
+                section.footing(),
+                section.bottomWidth(),
+                section.bank(),
+                section.reach(),
+                section.bed(),
+                section.floor());
     }
 }

@@ -3,8 +3,8 @@ package spadework.drawing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.stream.Stream;
 import java.util.stream.LongStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -31,12 +31,19 @@ class SectionLabelsTest {
         Scene scene = SectionSketch.of(section, SectionJob.RUBBER);
 
         List<String> texts = PlanLabels.texts(scene);
-        List<String> alone = List.of(section.depth().text(), section.trenchDepth().text(),
-                section.bottomWidth().text(), section.reach().text());
+        List<String> alone = List.of(
+                section.depth().text(),
+                section.trenchDepth().text(),
+                section.bottomWidth().text(),
+                section.reach().text());
         assertThat(texts).containsAll(alone);
         String sheet = String.join(" ", texts);
-        List<String> inside = List.of(section.footing().thickness().text(), section.footing().projection().text(),
-                section.bed().orElseThrow().stone().text(), "60 mil", "waterproofing");
+        List<String> inside = List.of(
+                section.footing().thickness().text(),
+                section.footing().projection().text(),
+                section.bed().orElseThrow().stone().text(),
+                "60 mil",
+                "waterproofing");
         assertThat(sheet).contains(inside);
         assertThat(scene.alternative()).contains(alone).contains(inside);
     }
@@ -63,15 +70,23 @@ class SectionLabelsTest {
         Scene scene = SectionSketch.of(SectionJob.at(depth, SoilType.C, Protection.SLOPED), SectionJob.RUBBER);
 
         assertThat(scene.alternative().contains("an engineer designs it")).isEqualTo(engineer);
-        assertThat(String.join(" ", PlanLabels.texts(scene)).contains("an engineer designs it")).isEqualTo(engineer);
+        assertThat(String.join(" ", PlanLabels.texts(scene)).contains("an engineer designs it"))
+                .isEqualTo(engineer);
     }
 
     @Test
     void longWordsForTheCoverAreBrokenAndLongTitlesCut() {
-        CrossSection section = SectionJob.named(SectionJob.at(5, SoilType.B, Protection.SLOPED),
-                Stream.iterate(1, i -> i + 1).limit(12).map(i -> "Long wall of wing " + i).toArray(String[]::new));
-        Scene scene = SectionSketch.of(section,
-                new Covering("self-adhering sheet of rubberised bitumen with a film of polyethylene, two layers", "",
+        CrossSection section = SectionJob.named(
+                SectionJob.at(5, SoilType.B, Protection.SLOPED),
+                Stream.iterate(1, i -> i + 1)
+                        .limit(12)
+                        .map(i -> "Long wall of wing " + i)
+                        .toArray(String[]::new));
+        Scene scene = SectionSketch.of(
+                section,
+                new Covering(
+                        "self-adhering sheet of rubberised bitumen with a film of polyethylene, two layers",
+                        "",
                         "dampproofing"));
 
         assertThat(PlanLabels.faults(scene)).isEmpty();

@@ -60,9 +60,17 @@ class JobVariancesTest {
             no hours written down   | 110 |    | 3500.00  | 400.00   | 0.00       | 200.00  | 4600.00
             no invoice written down | 110 | 24 |          | 400.00   | 100.00     | 0.00    | 4500.00
             """)
-    void splitRecoversEachPlantedError(String name, BigDecimal quantity, BigDecimal hours, String invoices,
-            String byQuantity, String byProduction, String byPrice, String actual) {
-        Variance variance = variance(quantity, hours, Optional.ofNullable(invoices).map(Dollars::of), estimated(100));
+    void splitRecoversEachPlantedError(
+            String name,
+            BigDecimal quantity,
+            BigDecimal hours,
+            String invoices,
+            String byQuantity,
+            String byProduction,
+            String byPrice,
+            String actual) {
+        Variance variance =
+                variance(quantity, hours, Optional.ofNullable(invoices).map(Dollars::of), estimated(100));
         assertThat(variance.estimate()).isEqualTo(Dollars.of("4000.00"));
         assertThat(variance.quantityError()).isEqualTo(Dollars.of(byQuantity));
         assertThat(variance.productionError()).isEqualTo(Dollars.of(byProduction));
@@ -100,9 +108,13 @@ class JobVariancesTest {
             for (int l = 0; l < count; l++) {
                 lines.add(line(1 + random.nextInt(500), "0." + (1 + random.nextInt(999)), cents(random)));
             }
-            Variance v = variance(BigDecimal.valueOf(1 + random.nextInt(90_000), 1),
-                    BigDecimal.valueOf(random.nextInt(9_000), 2), Optional.of(Dollars.of(cents(random))), lines);
-            assertThat(v.quantityError().plus(v.productionError()).plus(v.priceError())).isEqualTo(v.difference());
+            Variance v = variance(
+                    BigDecimal.valueOf(1 + random.nextInt(90_000), 1),
+                    BigDecimal.valueOf(random.nextInt(9_000), 2),
+                    Optional.of(Dollars.of(cents(random))),
+                    lines);
+            assertThat(v.quantityError().plus(v.productionError()).plus(v.priceError()))
+                    .isEqualTo(v.difference());
         }
     }
 
@@ -127,8 +139,8 @@ class JobVariancesTest {
             BigDecimal hours = new BigDecimal(100).divide(new BigDecimal(rate), java.math.MathContext.DECIMAL64);
             int number = jobs.size() + 1;
             Variance variance = variance(new BigDecimal(100), hours, Optional.empty(), estimated(100));
-            jobs.add(new JobVariances("J-" + number, "", LocalDate.of(2026, 6, number), "clay, none",
-                    List.of(variance)));
+            jobs.add(new JobVariances(
+                    "J-" + number, "", LocalDate.of(2026, 6, number), "clay, none", List.of(variance)));
         }
         List<Suggestion> suggestions = new Season(jobs).suggestions(book(), rule);
         boolean none = suggested == null || suggested.equals("5 cy");
@@ -147,10 +159,19 @@ class JobVariancesTest {
                 variance(new BigDecimal(110), new BigDecimal(24), Optional.of(Dollars.of("3500.00")), estimated(100));
         Season season = new Season(List.of(job("2", 2, one), job("1", 1, one), job("3", 3, one)));
         assertThat(season.jobs()).extracting(JobVariances::number).containsExactly("1", "2", "3");
-        assertThat(season.totals()).containsExactly(new Season.Total("STONE", "Stone", 3, Dollars.of("12000.00"),
-                Dollars.of("14100.00"), Dollars.of("1200.00"), Dollars.of("300.00"), Dollars.of("600.00")));
+        assertThat(season.totals())
+                .containsExactly(new Season.Total(
+                        "STONE",
+                        "Stone",
+                        3,
+                        Dollars.of("12000.00"),
+                        Dollars.of("14100.00"),
+                        Dollars.of("1200.00"),
+                        Dollars.of("300.00"),
+                        Dollars.of("600.00")));
         // 3,500 ÷ 3,300 of $30.00
-        assertThat(season.suggestions(book(), RateRule.MEDIAN)).extracting(Suggestion::to)
+        assertThat(season.suggestions(book(), RateRule.MEDIAN))
+                .extracting(Suggestion::to)
                 .containsExactly("4.58 cy", "$31.82");
     }
 
@@ -161,14 +182,42 @@ class JobVariancesTest {
     private static Variance variance(
             BigDecimal quantity, BigDecimal hours, Optional<Dollars> invoices, List<PricedLine> lines) {
         Actual actual = new Actual("STONE", quantity, Unit.CUBIC_YARD, Optional.ofNullable(hours), invoices);
-        AsBuilt built = new AsBuilt(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 9), List.of(), List.of(),
-                Optional.empty(), Optional.empty(), Optional.empty(), List.of(), List.of(actual), "");
-        Job job = Jobs.job().withAgreement(new Agreement(Optional.empty(), List.of(), Optional.empty(), List.of(),
-                List.of(), Optional.of(built), Optional.empty()));
-        Quote quote =
-                new Quote("", LocalDate.of(2026, 6, 1), lines, List.of(), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO,
-                Dollars.ZERO, List.of(), List.of(), List.of());
-        return JobVariances.of(job, company(), book(), quote, NOTHING_MEASURED).orElseThrow().items().get(0);
+        AsBuilt built = new AsBuilt(
+                LocalDate.of(2026, 9, 1),
+                LocalDate.of(2026, 9, 9),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                List.of(actual),
+                "");
+        Job job = Jobs.job()
+                .withAgreement(new Agreement(
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of(),
+                        Optional.of(built),
+                        Optional.empty()));
+        Quote quote = new Quote(
+                "",
+                LocalDate.of(2026, 6, 1),
+                lines,
+                List.of(),
+                Dollars.ZERO,
+                Dollars.ZERO,
+                Dollars.ZERO,
+                Dollars.ZERO,
+                List.of(),
+                List.of(),
+                List.of());
+        return JobVariances.of(job, company(), book(), quote, NOTHING_MEASURED)
+                .orElseThrow()
+                .items()
+                .get(0);
     }
 
     private static List<PricedLine> estimated(int quantity) {
@@ -176,24 +225,50 @@ class JobVariancesTest {
     }
 
     private static PricedLine line(int quantity, String hours, String labour) {
-        CostParts cost =
-                new CostParts(Dollars.of(30 * quantity + ".00"), Dollars.ZERO, Dollars.of(labour), Dollars.ZERO,
-                Dollars.ZERO, Dollars.ZERO);
-        return new PricedLine("STONE", "Stone", new TakeoffSection(Section.DRAIN, "drain", "Drain"),
-                new BigDecimal(quantity), Unit.CUBIC_YARD, "", cost, "two", new BigDecimal(hours), Dollars.ZERO,
+        CostParts cost = new CostParts(
+                Dollars.of(30 * quantity + ".00"),
+                Dollars.ZERO,
+                Dollars.of(labour),
+                Dollars.ZERO,
+                Dollars.ZERO,
+                Dollars.ZERO);
+        return new PricedLine(
+                "STONE",
+                "Stone",
+                new TakeoffSection(Section.DRAIN, "drain", "Drain"),
+                new BigDecimal(quantity),
+                Unit.CUBIC_YARD,
+                "",
+                cost,
+                "two",
+                new BigDecimal(hours),
+                Dollars.ZERO,
                 Dollars.ZERO);
     }
 
     private static PriceBook book() {
-        Material stone =
-                new Material(Dollars.of("30.00"), "ton", BigDecimal.ONE, Unit.TON, BigDecimal.ONE, Optional.empty(),
-                Percent.ZERO);
-        LineItem item = new LineItem("STONE", Section.DRAIN, "Stone", "Stone", Unit.CUBIC_YARD, Optional.empty(), false,
+        Material stone = new Material(
+                Dollars.of("30.00"), "ton", BigDecimal.ONE, Unit.TON, BigDecimal.ONE, Optional.empty(), Percent.ZERO);
+        LineItem item = new LineItem(
+                "STONE",
+                Section.DRAIN,
+                "Stone",
+                "Stone",
+                Unit.CUBIC_YARD,
+                Optional.empty(),
+                false,
                 Optional.of(stone),
-                Optional.of(new Labour("two", new BigDecimal(5), Optional.empty(), List.of())), Optional.empty(),
-                Optional.empty(), Optional.empty(), Optional.empty(), false,
+                Optional.of(new Labour("two", new BigDecimal(5), Optional.empty(), List.of())),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
                 new Source("test", LocalDate.of(2026, 6, 1)),
-                List.of(), Optional.empty(), Optional.empty(), List.of());
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
         return new PriceBook("", LocalDate.of(2026, 6, 1), Map.of("STONE", item), Map.of(), List.of(), 1.4, 10);
     }
 
@@ -201,10 +276,29 @@ class JobVariancesTest {
     private static Company company() {
         Company c = Books.company();
         Map<String, List<CrewPlace>> crews = new HashMap<>(Map.of("two", List.of(new CrewPlace("hand", 2))));
-        return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
-                Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))), crews, Map.of(), List.of(),
+        return new Company(
+                c.name(),
+                c.licence(),
+                c.insurance(),
+                c.address(),
+                c.phone(),
+                c.email(),
+                c.logo(),
+                c.paper(),
+                Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))),
+                crews,
+                Map.of(),
+                List.of(),
                 c.priceRules(),
-                c.tax(), c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
-                c.taxId(), c.bond(), c.affiliates());
+                c.tax(),
+                c.validDays(),
+                c.payments(),
+                c.warranty(),
+                c.excluded(),
+                c.preparation(),
+                c.terms(),
+                c.taxId(),
+                c.bond(),
+                c.affiliates());
     }
 }

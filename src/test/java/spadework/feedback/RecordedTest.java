@@ -61,10 +61,22 @@ class RecordedTest {
             the invoice goes first     | 169.4 | 105        | 5000.00  | 105              | 231.00   | 149.00
             no tons, yards written     |       | 105        |          | 105              | 231.00   | 0.00
             """)
-    void tonsTellTheStone(String name, BigDecimal tons, BigDecimal written, String invoices, BigDecimal yards,
-            String byQuantity, String byPrice) {
-        List<Actual> actuals = written == null ? List.of() : List.of(new Actual("STONE", written, Unit.CUBIC_YARD,
-                Optional.empty(), Optional.ofNullable(invoices).map(Dollars::of)));
+    void tonsTellTheStone(
+            String name,
+            BigDecimal tons,
+            BigDecimal written,
+            String invoices,
+            BigDecimal yards,
+            String byQuantity,
+            String byPrice) {
+        List<Actual> actuals = written == null
+                ? List.of()
+                : List.of(new Actual(
+                        "STONE",
+                        written,
+                        Unit.CUBIC_YARD,
+                        Optional.empty(),
+                        Optional.ofNullable(invoices).map(Dollars::of)));
         AsBuilt record = record(List.of(), Optional.ofNullable(tons), Optional.empty(), actuals);
         Variance stone = variances(record, takeoff()).get(0);
         assertThat(stone.code()).isEqualTo("STONE");
@@ -95,57 +107,111 @@ class RecordedTest {
             """)
     void gallonsTellTheCoatingOfTheAreaAsBuilt(
             String name, int a, int b, BigDecimal onA, BigDecimal onB, String byQuantity, String byPrice) {
-        AsBuilt record = record(List.of(wall("A", Optional.of(onA)), wall("B", Optional.of(onB))), Optional.empty(),
-                Optional.empty(), List.of());
-        assertThat(variances(record, takeoff(coat(WALL_A, a), coat(WALL_B, b)))).hasSize(1).allSatisfy(coat -> {
-            assertThat(coat.code()).isEqualTo("COAT");
-            assertThat(coat.actualQuantity()).isEqualByComparingTo(BigDecimal.valueOf(a + b));
-            assertThat(coat.quantityError()).isEqualTo(Dollars.of(byQuantity));
-            assertThat(coat.priceError()).isEqualTo(Dollars.of(byPrice));
-            assertThat(coat.materialFactor()).as("no invoice, no new price").isEmpty();
-        });
+        AsBuilt record = record(
+                List.of(wall("A", Optional.of(onA)), wall("B", Optional.of(onB))),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        assertThat(variances(record, takeoff(coat(WALL_A, a), coat(WALL_B, b))))
+                .hasSize(1)
+                .allSatisfy(coat -> {
+                    assertThat(coat.code()).isEqualTo("COAT");
+                    assertThat(coat.actualQuantity()).isEqualByComparingTo(BigDecimal.valueOf(a + b));
+                    assertThat(coat.quantityError()).isEqualTo(Dollars.of(byQuantity));
+                    assertThat(coat.priceError()).isEqualTo(Dollars.of(byPrice));
+                    assertThat(coat.materialFactor())
+                            .as("no invoice, no new price")
+                            .isEmpty();
+                });
     }
 
     @Test
     void gallonsOfSomeWallsTellNothing() {
-        AsBuilt record = record(List.of(wall("A", Optional.of(BigDecimal.TEN)), wall("B", Optional.empty())),
-                Optional.empty(), Optional.empty(), List.of());
+        AsBuilt record = record(
+                List.of(wall("A", Optional.of(BigDecimal.TEN)), wall("B", Optional.empty())),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
         Takeoff built = takeoff(coat(WALL_A, 300), coat(WALL_B, 100));
-        assertThat(JobVariances.of(job(record), company(TaxMode.NONE, "0"), book(), quote(), built)).isEmpty();
+        assertThat(JobVariances.of(job(record), company(TaxMode.NONE, "0"), book(), quote(), built))
+                .isEmpty();
     }
 
     @Test
     void materialAtTheBooksPriceBearsTheTaxThatTheContractorPaysOnIt() {
         // 169.4 tons × $30.00 × 1.07 = $5,437.74, less the estimate for 105 cy, $4,851.00
-        AsBuilt record = record(List.of(), Optional.of(new BigDecimal("169.4")), Optional.empty(), List.of(
-                new Actual("STONE", new BigDecimal(105), Unit.CUBIC_YARD, Optional.empty(), Optional.empty())));
+        AsBuilt record = record(
+                List.of(),
+                Optional.of(new BigDecimal("169.4")),
+                Optional.empty(),
+                List.of(new Actual("STONE", new BigDecimal(105), Unit.CUBIC_YARD, Optional.empty(), Optional.empty())));
         Company taxed = company(TaxMode.ON_PURCHASES, "7");
-        assertThat(JobVariances.of(job(record), taxed, book(), quote(), takeoff()).orElseThrow().items())
-                .extracting(Variance::priceError).containsExactly(Dollars.of("586.74"));
+        assertThat(JobVariances.of(job(record), taxed, book(), quote(), takeoff())
+                        .orElseThrow()
+                        .items())
+                .extracting(Variance::priceError)
+                .containsExactly(Dollars.of("586.74"));
     }
 
     private static Company company(TaxMode mode, String rate) {
         Company c = Books.company();
-        return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
-                c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(),
-                new Tax(mode, Percent.of(rate), Map.of()), c.validDays(), c.payments(), c.warranty(), c.excluded(),
-                c.preparation(), c.terms(), c.taxId(), c.bond(), c.affiliates());
+        return new Company(
+                c.name(),
+                c.licence(),
+                c.insurance(),
+                c.address(),
+                c.phone(),
+                c.email(),
+                c.logo(),
+                c.paper(),
+                c.wages(),
+                c.crews(),
+                c.machines(),
+                c.slowdowns(),
+                c.priceRules(),
+                new Tax(mode, Percent.of(rate), Map.of()),
+                c.validDays(),
+                c.payments(),
+                c.warranty(),
+                c.excluded(),
+                c.preparation(),
+                c.terms(),
+                c.taxId(),
+                c.bond(),
+                c.affiliates());
     }
 
     private static List<Variance> variances(AsBuilt record, Takeoff built) {
-        return JobVariances.of(job(record), company(TaxMode.NONE, "0"), book(), quote(), built).orElseThrow().items();
+        return JobVariances.of(job(record), company(TaxMode.NONE, "0"), book(), quote(), built)
+                .orElseThrow()
+                .items();
     }
 
     private static Job job(AsBuilt record) {
         return Jobs.job()
-                .withAgreement(new Agreement(Optional.empty(), List.of(), Optional.empty(), List.of(), List.of(),
-                Optional.of(record), Optional.empty()));
+                .withAgreement(new Agreement(
+                        Optional.empty(),
+                        List.of(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of(),
+                        Optional.of(record),
+                        Optional.empty()));
     }
 
     private static AsBuilt record(
             List<BuiltWall> walls, Optional<BigDecimal> tons, Optional<Integer> loads, List<Actual> actuals) {
-        return new AsBuilt(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 9), walls, List.of(),
-                tons.map(amount -> new Weight(amount.doubleValue())), loads, Optional.empty(), List.of(), actuals, "");
+        return new AsBuilt(
+                LocalDate.of(2026, 9, 1),
+                LocalDate.of(2026, 9, 9),
+                walls,
+                List.of(),
+                tons.map(amount -> new Weight(amount.doubleValue())),
+                loads,
+                Optional.empty(),
+                List.of(),
+                actuals,
+                "");
     }
 
     private static BuiltWall wall(String label, Optional<BigDecimal> gallons) {
@@ -160,9 +226,17 @@ class RecordedTest {
     private static TakeoffLine coat(TakeoffSection wall, int area) {
         Given measured = new Given("a", "area", BigDecimal.valueOf(area), Unit.SQUARE_FOOT, "test");
         Quantity quantity = new Quantity(wall.label() + ".coat", Measure.COAT, wall, wall.label(), "", measured);
-        return new TakeoffLine("COAT", wall, BigDecimal.valueOf(area), Unit.SQUARE_FOOT, Optional.of(quantity),
+        return new TakeoffLine(
+                "COAT",
+                wall,
+                BigDecimal.valueOf(area),
+                Unit.SQUARE_FOOT,
+                Optional.of(quantity),
                 List.of(),
-                Optional.empty(), Optional.empty(), "", Optional.empty());
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                Optional.empty());
     }
 
     private static Quote quote() {
@@ -171,37 +245,105 @@ class RecordedTest {
                 line("HAUL", DRAIN, 6, Unit.LOAD, "0.00", "300.00"),
                 line("COAT", WALL_A, 300, Unit.SQUARE_FOOT, "660.00", "0.00"),
                 line("COAT", WALL_B, 100, Unit.SQUARE_FOOT, "220.00", "0.00")));
-        return new Quote("", LocalDate.of(2026, 6, 1), lines, List.of(), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO,
-                Dollars.ZERO, List.of(), List.of(), List.of());
+        return new Quote(
+                "",
+                LocalDate.of(2026, 6, 1),
+                lines,
+                List.of(),
+                Dollars.ZERO,
+                Dollars.ZERO,
+                Dollars.ZERO,
+                Dollars.ZERO,
+                List.of(),
+                List.of(),
+                List.of());
     }
 
     private static PricedLine line(
             String code, TakeoffSection section, int quantity, Unit unit, String material, String subcontract) {
-        CostParts cost = new CostParts(Dollars.of(material), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO,
-                Dollars.of(subcontract), Dollars.ZERO);
-        return new PricedLine(code, code, section, BigDecimal.valueOf(quantity), unit, "", cost, "", BigDecimal.ZERO,
-                Dollars.ZERO, Dollars.ZERO);
+        CostParts cost = new CostParts(
+                Dollars.of(material), Dollars.ZERO, Dollars.ZERO, Dollars.ZERO, Dollars.of(subcontract), Dollars.ZERO);
+        return new PricedLine(
+                code,
+                code,
+                section,
+                BigDecimal.valueOf(quantity),
+                unit,
+                "",
+                cost,
+                "",
+                BigDecimal.ZERO,
+                Dollars.ZERO,
+                Dollars.ZERO);
     }
 
     private static PriceBook book() {
-        Material stone = new Material(Dollars.of("30.00"), "ton", BigDecimal.ONE, Unit.TON, BigDecimal.ONE,
-                Optional.of(Measure.STONE_TONS), Percent.of("10"));
-        Material pail = new Material(Dollars.of("200.00"), "5 gal pail", new BigDecimal(5), Unit.GALLON, BigDecimal.ONE,
-                Optional.of(Measure.COAT_GALLONS), Percent.of("10"));
-        return new PriceBook("", LocalDate.of(2026, 6, 1), Map.of(
-                "STONE", item("STONE", Unit.CUBIC_YARD, Optional.empty(), Optional.of(stone), Optional.empty()),
-                "HAUL", item("HAUL", Unit.LOAD, Optional.of(Measure.HAUL_LOAD), Optional.empty(),
-                        Optional.of(Dollars.of("50.00"))),
-                "COAT", item("COAT", Unit.SQUARE_FOOT, Optional.of(Measure.COAT), Optional.of(pail), Optional.empty())),
-                Map.of(), List.of(), 1.4, 10);
+        Material stone = new Material(
+                Dollars.of("30.00"),
+                "ton",
+                BigDecimal.ONE,
+                Unit.TON,
+                BigDecimal.ONE,
+                Optional.of(Measure.STONE_TONS),
+                Percent.of("10"));
+        Material pail = new Material(
+                Dollars.of("200.00"),
+                "5 gal pail",
+                new BigDecimal(5),
+                Unit.GALLON,
+                BigDecimal.ONE,
+                Optional.of(Measure.COAT_GALLONS),
+                Percent.of("10"));
+        return new PriceBook(
+                "",
+                LocalDate.of(2026, 6, 1),
+                Map.of(
+                        "STONE", item("STONE", Unit.CUBIC_YARD, Optional.empty(), Optional.of(stone), Optional.empty()),
+                        "HAUL",
+                                item(
+                                        "HAUL",
+                                        Unit.LOAD,
+                                        Optional.of(Measure.HAUL_LOAD),
+                                        Optional.empty(),
+                                        Optional.of(Dollars.of("50.00"))),
+                        "COAT",
+                                item(
+                                        "COAT",
+                                        Unit.SQUARE_FOOT,
+                                        Optional.of(Measure.COAT),
+                                        Optional.of(pail),
+                                        Optional.empty())),
+                Map.of(),
+                List.of(),
+                1.4,
+                10);
     }
 
-    private static LineItem item(String code, Unit unit, Optional<Measure> follows, Optional<Material> material,
+    private static LineItem item(
+            String code,
+            Unit unit,
+            Optional<Measure> follows,
+            Optional<Material> material,
             Optional<Dollars> subcontract) {
-        return new LineItem(code, Section.DRAIN, code, code, unit, follows, true, material, Optional.empty(),
+        return new LineItem(
+                code,
+                Section.DRAIN,
+                code,
+                code,
+                unit,
+                follows,
+                true,
+                material,
+                Optional.empty(),
                 subcontract,
-                Optional.empty(), Optional.empty(), Optional.empty(), false,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
                 new Source("test", LocalDate.of(2026, 6, 1)),
-                List.of(), Optional.empty(), Optional.empty(), List.of());
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
     }
 }

@@ -73,8 +73,9 @@ class SolvingTest {
     }
 
     private static Answer checked(Answer answer) {
-        List<Worked> worked =
-                answer.working().stream().flatMap(each -> Recomputed.under(each).stream()).toList();
+        List<Worked> worked = answer.working().stream()
+                .flatMap(each -> Recomputed.under(each).stream())
+                .toList();
         for (Worked each : worked) {
             assertThat(Recomputed.evaluate(each))
                     .as(each.line())
@@ -92,9 +93,13 @@ class SolvingTest {
         Optional<Double> n = Optional.of(between(random, 0.009, 0.025));
         Answer full = checked(PipeFigure.of(diameter, slope, Optional.empty(), n, Optional.empty()));
         Optional<FlowRate> flow = Optional.of(new FlowRate(value(full, Unit.GALLON_PER_MINUTE)));
-        same(value(checked(PipeFigure.of(Optional.empty(), slope, flow, n, Optional.empty())), Unit.INCH),
+        same(
+                value(checked(PipeFigure.of(Optional.empty(), slope, flow, n, Optional.empty())), Unit.INCH),
                 diameter.get().inches());
-        same(value(checked(PipeFigure.of(diameter, Optional.empty(), flow, n, Optional.empty())), Unit.FOOT_PER_FOOT),
+        same(
+                value(
+                        checked(PipeFigure.of(diameter, Optional.empty(), flow, n, Optional.empty())),
+                        Unit.FOOT_PER_FOOT),
                 slope.get().ratio());
         same(value(checked(PipeFigure.of(diameter, slope, flow, n, Optional.empty())), Unit.PERCENT), 100);
     }
@@ -105,10 +110,13 @@ class SolvingTest {
         Random random = dice.random();
         Optional<Area> area = Optional.of(new Area(between(random, 50, 20_000)));
         Optional<RainRate> rain = Optional.of(new RainRate(between(random, 0.5, 12)));
-        Optional<FlowRate> flow = Optional.of(new FlowRate(
-                value(checked(RoofFigure.of(area, rain, Optional.empty())), Unit.GALLON_PER_MINUTE)));
-        same(value(checked(RoofFigure.of(Optional.empty(), rain, flow)), Unit.SQUARE_FOOT), area.get().squareFeet());
-        same(value(checked(RoofFigure.of(area, Optional.empty(), flow)), Unit.INCH_PER_HOUR),
+        Optional<FlowRate> flow = Optional.of(
+                new FlowRate(value(checked(RoofFigure.of(area, rain, Optional.empty())), Unit.GALLON_PER_MINUTE)));
+        same(
+                value(checked(RoofFigure.of(Optional.empty(), rain, flow)), Unit.SQUARE_FOOT),
+                area.get().squareFeet());
+        same(
+                value(checked(RoofFigure.of(area, Optional.empty(), flow)), Unit.INCH_PER_HOUR),
                 rain.get().inchesPerHour());
     }
 
@@ -119,12 +127,14 @@ class SolvingTest {
         Optional<Area> area = Optional.of(new Area(between(random, 0.1, 50) * LandArea.SQUARE_FEET_PER_ACRE));
         Optional<Double> c = Optional.of(between(random, 0.05, 0.95));
         Optional<RainRate> rain = Optional.of(new RainRate(between(random, 0.5, 12)));
-        Optional<FlowRate> flow = Optional.of(new FlowRate(
-                value(checked(RunoffFigure.of(area, c, rain, Optional.empty())), Unit.GALLON_PER_MINUTE)));
-        same(value(checked(RunoffFigure.of(Optional.empty(), c, rain, flow)), Unit.SQUARE_FOOT),
+        Optional<FlowRate> flow = Optional.of(
+                new FlowRate(value(checked(RunoffFigure.of(area, c, rain, Optional.empty())), Unit.GALLON_PER_MINUTE)));
+        same(
+                value(checked(RunoffFigure.of(Optional.empty(), c, rain, flow)), Unit.SQUARE_FOOT),
                 area.get().squareFeet());
         same(value(checked(RunoffFigure.of(area, Optional.empty(), rain, flow)), Unit.NONE), c.get());
-        same(value(checked(RunoffFigure.of(area, c, Optional.empty(), flow)), Unit.INCH_PER_HOUR),
+        same(
+                value(checked(RunoffFigure.of(area, c, Optional.empty(), flow)), Unit.INCH_PER_HOUR),
                 rain.get().inchesPerHour());
     }
 
@@ -137,12 +147,17 @@ class SolvingTest {
         Optional<Length> length = Optional.of(Length.ofFeet(between(random, 5, 500)));
         Optional<Double> c = random.nextBoolean() ? Optional.empty() : Optional.of(between(random, 80, 150));
         Optional<Length> none = Optional.empty();
-        Optional<Length> head = Optional.of(
-                Length.ofFeet(value(checked(FrictionFigure.of(flow, inside, length, none, c)), Unit.FOOT)));
-        same(value(checked(FrictionFigure.of(Optional.empty(), inside, length, head, c)), Unit.GALLON_PER_MINUTE),
+        Optional<Length> head =
+                Optional.of(Length.ofFeet(value(checked(FrictionFigure.of(flow, inside, length, none, c)), Unit.FOOT)));
+        same(
+                value(checked(FrictionFigure.of(Optional.empty(), inside, length, head, c)), Unit.GALLON_PER_MINUTE),
                 flow.get().gallonsPerMinute());
-        same(value(checked(FrictionFigure.of(flow, none, length, head, c)), Unit.INCH), inside.get().inches());
-        same(value(checked(FrictionFigure.of(flow, inside, none, head, c)), Unit.FOOT), length.get().feet());
+        same(
+                value(checked(FrictionFigure.of(flow, none, length, head, c)), Unit.INCH),
+                inside.get().inches());
+        same(
+                value(checked(FrictionFigure.of(flow, inside, none, head, c)), Unit.FOOT),
+                length.get().feet());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -172,11 +187,19 @@ class SolvingTest {
         Answer answer = checked(CoatingFigure.of(area, no, dry, solids, Optional.empty()));
         Optional<FilmThickness> wet = Optional.of(new FilmThickness(value(answer, Unit.MIL)));
         Optional<Volume> gallons = Optional.of(new Volume(value(answer, Unit.GALLON) * 231 / 1728));
-        same(value(checked(CoatingFigure.of(area, no, no, Optional.empty(), gallons)), Unit.MIL), wet.get().mils());
-        same(value(checked(CoatingFigure.of(Optional.empty(), wet, no, Optional.empty(), gallons)), Unit.SQUARE_FOOT),
+        same(
+                value(checked(CoatingFigure.of(area, no, no, Optional.empty(), gallons)), Unit.MIL),
+                wet.get().mils());
+        same(
+                value(
+                        checked(CoatingFigure.of(Optional.empty(), wet, no, Optional.empty(), gallons)),
+                        Unit.SQUARE_FOOT),
                 area.get().squareFeet());
-        same(value(checked(CoatingFigure.of(Optional.empty(), wet, dry, Optional.empty(), Optional.empty())),
-                Unit.PERCENT), solids.get().points().doubleValue());
+        same(
+                value(
+                        checked(CoatingFigure.of(Optional.empty(), wet, dry, Optional.empty(), Optional.empty())),
+                        Unit.PERCENT),
+                solids.get().points().doubleValue());
         Answer film = checked(CoatingFigure.of(Optional.empty(), wet, no, solids, Optional.empty()));
         same(number(film.values().get(2)).doubleValue(), dry.get().mils());
     }
@@ -196,9 +219,11 @@ class SolvingTest {
         double yards = bank.get().cubicYards();
         same(named(checked(EarthFigure.of(none, loose, none, swell, shrink, none, BOOK)), "soil, bank"), yards);
         same(named(checked(EarthFigure.of(none, none, compacted, swell, shrink, none, BOOK)), "soil, bank"), yards);
-        same(value(checked(EarthFigure.of(bank, loose, none, open, open, none, BOOK)), Unit.PERCENT),
+        same(
+                value(checked(EarthFigure.of(bank, loose, none, open, open, none, BOOK)), Unit.PERCENT),
                 swell.get().points().doubleValue());
-        same(value(checked(EarthFigure.of(bank, none, compacted, open, open, none, BOOK)), Unit.PERCENT),
+        same(
+                value(checked(EarthFigure.of(bank, none, compacted, open, open, none, BOOK)), Unit.PERCENT),
                 shrink.get().points().doubleValue());
     }
 
@@ -222,7 +247,8 @@ class SolvingTest {
             same(number(back.values().get(rule)).doubleValue(), trunk.inches());
         }
         Length girth = Length.ofFeet(trunk.feet() * Math.PI);
-        same(value(checked(RootsFigure.of(Optional.empty(), Optional.of(girth), Optional.empty())), Unit.INCH),
+        same(
+                value(checked(RootsFigure.of(Optional.empty(), Optional.of(girth), Optional.empty())), Unit.INCH),
                 trunk.inches());
     }
 
@@ -232,25 +258,44 @@ class SolvingTest {
     void trenchAndSump(Dice dice) throws WrongInputs {
         Random random = dice.random();
         Optional<SoilType> soil = Optional.of(SoilType.values()[random.nextInt(SoilType.values().length)]);
-        checked(TrenchFigure.of(new TrenchInputs(Length.ofFeet(between(random, 40, 200)),
-                Length.ofFeet(between(random, 1, 9)), Length.ofFeet(between(random, 1, 9)),
-                Length.ofFeet(between(random, 1, 4)), Length.ofInches(between(random, 0, 12)),
-                Length.ofInches(between(random, 0, 12)), soil, TrenchInputs.bank(soil, Optional.empty()),
-                random.nextInt(4), random.nextInt(2))));
-        checked(SumpFigure.of(new FlowRate(between(random, 1, 80)),
-                new SumpFigure.Basin(Length.ofInches(between(random, 12, 48)), Optional.empty(),
-                        Length.ofFeet(between(random, 1, 20)), Length.ofInches(random.nextBoolean() ? 1.5 : 2),
+        checked(TrenchFigure.of(new TrenchInputs(
+                Length.ofFeet(between(random, 40, 200)),
+                Length.ofFeet(between(random, 1, 9)),
+                Length.ofFeet(between(random, 1, 9)),
+                Length.ofFeet(between(random, 1, 4)),
+                Length.ofInches(between(random, 0, 12)),
+                Length.ofInches(between(random, 0, 12)),
+                soil,
+                TrenchInputs.bank(soil, Optional.empty()),
+                random.nextInt(4),
+                random.nextInt(2))));
+        checked(SumpFigure.of(
+                new FlowRate(between(random, 1, 80)),
+                new SumpFigure.Basin(
+                        Length.ofInches(between(random, 12, 48)),
+                        Optional.empty(),
+                        Length.ofFeet(between(random, 1, 20)),
+                        Length.ofInches(random.nextBoolean() ? 1.5 : 2),
                         Length.ofFeet(between(random, 5, 200))),
-                random.nextBoolean() ? Optional.empty() : Optional.of(new FlowRate(between(random, 1, 100))), BOOK));
+                random.nextBoolean() ? Optional.empty() : Optional.of(new FlowRate(between(random, 1, 100))),
+                BOOK));
     }
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("insideCorners")
     void insideCornersCannotTakeAwayTheWholeTrench(int corners) {
         Optional<SoilType> soil = Optional.of(SoilType.B);
-        assertThatThrownBy(() -> TrenchFigure.of(new TrenchInputs(Length.ofFeet(5), Length.ofFeet(5), Length.ofFeet(5),
-                Length.ofFeet(3), Length.ZERO, Length.ZERO, soil, TrenchInputs.bank(soil, Optional.empty()), 0,
-                corners)))
+        assertThatThrownBy(() -> TrenchFigure.of(new TrenchInputs(
+                        Length.ofFeet(5),
+                        Length.ofFeet(5),
+                        Length.ofFeet(5),
+                        Length.ofFeet(3),
+                        Length.ZERO,
+                        Length.ZERO,
+                        soil,
+                        TrenchInputs.bank(soil, Optional.empty()),
+                        0,
+                        corners)))
                 .isInstanceOf(WrongInputs.class);
     }
 

@@ -60,11 +60,15 @@ class AgreementByHandTest {
             Files.delete(job.resolveSibling("register.head"));
         }
         Draft proposal = told;
-        for (String later : List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt",
-                "/closed")) {
+        for (String later :
+                List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt", "/closed")) {
             proposal = proposal.without(later);
         }
-        Files.writeString(file, proposal.typed("/walls/1/length", "24 ft").typed("/issued", "2026-07-06").text());
+        Files.writeString(
+                file,
+                proposal.typed("/walls/1/length", "24 ft")
+                        .typed("/issued", "2026-07-06")
+                        .text());
         try (OnScreen opened = OnScreen.job(file)) {
             screen = opened;
             hand = new Hand(opened, told);
@@ -105,11 +109,22 @@ class AgreementByHandTest {
         hand.press(screen.job(), "take OP1");
         hand.press(screen.job(), "take OP4");
         sign("accept", "/accepted");
-        step("step accept", "accept", "accept",
-                "--on", told.shown("/accepted/on"), "--by", told.shown("/accepted/by/0"), "--by",
+        step(
+                "step accept",
+                "accept",
+                "accept",
+                "--on",
+                told.shown("/accepted/on"),
+                "--by",
+                told.shown("/accepted/by/0"),
+                "--by",
                 told.shown("/accepted/by/1"),
-                "--take", "OP1,OP4", "--typed", told.shown("/accepted/signature/typed"),
-                "--consent", told.shown("/accepted/signature/consent"));
+                "--take",
+                "OP1,OP4",
+                "--typed",
+                told.shown("/accepted/signature/typed"),
+                "--consent",
+                told.shown("/accepted/signature/consent"));
         assertThat(said("standing")).contains("2026-041-A1 was signed on 2026-07-14");
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
@@ -125,7 +140,8 @@ class AgreementByHandTest {
             String change = Pointer.of("/changes", i);
             String number = told.shown(change + "/number");
             go(AGREEMENT);
-            JComboBox<?> orders = screen.all(JComboBox.class, box -> "orders".equals(box.getName())).get(0);
+            JComboBox<?> orders = screen.all(JComboBox.class, box -> "orders".equals(box.getName()))
+                    .get(0);
             hand.choose(orders, number);
             assertThat(said("order")).startsWith("Waiting.");
             if (told.shown(change + "/state").equals("declined")) {
@@ -133,11 +149,20 @@ class AgreementByHandTest {
                 step("step decline", "change", "change", number, "--declined", "--on", told.shown(change + "/issued"));
             } else {
                 sign("change", change + "/decision");
-                step("step decide", "change", "change", number, "--accepted", "--on",
+                step(
+                        "step decide",
+                        "change",
+                        "change",
+                        number,
+                        "--accepted",
+                        "--on",
                         told.shown(change + "/decision/on"),
-                        "--by", told.shown(change + "/decision/by/0"),
-                        "--typed", told.shown(change + "/decision/signature/typed"),
-                        "--consent", told.shown(change + "/decision/signature/consent"));
+                        "--by",
+                        told.shown(change + "/decision/by/0"),
+                        "--typed",
+                        told.shown(change + "/decision/signature/typed"),
+                        "--consent",
+                        told.shown(change + "/decision/signature/consent"));
             }
         }
         assertThat(said("standing")).contains("Change orders: 2 signed, 0 waiting, 1 declined.");
@@ -165,13 +190,19 @@ class AgreementByHandTest {
         assertThat(said("open")).isEqualTo("Nothing keeps the job open.");
         type("close on", completed.plusDays(1).toString());
         type("close completed", completed.toString());
-        step("step close", "close", "close", "--on", completed.plusDays(1).toString(), "--completed",
+        step(
+                "step close",
+                "close",
+                "close",
+                "--on",
+                completed.plusDays(1).toString(),
+                "--completed",
                 completed.toString());
         assertThat(said("standing")).contains("Closed: certificate 2026-041-W1 was issued on 2026-08-22.");
         screen.picture("agreement-closed");
         go(6);
-        for (String paper : List.of("contract", "change-order-1", "change-order-2", "change-order-3", "completion",
-                "warranty")) {
+        for (String paper :
+                List.of("contract", "change-order-1", "change-order-2", "change-order-3", "completion", "warranty")) {
             assertThat(enabled(paper + " print")).as(paper).isTrue();
         }
         screen.asked().target = Optional.of(folder.resolve("change.pdf"));
@@ -215,7 +246,8 @@ class AgreementByHandTest {
     }
 
     private void type(String field, String words) {
-        hand.replace(screen.all(JTextField.class, one -> field.equals(one.getName())).get(0), words);
+        hand.replace(
+                screen.all(JTextField.class, one -> field.equals(one.getName())).get(0), words);
     }
 
     /** Presses a step's button, has the command do the same to the twin, and compares all that is there afterwards. */
@@ -224,9 +256,12 @@ class AgreementByHandTest {
         assertThat(screen.desk().faults()).isEmpty();
         Files.writeString(twin, screen.ask(() -> screen.desk().draft().text()));
         String[] line = Stream.concat(
-                        Stream.of(command[0], twin.toString()), Stream.of(command).skip(1)).toArray(String[]::new);
+                        Stream.of(command[0], twin.toString()),
+                        Stream.of(command).skip(1))
+                .toArray(String[]::new);
         StringWriter told = new StringWriter();
-        int code = new CommandLine(new Spadework()).setErr(new PrintWriter(told)).execute(line);
+        int code =
+                new CommandLine(new Spadework()).setErr(new PrintWriter(told)).execute(line);
         assertThat(code).as(String.join(" ", line) + "\n" + told).isZero();
         hand.press(screen.job(), button);
         screen.waitFor(() -> said("outcome " + name).matches("(?s)(Done|Nothing).*"));
@@ -237,7 +272,8 @@ class AgreementByHandTest {
     }
 
     private boolean enabled(String button) {
-        AbstractButton found = screen.all(AbstractButton.class, one -> button.equals(one.getName())).get(0);
+        AbstractButton found = screen.all(AbstractButton.class, one -> button.equals(one.getName()))
+                .get(0);
         return screen.ask(found::isEnabled);
     }
 
@@ -251,7 +287,8 @@ class AgreementByHandTest {
         TreeMap<String, String> files = new TreeMap<>();
         try (Stream<Path> all = Files.walk(job)) {
             for (Path one : all.filter(Files::isRegularFile).toList()) {
-                files.put(job.relativize(one).toString(),
+                files.put(
+                        job.relativize(one).toString(),
                         new String(Files.readAllBytes(one), StandardCharsets.ISO_8859_1));
             }
         }

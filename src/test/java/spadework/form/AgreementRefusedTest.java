@@ -52,9 +52,12 @@ class AgreementRefusedTest {
         try (OnScreen shown = screen) {
             press("step issue", "outcome issue");
             List<String> stops = screen.ask(() -> screen.desk().bid().orElseThrow().openStops().stream()
-                    .map(screen.desk().office()::told).toList());
+                    .map(screen.desk().office()::told)
+                    .toList());
             assertThat(stops).hasSizeGreaterThan(3);
-            assertThat(said("outcome issue")).startsWith("Nothing was done. Mend each stop").contains(stops);
+            assertThat(said("outcome issue"))
+                    .startsWith("Nothing was done. Mend each stop")
+                    .contains(stops);
             screen.picture("issue-stopped");
         }
         assertThat(file.resolveSibling("register.jsonl")).doesNotExist();
@@ -68,17 +71,23 @@ class AgreementRefusedTest {
         open(file);
         try (OnScreen shown = screen) {
             Hand hand = new Hand(screen, Draft.empty());
-            JTextField on = screen.all(JTextField.class, field -> "accept on".equals(field.getName())).get(0);
+            JTextField on = screen.all(JTextField.class, field -> "accept on".equals(field.getName()))
+                    .get(0);
             hand.replace(on, "tomorrow");
             hand.press(screen.job(), "step accept");
             screen.settle();
-            assertThat(screen.all(JTextArea.class, area -> area.isShowing()
-                    && area.getText().startsWith("found \"tomorrow\""))).hasSize(1);
+            assertThat(screen.all(
+                            JTextArea.class,
+                            area -> area.isShowing() && area.getText().startsWith("found \"tomorrow\"")))
+                    .hasSize(1);
             hand.replace(on, "2026-08-20");
             press("step accept", "outcome accept");
-            assertThat(said("outcome accept")).startsWith("Nothing was done, for these reasons:")
+            assertThat(said("outcome accept"))
+                    .startsWith("Nothing was done, for these reasons:")
                     .contains("Nobody is named who signed", "Say how it was signed, in one way");
-            assertThat(screen.ask(() -> on.getText())).as("what was typed stays").isEqualTo("2026-08-20");
+            assertThat(screen.ask(() -> on.getText()))
+                    .as("what was typed stays")
+                    .isEqualTo("2026-08-20");
             screen.picture("accept-refused");
         }
         assertThat(file).content().isEqualTo(before);
@@ -103,13 +112,15 @@ class AgreementRefusedTest {
         Path file = Copies.of("block-basement-to-swale", folder);
         open(file);
         try (OnScreen shown = screen) {
-            GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/title", "Front wall")));
+            GuiActionRunner.execute(
+                    () -> screen.desk().edit(screen.desk().draft().typed("/title", "Front wall")));
             press("step issue", "outcome issue");
             assertThat(said("outcome issue")).startsWith("Done, and registered as 2026-014-P1.");
             assertThat(screen.desk().history().isSaved()).isTrue();
         }
         assertThat(file).content().contains("\"Front wall\"");
-        assertThat(file.resolveSibling("issued").resolve("2026-014-P1-proposal.pdf")).isNotEmptyFile();
+        assertThat(file.resolveSibling("issued").resolve("2026-014-P1-proposal.pdf"))
+                .isNotEmptyFile();
     }
 
     @Test
@@ -124,8 +135,8 @@ class AgreementRefusedTest {
         open(file);
         try (OnScreen shown = screen) {
             for (String step : List.of("issue", "accept", "decide", "decline", "close")) {
-                AbstractButton button = screen.all(
-                        AbstractButton.class, b -> ("step " + step).equals(b.getName())).get(0);
+                AbstractButton button = screen.all(AbstractButton.class, b -> ("step " + step).equals(b.getName()))
+                        .get(0);
                 assertThat(screen.ask(button::isEnabled)).as(step).isFalse();
             }
             GuiActionRunner.execute(() -> {

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 /** Files are read and written beside the window's thread; what comes of it is shown on it. */
 class ErrandsTest {
     private final List<String> told = new ArrayList<>();
-    private final Errands errands = new Errands("test", told::add, () -> { });
+    private final Errands errands = new Errands("test", told::add, () -> {});
 
     private void settle() throws Exception {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
@@ -21,12 +21,13 @@ class ErrandsTest {
             Thread.sleep(5);
         }
         assertThat(errands.isIdle()).isTrue();
-        SwingUtilities.invokeAndWait(() -> { });
+        SwingUtilities.invokeAndWait(() -> {});
     }
 
     @Test
     void errandIsRunElsewhereAndShownOnTheWindowsThread() throws Exception {
-        SwingUtilities.invokeAndWait(() -> errands.run(SwingUtilities::isEventDispatchThread,
+        SwingUtilities.invokeAndWait(() -> errands.run(
+                SwingUtilities::isEventDispatchThread,
                 there -> told.add(there + " " + SwingUtilities.isEventDispatchThread())));
         settle();
         assertThat(told).containsExactly("false true");
@@ -60,9 +61,11 @@ class ErrandsTest {
 
     @Test
     void whyAnErrandCameToNothingIsTold() throws Exception {
-        SwingUtilities.invokeAndWait(() -> errands.run(() -> {
-            throw new IOException("no folder jobs");
-        }, nothing -> told.add("shown")));
+        SwingUtilities.invokeAndWait(() -> errands.run(
+                () -> {
+                    throw new IOException("no folder jobs");
+                },
+                nothing -> told.add("shown")));
         settle();
         assertThat(told).containsExactly("no folder jobs");
     }

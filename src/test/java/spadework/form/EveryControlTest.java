@@ -45,7 +45,8 @@ class EveryControlTest {
                     List<JComponent> controls = screen.all(JComponent.class, EveryControlTest::takesTheKeyboard);
                     seen += controls.size();
                     for (JComponent control : controls) {
-                        String name = screen.ask(() -> control.getAccessibleContext().getAccessibleName());
+                        String name =
+                                screen.ask(() -> control.getAccessibleContext().getAccessibleName());
                         if (name == null || name.isBlank()) {
                             nameless.add(control.getClass().getSimpleName() + " " + control.getName());
                         }
@@ -58,11 +59,16 @@ class EveryControlTest {
     }
 
     static boolean takesTheKeyboard(JComponent component) {
-        boolean frame = component instanceof JScrollPane || component instanceof JViewport
-                || component instanceof JScrollBar;
-        return component.isShowing() && component.isFocusable() && component.isEnabled() && !frame
-                && component.getClass().getName().matches(
-                        "javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|RadioButton"
+        boolean frame =
+                component instanceof JScrollPane || component instanceof JViewport || component instanceof JScrollBar;
+        return component.isShowing()
+                && component.isFocusable()
+                && component.isEnabled()
+                && !frame
+                && component
+                        .getClass()
+                        .getName()
+                        .matches("javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|RadioButton"
                                 + "|TabbedPane|SplitPane|ToggleButton)"
                                 + "|spadework.form.*(Stake|Grid|Picture)");
     }
@@ -72,8 +78,8 @@ class EveryControlTest {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
             List<String> homeless = new ArrayList<>();
             for (String place : Outline.job().places()) {
-                if (!place.equals(SCHEMA) && screen.ask(
-                        () -> screen.job().pages().stream().noneMatch(page -> page.holds(place)))) {
+                if (!place.equals(SCHEMA)
+                        && screen.ask(() -> screen.job().pages().stream().noneMatch(page -> page.holds(place)))) {
                     homeless.add(place);
                 }
             }
@@ -87,7 +93,8 @@ class EveryControlTest {
             screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
             Set<Component> visited = new HashSet<>();
             for (int i = 0; i < 12; i++) {
-                visited.add(screen.ask(() -> KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
+                visited.add(screen.ask(() ->
+                        KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner()));
                 screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
                 screen.settle();
             }

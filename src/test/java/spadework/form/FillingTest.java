@@ -53,7 +53,8 @@ class FillingTest {
     }
 
     private JTextComponent field(String format) {
-        return screen.all(JTextComponent.class, f -> format.equals(f.getName()) && f.isShowing()).get(0);
+        return screen.all(JTextComponent.class, f -> format.equals(f.getName()) && f.isShowing())
+                .get(0);
     }
 
     private String says(String format) {
@@ -70,7 +71,8 @@ class FillingTest {
 
     private List<String> wrongs() {
         return screen.all(JTextArea.class, a -> "wrong".equals(a.getName()) && a.isShowing()).stream()
-                .map(area -> screen.ask(area::getText)).toList();
+                .map(area -> screen.ask(area::getText))
+                .toList();
     }
 
     private JTable table(String list) {
@@ -78,7 +80,8 @@ class FillingTest {
     }
 
     private String label(String name) {
-        return screen.ask(screen.all(JLabel.class, l -> name.equals(l.getName())).get(0)::getText);
+        return screen.ask(
+                screen.all(JLabel.class, l -> name.equals(l.getName())).get(0)::getText);
     }
 
     @Test
@@ -88,7 +91,8 @@ class FillingTest {
         String told = "found \"42\"; allowed: a length with its unit (ft, in, yd, m, cm, mm); "
                 + "mend: write the unit, as \"42 ft\"";
         assertThat(wrongs()).containsExactly(told);
-        assertThat(screen.desk().faults()).singleElement()
+        assertThat(screen.desk().faults())
+                .singleElement()
                 .satisfies(fault -> assertThat(fault.text()).endsWith(told).contains(" /site/house/eastWest: "));
         assertThat(says("/site/house/eastWest")).isEqualTo("42");
         assertThat(screen.desk().draft().shown("/site/house/eastWest")).isEqualTo("42");
@@ -113,8 +117,11 @@ class FillingTest {
         go(WALLS);
         retype("/walls/0/digging/handShare", "40 %");
         screen.settle();
-        String after = screen.ask(screen.all(JButton.class, b -> "total".equals(b.getName())).get(0)::getText);
-        assertThat(after).isNotEqualTo(before).isEqualTo(screen.desk().total().orElseThrow().text());
+        String after = screen.ask(
+                screen.all(JButton.class, b -> "total".equals(b.getName())).get(0)::getText);
+        assertThat(after)
+                .isNotEqualTo(before)
+                .isEqualTo(screen.desk().total().orElseThrow().text());
         assertThat(label("change")).startsWith("+$").endsWith(" by the last edit");
         GuiActionRunner.execute(() -> screen.desk().undo());
         screen.settle();
@@ -146,7 +153,8 @@ class FillingTest {
         hand.press(screen.job(), "/walls duplicate");
         assertThat(screen.desk().draft().rows("/walls")).isEqualTo(3);
         int copy = screen.ask(walls::getSelectedRow);
-        assertThat(screen.desk().draft().shown("/walls/" + copy + "/label")).as("the copy has a label of its own")
+        assertThat(screen.desk().draft().shown("/walls/" + copy + "/label"))
+                .as("the copy has a label of its own")
                 .isEqualTo("C");
         hand.press(screen.job(), "/walls out");
         GuiActionRunner.execute(() -> walls.changeSelection(1, 0, false, false));
@@ -156,9 +164,12 @@ class FillingTest {
         screen.settle();
         assertThat(screen.desk().history().isSaved()).as("as it was").isTrue();
 
-        Toolkit.getDefaultToolkit().getSystemClipboard().setContents(
-                new StringSelection("C\tfront wall\tSouth\t0 ft\t42'\t4'8\"\t\tblock\n"
-                        + "D\t\"west \"\"long\"\" wall\"\twest\t0\t28 ft\t5 ft\t5 ft\tblock\n"), null);
+        Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(
+                        new StringSelection("C\tfront wall\tSouth\t0 ft\t42'\t4'8\"\t\tblock\n"
+                                + "D\t\"west \"\"long\"\" wall\"\twest\t0\t28 ft\t5 ft\t5 ft\tblock\n"),
+                        null);
         GuiActionRunner.execute(() -> walls.clearSelection());
         hand.press(screen.job(), "/walls paste");
         screen.settle();
@@ -171,15 +182,18 @@ class FillingTest {
         assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("0");
         assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("found \"0\""));
         GuiActionRunner.execute(() -> screen.desk().undo());
-        assertThat(screen.desk().draft().rows("/walls")).as("one paste is one step").isEqualTo(2);
+        assertThat(screen.desk().draft().rows("/walls"))
+                .as("one paste is one step")
+                .isEqualTo(2);
     }
 
     @Test
     void gravestFaultLeadsToItsField() {
-        GuiActionRunner.execute(() -> screen.desk()
-                .edit(screen.desk().draft().typed("/walls/1/condition/bow", "much")));
+        GuiActionRunner.execute(
+                () -> screen.desk().edit(screen.desk().draft().typed("/walls/1/condition/bow", "much")));
         screen.settle();
-        JButton gravest = screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
+        JButton gravest =
+                screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
         assertThat(screen.ask(gravest::getText)).startsWith("To mend – Walls 2, Bow inward: found \"much\"");
         screen.robot().click(gravest);
         screen.robot().waitForIdle();
@@ -191,17 +205,21 @@ class FillingTest {
 
     @Test
     void whatLooksLikeMarkupIsShownAsTyped() {
-        GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft()
-                .typed("/walls/0/where", "<html><h1>big</h1>").typed("/site/soil/texture", "<html><h1>loud</h1>")));
+        GuiActionRunner.execute(() -> screen.desk()
+                .edit(screen.desk()
+                        .draft()
+                        .typed("/walls/0/where", "<html><h1>big</h1>")
+                        .typed("/site/soil/texture", "<html><h1>loud</h1>")));
         screen.settle();
         go(WALLS);
         JTable walls = table("/walls");
-        int plain = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(1, 1), 1, 1)
-                .getPreferredSize().height);
-        int marked = screen.ask(() -> walls.prepareRenderer(walls.getCellRenderer(0, 1), 0, 1)
-                .getPreferredSize().height);
+        int plain = screen.ask(
+                () -> walls.prepareRenderer(walls.getCellRenderer(1, 1), 1, 1).getPreferredSize().height);
+        int marked = screen.ask(
+                () -> walls.prepareRenderer(walls.getCellRenderer(0, 1), 0, 1).getPreferredSize().height);
         assertThat(marked).as("a heading would be taller").isEqualTo(plain);
-        JButton gravest = screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
+        JButton gravest =
+                screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
         assertThat(screen.ask(() -> gravest.getPreferredSize().height)).isLessThan(40);
     }
 
@@ -209,7 +227,8 @@ class FillingTest {
     void priceBookIsSearchedByWordsAndEnterTakesTheItem() {
         GuiActionRunner.execute(() -> screen.job().lookUp());
         screen.robot().waitForIdle();
-        JTextField words = screen.all(JTextField.class, f -> "book words".equals(f.getName())).get(0);
+        JTextField words = screen.all(JTextField.class, f -> "book words".equals(f.getName()))
+                .get(0);
         screen.robot().click(words);
         hand.type("break asphalt");
         screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
@@ -217,15 +236,20 @@ class FillingTest {
         int row = screen.desk().draft().rows("/items") - 1;
         assertThat(screen.desk().draft().shown("/items/" + row + "/code")).isEqualTo("ASPH-OUT");
         assertThat(screen.desk().draft().shown("/items/" + row + "/quantity")).isEqualTo("1 sy");
-        assertThat(screen.desk().draft().shown("/items/" + row + "/reason")).as("only the contractor knows").isEmpty();
+        assertThat(screen.desk().draft().shown("/items/" + row + "/reason"))
+                .as("only the contractor knows")
+                .isEmpty();
     }
 
     @Test
     void pressingTheTotalOpensItsWorkingAndALineOpensItsOwn() throws IOException {
-        screen.robot().click(screen.all(JButton.class, b -> "total".equals(b.getName())).get(0));
+        screen.robot()
+                .click(screen.all(JButton.class, b -> "total".equals(b.getName()))
+                        .get(0));
         screen.settle();
         JTree tree = screen.all(JTree.class, t -> "working".equals(t.getName())).get(0);
-        assertThat(screen.ask(() -> tree.getSelectionPath().getLastPathComponent().toString()))
+        assertThat(screen.ask(
+                        () -> tree.getSelectionPath().getLastPathComponent().toString()))
                 .startsWith("Total $25,628.00");
         go(4);
         JTable lines = table("lines");

@@ -67,7 +67,11 @@ final class Hand {
             press(page, table.table().getName() + " add");
             RowsModel model = (RowsModel) table.table().getModel();
             for (int column = 0; column < model.getColumnCount(); column++) {
-                fill(table.table(), row, column, copy.shown(Pointer.of(list, row) + model.column(column).key()));
+                fill(
+                        table.table(),
+                        row,
+                        column,
+                        copy.shown(Pointer.of(list, row) + model.column(column).key()));
             }
             String format = table.table().getName() + "/0";
             for (Entry entry : page.entries()) {
@@ -105,7 +109,9 @@ final class Hand {
             robot.click(control);
             screen.waitFor("keyboard in " + control.getName(), () -> screen.ask(text::isFocusOwner));
             type(wanted);
-            screen.waitFor(wanted + " in " + control.getName(), () -> screen.ask(text::getText).equals(wanted));
+            screen.waitFor(
+                    wanted + " in " + control.getName(),
+                    () -> screen.ask(text::getText).equals(wanted));
         }
     }
 
@@ -121,9 +127,10 @@ final class Hand {
             choose((JComboBox<?>) screen.ask(table::getEditorComponent), wanted);
         } else {
             type(wanted);
-            screen.waitFor(wanted + " in a cell of " + table.getName(), () -> screen.ask(() ->
-                            table.getEditorComponent() instanceof JTextComponent cellText
-                                    && cellText.getText().equals(wanted)),
+            screen.waitFor(
+                    wanted + " in a cell of " + table.getName(),
+                    () -> screen.ask(() -> table.getEditorComponent() instanceof JTextComponent cellText
+                            && cellText.getText().equals(wanted)),
                     () -> told(table));
         }
         if (screen.ask(table::isEditing)) {
@@ -154,7 +161,8 @@ final class Hand {
     }
 
     private boolean isChosen(JTable table, int row, int column) {
-        return screen.ask(() -> table.getSelectedRow() == row && table.getSelectedColumn() == column
+        return screen.ask(() -> table.getSelectedRow() == row
+                && table.getSelectedColumn() == column
                 && (table.isFocusOwner() || table.isEditing()));
     }
 
@@ -162,7 +170,8 @@ final class Hand {
     private String told(JTable table) {
         return screen.ask(() -> table.getName() + " at " + table.getSelectedRow() + ", " + table.getSelectedColumn()
                 + (table.getEditorComponent() instanceof JTextComponent text ? " with \"" + text.getText() + "\"" : "")
-                + ", keyboard in " + KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
+                + ", keyboard in "
+                + KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner());
     }
 
     /** Goes to a field and types over what stands in it. */
@@ -172,7 +181,9 @@ final class Hand {
         screen.waitFor("keyboard in " + field.getName(), () -> screen.ask(field::isFocusOwner));
         key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
         type(words);
-        screen.waitFor(words + " in " + field.getName(), () -> screen.ask(field::getText).equals(words));
+        screen.waitFor(
+                words + " in " + field.getName(),
+                () -> screen.ask(field::getText).equals(words));
     }
 
     /**
@@ -185,9 +196,15 @@ final class Hand {
             return;
         }
         screen.ask(() -> {
-            Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-            owner.dispatchEvent(new KeyEvent(owner, KeyEvent.KEY_PRESSED, System.currentTimeMillis(),
-                    InputEvent.ALT_DOWN_MASK, key, KeyEvent.CHAR_UNDEFINED));
+            Component owner =
+                    KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+            owner.dispatchEvent(new KeyEvent(
+                    owner,
+                    KeyEvent.KEY_PRESSED,
+                    System.currentTimeMillis(),
+                    InputEvent.ALT_DOWN_MASK,
+                    key,
+                    KeyEvent.CHAR_UNDEFINED));
             return null;
         });
         robot.waitForIdle();
@@ -207,7 +224,10 @@ final class Hand {
 
     /** Types over a cell of a table on a page. */
     void cell(Page page, String list, int row, String key, String words) {
-        JTable table = page.tables().stream().map(RowsTable::table).filter(t -> list.equals(t.getName())).findFirst()
+        JTable table = page.tables().stream()
+                .map(RowsTable::table)
+                .filter(t -> list.equals(t.getName()))
+                .findFirst()
                 .orElseThrow();
         RowsModel model = (RowsModel) table.getModel();
         for (int column = 0; column < model.getColumnCount(); column++) {
@@ -223,11 +243,13 @@ final class Hand {
         robot.moveMouse(screen.window().target(), new Point(2, 2));
         screen.ask(box::requestFocusInWindow);
         robot.waitForIdle();
-        for (int i = 0; i < MOST_STEPS && !word.equals(
-                screen.ask(() -> ((Choice) box.getSelectedItem()).word())); i++) {
+        for (int i = 0;
+                i < MOST_STEPS && !word.equals(screen.ask(() -> ((Choice) box.getSelectedItem()).word()));
+                i++) {
             String before = screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible());
             robot.pressAndReleaseKey(KeyEvent.VK_DOWN);
-            screen.waitFor("choice of " + word,
+            screen.waitFor(
+                    "choice of " + word,
                     () -> !before.equals(screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible())));
         }
         if (screen.ask(box::isPopupVisible)) {
@@ -238,7 +260,8 @@ final class Hand {
     }
 
     void press(Component in, String name) {
-        AbstractButton button = screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
+        AbstractButton button =
+                screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
         show(button);
         AtomicBoolean pressed = new AtomicBoolean(!screen.ask(button::isEnabled));
         ActionListener listener = event -> pressed.set(true);

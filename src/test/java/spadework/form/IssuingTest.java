@@ -63,15 +63,18 @@ class IssuingTest {
             screen.settle();
             assertThat(screen.ask(() -> screen.job().sight().pages())).isGreaterThan(5);
             hand.press(screen.job(), "page larger");
-            screen.waitFor(() -> screen.ask(() -> screen.job().sight().image()).orElseThrow()
-                    .getWidth() > first.getWidth());
+            screen.waitFor(() ->
+                    screen.ask(() -> screen.job().sight().image()).orElseThrow().getWidth() > first.getWidth());
             hand.press(screen.job(), "page fit");
             hand.press(screen.job(), "page back");
-            screen.waitFor(() -> same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
-            GuiActionRunner.execute(() -> screen.desk()
-                    .edit(screen.desk().draft().typed("/title", "An altogether other title")));
-            screen.waitFor(() -> !same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
-            BufferedImage changed = screen.ask(() -> screen.job().sight().image()).orElseThrow();
+            screen.waitFor(() ->
+                    same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
+            GuiActionRunner.execute(
+                    () -> screen.desk().edit(screen.desk().draft().typed("/title", "An altogether other title")));
+            screen.waitFor(() ->
+                    !same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
+            BufferedImage changed =
+                    screen.ask(() -> screen.job().sight().image()).orElseThrow();
             assertThat(changed.getWidth()).isEqualTo(first.getWidth());
         }
     }
@@ -115,13 +118,14 @@ class IssuingTest {
             MimeMessage letter = new MimeMessage(Session.getInstance(new Properties()), in);
             assertThat(letter.getHeader("X-Unsent")).containsExactly("1");
             assertThat(letter.getHeader("Message-ID")).isNull();
-            assertThat(letter.getRecipients(Message.RecipientType.TO)[0].toString()).isEqualTo("wrenfield@example.com");
+            assertThat(letter.getRecipients(Message.RecipientType.TO)[0].toString())
+                    .isEqualTo("wrenfield@example.com");
             assertThat(letter.getSubject())
                     .isEqualTo("Back and side basement walls, 418 Quillfeather Lane: papers of job 2026-014");
             MimeMultipart parts = (MimeMultipart) letter.getContent();
             assertThat(parts.getBodyPart(0).getContent().toString())
-                    .contains("Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong",
-                            "9 September 2026");
+                    .contains(
+                            "Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong", "9 September 2026");
             List<String> names = new ArrayList<>();
             for (int i = 1; i < parts.getCount(); i++) {
                 names.add(parts.getBodyPart(i).getFileName());
@@ -137,12 +141,13 @@ class IssuingTest {
     @Test
     void costSheetCannotGoIntoALetter() throws Exception {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            assertThat(screen.all(AbstractButton.class, b -> "cost-sheet enclose".equals(b.getName()))).isEmpty();
+            assertThat(screen.all(AbstractButton.class, b -> "cost-sheet enclose".equals(b.getName())))
+                    .isEmpty();
             Bid bid = screen.ask(() -> screen.desk().bid()).orElseThrow();
             Office office = screen.desk().office();
             Path target = folder.resolve("letter.eml");
             assertThatThrownBy(() -> office.letter(
-                    bid, List.of(Handout.of(Paper.PROPOSAL), Handout.of(Paper.COST_SHEET)), folder, target))
+                            bid, List.of(Handout.of(Paper.PROPOSAL), Handout.of(Paper.COST_SHEET)), folder, target))
                     .isInstanceOf(IllegalArgumentException.class);
             assertThat(target).doesNotExist();
         }
@@ -155,10 +160,12 @@ class IssuingTest {
             screen.settle();
             screen.picture("stops-open");
             assertThat(screen.ask(() -> screen.job().sight().image())).isPresent();
-            assertThat(screen.ask(screen.all(JLabel.class, l -> "page state".equals(l.getName())).get(0)::getText))
+            assertThat(screen.ask(screen.all(JLabel.class, l -> "page state".equals(l.getName()))
+                            .get(0)::getText))
                     .startsWith("To look at only:");
             for (String name : List.of("proposal print", "proposal save", "letter")) {
-                AbstractButton button = screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
+                AbstractButton button = screen.all(AbstractButton.class, b -> name.equals(b.getName()))
+                        .get(0);
                 assertThat(screen.ask(button::isEnabled)).as(name).isFalse();
             }
         }

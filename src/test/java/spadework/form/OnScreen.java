@@ -165,13 +165,15 @@ final class OnScreen implements AutoCloseable {
     void settle() {
         // The screen hands keys and clicks over in its own time.
         rest(50);
-        waitFor(() -> window.target() instanceof Shelf shelf ? ask(shelf::isIdle)
+        waitFor(() -> window.target() instanceof Shelf shelf
+                ? ask(shelf::isIdle)
                 : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
     }
 
     /** Waits until what was typed is priced: words about faults move what lies below them. */
     void reckoned() {
-        waitFor(() -> !(window.target() instanceof JobWindow job) || ask(() -> job.desk().isIdle()));
+        waitFor(() -> !(window.target() instanceof JobWindow job)
+                || ask(() -> job.desk().isIdle()));
     }
 
     void waitFor(BooleanSupplier done) {

@@ -86,7 +86,9 @@ class SavingTest {
             assertThat(screen.desk().draft().shown("/title")).isEqualTo("Theirs: basement walls");
             assertThat(screen.desk().history().isSaved()).isTrue();
             GuiActionRunner.execute(() -> screen.desk().undo());
-            assertThat(screen.desk().draft().shown("/title")).as("mine is not lost").isEqualTo("Mine");
+            assertThat(screen.desk().draft().shown("/title"))
+                    .as("mine is not lost")
+                    .isEqualTo("Mine");
         }
     }
 
@@ -116,14 +118,17 @@ class SavingTest {
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
             assertThat(notice(screen)).startsWith("Give the job a number first");
-            GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-014")));
+            GuiActionRunner.execute(
+                    () -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-014")));
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
             assertThat(notice(screen)).startsWith("There is a job already");
-            GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-015")));
+            GuiActionRunner.execute(
+                    () -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-015")));
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
-            assertThat(screen.desk().file().path()).isEqualTo(folder.resolve("2026-015").resolve("job.json"));
+            assertThat(screen.desk().file().path())
+                    .isEqualTo(folder.resolve("2026-015").resolve("job.json"));
             assertThat(folder.resolve("2026-015").resolve("job.json")).exists();
         }
     }

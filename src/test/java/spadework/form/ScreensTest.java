@@ -17,9 +17,18 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** Pictures of every page and pane, light and dark, are kept in target/screens to be looked at. */
 @WindowTest
 class ScreensTest {
-    private static final List<String> PAGES =
-            List.of("people", "walls", "water", "restoration", "price", "terms",
-                    "papers", "options", "agreement", "changes", "built");
+    private static final List<String> PAGES = List.of(
+            "people",
+            "walls",
+            "water",
+            "restoration",
+            "price",
+            "terms",
+            "papers",
+            "options",
+            "agreement",
+            "changes",
+            "built");
     private static final List<String> PANES = List.of("page", "drawing", "working", "found", "book");
 
     @TempDir
@@ -39,7 +48,8 @@ class ScreensTest {
                 });
                 screen.robot().waitForIdle();
                 screen.settle();
-                assertThat(colours(screen.picture(look + "-" + (i + 1) + "-" + PAGES.get(i)))).isGreaterThan(20);
+                assertThat(colours(screen.picture(look + "-" + (i + 1) + "-" + PAGES.get(i))))
+                        .isGreaterThan(20);
             }
         }
     }

@@ -58,7 +58,8 @@ class ShelfBidsTest {
     private static List<JobWindow> windows() {
         return Stream.of(Window.getWindows())
                 .filter(window -> window.isDisplayable() && window instanceof JobWindow)
-                .map(JobWindow.class::cast).toList();
+                .map(JobWindow.class::cast)
+                .toList();
     }
 
     @Test
@@ -67,11 +68,13 @@ class ShelfBidsTest {
             ShelfHand hand = open(screen, BIDS);
             Reply told = BidsDesk.list(tree, TODAY, Optional.empty(), List.of(), false);
             assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
-            assertThat(hand.cells("shelf.bids")).extracting(row -> row.get(1))
+            assertThat(hand.cells("shelf.bids"))
+                    .extracting(row -> row.get(1))
                     .contains("draft", "issued", "accepted", "lost");
             hand.type("bids.find", "sump");
             screen.settle();
-            assertThat(bids(hand)).isEqualTo(flat(BidsDesk.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))
+            assertThat(bids(hand))
+                    .isEqualTo(flat(BidsDesk.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))
                     .hasSizeBetween(1, 9);
         }
     }
@@ -79,10 +82,22 @@ class ShelfBidsTest {
     /** The rows in the spelling of the command. */
     private static List<String> bids(ShelfHand hand) {
         return hand.cells("shelf.bids").stream()
-                .map(row -> String.join(" ", row.get(0), row.get(1), row.get(2),
-                        row.get(3).isEmpty() ? "" : row.get(3).startsWith("over since ")
-                                ? row.get(3).replace("over since", "expired") : "until " + row.get(3),
-                        row.get(4) + " days", row.get(5), row.get(6), row.get(7), row.get(8)).replaceAll(" +", " "))
+                .map(row -> String.join(
+                                " ",
+                                row.get(0),
+                                row.get(1),
+                                row.get(2),
+                                row.get(3).isEmpty()
+                                        ? ""
+                                        : row.get(3).startsWith("over since ")
+                                                ? row.get(3).replace("over since", "expired")
+                                                : "until " + row.get(3),
+                                row.get(4) + " days",
+                                row.get(5),
+                                row.get(6),
+                                row.get(7),
+                                row.get(8))
+                        .replaceAll(" +", " "))
                 .toList();
     }
 
@@ -95,8 +110,11 @@ class ShelfBidsTest {
             GuiActionRunner.execute(() -> about.setSelectedIndex(USED));
             screen.settle();
             List<String> uses = hand.cells("shelf.uses").stream()
-                    .map(row -> String.join(" ", row).replaceAll(" +", " ")).toList();
-            assertThat(uses).isEqualTo(flat(BidsDesk.history("DIG-MACH", tree, false))).hasSizeGreaterThan(9);
+                    .map(row -> String.join(" ", row).replaceAll(" +", " "))
+                    .toList();
+            assertThat(uses)
+                    .isEqualTo(flat(BidsDesk.history("DIG-MACH", tree, false)))
+                    .hasSizeGreaterThan(9);
             screen.picture("light-shelf-uses");
             int before = windows().size();
             hand.click("shelf.uses", 0, hand.cells("shelf.uses").get(3).get(0));
@@ -120,7 +138,9 @@ class ShelfBidsTest {
             screen.settle();
             hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
             hand.key(KeyEvent.VK_ENTER);
-            assertThat(windows()).as("the bid that is open already comes forward").hasSize(2);
+            assertThat(windows())
+                    .as("the bid that is open already comes forward")
+                    .hasSize(2);
         }
     }
 
@@ -134,7 +154,8 @@ class ShelfBidsTest {
             hand.press("copy.make");
             Path copy = tree.resolve("2026-077/job.json");
             assertThat(copy).exists();
-            assertThat(Files.readString(copy)).contains("Juniper Ostrand", "\"walls\"", "2026-08-10")
+            assertThat(Files.readString(copy))
+                    .contains("Juniper Ostrand", "\"walls\"", "2026-08-10")
                     .doesNotContain("\"condition\"", "\"payments\"", "Ida Wrenfield");
             assertThat(hand.lines("copy.told").get(0)).isEqualTo(copy.toString());
             hand.press("copy.make");
@@ -146,8 +167,8 @@ class ShelfBidsTest {
     @Test
     void bidIsPricedAnewLineByLineBeforeItIsSaved() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            BookDesk.at(Optional.of(tree.resolve("price-book.json"))).change("STONE-MACH",
-                    Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
+            BookDesk.at(Optional.of(tree.resolve("price-book.json")))
+                    .change("STONE-MACH", Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
             String before = Files.readString(job);
             ShelfHand hand = open(screen, BIDS);
             hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(0).get(0));
@@ -155,8 +176,9 @@ class ShelfBidsTest {
             GuiActionRunner.execute(() -> below.setSelectedIndex(REPRICE));
             hand.press("reprice.look");
             List<List<String>> rows = hand.cells("reprice.moves");
-            assertThat(rows).anyMatch(row -> row.get(0).equals("STONE-MACH")
-                    && row.get(5).equals("material: 2026-08-01 August list"));
+            assertThat(rows)
+                    .anyMatch(row ->
+                            row.get(0).equals("STONE-MACH") && row.get(5).equals("material: 2026-08-01 August list"));
             assertThat(rows.get(rows.size() - 1).get(1)).isEqualTo("Total");
             assertThat(Files.readString(job)).as("nothing is saved by looking").isEqualTo(before);
             screen.picture("light-shelf-reprice");
@@ -164,7 +186,9 @@ class ShelfBidsTest {
             hand.type("reprice.finish", "2026-10-16");
             hand.press("reprice.save");
             assertThat(hand.text("reprice.told")).isEqualTo("Saved with the date 2026-08-10.");
-            assertThat(Files.readString(job)).contains("2026-08-10", "2026-09-28").isNotEqualTo(before);
+            assertThat(Files.readString(job))
+                    .contains("2026-08-10", "2026-09-28")
+                    .isNotEqualTo(before);
         }
     }
 }

@@ -64,10 +64,13 @@ class ShelfBookTest {
     void itemsAreThoseOfTheCommandsAndAreFoundByWords() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
             ShelfHand hand = ShelfHand.open(screen, BOOK);
-            assertThat(codes(hand)).isEqualTo(codes(desk().list(Optional.empty(), false, Optional.empty())))
+            assertThat(codes(hand))
+                    .isEqualTo(codes(desk().list(Optional.empty(), false, Optional.empty())))
                     .hasSizeGreaterThan(30);
             hand.type("shelf.find", "drain pipe");
-            assertThat(codes(hand)).isEqualTo(codes(desk().find(List.of("drain", "pipe")))).isNotEmpty();
+            assertThat(codes(hand))
+                    .isEqualTo(codes(desk().find(List.of("drain", "pipe"))))
+                    .isNotEmpty();
         }
     }
 
@@ -96,7 +99,9 @@ class ShelfBookTest {
     }
 
     private static long shelves() {
-        return Stream.of(Window.getWindows()).filter(window -> window instanceof Shelf && window.isVisible()).count();
+        return Stream.of(Window.getWindows())
+                .filter(window -> window instanceof Shelf && window.isVisible())
+                .count();
     }
 
     @Test
@@ -131,17 +136,21 @@ class ShelfBookTest {
             hand.type("shelf.reason", "the quarry's August list");
             hand.press("shelf.show");
             assertThat(hand.lines("shelf.moves")).contains("STONE-MACH material/cost: $31.50 → $43.00");
-            assertThat(Files.readString(book)).as("nothing is written by showing").isEqualTo(before);
+            assertThat(Files.readString(book))
+                    .as("nothing is written by showing")
+                    .isEqualTo(before);
             hand.press("shelf.write");
             assertThat(hand.text("shelf.moves")).startsWith("Written:");
-            assertThat(desk().show("STONE-MACH", Optional.empty()).out()).contains(
-                    "2026-08-10  the quarry's August list", "  material/cost: $31.50 → $43.00");
+            assertThat(desk().show("STONE-MACH", Optional.empty()).out())
+                    .contains("2026-08-10  the quarry's August list", "  material/cost: $31.50 → $43.00");
             JTabbedPane about = hand.find(JTabbedPane.class, "shelf.about");
             GuiActionRunner.execute(() -> about.setSelectedIndex(PAST));
             assertThat(hand.cells("shelf.past").toString())
                     .contains("2026-08-10, Material: a package, $31.50, $43.00, the quarry's August list");
             screen.waitFor(() -> screen.ask(window::isIdle));
-            assertThat(screen.ask(() -> window.desk().total()).orElseThrow()).as("job on screen").isGreaterThan(total);
+            assertThat(screen.ask(() -> window.desk().total()).orElseThrow())
+                    .as("job on screen")
+                    .isGreaterThan(total);
         }
     }
 
@@ -182,7 +191,8 @@ class ShelfBookTest {
             hand.type("shelf.reason", "work by lamps");
             hand.press("shelf.show");
             hand.press("shelf.write");
-            assertThat(desk().show("DIG-NIGHT", Optional.empty()).out()).contains("2026-08-10  work by lamps")
+            assertThat(desk().show("DIG-NIGHT", Optional.empty()).out())
+                    .contains("2026-08-10  work by lamps")
                     .anyMatch(line -> line.matches("standard +false"))
                     .anyMatch(line -> line.matches("labour/perHour +5 cy"));
             hand.type("shelf.find", "DIG-NIGHT");
@@ -190,7 +200,8 @@ class ShelfBookTest {
             hand.press("shelf.retire");
             hand.press("shelf.write");
             assertThat(codes(hand)).doesNotContain("DIG-NIGHT");
-            assertThat(codes(desk().list(Optional.empty(), false, Optional.empty()))).contains("DIG-MACH")
+            assertThat(codes(desk().list(Optional.empty(), false, Optional.empty())))
+                    .contains("DIG-MACH")
                     .doesNotContain("DIG-NIGHT");
             hand.press("shelf.gone");
             assertThat(codes(hand)).contains("DIG-NIGHT");
@@ -201,8 +212,12 @@ class ShelfBookTest {
         try (Workbook workbook = new XSSFWorkbook(new ByteArrayInputStream(Files.readAllBytes(sheet)))) {
             int left = many;
             for (Row row : workbook.getSheet("Prices")) {
-                if (left > 0 && row.getRowNum() > 0
-                        && row.getCell(PriceColumn.PER_HOUR.ordinal()).getCellStyle().getLocked() == false) {
+                if (left > 0
+                        && row.getRowNum() > 0
+                        && row.getCell(PriceColumn.PER_HOUR.ordinal())
+                                        .getCellStyle()
+                                        .getLocked()
+                                == false) {
                     if (wrong) {
                         row.getCell(PriceColumn.PER_HOUR.ordinal()).setCellValue("fast");
                     } else {
@@ -242,7 +257,8 @@ class ShelfBookTest {
             assertThat(Files.readString(book)).isEqualTo(before);
             hand.press("sheets.write");
             assertThat(hand.text("sheets.told")).isEqualTo("2 cell(s) written into the book.");
-            assertThat(Files.readString(book)).contains("September round", LocalDate.of(2026, 8, 10).toString());
+            assertThat(Files.readString(book))
+                    .contains("September round", LocalDate.of(2026, 8, 10).toString());
         }
     }
 }

@@ -50,9 +50,14 @@ class ShelfFeedbackTest {
         Files.writeString(job.resolveSibling("signed.pdf"), "a scan");
         Office office = Office.with(Optional.empty());
         assertThat(new Issuing(office).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
-        Yes yes = new Yes(LocalDate.of(2026, 8, 20), List.of("Ida Wrenfield"), Optional.of("signed.pdf"),
-                Optional.empty(), Optional.empty());
-        assertThat(new Accepting(office).accept(job.getParent(), List.of(), yes)).isInstanceOf(Outcome.Issued.class);
+        Yes yes = new Yes(
+                LocalDate.of(2026, 8, 20),
+                List.of("Ida Wrenfield"),
+                Optional.of("signed.pdf"),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(new Accepting(office).accept(job.getParent(), List.of(), yes))
+                .isInstanceOf(Outcome.Issued.class);
         copy("second", "20 h", "$1,500.00");
         copy("third", "40 h", "$1,600.00");
         finish(job, "16 h", "$1,400.00");
@@ -72,7 +77,8 @@ class ShelfFeedbackTest {
 
     private static void finish(Path file, String hours, String stone) throws IOException {
         ObjectNode root = (ObjectNode) JSON.readTree(Files.readString(file));
-        ObjectNode built = root.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
+        ObjectNode built =
+                root.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
         built.set("actuals", JSON.readTree("""
                 [{"code": "DIG-MACH", "quantity": "90 cy", "hours": "%s"},
                  {"code": "STONE-MACH", "quantity": "20 cy", "hours": "5 h", "material": "%s"}]""".formatted(hours, stone)));
@@ -85,8 +91,8 @@ class ShelfFeedbackTest {
     }
 
     private List<String> told(Path tree) throws IOException {
-        return new FeedbackDesk(tree, desk(), RateRule.MEDIAN).tell().out().stream()
-                .map(line -> line.replaceAll(" +", " ")).toList();
+        return new FeedbackDesk(tree, desk(), RateRule.MEDIAN)
+                .tell().out().stream().map(line -> line.replaceAll(" +", " ")).toList();
     }
 
     @Test
@@ -94,8 +100,11 @@ class ShelfFeedbackTest {
         try (OnScreen screen = OnScreen.job(job)) {
             ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
             assertThat(totals(hand)).isNotEmpty().allMatch(told(folder)::contains);
-            assertThat(hand.cells("feedback.rates")).extracting(row -> row.get(0) + " " + row.get(1))
-                    .containsExactly("DIG-MACH Crew does in an hour", "STONE-MACH Crew does in an hour",
+            assertThat(hand.cells("feedback.rates"))
+                    .extracting(row -> row.get(0) + " " + row.get(1))
+                    .containsExactly(
+                            "DIG-MACH Crew does in an hour",
+                            "STONE-MACH Crew does in an hour",
                             "STONE-MACH Material: a package");
             assertThat(hand.text("feedback.evidence")).contains("2026-014, finished 2026-09-25, silty clay, damp: ");
             screen.picture("light-shelf-lesson");
@@ -103,14 +112,18 @@ class ShelfFeedbackTest {
             screen.picture("dark-shelf-lesson");
             hand.press("feedback.one");
             assertThat(totals(hand)).hasSize(2).allMatch(told(job)::contains);
-            assertThat(hand.cells("feedback.rates")).as("one job is too few for a middle").isEmpty();
+            assertThat(hand.cells("feedback.rates"))
+                    .as("one job is too few for a middle")
+                    .isEmpty();
         }
     }
 
     /** Code, jobs and amounts, as the command spells a row. */
     private static List<String> totals(ShelfHand hand) {
-        return hand.cells("feedback.totals").stream().map(row -> String.join(" ", row.get(0), row.get(2), row.get(3),
-                row.get(4), row.get(5), row.get(6), row.get(7))).toList();
+        return hand.cells("feedback.totals").stream()
+                .map(row -> String.join(
+                        " ", row.get(0), row.get(2), row.get(3), row.get(4), row.get(5), row.get(6), row.get(7)))
+                .toList();
     }
 
     @Test
@@ -122,11 +135,13 @@ class ShelfFeedbackTest {
             hand.type("feedback.on", "2026-12-01");
             hand.press("feedback.accept");
             Reply shown = desk().show("STONE-MACH", Optional.empty());
-            assertThat(shown.out()).contains("  material/cost: $31.50 → " + rate)
+            assertThat(shown.out())
+                    .contains("  material/cost: $31.50 → " + rate)
                     .anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "))
                     .noneMatch(line -> line.startsWith("  labour/perHour"));
             assertThat(Files.readString(book)).doesNotContain("\"DIG-MACH\"");
-            assertThat(hand.cells("feedback.rates")).extracting(row -> row.get(0) + " " + row.get(1))
+            assertThat(hand.cells("feedback.rates"))
+                    .extracting(row -> row.get(0) + " " + row.get(1))
                     .containsExactly("DIG-MACH Crew does in an hour", "STONE-MACH Crew does in an hour");
         }
     }
@@ -140,9 +155,11 @@ class ShelfFeedbackTest {
             hand.press("feedback.report");
             assertThat(hand.text("feedback.told")).startsWith("Written: ").contains("feedback.pdf", "feedback.xlsx");
             try (PDDocument pdf = Loader.loadPDF(out.resolve("feedback.pdf").toFile());
-                    XSSFWorkbook workbook = new XSSFWorkbook(out.resolve("feedback.xlsx").toString())) {
+                    XSSFWorkbook workbook =
+                            new XSSFWorkbook(out.resolve("feedback.xlsx").toString())) {
                 assertThat(pdf.getNumberOfPages()).isPositive();
-                assertThat(workbook.getSheet("Items").getRow(3).getCell(0).getStringCellValue()).isEqualTo("DIG-MACH");
+                assertThat(workbook.getSheet("Items").getRow(3).getCell(0).getStringCellValue())
+                        .isEqualTo("DIG-MACH");
             }
         }
     }
@@ -156,7 +173,9 @@ class ShelfFeedbackTest {
             hand.type("otherwise.with.2", "soil=C");
             hand.press("otherwise.compare");
             List<String> row = hand.cells("otherwise.prices").stream()
-                    .filter(cells -> cells.get(0).equals("Total")).findFirst().orElseThrow();
+                    .filter(cells -> cells.get(0).equals("Total"))
+                    .findFirst()
+                    .orElseThrow();
             assertThat(row).hasSize(4).contains(total, atIndex(1));
             assertThat(row.get(2)).isNotEqualTo(total);
             hand.press("otherwise.range");
@@ -165,8 +184,9 @@ class ShelfFeedbackTest {
             hand.type("otherwise.with.1", "margin=400%");
             hand.press("otherwise.compare");
             screen.picture("light-shelf-otherwise-wrong");
-            assertThat(screen.all(JTextArea.class, area -> area.isShowing()
-                    && area.getText().contains("from 0 % to 95 %")))
+            assertThat(screen.all(
+                            JTextArea.class,
+                            area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
                     .hasSize(1);
         }
     }

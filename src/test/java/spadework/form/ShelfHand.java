@@ -34,7 +34,8 @@ final class ShelfHand {
     }
 
     <T extends Component> T find(Class<T> kind, String name) {
-        return screen.all(kind, one -> name.equals(one.getName()) && one.isShowing()).get(0);
+        return screen.all(kind, one -> name.equals(one.getName()) && one.isShowing())
+                .get(0);
     }
 
     /** Types over what stands in a field. */

@@ -66,9 +66,13 @@ class ShelfScreensTest {
                     hand.press("otherwise.range");
                 }
                 screen.picture(look + "-shelf-" + TABS.get(i));
-                assertThat(screen.ask(() -> screen.window().target().getSize().width)).isLessThanOrEqualTo(1366);
-                assertThat(screen.all(AbstractButton.class, Component::isShowing)).isNotEmpty().allSatisfy(button ->
-                        assertThat(isWholeInView(screen, button)).as(button.getName()).isTrue());
+                assertThat(screen.ask(() -> screen.window().target().getSize().width))
+                        .isLessThanOrEqualTo(1366);
+                assertThat(screen.all(AbstractButton.class, Component::isShowing))
+                        .isNotEmpty()
+                        .allSatisfy(button -> assertThat(isWholeInView(screen, button))
+                                .as(button.getName())
+                                .isTrue());
             }
         }
     }
@@ -95,7 +99,8 @@ class ShelfScreensTest {
                     List<JComponent> controls = screen.all(JComponent.class, EveryControlTest::takesTheKeyboard);
                     seen += controls.size();
                     for (JComponent control : controls) {
-                        String name = screen.ask(() -> control.getAccessibleContext().getAccessibleName());
+                        String name =
+                                screen.ask(() -> control.getAccessibleContext().getAccessibleName());
                         if (name == null || name.isBlank()) {
                             nameless.add(control.getClass().getSimpleName() + " " + control.getName());
                         }

@@ -17,8 +17,17 @@ import spadework.draft.Draft;
 @WindowTest
 class ShortcutsTest {
     private static final int[] PAGE_KEYS = {
-        KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5, KeyEvent.VK_6, KeyEvent.VK_7,
-        KeyEvent.VK_8, KeyEvent.VK_9, KeyEvent.VK_0, KeyEvent.VK_MINUS
+        KeyEvent.VK_1,
+        KeyEvent.VK_2,
+        KeyEvent.VK_3,
+        KeyEvent.VK_4,
+        KeyEvent.VK_5,
+        KeyEvent.VK_6,
+        KeyEvent.VK_7,
+        KeyEvent.VK_8,
+        KeyEvent.VK_9,
+        KeyEvent.VK_0,
+        KeyEvent.VK_MINUS
     };
 
     @TempDir
@@ -47,7 +56,8 @@ class ShortcutsTest {
         Path file = Copies.of("block-basement-to-swale", folder);
         try (OnScreen screen = OnScreen.job(file)) {
             Hand hand = new Hand(screen, Draft.empty());
-            JTextField title = screen.all(JTextField.class, field -> "/title".equals(field.getName())).get(0);
+            JTextField title = screen.all(JTextField.class, field -> "/title".equals(field.getName()))
+                    .get(0);
             hand.replace(title, "Front wall");
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
             until(screen, () -> screen.desk().draft().shown("/title").equals("Back and side basement walls"));
@@ -68,8 +78,12 @@ class ShortcutsTest {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
             Hand hand = new Hand(screen, Draft.empty());
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
-            until(screen, () -> screen.all(JTextField.class, JTextField::isFocusOwner).stream()
-                    .anyMatch(field -> field.getAccessibleContext().getAccessibleName().equals("Words of the item")));
+            until(
+                    screen,
+                    () -> screen.all(JTextField.class, JTextField::isFocusOwner).stream()
+                            .anyMatch(field -> field.getAccessibleContext()
+                                    .getAccessibleName()
+                                    .equals("Words of the item")));
         }
     }
 
@@ -78,17 +92,27 @@ class ShortcutsTest {
         try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
             Hand hand = new Hand(screen, Draft.empty());
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
-            until(screen, () -> screen.job().isIdle()
-                    && screen.all(ScenePicture.class, ScenePicture::isShowing).size() == 3);
+            until(
+                    screen,
+                    () -> screen.job().isIdle()
+                            && screen.all(ScenePicture.class, ScenePicture::isShowing)
+                                            .size()
+                                    == 3);
             for (String name : new String[] {"walls", "runs"}) {
-                JComboBox<?> box = screen.all(JComboBox.class, one -> ("drawing " + name).equals(one.getName())).get(0);
+                JComboBox<?> box = screen.all(JComboBox.class, one -> ("drawing " + name).equals(one.getName()))
+                        .get(0);
                 String picture = name.equals("walls") ? "section" : "profile";
-                ScenePicture drawn = screen.all(ScenePicture.class, one -> picture.equals(one.getName())).get(0);
+                ScenePicture drawn = screen.all(ScenePicture.class, one -> picture.equals(one.getName()))
+                        .get(0);
                 String first = screen.ask(() -> drawn.getAccessibleContext().getAccessibleDescription());
                 assertThat(screen.ask(box::getItemCount)).as(name).isGreaterThan(1);
                 screen.ask(box::requestFocusInWindow);
                 hand.key(KeyEvent.VK_DOWN);
-                until(screen, () -> !drawn.getAccessibleContext().getAccessibleDescription().equals(first));
+                until(
+                        screen,
+                        () -> !drawn.getAccessibleContext()
+                                .getAccessibleDescription()
+                                .equals(first));
                 if (screen.ask(box::isPopupVisible)) {
                     hand.key(KeyEvent.VK_ENTER);
                 }

@@ -32,8 +32,8 @@ class BrokenFilesTest {
             {"a": "b        | 1:9  | the end of the file | close the quotes, ] and } that are open
             """)
     void malformedJsonHasPlaceAndMend(String text, String place, String found, String mend) throws IOException {
-        assertThat(faultsOf(text)).containsExactly(
-                "job.json:" + place + ": found " + found + "; allowed: JSON; mend: " + mend);
+        assertThat(faultsOf(text))
+                .containsExactly("job.json:" + place + ": found " + found + "; allowed: JSON; mend: " + mend);
     }
 
     @Test
@@ -56,14 +56,14 @@ class BrokenFilesTest {
 
     @Test
     void emptyFile() throws IOException {
-        assertThat(faultsOf(" \n ")).containsExactly(
-                "job.json: found an empty file; allowed: a JSON object; mend: fill the file in");
+        assertThat(faultsOf(" \n "))
+                .containsExactly("job.json: found an empty file; allowed: a JSON object; mend: fill the file in");
     }
 
     @Test
     void secondDocumentBehindTheFirst() throws IOException {
-        assertThat(faultsOf("{}\n{}")).containsExactly(
-                "job.json:2:1: found more text behind the end; allowed: one JSON object; "
+        assertThat(faultsOf("{}\n{}"))
+                .containsExactly("job.json:2:1: found more text behind the end; allowed: one JSON object; "
                         + "mend: take out what follows the last }");
     }
 
@@ -79,19 +79,20 @@ class BrokenFilesTest {
                 .with("job.json", "\"title\":", "\"number\": \"2\",\n  \"title\":")
                 .with("job.json", "\"label\": \"A\",", "\"label\": \"A\", \"label\": \"Z\",")
                 .with("job.json", "\"distance\": \"14 ft\"", "\"distance\": \"14\"");
-        assertThat(files.faults()).containsExactly(
-                "job.json:4:3 /number: found the key \"number\" a second time; "
-                        + "allowed: each key once in an object; mend: keep one of the two",
-                "job.json:23:58 /site/limits/0/distance: found \"14\"; "
-                        + "allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the unit, as \"14 ft\"",
-                "job.json:39:21 /walls/0/label: found the key \"label\" a second time; "
-                        + "allowed: each key once in an object; mend: keep one of the two");
+        assertThat(files.faults())
+                .containsExactly(
+                        "job.json:4:3 /number: found the key \"number\" a second time; "
+                                + "allowed: each key once in an object; mend: keep one of the two",
+                        "job.json:23:58 /site/limits/0/distance: found \"14\"; "
+                                + "allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the unit, as \"14 ft\"",
+                        "job.json:39:21 /walls/0/label: found the key \"label\" a second time; "
+                                + "allowed: each key once in an object; mend: keep one of the two");
     }
 
     @Test
     void nestingDeeperThan64() throws IOException {
-        assertThat(faultsOf("[".repeat(65) + "]".repeat(65))).containsExactly(
-                "job.json:1:65: found more than 64 levels; allowed: at most 64 levels; "
+        assertThat(faultsOf("[".repeat(65) + "]".repeat(65)))
+                .containsExactly("job.json:1:65: found more than 64 levels; allowed: at most 64 levels; "
                         + "mend: close brackets that are open");
         assertThat(faultsOf("[".repeat(100_000))).hasSize(1);
         assertThat(faultsOf("{\"a\": " + "[".repeat(63) + "]".repeat(63) + "}"))
@@ -101,11 +102,13 @@ class BrokenFilesTest {
     @Test
     void invalidUtf8HasThePlaceOfTheByte() throws IOException {
         byte[] latin = "{\n  \"title\": \"Caf\u00e9\"}".getBytes(StandardCharsets.ISO_8859_1);
-        assertThat(SampleFiles.in(folder).with("job.json", latin).faults()).containsExactly(
-                "job.json:2:16: found the byte E9; allowed: text in UTF-8; mend: save the file as UTF-8");
+        assertThat(SampleFiles.in(folder).with("job.json", latin).faults())
+                .containsExactly(
+                        "job.json:2:16: found the byte E9; allowed: text in UTF-8; mend: save the file as UTF-8");
         byte[] cutOff = {'{', '"', (byte) 0xC3};
-        assertThat(SampleFiles.in(folder).with("job.json", cutOff).faults()).containsExactly(
-                "job.json:1:3: found the byte C3; allowed: text in UTF-8; mend: save the file as UTF-8");
+        assertThat(SampleFiles.in(folder).with("job.json", cutOff).faults())
+                .containsExactly(
+                        "job.json:1:3: found the byte C3; allowed: text in UTF-8; mend: save the file as UTF-8");
     }
 
     @Test
@@ -118,8 +121,8 @@ class BrokenFilesTest {
     void fileOver10MegabytesIsNotRead() throws IOException {
         byte[] large = new byte[FileText.LARGEST + 1];
         Arrays.fill(large, (byte) ' ');
-        assertThat(SampleFiles.in(folder).with("job.json", large).faults()).containsExactly(
-                "job.json: found more than 10 MB; allowed: at most 10 MB; "
+        assertThat(SampleFiles.in(folder).with("job.json", large).faults())
+                .containsExactly("job.json: found more than 10 MB; allowed: at most 10 MB; "
                         + "mend: keep photos in files of their own beside it");
     }
 
@@ -140,13 +143,16 @@ class BrokenFilesTest {
                 .with("job.json", "\"title\":", "\"title\"")
                 .with("company.json", "\"validDays\": 30", "\"validDays\": 0")
                 .with("price-book.json", "\"unit\": \"sf\"", "\"unit\": \"sqft\"");
-        assertThat(files.faults()).satisfiesExactly(
-                company -> assertThat(company).startsWith("company.json:29:16 /validDays: found 0"),
-                job -> assertThat(job).startsWith("job.json:4:11: found the character \""),
-                book -> assertThat(book).startsWith("price-book.json:12:15 /items/0/unit: found \"sqft\""));
+        assertThat(files.faults())
+                .satisfiesExactly(
+                        company -> assertThat(company).startsWith("company.json:29:16 /validDays: found 0"),
+                        job -> assertThat(job).startsWith("job.json:4:11: found the character \""),
+                        book -> assertThat(book).startsWith("price-book.json:12:15 /items/0/unit: found \"sqft\""));
     }
 
     private List<String> faultsOf(String job) throws IOException {
-        return SampleFiles.in(folder).with("job.json", job.getBytes(StandardCharsets.UTF_8)).faults();
+        return SampleFiles.in(folder)
+                .with("job.json", job.getBytes(StandardCharsets.UTF_8))
+                .faults();
     }
 }

@@ -21,7 +21,9 @@ record FaultCase(String rule, String from, String to, List<String> faults) {
                 .lines()
                 .filter(line -> !line.startsWith("#"))
                 .collect(Collectors.joining("\n"));
-        return Arrays.stream(rows.split("(?m)^== ")).filter(row -> !row.isBlank()).map(FaultCase::row);
+        return Arrays.stream(rows.split("(?m)^== "))
+                .filter(row -> !row.isBlank())
+                .map(FaultCase::row);
     }
 
     /** The faults in the form in which a table has them. */

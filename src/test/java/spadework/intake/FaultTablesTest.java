@@ -39,7 +39,8 @@ class FaultTablesTest {
     }
 
     private void check(String file, FaultCase row) {
-        List<String> faults = SampleFiles.in(folder).with(file, row.from(), row.to()).faults();
+        List<String> faults =
+                SampleFiles.in(folder).with(file, row.from(), row.to()).faults();
         assertThat(FaultCase.lines(faults)).isEqualTo(row.faults());
     }
 

@@ -82,8 +82,9 @@ enum FormatFile {
 
     /** True when the reader finds a fault in the value there or inside it. */
     static boolean isRefusedAt(Sheet sheet, String pointer) {
-        return sheet.faults().stream().anyMatch(fault -> fault.place().pointer().equals(pointer)
-                || fault.place().pointer().startsWith(pointer + "/"));
+        return sheet.faults().stream()
+                .anyMatch(fault -> fault.place().pointer().equals(pointer)
+                        || fault.place().pointer().startsWith(pointer + "/"));
     }
 
     /** True when the reader says that a key is wanting in the object there. */

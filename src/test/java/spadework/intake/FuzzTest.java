@@ -37,13 +37,19 @@ class FuzzTest {
             Reading reading = new Intake(SampleFiles.BUNDLED).read(folder);
             if (reading instanceof Refused refusal) {
                 refused++;
-                stillJson += refusal.faults().stream().anyMatch(fault -> !fault.place().pointer().isEmpty()) ? 1 : 0;
-                assertThat(refusal.faults()).as("seed %d case %d", seed, i).isNotEmpty().allSatisfy(FuzzTest::check);
+                stillJson += refusal.faults().stream()
+                                .anyMatch(fault -> !fault.place().pointer().isEmpty())
+                        ? 1
+                        : 0;
+                assertThat(refusal.faults())
+                        .as("seed %d case %d", seed, i)
+                        .isNotEmpty()
+                        .allSatisfy(FuzzTest::check);
             }
             Files.write(folder.resolve(name), sound);
         }
-        System.out.println("seed " + seed + ": " + refused + " of " + CASES + " refused, " + stillJson
-                + " behind the syntax");
+        System.out.println(
+                "seed " + seed + ": " + refused + " of " + CASES + " refused, " + stillJson + " behind the syntax");
         assertThat(refused).isBetween(CASES / 2, CASES - 1);
         assertThat(stillJson).isGreaterThan(CASES / 10);
     }

@@ -46,8 +46,9 @@ class IntakeTest {
         assertThat(job.getWall("B").depthStart()).isEqualTo(job.getWall("B").depthEnd());
         assertThat(job.corners().get(0).first()).isEqualTo(new WallEnd("A", true));
         assertThat(job.corners().get(0).second()).isEqualTo(new WallEnd("B", false));
-        assertThat(job.items()).containsExactly(
-                new ExtraItem("ROCK", Optional.of(BigDecimal.valueOf(2)), "A", "Boulders seen at the corner"));
+        assertThat(job.items())
+                .containsExactly(
+                        new ExtraItem("ROCK", Optional.of(BigDecimal.valueOf(2)), "A", "Boulders seen at the corner"));
         assertThat(job.water().mains().get(0).endInvert()).contains(Length.ofFeet(-1.5));
         assertThat(job.site().yearBuilt()).contains(1964);
     }
@@ -76,13 +77,20 @@ class IntakeTest {
     @Test
     void ownBookAddsToTheBundledOneAndKeepsTheRestOfIt() {
         PriceBook book = understood(SampleFiles.in(folder)).book();
-        assertThat(book.items().keySet()).containsExactlyInAnyOrder(
-                "DIG-MACH", "STRIP-MEM", "DRN-PIPE", "COAT-RUBBER", "STONE", "ROCK", "MAIN-PIPE");
+        assertThat(book.items().keySet())
+                .containsExactlyInAnyOrder(
+                        "DIG-MACH", "STRIP-MEM", "DRN-PIPE", "COAT-RUBBER", "STONE", "ROCK", "MAIN-PIPE");
         assertThat(book.title()).isEqualTo("Own book");
         assertThat(book.stoneTonsPerCubicYard()).isEqualTo(1.45);
-        assertThat(book.get("COAT-RUBBER").material()).contains(new Material(
-                Dollars.of("190.00"), "5 gal pail", BigDecimal.valueOf(5), Unit.GALLON, new BigDecimal("0.05"),
-                Optional.of(Measure.COAT_GALLONS), Percent.of("10")));
+        assertThat(book.get("COAT-RUBBER").material())
+                .contains(new Material(
+                        Dollars.of("190.00"),
+                        "5 gal pail",
+                        BigDecimal.valueOf(5),
+                        Unit.GALLON,
+                        new BigDecimal("0.05"),
+                        Optional.of(Measure.COAT_GALLONS),
+                        Percent.of("10")));
     }
 
     @Test
@@ -124,8 +132,8 @@ class IntakeTest {
         assertThat(job.restoration())
                 .isEqualTo(new Restoration(Length.ZERO, none, Length.ofInches(4), none, none, none, 0));
         assertThat(wall.footing()).isEqualTo(new Footing(Length.ofInches(8), Length.ofInches(6)));
-        assertThat(wall.digging()).isEqualTo(
-                new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED));
+        assertThat(wall.digging())
+                .isEqualTo(new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED));
         assertThat(wall.windowWells()).isZero();
         assertThat(wall.condition().bow()).isEmpty();
         assertThat(wall.condition().tiedToFloor()).isEmpty();
@@ -137,7 +145,8 @@ class IntakeTest {
     void folderStandsForTheJobInIt() {
         SampleFiles files = SampleFiles.in(folder);
         Understood byFolder = understood(files);
-        assertThat(new Intake(SampleFiles.BUNDLED).read(folder.resolve("job.json"))).isEqualTo(byFolder);
+        assertThat(new Intake(SampleFiles.BUNDLED).read(folder.resolve("job.json")))
+                .isEqualTo(byFolder);
         assertThat(byFolder.jobFolder()).isEqualTo(folder);
     }
 
@@ -171,12 +180,13 @@ class IntakeTest {
                 .without("company.json")
                 .without("price-book.json")
                 .with("job.json", "\"validDays\": 21", "\"validDays\": 0");
-        assertThat(files.faults()).containsExactly(
-                "company.json: found no file; allowed: company.json in the job's folder or one above it; "
-                        + "mend: put it there",
-                "job.json:6:16 /validDays: found 0; allowed: a whole number from 1 to 365; mend: count again",
-                "price-book.json: found no file; allowed: price-book.json in the job's folder or one above it; "
-                        + "mend: put it there");
+        assertThat(files.faults())
+                .containsExactly(
+                        "company.json: found no file; allowed: company.json in the job's folder or one above it; "
+                                + "mend: put it there",
+                        "job.json:6:16 /validDays: found 0; allowed: a whole number from 1 to 365; mend: count again",
+                        "price-book.json: found no file; allowed: price-book.json in the job's folder or one above it; "
+                                + "mend: put it there");
     }
 
     @Test
@@ -195,13 +205,15 @@ class IntakeTest {
                 .with("company.json", "\"profit\": \"12 %\"", "\"profit\": \"120 %\"")
                 .with("price-book.json", "\"crew\": \"dig crew\"", "\"crew\": \"dug crew\"")
                 .faults();
-        assertThat(faults).extracting(fault -> fault.substring(0, fault.indexOf(": found"))).containsExactly(
-                "company.json:24:15 /priceRules/profit",
-                "job.json:6:16 /validDays",
-                "job.json:9:73 /customer/mailing/state",
-                "job.json:76:28 /walls/1/finish/system",
-                "job.json:153:15 /payments",
-                "price-book.json:23:26 /items/0/labour/crew");
+        assertThat(faults)
+                .extracting(fault -> fault.substring(0, fault.indexOf(": found")))
+                .containsExactly(
+                        "company.json:24:15 /priceRules/profit",
+                        "job.json:6:16 /validDays",
+                        "job.json:9:73 /customer/mailing/state",
+                        "job.json:76:28 /walls/1/finish/system",
+                        "job.json:153:15 /payments",
+                        "price-book.json:23:26 /items/0/labour/crew");
     }
 
     @Test
@@ -209,8 +221,10 @@ class IntakeTest {
         SampleFiles files = SampleFiles.in(folder)
                 .with("job.json", "\"label\": \"B\"", "\"label\": 7")
                 .with("company.json", "\"crews\": {", "\"crews\": 7, \"crws\": {");
-        assertThat(files.faults()).extracting(fault -> fault.substring(0, fault.indexOf(": found"))).containsExactly(
-                "company.json:17:12 /crews", "company.json:17:15 /crws", "job.json:62:16 /walls/1/label");
+        assertThat(files.faults())
+                .extracting(fault -> fault.substring(0, fault.indexOf(": found")))
+                .containsExactly(
+                        "company.json:17:12 /crews", "company.json:17:15 /crws", "job.json:62:16 /walls/1/label");
     }
 
     private static Understood understood(SampleFiles files) {
@@ -228,7 +242,6 @@ class IntakeTest {
                  "site": {"space": "basement", "soil": {"texture": "clay", "seepage": "unknown"},
                    "address": {"street": "1 Row", "city": "Pellmark", "state": "DC", "zip": "20000"},
                    "house": {"eastWest": "40 ft", "northSouth": "30 ft"}},
-                 "schedule": {"earliestStart": "2026-03-03", "latestFinish": "2026-03-03", "workingDays": 1}"""
-                + more + "}";
+                 "schedule": {"earliestStart": "2026-03-03", "latestFinish": "2026-03-03", "workingDays": 1}""" + more + "}";
     }
 }

@@ -13,23 +13,37 @@ class LongTextTest {
 
     @Test
     void textOf2000CharactersIsTheLongest() {
-        assertThat(SampleFiles.in(folder).with("job.json", "Damp air", "a".repeat(2000)).faults()).isEmpty();
-        assertThat(SampleFiles.in(folder).with("job.json", "Damp air", "a".repeat(2001)).faults()).containsExactly(
-                "job.json:34:16 /notFixed/0: found 2001 characters; allowed: at most 2000 characters; "
+        assertThat(SampleFiles.in(folder)
+                        .with("job.json", "Damp air", "a".repeat(2000))
+                        .faults())
+                .isEmpty();
+        assertThat(SampleFiles.in(folder)
+                        .with("job.json", "Damp air", "a".repeat(2001))
+                        .faults())
+                .containsExactly("job.json:34:16 /notFixed/0: found 2001 characters; allowed: at most 2000 characters; "
                         + "mend: shorten the text");
     }
 
     @Test
     void labelOf120CharactersIsTheLongest() {
-        assertThat(SampleFiles.in(folder).with("job.json", "L-77", "a".repeat(120)).faults()).isEmpty();
-        assertThat(SampleFiles.in(folder).with("job.json", "L-77", "a".repeat(121)).faults()).containsExactly(
-                "job.json:23:21 /site/locateTicket: found 121 characters; allowed: at most 120 characters; "
-                        + "mend: shorten the text");
+        assertThat(SampleFiles.in(folder)
+                        .with("job.json", "L-77", "a".repeat(120))
+                        .faults())
+                .isEmpty();
+        assertThat(SampleFiles.in(folder)
+                        .with("job.json", "L-77", "a".repeat(121))
+                        .faults())
+                .containsExactly(
+                        "job.json:23:21 /site/locateTicket: found 121 characters; allowed: at most 120 characters; "
+                                + "mend: shorten the text");
     }
 
     @Test
     void charactersAreCountedAsPeopleSeeThem() {
-        assertThat(SampleFiles.in(folder).with("job.json", "L-77", "\uD83D\uDC37".repeat(120)).faults()).isEmpty();
+        assertThat(SampleFiles.in(folder)
+                        .with("job.json", "L-77", "\uD83D\uDC37".repeat(120))
+                        .faults())
+                .isEmpty();
     }
 
     @Test
@@ -44,7 +58,8 @@ class LongTextTest {
     @Test
     void markupFormulasAndMarksOfDirectionAreText() {
         String odd = "${x} <#if> <script>alert(1)</script> =HYPERLINK(1) \u202Eabc\u202C & \\\\u0041";
-        Reading reading = SampleFiles.in(folder).with("job.json", "Damp air", odd).read();
+        Reading reading =
+                SampleFiles.in(folder).with("job.json", "Damp air", odd).read();
         assertThat(((Understood) reading).job().notFixed())
                 .containsExactly("${x} <#if> <script>alert(1)</script> =HYPERLINK(1) \u202Eabc\u202C & \\u0041");
     }

@@ -24,7 +24,9 @@ class NearestNameTest {
             x,          nothing
             """)
     void nearestKnownName(String written, String meant) {
-        assertThat(NearestName.of(written, List.of("label", "length", "windowWells")).orElse(null)).isEqualTo(meant);
+        assertThat(NearestName.of(written, List.of("label", "length", "windowWells"))
+                        .orElse(null))
+                .isEqualTo(meant);
     }
 
     @ParameterizedTest(name = "{0} to {1}: {2}")

@@ -57,7 +57,9 @@ final class SampleFiles {
     /** The messages of the faults, each with the bare name of its file; none when the job is understood. */
     List<String> faults() {
         return read() instanceof Refused refused
-                ? refused.faults().stream().map(fault -> fault.text().replace(folder + "/", "")).toList()
+                ? refused.faults().stream()
+                        .map(fault -> fault.text().replace(folder + "/", ""))
+                        .toList()
                 : List.of();
     }
 

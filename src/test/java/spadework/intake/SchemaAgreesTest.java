@@ -130,7 +130,8 @@ class SchemaAgreesTest {
     void spellingIsAcceptedByBothOrByNeither(String pointer, String written, boolean accepted) {
         JsonNode document = new Spot(FormatFile.JOB, pointer, null).with("\"" + written.replace("\"", "\\\"") + "\"");
         assertThat(FormatFile.JOB.schemaErrors(document).isEmpty()).isEqualTo(accepted);
-        assertThat(FormatFile.isRefusedAt(FormatFile.JOB.read(document), pointer)).isEqualTo(!accepted);
+        assertThat(FormatFile.isRefusedAt(FormatFile.JOB.read(document), pointer))
+                .isEqualTo(!accepted);
     }
 
     /** A value of a sample; {@code key} is null for an element of a list. */

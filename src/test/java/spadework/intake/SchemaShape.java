@@ -12,7 +12,8 @@ record SchemaShape(JsonNode root) {
     /** What the schema says about the value at a pointer. */
     JsonNode at(String pointer) {
         JsonNode schema = root;
-        for (String key : pointer.isEmpty() ? new String[0] : pointer.substring(1).split("/")) {
+        for (String key :
+                pointer.isEmpty() ? new String[0] : pointer.substring(1).split("/")) {
             schema = inside(resolved(schema), key.replace("~1", "/").replace("~0", "~"));
         }
         return resolved(schema);

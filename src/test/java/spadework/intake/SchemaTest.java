@@ -47,8 +47,12 @@ class SchemaTest {
         for (JsonNode object : objects) {
             assertThat(object.path("additionalProperties").asText()).isEqualTo("false");
             object.path("properties").properties().forEach(property -> {
-                assertThat(property.getValue().path("title").asText()).as(property.getKey()).isNotBlank();
-                assertThat(property.getValue().path("description").asText()).as(property.getKey()).isNotBlank();
+                assertThat(property.getValue().path("title").asText())
+                        .as(property.getKey())
+                        .isNotBlank();
+                assertThat(property.getValue().path("description").asText())
+                        .as(property.getKey())
+                        .isNotBlank();
             });
         }
     }
@@ -64,7 +68,9 @@ class SchemaTest {
             assertThat(keys).as(pointer).isEqualTo(SchemaShape.keys(object));
             unread.remove(object);
         });
-        assertThat(unread).as("objects of the schema that the sample does not show").isEmpty();
+        assertThat(unread)
+                .as("objects of the schema that the sample does not show")
+                .isEmpty();
     }
 
     @ParameterizedTest

@@ -32,7 +32,8 @@ class StateRulesBesideTheJobTest {
         assertThat(notice.wording()).contains("As counsel gave it.");
         assertThat(notice.points()).as("what is not named stays").isEqualTo(12);
         assertThat(rules.notices()).hasSize(3);
-        assertThat(rules.deposit()).isEqualTo(StateRuleBook.bundled().find("FL").orElseThrow().deposit());
+        assertThat(rules.deposit())
+                .isEqualTo(StateRuleBook.bundled().find("FL").orElseThrow().deposit());
     }
 
     @Test
@@ -48,7 +49,6 @@ class StateRulesBesideTheJobTest {
     void everyFaultIsToldAtOnce() {
         assertThat(faults("""
                 [{"state": "MD", "deposit": {"kind": "half", "share": "0.33"}, "threshold": "500",
-                  "notices": [{"notice": "x", "points": 3}], "colour": 1}]"""))
-                .hasSizeGreaterThanOrEqualTo(6);
+                  "notices": [{"notice": "x", "points": 3}], "colour": 1}]""")).hasSizeGreaterThanOrEqualTo(6);
     }
 }

@@ -15,11 +15,33 @@ public final class Agreements {
     private Agreements() {}
 
     public static Job with(Job j, Agreement agreement) {
-        return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
-                j.notFixed(), j.photos(), j.walls(), j.corners(), j.water(), j.restoration(), j.protection(),
-                j.excluded(), j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(),
+        return new Job(
+                j.number(),
+                j.title(),
+                j.issued(),
+                j.validDays(),
+                j.customer(),
+                j.site(),
+                j.observations(),
+                j.notFixed(),
+                j.photos(),
+                j.walls(),
+                j.corners(),
+                j.water(),
+                j.restoration(),
+                j.protection(),
+                j.excluded(),
+                j.assumed(),
+                j.items(),
+                j.priceChanges(),
+                j.schedule(),
+                j.payments(),
+                j.taxClass(),
                 j.warranty(),
-                j.acceptedStops(), agreement, j.terms(), j.notes());
+                j.acceptedStops(),
+                agreement,
+                j.terms(),
+                j.notes());
     }
 
     public static Agreement agreement(List<Option> options, Optional<Accepted> accepted, List<Change> changes) {
@@ -28,20 +50,49 @@ public final class Agreements {
     }
 
     public static Accepted accepted(List<String> options, List<String> declined) {
-        return new Accepted(1, SIGNED, List.of("Test Person"), options, declined, ON_PAPER, Dollars.of("1.00"),
-                LocalDate.of(2026, 1, 1), "t");
+        return new Accepted(
+                1,
+                SIGNED,
+                List.of("Test Person"),
+                options,
+                declined,
+                ON_PAPER,
+                Dollars.of("1.00"),
+                LocalDate.of(2026, 1, 1),
+                "t");
     }
 
     /** One more wall, of that length, on the south side. */
     public static Alteration wall(String label, double feet) {
         Wall w = Jobs.wall();
-        Wall more =
-                new Wall(label, "front wall", Side.SOUTH, w.from(), Length.ofFeet(feet), w.depthStart(), w.depthEnd(),
-                w.footing(), w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(),
+        Wall more = new Wall(
+                label,
+                "front wall",
+                Side.SOUTH,
+                w.from(),
+                Length.ofFeet(feet),
+                w.depthStart(),
+                w.depthEnd(),
+                w.footing(),
+                w.kind(),
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
                 w.digging());
         Alteration none = Alteration.NONE;
-        return new Alteration(List.of(more), none.finishes(), none.corners(), none.drains(), none.mains(),
-                none.roofLines(), none.downspouts(), none.outlets(), none.items(), none.restoration(),
+        return new Alteration(
+                List.of(more),
+                none.finishes(),
+                none.corners(),
+                none.drains(),
+                none.mains(),
+                none.roofLines(),
+                none.downspouts(),
+                none.outlets(),
+                none.items(),
+                none.restoration(),
                 none.takenAway());
     }
 
@@ -49,10 +100,26 @@ public final class Agreements {
         return new Option(label, "One more wall", "Dry there too", alteration);
     }
 
-    public static Change change(int number, Alteration alteration, List<UnitCount> counts, int days, ChangeState state,
+    public static Change change(
+            int number,
+            Alteration alteration,
+            List<UnitCount> counts,
+            int days,
+            ChangeState state,
             Optional<Decision> decision) {
-        return new Change(number, "Change", SIGNED.plusDays(number), ChangeReason.WORK_ASKED_FOR, "Asked for", "Sketch",
-                List.of(), alteration, counts, days, state, decision);
+        return new Change(
+                number,
+                "Change",
+                SIGNED.plusDays(number),
+                ChangeReason.WORK_ASKED_FOR,
+                "Asked for",
+                "Sketch",
+                List.of(),
+                alteration,
+                counts,
+                days,
+                state,
+                decision);
     }
 
     public static Decision signed(String price) {

@@ -13,16 +13,27 @@ public final class Jobs {
     private Jobs() {}
 
     public static Wall wall() {
-        return new Wall("A", "back wall", Side.NORTH, Length.ZERO, Length.ofFeet(40), Length.ofFeet(5),
+        return new Wall(
+                "A",
+                "back wall",
+                Side.NORTH,
+                Length.ZERO,
+                Length.ofFeet(40),
                 Length.ofFeet(5),
-                new Footing(Length.ofInches(8), Length.ofInches(6)), WallKind.BLOCK, sound(), List.of(), List.of(), 0,
+                Length.ofFeet(5),
+                new Footing(Length.ofInches(8), Length.ofInches(6)),
+                WallKind.BLOCK,
+                sound(),
+                List.of(),
+                List.of(),
+                0,
                 new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty()),
                 new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED));
     }
 
     public static Condition sound() {
-        return new Condition(Surface.BARE, Length.ZERO, false, false, Optional.of(Length.ZERO), false,
-                Optional.of(true));
+        return new Condition(
+                Surface.BARE, Length.ZERO, false, false, Optional.of(Length.ZERO), false, Optional.of(true));
     }
 
     public static Wall deep(double feetToFootingTop) {
@@ -31,27 +42,79 @@ public final class Jobs {
     }
 
     public static Wall with(Wall w, Condition condition) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+        return new Wall(
+                w.label(),
+                w.where(),
+                w.faces(),
+                w.from(),
+                w.length(),
+                w.depthStart(),
+                w.depthEnd(),
                 w.footing(),
-                w.kind(), condition, w.strip(), w.openings(), w.windowWells(), w.finish(), w.digging());
+                w.kind(),
+                condition,
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
+                w.digging());
     }
 
     public static Wall with(Wall w, WallKind kind) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+        return new Wall(
+                w.label(),
+                w.where(),
+                w.faces(),
+                w.from(),
+                w.length(),
+                w.depthStart(),
+                w.depthEnd(),
                 w.footing(),
-                kind, w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), w.digging());
+                kind,
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
+                w.digging());
     }
 
     public static Wall with(Wall w, Digging digging) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+        return new Wall(
+                w.label(),
+                w.where(),
+                w.faces(),
+                w.from(),
+                w.length(),
+                w.depthStart(),
+                w.depthEnd(),
                 w.footing(),
-                w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(), digging);
+                w.kind(),
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
+                digging);
     }
 
     public static Wall with(Wall w, Finish finish) {
-        return new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
+        return new Wall(
+                w.label(),
+                w.where(),
+                w.faces(),
+                w.from(),
+                w.length(),
+                w.depthStart(),
+                w.depthEnd(),
                 w.footing(),
-                w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), finish, w.digging());
+                w.kind(),
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                finish,
+                w.digging());
     }
 
     public static Wall protectedBy(Wall w, Protection protection) {
@@ -60,66 +123,160 @@ public final class Jobs {
     }
 
     public static Site site() {
-        return new Site(new Address("1 Test Lane", "Testford", "OH", "43000"), Optional.of(1990), Space.BASEMENT,
-                new House(Length.ofFeet(60), Length.ofFeet(30)), Optional.of("door sill, 100.00 ft"),
-                Optional.of(Length.ofFeet(93)), new Soil(Texture.LOAM, Seepage.NONE, SoilType.B), Optional.empty(),
-                List.of(), Optional.of("T-1"), Optional.empty());
+        return new Site(
+                new Address("1 Test Lane", "Testford", "OH", "43000"),
+                Optional.of(1990),
+                Space.BASEMENT,
+                new House(Length.ofFeet(60), Length.ofFeet(30)),
+                Optional.of("door sill, 100.00 ft"),
+                Optional.of(Length.ofFeet(93)),
+                new Soil(Texture.LOAM, Seepage.NONE, SoilType.B),
+                Optional.empty(),
+                List.of(),
+                Optional.of("T-1"),
+                Optional.empty());
     }
 
     public static Site with(Site s, Soil soil) {
-        return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), soil,
+        return new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                s.insideFloor(),
+                soil,
                 s.rain(),
-                s.limits(), s.locateTicket(), s.catchment());
+                s.limits(),
+                s.locateTicket(),
+                s.catchment());
     }
 
     public static Site with(Site s, SiteLimit limit) {
-        return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(),
-                s.rain(), List.of(limit), s.locateTicket(), s.catchment());
+        return new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                s.insideFloor(),
+                s.soil(),
+                s.rain(),
+                List.of(limit),
+                s.locateTicket(),
+                s.catchment());
     }
 
     public static Site builtIn(Site s, Optional<Integer> year) {
-        return new Site(s.address(), year, s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(), s.rain(),
-                s.limits(), s.locateTicket(), s.catchment());
+        return new Site(
+                s.address(),
+                year,
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                s.insideFloor(),
+                s.soil(),
+                s.rain(),
+                s.limits(),
+                s.locateTicket(),
+                s.catchment());
     }
 
     public static Site withoutTicket(Site s) {
-        return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), s.insideFloor(), s.soil(),
-                s.rain(), s.limits(), Optional.empty(), s.catchment());
+        return new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                s.insideFloor(),
+                s.soil(),
+                s.rain(),
+                s.limits(),
+                Optional.empty(),
+                s.catchment());
     }
 
     public static FootingDrain drain(double start, double end) {
-        return new FootingDrain("D1", List.of("A"), Optional.empty(), TeeAt.END, "M1",
+        return new FootingDrain(
+                "D1",
+                List.of("A"),
+                Optional.empty(),
+                TeeAt.END,
+                "M1",
                 Optional.of(Length.ofFeet(start)),
-                Optional.of(Length.ofFeet(end)), Optional.empty(), Optional.empty(), Optional.empty());
+                Optional.of(Length.ofFeet(end)),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static SolidRun main(double length, double start, double end) {
-        return new SolidRun("M1", Length.ofFeet(length), Optional.empty(),
-                new TrenchSize(Length.ofFeet(1), Length.ofFeet(3)), 0, "O1", Optional.of(Length.ofFeet(start)),
-                Optional.of(Length.ofFeet(end)), Optional.empty(), Optional.empty());
+        return new SolidRun(
+                "M1",
+                Length.ofFeet(length),
+                Optional.empty(),
+                new TrenchSize(Length.ofFeet(1), Length.ofFeet(3)),
+                0,
+                "O1",
+                Optional.of(Length.ofFeet(start)),
+                Optional.of(Length.ofFeet(end)),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static Outlet outlet(OutletKind kind, Optional<String> permission, Optional<Length> fromLine) {
-        return new Outlet("O1", kind, "swale", Optional.of(Length.ofFeet(91)), Optional.of(Length.ofFeet(40)), fromLine,
-                permission, Optional.empty(), Optional.empty(), Optional.empty());
+        return new Outlet(
+                "O1",
+                kind,
+                "swale",
+                Optional.of(Length.ofFeet(91)),
+                Optional.of(Length.ofFeet(40)),
+                fromLine,
+                permission,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
     }
 
     public static Water water() {
-        return new Water(List.of(drain(92.5, 92.3)), List.of(main(40, 92.2, 91.4)), List.of(), List.of(),
-                List.of(outlet(OutletKind.DAYLIGHT, Optional.empty(), Optional.of(Length.ofFeet(20)))), List.of());
+        return new Water(
+                List.of(drain(92.5, 92.3)),
+                List.of(main(40, 92.2, 91.4)),
+                List.of(),
+                List.of(),
+                List.of(outlet(OutletKind.DAYLIGHT, Optional.empty(), Optional.of(Length.ofFeet(20)))),
+                List.of());
     }
 
     public static Job job(Site site, Water water, Wall... walls) {
         Area none = Area.ofSquareFeet(0);
-        return new Job("T-1", "Test", LocalDate.of(2026, 8, 10), 30,
-                new Customer(List.of("Test Person"), Optional.empty(), Optional.empty(), Optional.empty()), site,
-                List.of(), List.of(), List.of(), List.of(walls), List.of(), water,
-                new Restoration(Length.ofFeet(40), none, Length.ofInches(4), none, none, none, 0), List.of(), List.of(),
-                List.of(), List.of(), List.of(),
+        return new Job(
+                "T-1",
+                "Test",
+                LocalDate.of(2026, 8, 10),
+                30,
+                new Customer(List.of("Test Person"), Optional.empty(), Optional.empty(), Optional.empty()),
+                site,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(walls),
+                List.of(),
+                water,
+                new Restoration(Length.ofFeet(40), none, Length.ofInches(4), none, none, none, 0),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
                 new Schedule(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 10), 5, ""),
                 List.of(new Payment("signing", Percent.of("10"), true), new Payment("done", Percent.of("90"), false)),
                 Optional.empty(),
-                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()), List.of(), Agreement.NONE, List.of(),
+                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                List.of(),
+                Agreement.NONE,
+                List.of(),
                 List.of());
     }
 
@@ -136,10 +293,32 @@ public final class Jobs {
     }
 
     public static Job withCorners(Job j, List<Corner> corners) {
-        return new Job(j.number(), j.title(), j.issued(), j.validDays(), j.customer(), j.site(), j.observations(),
-                j.notFixed(), j.photos(), j.walls(), corners, j.water(), j.restoration(), j.protection(), j.excluded(),
-                j.assumed(), j.items(), j.priceChanges(), j.schedule(), j.payments(), j.taxClass(), j.warranty(),
+        return new Job(
+                j.number(),
+                j.title(),
+                j.issued(),
+                j.validDays(),
+                j.customer(),
+                j.site(),
+                j.observations(),
+                j.notFixed(),
+                j.photos(),
+                j.walls(),
+                corners,
+                j.water(),
+                j.restoration(),
+                j.protection(),
+                j.excluded(),
+                j.assumed(),
+                j.items(),
+                j.priceChanges(),
+                j.schedule(),
+                j.payments(),
+                j.taxClass(),
+                j.warranty(),
                 j.acceptedStops(),
-                j.agreement(), j.terms(), j.notes());
+                j.agreement(),
+                j.terms(),
+                j.notes());
     }
 }

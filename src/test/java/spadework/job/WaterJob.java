@@ -93,8 +93,12 @@ public final class WaterJob {
         outlet = OutletKind.SUMP;
         into = "O1";
         discharge = length;
-        pit = new SumpPit(inches(diameter), inches(depth), feet(lift),
-                Optional.ofNullable(flow).map(FlowRate::new), feet(head));
+        pit = new SumpPit(
+                inches(diameter),
+                inches(depth),
+                feet(lift),
+                Optional.ofNullable(flow).map(FlowRate::new),
+                feet(head));
         return this;
     }
 
@@ -119,8 +123,16 @@ public final class WaterJob {
     }
 
     public WaterJob roofLine(String label, double length, Double from, Double to, Double grade) {
-        roofLines.add(new SolidRun(label, Length.ofFeet(length), Optional.empty(),
-                new TrenchSize(Length.ofFeet(1), Length.ofFeet(2)), 0, "O1", feet(from), feet(to), feet(grade),
+        roofLines.add(new SolidRun(
+                label,
+                Length.ofFeet(length),
+                Optional.empty(),
+                new TrenchSize(Length.ofFeet(1), Length.ofFeet(2)),
+                0,
+                "O1",
+                feet(from),
+                feet(to),
+                feet(grade),
                 feet(grade)));
         return this;
     }
@@ -131,28 +143,68 @@ public final class WaterJob {
     }
 
     public WaterJob candidate(String label, double distance, double lies) {
-        candidates.add(new OutletCandidate(label, "ditch", Length.ofFeet(distance), Length.ofFeet(lies),
-                Optional.empty(), ""));
+        candidates.add(new OutletCandidate(
+                label, "ditch", Length.ofFeet(distance), Length.ofFeet(lies), Optional.empty(), ""));
         return this;
     }
 
     public Job build() {
-        FootingDrain drain = new FootingDrain("D1", List.of("A"), Optional.empty(), teeAt, into, feet(start), feet(end),
-                feet(tee), feet(startGrade), feet(endGrade));
-        SolidRun main = new SolidRun("M1", Length.ofFeet(mainLength), mainItem,
-                new TrenchSize(Length.ofFeet(1), Length.ofFeet(3)), 0, "O1", feet(mainStart), feet(mainEnd),
-                feet(mainStartGrade), feet(mainEndGrade));
-        Outlet place = new Outlet("O1", outlet, "swale", feet(level), feet(40.0), feet(20.0), Optional.of("letter"),
-                feet(discharge), feet(water), Optional.ofNullable(pit));
-        Water pipes = new Water(List.of(drain), into.equals("M1") ? List.of(main) : List.of(), roofLines, downspouts,
-                List.of(place), candidates);
+        FootingDrain drain = new FootingDrain(
+                "D1",
+                List.of("A"),
+                Optional.empty(),
+                teeAt,
+                into,
+                feet(start),
+                feet(end),
+                feet(tee),
+                feet(startGrade),
+                feet(endGrade));
+        SolidRun main = new SolidRun(
+                "M1",
+                Length.ofFeet(mainLength),
+                mainItem,
+                new TrenchSize(Length.ofFeet(1), Length.ofFeet(3)),
+                0,
+                "O1",
+                feet(mainStart),
+                feet(mainEnd),
+                feet(mainStartGrade),
+                feet(mainEndGrade));
+        Outlet place = new Outlet(
+                "O1",
+                outlet,
+                "swale",
+                feet(level),
+                feet(40.0),
+                feet(20.0),
+                Optional.of("letter"),
+                feet(discharge),
+                feet(water),
+                Optional.ofNullable(pit));
+        Water pipes = new Water(
+                List.of(drain),
+                into.equals("M1") ? List.of(main) : List.of(),
+                roofLines,
+                downspouts,
+                List.of(place),
+                candidates);
         return Jobs.job(site(), pipes, Jobs.wall());
     }
 
     private Site site() {
         Site s = Jobs.site();
-        return new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), feet(floor),
-                new Soil(texture, Seepage.NONE, SoilType.B), Optional.ofNullable(rain), s.limits(), s.locateTicket(),
+        return new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                feet(floor),
+                new Soil(texture, Seepage.NONE, SoilType.B),
+                Optional.ofNullable(rain),
+                s.limits(),
+                s.locateTicket(),
                 Optional.ofNullable(catchment));
     }
 

@@ -50,7 +50,10 @@ class CancellationTest {
             2027-12-23, 2027-12-30, 2028-01-03, 2027-12-29, 2028-01-03
             """)
     void marylandAndCaliforniaByAge(
-            LocalDate signed, LocalDate maryland, LocalDate marylandOld, LocalDate california,
+            LocalDate signed,
+            LocalDate maryland,
+            LocalDate marylandOld,
+            LocalDate california,
             LocalDate californiaOld) {
         assertThat(lastDay("MD", signed, 40)).isEqualTo(maryland);
         assertThat(lastDay("MD", signed, 65)).isEqualTo(marylandOld);
@@ -59,7 +62,8 @@ class CancellationTest {
     }
 
     private static LocalDate lastDay(String state, LocalDate signed, int age) {
-        return Cancellation.of(signed, StateRuleBook.bundled().find(state), Optional.of(age)).lastDay();
+        return Cancellation.of(signed, StateRuleBook.bundled().find(state), Optional.of(age))
+                .lastDay();
     }
 
     /** N.J.S.A. 56:8-151: the third business day after a copy is received; the federal days start at signing. */

@@ -57,8 +57,15 @@ class ContentsCheckTest {
             """)
     void stateLawReachesAContractFromItsThreshold(String state, String price, boolean reached) {
         boolean more = ids(check(state, EnumSet.noneOf(Content.class), price)).size()
-                > ids(ContentsCheck.of(state, STATES.federal(), Optional.empty(), EnumSet.noneOf(Content.class),
-                                Dollars.of(price), false)).size() + 1;
+                > ids(ContentsCheck.of(
+                                        state,
+                                        STATES.federal(),
+                                        Optional.empty(),
+                                        EnumSet.noneOf(Content.class),
+                                        Dollars.of(price),
+                                        false))
+                                .size()
+                        + 1;
         assertThat(more).isEqualTo(reached);
     }
 
@@ -88,7 +95,8 @@ class ContentsCheckTest {
     void noticeIsDueAboveItsPrice(String price, boolean due) {
         assertThat(ContentsCheck.due(STATES.federal(), STATES.find("FL"), Dollars.of(price), false))
                 .extracting(LegalNotice::name)
-                .satisfies(names -> assertThat(names.contains("lien law notice")).isEqualTo(due));
+                .satisfies(
+                        names -> assertThat(names.contains("lien law notice")).isEqualTo(due));
     }
 
     /** RCW 18.27.114: contracts of $1,000 or more. */
@@ -120,24 +128,32 @@ class ContentsCheckTest {
     void contentThatIsANoticeWaitsForTheNoticesPrice(String price, boolean wanted) {
         assertThat(check("FL", EnumSet.noneOf(Content.class), price))
                 .extracting(finding -> finding.values().getOrDefault("notice", ""))
-                .satisfies(names -> assertThat(names.contains("recovery fund notice")).isEqualTo(wanted));
+                .satisfies(names ->
+                        assertThat(names.contains("recovery fund notice")).isEqualTo(wanted));
     }
 
     /** A list is as well read as its least read line. */
     @Test
     void noListOfContentsClaimsToBeBetterReadThanItsLines() {
         List<String> statuses = List.of("R", "RX", "RS", "M");
-        STATES.byState().values().forEach(rules -> assertThat(rules.contents())
-                .as(rules.state())
-                .allSatisfy(required -> assertThat(statuses.indexOf(required.status()))
-                        .isLessThanOrEqualTo(statuses.indexOf(rules.facts().get("contents")))));
+        STATES.byState()
+                .values()
+                .forEach(rules -> assertThat(rules.contents())
+                        .as(rules.state())
+                        .allSatisfy(required -> assertThat(statuses.indexOf(required.status()))
+                                .isLessThanOrEqualTo(
+                                        statuses.indexOf(rules.facts().get("contents")))));
     }
 
     /** A wording that the program carries itself is its own; prescribed ones come from counsel or the board. */
     @Test
     void noPrescribedWordingOfAStateIsCarried() {
-        STATES.byState().values().stream().flatMap(rules -> rules.notices().stream()).forEach(notice ->
-                assertThat(notice.prescribed() && notice.wording().isPresent()).as(notice.name()).isFalse());
+        STATES.byState().values().stream()
+                .flatMap(rules -> rules.notices().stream())
+                .forEach(notice -> assertThat(
+                                notice.prescribed() && notice.wording().isPresent())
+                        .as(notice.name())
+                        .isFalse());
     }
 
     /** Where a state sizes its own statement, its words are wanted from counsel. */
@@ -172,8 +188,9 @@ class ContentsCheckTest {
 
     @Test
     void whatWasNotReadInTheLawItselfIsSaidInOneFinding() {
-        STATES.byState().keySet().stream().filter(state -> !state.equals(StateRules.FEDERAL)).forEach(state ->
-                assertThat(check(state, ALL, "30000.00"))
+        STATES.byState().keySet().stream()
+                .filter(state -> !state.equals(StateRules.FEDERAL))
+                .forEach(state -> assertThat(check(state, ALL, "30000.00"))
                         .filteredOn(finding -> finding.id().equals("rules-unverified"))
                         .as(state)
                         .hasSize(1));
@@ -183,8 +200,12 @@ class ContentsCheckTest {
     @ParameterizedTest
     @EnumSource
     void everyContentHasItsWords(Content content) {
-        Finding finding = new Finding("content-" + content.words().replace(' ', '-'), Severity.MUST, "MD",
-                Map.of("asks", "this", "law", "MD"), "here");
+        Finding finding = new Finding(
+                "content-" + content.words().replace(' ', '-'),
+                Severity.MUST,
+                "MD",
+                Map.of("asks", "this", "law", "MD"),
+                "here");
         assertThat(PHRASES.what(finding)).isEqualTo("MD wants in the contract: this. It is not there.");
         assertThat(PHRASES.action(finding)).isNotBlank().doesNotContain("{");
     }

@@ -83,8 +83,12 @@ class DayCountTest {
             LocalDate marylandSeventh) {
         assertThat(DayCount.FEDERAL.lastDay(signed, 3)).as("as it reads").isEqualTo(text);
         assertThat(DayCount.FEDERAL_AND_OBSERVED.lastDay(signed, 3)).as("safe").isEqualTo(safe);
-        assertThat(DayCount.MONDAY_TO_FRIDAY.lastDay(signed, 3)).as("weekdays, 3rd").isEqualTo(weekdays);
-        assertThat(DayCount.MONDAY_TO_FRIDAY.lastDay(signed, 5)).as("weekdays, 5th").isEqualTo(weekdaysFifth);
+        assertThat(DayCount.MONDAY_TO_FRIDAY.lastDay(signed, 3))
+                .as("weekdays, 3rd")
+                .isEqualTo(weekdays);
+        assertThat(DayCount.MONDAY_TO_FRIDAY.lastDay(signed, 5))
+                .as("weekdays, 5th")
+                .isEqualTo(weekdaysFifth);
         assertThat(DayCount.MARYLAND.lastDay(signed, 5)).as("Maryland, 5th").isEqualTo(marylandFifth);
         assertThat(DayCount.MARYLAND.lastDay(signed, 7)).as("Maryland, 7th").isEqualTo(marylandSeventh);
     }

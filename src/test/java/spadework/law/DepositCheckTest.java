@@ -17,8 +17,7 @@ class DepositCheckTest {
     private static final StateRuleBook STATES = StateRuleBook.bundled();
 
     private static List<Finding> check(String state, String price, String deposit, String special) {
-        return DepositCheck.of(
-                state, STATES.find(state), Dollars.of(price), Dollars.of(deposit), Dollars.of(special));
+        return DepositCheck.of(state, STATES.find(state), Dollars.of(price), Dollars.of(deposit), Dollars.of(special));
     }
 
     @ParameterizedTest(name = "{0}, price {1}, special order {2}: at most {3} ({4})")
@@ -60,14 +59,19 @@ class DepositCheckTest {
     @ParameterizedTest
     @CsvSource({"2000.00, false", "2000.01, true"})
     void floridaBringsDutiesAboveATenth(String deposit, boolean duty) {
-        assertThat(check("FL", "20000.00", deposit, "0").stream().map(Finding::id).toList().contains("deposit-duty"))
+        assertThat(check("FL", "20000.00", deposit, "0").stream()
+                        .map(Finding::id)
+                        .toList()
+                        .contains("deposit-duty"))
                 .isEqualTo(duty);
     }
 
     /** N.Y. Lien Law 71-a. */
     @Test
     void newYorkHoldsTheMoneyInTrust() {
-        assertThat(check("NY", "20000.00", "2000.00", "0")).extracting(Finding::id).contains("deposit-escrow");
+        assertThat(check("NY", "20000.00", "2000.00", "0"))
+                .extracting(Finding::id)
+                .contains("deposit-escrow");
     }
 
     @Test
@@ -80,8 +84,11 @@ class DepositCheckTest {
     /** Only Maryland's deposit rule was read in full; every other one says that it was not. */
     @Test
     void whatWasNotReadInFullSaysSo() {
-        STATES.byState().keySet().stream().filter(state -> !state.equals(StateRules.FEDERAL)).forEach(state ->
-                assertThat(check(state, "30000.00", "0", "0").stream().map(Finding::id).toList()
+        STATES.byState().keySet().stream()
+                .filter(state -> !state.equals(StateRules.FEDERAL))
+                .forEach(state -> assertThat(check(state, "30000.00", "0", "0").stream()
+                                .map(Finding::id)
+                                .toList()
                                 .contains("deposit-unverified"))
                         .as(state)
                         .isEqualTo(!state.equals("MD")));

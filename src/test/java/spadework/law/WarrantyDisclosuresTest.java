@@ -87,9 +87,22 @@ class WarrantyDisclosuresTest {
     @Test
     void sentencesOfLimitsAreDueOnlyWithLimits() {
         WrittenWarranty whole = without("nothing");
-        WrittenWarranty plain = new WrittenWarranty(whole.title(), whole.who(), whole.covered(), whole.notCovered(),
-                whole.remedy(), whole.start(), whole.term(), whole.claimSteps(), whole.warrantor(), whole.contact(),
-                Optional.empty(), false, false, false, WarrantyDisclosures.RIGHTS);
+        WrittenWarranty plain = new WrittenWarranty(
+                whole.title(),
+                whole.who(),
+                whole.covered(),
+                whole.notCovered(),
+                whole.remedy(),
+                whole.start(),
+                whole.term(),
+                whole.claimSteps(),
+                whole.warrantor(),
+                whole.contact(),
+                Optional.empty(),
+                false,
+                false,
+                false,
+                WarrantyDisclosures.RIGHTS);
         assertThat(WarrantyDisclosures.of(plain)).isEmpty();
     }
 }

@@ -54,30 +54,31 @@ class WarrantyWordingTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "Lifetime warranty: as long as the first owner owns the house.",
-        "A warranty for the lifetime of the house.",
-        "Warranted for the original owner's lifetime.",
-        "Lifetime means 40 years.",
-        "For the life of the pump the maker stands by it.",
-        "The old pipe is left as is.",
-        "Gravel in lieu of topsoil beside the wall.",
-        "Washed stone in lieu of any other fill.",
-        "No other wall is covered by this warranty.",
-        "The new sump pump goes in place of the old one, which was under warranty.",
-        "Mortar of the same colour as is shown in photo 3.",
-        "Water through the floor slab is not covered.",
-        "Some States do not allow limitations on how long an implied warranty lasts, so the above limitation may not"
-                + " apply to you.",
-        "Some States do not allow the exclusion or limitation of incidental or consequential damages, so the above"
-                + " limitation or exclusion may not apply to you.",
-        "Some States do not allow the exclusion of consequential damages or limits on an implied warranty, so it may"
-                + " not apply to you.",
-        "Fill the trench as is usual in clay.",
-        "Implied warranties last as long as this warranty does.",
-        "We repair or replace a covered part. You pay nothing.",
-        "No work is done without a signed paper. The warranty starts on the day of completion."
-    })
+    @ValueSource(
+            strings = {
+                "Lifetime warranty: as long as the first owner owns the house.",
+                "A warranty for the lifetime of the house.",
+                "Warranted for the original owner's lifetime.",
+                "Lifetime means 40 years.",
+                "For the life of the pump the maker stands by it.",
+                "The old pipe is left as is.",
+                "Gravel in lieu of topsoil beside the wall.",
+                "Washed stone in lieu of any other fill.",
+                "No other wall is covered by this warranty.",
+                "The new sump pump goes in place of the old one, which was under warranty.",
+                "Mortar of the same colour as is shown in photo 3.",
+                "Water through the floor slab is not covered.",
+                "Some States do not allow limitations on how long an implied warranty lasts, so the above limitation may not"
+                        + " apply to you.",
+                "Some States do not allow the exclusion or limitation of incidental or consequential damages, so the above"
+                        + " limitation or exclusion may not apply to you.",
+                "Some States do not allow the exclusion of consequential damages or limits on an implied warranty, so it may"
+                        + " not apply to you.",
+                "Fill the trench as is usual in clay.",
+                "Implied warranties last as long as this warranty does.",
+                "We repair or replace a covered part. You pay nothing.",
+                "No work is done without a signed paper. The warranty starts on the day of completion."
+            })
     void ordinaryWordingPasses(String text) {
         assertThat(WarrantyWording.of(Map.of("terms 1", text))).isEmpty();
     }

@@ -74,10 +74,9 @@ class WrittenMeasuresTest {
             area    | NaN sf       | acre
             """)
     void spellingsThatAreRefused(String kind, String text, String allowed) {
-        assertThatThrownBy(() -> read(kind, text))
-                .isInstanceOfSatisfying(UnreadableMeasure.class, wrong -> {
-                    assertThat(wrong.allowed()).contains(allowed);
-                    assertThat(wrong.mend()).startsWith("write it as \"");
-                });
+        assertThatThrownBy(() -> read(kind, text)).isInstanceOfSatisfying(UnreadableMeasure.class, wrong -> {
+            assertThat(wrong.allowed()).contains(allowed);
+            assertThat(wrong.mend()).startsWith("write it as \"");
+        });
     }
 }

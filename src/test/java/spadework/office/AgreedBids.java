@@ -68,8 +68,7 @@ public final class AgreedBids {
         Job agreed = Agreed.of(job);
         Quote quote = Pricing.of(agreed, d.company(), d.book(), Measuring.of(agreed, d.book()));
         Job contracted = Agreed.contracted(job);
-        Quote contractedQuote =
-                Pricing.of(contracted, d.company(), d.book(), Measuring.of(contracted, d.book()));
+        Quote contractedQuote = Pricing.of(contracted, d.company(), d.book(), Measuring.of(contracted, d.book()));
         return new Bid(
                 dossier(job, d.quote(), contract, revision),
                 dossier(contracted, contractedQuote, contract, revision),
@@ -79,9 +78,22 @@ public final class AgreedBids {
     private static Dossier dossier(Job job, Quote quote, Contract contract, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
         Picture picture = d.pictures().get(0);
-        return new Dossier(job, d.company(), d.book(), Measuring.of(job, d.book()), quote, contract, d.federal(),
+        return new Dossier(
+                job,
+                d.company(),
+                d.book(),
+                Measuring.of(job, d.book()),
+                quote,
+                contract,
+                d.federal(),
                 d.rules(),
-                revision, d.findings(), d.contractFindings(), d.phrases(), d.terms(), d.logo(), d.pictures(),
+                revision,
+                d.findings(),
+                d.contractFindings(),
+                d.phrases(),
+                d.terms(),
+                d.logo(),
+                d.pictures(),
                 new WorkPictures(
                         Map.of(2, List.of(new Picture(1, "ledge.jpg", "Ledge with the tape", picture.data()))),
                         List.of(new Picture(1, "seen.jpg", "A: coating seen", picture.data()))));
@@ -109,14 +121,19 @@ public final class AgreedBids {
         return agreement(
                 yes(),
                 changes(false),
-                List.of(new Received(DAY.minusDays(20), Dollars.of("2500.00"), "check 11"),
+                List.of(
+                        new Received(DAY.minusDays(20), Dollars.of("2500.00"), "check 11"),
                         new Received(DAY, Dollars.of(paid), "check 12")),
                 Optional.of(record()),
                 certificate.map(number -> new Closed(DAY, Optional.of(number), Optional.empty())));
     }
 
-    private static Agreement agreement(Optional<Accepted> yes, List<Change> changes, List<Received> received,
-            Optional<AsBuilt> built, Optional<Closed> closed) {
+    private static Agreement agreement(
+            Optional<Accepted> yes,
+            List<Change> changes,
+            List<Received> received,
+            Optional<AsBuilt> built,
+            Optional<Closed> closed) {
         return new Agreement(Optional.empty(), options(), yes, changes, received, built, closed);
     }
 
@@ -125,15 +142,28 @@ public final class AgreedBids {
     }
 
     private static List<Change> changes(boolean pending) {
-        Change wall = change(1, "West wall added", ChangeReason.WORK_ASKED_FOR, Agreements.wall("C", 24), List.of(), 3,
-                ChangeState.ACCEPTED, "4321.09");
-        Change rock = change(2, "Rock at wall B", ChangeReason.ROCK, Alteration.NONE,
-                List.of(new UnitCount("U-ROCK", new BigDecimal("1.25"), Unit.CUBIC_YARD)), 1, ChangeState.ACCEPTED,
+        Change wall = change(
+                1,
+                "West wall added",
+                ChangeReason.WORK_ASKED_FOR,
+                Agreements.wall("C", 24),
+                List.of(),
+                3,
+                ChangeState.ACCEPTED,
+                "4321.09");
+        Change rock = change(
+                2,
+                "Rock at wall B",
+                ChangeReason.ROCK,
+                Alteration.NONE,
+                List.of(new UnitCount("U-ROCK", new BigDecimal("1.25"), Unit.CUBIC_YARD)),
+                1,
+                ChangeState.ACCEPTED,
                 rockPrice());
-        Change sod = change(3, "Sod at the back", ChangeReason.WORK_ASKED_FOR, sod(), List.of(), 1,
-                ChangeState.DECLINED, "");
-        Change later = change(4, "Fewer shrubs", ChangeReason.LESS_WORK, without(0), List.of(), -1,
-                ChangeState.PENDING, "");
+        Change sod = change(
+                3, "Sod at the back", ChangeReason.WORK_ASKED_FOR, sod(), List.of(), 1, ChangeState.DECLINED, "");
+        Change later =
+                change(4, "Fewer shrubs", ChangeReason.LESS_WORK, without(0), List.of(), -1, ChangeState.PENDING, "");
         return pending ? List.of(wall, rock, sod, later) : List.of(wall, rock, sod);
     }
 
@@ -146,14 +176,35 @@ public final class AgreedBids {
         return price.amount().multiply(new BigDecimal("1.25")).setScale(2).toPlainString();
     }
 
-    private static Change change(int number, String title, ChangeReason reason, Alteration alteration,
-            List<UnitCount> counts, int days, ChangeState state, String price) {
+    private static Change change(
+            int number,
+            String title,
+            ChangeReason reason,
+            Alteration alteration,
+            List<UnitCount> counts,
+            int days,
+            ChangeState state,
+            String price) {
         Optional<Decision> decision = price.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Decision(LocalDate.of(2026, 9, 8).plusDays(number), List.of("Ida Wrenfield"),
-                        Agreements.ON_PAPER, Dollars.of(price)));
-        return new Change(number, title, LocalDate.of(2026, 9, 7).plusDays(number), reason, "We saw it in the trench",
-                "Seen on site", List.of(), alteration, counts, days, state, decision);
+                : Optional.of(new Decision(
+                        LocalDate.of(2026, 9, 8).plusDays(number),
+                        List.of("Ida Wrenfield"),
+                        Agreements.ON_PAPER,
+                        Dollars.of(price)));
+        return new Change(
+                number,
+                title,
+                LocalDate.of(2026, 9, 7).plusDays(number),
+                reason,
+                "We saw it in the trench",
+                "Seen on site",
+                List.of(),
+                alteration,
+                counts,
+                days,
+                state,
+                decision);
     }
 
     private static Alteration without(int plants) {
@@ -164,25 +215,44 @@ public final class AgreedBids {
 
     private static Alteration sod() {
         Alteration none = Alteration.NONE;
-        Restoration more = new Restoration(
-                Length.ZERO, NONE, Length.ZERO, NONE, Area.ofSquareFeet(420), NONE, 0);
-        return new Alteration(none.walls(), none.finishes(), none.corners(), none.drains(), none.mains(),
-                none.roofLines(), none.downspouts(), none.outlets(), none.items(), Optional.of(more), none.takenAway());
+        Restoration more = new Restoration(Length.ZERO, NONE, Length.ZERO, NONE, Area.ofSquareFeet(420), NONE, 0);
+        return new Alteration(
+                none.walls(),
+                none.finishes(),
+                none.corners(),
+                none.drains(),
+                none.mains(),
+                none.roofLines(),
+                none.downspouts(),
+                none.outlets(),
+                none.items(),
+                Optional.of(more),
+                none.takenAway());
     }
 
     private static AsBuilt record() {
         return new AsBuilt(
-                DAY.minusDays(11), DAY,
+                DAY.minusDays(11),
+                DAY,
                 List.of(wall("A", 42, "13.2"), wall("B", 26, "7.9"), wall("C", 25, "9.0")),
                 List.of(pipe("D1", 70), pipe("M1", 66), pipe("R1", 78)),
-                Optional.empty(), Optional.of(0), Optional.empty(),
+                Optional.empty(),
+                Optional.of(0),
+                Optional.empty(),
                 List.of(new FlowTest(DAY, true, "Hose at the cleanout, out at the swale", "Ida Wrenfield")),
-                List.of(), "");
+                List.of(),
+                "");
     }
 
     private static BuiltWall wall(String label, double feet, String gallons) {
-        return new BuiltWall(label, Length.ofFeet(feet), Length.ofFeet(5), Length.ofFeet(5),
-                Optional.of(new BigDecimal(gallons)), List.of("K-" + label), Optional.of("wall 58 °F"),
+        return new BuiltWall(
+                label,
+                Length.ofFeet(feet),
+                Length.ofFeet(5),
+                Length.ofFeet(5),
+                Optional.of(new BigDecimal(gallons)),
+                List.of("K-" + label),
+                Optional.of("wall 58 °F"),
                 List.of(new HoldPoint("coating seen", DAY, "Ida Wrenfield", Optional.of("seen.jpg"))));
     }
 

@@ -113,8 +113,11 @@ class AgreementStepsTest {
         ObjectNode before = (ObjectNode) site.json();
         accept("OP1");
         ObjectNode after = (ObjectNode) site.json();
-        assertThat(after.path("accepted").path("options")).extracting(option -> option.asText()).containsExactly("OP1");
-        assertThat(after.path("accepted").path("declined")).extracting(option -> option.asText())
+        assertThat(after.path("accepted").path("options"))
+                .extracting(option -> option.asText())
+                .containsExactly("OP1");
+        assertThat(after.path("accepted").path("declined"))
+                .extracting(option -> option.asText())
                 .containsExactly("OP2");
         assertThat(after.without("accepted").toString()).isEqualTo(before.toString());
     }
@@ -207,7 +210,9 @@ class AgreementStepsTest {
         assertThat(((Issued) close(Optional.empty())).number()).isEqualTo("2026-014-W1");
         assertThat(site.json().at("/closed/certificate").asText()).isEqualTo("2026-014-W1");
         assertThat(close(Optional.empty())).isEqualTo(new Standing("2026-014-W1"));
-        Entry entry = new Records(site.folder(), Register.of(site.folder()).entries()).certificate().orElseThrow();
+        Entry entry = new Records(site.folder(), Register.of(site.folder()).entries())
+                .certificate()
+                .orElseThrow();
         Warranty warranty = entry.warranty().orElseThrow();
         assertThat(warranty.walls()).extracting(wall -> wall.label()).containsExactly("A", "B", "W1");
         assertThat(warranty.parts()).extracting(CoveredPart::firstDay).containsOnly(LocalDate.of(2026, 9, 25));
@@ -222,7 +227,9 @@ class AgreementStepsTest {
         accept("OP1");
         String accepted = Files.readString(site.file());
         Files.writeString(site.file(), before);
-        assertThat(((Issued) accept("OP2")).number()).as("what was signed counts").isEqualTo("2026-014-A1");
+        assertThat(((Issued) accept("OP2")).number())
+                .as("what was signed counts")
+                .isEqualTo("2026-014-A1");
         assertThat(site.json()).isEqualTo(Jobsite.json(accepted));
 
         site.finish(List.of("A", "B", "C"), total().text());
@@ -241,6 +248,7 @@ class AgreementStepsTest {
         byte[] issued = Files.readAllBytes(site.folder().resolve("issued/2026-014-P1-proposal.pdf"));
         site.editCompany(company -> company.put("phone", "(614) 555-0199"));
         office.documents(site.folder(), root.resolve("out"), EnumSet.of(Paper.PROPOSAL));
-        assertThat(Files.readAllBytes(root.resolve("out/2026-014/proposal.pdf"))).isEqualTo(issued);
+        assertThat(Files.readAllBytes(root.resolve("out/2026-014/proposal.pdf")))
+                .isEqualTo(issued);
     }
 }

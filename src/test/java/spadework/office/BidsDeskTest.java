@@ -50,7 +50,8 @@ class BidsDeskTest {
 
     @Test
     void everyBidStandsWithWhatItsOwnReadingTells() throws IOException {
-        JsonNode rows = json(BidsDesk.list(root, ON, Optional.empty(), List.of(), true)).get("bids");
+        JsonNode rows =
+                json(BidsDesk.list(root, ON, Optional.empty(), List.of(), true)).get("bids");
         Office office = Office.with(Optional.empty());
         assertThat(rows).hasSize(jobs.size());
         for (int i = 0; i < jobs.size(); i++) {
@@ -63,8 +64,8 @@ class BidsDeskTest {
             assertThat(row.get("margin").asText() + " %")
                     .isEqualTo(sheet.agreed().map(AgreedPrice::share).orElse(sheet.margin()));
             assertThat(row.get("status").asText()).isEqualTo(standing(jobs.get(i)));
-            assertThat(row.get("age").asLong()).isEqualTo(
-                    ON.toEpochDay() - bid.dossier().job().issued().toEpochDay());
+            assertThat(row.get("age").asLong())
+                    .isEqualTo(ON.toEpochDay() - bid.dossier().job().issued().toEpochDay());
         }
         assertThat(rows.findValuesAsText("status")).contains("draft", "issued", "accepted", "lost");
     }
@@ -74,9 +75,11 @@ class BidsDeskTest {
         if (Register.isIn(job.getParent())) {
             Register.of(job.getParent()).entries().stream().map(Entry::event).forEach(events::add);
         }
-        return events.contains(Event.CONTRACT_SIGNED) ? "accepted"
-                : events.contains(Event.PROPOSAL_DECLINED) ? "lost"
-                : events.contains(Event.PROPOSAL_ISSUED) ? "issued" : "draft";
+        return events.contains(Event.CONTRACT_SIGNED)
+                ? "accepted"
+                : events.contains(Event.PROPOSAL_DECLINED)
+                        ? "lost"
+                        : events.contains(Event.PROPOSAL_ISSUED) ? "issued" : "draft";
     }
 
     @Test
@@ -86,31 +89,41 @@ class BidsDeskTest {
         List<String> expected = new ArrayList<>();
         for (Path job : jobs) {
             Bid bid = (Bid) office.bid(job);
-            bid.quote().lines().stream().filter(line -> line.code().equals("STONE-MACH")).forEach(line -> expected.add(
-                    job + " " + line.quantity() + " " + line.unitPrice().plain() + " " + line.price().plain()));
+            bid.quote().lines().stream()
+                    .filter(line -> line.code().equals("STONE-MACH"))
+                    .forEach(line -> expected.add(job + " " + line.quantity() + " "
+                            + line.unitPrice().plain() + " " + line.price().plain()));
         }
         List<String> told = new ArrayList<>();
-        uses.forEach(use -> told.add(use.get("file").asText() + " " + use.get("quantity").asText() + " "
-                + use.get("unitPrice").asText() + " " + use.get("price").asText()));
+        uses.forEach(use ->
+                told.add(use.get("file").asText() + " " + use.get("quantity").asText() + " "
+                        + use.get("unitPrice").asText() + " " + use.get("price").asText()));
         assertThat(told).isEqualTo(expected).hasSizeGreaterThan(30);
     }
 
     @Test
     void onlyBidsWithAllWordsAreTold() throws IOException {
-        List<String> sump = BidsDesk.list(root, ON, Optional.empty(), List.of("SUMP"), false).out();
+        List<String> sump = BidsDesk.list(root, ON, Optional.empty(), List.of("SUMP"), false)
+                .out();
         assertThat(sump).isNotEmpty().hasSizeLessThan(jobs.size());
-        assertThat(BidsDesk.list(root, ON, Optional.empty(), List.of("sump", "J-1"), false).out())
+        assertThat(BidsDesk.list(root, ON, Optional.empty(), List.of("sump", "J-1"), false)
+                        .out())
                 .hasSizeLessThan(sump.size());
-        assertThat(BidsDesk.list(root, ON, Optional.empty(), List.of("no such word"), false).out()).isEmpty();
+        assertThat(BidsDesk.list(root, ON, Optional.empty(), List.of("no such word"), false)
+                        .out())
+                .isEmpty();
     }
 
     @Test
     void onlyBidsThatStandSoAreTold() throws IOException {
         for (Standing standing : List.of(Standing.ISSUED, Standing.ACCEPTED, Standing.LOST)) {
-            assertThat(BidsDesk.list(root, ON, Optional.of(standing), List.of(), false).out())
-                    .hasSize(4).allMatch(row -> row.contains(standing.name().toLowerCase(Locale.ROOT)));
+            assertThat(BidsDesk.list(root, ON, Optional.of(standing), List.of(), false)
+                            .out())
+                    .hasSize(4)
+                    .allMatch(row -> row.contains(standing.name().toLowerCase(Locale.ROOT)));
         }
-        assertThat(BidsDesk.list(root, ON, Optional.of(Standing.ISSUED), List.of(), false).out())
+        assertThat(BidsDesk.list(root, ON, Optional.of(Standing.ISSUED), List.of(), false)
+                        .out())
                 .allMatch(row -> row.contains("expired 2026-"));
     }
 
@@ -121,8 +134,7 @@ class BidsDeskTest {
         Files.writeString(faulty, Files.readString(faulty).replaceFirst("\"number\"", "\"nmber\""));
         Reply told = BidsDesk.list(other, ON, Optional.empty(), List.of(), false);
         assertThat(told.out()).hasSize(2);
-        assertThat(told.err()).containsExactly(
-                faulty + ": left out, 2 to mend; see: spadework check " + faulty);
+        assertThat(told.err()).containsExactly(faulty + ": left out, 2 to mend; see: spadework check " + faulty);
         assertThat(told.done()).isFalse();
     }
 }

@@ -16,7 +16,6 @@ import java.util.function.Consumer;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
-import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -57,7 +56,8 @@ class BookSheetsTest {
 
     private void edit(Consumer<Workbook> change) throws IOException {
         byte[] bytes = Files.readAllBytes(sheet);
-        try (InputStream in = new java.io.ByteArrayInputStream(bytes); XSSFWorkbook workbook = new XSSFWorkbook(in)) {
+        try (InputStream in = new java.io.ByteArrayInputStream(bytes);
+                XSSFWorkbook workbook = new XSSFWorkbook(in)) {
             change.accept(workbook);
             try (OutputStream out = Files.newOutputStream(sheet)) {
                 workbook.write(out);
@@ -80,8 +80,8 @@ class BookSheetsTest {
 
     private Map<String, String> cells() throws IOException {
         Map<String, String> cells = new TreeMap<>();
-        edit(workbook -> workbook.forEach(one -> one.forEach(row -> row.forEach(cell -> cells.put(
-                one.getSheetName() + "!" + cell.getAddress(), cell.getCellType() + " " + cell)))));
+        edit(workbook -> workbook.forEach(one -> one.forEach(row -> row.forEach(
+                cell -> cells.put(one.getSheetName() + "!" + cell.getAddress(), cell.getCellType() + " " + cell)))));
         return cells;
     }
 
@@ -106,7 +106,8 @@ class BookSheetsTest {
         Map<String, String> edited = cells();
         Reply told = take(false);
         assertThat(told.err()).isEmpty();
-        assertThat(told.out()).hasSize(4)
+        assertThat(told.out())
+                .hasSize(4)
                 .anyMatch(line -> line.matches("Prices!E\\d+ STONE-MACH material/cost: \\$31\\.50 → \\$33\\.25"))
                 .anyMatch(line -> line.matches("Prices!I\\d+ DIG-MACH labour/perHour: .* cy → 7 cy"))
                 .anyMatch(line -> line.matches("Prices!M\\d+ AC-LIFT goodUntil: — → 2026-12-31"));
@@ -125,13 +126,30 @@ class BookSheetsTest {
         edit(workbook -> {
             XSSFSheet prices = (XSSFSheet) workbook.getSheet("Prices");
             assertThat(prices.getProtect()).isTrue();
-            assertThat(cell(workbook, "STONE-MACH", PriceColumn.COST).getCellStyle().getLocked()).isFalse();
-            assertThat(cell(workbook, "STONE-MACH", PriceColumn.NAME).getCellStyle().getLocked()).isTrue();
-            assertThat(cell(workbook, "AC-LIFT", PriceColumn.COST).getCellStyle().getLocked()).isTrue();
-            assertThat(cell(workbook, "AC-LIFT", PriceColumn.SUBCONTRACT).getCellStyle().getLocked()).isFalse();
-            assertThat(prices.getDataValidations()).extracting(validation ->
-                            PriceColumn.values()[validation.getRegions().getCellRangeAddress(0).getFirstColumn()])
-                    .contains(PriceColumn.CODE, PriceColumn.UNIT, PriceColumn.CREW, PriceColumn.MACHINE,
+            assertThat(cell(workbook, "STONE-MACH", PriceColumn.COST)
+                            .getCellStyle()
+                            .getLocked())
+                    .isFalse();
+            assertThat(cell(workbook, "STONE-MACH", PriceColumn.NAME)
+                            .getCellStyle()
+                            .getLocked())
+                    .isTrue();
+            assertThat(cell(workbook, "AC-LIFT", PriceColumn.COST)
+                            .getCellStyle()
+                            .getLocked())
+                    .isTrue();
+            assertThat(cell(workbook, "AC-LIFT", PriceColumn.SUBCONTRACT)
+                            .getCellStyle()
+                            .getLocked())
+                    .isFalse();
+            assertThat(prices.getDataValidations())
+                    .extracting(validation -> PriceColumn.values()[
+                            validation.getRegions().getCellRangeAddress(0).getFirstColumn()])
+                    .contains(
+                            PriceColumn.CODE,
+                            PriceColumn.UNIT,
+                            PriceColumn.CREW,
+                            PriceColumn.MACHINE,
                             PriceColumn.COST);
         });
     }
@@ -164,16 +182,38 @@ class BookSheetsTest {
         });
         Reply told = take(true);
         assertThat(told.out()).isEmpty();
-        assertThat(told.err()).allMatch(
-                line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; mend: .*"));
+        assertThat(told.err())
+                .allMatch(
+                        line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; mend: .*"));
         List<String> found = told.err().stream()
-                .map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2")).toList();
-        assertThat(found).containsExactlyInAnyOrder(
-                "E \"cheap\"", "G \"140 %\"", "H \"nobody\"", "J \"crane\"", "I \"0 cy\"", "M \"Christmas\"",
-                "C \"Gravel\"", "D \"ton\"", "B \"wall\"", "F \"pail\"", "E \"-$1.00\"", "G the formula =1+1",
-                "I an error value", "O true", "E 5", "K \"$540.005\"", "I 2", "A \"STONE-MACH\" a second time",
-                "A \"DIG-MACHINE\"", "P \"a note\"", "L \"none\"", "A no row for LOCATE-811", "A no row for DIG-MACH",
-                "N no \"text\"");
+                .map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2"))
+                .toList();
+        assertThat(found)
+                .containsExactlyInAnyOrder(
+                        "E \"cheap\"",
+                        "G \"140 %\"",
+                        "H \"nobody\"",
+                        "J \"crane\"",
+                        "I \"0 cy\"",
+                        "M \"Christmas\"",
+                        "C \"Gravel\"",
+                        "D \"ton\"",
+                        "B \"wall\"",
+                        "F \"pail\"",
+                        "E \"-$1.00\"",
+                        "G the formula =1+1",
+                        "I an error value",
+                        "O true",
+                        "E 5",
+                        "K \"$540.005\"",
+                        "I 2",
+                        "A \"STONE-MACH\" a second time",
+                        "A \"DIG-MACHINE\"",
+                        "P \"a note\"",
+                        "L \"none\"",
+                        "A no row for LOCATE-811",
+                        "A no row for DIG-MACH",
+                        "N no \"text\"");
         assertThat(Files.readString(book)).isEqualTo(before);
     }
 
@@ -183,7 +223,8 @@ class BookSheetsTest {
         assertThat(take(true).err()).hasSize(1).allMatch(line -> line.contains("no sheet \"Prices\""));
         Files.writeString(sheet, "no workbook");
         org.assertj.core.api.Assertions.assertThatThrownBy(() -> take(true))
-                .isInstanceOf(IOException.class).hasMessageContaining("no XLSX workbook");
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("no XLSX workbook");
     }
 
     @Test
@@ -202,8 +243,8 @@ class BookSheetsTest {
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "Quarry list, September", true);
         Reply told = sheets().take(list, Optional.of(map), saving);
         assertThat(told.err()).isEmpty();
-        assertThat(told.out()).contains("C3 STONE-MACH material/cost: $31.50 → $1033.40",
-                "D3 STONE-MACH goodUntil: — → 2026-12-31");
+        assertThat(told.out())
+                .contains("C3 STONE-MACH material/cost: $31.50 → $1033.40", "D3 STONE-MACH goodUntil: — → 2026-12-31");
         assertThat(Files.readString(book)).contains("\"$1033.40\"", "Quarry list, September");
         String after = Files.readString(book);
 
@@ -211,7 +252,8 @@ class BookSheetsTest {
                 {"headRow": 2, "code": "No.", "price": "Net", "items": {"Q57": "STON", "Q99": "AC-LIFT", "Q1": "STONE-MACH"}}
                 """);
         Files.writeString(list, Files.readString(list).replace(",12,", ",twelve,"));
-        assertThat(sheets().take(list, Optional.of(map), saving).err()).hasSize(3)
+        assertThat(sheets().take(list, Optional.of(map), saving).err())
+                .hasSize(3)
                 .anyMatch(line -> line.contains("A3: found the item STON"))
                 .anyMatch(line -> line.contains("C4: found \"twelve\""))
                 .anyMatch(line -> line.contains("A2: found no row for \"Q1\""));
@@ -227,8 +269,9 @@ class BookSheetsTest {
             prices.createRow(0).createCell(0).setCellValue("Yard prices");
             prices.addMergedRegion(new CellRangeAddress(0, 0, 0, 4));
             Row heads = prices.createRow(2);
-            List.of("Article", "What", "Per", "Net $", "Good to").forEach(head ->
-                    heads.createCell(Math.max(0, heads.getLastCellNum())).setCellValue(head));
+            List.of("Article", "What", "Per", "Net $", "Good to")
+                    .forEach(head -> heads.createCell(Math.max(0, heads.getLastCellNum()))
+                            .setCellValue(head));
             CellStyle day = workbook.createCellStyle();
             day.setDataFormat(workbook.createDataFormat().getFormat("m/d/yyyy"));
             Row stone = prices.createRow(4);
@@ -262,12 +305,14 @@ class BookSheetsTest {
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "the yard's list of September", true);
         Reply told = sheets().take(supplierWorkbook(prices -> {}), Optional.of(yardMap("List 9-26")), saving);
         assertThat(told.err()).isEmpty();
-        assertThat(told.out()).containsExactly(
-                "List 9-26!D5 STONE-MACH material/cost: $31.50 → $34.80",
-                "List 9-26!E5 STONE-MACH goodUntil: — → 2026-12-31",
-                "List 9-26!D7 COAT-RUB material/cost: $190.00 → $1204.50",
-                "Written to " + book + ".");
-        assertThat(sheets().take(folder.resolve("yard.xlsx"), Optional.of(yardMap("List 9-26")), saving).out())
+        assertThat(told.out())
+                .containsExactly(
+                        "List 9-26!D5 STONE-MACH material/cost: $31.50 → $34.80",
+                        "List 9-26!E5 STONE-MACH goodUntil: — → 2026-12-31",
+                        "List 9-26!D7 COAT-RUB material/cost: $190.00 → $1204.50",
+                        "Written to " + book + ".");
+        assertThat(sheets().take(folder.resolve("yard.xlsx"), Optional.of(yardMap("List 9-26")), saving)
+                        .out())
                 .containsExactly("Nothing differs from the book.");
     }
 
@@ -281,7 +326,9 @@ class BookSheetsTest {
             again.createCell(0).setCellValue(5700);
             again.createCell(3).setCellValue(1);
         });
-        assertThat(sheets().take(faulty, Optional.of(yardMap("List 9-26")), saving).err()).hasSize(3)
+        assertThat(sheets().take(faulty, Optional.of(yardMap("List 9-26")), saving)
+                        .err())
+                .hasSize(3)
                 .anyMatch(line -> line.contains("D5: found the formula =3*11.6; allowed: an amount of dollars"))
                 .anyMatch(line -> line.contains("D7: found an error value"))
                 .anyMatch(line -> line.contains("A8: found \"5700\" a second time"));
@@ -289,13 +336,18 @@ class BookSheetsTest {
             prices.getRow(4).getCell(4).setCellFormula("TODAY()");
             prices.getRow(6).getCell(3).setCellValue(12.345);
         });
-        assertThat(sheets().take(odd, Optional.of(yardMap("List 9-26")), saving).err()).hasSize(2)
+        assertThat(sheets().take(odd, Optional.of(yardMap("List 9-26")), saving).err())
+                .hasSize(2)
                 .anyMatch(line -> line.contains("E5: found the formula =TODAY(); allowed: a date, or nothing"))
                 .anyMatch(line -> line.contains("D7: found \"$12.345\""));
         Path moved = supplierWorkbook(prices -> prices.getRow(2).getCell(3).setCellValue("Gross"));
-        assertThat(sheets().take(moved, Optional.of(yardMap("List 9-26")), saving).err()).hasSize(1)
+        assertThat(sheets().take(moved, Optional.of(yardMap("List 9-26")), saving)
+                        .err())
+                .hasSize(1)
                 .allMatch(line -> line.contains("no column \"Net $\""));
-        assertThat(sheets().take(moved, Optional.of(yardMap("List 8-26")), saving).err()).hasSize(1)
+        assertThat(sheets().take(moved, Optional.of(yardMap("List 8-26")), saving)
+                        .err())
+                .hasSize(1)
                 .allMatch(line -> line.contains("no sheet \"List 8-26\""));
         assertThat(Files.readString(book)).isEqualTo(before);
     }

@@ -29,6 +29,7 @@ class CloseKilledIT {
     private static final long SEED = 4;
     /** Forty in every build; {@code -Dspadework.kills=200} for the long run. */
     private static final int KILLS = Integer.getInteger("spadework.kills", 40);
+
     private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
     private static final int LONGEST_RUN_MILLIS = 2_500;
     private static final int WHILE_WRITING_MILLIS = 40;
@@ -55,7 +56,9 @@ class CloseKilledIT {
                 "%d kills, seed %d: %d left a number without its certificate, %d a certificate not yet in the job, %d"
                         + " came too late%n",
                 KILLS, SEED, openNumbers.get(), unwrittenJobs.get(), done.get());
-        assertThat(openNumbers.get()).as("kills that struck between the number and its certificate").isPositive();
+        assertThat(openNumbers.get())
+                .as("kills that struck between the number and its certificate")
+                .isPositive();
     }
 
     /** A job in which all is done but the closing. */
@@ -79,8 +82,8 @@ class CloseKilledIT {
     }
 
     private void kill(Path job, Random random, boolean anywhere) throws IOException, InterruptedException {
-        Process program =
-                new ProcessBuilder("java", "@target/spadework.args", "close", job.toString(), "--on", DAY.toString())
+        Process program = new ProcessBuilder(
+                        "java", "@target/spadework.args", "close", job.toString(), "--on", DAY.toString())
                 .redirectErrorStream(true)
                 .redirectOutput(ProcessBuilder.Redirect.DISCARD)
                 .start();
@@ -106,21 +109,28 @@ class CloseKilledIT {
 
     private void examine(Path job) throws IOException {
         Register register = Register.of(job);
-        assertThat(register.check().faults()).as(job + ": lines and documents hold").isEmpty();
+        assertThat(register.check().faults())
+                .as(job + ": lines and documents hold")
+                .isEmpty();
         boolean certified = count(register, Event.CERTIFICATE_ISSUED).size() == 1;
         boolean taken = count(register, Event.NUMBER_TAKEN).keySet().stream().anyMatch(number -> number.contains("-W"));
         boolean written = Files.readString(job.resolve("job.json")).contains("\"closed\"");
-        assertThat(written && !certified).as(job + ": no job is closed without its certificate").isFalse();
+        assertThat(written && !certified)
+                .as(job + ": no job is closed without its certificate")
+                .isFalse();
         openNumbers.addAndGet(taken && !certified ? 1 : 0);
         unwrittenJobs.addAndGet(certified && !written ? 1 : 0);
         done.addAndGet(written ? 1 : 0);
 
         Outcome again = new Closing(office).close(job, DAY, Optional.empty(), Optional.empty());
-        assertThat(again).as(job + ": asked again, it closes")
+        assertThat(again)
+                .as(job + ": asked again, it closes")
                 .isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class);
         Map<String, Long> certificates = count(register, Event.CERTIFICATE_ISSUED);
         assertThat(certificates).as(job + ": one certificate").hasSize(1).containsValue(1L);
-        assertThat(count(register, Event.NUMBER_TAKEN).values()).as("no number twice").containsOnly(1L);
+        assertThat(count(register, Event.NUMBER_TAKEN).values())
+                .as("no number twice")
+                .containsOnly(1L);
         String number = certificates.keySet().iterator().next();
         assertThat(Files.readString(job.resolve("job.json"))).contains("\"certificate\": \"" + number + "\"");
         Examination end = register.check();
@@ -132,7 +142,8 @@ class CloseKilledIT {
             return register.entries().stream()
                     .filter(entry -> entry.event() == event)
                     .map(Entry::number)
-                    .collect(Collectors.groupingBy(number -> number.orElseThrow().text(), Collectors.counting()));
+                    .collect(
+                            Collectors.groupingBy(number -> number.orElseThrow().text(), Collectors.counting()));
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

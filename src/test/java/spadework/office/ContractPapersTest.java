@@ -60,8 +60,16 @@ class ContractPapersTest {
 
     @Test
     void onlyAJobWithChangesHasChangeOrdersAndOnlyABuiltOneACompletion() {
-        assertThat(OFFERED.keySet()).containsExactlyInAnyOrder("proposal.pdf", "proposal.xlsx", "scope-of-work.pdf",
-                "scope-of-work.xlsx", "warranty.pdf", "warranty.xlsx", "cost-sheet.pdf", "cost-sheet.xlsx");
+        assertThat(OFFERED.keySet())
+                .containsExactlyInAnyOrder(
+                        "proposal.pdf",
+                        "proposal.xlsx",
+                        "scope-of-work.pdf",
+                        "scope-of-work.xlsx",
+                        "warranty.pdf",
+                        "warranty.xlsx",
+                        "cost-sheet.pdf",
+                        "cost-sheet.xlsx");
         assertThat(ORDERS.keySet())
                 .contains("change-order-1.pdf", "change-order-2.xlsx", "change-order-3.pdf", "change-order-4.xlsx")
                 .doesNotContain("completion.pdf");
@@ -94,9 +102,11 @@ class ContractPapersTest {
         assertThat(page(OFFERED, "proposal"))
                 .contains("adds " + costs.text(), "saves " + saves.text())
                 .contains("What you pay " + contract.proposed().total().text());
-        assertThat(named(OFFERED, "proposal", "job_total")).containsExactly(figure(contract.proposed().total()));
+        assertThat(named(OFFERED, "proposal", "job_total"))
+                .containsExactly(figure(contract.proposed().total()));
         assertThat(named(OFFERED, "proposal", "option_prices"))
-                .containsExactly(figure(costs), figure(contract.options().get(1).sum().total()));
+                .containsExactly(
+                        figure(costs), figure(contract.options().get(1).sum().total()));
         assertThat(named(OFFERED, "proposal", "total_with_options"))
                 .as("nothing is taken before somebody types it")
                 .containsExactly(figure(contract.proposed().total()));
@@ -107,19 +117,20 @@ class ContractPapersTest {
     void aRevisionSaysWhatChangedInMoneyAndScope() throws IOException {
         Dossier now = CHANGED.dossier();
         Dossier then = AgreedBids.sample();
-        Moved moved = Moved.between(
-                LocalDate.of(2026, 8, 3), then.quote(), then.takeoff(), now.quote(), now.takeoff());
+        Moved moved = Moved.between(LocalDate.of(2026, 8, 3), then.quote(), then.takeoff(), now.quote(), now.takeoff());
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
         Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(Paper.PROPOSAL));
         assertThat(page(files, "proposal"))
                 .contains("Proposal, revision 2", "Revision 2, issued 10 August 2026")
                 .contains("What changed since 3 August 2026")
-                .contains("What you pay " + moved.before().text() + " " + moved.after().text() + " "
+                .contains("What you pay " + moved.before().text() + " "
+                        + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
                 .contains("Wall C, front wall $0.00", "Wall dug free, C 0.0 ft 24.0 ft +24.0 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
         assertThat(page(PRINTER.print(first, EnumSet.of(Paper.PROPOSAL)), "proposal"))
-                .contains("Revision 1, issued").doesNotContain("What changed since");
+                .contains("Revision 1, issued")
+                .doesNotContain("What changed since");
     }
 
     @ParameterizedTest(name = "order {0}: {1}")
@@ -146,7 +157,8 @@ class ContractPapersTest {
     @ParameterizedTest(name = "order {0} has signature lines: {1}")
     @CsvSource({"1, false", "2, false", "3, false", "4, true"})
     void onlyAPendingChangeHasLinesToSign(int number, boolean lines) throws IOException {
-        assertThat(page(ORDERS, "change-order-" + number).contains("Who Signature Printed name Date")).isEqualTo(lines);
+        assertThat(page(ORDERS, "change-order-" + number).contains("Who Signature Printed name Date"))
+                .isEqualTo(lines);
     }
 
     /** Accepted ones move the price from one order to the next; declined and pending ones never do. */
@@ -159,8 +171,11 @@ class ContractPapersTest {
             Dollars after = standing.plus(change.agreed().total());
             assertThat(named(ORDERS, file, "price_before")).as(file).containsExactly(figure(standing));
             assertThat(named(ORDERS, file, "price_after")).as(file).containsExactly(figure(after));
-            assertThat(named(ORDERS, file, "change_total")).as(file).containsExactly(figure(change.agreed().total()));
-            assertThat(page(ORDERS, file)).contains(standing.text(), change.agreed().total().text());
+            assertThat(named(ORDERS, file, "change_total"))
+                    .as(file)
+                    .containsExactly(figure(change.agreed().total()));
+            assertThat(page(ORDERS, file))
+                    .contains(standing.text(), change.agreed().total().text());
             standing = change.change().decision().isPresent() ? after : standing;
         }
         assertThat(standing).isEqualTo(contract.total());
@@ -169,8 +184,11 @@ class ContractPapersTest {
     @Test
     void aChangeByUnitPricesIsQuantityTimesPriceOnPageAndInWorkbook() throws IOException {
         UnitLine line = CHANGED.dossier().contract().changes().get(1).lines().get(0);
-        assertThat(page(ORDERS, "change-order-2")).contains("Charged by the unit prices that the contract fixed.",
-                line.price().price().text() + " cubic yard " + line.amount().text());
+        assertThat(page(ORDERS, "change-order-2"))
+                .contains(
+                        "Charged by the unit prices that the contract fixed.",
+                        line.price().price().text() + " cubic yard "
+                                + line.amount().text());
         assertThat(named(ORDERS, "change-order-2", "line_amounts")).containsExactly(figure(line.amount()));
     }
 
@@ -205,7 +223,8 @@ class ContractPapersTest {
         double coated = Double.parseDouble(found.group(1));
         assertThat(coated).as("wall A with its laps, without its windows").isBetween(area, area * 1.1);
         double film = 13.2 * 231 / (coated * 144) * 1000;
-        Matcher said = Pattern.compile("which leaves 60 mil when dry ([\\d.]+) mil").matcher(page);
+        Matcher said =
+                Pattern.compile("which leaves 60 mil when dry ([\\d.]+) mil").matcher(page);
         assertThat(said.find()).isTrue();
         assertThat(Double.parseDouble(said.group(1))).isCloseTo(film, Offset.offset(0.3));
     }
@@ -215,7 +234,8 @@ class ContractPapersTest {
     void theBalanceIsContractAndChangesLessPaymentsToTheCent(String paid) throws IOException {
         Bid bid = AgreedBids.of(AgreedBids.built(paid, Optional.empty()));
         Map<String, byte[]> files = PRINTER.print(bid, EnumSet.of(Paper.COMPLETION));
-        Dollars balance = bid.dossier().contract().total().minus(Dollars.of("2500.00")).minus(Dollars.of(paid));
+        Dollars balance =
+                bid.dossier().contract().total().minus(Dollars.of("2500.00")).minus(Dollars.of(paid));
         assertThat(named(files, "completion", "account_balance")).containsExactly(figure(balance));
         Dollars shown = balance.isNegative() ? Dollars.ZERO.minus(balance) : balance;
         assertThat(page(files, "completion"))
@@ -245,7 +265,8 @@ class ContractPapersTest {
         assertThat(page(ORDERS, "scope-of-work"))
                 .contains("This is the agreed work. It holds the option OP2, you move the shrubs, and the change orders"
                         + " 1, west wall added, of 9 September 2026; 2, rock at wall B, of 10 September 2026.")
-                .contains("Wall C, front wall").doesNotContain("Sod at the back", "Fewer shrubs");
+                .contains("Wall C, front wall")
+                .doesNotContain("Sod at the back", "Fewer shrubs");
         assertThat(page(OFFERED, "scope-of-work")).doesNotContain("This is the agreed work");
     }
 
@@ -255,7 +276,9 @@ class ContractPapersTest {
         assertThat(page(ORDERS, "cost-sheet")).contains("Agreed price " + agreed.text(), "Total, reckoned anew");
         assertThat(named(ORDERS, "cost-sheet", "agreed_price")).containsExactly(figure(agreed));
         assertThat(named(ORDERS, "cost-sheet", "agreed_left").get(0))
-                .isEqualTo(figure(agreed) - named(ORDERS, "cost-sheet", "with_overhead").get(0),
+                .isEqualTo(
+                        figure(agreed)
+                                - named(ORDERS, "cost-sheet", "with_overhead").get(0),
                         Offset.offset(0.005));
         assertThat(page(OFFERED, "cost-sheet")).doesNotContain("Agreed price").contains("Total to the customer");
     }
@@ -275,7 +298,8 @@ class ContractPapersTest {
         Recalculation recalculation = new Recalculation(program.get(), office);
         for (Map.Entry<String, byte[]> file : papers().entrySet()) {
             if (file.getKey().endsWith(".xlsx")) {
-                assertThat(recalculation.figures(file.getValue())).as(file.getKey())
+                assertThat(recalculation.figures(file.getValue()))
+                        .as(file.getKey())
                         .isEqualTo(Recalculation.shown(file.getValue()));
             }
         }

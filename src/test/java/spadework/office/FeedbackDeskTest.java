@@ -34,7 +34,8 @@ class FeedbackDeskTest {
         new Issuing(office).issue(site.folder());
         new Accepting(office).accept(site.folder(), List.of(), Jobsite.yes());
         site.edit(job -> {
-            ObjectNode built = job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
+            ObjectNode built =
+                    job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
             built.set("actuals", Jobsite.json("""
                     [{"code": "DIG-MACH", "quantity": "90 cy", "hours": "16 h"},
                      {"code": "STONE-MACH", "quantity": "20 cy", "hours": "5 h", "material": "$1,400.00"}]"""));
@@ -53,8 +54,8 @@ class FeedbackDeskTest {
             }
         }
         Path job = to.resolve("job.json");
-        Files.writeString(job,
-                Files.readString(job).replace("\"hours\" : \"" + old + "\"", "\"hours\" : \"" + now + "\""));
+        Files.writeString(
+                job, Files.readString(job).replace("\"hours\" : \"" + old + "\"", "\"hours\" : \"" + now + "\""));
         assertThat(Files.readString(job)).contains(now);
     }
 
@@ -67,10 +68,11 @@ class FeedbackDeskTest {
         String before = Files.readString(root.resolve("price-book.json"));
         Reply told = desk(root, RateRule.MEDIAN).tell();
         assertThat(told.err()).isEmpty();
-        assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labour/perHour: ")
-                && line.endsWith("(median of the last jobs)"))
+        assertThat(told.out())
+                .anyMatch(line ->
+                        line.startsWith("DIG-MACH labour/perHour: ") && line.endsWith("(median of the last jobs)"))
                 .filteredOn(line -> line.startsWith("  2026-014, finished 2026-09-25, silty clay, damp: "))
-                        .hasSizeGreaterThanOrEqualTo(3);
+                .hasSizeGreaterThanOrEqualTo(3);
         assertThat(Files.readString(root.resolve("price-book.json"))).isEqualTo(before);
     }
 
@@ -82,7 +84,10 @@ class FeedbackDeskTest {
         Reply shown = BookDesk.near(Optional.empty(), root).show("DIG-MACH", Optional.empty());
         assertThat(shown.out()).anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "));
         assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labour"));
-        assertThat(desk(root, RateRule.MEDIAN).accept(List.of("AC-LIFT"), DECEMBER).done()).isFalse();
+        assertThat(desk(root, RateRule.MEDIAN)
+                        .accept(List.of("AC-LIFT"), DECEMBER)
+                        .done())
+                .isFalse();
     }
 
     @Test
@@ -96,9 +101,14 @@ class FeedbackDeskTest {
 
     @Test
     void signedPriceStaysWhenTheBookLearns() throws IOException {
-        String total = ((Bid) Office.with(Optional.empty()).bid(root.resolve("second"))).total().text();
+        String total = ((Bid) Office.with(Optional.empty()).bid(root.resolve("second")))
+                .total()
+                .text();
         desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH", "STONE-MACH"), DECEMBER);
-        assertThat(((Bid) Office.with(Optional.empty()).bid(root.resolve("second"))).total().text()).isEqualTo(total);
+        assertThat(((Bid) Office.with(Optional.empty()).bid(root.resolve("second")))
+                        .total()
+                        .text())
+                .isEqualTo(total);
     }
 
     @Test
@@ -107,21 +117,27 @@ class FeedbackDeskTest {
             Path out = root.resolve("out");
             Reply told = desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
             assertThat(told.out())
-                    .containsExactly(out.resolve("feedback.pdf").toString(), out.resolve("feedback.xlsx").toString());
+                    .containsExactly(
+                            out.resolve("feedback.pdf").toString(),
+                            out.resolve("feedback.xlsx").toString());
             byte[] pdf = Files.readAllBytes(out.resolve("feedback.pdf"));
             desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
             assertThat(Files.readAllBytes(out.resolve("feedback.pdf"))).isEqualTo(pdf);
-            assertThat(VeraPdf.failedRules(pdf)).as("PDF/UA-1 and PDF/A-3a, %s", tree).isEmpty();
+            assertThat(VeraPdf.failedRules(pdf))
+                    .as("PDF/UA-1 and PDF/A-3a, %s", tree)
+                    .isEmpty();
             byte[] sheet = Files.readAllBytes(out.resolve("feedback.xlsx"));
             try (XSSFWorkbook workbook = new XSSFWorkbook(new ByteArrayInputStream(sheet))) {
-                assertThat(workbook.getSheet("Items").getRow(3).getCell(0).getStringCellValue()).isEqualTo("DIG-MACH");
+                assertThat(workbook.getSheet("Items").getRow(3).getCell(0).getStringCellValue())
+                        .isEqualTo("DIG-MACH");
             }
         }
     }
 
     @Test
     void openJobsSayNothingYet() throws IOException {
-        Reply told = desk(Path.of("sample-quotes/block-basement-to-swale"), RateRule.MEDIAN).tell();
+        Reply told = desk(Path.of("sample-quotes/block-basement-to-swale"), RateRule.MEDIAN)
+                .tell();
         assertThat(told.done()).isFalse();
         assertThat(told.err()).hasSize(1).allMatch(line -> line.contains("no closed job with actuals"));
     }
@@ -131,7 +147,9 @@ class FeedbackDeskTest {
         int before = Register.of(root.resolve("second")).entries().size();
         desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
         assertThat(Register.of(root.resolve("second")).entries()).hasSize(before);
-        assertThat(new ObjectMapper().readTree(Files.readString(root.resolve("second/job.json"))).has("closed"))
+        assertThat(new ObjectMapper()
+                        .readTree(Files.readString(root.resolve("second/job.json")))
+                        .has("closed"))
                 .isTrue();
     }
 }

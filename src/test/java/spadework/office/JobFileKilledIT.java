@@ -33,7 +33,9 @@ class JobFileKilledIT {
             saved = killed(file, saved, random.nextInt(LONGEST_MILLIS), "kill " + kill + ", seed " + SEED);
         }
         assertThat(saved).as("it saved now and then").isGreaterThan(KILLS / 4);
-        assertThat(offered).as("it was killed between keeping and saving now and then").isPositive();
+        assertThat(offered)
+                .as("it was killed between keeping and saving now and then")
+                .isPositive();
     }
 
     /** The edition that the file has afterwards. */
@@ -41,9 +43,14 @@ class JobFileKilledIT {
         Path told = folder.resolve("told");
         Process program = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto",
-                        "-cp", System.getProperty("java.class.path"),
-                        Program.class.getName(), file.toString(), Integer.toString(before))
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-Xshare:auto",
+                        "-cp",
+                        System.getProperty("java.class.path"),
+                        Program.class.getName(),
+                        file.toString(),
+                        Integer.toString(before))
                 .redirectErrorStream(true)
                 .redirectOutput(told.toFile())
                 .start();

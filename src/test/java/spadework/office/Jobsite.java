@@ -120,7 +120,8 @@ final class Jobsite {
     /** All that closing needs: what was built, and the balance paid. */
     void finish(List<String> walls, String paid) {
         edit(job -> {
-            ObjectNode built = job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
+            ObjectNode built =
+                    job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
             ArrayNode rows = built.putArray("walls");
             walls.forEach(label -> rows.add(json("""
                     {"label": "%s", "length": "10 ft", "depthStart": "4 ft", "depthEnd": "4 ft", "gallons": "30 gal"}
@@ -130,7 +131,8 @@ final class Jobsite {
                      {"label": "R1", "length": "78 ft"}]"""));
             built.set("flowTests", json("""
                     [{"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield"}]"""));
-            job.set("received",
+            job.set(
+                    "received",
                     json("[{\"on\": \"2026-09-26\", \"amount\": \"%s\", \"how\": \"check\"}]".formatted(paid)));
         });
     }
@@ -141,7 +143,10 @@ final class Jobsite {
 
     static Yes on(String day) {
         return new Yes(
-                LocalDate.parse(day), List.of("Ida Wrenfield"), Optional.of("signed.pdf"), Optional.empty(),
+                LocalDate.parse(day),
+                List.of("Ida Wrenfield"),
+                Optional.of("signed.pdf"),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -150,7 +155,8 @@ final class Jobsite {
         try (Stream<Path> files = Files.walk(folder())) {
             Map<String, String> contents = new TreeMap<>();
             for (Path file : files.filter(Files::isRegularFile).toList()) {
-                contents.put(folder().relativize(file).toString(),
+                contents.put(
+                        folder().relativize(file).toString(),
                         new String(Files.readAllBytes(file), StandardCharsets.ISO_8859_1));
             }
             return contents;

@@ -36,20 +36,25 @@ class OldBidsTest {
     }
 
     private void dearerStone() throws IOException {
-        BookDesk.at(Optional.of(root.resolve("price-book.json"))).change(
-                "STONE-MACH", Map.of("material/cost", "$41.50"), LocalDate.of(2026, 9, 1), "September list");
+        BookDesk.at(Optional.of(root.resolve("price-book.json")))
+                .change("STONE-MACH", Map.of("material/cost", "$41.50"), LocalDate.of(2026, 9, 1), "September list");
     }
 
     @Test
     void whatMovedIsToldLineByLineWithItsReasonAndNothingIsWritten() throws IOException {
         String before = Files.readString(site.file());
-        String old = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        String old =
+                ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         dearerStone();
         Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.err()).isEmpty();
-        assertThat(told.out().get(0)).startsWith("STONE-MACH").contains("material").doesNotContain("quantity");
+        assertThat(told.out().get(0))
+                .startsWith("STONE-MACH")
+                .contains("material")
+                .doesNotContain("quantity");
         assertThat(told.out().get(1)).contains("2026-09-01 September list; material/cost $31.50 → $41.50");
-        String now = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        String now =
+                ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         assertThat(told.out().get(told.out().size() - 1)).contains(old, now, "+$");
         assertThat(Files.readString(site.file())).isEqualTo(before);
     }
@@ -57,9 +62,10 @@ class OldBidsTest {
     @Test
     void priceOfAnIssuedProposalIsTheOneThatWasIssued() throws IOException {
         new Issuing(Office.with(Optional.empty())).issue(site.folder());
-        String issued = ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
-        site.editCompany(company -> ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules"))
-                .put("overhead", "25 %"));
+        String issued =
+                ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        site.editCompany(company ->
+                ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules")).put("overhead", "25 %"));
         Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.out().get(told.out().size() - 1)).contains(issued);
         assertThat(told.out().get(0)).contains("price rules");
@@ -68,10 +74,14 @@ class OldBidsTest {
     @Test
     void savedBidCarriesItsNewDate() throws IOException {
         dearerStone();
-        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done()).isTrue();
+        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done())
+                .isTrue();
         assertThat(site.json().get("issued").asText()).isEqualTo("2026-10-01");
-        Reply early = new RepriceDesk().reprice(site.file(),
-                new RepriceDesk.Dates(OCTOBER.plusYears(1), Optional.empty(), Optional.empty()), true);
+        Reply early = new RepriceDesk()
+                .reprice(
+                        site.file(),
+                        new RepriceDesk.Dates(OCTOBER.plusYears(1), Optional.empty(), Optional.empty()),
+                        true);
         assertThat(early.done()).isFalse();
         assertThat(early.err().get(0)).contains("--start");
         assertThat(site.json().get("issued").asText()).isEqualTo("2026-10-01");
@@ -81,7 +91,8 @@ class OldBidsTest {
     void signedContractIsNotPricedAnew() throws IOException {
         new Issuing(Office.with(Optional.empty())).issue(site.folder());
         new Accepting(Office.with(Optional.empty())).accept(site.folder(), List.of(), Jobsite.yes());
-        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done()).isFalse();
+        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done())
+                .isFalse();
         assertThat(Losing.lose(site.file(), OCTOBER, "x")).isInstanceOf(Outcome.Refused.class);
     }
 
@@ -92,8 +103,10 @@ class OldBidsTest {
         assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x")).isInstanceOf(Outcome.Refused.class);
         assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid")).isInstanceOf(Outcome.Issued.class);
         assertThat(Losing.lose(site.file(), OCTOBER, "again")).isInstanceOf(Outcome.Standing.class);
-        assertThat(Register.of(site.folder()).entries()).filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)
-                .hasSize(1).allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
+        assertThat(Register.of(site.folder()).entries())
+                .filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)
+                .hasSize(1)
+                .allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
         assertThat(Records.beside(site.file()).isLost()).isTrue();
         site.edit(job -> job.put("title", "Another title"));
         new Issuing(Office.with(Optional.empty())).issue(site.folder());
@@ -103,16 +116,26 @@ class OldBidsTest {
     @Test
     void copyTakesWhatIsNamedAndNothingThatWasLookedAtElsewhere() throws IOException {
         Path copy = root.resolve("new/job.json");
-        Reply told = Copying.copy(site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER,
-                EnumSet.of(Take.WALLS, Take.TERMS));
+        Reply told = Copying.copy(
+                site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER, EnumSet.of(Take.WALLS, Take.TERMS));
         assertThat(told.done()).isTrue();
         String text = Files.readString(copy);
-        assertThat(text).contains("Juniper Ostrand", "2026-060", "\"length\": \"42 ft\"", "\"excluded\"")
-                .doesNotContain("Wrenfield", "\"condition\"", "Invert", "observations", "locateTicket", "acceptedStops",
+        assertThat(text)
+                .contains("Juniper Ostrand", "2026-060", "\"length\": \"42 ft\"", "\"excluded\"")
+                .doesNotContain(
+                        "Wrenfield",
+                        "\"condition\"",
+                        "Invert",
+                        "observations",
+                        "locateTicket",
+                        "acceptedStops",
                         "options",
-                        "\"items\"", "insideFloor");
+                        "\"items\"",
+                        "insideFloor");
         assertThat(told.out()).anyMatch(line -> line.contains("/walls/0/condition: found no \"condition\""));
-        assertThat(Copying.copy(site.file(), copy, "1", "x", OCTOBER, EnumSet.of(Take.ITEMS)).done()).isFalse();
+        assertThat(Copying.copy(site.file(), copy, "1", "x", OCTOBER, EnumSet.of(Take.ITEMS))
+                        .done())
+                .isFalse();
         assertThat(Files.readString(copy)).isEqualTo(text);
     }
 }

@@ -64,7 +64,8 @@ class PrintedWarrantyTest {
         Draft draft = Draft.read(Files.readString(file)).orElseThrow();
         PrintedWarranty certificate = new PrintedWarranty(Templates.bundled());
         for (String title : List.of("Two walls", "Two walls, sold as is.", "Two walls, sold as is. ", "Two walls")) {
-            Understood typed = (Understood) new Intake().read(draft.typed("/title", title).text(), file);
+            Understood typed =
+                    (Understood) new Intake().read(draft.typed("/title", title).text(), file);
             List<Finding> anew = new PrintedWarranty(Templates.bundled()).findings(typed.job(), typed.company());
             assertThat(anew).hasSize(title.contains("as is") ? 1 : 0);
             assertThat(certificate.findings(typed.job(), typed.company())).isEqualTo(anew);
@@ -80,7 +81,8 @@ class PrintedWarrantyTest {
         String first = "Nothing is added to or taken from this work";
         String company = Files.readString(SAMPLES.resolve("company.json"));
         assertThat(company).contains(first);
-        Files.writeString(folder.resolve("company.json"),
+        Files.writeString(
+                folder.resolve("company.json"),
                 company.replace(first, "Our lifetime guarantee is in lieu of all other warranties. " + first));
         Path job = Files.createDirectory(folder.resolve("job"));
         try (var files = Files.newDirectoryStream(SAMPLES.resolve("block-basement-to-swale"), Files::isRegularFile)) {
@@ -91,8 +93,7 @@ class PrintedWarrantyTest {
         assertThat(findings(job, Templates.bundled()))
                 .extracting(Finding::id, Finding::about)
                 .containsExactlyInAnyOrder(
-                        tuple("implied-disclaimed", "company terms 1"),
-                        tuple("lifetime-bare", "company terms 1"));
+                        tuple("implied-disclaimed", "company terms 1"), tuple("lifetime-bare", "company terms 1"));
         Bid bid = (Bid) Office.with(Optional.empty()).bid(job);
         assertThat(bid.proposed().contractFindings())
                 .filteredOn(finding -> finding.severity() == Severity.STOP)

@@ -58,7 +58,8 @@ class SampleStoryTest {
                 .isEqualTo(JSON.readTree(Files.readString(SAMPLE.resolve("job.json"))));
         assertThat(kept(job)).isEqualTo(kept(SAMPLE));
         for (String name : kept(job)) {
-            assertThat(Files.readAllBytes(SAMPLE.resolve(name))).as(name)
+            assertThat(Files.readAllBytes(SAMPLE.resolve(name)))
+                    .as(name)
                     .isEqualTo(Files.readAllBytes(job.resolve(name)));
         }
         assertThat(Register.of(SAMPLE).check().faults()).isEmpty();
@@ -67,7 +68,8 @@ class SampleStoryTest {
     /** The signed contract, printed once more from what lies beside it. */
     @Test
     void signedContractPrintsAgainFromItsSourceByteForByte() throws IOException {
-        Records records = new Records(SAMPLE.toAbsolutePath(), Register.of(SAMPLE).entries());
+        Records records =
+                new Records(SAMPLE.toAbsolutePath(), Register.of(SAMPLE).entries());
         Source source = records.source(records.contract().orElseThrow()).orElseThrow();
         try (Frozen frozen = Frozen.of(source)) {
             Office then = frozen.office();
@@ -84,7 +86,8 @@ class SampleStoryTest {
         job = Files.createDirectory(root.resolve("job"));
         file = job.resolve("job.json");
         try (Stream<Path> pictures = Files.list(SAMPLE)) {
-            for (Path picture : pictures.filter(path -> path.toString().endsWith(".jpg")).toList()) {
+            for (Path picture :
+                    pictures.filter(path -> path.toString().endsWith(".jpg")).toList()) {
                 Files.copy(picture, job.resolve(picture.getFileName()));
             }
         }
@@ -118,13 +121,17 @@ class SampleStoryTest {
         for (JsonNode change : told.get("changes")) {
             ObjectNode pending = change.deepCopy();
             pending.remove(List.of("state", "decision"));
-            edit(json -> (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes"))
-                    .add(pending));
+            edit(json ->
+                    (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes")).add(pending));
             boolean accepted = change.get("state").asText().equals("accepted");
             Yes yes = accepted
                     ? yes(change.get("decision"))
-                    : new Yes(LocalDate.parse(change.get("issued").asText()), List.of(), Optional.empty(),
-                            Optional.empty(), Optional.empty());
+                    : new Yes(
+                            LocalDate.parse(change.get("issued").asText()),
+                            List.of(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.empty());
             assertThat(new Deciding(office).decide(file, change.get("number").asInt(), accepted, yes))
                     .isInstanceOf(Outcome.Issued.class);
         }
@@ -155,8 +162,9 @@ class SampleStoryTest {
         ObjectNode json = (ObjectNode) JSON.readTree(Files.readString(file));
         change.accept(json);
         Map<String, JsonNode> ordered = new LinkedHashMap<>();
-        told.fieldNames().forEachRemaining(key -> Optional.ofNullable(json.get(key))
-                .ifPresent(value -> ordered.put(key, value)));
+        told.fieldNames()
+                .forEachRemaining(
+                        key -> Optional.ofNullable(json.get(key)).ifPresent(value -> ordered.put(key, value)));
         Files.writeString(file, JSON.createObjectNode().setAll(ordered).toString());
     }
 

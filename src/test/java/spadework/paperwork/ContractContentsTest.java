@@ -24,11 +24,12 @@ class ContractContentsTest {
     private static final Map<Content, String> MARKERS = Map.ofEntries(
             Map.entry(Content.AFFILIATES, "tied to us in the last five years: none"),
             Map.entry(Content.BOND_AMOUNT, "Bond or deposit: Bond 417"),
-            Map.entry(Content.CANCELLATION_EMAIL_AND_PHONE,
+            Map.entry(
+                    Content.CANCELLATION_EMAIL_AND_PHONE,
                     "Help with this notice, or another copy of it: (614) 555-0142, office@example.com"),
             Map.entry(Content.CANCELLATION_FORM, "I HEREBY CANCEL THIS TRANSACTION"),
-            Map.entry(Content.CANCELLATION_STATEMENT,
-                    "You, the buyer, may cancel this transaction at any time prior to"),
+            Map.entry(
+                    Content.CANCELLATION_STATEMENT, "You, the buyer, may cancel this transaction at any time prior to"),
             Map.entry(Content.CHANGE_ORDERS_IN_WRITING, "Both of us sign it before the changed work starts"),
             Map.entry(Content.COMPLETE_WRITING, "a legible copy of this contract, filled in and signed by both of us"),
             Map.entry(Content.COSTS_NOT_COVERED, "Included Not included"),
@@ -52,8 +53,7 @@ class ContractContentsTest {
             Map.entry(Content.MATERIALS, "liquid synthetic rubber in 2 coats, from the footing up to grade"),
             Map.entry(Content.ORAL_NOTICE_ACKNOWLEDGED, "I was told aloud, when I signed, of my right to cancel"),
             Map.entry(Content.OWNER, "Ida Wrenfield and Tobias Wrenfield 418 Quillfeather Lane"),
-            Map.entry(Content.PAYMENT_SCHEDULE,
-                    "The machine is on site and the first wall's trench is open $7,688.40"),
+            Map.entry(Content.PAYMENT_SCHEDULE, "The machine is on site and the first wall's trench is open $7,688.40"),
             Map.entry(Content.PERMITS, "We apply for the building permit"),
             Map.entry(Content.PRICE, "Contract price $25,628.00"),
             Map.entry(Content.SALESPERSON, "Salesperson: Odo Fennimarsh"),
@@ -63,7 +63,8 @@ class ContractContentsTest {
             Map.entry(Content.SELLER_TELEPHONE, "OH 43099 (614) 555-0142"),
             Map.entry(Content.SIGNATURES, "Buyer: Tobias Wrenfield For Fennimarsh Wall & Drain LLC"),
             Map.entry(Content.SPECIAL_ORDER_COST, "ordered before the work starts: $250.00"),
-            Map.entry(Content.START_AND_COMPLETION,
+            Map.entry(
+                    Content.START_AND_COMPLETION,
                     "Approximate start 7 September 2026 Approximate completion 25 September 2026"),
             Map.entry(Content.SUBCONTRACTORS, "Will subcontractors be used on this work? ☐ no, ✓ yes"),
             Map.entry(Content.TAXPAYER_NUMBER, "Taxpayer number of the firm: 00-0000417"),
@@ -73,8 +74,8 @@ class ContractContentsTest {
             Map.entry(Content.WORKERS_COMPENSATION, "compensation: Tallowgate Mutual, policy WC-220417"));
 
     /** What shows in what the paper does not say, or only in Maryland. */
-    private static final Set<Content> WITHOUT_MARKER = EnumSet.of(
-            Content.NO_ARBITRATION_CLAUSE, Content.NO_WAIVER, Content.SEPARATE_CANCELLATION_FORM);
+    private static final Set<Content> WITHOUT_MARKER =
+            EnumSet.of(Content.NO_ARBITRATION_CLAUSE, Content.NO_WAIVER, Content.SEPARATE_CANCELLATION_FORM);
 
     @TempDir
     Path folder;
@@ -98,11 +99,15 @@ class ContractContentsTest {
     void everyContentHasAMarkerOrIsANotice() {
         Path job = ContractJobs.in(folder, "WY");
         Dossier contracted = ContractJobs.bid(job).contracted();
-        Set<Content> held = ContractContents.of(contracted.job(), contracted.company(),
-                contracted.job().agreement().signing().orElseThrow(), List.of());
+        Set<Content> held = ContractContents.of(
+                contracted.job(),
+                contracted.company(),
+                contracted.job().agreement().signing().orElseThrow(),
+                List.of());
 
-        assertThat(held).containsExactlyInAnyOrderElementsOf(
-                Stream.concat(MARKERS.keySet().stream(), WITHOUT_MARKER.stream()).toList());
+        assertThat(held)
+                .containsExactlyInAnyOrderElementsOf(Stream.concat(MARKERS.keySet().stream(), WITHOUT_MARKER.stream())
+                        .toList());
     }
 
     /** Both sides: with the key the content stands there and is not found wanting, without it neither holds. */
@@ -145,7 +150,8 @@ class ContractContentsTest {
             OH, We clean up every evening.,              content-no-waiver,             false
             """)
     void typedTermsAreRead(String state, String term, String id, boolean found) {
-        Path job = ContractJobs.in(folder, state, whole -> whole.putArray("terms").add(term), company -> {});
+        Path job =
+                ContractJobs.in(folder, state, whole -> whole.putArray("terms").add(term), company -> {});
 
         assertThat(wanting(job).contains(id)).isEqualTo(found);
     }
@@ -154,8 +160,8 @@ class ContractContentsTest {
     @ParameterizedTest
     @CsvSource({"P.O. Box 12, true", "PO Box 12, true", "12 Boxwood Lane, false"})
     void aBoxIsNoAddress(String street, boolean found) {
-        Path job = ContractJobs.in(folder, "PA", whole -> {},
-                company -> ((ObjectNode) company.get("address")).put("street", street));
+        Path job = ContractJobs.in(
+                folder, "PA", whole -> {}, company -> ((ObjectNode) company.get("address")).put("street", street));
 
         assertThat(wanting(job).contains("content-seller-name-and-address")).isEqualTo(found);
     }

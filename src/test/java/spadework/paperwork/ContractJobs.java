@@ -172,9 +172,11 @@ final class ContractJobs {
     static byte[] signed(Path folder) {
         Dossier contracted = bid(folder).contracted();
         Scene plan = PlanSketch.of(contracted.job());
-        Map<String, Object> model =
-                Map.of("contract", ContractPaper.of(contracted, plan), "plan", SceneSvg.of(plan));
-        return PRESS.print("contract", model, new PageInfo("en-US", "Test", contracted.job().issued()));
+        Map<String, Object> model = Map.of("contract", ContractPaper.of(contracted, plan), "plan", SceneSvg.of(plan));
+        return PRESS.print(
+                "contract",
+                model,
+                new PageInfo("en-US", "Test", contracted.job().issued()));
     }
 
     static byte[] file(Path folder, String ending) {

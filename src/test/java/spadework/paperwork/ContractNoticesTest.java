@@ -42,7 +42,9 @@ class ContractNoticesTest {
             assertThat(places).as(notice.name()).hasSize(1);
             Found found = places.get(0);
             assertThat(found.least()).as(notice.name()).isGreaterThanOrEqualTo(notice.points() - PrintedType.HAIR);
-            assertThat(found.bold() || !notice.bold()).as(notice.name() + " is bold").isTrue();
+            assertThat(found.bold() || !notice.bold())
+                    .as(notice.name() + " is bold")
+                    .isTrue();
             stands(type, notice, found, signature);
         }
         assertThat(ids(job)).doesNotContain("notice-unworded");
@@ -56,10 +58,11 @@ class ContractNoticesTest {
                 assertThat(found.page()).as(notice.name()).isEqualTo(signature.page());
                 assertThat(found.bottom()).as(notice.name()).isLessThan(signature.top());
             }
-            case PAGE_OF_ITS_OWN -> assertThat(type.onPage(found.page()))
-                    .as(notice.name())
-                    .startsWith(wording(notice).replaceAll("\\s+", ""))
-                    .contains("SignatureDate");
+            case PAGE_OF_ITS_OWN ->
+                assertThat(type.onPage(found.page()))
+                        .as(notice.name())
+                        .startsWith(wording(notice).replaceAll("\\s+", ""))
+                        .contains("SignatureDate");
             case BODY -> assertThat(found.page()).as(notice.name()).isLessThanOrEqualTo(signature.page());
         }
     }
@@ -72,9 +75,11 @@ class ContractNoticesTest {
 
         assertThat(ids(job)).contains("notice-unworded");
         assertThat(text).contains("Draft, not for signature");
-        due(state).stream().filter(notice -> notice.wording().isEmpty()).forEach(notice -> assertThat(text)
-                .contains("Place of the notice that " + notice.citation()
-                        + " prescribes: its wording is to be added."));
+        due(state).stream()
+                .filter(notice -> notice.wording().isEmpty())
+                .forEach(notice -> assertThat(text)
+                        .contains("Place of the notice that " + notice.citation()
+                                + " prescribes: its wording is to be added."));
     }
 
     /** The federal floor and states that ask for no notice of their own. */

@@ -70,11 +70,16 @@ class ContractPaperTest {
         byte[] pdf = ContractJobs.pdf(ContractJobs.in(folder, state, job -> age(job, age), company -> {}));
         PrintedType type = PrintedType.of(pdf);
 
-        assertThat(Dates.words(Cancellation.of(LocalDate.parse(ContractJobs.SIGNED),
-                        StateRuleBook.bundled().find(state), Optional.ofNullable(age)).lastDay()))
+        assertThat(Dates.words(Cancellation.of(
+                                LocalDate.parse(ContractJobs.SIGNED),
+                                StateRuleBook.bundled().find(state),
+                                Optional.ofNullable(age))
+                        .lastDay()))
                 .isEqualTo(last);
-        assertThat(type.all("prior to midnight of the " + ordinal + " business day after the date of this")).hasSize(1);
-        assertThat(type.all("within " + days + " BUSINESS DAYS from the above date")).hasSize(4);
+        assertThat(type.all("prior to midnight of the " + ordinal + " business day after the date of this"))
+                .hasSize(1);
+        assertThat(type.all("within " + days + " BUSINESS DAYS from the above date"))
+                .hasSize(4);
         assertThat(type.all("NOT LATER THAN MIDNIGHT OF " + last)).hasSize(4);
         assertThat(type.all("The last day to cancel is " + last)).hasSize(1);
     }
@@ -93,7 +98,9 @@ class ContractPaperTest {
         for (String buyer : List.of("Buyer: Ida Wrenfield", "Buyer: Tobias Wrenfield")) {
             Found signature = type.find(buyer).orElseThrow();
             assertThat(signature.page()).isEqualTo(statement.page()).isEqualTo(explained.page());
-            assertThat(signature.top() - explained.bottom()).as("points below the statement").isBetween(0f, 144f);
+            assertThat(signature.top() - explained.bottom())
+                    .as("points below the statement")
+                    .isBetween(0f, 144f);
         }
     }
 
@@ -104,7 +111,10 @@ class ContractPaperTest {
 
         for (String sentence : FORM) {
             List<Found> copies = type.all(sentence);
-            assertThat(copies).as(sentence).hasSize(4).allMatch(Found::bold)
+            assertThat(copies)
+                    .as(sentence)
+                    .hasSize(4)
+                    .allMatch(Found::bold)
                     .allMatch(copy -> copy.least() >= 10 - PrintedType.HAIR);
             assertThat(copies.stream().map(Found::page).distinct()).hasSize(4);
         }
@@ -143,8 +153,13 @@ class ContractPaperTest {
     @Test
     void aKnownSigningDayIsNotFound() {
         assertThat(ids(ContractJobs.in(folder, "OH")))
-                .doesNotContain("contract-no-signing-day", "contract-unprepared", "contract-language",
-                        "contract-financed", "contract-lien", "contract-emergency");
+                .doesNotContain(
+                        "contract-no-signing-day",
+                        "contract-unprepared",
+                        "contract-language",
+                        "contract-financed",
+                        "contract-lien",
+                        "contract-emergency");
     }
 
     @ParameterizedTest(name = "{0}: {1}")
@@ -175,7 +190,9 @@ class ContractPaperTest {
         assertThat(pages.get(pages.size() - 1)).contains("A page for the buyer's own hand");
         assertThat(String.join(" ", pages))
                 .doesNotContainPattern(Pattern.compile("\\bwaive", Pattern.CASE_INSENSITIVE));
-        assertThat(pages.stream().filter(page -> page.contains("I HEREBY CANCEL"))).as("forms all the same").hasSize(4);
+        assertThat(pages.stream().filter(page -> page.contains("I HEREBY CANCEL")))
+                .as("forms all the same")
+                .hasSize(4);
     }
 
     @Test
@@ -184,11 +201,18 @@ class ContractPaperTest {
 
         assertThat(ids(job)).contains("contract-unprepared");
         assertThat(Samples.office().documents(job, folder.resolve("out"), EnumSet.of(Paper.CONTRACT)))
-                .isInstanceOfSatisfying(Outcome.Stopped.class, stopped ->
-                        assertThat(stopped.stops()).singleElement().asString().startsWith("contract-unprepared: "));
+                .isInstanceOfSatisfying(
+                        Outcome.Stopped.class,
+                        stopped -> assertThat(stopped.stops())
+                                .singleElement()
+                                .asString()
+                                .startsWith("contract-unprepared: "));
         assertThat(Samples.office().documents(job, folder.resolve("out"), EnumSet.allOf(Paper.class)))
-                .isInstanceOfSatisfying(Outcome.Printed.class, printed ->
-                        assertThat(printed.files()).hasSize(8).noneMatch(file -> file.endsWith("contract.pdf")));
+                .isInstanceOfSatisfying(
+                        Outcome.Printed.class,
+                        printed -> assertThat(printed.files())
+                                .hasSize(8)
+                                .noneMatch(file -> file.endsWith("contract.pdf")));
     }
 
     @Test
@@ -199,8 +223,12 @@ class ContractPaperTest {
         assertThat(ids(job)).contains("contract-options-open");
         assertThat(text.split("☐ accept ☐ decline", -1)).hasSize(3);
         assertThat(text).contains("Wall F, front wall, 26 ft", "Contract price with the options that you accept:");
-        ContractJobs.bid(job).contracted().contract().options().forEach(option ->
-                assertThat(text).contains(option.sum().total().text()));
+        ContractJobs.bid(job)
+                .contracted()
+                .contract()
+                .options()
+                .forEach(
+                        option -> assertThat(text).contains(option.sum().total().text()));
     }
 
     @Test
@@ -211,9 +239,14 @@ class ContractPaperTest {
 
         assertThat(ids(job)).doesNotContain("contract-options-open");
         assertThat(text)
-                .contains("✓ accepted", "declined", "Wall F, front wall", contract.contracted().total().text())
+                .contains(
+                        "✓ accepted",
+                        "declined",
+                        "Wall F, front wall",
+                        contract.contracted().total().text())
                 .doesNotContain("☐ accept", "Contract price with the options");
-        contract.payments().forEach(payment -> assertThat(text).contains(payment.amount().text()));
+        contract.payments()
+                .forEach(payment -> assertThat(text).contains(payment.amount().text()));
     }
 
     @Test
@@ -221,7 +254,8 @@ class ContractPaperTest {
         byte[] signed = ContractJobs.signed(ContractJobs.in(folder, "OH", ContractJobs::accepted, company -> {}));
         Path changed = ContractJobs.in(later, "OH", ContractJobs::changed, company -> {});
 
-        assertThat(ContractJobs.bid(changed).dossier().job().water().roofLines()).isEmpty();
+        assertThat(ContractJobs.bid(changed).dossier().job().water().roofLines())
+                .isEmpty();
         assertThat(ContractJobs.signed(changed)).isEqualTo(signed);
     }
 
@@ -245,7 +279,8 @@ class ContractPaperTest {
 
     @Test
     void itIsPdfUa1AndPdfA3a() {
-        assertThat(VeraPdf.failedRules(ContractJobs.pdf(ContractJobs.in(folder, "MD")))).isEmpty();
+        assertThat(VeraPdf.failedRules(ContractJobs.pdf(ContractJobs.in(folder, "MD"))))
+                .isEmpty();
     }
 
     @Test

@@ -56,8 +56,8 @@ class GlyphCoverageTest {
         Map<String, Object> model = PageFixtures.model(
                 "proposal",
                 PageFixtures.proposal(PageFixtures.head(false, java.util.Optional.empty(), "Lin 陳", "a\u202Eb")));
-        List<String> pages = PageText.pages(new PagePress(Templates.bundled()).print("proposal", model,
-                PageFixtures.INFO));
+        List<String> pages =
+                PageText.pages(new PagePress(Templates.bundled()).print("proposal", model, PageFixtures.INFO));
 
         assertThat(pages.get(0)).contains("For Lin [U+9673] and a[U+202E]b,").doesNotContain("#");
     }

@@ -46,24 +46,29 @@ class PageAfterCareTest {
     void reissuedCertificateNamesTheFirstAndKeepsItsTerms() {
         List<String> pages = PageText.pages(PRESS.print("reissue", reissue(WARRANTY, "2026-014-W1"), INFO));
         assertThat(pages).hasSize(2);
-        assertThat(pages.get(0)).contains(
-                // 15 USC 2303(a): a warranty short of the federal minimum is conspicuously called limited
-                "Limited warranty",
-                "Number 2026-014-W2, for Anselm <b>Wren</b>",
-                "first given under number 2026-014-W1",
-                "3 April 2026 2 April 2041").doesNotContain("takes the place of");
-        assertThat(pages.get(1)).containsSubsequence(
-                "What is covered, and what is not?",
-                "How long does it last?",
-                "It passes to a later owner once, if we are told in writing within 60 days",
-                "What will we do?",
-                "How does state law affect your rights?",
-                // 16 CFR 701.3(a)(9), verbatim
-                "This warranty gives you specific legal rights, and you may also have other rights which vary from"
-                        + " State to State.");
-        assertThat(PageText.all(PRESS.print("reissue", reissue(THIRD, "2026-014-W2"), INFO))).contains(
-                "first given under number 2026-014-W1", "It takes the place of number 2026-014-W2",
-                "It does not pass to a later owner.");
+        assertThat(pages.get(0))
+                .contains(
+                        // 15 USC 2303(a): a warranty short of the federal minimum is conspicuously called limited
+                        "Limited warranty",
+                        "Number 2026-014-W2, for Anselm <b>Wren</b>",
+                        "first given under number 2026-014-W1",
+                        "3 April 2026 2 April 2041")
+                .doesNotContain("takes the place of");
+        assertThat(pages.get(1))
+                .containsSubsequence(
+                        "What is covered, and what is not?",
+                        "How long does it last?",
+                        "It passes to a later owner once, if we are told in writing within 60 days",
+                        "What will we do?",
+                        "How does state law affect your rights?",
+                        // 16 CFR 701.3(a)(9), verbatim
+                        "This warranty gives you specific legal rights, and you may also have other rights which vary from"
+                                + " State to State.");
+        assertThat(PageText.all(PRESS.print("reissue", reissue(THIRD, "2026-014-W2"), INFO)))
+                .contains(
+                        "first given under number 2026-014-W1",
+                        "It takes the place of number 2026-014-W2",
+                        "It does not pass to a later owner.");
     }
 
     @Test
@@ -74,8 +79,13 @@ class PageAfterCareTest {
         kept.addAll(WARRANTY.parts().stream().map(CoveredPart::part).toList());
         WARRANTY.walls().forEach(wall -> kept.addAll(List.of("Wall " + wall.label(), wall.what(), wall.length())));
         WARRANTY.runs().forEach(run -> kept.addAll(List.of("Pipe " + run.label(), run.what(), run.length())));
-        kept.addAll(List.of(WARRANTY.address(), WARRANTY.contractor().name(), WARRANTY.contractor().address(),
-                WARRANTY.contractor().phone(), WARRANTY.contractor().email(), WARRANTY.contractor().licence()));
+        kept.addAll(List.of(
+                WARRANTY.address(),
+                WARRANTY.contractor().name(),
+                WARRANTY.contractor().address(),
+                WARRANTY.contractor().phone(),
+                WARRANTY.contractor().email(),
+                WARRANTY.contractor().licence()));
         assertThat(text).contains(kept.toArray(String[]::new));
     }
 
@@ -91,9 +101,13 @@ class PageAfterCareTest {
     @Test
     void cardHasARowForEverySeason() {
         String text = PageText.all(PRESS.print("card", card(), INFO));
-        assertThat(text).contains(
-                "Spring 2026 3 April 2026 31 May 2026", "Fall 2040", "Spring 2041 1 March 2041 2 April 2041",
-                "Sump pump: 2 April 2028", "Test the pump each spring.");
+        assertThat(text)
+                .contains(
+                        "Spring 2026 3 April 2026 31 May 2026",
+                        "Fall 2040",
+                        "Spring 2041 1 March 2041 2 April 2041",
+                        "Sump pump: 2 April 2028",
+                        "Test the pump each spring.");
     }
 
     @Test
@@ -103,8 +117,7 @@ class PageAfterCareTest {
     }
 
     private static List<String> sheets(String document, Map<String, Object> model) {
-        XSSFWorkbook book =
-                WorkbookDump.open(WorkbookPress.print(Templates.bundled(), document, model, ISSUED));
+        XSSFWorkbook book = WorkbookDump.open(WorkbookPress.print(Templates.bundled(), document, model, ISSUED));
         List<String> names = new ArrayList<>();
         book.forEach(sheet -> names.add(sheet.getSheetName()));
         return names;

@@ -43,7 +43,9 @@ class PageCertificateTest {
     @Test
     void untilTheJobIsClosedEveryPageSaysSpecimen() {
         assertThat(pages(true)).hasSize(2).allSatisfy(page -> assertThat(page).contains("Limited warranty, specimen"));
-        assertThat(pages(true).get(0)).contains("SPECIMEN", "It is not yet a warranty").doesNotContain("2041");
+        assertThat(pages(true).get(0))
+                .contains("SPECIMEN", "It is not yet a warranty")
+                .doesNotContain("2041");
         assertThat(String.join(" ", pages(false))).doesNotContainIgnoringCase("specimen");
     }
 

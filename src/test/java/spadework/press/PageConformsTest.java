@@ -16,7 +16,8 @@ class PageConformsTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("documents")
     void everyDocumentBreaksNoRule(String name, String document, Map<String, Object> model) {
-        assertThat(VeraPdf.failedRules(PRESS.print(document, model, PageFixtures.INFO))).isEmpty();
+        assertThat(VeraPdf.failedRules(PRESS.print(document, model, PageFixtures.INFO)))
+                .isEmpty();
     }
 
     @Test

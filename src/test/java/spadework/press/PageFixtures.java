@@ -50,8 +50,7 @@ final class PageFixtures {
             </svg>
             """;
 
-    private static final String LOGO =
-            "data:image/png;base64,"
+    private static final String LOGO = "data:image/png;base64,"
             + "iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAAAAAA6fptVAAAACklEQVR4nGNwAAAAQgBBKTf07wAAAABJRU5ErkJggg==";
 
     private static final String STEEP = "29 CFR 1926 Subpart P App. B Table B-1 (T-09)";
@@ -147,14 +146,20 @@ final class PageFixtures {
                 runs(),
                 outlets(),
                 List.of(
-                        price("Locate and protect", "Utility marking, fence, mats over the lawn, covers on plants",
+                        price(
+                                "Locate and protect",
+                                "Utility marking, fence, mats over the lawn, covers on plants",
                                 "940"),
                         price("Dig", "Machine and hand digging along both walls, soil kept on mats", "4860"),
-                        price("Clean and repair", "Stripping, scraping, washing, crack filling, a cove at the footing",
+                        price(
+                                "Clean and repair",
+                                "Stripping, scraping, washing, crack filling, a cove at the footing",
                                 "3120"),
                         price("Coat", "Two coats of liquid synthetic rubber, with a protection board over it", "5285"),
                         price("Drain", "Perforated pipe in washed stone with fabric over the top, cleanouts", "4410"),
-                        price("Carry the water away", "Solid main to the swale with an animal guard at its end",
+                        price(
+                                "Carry the water away",
+                                "Solid main to the swale with an animal guard at its end",
                                 "1875"),
                         price("Roof water", "Two downspouts in solid pipe of their own", "1240"),
                         price("Backfill and grade", "Fill in layers, surplus hauled away, surface sloped", "3670"),
@@ -166,13 +171,25 @@ final class PageFixtures {
                 Dollars.of("26875.00"),
                 "Harrow Lane price book, 1 February 2026",
                 List.of(
-                        unit("Rock", "Rock that the machine's bucket cannot lift and that must be broken", "cubic yard",
+                        unit(
+                                "Rock",
+                                "Rock that the machine's bucket cannot lift and that must be broken",
+                                "cubic yard",
                                 "185"),
-                        unit("Buried debris", "Old concrete, stumps or rubble, with hauling and disposal", "cubic yard",
+                        unit(
+                                "Buried debris",
+                                "Old concrete, stumps or rubble, with hauling and disposal",
+                                "cubic yard",
                                 "96"),
-                        unit("Extra depth", "A footing deeper than measured, for each foot of wall and foot of depth",
-                                "foot by foot", "31.50"),
-                        unit("Extra wall", "Another foot of wall, dug, coated and drained as walls A and B are", "foot",
+                        unit(
+                                "Extra depth",
+                                "A footing deeper than measured, for each foot of wall and foot of depth",
+                                "foot by foot",
+                                "31.50"),
+                        unit(
+                                "Extra wall",
+                                "Another foot of wall, dug, coated and drained as walls A and B are",
+                                "foot",
                                 "288")),
                 List.of(
                         "Utility marking by the one-call centre",
@@ -200,14 +217,27 @@ final class PageFixtures {
                 "Coating waits for a dry wall, so rain moves the dates by as many days",
                 List.of(
                         payment(1, "When you sign the contract", "10 %", "0.1", false, "2687.50"),
-                        payment(2, "When both walls are dug and you have seen the footing", "30 %", "0.3", false,
+                        payment(
+                                2,
+                                "When both walls are dug and you have seen the footing",
+                                "30 %",
+                                "0.3",
+                                false,
                                 "8062.50"),
-                        payment(3, "When the coating is dry and the drain has passed the hose test", "40 %", "0.4",
+                        payment(
+                                3,
+                                "When the coating is dry and the drain has passed the hose test",
+                                "40 %",
+                                "0.4",
                                 false,
                                 "10750.00"),
-                        payment(4, "When the trench is filled, the grade is set and we have left the site clean",
+                        payment(
+                                4,
+                                "When the trench is filled, the grade is set and we have left the site clean",
                                 "20 %",
-                                "0.2", true, "5375.00")),
+                                "0.2",
+                                true,
+                                "5375.00")),
                 promise(true),
                 List.of(
                         "Move what stands within 12 ft of walls A and B, inside and out.",
@@ -218,7 +248,9 @@ final class PageFixtures {
                 List.of(
                         "Changes are agreed in writing, with their price, before they are done.",
                         "We hold the permit and call the inspections.",
-                        "The site is left raked and free of our waste."), List.of(), Offer.NONE);
+                        "The site is left raked and free of our waste."),
+                List.of(),
+                Offer.NONE);
     }
 
     static WallWork wall(String label, boolean north) {
@@ -261,31 +293,51 @@ final class PageFixtures {
 
     static List<Run> runs() {
         return List.of(
-                new Run("D1", "drain", "4 in rigid PVC, perforated, holes down", "78 ft", "93.20 ft to 92.42 ft,"
-                        + " 1.0 % fall", "M1", "ground water along A, B"),
-                new Run("M1", "main", "4 in rigid PVC, solid", "52 ft", "92.42 ft to 91.38 ft, 2.0 % fall",
-                        "O1", "D1"),
-                new Run("R1", "roof line", "4 in rigid PVC, solid", "64 ft", "", "O1",
-                        "downspouts 1 and 2"));
+                new Run(
+                        "D1",
+                        "drain",
+                        "4 in rigid PVC, perforated, holes down",
+                        "78 ft",
+                        "93.20 ft to 92.42 ft," + " 1.0 % fall",
+                        "M1",
+                        "ground water along A, B"),
+                new Run("M1", "main", "4 in rigid PVC, solid", "52 ft", "92.42 ft to 91.38 ft, 2.0 % fall", "O1", "D1"),
+                new Run("R1", "roof line", "4 in rigid PVC, solid", "64 ft", "", "O1", "downspouts 1 and 2"));
     }
 
     static List<OutletWork> outlets() {
         return List.of(new OutletWork(
-                "O1", "daylight", "The pipe ends in the swale, with a guard against animals", "91.38 ft", "58 ft",
-                "14 ft", "The swale is on your own lot"));
+                "O1",
+                "daylight",
+                "The pipe ends in the swale, with a guard against animals",
+                "91.38 ft",
+                "58 ft",
+                "14 ft",
+                "The swale is on your own lot"));
     }
 
     static Promise promise(boolean specimen) {
         return new Promise(
                 specimen,
                 List.of(
-                        new WarrantyRow("Coating on walls A and B",
+                        new WarrantyRow(
+                                "Coating on walls A and B",
                                 "No water comes through the coated face of the wall",
-                                15, specimen ? "" : "1 May 2026", specimen ? "" : "30 April 2041"),
-                        new WarrantyRow("Footing drain and solid main", "The pipe carries water and does not settle or"
-                                + " break", 5, specimen ? "" : "1 May 2026", specimen ? "" : "30 April 2031"),
-                        new WarrantyRow("Grade over the trench", "Settlement of more than 2 in is filled again", 2,
-                                specimen ? "" : "1 May 2026", specimen ? "" : "30 April 2028")),
+                                15,
+                                specimen ? "" : "1 May 2026",
+                                specimen ? "" : "30 April 2041"),
+                        new WarrantyRow(
+                                "Footing drain and solid main",
+                                "The pipe carries water and does not settle or" + " break",
+                                5,
+                                specimen ? "" : "1 May 2026",
+                                specimen ? "" : "30 April 2031"),
+                        new WarrantyRow(
+                                "Grade over the trench",
+                                "Settlement of more than 2 in is filled again",
+                                2,
+                                specimen ? "" : "1 May 2026",
+                                specimen ? "" : "30 April 2028")),
                 5,
                 1,
                 60,
@@ -303,13 +355,30 @@ final class PageFixtures {
 
     static List<Note> notes() {
         return List.of(
-                new Note("trench-slope", "must", "A", "The trench is 7 ft 4 in deep in soil that was dug before,"
-                        + " so it counts as Type C", "Slope the bank 1.5 ft for each foot up, or shield it", STEEP, ""),
-                new Note("trench-egress", "must", "", "The trench is deeper than 4 ft", "Keep a ladder"
-                        + " within 25 ft of everyone in it", "29 CFR 1926.651(c)(2) (T-15)", ""),
-                new Note("roots", "advise", "Maple by wall B", "The trench reaches into the root zone of the maple",
+                new Note(
+                        "trench-slope",
+                        "must",
+                        "A",
+                        "The trench is 7 ft 4 in deep in soil that was dug before," + " so it counts as Type C",
+                        "Slope the bank 1.5 ft for each foot up, or shield it",
+                        STEEP,
+                        ""),
+                new Note(
+                        "trench-egress",
+                        "must",
+                        "",
+                        "The trench is deeper than 4 ft",
+                        "Keep a ladder" + " within 25 ft of everyone in it",
+                        "29 CFR 1926.651(c)(2) (T-15)",
+                        ""),
+                new Note(
+                        "roots",
+                        "advise",
+                        "Maple by wall B",
+                        "The trench reaches into the root zone of the maple",
                         "Let a tree specialist look before digging; cut roots clean",
-                        "common practice, no source", ""));
+                        "common practice, no source",
+                        ""));
     }
 
     static Scope scope() {
@@ -347,7 +416,8 @@ final class PageFixtures {
                 promise(specimen),
                 List.of(wall("A", true), wall("B", false)),
                 runs(),
-                "Ohio", List.of());
+                "Ohio",
+                List.of());
     }
 
     static CostSheet sheet() {
@@ -377,11 +447,19 @@ final class PageFixtures {
                 Dollars.of("17173.20"),
                 List.of(
                         new Step("Direct cost", "sum of lines", "17,173.20", new BigDecimal("17173.20"), "$17,173.20"),
-                        new Step("Contingency", "direct × 5 %", "17,173.20 × 0.05",
-                                new BigDecimal("858.66"), "$858.66"),
-                        new Step("Overhead", "(direct + contingency) × 20 %", "18,031.86 × 0.20",
-                                new BigDecimal("3606.37"), "$3,606.37"),
-                        new Step("Price", "cost ÷ (1 − 19.5 %)", "21,638.23 ÷ 0.805", new BigDecimal("26879.79"),
+                        new Step(
+                                "Contingency", "direct × 5 %", "17,173.20 × 0.05", new BigDecimal("858.66"), "$858.66"),
+                        new Step(
+                                "Overhead",
+                                "(direct + contingency) × 20 %",
+                                "18,031.86 × 0.20",
+                                new BigDecimal("3606.37"),
+                                "$3,606.37"),
+                        new Step(
+                                "Price",
+                                "cost ÷ (1 − 19.5 %)",
+                                "21,638.23 ÷ 0.805",
+                                new BigDecimal("26879.79"),
                                 "$26,879.79")),
                 new BigDecimal("0.05"),
                 new BigDecimal("0.20"),
@@ -395,13 +473,29 @@ final class PageFixtures {
                 "19.5 %",
                 List.of(
                         payment(1, "When you sign the contract", "10 %", "0.1", false, "2687.50"),
-                        payment(2, "When both walls are dug and you have seen the footing", "90 %", "0.9", true,
+                        payment(
+                                2,
+                                "When both walls are dug and you have seen the footing",
+                                "90 %",
+                                "0.9",
+                                true,
                                 "24187.50")),
                 List.of(
-                        new PurchaseRow("COAT-R", "Liquid synthetic rubber", "33.9 gal", "25 %", new BigDecimal("9"),
-                                "pail of 5 gal", "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9"),
-                        new PurchaseRow("PIPE-P", "Perforated pipe", "78 ft", "5 %",
-                                new BigDecimal("9"), "stick of 10 ft",
+                        new PurchaseRow(
+                                "COAT-R",
+                                "Liquid synthetic rubber",
+                                "33.9 gal",
+                                "25 %",
+                                new BigDecimal("9"),
+                                "pail of 5 gal",
+                                "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9"),
+                        new PurchaseRow(
+                                "PIPE-P",
+                                "Perforated pipe",
+                                "78 ft",
+                                "5 %",
+                                new BigDecimal("9"),
+                                "stick of 10 ft",
                                 "78 × 1.05 ÷ 10 = 8.19, rounded up to 9")),
                 List.of(
                         new CrewRow("Dig crew", "operator, labourer", new BigDecimal("31.5"), new BigDecimal("3.9")),
@@ -444,9 +538,23 @@ final class PageFixtures {
 
     private static CostLine line(String code, String name, String section, String quantity, String unit) {
         return new CostLine(
-                code, name, section, new BigDecimal(quantity), unit, quantity + " " + unit, "takeoff of walls A and B",
-                Dollars.of("412.80"), Dollars.of("28.90"), Dollars.of("655.12"), Dollars.of("380.00"), Dollars.ZERO,
-                Dollars.of("44.00"), Dollars.of("1520.82"), "Dig crew", new BigDecimal("7.5"), Dollars.of("38.10"),
+                code,
+                name,
+                section,
+                new BigDecimal(quantity),
+                unit,
+                quantity + " " + unit,
+                "takeoff of walls A and B",
+                Dollars.of("412.80"),
+                Dollars.of("28.90"),
+                Dollars.of("655.12"),
+                Dollars.of("380.00"),
+                Dollars.ZERO,
+                Dollars.of("44.00"),
+                Dollars.of("1520.82"),
+                "Dig crew",
+                new BigDecimal("7.5"),
+                Dollars.of("38.10"),
                 Dollars.of("2327.91"));
     }
 

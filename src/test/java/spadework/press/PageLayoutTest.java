@@ -83,29 +83,31 @@ class PageLayoutTest {
                                 + " on its page end " + i + ".",
                         Dollars.of("10.00")))
                 .toList();
-        List<String> pages =
-                PageText.pages(PRESS.print("proposal", PageFixtures.model("proposal",
-                        priced(rows)), PageFixtures.INFO));
+        List<String> pages = PageText.pages(
+                PRESS.print("proposal", PageFixtures.model("proposal", priced(rows)), PageFixtures.INFO));
 
         assertThat(pages.stream().filter(page -> page.contains("Begin ")))
                 .hasSizeGreaterThan(3)
                 .allSatisfy(page -> assertThat(page).contains("Section What it includes Price"));
         for (PriceRow row : rows) {
-            assertThat(pages).filteredOn(page -> page.contains(row.name() + " " + row.includes() + " $10.00"))
+            assertThat(pages)
+                    .filteredOn(page -> page.contains(row.name() + " " + row.includes() + " $10.00"))
                     .hasSize(1);
         }
     }
 
     @Test
     void theFirstPageAnswersTheFiveQuestions() {
-        String first = PageText.pages(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO)).get(0);
+        String first = PageText.pages(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO))
+                .get(0);
 
-        assertThat(first).containsSubsequence(
-                "What is wrong", "Water stands on the basement floor",
-                "What we will do", "Wall A, north side",
-                "What it costs", "$26,875.00",
-                "When", "13 April 2026",
-                "If it leaks again", "Call us.");
+        assertThat(first)
+                .containsSubsequence(
+                        "What is wrong", "Water stands on the basement floor",
+                        "What we will do", "Wall A, north side",
+                        "What it costs", "$26,875.00",
+                        "When", "13 April 2026",
+                        "If it leaks again", "Call us.");
     }
 
     @Test
@@ -137,9 +139,34 @@ class PageLayoutTest {
     private static Proposal priced(List<PriceRow> prices) {
         Proposal p = PageFixtures.proposal(PageFixtures.head(false, Optional.empty()));
         return new Proposal(
-                p.head(), p.plan(), p.observations(), p.notFixed(), p.walls(), p.runs(), p.outlets(), prices, p.price(),
-                p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
-                p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), List.of(), Offer.NONE);
+                p.head(),
+                p.plan(),
+                p.observations(),
+                p.notFixed(),
+                p.walls(),
+                p.runs(),
+                p.outlets(),
+                prices,
+                p.price(),
+                p.tax(),
+                p.taxRate(),
+                p.total(),
+                p.priceListing(),
+                p.unitPrices(),
+                p.included(),
+                p.excluded(),
+                p.assumed(),
+                p.protection(),
+                p.startFrom(),
+                p.finishBy(),
+                p.workingDays(),
+                p.scheduleNote(),
+                p.payments(),
+                p.warranty(),
+                p.preparation(),
+                p.notes(),
+                p.terms(),
+                List.of(),
+                Offer.NONE);
     }
 }

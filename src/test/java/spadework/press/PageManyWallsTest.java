@@ -32,7 +32,8 @@ class PageManyWallsTest {
 
         // A plan that found no room would stand above the heading that opens the second page.
         assertThat(headingOnPage2(PRESS.print("proposal", model, PageFixtures.INFO)))
-                .as("points from the top of the page").isBetween(50.0, FIRST_LINE);
+                .as("points from the top of the page")
+                .isBetween(50.0, FIRST_LINE);
     }
 
     private static Proposal proposal(int count) {
@@ -42,10 +43,35 @@ class PageManyWallsTest {
             walls.add(PageFixtures.wall(String.valueOf((char) ('A' + i)), i % 2 == 0));
         }
         return new Proposal(
-                p.head(), p.plan(), p.observations(), p.notFixed(), walls, p.runs(), p.outlets(), p.prices(), p.price(),
-                p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
-                p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), p.pictures(), Offer.NONE);
+                p.head(),
+                p.plan(),
+                p.observations(),
+                p.notFixed(),
+                walls,
+                p.runs(),
+                p.outlets(),
+                p.prices(),
+                p.price(),
+                p.tax(),
+                p.taxRate(),
+                p.total(),
+                p.priceListing(),
+                p.unitPrices(),
+                p.included(),
+                p.excluded(),
+                p.assumed(),
+                p.protection(),
+                p.startFrom(),
+                p.finishBy(),
+                p.workingDays(),
+                p.scheduleNote(),
+                p.payments(),
+                p.warranty(),
+                p.preparation(),
+                p.notes(),
+                p.terms(),
+                p.pictures(),
+                Offer.NONE);
     }
 
     /** Where "What we found" stands on page 2, points from the top; negative when it is not there. */

@@ -25,9 +25,13 @@ class PagePhotosTest {
     void aPhotoIsNamedAtItsObservationAndCaptioned() {
         String text = PageText.all(print());
 
-        assertThat(text).containsSubsequence(
-                "1. Water on the floor.", "See Photo 1 and Photo 2.", "2. Wet soil.", "Photo 1: " + WET,
-                "Photo 2: Pit");
+        assertThat(text)
+                .containsSubsequence(
+                        "1. Water on the floor.",
+                        "See Photo 1 and Photo 2.",
+                        "2. Wet soil.",
+                        "Photo 1: " + WET,
+                        "Photo 2: Pit");
         assertThat(text.substring(text.indexOf("2. Wet soil."))).doesNotContain("See Photo");
     }
 
@@ -44,8 +48,13 @@ class PagePhotosTest {
     private static byte[] print() {
         Proposal withLogo = (Proposal) PageFixtures.proposalOnA4WithLogo().get("proposal");
         String data = withLogo.head().firm().logo().orElseThrow();
-        return PRESS.print("proposal", PageFixtures.model("proposal", proposal(List.of(
-                new Picture(1, "wet.png", WET, data), new Picture(2, "pit.png", "Pit", data)))), PageFixtures.INFO);
+        return PRESS.print(
+                "proposal",
+                PageFixtures.model(
+                        "proposal",
+                        proposal(
+                                List.of(new Picture(1, "wet.png", WET, data), new Picture(2, "pit.png", "Pit", data)))),
+                PageFixtures.INFO);
     }
 
     private static Proposal proposal(List<Picture> pictures) {
@@ -54,10 +63,35 @@ class PagePhotosTest {
                 new Observation("Water on the floor", "Seen", "Rain", "A drain", List.of("wet.png", "pit.png")),
                 new Observation("Wet soil", "Seen", "Rain", "A drain", List.of()));
         return new Proposal(
-                p.head(), p.plan(), seen, p.notFixed(), p.walls(), p.runs(), p.outlets(), p.prices(), p.price(),
-                p.tax(), p.taxRate(), p.total(), p.priceListing(), p.unitPrices(), p.included(), p.excluded(),
-                p.assumed(), p.protection(), p.startFrom(), p.finishBy(), p.workingDays(), p.scheduleNote(),
-                p.payments(), p.warranty(), p.preparation(), p.notes(), p.terms(), pictures, Offer.NONE);
+                p.head(),
+                p.plan(),
+                seen,
+                p.notFixed(),
+                p.walls(),
+                p.runs(),
+                p.outlets(),
+                p.prices(),
+                p.price(),
+                p.tax(),
+                p.taxRate(),
+                p.total(),
+                p.priceListing(),
+                p.unitPrices(),
+                p.included(),
+                p.excluded(),
+                p.assumed(),
+                p.protection(),
+                p.startFrom(),
+                p.finishBy(),
+                p.workingDays(),
+                p.scheduleNote(),
+                p.payments(),
+                p.warranty(),
+                p.preparation(),
+                p.notes(),
+                p.terms(),
+                pictures,
+                Offer.NONE);
     }
 
     private static List<String> alternatives(byte[] pdf) throws IOException {

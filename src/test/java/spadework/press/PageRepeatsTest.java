@@ -24,8 +24,8 @@ class PageRepeatsTest {
     void theSameInputGivesTheSameBytes() throws InterruptedException {
         byte[] first = PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO);
         Thread.sleep(1100); // a date taken from the clock would have moved on by a second
-        byte[] second = new PagePress(Templates.bundled()).print("proposal",
-                PageFixtures.proposalModel(), PageFixtures.INFO);
+        byte[] second =
+                new PagePress(Templates.bundled()).print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO);
 
         assertThat(second).isEqualTo(first);
     }
@@ -53,7 +53,10 @@ class PageRepeatsTest {
             assertThat(said.getModificationDate().getTimeInMillis()).isEqualTo(noon.getTimeInMillis());
             assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en-US");
             assertThat(new String(document.getDocumentCatalog().getMetadata().toByteArray(), StandardCharsets.UTF_8))
-                    .contains(said.getTitle(), said.getAuthor(), "<rdf:li>en-US</rdf:li>",
+                    .contains(
+                            said.getTitle(),
+                            said.getAuthor(),
+                            "<rdf:li>en-US</rdf:li>",
                             "<xmp:CreateDate>2026-03-03T12:00:00Z</xmp:CreateDate>",
                             "<xmp:ModifyDate>2026-03-03T12:00:00Z</xmp:ModifyDate>");
         }

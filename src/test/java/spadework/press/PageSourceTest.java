@@ -46,8 +46,8 @@ class PageSourceTest {
     @ParameterizedTest
     @ValueSource(strings = {"Georgia", "serif", "monospace", "\"No Such Face\""})
     void textInAnotherFamilyPrintsInOurs(String family) {
-        byte[] pdf = print(OPEN + "<p style='font-family: " + family
-                + "'>Words that stay</p><pre>and these</pre></body></html>");
+        byte[] pdf = print(
+                OPEN + "<p style='font-family: " + family + "'>Words that stay</p><pre>and these</pre></body></html>");
 
         assertThat(PageText.all(pdf)).contains("Words that stay", "and these");
     }

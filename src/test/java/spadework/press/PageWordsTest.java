@@ -24,8 +24,20 @@ class PageWordsTest {
 
     /** Keys and figures for machines; they choose words but are none. */
     private static final Set<String> NOT_PRINTED = Set.of(
-            "issuedIso", "id", "kind", "system", "protection", "severity", "photos", "plan", "a4", "fraction", "faces",
-            "codeMinimum", "slope", "about");
+            "issuedIso",
+            "id",
+            "kind",
+            "system",
+            "protection",
+            "severity",
+            "photos",
+            "plan",
+            "a4",
+            "fraction",
+            "faces",
+            "codeMinimum",
+            "slope",
+            "about");
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("documents")
@@ -34,7 +46,9 @@ class PageWordsTest {
         List<String> texts = new ArrayList<>();
         collect(record, left, texts);
 
-        assertThat(texts).hasSizeGreaterThan(40).allSatisfy(t -> assertThat(text).contains(letters(t)));
+        assertThat(texts)
+                .hasSizeGreaterThan(40)
+                .allSatisfy(t -> assertThat(text).contains(letters(t)));
     }
 
     static Stream<Arguments> documents() {
@@ -43,17 +57,62 @@ class PageWordsTest {
         Map<String, Object> certificate = PageFixtures.certificateModel(false);
         Map<String, Object> sheet = PageFixtures.sheetModel();
         return Stream.of(
-                Arguments.of("proposal", proposal, proposal.get("proposal"),
-                        Set.of("customerContact", "quantities", "wetFilm", "bottomWidth", "footingThickness",
-                                "footingProjection", "notCovered", "duties", "promise")),
-                Arguments.of("scope", scope, scope.get("scope"),
-                        Set.of("validUntil", "address", "email", "insurance", "working", "inputs", "source",
+                Arguments.of(
+                        "proposal",
+                        proposal,
+                        proposal.get("proposal"),
+                        Set.of(
+                                "customerContact",
+                                "quantities",
+                                "wetFilm",
+                                "bottomWidth",
+                                "footingThickness",
+                                "footingProjection",
+                                "notCovered",
+                                "duties",
+                                "promise")),
+                Arguments.of(
+                        "scope",
+                        scope,
+                        scope.get("scope"),
+                        Set.of(
+                                "validUntil",
+                                "address",
+                                "email",
+                                "insurance",
+                                "working",
+                                "inputs",
+                                "source",
                                 "section")),
-                Arguments.of("certificate", certificate, certificate.get("certificate"),
-                        Set.of("validUntil", "insurance", "customerContact", "jobTitle", "quantities", "depth",
-                                "trenchDepth", "bottomWidth", "footingThickness", "footingProjection", "handShare",
-                                "strip", "cracks", "openings", "limits", "wetFilm", "pipe", "levels", "into", "takes")),
-                Arguments.of("cost-sheet", sheet, sheet.get("sheet"),
+                Arguments.of(
+                        "certificate",
+                        certificate,
+                        certificate.get("certificate"),
+                        Set.of(
+                                "validUntil",
+                                "insurance",
+                                "customerContact",
+                                "jobTitle",
+                                "quantities",
+                                "depth",
+                                "trenchDepth",
+                                "bottomWidth",
+                                "footingThickness",
+                                "footingProjection",
+                                "handShare",
+                                "strip",
+                                "cracks",
+                                "openings",
+                                "limits",
+                                "wetFilm",
+                                "pipe",
+                                "levels",
+                                "into",
+                                "takes")),
+                Arguments.of(
+                        "cost-sheet",
+                        sheet,
+                        sheet.get("sheet"),
                         Set.of("validUntil", "customerContact", "insurance", "address", "email", "unit")));
     }
 
@@ -62,11 +121,10 @@ class PageWordsTest {
         Proposal proposal = (Proposal) PageFixtures.proposalModel().get("proposal");
         String text = PageText.all(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO));
 
-        assertThat(proposal.prices()).allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.includes()
-                + " "
-                + row.price()));
-        assertThat(proposal.payments()).allSatisfy(row -> assertThat(text).contains(row.when() + " " + row.share() + " "
-                + row.amount()));
+        assertThat(proposal.prices())
+                .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.includes() + " " + row.price()));
+        assertThat(proposal.payments())
+                .allSatisfy(row -> assertThat(text).contains(row.when() + " " + row.share() + " " + row.amount()));
         assertThat(text).contains("What you pay $26,875.00");
     }
 

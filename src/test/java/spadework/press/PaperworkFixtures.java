@@ -50,8 +50,13 @@ final class PaperworkFixtures {
 
     /** What a page of the document is given: its record and no drawing. */
     static Map<String, Object> pageModel(String document) {
-        return Map.of(document, model().get(document), "plan", "", "info", new PageInfo("en-US",
-                "Fernhill Earthworks LLC", ISSUED));
+        return Map.of(
+                document,
+                model().get(document),
+                "plan",
+                "",
+                "info",
+                new PageInfo("en-US", "Fernhill Earthworks LLC", ISSUED));
     }
 
     static Head head() {
@@ -107,10 +112,11 @@ final class PaperworkFixtures {
                                 "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 in of wall",
                                 Dollars.of("6844.00")),
                         new PriceRow(
-                                "Wall B, kitchen side", "the same for 22 ft of wall, part of it by hand",
-                                        Dollars.of("3052.00")),
-                        new PriceRow("Footing drain and outlet", "pipe, stone, fabric, solid main",
-                                Dollars.of("2387.00"))),
+                                "Wall B, kitchen side",
+                                "the same for 22 ft of wall, part of it by hand",
+                                Dollars.of("3052.00")),
+                        new PriceRow(
+                                "Footing drain and outlet", "pipe, stone, fabric, solid main", Dollars.of("2387.00"))),
                 Dollars.of("12283.00"),
                 Dollars.of("767.69"),
                 "6.25 %",
@@ -118,8 +124,8 @@ final class PaperworkFixtures {
                 "Fernhill 2026, 15 January 2026",
                 List.of(
                         new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
-                        new UnitPriceRow("Extra wall", "a further foot of wall at the same depth", "ft",
-                                Dollars.of("164.05"))),
+                        new UnitPriceRow(
+                                "Extra wall", "a further foot of wall at the same depth", "ft", Dollars.of("164.05"))),
                 List.of(
                         "Permit for the outlet",
                         "Boards over lawn and walk, plants behind a fence",
@@ -135,26 +141,73 @@ final class PaperworkFixtures {
                 promise(),
                 List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
                 notes(),
-                List.of("Changes are agreed in writing before the work."), List.of(), Offer.NONE);
+                List.of("Changes are agreed in writing before the work."),
+                List.of(),
+                Offer.NONE);
     }
 
     /** The barest proposal: one section, one payment, no tax, no unit prices, A4, a warranty in force. */
     static Proposal bareProposal() {
         Firm letter = head().firm();
-        Firm a4 = new Firm(letter.name(), letter.licenceLabel(), letter.licenceNumber(), letter.insurance(),
-                letter.address(), letter.phone(), letter.email(), Optional.empty(), true);
-        Head head = new Head(a4, "2026-015", "One wall", "3 March 2026", "2026-03-03", "2 April 2026",
-                List.of("Ada Harrow"), "", "48 Alder Lane, Millbrook, PA 00000", true);
-        Promise inForce = new Promise(false,
-                List.of(new WarrantyRow("Wall coating", "no water", 10, "18 April 2026", "17 April 2036")), 5, 0, 0,
-                List.of(), List.of());
-        return new Proposal(head, scene(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(new PriceRow("Wall A", "", d("985.00"))), d("985.00"), Dollars.ZERO, "0 %", d("985.00"),
-                "Fernhill 2026, 15 January 2026", List.of(), List.of(), List.of("Repairs inside"), List.of(), List.of(),
-                "6 April 2026", "7 April 2026", 2, "",
-                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), inForce,
-                        List.of(),
-                List.of(), List.of(), List.of(), Offer.NONE);
+        Firm a4 = new Firm(
+                letter.name(),
+                letter.licenceLabel(),
+                letter.licenceNumber(),
+                letter.insurance(),
+                letter.address(),
+                letter.phone(),
+                letter.email(),
+                Optional.empty(),
+                true);
+        Head head = new Head(
+                a4,
+                "2026-015",
+                "One wall",
+                "3 March 2026",
+                "2026-03-03",
+                "2 April 2026",
+                List.of("Ada Harrow"),
+                "",
+                "48 Alder Lane, Millbrook, PA 00000",
+                true);
+        Promise inForce = new Promise(
+                false,
+                List.of(new WarrantyRow("Wall coating", "no water", 10, "18 April 2026", "17 April 2036")),
+                5,
+                0,
+                0,
+                List.of(),
+                List.of());
+        return new Proposal(
+                head,
+                scene(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(new PriceRow("Wall A", "", d("985.00"))),
+                d("985.00"),
+                Dollars.ZERO,
+                "0 %",
+                d("985.00"),
+                "Fernhill 2026, 15 January 2026",
+                List.of(),
+                List.of(),
+                List.of("Repairs inside"),
+                List.of(),
+                List.of(),
+                "6 April 2026",
+                "7 April 2026",
+                2,
+                "",
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))),
+                inForce,
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Offer.NONE);
     }
 
     /**
@@ -164,21 +217,39 @@ final class PaperworkFixtures {
     static CostSheet bareSheet() {
         String any = "*";
         String more = ">0";
-        return new CostSheet(head(), "Fernhill 2026", "15 January 2026",
+        return new CostSheet(
+                head(),
+                "Fernhill 2026",
+                "15 January 2026",
                 List.of(
-                        line("A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00",
-                                "c", "1",
-                                "18.75", "187.50"),
-                        line("B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c",
-                                "1",
-                                "82.50", "82.50")),
+                        line(
+                                "A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00",
+                                "c", "1", "18.75", "187.50"),
+                        line(
+                                "B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c",
+                                "1", "82.50", "82.50")),
                 List.of(
                         new CostSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
                         new CostSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))),
-                d("150.00"), List.of(), new BigDecimal("0.1"), new BigDecimal("0.2"), new BigDecimal("0.125"), false,
-                new BigDecimal("5.00"), d("710.00"), d("985.00"), Dollars.ZERO, d("985.00"), "79.9 %",
-                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))), List.of(),
-                List.of(), List.of(), List.of(), List.of(), Optional.empty());
+                d("150.00"),
+                List.of(),
+                new BigDecimal("0.1"),
+                new BigDecimal("0.2"),
+                new BigDecimal("0.125"),
+                false,
+                new BigDecimal("5.00"),
+                d("710.00"),
+                d("985.00"),
+                Dollars.ZERO,
+                d("985.00"),
+                "79.9 %",
+                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty());
     }
 
     static Scope scope() {
@@ -195,7 +266,10 @@ final class PaperworkFixtures {
                 notes(),
                 "Local code and the competent person on site govern.",
                 "",
-                "silty clay, taken as Type C", List.of(), List.of(), AgreedParts.NONE);
+                "silty clay, taken as Type C",
+                List.of(),
+                List.of(),
+                AgreedParts.NONE);
     }
 
     static Certificate certificate() {
@@ -211,8 +285,8 @@ final class PaperworkFixtures {
                 List.of(
                         new CostSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
                         new CostSection("Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
-                        new CostSection("Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"),
-                                d("2387.00"))),
+                        new CostSection(
+                                "Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"), d("2387.00"))),
                 d("8188.32"),
                 List.of(
                         step("Direct cost", "sum of the lines", "", "8188.32", "$8,188.32"),
@@ -231,10 +305,20 @@ final class PaperworkFixtures {
                 "12.0 %",
                 payments(),
                 List.of(
-                        new PurchaseRow("COAT-RUB", "Liquid rubber", "51.4 gal", "25 %", new BigDecimal("13"),
+                        new PurchaseRow(
+                                "COAT-RUB",
+                                "Liquid rubber",
+                                "51.4 gal",
+                                "25 %",
+                                new BigDecimal("13"),
                                 "5 gal pail",
                                 "ceil(51.4 × 1.25 ÷ 5) = 13"),
-                        new PurchaseRow("PIPE-PERF", "Perforated pipe", "72.5 ft", "5 %", new BigDecimal("8"),
+                        new PurchaseRow(
+                                "PIPE-PERF",
+                                "Perforated pipe",
+                                "72.5 ft",
+                                "5 %",
+                                new BigDecimal("8"),
                                 "10 ft stick",
                                 "ceil(72.5 × 1.05 ÷ 10) = 8")),
                 List.of(
@@ -244,7 +328,8 @@ final class PaperworkFixtures {
                         measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
                         measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
                 notes(),
-                List.of("Ask the neighbour about the fence before Monday."), Optional.empty());
+                List.of("Ask the neighbour about the fence before Monday."),
+                Optional.empty());
     }
 
     /** Half cents that go up: 46.5 × 57.57 = 2,677.005, 1.5 × 5.29 = 7.935, 17.5 × 174.37 = 3,051.475. */
@@ -253,23 +338,130 @@ final class PaperworkFixtures {
         String b = "Wall B, kitchen side";
         String drain = "Footing drain and outlet";
         return List.of(
-                line("DIG-MACH", "Dig by machine", a, "46.5", "cy", "46.5 cy", "0", "0", "980.11", "804.52", "0", "0",
-                        "1784.63", "digging", "14.3", "57.57", "2677.01"),
-                line("COAT-RUB", "Coat with liquid rubber", a, "1234", "sf", "1,234 sf", "1300.00", "78.00",
-                        "1396.20", "0",
-                        "0", "0", "2774.20", "coating", "25.0", "3.37", "4158.58"),
-                line("SEAL-TIE", "Seal a tie", a, "1.5", "ft", "1.5 ft", "0.52", "0.03", "2.97", "0", "0", "0", "3.52",
-                        "coating", "0", "5.29", "7.94"),
-                line("DIG-HAND", "Dig by hand", b, "17.5", "cy", "17.5 cy", "0", "0", "2034.33", "0", "0", "0",
-                        "2034.33",
-                        "digging", "7.0", "174.37", "3051.48"),
-                line("FABRIC", "Fabric, odd piece", b, "1.5", "sy", "1.5 sy", "0", "0", "0", "0", "0", "0", "0", "",
+                line(
+                        "DIG-MACH",
+                        "Dig by machine",
+                        a,
+                        "46.5",
+                        "cy",
+                        "46.5 cy",
                         "0",
-                        "0.01", "0.02"),
-                line("PIPE-PERF", "Perforated pipe in stone", drain, "72.5", "ft", "72.5 ft", "611.11", "36.67",
+                        "0",
+                        "980.11",
+                        "804.52",
+                        "0",
+                        "0",
+                        "1784.63",
+                        "digging",
+                        "14.3",
+                        "57.57",
+                        "2677.01"),
+                line(
+                        "COAT-RUB",
+                        "Coat with liquid rubber",
+                        a,
+                        "1234",
+                        "sf",
+                        "1,234 sf",
+                        "1300.00",
+                        "78.00",
+                        "1396.20",
+                        "0",
+                        "0",
+                        "0",
+                        "2774.20",
+                        "coating",
+                        "25.0",
+                        "3.37",
+                        "4158.58"),
+                line(
+                        "SEAL-TIE",
+                        "Seal a tie",
+                        a,
+                        "1.5",
+                        "ft",
+                        "1.5 ft",
+                        "0.52",
+                        "0.03",
+                        "2.97",
+                        "0",
+                        "0",
+                        "0",
+                        "3.52",
+                        "coating",
+                        "0",
+                        "5.29",
+                        "7.94"),
+                line(
+                        "DIG-HAND",
+                        "Dig by hand",
+                        b,
+                        "17.5",
+                        "cy",
+                        "17.5 cy",
+                        "0",
+                        "0",
+                        "2034.33",
+                        "0",
+                        "0",
+                        "0",
+                        "2034.33",
+                        "digging",
+                        "7.0",
+                        "174.37",
+                        "3051.48"),
+                line(
+                        "FABRIC",
+                        "Fabric, odd piece",
+                        b,
+                        "1.5",
+                        "sy",
+                        "1.5 sy",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "",
+                        "0",
+                        "0.01",
+                        "0.02"),
+                line(
+                        "PIPE-PERF",
+                        "Perforated pipe in stone",
+                        drain,
+                        "72.5",
+                        "ft",
+                        "72.5 ft",
+                        "611.11",
+                        "36.67",
                         "843.86",
-                        "0", "60.00", "40.00", "1591.64", "digging", "0", "32.93", "2387.43"),
-                line("GUARD", "Outlet guard", drain, "1", "ea", "1 ea", "0", "0", "0", "0", "0", "0", "0", "", "0",
+                        "0",
+                        "60.00",
+                        "40.00",
+                        "1591.64",
+                        "digging",
+                        "0",
+                        "32.93",
+                        "2387.43"),
+                line(
+                        "GUARD",
+                        "Outlet guard",
+                        drain,
+                        "1",
+                        "ea",
+                        "1 ea",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "0",
+                        "",
+                        "0",
                         "0.02",
                         "0.02"));
     }
@@ -277,7 +469,11 @@ final class PaperworkFixtures {
     static List<PaymentRow> payments() {
         return List.of(
                 new PaymentRow(1, "at signing", "10 %", new BigDecimal("0.1"), false, d("1305.06")),
-                new PaymentRow(2, "when the walls are coated and shown to you", "33.3 %", new BigDecimal("0.333"),
+                new PaymentRow(
+                        2,
+                        "when the walls are coated and shown to you",
+                        "33.3 %",
+                        new BigDecimal("0.333"),
                         false,
                         d("4345.87")),
                 new PaymentRow(3, "when the flow test has run", "35 %", new BigDecimal("0.35"), false, d("4567.74")),
@@ -303,9 +499,24 @@ final class PaperworkFixtures {
 
     private static WallWork wall(String label, String where) {
         return new WallWork(
-                label, where, "north", "concrete block", "46 ft 6 in", "5 ft to 6 ft", "6 ft 8 in", "24 in", "8 in",
-                        "6 in",
-                "sloped", "1.5", true, "15 %", List.of("flaking dampproofing"), "12 ft", true, 1,
+                label,
+                where,
+                "north",
+                "concrete block",
+                "46 ft 6 in",
+                "5 ft to 6 ft",
+                "6 ft 8 in",
+                "24 in",
+                "8 in",
+                "6 in",
+                "sloped",
+                "1.5",
+                true,
+                "15 %",
+                List.of("flaking dampproofing"),
+                "12 ft",
+                true,
+                1,
                 List.of("window 32 in × 20 in"),
                 new FinishWork("coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil"),
                 List.of("property line 11 ft from the wall"),
@@ -314,43 +525,98 @@ final class PaperworkFixtures {
 
     private static List<Run> runs() {
         return List.of(
-                new Run("Drain 1", "drain", "4 in perforated PVC, holes down", "72.5 ft",
+                new Run(
+                        "Drain 1",
+                        "drain",
+                        "4 in perforated PVC, holes down",
+                        "72.5 ft",
                         "94.35 ft to 93.60 ft, fall 1.0 %",
-                        "Main 1", "the footing of walls A and B"),
-                new Run("Main 1", "main", "4 in solid PVC", "38.0 ft", "93.60 ft to 92.90 ft, fall 1.8 %", "Outlet 1",
+                        "Main 1",
+                        "the footing of walls A and B"),
+                new Run(
+                        "Main 1",
+                        "main",
+                        "4 in solid PVC",
+                        "38.0 ft",
+                        "93.60 ft to 92.90 ft, fall 1.8 %",
+                        "Outlet 1",
                         "drain 1"));
     }
 
     private static List<OutletWork> outlets() {
-        return List.of(new OutletWork("1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft",
-                "own ground"));
+        return List.of(new OutletWork(
+                "1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft", "own ground"));
     }
 
     private static List<Note> notes() {
         return List.of(
-                new Note("trench-slope", "must", "A", "The trench is 6 ft 8 in deep in Type C soil.",
+                new Note(
+                        "trench-slope",
+                        "must",
+                        "A",
+                        "The trench is 6 ft 8 in deep in Type C soil.",
                         "Slope the bank at 1 1/2 ft out for each foot up or use a shield.",
-                        "29 CFR 1926 Subpart P App. B Table B-1 (T-09)", ""),
-                new Note("lot-fall", "advise", "", "The soil falls toward the house.",
+                        "29 CFR 1926 Subpart P App. B Table B-1 (T-09)",
+                        ""),
+                new Note(
+                        "lot-fall",
+                        "advise",
+                        "",
+                        "The soil falls toward the house.",
                         "Grade 6 in over the first 10 ft.",
-                        "IRC R401.3 (F-22)", ""));
+                        "IRC R401.3 (F-22)",
+                        ""));
     }
 
     private static Measured measured(String id, String section, String what, String value, String unit, String text) {
-        return new Measured(id, section, what, new BigDecimal(value), unit, text,
+        return new Measured(
+                id,
+                section,
+                what,
+                new BigDecimal(value),
+                unit,
+                text,
                 "L × (A0 + 4 × Am + A1) ÷ 6 ÷ 27 = 46.5 × (24 + 4 × 27.1 + 30.3) ÷ 6 ÷ 27 = " + text,
                 "L 46.5 ft from /walls/0/length; A0 24 sf; Am 27.1 sf; A1 30.3 sf",
                 "Simpson's rule, exact for a quadratic section");
     }
 
     private static CostLine line(
-            String code, String name, String section, String quantity, String unit, String text, String material,
-            String tax, String labour, String machine, String sub, String disposal, String direct, String crew,
-            String hours, String unitPrice, String price) {
-        return new CostLine(code, name, section, new BigDecimal(quantity), unit, text, "follows the takeoff",
+            String code,
+            String name,
+            String section,
+            String quantity,
+            String unit,
+            String text,
+            String material,
+            String tax,
+            String labour,
+            String machine,
+            String sub,
+            String disposal,
+            String direct,
+            String crew,
+            String hours,
+            String unitPrice,
+            String price) {
+        return new CostLine(
+                code,
+                name,
+                section,
+                new BigDecimal(quantity),
+                unit,
+                text,
+                "follows the takeoff",
                 d(material),
-                d(tax), d(labour), d(machine), d(sub), d(disposal), d(direct), crew, new BigDecimal(hours),
-                        d(unitPrice),
+                d(tax),
+                d(labour),
+                d(machine),
+                d(sub),
+                d(disposal),
+                d(direct),
+                crew,
+                new BigDecimal(hours),
+                d(unitPrice),
                 d(price));
     }
 

@@ -43,8 +43,10 @@ class PicturesTest {
     }
 
     private static Document page(String first, String second) {
-        return PageSource.read("page", "<html xmlns='http://www.w3.org/1999/xhtml'><body><img src='data:" + first
-                + "'/><img src='data:" + second + "'/></body></html>");
+        return PageSource.read(
+                "page",
+                "<html xmlns='http://www.w3.org/1999/xhtml'><body><img src='data:" + first + "'/><img src='data:"
+                        + second + "'/></body></html>");
     }
 
     private static String source(Document page, int number) {

@@ -35,23 +35,25 @@ class PlainSvgTest {
                 PlanSketch.of(PlanJob.twelveWalls()),
                 SectionSketch.of(SectionJob.at(6, SoilType.C, Protection.SLOPED), SectionJob.RUBBER),
                 ProfileSketch.of(ProfileSketchJob.measured()))) {
-            assertThat(PlainSvg.of(svg(SceneSvg.of(scene)))).get()
+            assertThat(PlainSvg.of(svg(SceneSvg.of(scene))))
+                    .get()
                     .satisfies(plain -> assertThat(plain.shapes()).hasSize(elements(scene)));
         }
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {
-        "<path d='M0 0 L9 9' stroke='#000000'/>",
-        "<g/>",
-        "<rect x='1' y='1' width='5' height='5' fill='#000000' style='fill: red'/>",
-        "<rect x='1' y='1' width='5' height='5' fill='red'/>",
-        "<rect x='1' y='1' width='5' height='50%' fill='#000000'/>",
-        "<rect x='1' y='1' width='5' fill='#000000'/>",
-        "<line x1='1 Q' y1='1' x2='5' y2='5' stroke='#000000'/>",
-        "<polygon points='1,1 2' fill='#000000'/>",
-        "<text x='1' y='5' font-size='5' fill='#000000'>a<tspan>b</tspan></text>"
-    })
+    @ValueSource(
+            strings = {
+                "<path d='M0 0 L9 9' stroke='#000000'/>",
+                "<g/>",
+                "<rect x='1' y='1' width='5' height='5' fill='#000000' style='fill: red'/>",
+                "<rect x='1' y='1' width='5' height='5' fill='red'/>",
+                "<rect x='1' y='1' width='5' height='50%' fill='#000000'/>",
+                "<rect x='1' y='1' width='5' fill='#000000'/>",
+                "<line x1='1 Q' y1='1' x2='5' y2='5' stroke='#000000'/>",
+                "<polygon points='1,1 2' fill='#000000'/>",
+                "<text x='1' y='5' font-size='5' fill='#000000'>a<tspan>b</tspan></text>"
+            })
     void anythingElseIsNotPlain(String element) {
         assertThat(PlainSvg.of(svg(framed(element, "")))).isEmpty();
     }
@@ -87,7 +89,8 @@ class PlainSvgTest {
 
     private static String framed(String element, String attribute) {
         return ("<svg xmlns='http://www.w3.org/2000/svg' alt='a drawing' width='150pt' height='150pt' "
-                + "viewBox='0 0 150 150' %s>%s</svg>").formatted(attribute, element);
+                        + "viewBox='0 0 150 150' %s>%s</svg>")
+                .formatted(attribute, element);
     }
 
     private static Element svg(String text) {

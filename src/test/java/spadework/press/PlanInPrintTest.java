@@ -26,15 +26,16 @@ class PlanInPrintTest {
     @ParameterizedTest(name = "{0} pt, bold {1}")
     @CsvSource({"9, false", "9, true", "12, false", "12, true", "13, false", "13, true"})
     void wordsOnADrawingArePrintedAtTheirSize(double size, boolean bold) throws IOException {
-        Scene scene = new Scene(
-                100, 40, List.of(new Shape.Label(10, 30, "H", "start", size, bold, Role.PLAIN)), "A letter");
+        Scene scene =
+                new Scene(100, 40, List.of(new Shape.Label(10, 30, "H", "start", size, bold, Role.PLAIN)), "A letter");
 
         assertThat(inkHeight(printed(scene))).isBetween(0.6 * size, 0.75 * size);
     }
 
     @Test
     void aPageWithThePlanConforms() throws Exception {
-        assertThat(VeraPdf.failedRules(page(PlanSketch.of(PlanJob.twelveWalls())))).isEmpty();
+        assertThat(VeraPdf.failedRules(page(PlanSketch.of(PlanJob.twelveWalls()))))
+                .isEmpty();
     }
 
     @Test

@@ -50,8 +50,12 @@ public final class PrintedType {
                 protected void writeString(String text, List<TextPosition> positions) {
                     for (TextPosition at : positions) {
                         if (!at.getUnicode().isBlank()) {
-                            letters.add(new Letter(getCurrentPageNo(), at.getXDirAdj(), at.getYDirAdj(),
-                                    at.getFontSize() * at.getTextMatrix().getScalingFactorX(), at.getFont().getName(),
+                            letters.add(new Letter(
+                                    getCurrentPageNo(),
+                                    at.getXDirAdj(),
+                                    at.getYDirAdj(),
+                                    at.getFontSize() * at.getTextMatrix().getScalingFactorX(),
+                                    at.getFont().getName(),
                                     at.getUnicode()));
                         }
                     }

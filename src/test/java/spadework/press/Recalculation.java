@@ -48,7 +48,8 @@ public final class Recalculation {
 
     private Path withoutResults(byte[] file) throws IOException {
         Path bare = Files.createDirectories(folder.resolve("in")).resolve("bare.xlsx");
-        try (XSSFWorkbook book = WorkbookDump.open(file); var out = Files.newOutputStream(bare)) {
+        try (XSSFWorkbook book = WorkbookDump.open(file);
+                var out = Files.newOutputStream(bare)) {
             for (XSSFCell cell : WorkbookDump.cells(book)) {
                 if (cell.getCellType() == CellType.FORMULA) {
                     cell.getCTCell().unsetV();
@@ -85,8 +86,9 @@ public final class Recalculation {
 
     private static Map<String, BigDecimal> toCents(XSSFWorkbook book) {
         Map<String, BigDecimal> cents = new LinkedHashMap<>();
-        WorkbookDump.figures(book).forEach((place, figure) ->
-                cents.put(place, BigDecimal.valueOf(figure).setScale(figure < 1 ? 6 : 2, RoundingMode.HALF_UP)));
+        WorkbookDump.figures(book)
+                .forEach((place, figure) -> cents.put(
+                        place, BigDecimal.valueOf(figure).setScale(figure < 1 ? 6 : 2, RoundingMode.HALF_UP)));
         return cents;
     }
 }

@@ -28,15 +28,16 @@ import spadework.job.Side;
 class SceneSvgTest {
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {
-        "<script>alert(1)</script>",
-        "A\" onload=\"x",
-        "]]></text></svg>",
-        "R&D 'west' <wall>",
-        "${job.number} <#list>",
-        "&lt;not a tag&gt;",
-        "=HYPERLINK(\"http://example.com\")",
-    })
+    @ValueSource(
+            strings = {
+                "<script>alert(1)</script>",
+                "A\" onload=\"x",
+                "]]></text></svg>",
+                "R&D 'west' <wall>",
+                "${job.number} <#list>",
+                "&lt;not a tag&gt;",
+                "=HYPERLINK(\"http://example.com\")",
+            })
     void textThatSomebodyTypedStaysText(String typed) throws Exception {
         Scene scene = new Scene(100, 50, List.of(new Shape.Label(5, 20, typed, "start", 9, true, Role.PLAIN)), typed);
 
@@ -96,18 +97,14 @@ class SceneSvgTest {
     @Test
     void everyNumberHasTwoDecimals() {
         Scene scene = new Scene(
-                10,
-                10,
-                List.of(new Shape.Line(1 / 3.0, -0.001, 2 / 3.0, 1e-9, Weight.THIN, Role.PLAIN, false)),
-                "");
+                10, 10, List.of(new Shape.Line(1 / 3.0, -0.001, 2 / 3.0, 1e-9, Weight.THIN, Role.PLAIN, false)), "");
 
         assertThat(SceneSvg.of(scene)).contains("<line x1=\"0.33\" y1=\"0.00\" x2=\"0.67\" y2=\"0.00\"");
     }
 
     @Test
     void anArrowIsAFilledHeadWithItsTipAtTheEndOfTheLine() {
-        Scene scene = new Scene(
-                100, 10, List.of(new Shape.Line(0, 5, 50, 5, Weight.MEDIUM, Role.MAIN, true)), "");
+        Scene scene = new Scene(100, 10, List.of(new Shape.Line(0, 5, 50, 5, Weight.MEDIUM, Role.MAIN, true)), "");
 
         assertThat(SceneSvg.of(scene))
                 .contains("<line x1=\"0.00\" y1=\"5.00\" x2=\"43.00\" y2=\"5.00\"")
@@ -130,7 +127,9 @@ class SceneSvgTest {
     void drainsAndLimitsDifferFromSolidLinesByTheirDash() {
         assertThat(SvgInk.dash(Role.DRAIN)).isNotEmpty().isNotEqualTo(SvgInk.dash(Role.LIMIT));
         assertThat(SvgInk.dash(Role.LIMIT)).isNotEmpty();
-        assertThat(List.of(Role.WALL, Role.MAIN, Role.ROOF_LINE)).extracting(SvgInk::dash).containsOnly("");
+        assertThat(List.of(Role.WALL, Role.MAIN, Role.ROOF_LINE))
+                .extracting(SvgInk::dash)
+                .containsOnly("");
     }
 
     @Test

@@ -28,8 +28,11 @@ class SectionInPrintTest {
 
     @Test
     void aPageWithSectionsAndAProfileConforms() {
-        assertThat(VeraPdf.failedRules(page(section(Protection.SLOPED), section(Protection.SHIELDED),
-                ProfileSketch.of(ProfileSketchJob.measured())))).isEmpty();
+        assertThat(VeraPdf.failedRules(page(
+                        section(Protection.SLOPED),
+                        section(Protection.SHIELDED),
+                        ProfileSketch.of(ProfileSketchJob.measured()))))
+                .isEmpty();
     }
 
     @Test
@@ -49,11 +52,17 @@ class SectionInPrintTest {
     void wordsThatSomebodyTypedStayWords() {
         Scene section = SectionSketch.of(
                 SectionJob.at(5, SoilType.B, Protection.SLOPED), new Covering(HOSTILE, HOSTILE, HOSTILE));
-        ProfileReach reach = new ProfileReach(HOSTILE, ProfileReach.Kind.MAIN, Length.ofFeet(20), Optional.empty(),
-                Optional.of(Length.ofFeet(90)), Optional.empty(), Optional.empty(), Length.ofInches(4),
+        ProfileReach reach = new ProfileReach(
+                HOSTILE,
+                ProfileReach.Kind.MAIN,
+                Length.ofFeet(20),
+                Optional.empty(),
+                Optional.of(Length.ofFeet(90)),
+                Optional.empty(),
+                Optional.empty(),
+                Length.ofInches(4),
                 Length.ofInches(4.2));
-        Scene profile = ProfileSketch.of(
-                new ProfileChain(List.of(reach), HOSTILE, HOSTILE, Optional.empty(), HOSTILE));
+        Scene profile = ProfileSketch.of(new ProfileChain(List.of(reach), HOSTILE, HOSTILE, Optional.empty(), HOSTILE));
 
         for (Scene scene : List.of(section, profile)) {
             assertThat(SceneSvg.of(scene))
@@ -75,7 +84,10 @@ class SectionInPrintTest {
     void aSectionHasThreeLineWeights() {
         Pattern width = Pattern.compile("stroke-width=\"([^\"]+)\"");
 
-        assertThat(width.matcher(SceneSvg.of(section(Protection.SLOPED))).results().map(m -> m.group(1)).distinct())
+        assertThat(width.matcher(SceneSvg.of(section(Protection.SLOPED)))
+                        .results()
+                        .map(m -> m.group(1))
+                        .distinct())
                 .containsExactlyInAnyOrder("0.60", "1.20", "3.60");
     }
 

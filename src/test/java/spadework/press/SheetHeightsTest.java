@@ -16,16 +16,18 @@ class SheetHeightsTest {
     /** The published metrics of Helvetica, as a PDF library ships them. Quotes are called by name there. */
     @Test
     void lettersAreAsWideAsPublished() throws IOException {
-        try (InputStream published = AFMParser.class.getResourceAsStream(
-                "/org/apache/pdfbox/resources/afm/Helvetica.afm")) {
-            List<CharMetric> metrics = new AFMParser(published).parse().getCharMetrics().stream()
-                    .filter(one -> one.getCharacterCode() >= ' ' && one.getCharacterCode() <= '~')
-                    .filter(one -> !List.of("quoteright", "quoteleft").contains(one.getName()))
-                    .toList();
+        try (InputStream published =
+                AFMParser.class.getResourceAsStream("/org/apache/pdfbox/resources/afm/Helvetica.afm")) {
+            List<CharMetric> metrics = new AFMParser(published)
+                    .parse().getCharMetrics().stream()
+                            .filter(one -> one.getCharacterCode() >= ' ' && one.getCharacterCode() <= '~')
+                            .filter(one -> !List.of("quoteright", "quoteleft").contains(one.getName()))
+                            .toList();
             assertThat(metrics).hasSize(93);
-            assertThat(metrics).allSatisfy(one -> assertThat(SheetHeights.width(one.getCharacterCode()))
-                    .as(one.getName())
-                    .isEqualTo(one.getWx() / 1000.0));
+            assertThat(metrics)
+                    .allSatisfy(one -> assertThat(SheetHeights.width(one.getCharacterCode()))
+                            .as(one.getName())
+                            .isEqualTo(one.getWx() / 1000.0));
         }
     }
 
@@ -58,8 +60,7 @@ class SheetHeightsTest {
         String filled = """
                 <workbook title="t" subject="s" language="en-US" creator="c">
                 <style name="text" font="Arial" size="10"/>
-                <sheet name="One"><column key="a" width="20"/><row><cell>%s</cell></row></sheet></workbook>"""
-                .formatted(text);
+                <sheet name="One"><column key="a" width="20"/><row><cell>%s</cell></row></sheet></workbook>""".formatted(text);
         WorkbookPlan plan = WorkbookReader.read("x.ftlx", filled);
         SheetPlan sheet = plan.sheets().get(0);
         return SheetHeights.of(plan, sheet, sheet.rows().get(0));

@@ -58,7 +58,8 @@ class TemplatesTest {
                     assertThat(fault.template()).isEqualTo("x.ftlh");
                     assertThat(fault.line()).isEqualTo(line);
                     assertThat(fault.column()).isEqualTo(column);
-                    assertThat(fault).hasMessageStartingWith("x.ftlh:" + line + ":" + column + ": ")
+                    assertThat(fault)
+                            .hasMessageStartingWith("x.ftlh:" + line + ":" + column + ": ")
                             .hasMessageContaining(says);
                 });
     }

@@ -80,7 +80,10 @@ public final class WorkbookDump {
         CellReference last = new CellReference(ends[ends.length - 1]);
         List<Double> figures = new ArrayList<>();
         for (int row = first.getRow(); row <= last.getRow(); row++) {
-            figures.add(book.getSheet(found.getSheetName()).getRow(row).getCell(first.getCol()).getNumericCellValue());
+            figures.add(book.getSheet(found.getSheetName())
+                    .getRow(row)
+                    .getCell(first.getCol())
+                    .getNumericCellValue());
         }
         return figures;
     }

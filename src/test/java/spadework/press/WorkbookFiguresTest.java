@@ -137,30 +137,37 @@ class WorkbookFiguresTest {
         XSSFRow row = book.getSheet("Unit prices").getRow(3);
         row.getCell(2).setCellValue(1.5);
         book.getCreationHelper().createFormulaEvaluator().evaluateAll();
-        assertThat(row.getCell(5).getNumericCellValue()).as("1.5 × 187.35 = 281.025").isEqualTo(281.03);
+        assertThat(row.getCell(5).getNumericCellValue())
+                .as("1.5 × 187.35 = 281.025")
+                .isEqualTo(281.03);
     }
 
     @Test
     void changingARateChangesThePriceByTheRates() {
         XSSFWorkbook book = printed("cost-sheet");
         CellReference cell = new CellReference(book.getName("profit_rate").getRefersToFormula());
-        book.getSheet(cell.getSheetName()).getRow(cell.getRow()).getCell(cell.getCol()).setCellValue(0.25);
+        book.getSheet(cell.getSheetName())
+                .getRow(cell.getRow())
+                .getCell(cell.getCol())
+                .setCellValue(0.25);
         book.getCreationHelper().createFormulaEvaluator().evaluateAll();
         assertThat(WorkbookDump.named(book, "price_by_rates")).containsExactly(14411.44);
     }
 
     @Test
     void everyAmountIsANumberAndEverySumAFormula() {
-        assertThat(WorkbookDump.lines(proposal)).contains(
-                "Summary!B12 = NUMERIC 46084.0 [[$-409]d mmmm yyyy]",
-                "Price!C3 = NUMERIC 6844.0 [\"$\"#,##0.00;−\"$\"#,##0.00]",
-                "Price!C7 = NUMERIC 0.0625 [0.00\\ %]",
-                "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(price_before_tax+sales_tax,2)");
-        assertThat(WorkbookDump.lines(costs)).contains(
-                "Lines!D3 = NUMERIC 46.5 [#,##0.0;−#,##0.0]",
-                "Lines!N3 = NUMERIC 2677.01 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(D3*M3,2)",
-                "Sections!D4 = NUMERIC 6843.53 [\"$\"#,##0.00;−\"$\"#,##0.00]"
-                        + " =ROUND(SUMIF(lines_section,A4,lines_price),2)");
+        assertThat(WorkbookDump.lines(proposal))
+                .contains(
+                        "Summary!B12 = NUMERIC 46084.0 [[$-409]d mmmm yyyy]",
+                        "Price!C3 = NUMERIC 6844.0 [\"$\"#,##0.00;−\"$\"#,##0.00]",
+                        "Price!C7 = NUMERIC 0.0625 [0.00\\ %]",
+                        "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(price_before_tax+sales_tax,2)");
+        assertThat(WorkbookDump.lines(costs))
+                .contains(
+                        "Lines!D3 = NUMERIC 46.5 [#,##0.0;−#,##0.0]",
+                        "Lines!N3 = NUMERIC 2677.01 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(D3*M3,2)",
+                        "Sections!D4 = NUMERIC 6843.53 [\"$\"#,##0.00;−\"$\"#,##0.00]"
+                                + " =ROUND(SUMIF(lines_section,A4,lines_price),2)");
         for (XSSFWorkbook book : List.of(proposal, costs)) {
             assertThat(WorkbookDump.cells(book))
                     .filteredOn(cell -> cell.getCellType() == CellType.STRING)
@@ -178,11 +185,14 @@ class WorkbookFiguresTest {
     }
 
     private static XSSFWorkbook printed(String document, Map<String, Object> model) {
-        return WorkbookDump.open(
-                WorkbookPress.print(Templates.bundled(), document, model, PaperworkFixtures.ISSUED));
+        return WorkbookDump.open(WorkbookPress.print(Templates.bundled(), document, model, PaperworkFixtures.ISSUED));
     }
 
     private static <T> List<Double> amounts(List<T> rows, Function<T, Dollars> amount) {
-        return rows.stream().map(amount).map(Dollars::amount).map(BigDecimal::doubleValue).toList();
+        return rows.stream()
+                .map(amount)
+                .map(Dollars::amount)
+                .map(BigDecimal::doubleValue)
+                .toList();
     }
 }

@@ -54,7 +54,9 @@ class WorkbookFileTest {
                 .contains("2026-03-03T00:00:00Z")
                 .doesNotContain("lastModifiedBy")
                 .doesNotContain("Apache");
-        assertThat(core.split("2026-03-03T00:00:00Z", -1)).as("created and modified, no other time").hasSize(3);
+        assertThat(core.split("2026-03-03T00:00:00Z", -1))
+                .as("created and modified, no other time")
+                .hasSize(3);
         assertThat(core.replace("2026-03-03T00:00:00Z", "")).doesNotContainPattern("\\d{4}-\\d\\d-\\d\\dT");
     }
 
@@ -127,7 +129,8 @@ class WorkbookFileTest {
             assertThat(sheet.getCellComments()).isEmpty();
             sheet.forEach(row -> {
                 assertThat(row.getZeroHeight()).isFalse();
-                row.forEach(cell -> assertThat(sheet.isColumnHidden(cell.getColumnIndex())).isFalse());
+                row.forEach(cell ->
+                        assertThat(sheet.isColumnHidden(cell.getColumnIndex())).isFalse());
             });
         }
         assertThat(book.getAllNames()).noneMatch(name -> name.isHidden());
@@ -151,7 +154,9 @@ class WorkbookFileTest {
     private static boolean onePage(XSSFSheet sheet) {
         boolean first = sheet.getWorkbook().getSheetIndex(sheet) == 0;
         boolean certificate = sheet.getWorkbook().getSheet("Walls and pipes") != null;
-        return first || sheet.getSheetName().equals("Warranty") || certificate && sheet.getSheetName().equals("Terms");
+        return first
+                || sheet.getSheetName().equals("Warranty")
+                || certificate && sheet.getSheetName().equals("Terms");
     }
 
     private static List<String> internalFigures() {
@@ -162,7 +167,9 @@ class WorkbookFileTest {
             figures.add(line.labour().plain());
             figures.add(line.unitPrice().plain());
         });
-        PaperworkFixtures.sheet().buildUp().forEach(step -> figures.add(step.value().toPlainString()));
+        PaperworkFixtures.sheet()
+                .buildUp()
+                .forEach(step -> figures.add(step.value().toPlainString()));
         figures.removeIf(figure -> figure.length() < 5);
         return figures;
     }

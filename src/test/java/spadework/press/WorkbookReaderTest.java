@@ -83,7 +83,8 @@ class WorkbookReaderTest {
         String attribute = like == null ? "" : " like=\"" + like + "\"";
         XSSFWorkbook book = write("<row><cell kind=\"" + kind + "\"" + attribute + ">" + content + "</cell></row>");
         DataFormatter formatter = new DataFormatter(Locale.US);
-        assertThat(formatter.formatCellValue(book.getSheetAt(0).getRow(0).getCell(0))).isEqualTo(shown);
+        assertThat(formatter.formatCellValue(book.getSheetAt(0).getRow(0).getCell(0)))
+                .isEqualTo(shown);
     }
 
     @Test

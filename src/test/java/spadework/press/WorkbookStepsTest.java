@@ -24,7 +24,9 @@ class WorkbookStepsTest {
     @Test
     void everyStepReadsAsOnThePage() {
         List<String> steps = column(2);
-        assertThat(steps).hasSizeGreaterThan(20).allSatisfy(step -> assertThat(page).contains(plain(step)));
+        assertThat(steps)
+                .hasSizeGreaterThan(20)
+                .allSatisfy(step -> assertThat(page).contains(plain(step)));
         assertThat(String.join(" ", steps)).doesNotContain("<").doesNotContain("&#");
     }
 
@@ -38,21 +40,37 @@ class WorkbookStepsTest {
 
     @Test
     void theStepsStandInTheOrderOfTheTrade() {
-        assertThat(String.join("\n", column(2)).toLowerCase(Locale.ROOT)).containsSubsequence(
-                "dig", "scrape", "wash", "dry", "hold point a", "cove", "coat", "hold point b", "wash the footing",
+        assertThat(String.join("\n", column(2)).toLowerCase(Locale.ROOT))
+                .containsSubsequence(
+                        "dig",
+                        "scrape",
+                        "wash",
+                        "dry",
+                        "hold point a",
+                        "cove",
+                        "coat",
+                        "hold point b",
+                        "wash the footing",
                         "under the pipe",
-                "perforated pipe", "washed stone", "fabric over the top of the stone only", "tee the footing drain",
-                "own solid line", "hold point c", "backfill in lifts", "grade", "haul");
+                        "perforated pipe",
+                        "washed stone",
+                        "fabric over the top of the stone only",
+                        "tee the footing drain",
+                        "own solid line",
+                        "hold point c",
+                        "backfill in lifts",
+                        "grade",
+                        "haul");
     }
 
     private static List<String> column(int index) {
         return WorkbookDump.cells(book).stream()
                 .filter(cell -> cell.getSheet().getSheetName().equals("Wall A"))
-                .filter(cell -> cell.getRowIndex() > 2 && cell.getRow().getCell(1).toString().equals("☐"))
+                .filter(cell -> cell.getRowIndex() > 2
+                        && cell.getRow().getCell(1).toString().equals("☐"))
                 .filter(cell -> cell.getColumnIndex() == index)
-                .map(cell -> index == 0
-                        ? Integer.toString((int) cell.getNumericCellValue())
-                        : cell.getStringCellValue())
+                .map(cell ->
+                        index == 0 ? Integer.toString((int) cell.getNumericCellValue()) : cell.getStringCellValue())
                 .toList();
     }
 

@@ -23,7 +23,8 @@ class WorkbookTypedTextTest {
         byte[] file = WorkbookPress.print(Templates.bundled(), "proposal", model, PaperworkFixtures.ISSUED);
         XSSFWorkbook book = WorkbookDump.open(file);
         for (XSSFCell cell : List.of(
-                book.getSheet("Summary").getRow(5).getCell(0), book.getSheet("Price").getRow(2).getCell(0))) {
+                book.getSheet("Summary").getRow(5).getCell(0),
+                book.getSheet("Price").getRow(2).getCell(0))) {
             assertThat(cell.getCellType()).isEqualTo(CellType.STRING);
             assertThat(cell.getStringCellValue()).isEqualTo(printed);
             assertThat(cell.getCellStyle().getQuotePrefixed()).isEqualTo(quoted);

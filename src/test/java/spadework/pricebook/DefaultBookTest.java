@@ -40,7 +40,9 @@ class DefaultBookTest {
         keysOf(item.path("film"), Film.class);
         keysOf(item.path("pipe"), Pipe.class);
         keysOf(item.path("source"), Source.class);
-        assertThat(Section.values()).extracting(Section::label).contains(item.get("section").asText());
+        assertThat(Section.values())
+                .extracting(Section::label)
+                .contains(item.get("section").asText());
         assertThat(item.has("standard")).as("standard is said").isEqualTo(item.has("follows"));
         Shipped.texts(item.path("labour").path("slowedBy"))
                 .forEach(slow -> assertThat(Shipped.words(WorkCondition.class)).contains(slow));
@@ -76,14 +78,17 @@ class DefaultBookTest {
     void isCountedInTheUnitOfItsMeasureAndOfItsProduction(String code, JsonNode item) {
         Unit unit = Unit.findBySymbol(item.get("unit").asText()).orElseThrow();
         if (item.has("follows")) {
-            assertThat(Measure.findByTrade(item.get("follows").asText()).map(Measure::unit)).contains(unit);
+            assertThat(Measure.findByTrade(item.get("follows").asText()).map(Measure::unit))
+                    .contains(unit);
         }
         if (item.has("labour")) {
             assertThat(item.get("labour").get("perHour").asText()).endsWith(" " + unit.symbol());
         }
         JsonNode material = item.path("material");
         if (material.has("measured")) {
-            Unit bought = Measure.findByTrade(material.get("measured").asText()).orElseThrow().unit();
+            Unit bought = Measure.findByTrade(material.get("measured").asText())
+                    .orElseThrow()
+                    .unit();
             assertThat(material.get("holds").asText()).endsWith(" " + bought.symbol());
         } else if (material.has("holds") && !material.has("each")) {
             assertThat(material.get("holds").asText()).endsWith(" " + unit.symbol());
@@ -95,10 +100,14 @@ class DefaultBookTest {
     void asksOnlyForCrewsAndMachinesThatTheDemonstrationContractorHas(String code, JsonNode item) {
         JsonNode labour = item.path("labour");
         if (labour.isObject()) {
-            assertThat(Shipped.company().get("crews").has(labour.get("crew").asText())).isTrue();
+            assertThat(Shipped.company().get("crews").has(labour.get("crew").asText()))
+                    .isTrue();
         }
         if (labour.has("machine")) {
-            assertThat(Shipped.company().get("machines").has(labour.get("machine").asText())).isTrue();
+            assertThat(Shipped.company()
+                            .get("machines")
+                            .has(labour.get("machine").asText()))
+                    .isTrue();
         }
     }
 

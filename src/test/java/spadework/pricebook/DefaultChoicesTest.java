@@ -15,8 +15,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 class DefaultChoicesTest {
 
     /** Measures that only lend their figure to others, and stripping, which a job asks for by code. */
-    private static final Set<Measure> NOT_DRIVING =
-            EnumSet.of(
+    private static final Set<Measure> NOT_DRIVING = EnumSet.of(
             Measure.DUG, Measure.SURPLUS, Measure.COAT_GALLONS, Measure.STONE_TONS, Measure.WALL_FOOT, Measure.STRIP);
 
     @ParameterizedTest(name = "{0}")
@@ -33,12 +32,13 @@ class DefaultChoicesTest {
                 .map(measure -> measure + " " + Shipped.standardFor(measure))
                 .toList();
 
-        assertThat(shared).containsExactly(
-                "CLEAN [SCRAPE, WALL-DRY, WASH]",
-                "DAYLIGHT_OUTLET [OUT-GUARD, OUT-SPLASH]",
-                "SUMP [SUMP-BASIN, SUMP-ELEC, SUMP-PUMP]",
-                "CONCRETE [CONC-NEW, CONC-OUT]",
-                "JOB [FINAL-CLEAN, LOCATE-811, MOB-MACH, PERMIT, PHOTO-REC, SAFE-CHECK, SET-PROT]");
+        assertThat(shared)
+                .containsExactly(
+                        "CLEAN [SCRAPE, WALL-DRY, WASH]",
+                        "DAYLIGHT_OUTLET [OUT-GUARD, OUT-SPLASH]",
+                        "SUMP [SUMP-BASIN, SUMP-ELEC, SUMP-PUMP]",
+                        "CONCRETE [CONC-NEW, CONC-OUT]",
+                        "JOB [FINAL-CLEAN, LOCATE-811, MOB-MACH, PERMIT, PHOTO-REC, SAFE-CHECK, SET-PROT]");
     }
 
     @ParameterizedTest(name = "{0} has alternatives")

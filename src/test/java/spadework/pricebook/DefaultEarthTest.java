@@ -39,7 +39,9 @@ class DefaultEarthTest {
 
         assertThat(Shipped.number(group.get("swell"))).isEqualByComparingTo(swell);
         assertThat(Shipped.number(group.get("shrink"))).isEqualByComparingTo(shrink);
-        assertThat(group.get("source").get("text").asText()).contains(rows.split(" ")).contains("FM 5-434", "memory");
+        assertThat(group.get("source").get("text").asText())
+                .contains(rows.split(" "))
+                .contains("FM 5-434", "memory");
     }
 
     @Test

@@ -32,10 +32,15 @@ class DefaultFilmsAndPipesTest {
 
     @Test
     void everyCoatAndSheetSaysWhatItIs() {
-        Stream.of(Measure.COAT, Measure.SHEET, Measure.PARGE).flatMap(measure -> Shipped.following(measure).stream())
+        Stream.of(Measure.COAT, Measure.SHEET, Measure.PARGE)
+                .flatMap(measure -> Shipped.following(measure).stream())
                 .forEach(code -> assertThat(Shipped.words(Generic.class))
                         .as(code)
-                        .contains(Shipped.items().get(code).path("film").path("generic").asText()));
+                        .contains(Shipped.items()
+                                .get(code)
+                                .path("film")
+                                .path("generic")
+                                .asText()));
     }
 
     /** Sizes from the pipe's standard; a stick is what the material is bought in. */
@@ -57,7 +62,9 @@ class DefaultFilmsAndPipesTest {
         JsonNode pipe = item.get("pipe");
 
         assertThat(Shipped.number(pipe.get("outside"))).isEqualByComparingTo(outside);
-        assertThat(Shipped.number(pipe.get("inside"))).isEqualByComparingTo(inside).isLessThan(outside);
+        assertThat(Shipped.number(pipe.get("inside")))
+                .isEqualByComparingTo(inside)
+                .isLessThan(outside);
         assertThat(pipe.get("corrugated").asBoolean()).isEqualTo(corrugated);
         assertThat(pipe.get("stick")).isEqualTo(item.get("material").get("holds"));
     }

@@ -89,7 +89,8 @@ final class DefaultPrice {
             hour = hour.add(wage.multiply(BigDecimal.valueOf(place.get("count").asInt())));
         }
         if (labour.has("machine")) {
-            hour = hour.add(number(company.get("machines").get(labour.get("machine").asText())));
+            hour = hour.add(
+                    number(company.get("machines").get(labour.get("machine").asText())));
         }
         return hour.divide(number(labour.get("perHour")), DIGITS);
     }

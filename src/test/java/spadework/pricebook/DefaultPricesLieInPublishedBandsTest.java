@@ -72,8 +72,8 @@ class DefaultPricesLieInPublishedBandsTest {
             202-96531  | FENCE-OUT
             """;
 
-    private static final Map<String, String> BID_UNITS = Map.of(
-            "CY", "cy", "SY", "sy", "SF", "sf", "LF", "ft", "TON", "ton", "EA", "ea");
+    private static final Map<String, String> BID_UNITS =
+            Map.of("CY", "cy", "SY", "sy", "SF", "sf", "LF", "ft", "TON", "ton", "EA", "ea");
 
     private static final Pattern PAY_ITEM = Pattern.compile("\\b\\d{3}-\\d{5,6}\\b");
 
@@ -86,7 +86,9 @@ class DefaultPricesLieInPublishedBandsTest {
         BigDecimal selling = price.sellingOf(sum).setScale(2, RoundingMode.HALF_UP);
 
         assertThat(Shipped.items().get(lead(sum)).get("unit").asText()).isEqualTo(BID_UNITS.get(band.unit()));
-        assertThat(band.holds(selling)).as("%s sells at $%s, band %s", sum, selling, band).isTrue();
+        assertThat(band.holds(selling))
+                .as("%s sells at $%s, band %s", sum, selling, band)
+                .isTrue();
     }
 
     @Test

@@ -17,7 +17,8 @@ class OwnBookTest {
 
     @Test
     void changesOneDefaultItemAndAddsItsOwn() {
-        assertThat(own.get("items")).extracting(item -> item.get("code").asText())
+        assertThat(own.get("items"))
+                .extracting(item -> item.get("code").asText())
                 .containsExactly("STONE-MACH", "AC-LIFT", "STEP-RESET");
         assertThat(Shipped.items()).containsKey("STONE-MACH").doesNotContainKeys("AC-LIFT", "STEP-RESET");
     }

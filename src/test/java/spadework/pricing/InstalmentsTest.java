@@ -19,14 +19,17 @@ class InstalmentsTest {
     @Test
     void theLastPaymentTakesTheCent() {
         List<Due> dues = Instalments.of(Dollars.of("10000.01"), List.of(pay("33"), pay("33"), pay("34")));
-        assertThat(dues).extracting(Due::amount)
+        assertThat(dues)
+                .extracting(Due::amount)
                 .containsExactly(Dollars.of("3300.00"), Dollars.of("3300.00"), Dollars.of("3400.01"));
     }
 
     /** A tenth of 1,234.56 is 123.456: a deposit of 123.46 would be more than a tenth. */
     @Test
     void aDepositIsCutDownNeverUp() {
-        assertThat(Instalments.of(Dollars.of("1234.56"), List.of(pay("10"), pay("90"))).get(0).amount())
+        assertThat(Instalments.of(Dollars.of("1234.56"), List.of(pay("10"), pay("90")))
+                        .get(0)
+                        .amount())
                 .isEqualTo(Dollars.of("123.45"));
     }
 
@@ -42,7 +45,8 @@ class InstalmentsTest {
             payments.add(pay(Integer.toString(share)));
             left -= share;
         }
-        List<Dollars> amounts = Instalments.of(price, payments).stream().map(Due::amount).toList();
+        List<Dollars> amounts =
+                Instalments.of(price, payments).stream().map(Due::amount).toList();
         assertThat(Dollars.total(amounts)).isEqualTo(price);
         assertThat(amounts).noneMatch(Dollars::isNegative);
     }

@@ -39,11 +39,30 @@ class PricingTest {
 
     private static Company taxed(TaxMode mode, String rate) {
         Company c = COMPANY;
-        return new Company(c.name(), c.licence(), c.insurance(), c.address(), c.phone(), c.email(), c.logo(), c.paper(),
-                c.wages(), c.crews(), c.machines(), c.slowdowns(), c.priceRules(),
+        return new Company(
+                c.name(),
+                c.licence(),
+                c.insurance(),
+                c.address(),
+                c.phone(),
+                c.email(),
+                c.logo(),
+                c.paper(),
+                c.wages(),
+                c.crews(),
+                c.machines(),
+                c.slowdowns(),
+                c.priceRules(),
                 new Tax(mode, Percent.of(rate), Map.of()),
-                c.validDays(), c.payments(), c.warranty(), c.excluded(), c.preparation(), c.terms(),
-                c.taxId(), c.bond(), c.affiliates());
+                c.validDays(),
+                c.payments(),
+                c.warranty(),
+                c.excluded(),
+                c.preparation(),
+                c.terms(),
+                c.taxId(),
+                c.bond(),
+                c.affiliates());
     }
 
     private static Job random(long seed) {
@@ -51,9 +70,11 @@ class PricingTest {
         Wall wall = Jobs.wall()
                 .withLength(Length.ofFeet(4 + random.nextInt(60)))
                 .deeperBy(Length.ofInches(random.nextInt(24) - 20));
-        Digging digging =
-                new Digging(Access.values()[random.nextInt(2)], Percent.of(Integer.toString(random.nextInt(60))),
-                Length.ofInches(12 + random.nextInt(30)), Protection.values()[random.nextInt(3)]);
+        Digging digging = new Digging(
+                Access.values()[random.nextInt(2)],
+                Percent.of(Integer.toString(random.nextInt(60))),
+                Length.ofInches(12 + random.nextInt(30)),
+                Protection.values()[random.nextInt(3)]);
         return Jobs.job(Jobs.with(wall, digging));
     }
 
@@ -75,9 +96,11 @@ class PricingTest {
             assertThat(section.lines().plus(section.rounding())).isEqualTo(section.price());
             assertThat(section.price().amount().remainder(BigDecimal.ONE)).isEqualByComparingTo("0");
         }
-        Dollars sections = Dollars.total(quote.sections().stream().map(PricedSection::price).toList());
+        Dollars sections = Dollars.total(
+                quote.sections().stream().map(PricedSection::price).toList());
         assertThat(sections.plus(quote.minimumTopUp())).isEqualTo(quote.price());
-        assertThat(Dollars.total(quote.payments().stream().map(Due::amount).toList())).isEqualTo(quote.total());
+        assertThat(Dollars.total(quote.payments().stream().map(Due::amount).toList()))
+                .isEqualTo(quote.total());
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -86,7 +109,8 @@ class PricingTest {
         Job job = random(seed);
         Wall wall = job.walls().get(0);
         Dollars before = quote(job, COMPANY).price();
-        Dollars after = quote(job.withWall(wall.deeperBy(Length.ofInches(9))), COMPANY).price();
+        Dollars after =
+                quote(job.withWall(wall.deeperBy(Length.ofInches(9))), COMPANY).price();
         assertThat(after).isGreaterThanOrEqualTo(before);
     }
 
@@ -96,7 +120,8 @@ class PricingTest {
         Job job = random(seed);
         Wall wall = job.walls().get(0);
         Dollars before = quote(job, COMPANY).price();
-        Dollars after = quote(job.withWall(wall.withLength(wall.length().plus(Length.ofFeet(3)))), COMPANY).price();
+        Dollars after = quote(job.withWall(wall.withLength(wall.length().plus(Length.ofFeet(3)))), COMPANY)
+                .price();
         assertThat(after).isGreaterThanOrEqualTo(before);
     }
 
@@ -116,7 +141,8 @@ class PricingTest {
     @EnumSource(TaxMode.class)
     void taxFollowsTheCompanysSetting(TaxMode mode) {
         Quote quote = quote(Jobs.job(), taxed(mode, "7"));
-        Dollars purchaseTax = Dollars.total(quote.lines().stream().map(line -> line.cost().purchaseTax()).toList());
+        Dollars purchaseTax = Dollars.total(
+                quote.lines().stream().map(line -> line.cost().purchaseTax()).toList());
         assertThat(purchaseTax.isZero()).isEqualTo(mode != TaxMode.ON_PURCHASES);
         assertThat(quote.tax())
                 .isEqualTo(mode == TaxMode.ON_PRICE ? SalesTax.on(quote.price(), Percent.of("7")) : Dollars.ZERO);
@@ -131,8 +157,13 @@ class PricingTest {
         var takeoff = Measuring.of(job, BOOK);
         Quote quote = Pricing.of(job, COMPANY, BOOK, takeoff);
         for (var purchase : takeoff.purchases()) {
-            Dollars ordered = BOOK.get(purchase.code()).material().orElseThrow().cost().exact()
-                    .times(purchase.packages()).toCents(RoundingMode.UNNECESSARY);
+            Dollars ordered = BOOK.get(purchase.code())
+                    .material()
+                    .orElseThrow()
+                    .cost()
+                    .exact()
+                    .times(purchase.packages())
+                    .toCents(RoundingMode.UNNECESSARY);
             Dollars onLines = Dollars.total(quote.lines().stream()
                     .filter(line -> line.code().equals(purchase.code()))
                     .map(line -> line.cost().material())
@@ -144,10 +175,12 @@ class PricingTest {
     @Test
     void unknownsArePricedOutsideTheTotal() {
         Quote quote = quote(Jobs.job(), COMPANY);
-        assertThat(quote.unitPrices()).extracting(UnitPrice::code)
+        assertThat(quote.unitPrices())
+                .extracting(UnitPrice::code)
                 .contains("WALL-FOOT-A", "WALL-DEEPER-A", "U-ROCK", "U-DEBRIS");
         assertThat(quote.unitPrices())
-                .allSatisfy(price -> assertThat(price.price().isLessThan(Dollars.of("1.00"))).isFalse());
+                .allSatisfy(price ->
+                        assertThat(price.price().isLessThan(Dollars.of("1.00"))).isFalse());
         assertThat(quote.lines()).extracting(PricedLine::code).noneMatch(code -> code.startsWith("U-"));
     }
 

@@ -33,6 +33,7 @@ class SalesTaxTest {
         Dollars item = Dollars.of("1.07");
         List<Dollars> taxes = Collections.nCopies(3, SalesTax.on(item, rate));
         assertThat(Dollars.total(taxes)).isEqualTo(Dollars.of("0.21"));
-        assertThat(SalesTax.on(Dollars.total(Collections.nCopies(3, item)), rate)).isEqualTo(Dollars.of("0.22"));
+        assertThat(SalesTax.on(Dollars.total(Collections.nCopies(3, item)), rate))
+                .isEqualTo(Dollars.of("0.22"));
     }
 }

@@ -14,7 +14,12 @@ import spadework.money.ExactDollars;
 
 class SellingTest {
     private static PriceRules rules(String contingency, String overhead, ProfitBasis basis, String profit) {
-        return new PriceRules(Percent.of(contingency), Percent.of(overhead), basis, Percent.of(profit), Dollars.ZERO,
+        return new PriceRules(
+                Percent.of(contingency),
+                Percent.of(overhead),
+                basis,
+                Percent.of(profit),
+                Dollars.ZERO,
                 Dollars.of("1.00"));
     }
 
@@ -40,6 +45,7 @@ class SellingTest {
     @CsvSource({"10, 11.11", "15, 17.65", "20, 25.00", "25, 33.33", "30, 42.86", "40, 66.67", "50, 100.00"})
     void marginAndMarkupPairs(String margin, String markup) {
         ExactDollars price = Selling.price(rules("0", "0", ProfitBasis.MARGIN, margin), ExactDollars.of("100"));
-        assertThat(price.toCents(RoundingMode.HALF_UP)).isEqualTo(Dollars.of("100").plus(Dollars.of(markup)));
+        assertThat(price.toCents(RoundingMode.HALF_UP))
+                .isEqualTo(Dollars.of("100").plus(Dollars.of(markup)));
     }
 }

@@ -48,14 +48,17 @@ class AtomicFileTest {
         AtomicFile.write(file, content('a'));
         for (int kill = 0; kill < 12; kill++) {
             Process writer = new ProcessBuilder(
-                            Path.of(System.getProperty("java.home"), "bin", "java").toString(),
+                            Path.of(System.getProperty("java.home"), "bin", "java")
+                                    .toString(),
                             "-cp",
                             System.getProperty("java.class.path"),
                             Writer.class.getName(),
                             file.toString())
                     .redirectErrorStream(true)
                     .start();
-            assertThat(writer.getInputStream().read()).as("seed " + SEED + ", the writer has begun").isEqualTo('!');
+            assertThat(writer.getInputStream().read())
+                    .as("seed " + SEED + ", the writer has begun")
+                    .isEqualTo('!');
             Thread.sleep(random.nextInt(60));
             writer.destroyForcibly();
             assertThat(writer.waitFor(20, TimeUnit.SECONDS)).isTrue();

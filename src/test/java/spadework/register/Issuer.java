@@ -33,9 +33,16 @@ final class Issuer {
                 .collect(Collectors.joining(File.pathSeparator));
         return new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                        "-Xshare:auto", "-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmx64m",
-                        "-cp", classes, Issuer.class.getName(),
-                        folder.toString(), String.valueOf(threads), String.valueOf(times))
+                        "-Xshare:auto",
+                        "-XX:TieredStopAtLevel=1",
+                        "-XX:+UseSerialGC",
+                        "-Xmx64m",
+                        "-cp",
+                        classes,
+                        Issuer.class.getName(),
+                        folder.toString(),
+                        String.valueOf(threads),
+                        String.valueOf(times))
                 .redirectError(ProcessBuilder.Redirect.INHERIT)
                 .start();
     }
@@ -79,7 +86,11 @@ final class Issuer {
 
     private static String place(Class<?> of) {
         try {
-            return Path.of(of.getProtectionDomain().getCodeSource().getLocation().toURI()).toString();
+            return Path.of(of.getProtectionDomain()
+                            .getCodeSource()
+                            .getLocation()
+                            .toURI())
+                    .toString();
         } catch (URISyntaxException impossible) {
             throw new IllegalStateException(impossible);
         }

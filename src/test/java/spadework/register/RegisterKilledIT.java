@@ -43,8 +43,11 @@ class RegisterKilledIT {
             examine(folder, acknowledged);
         }
         assertThat(kills).isEqualTo(200);
-        assertThat(gaps).as("kills that struck between the number and its document, seed " + SEED).isPositive();
-        System.out.printf("%d kills, seed %d: %d certificates acknowledged, %d numbers left without a document%n",
+        assertThat(gaps)
+                .as("kills that struck between the number and its document, seed " + SEED)
+                .isPositive();
+        System.out.printf(
+                "%d kills, seed %d: %d certificates acknowledged, %d numbers left without a document%n",
                 kills, SEED, issued, gaps);
     }
 
@@ -72,8 +75,11 @@ class RegisterKilledIT {
             assertThat(program.waitFor(20, TimeUnit.SECONDS)).isTrue();
             String rest = new String(program.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
             String told = (char) begun + rest;
-            assertThat(begun).as("seed " + SEED + ": it has issued one before it is killed").isEqualTo('2');
-            acknowledged.addAll(told.substring(0, told.lastIndexOf('\n') + 1).lines().toList());
+            assertThat(begun)
+                    .as("seed " + SEED + ": it has issued one before it is killed")
+                    .isEqualTo('2');
+            acknowledged.addAll(
+                    told.substring(0, told.lastIndexOf('\n') + 1).lines().toList());
         }
     }
 
@@ -86,8 +92,12 @@ class RegisterKilledIT {
         Map<String, Long> taken = count(entries, Event.NUMBER_TAKEN);
         Map<String, Long> certificates = count(entries, Event.CERTIFICATE_ISSUED);
         assertThat(taken.values()).as("no number taken twice, seed " + SEED).containsOnly(1L);
-        assertThat(certificates.values()).as("no number issued twice, seed " + SEED).containsOnly(1L);
-        assertThat(acknowledged).as("no number acknowledged twice, seed " + SEED).doesNotHaveDuplicates();
+        assertThat(certificates.values())
+                .as("no number issued twice, seed " + SEED)
+                .containsOnly(1L);
+        assertThat(acknowledged)
+                .as("no number acknowledged twice, seed " + SEED)
+                .doesNotHaveDuplicates();
         assertThat(certificates.keySet()).as("no line lost, seed " + SEED).containsAll(acknowledged);
         assertThat(taken.keySet()).containsAll(certificates.keySet());
         assertThat(found.documents()).isEqualTo(2 * certificates.size());
@@ -96,7 +106,8 @@ class RegisterKilledIT {
         assertThat(last.line()).as("the register goes on").isEqualTo(found.lines() + 2);
         try (Stream<Path> documents = Files.list(folder.resolve("issued"))) {
             for (Path document : documents.toList()) {
-                assertThat(Files.readAllBytes(document)).as(document + " whole, seed " + SEED)
+                assertThat(Files.readAllBytes(document))
+                        .as(document + " whole, seed " + SEED)
                         .isEqualTo(Issuer.document(document.getFileName().toString()));
             }
         }
@@ -107,6 +118,7 @@ class RegisterKilledIT {
     private static Map<String, Long> count(List<Entry> entries, Event event) {
         return entries.stream()
                 .filter(entry -> entry.event() == event)
-                .collect(Collectors.groupingBy(entry -> entry.number().orElseThrow().text(), Collectors.counting()));
+                .collect(Collectors.groupingBy(
+                        entry -> entry.number().orElseThrow().text(), Collectors.counting()));
     }
 }

@@ -37,10 +37,11 @@ class RegisterTest {
     void certificateIsFoundAgainWithItsWholeWarranty() throws IOException {
         Entry issued = certificate();
         assertThat(issued.number()).contains(new DocumentNumber(JOB, Kind.CERTIFICATE, 1));
-        assertThat(issued.files()).containsExactly(new RegisteredFile(
-                "issued/2026-014-W1-warranty.pdf",
-                // printf paper | sha256sum
-                "382635c9325bf3273d195ff1b8a44e5b11afd7d97addeb8863ea35feb98c1a07"));
+        assertThat(issued.files())
+                .containsExactly(new RegisteredFile(
+                        "issued/2026-014-W1-warranty.pdf",
+                        // printf paper | sha256sum
+                        "382635c9325bf3273d195ff1b8a44e5b11afd7d97addeb8863ea35feb98c1a07"));
         Entry found = register().entries().get(1);
         assertThat(found).isEqualTo(issued);
         assertThat(found.warranty()).contains(Warranties.of("2026-014-W1"));
@@ -52,8 +53,14 @@ class RegisterTest {
     void reissuedWarrantyIsFoundAgainWithTheFirstCertificate() throws IOException {
         certificate();
         Warranty first = Warranties.of("2026-014-W1");
-        Entry entry = register().issue(Kind.CERTIFICATE, Event.TRANSFERRED, JOB, DAY, Guard.NONE, number ->
-                Issue.of(Map.of(), first.reissued(number.text(), List.of("Anselm Wren"))));
+        Entry entry = register()
+                .issue(
+                        Kind.CERTIFICATE,
+                        Event.TRANSFERRED,
+                        JOB,
+                        DAY,
+                        Guard.NONE,
+                        number -> Issue.of(Map.of(), first.reissued(number.text(), List.of("Anselm Wren"))));
         assertThat(entry.number().map(DocumentNumber::text)).contains("2026-014-W2");
         Warranty second = entry.warranty().orElseThrow();
         assertThat(second.reissueOf()).contains("2026-014-W1");
@@ -68,12 +75,13 @@ class RegisterTest {
         facts.put("price", "25628.00");
         register().append(DAY, Event.NOTE, Optional.empty(), facts);
         String text = Files.readString(folder.resolve("register.jsonl"));
-        assertThat(text).matches("\\{\"line\":1,\"on\":\"2026-04-03\",\"event\":\"note\",\"files\":\\[],\"facts\":\\{"
-                + "\"who\":\"Ottoline \\\\\"Otti\\\\\" Marsh,\\\\nÅse; \u2028 ½\",\"price\":\"25628.00\"},"
-                + "\"previous\":\"0{64}\",\"seal\":\"[0-9a-f]{64}\"}\n");
+        assertThat(text)
+                .matches("\\{\"line\":1,\"on\":\"2026-04-03\",\"event\":\"note\",\"files\":\\[],\"facts\":\\{"
+                        + "\"who\":\"Ottoline \\\\\"Otti\\\\\" Marsh,\\\\nÅse; \u2028 ½\",\"price\":\"25628.00\"},"
+                        + "\"previous\":\"0{64}\",\"seal\":\"[0-9a-f]{64}\"}\n");
         assertThat(register().entries().get(0).facts()).isEqualTo(facts);
-        assertThat(Files.readString(folder.resolve("register.head"))).isEqualTo(
-                "1 " + register().entries().get(0).seal() + "\n");
+        assertThat(Files.readString(folder.resolve("register.head")))
+                .isEqualTo("1 " + register().entries().get(0).seal() + "\n");
     }
 
     @Test
@@ -86,8 +94,8 @@ class RegisterTest {
                         register.take(Kind.CLAIM, JOB, DAY).text(),
                         register.take(Kind.CHANGE_ORDER, JOB, DAY).text(),
                         register.take(Kind.PROPOSAL, "2026-015", DAY).text()))
-                .containsExactly("2026-014-P1", "2026-014-P2", "2026-014-W1", "2026-014-CL1", "2026-014-C1",
-                        "2026-015-P1");
+                .containsExactly(
+                        "2026-014-P1", "2026-014-P2", "2026-014-W1", "2026-014-CL1", "2026-014-C1", "2026-015-P1");
     }
 
     @Test
@@ -99,7 +107,9 @@ class RegisterTest {
         assertThat(certificate().number().map(DocumentNumber::text)).contains("2026-014-W2");
         Examination found = register().check();
         assertThat(found.faults()).isEmpty();
-        assertThat(found.advice()).singleElement().extracting(Fault::found)
+        assertThat(found.advice())
+                .singleElement()
+                .extracting(Fault::found)
                 .isEqualTo("the number 2026-014-W1, taken on 2026-04-03 and never issued");
     }
 
@@ -116,8 +126,8 @@ class RegisterTest {
     void documentIsNeverWrittenOver() throws IOException {
         Register register = register();
         register.issue(Kind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("one")), Map.of()));
-        assertThatThrownBy(() -> register.issue(Kind.CARD, JOB, DAY, number ->
-                        Issue.of(Map.of("card.pdf", bytes("two")), Map.of())))
+        assertThatThrownBy(() -> register.issue(
+                        Kind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("two")), Map.of())))
                 .isInstanceOf(FileAlreadyExistsException.class)
                 .hasMessageContaining("never written over");
         assertThat(folder.resolve("issued/card.pdf")).hasContent("one");
@@ -126,8 +136,8 @@ class RegisterTest {
     @Test
     void documentLiesInItsFolderWhateverItsName() {
         for (String name : List.of("../job.json", "/etc/x", "a/b.pdf", "a\\b.pdf", ".hidden", "", "c:x.pdf", "a\nb")) {
-            assertThatThrownBy(() -> register().issue(Kind.CARD, JOB, DAY, number ->
-                            Issue.of(Map.of(name, bytes("x")), Map.of())))
+            assertThatThrownBy(() -> register()
+                            .issue(Kind.CARD, JOB, DAY, number -> Issue.of(Map.of(name, bytes("x")), Map.of())))
                     .as(name)
                     .isInstanceOf(IllegalArgumentException.class);
         }
@@ -141,8 +151,14 @@ class RegisterTest {
                 throw new IllegalStateException("issued already");
             }
         };
-        assertThatThrownBy(() -> register().issue(Kind.CERTIFICATE, Event.CERTIFICATE_ISSUED, JOB, DAY, once,
-                        number -> Issue.of(Map.of(), Map.of())))
+        assertThatThrownBy(() -> register()
+                        .issue(
+                                Kind.CERTIFICATE,
+                                Event.CERTIFICATE_ISSUED,
+                                JOB,
+                                DAY,
+                                once,
+                                number -> Issue.of(Map.of(), Map.of())))
                 .hasMessage("issued already");
         assertThat(register().entries()).as("no number was used up").hasSize(2);
     }
@@ -158,7 +174,11 @@ class RegisterTest {
             Files.writeString(file, before + half);
             Examination found = register().check();
             assertThat(found.faults()).as(half).isEmpty();
-            assertThat(found.advice()).as(half).singleElement().extracting(Fault::found).asString()
+            assertThat(found.advice())
+                    .as(half)
+                    .singleElement()
+                    .extracting(Fault::found)
+                    .asString()
                     .startsWith("half a line");
         }
         register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
@@ -198,7 +218,10 @@ class RegisterTest {
         register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
         Files.writeString(folder.resolve("register.head"), behind);
         assertThat(register().check().faults()).isEmpty();
-        assertThat(register().check().advice()).singleElement().extracting(Fault::mend).asString()
+        assertThat(register().check().advice())
+                .singleElement()
+                .extracting(Fault::mend)
+                .asString()
                 .contains("brings it up to date");
         register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
         assertThat(register().check().advice()).isEmpty();
@@ -228,8 +251,13 @@ class RegisterTest {
     }
 
     private Entry certificate() throws IOException {
-        return register().issue(Kind.CERTIFICATE, JOB, DAY, number -> Issue.of(
-                Map.of(number + "-warranty.pdf", bytes("paper")), Warranties.of(number.text())));
+        return register()
+                .issue(
+                        Kind.CERTIFICATE,
+                        JOB,
+                        DAY,
+                        number -> Issue.of(
+                                Map.of(number + "-warranty.pdf", bytes("paper")), Warranties.of(number.text())));
     }
 
     private Register register() {

@@ -37,11 +37,18 @@ class TamperTest {
     @BeforeEach
     void issue() throws IOException {
         Register register = Register.of(folder);
-        register.issue(Kind.PROPOSAL, "2026-014", DAY, number -> Issue.of(
-                Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
+        register.issue(
+                Kind.PROPOSAL,
+                "2026-014",
+                DAY,
+                number -> Issue.of(Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
         register.append(DAY, Event.PROPOSAL_DECLINED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
-        register.issue(Kind.CERTIFICATE, "2026-014", DAY, number -> Issue.of(
-                Map.of(number + "-warranty.pdf", bytes("The warranty.")), Warranties.of(number.text())));
+        register.issue(
+                Kind.CERTIFICATE,
+                "2026-014",
+                DAY,
+                number -> Issue.of(
+                        Map.of(number + "-warranty.pdf", bytes("The warranty.")), Warranties.of(number.text())));
         register.append(DAY, Event.NOTE, Optional.empty(), Map.of("who", "Ivo Marsh"));
         assertThat(register.check().faults()).isEmpty();
         assertThat(register.check().lines()).isEqualTo(6);
@@ -58,7 +65,9 @@ class TamperTest {
             byte[] changed = whole.clone();
             changed[at] ^= (byte) (1 + random.nextInt(255));
             Files.write(file, changed);
-            assertThat(faults()).as("byte %d is %d, seed %d", at, changed[at], SEED).isNotEmpty();
+            assertThat(faults())
+                    .as("byte %d is %d, seed %d", at, changed[at], SEED)
+                    .isNotEmpty();
         }
     }
 
@@ -73,7 +82,9 @@ class TamperTest {
             assertThat(faults()).as("byte %d lost", at).isNotEmpty();
             byte[] more = {(byte) random.nextInt(256)};
             Files.write(file, spliced(whole, at, 0, more));
-            assertThat(faults()).as("byte %d put in at %d, seed %d", more[0], at, SEED).isNotEmpty();
+            assertThat(faults())
+                    .as("byte %d put in at %d, seed %d", more[0], at, SEED)
+                    .isNotEmpty();
         }
     }
 
@@ -81,8 +92,14 @@ class TamperTest {
     @MethodSource("lines")
     void changedOrderOfLinesIsFound(String what, UnaryOperator<List<String>> change, int line) throws IOException {
         Path file = folder.resolve("register.jsonl");
-        Files.writeString(file, String.join("", change.apply(new ArrayList<>(
-                Files.readString(file).lines().map(text -> text + "\n").toList()))));
+        Files.writeString(
+                file,
+                String.join(
+                        "",
+                        change.apply(new ArrayList<>(Files.readString(file)
+                                .lines()
+                                .map(text -> text + "\n")
+                                .toList()))));
         assertThat(faults()).as(what).isNotEmpty();
         assertThat(faults().get(0).place().text()).endsWith(line > 0 ? "register.jsonl:" + line + ":1" : "head");
     }
@@ -141,25 +158,28 @@ class TamperTest {
         Path file = folder.resolve("register.jsonl");
         List<String> lines = Files.readString(file).lines().toList().subList(0, 5);
         Files.writeString(file, String.join("\n", lines) + "\n");
-        Files.writeString(folder.resolve("register.head"), "5 " + Register.of(folder).entries().get(4).seal() + "\n");
+        Files.writeString(
+                folder.resolve("register.head"),
+                "5 " + Register.of(folder).entries().get(4).seal() + "\n");
         assertThat(faults()).isEmpty();
         assertThat(Register.of(folder).entries()).extracting(Entry::seal).doesNotContain(noted);
     }
 
     /** Sealed anew at the end of a register: it holds in itself, but nothing of ours wrote it. */
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {
-        "{\"line\":7}",
-        "{\"line\":7,\"line\":7}",
-        "[7]",
-        "{\"line\":99999999999}",
-        "{\"line\":7,\"on\":\"2026-02-30\",\"event\":\"note\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
-        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"party\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
-        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"note\",\"number\":\"7\","
-                + "\"files\":[],\"facts\":{},\"previous\":\"\"}",
-        "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"claim\","
-                + "\"files\":[],\"facts\":{\"cost\":\"much\"},\"previous\":\"\"}"
-    })
+    @ValueSource(
+            strings = {
+                "{\"line\":7}",
+                "{\"line\":7,\"line\":7}",
+                "[7]",
+                "{\"line\":99999999999}",
+                "{\"line\":7,\"on\":\"2026-02-30\",\"event\":\"note\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
+                "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"party\",\"files\":[],\"facts\":{},\"previous\":\"\"}",
+                "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"note\",\"number\":\"7\","
+                        + "\"files\":[],\"facts\":{},\"previous\":\"\"}",
+                "{\"line\":7,\"on\":\"2026-04-03\",\"event\":\"claim\","
+                        + "\"files\":[],\"facts\":{\"cost\":\"much\"},\"previous\":\"\"}"
+            })
     void sealedLineThatCannotBeReadIsAFaultAndNoCrash(String object) throws IOException {
         Path file = folder.resolve("register.jsonl");
         String line = new String(Seal.sealed(bytes(object)), StandardCharsets.UTF_8);
@@ -173,8 +193,8 @@ class TamperTest {
         Path file = folder.resolve("register.jsonl");
         String text = Files.readString(file);
         String last = text.lines().toList().get(5);
-        String outside = resealed(last, "\"files\":[]",
-                "\"files\":[{\"name\":\"../secret.pdf\",\"sha256\":\"" + "0".repeat(64) + "\"}]");
+        String outside = resealed(
+                last, "\"files\":[]", "\"files\":[{\"name\":\"../secret.pdf\",\"sha256\":\"" + "0".repeat(64) + "\"}]");
         Files.writeString(file, text.replace(last + "\n", outside));
         assertThat(faults()).extracting(Fault::found).contains("a name outside of the job folder");
     }

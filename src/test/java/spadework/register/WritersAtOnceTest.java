@@ -29,12 +29,15 @@ class WritersAtOnceTest {
         List<String> acknowledged = new ArrayList<>();
         for (Process program : programs) {
             acknowledged.addAll(new String(program.getInputStream().readAllBytes(), StandardCharsets.US_ASCII)
-                    .lines().toList());
+                    .lines()
+                    .toList());
             assertThat(program.waitFor(60, TimeUnit.SECONDS)).isTrue();
             assertThat(program.exitValue()).isZero();
         }
         int all = PROGRAMS * THREADS * TIMES;
-        List<String> numbers = IntStream.rangeClosed(1, all).mapToObj(count -> Issuer.JOB + "-W" + count).toList();
+        List<String> numbers = IntStream.rangeClosed(1, all)
+                .mapToObj(count -> Issuer.JOB + "-W" + count)
+                .toList();
         assertThat(acknowledged).containsExactlyInAnyOrderElementsOf(numbers);
         Register register = Register.of(folder);
         Examination found = register.check();

@@ -44,7 +44,8 @@ class BookRulesTest {
         PriceBook book = with("STONE-MACH", Optional.empty(), Optional.of(new Retirement(on, "not sold")));
         Job job = Jobs.job();
         assertThat(book.on(job.issued()).get("STONE-MACH").standard()).isEqualTo(chosen);
-        assertThat(book.on(job.issued()).get("STONE-MACH").name()).isEqualTo(Books.standard().get("STONE-MACH").name());
+        assertThat(book.on(job.issued()).get("STONE-MACH").name())
+                .isEqualTo(Books.standard().get("STONE-MACH").name());
     }
 
     @ParameterizedTest(name = "named, retired {0}")
@@ -62,19 +63,43 @@ class BookRulesTest {
     private static List<Finding> check(String code, Optional<LocalDate> until, Optional<Retirement> retired) {
         Phrases phrases = new Phrases(Templates.bundled().words("words/findings.properties"));
         List<Finding> found = new BookRules().check(new Facts(Jobs.job(), with(code, until, retired)));
-        found.forEach(finding -> assertThat(phrases.what(finding) + phrases.action(finding)).doesNotContain("{"));
+        found.forEach(finding ->
+                assertThat(phrases.what(finding) + phrases.action(finding)).doesNotContain("{"));
         return found;
     }
 
     private static PriceBook with(String code, Optional<LocalDate> until, Optional<Retirement> retired) {
         PriceBook book = Books.standard();
         LineItem i = book.get(code);
-        LineItem changed = new LineItem(i.code(), i.section(), i.name(), i.homeowner(), i.unit(), i.follows(),
-                i.standard(), i.material(), i.labour(), i.subcontract(), i.disposal(), i.film(), i.pipe(), i.unknown(),
-                i.source(), i.notes(), until, retired, List.of());
+        LineItem changed = new LineItem(
+                i.code(),
+                i.section(),
+                i.name(),
+                i.homeowner(),
+                i.unit(),
+                i.follows(),
+                i.standard(),
+                i.material(),
+                i.labour(),
+                i.subcontract(),
+                i.disposal(),
+                i.film(),
+                i.pipe(),
+                i.unknown(),
+                i.source(),
+                i.notes(),
+                until,
+                retired,
+                List.of());
         Map<String, LineItem> items = new HashMap<>(book.items());
         items.put(code, changed);
-        return new PriceBook(book.title(), book.dated(), items, book.assemblies(), book.earth(),
-                book.stoneTonsPerCubicYard(), book.truckCubicYards());
+        return new PriceBook(
+                book.title(),
+                book.dated(),
+                items,
+                book.assemblies(),
+                book.earth(),
+                book.stoneTonsPerCubicYard(),
+                book.truckCubicYards());
     }
 }

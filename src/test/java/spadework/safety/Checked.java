@@ -33,7 +33,8 @@ final class Checked {
 
     /** The one finding of that kind. */
     static Finding only(WaterJob job, String id) {
-        List<Finding> found = findings(job.build()).stream().filter(f -> f.id().equals(id)).toList();
+        List<Finding> found =
+                findings(job.build()).stream().filter(f -> f.id().equals(id)).toList();
         assertThat(found).as(id).hasSize(1);
         return found.get(0);
     }

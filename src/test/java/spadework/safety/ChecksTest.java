@@ -97,22 +97,34 @@ class ChecksTest {
         return Stream.of(
                 Arguments.of("bow of 1 in", "engineer-bow", false, condition(none, false, false, "1", false, tied)),
                 Arguments.of("bow over 1 in", "engineer-bow", true, condition(none, false, false, "1.1", false, tied)),
-                Arguments.of("bow not measured", "bow-unmeasured", true,
-                        condition(none, false, false, "", false, tied)),
+                Arguments.of(
+                        "bow not measured", "bow-unmeasured", true, condition(none, false, false, "", false, tied)),
                 Arguments.of("bow measured", "bow-unmeasured", false, condition(none, false, false, "0", false, tied)),
                 Arguments.of("crack along", "engineer-crack", true, condition(none, true, false, "0", false, tied)),
-                Arguments.of("no crack along", "engineer-crack", false,
-                        condition(none, false, false, "0", false, tied)),
+                Arguments.of(
+                        "no crack along", "engineer-crack", false, condition(none, false, false, "0", false, tied)),
                 Arguments.of("moved", "engineer-displaced", true, condition(none, false, true, "0", false, tied)),
                 Arguments.of("undermined", "engineer-undermined", true, condition(none, false, false, "0", true, tied)),
-                Arguments.of("not undermined", "engineer-undermined", false,
+                Arguments.of(
+                        "not undermined",
+                        "engineer-undermined",
+                        false,
                         condition(none, false, false, "0", false, tied)),
-                Arguments.of("untied", "engineer-untied", true,
+                Arguments.of(
+                        "untied",
+                        "engineer-untied",
+                        true,
                         condition(none, false, false, "0", false, Optional.of(false))),
                 Arguments.of("tied", "engineer-untied", false, condition(none, false, false, "0", false, tied)),
-                Arguments.of("tie not seen", "tie-unseen", true,
+                Arguments.of(
+                        "tie not seen",
+                        "tie-unseen",
+                        true,
                         condition(none, false, false, "0", false, Optional.empty())),
-                Arguments.of("tie not seen, 5 ft", "backfill-braced", true,
+                Arguments.of(
+                        "tie not seen, 5 ft",
+                        "backfill-braced",
+                        true,
                         condition(none, false, false, "0", false, Optional.empty())),
                 Arguments.of("tied, 5 ft", "backfill-braced", false, condition(none, false, false, "0", false, tied)));
     }
@@ -120,7 +132,8 @@ class ChecksTest {
     @ParameterizedTest(name = "{0}: {1} {2}")
     @MethodSource("walls")
     void structureFirst(String shown, String id, boolean expected, Condition condition) {
-        assertThat(ids(Jobs.job(Jobs.with(Jobs.wall(), condition))).contains(id)).isEqualTo(expected);
+        assertThat(ids(Jobs.job(Jobs.with(Jobs.wall(), condition))).contains(id))
+                .isEqualTo(expected);
     }
 
     @ParameterizedTest(name = "{0} ft of soil: {1} {2}")
@@ -139,7 +152,8 @@ class ChecksTest {
     @CsvSource({"3.99, false", "4.00, true"})
     void backfillBraced(double depth, boolean expected) {
         Condition unseen = condition(Length.ZERO, false, false, "0", false, Optional.empty());
-        assertThat(ids(Jobs.job(Jobs.with(Jobs.deep(depth), unseen))).contains("backfill-braced")).isEqualTo(expected);
+        assertThat(ids(Jobs.job(Jobs.with(Jobs.deep(depth), unseen))).contains("backfill-braced"))
+                .isEqualTo(expected);
     }
 
     /** 5 ft to the footing's top, 8 in of footing, slope 1: the edge lies 0.5 + 2 + 5.667 = 8.17 ft out. */
@@ -149,7 +163,9 @@ class ChecksTest {
         SiteLimit line = new SiteLimit(LimitKind.PROPERTY_LINE, "A", Length.ofFeet(distance), Optional.empty(), "");
         Job job = Jobs.job(Jobs.with(Jobs.site(), line), Jobs.water(), Jobs.wall());
         assertThat(ids(job).contains("no-room")).isEqualTo(!fits);
-        assertThat(ids(job).contains("shield")).as("5 ft and deeper: a shield instead").isEqualTo(!fits);
+        assertThat(ids(job).contains("shield"))
+                .as("5 ft and deeper: a shield instead")
+                .isEqualTo(!fits);
         assertThat(ids(job).contains("slope-back")).isEqualTo(fits);
     }
 
@@ -185,7 +201,8 @@ class ChecksTest {
     @ParameterizedTest(name = "footing top {0} in deep: too shallow {1}")
     @CsvSource({"11.9, true", "12, false"})
     void stoneLeavesRoomForSoil(double inches, boolean expected) {
-        assertThat(ids(Jobs.job(Jobs.deep(inches / 12))).contains("stone-shallow")).isEqualTo(expected);
+        assertThat(ids(Jobs.job(Jobs.deep(inches / 12))).contains("stone-shallow"))
+                .isEqualTo(expected);
     }
 
     @Test
@@ -199,8 +216,8 @@ class ChecksTest {
     @ParameterizedTest(name = "10 in trunk at {0} ft: roots {1}")
     @CsvSource({"23.1, true", "23.2, false"})
     void rootZone(double distance, boolean expected) {
-        SiteLimit tree = new SiteLimit(
-                LimitKind.TREE, "A", Length.ofFeet(distance), Optional.of(Length.ofInches(10)), "oak");
+        SiteLimit tree =
+                new SiteLimit(LimitKind.TREE, "A", Length.ofFeet(distance), Optional.of(Length.ofInches(10)), "oak");
         Job job = Jobs.job(Jobs.with(Jobs.site(), tree), Jobs.water(), Jobs.wall());
         assertThat(ids(job).contains("roots")).isEqualTo(expected);
     }
@@ -208,7 +225,8 @@ class ChecksTest {
     @Test
     void unmeasuredTrunkIsAFinding() {
         SiteLimit tree = new SiteLimit(LimitKind.TREE, "A", Length.ofFeet(12), Optional.empty(), "");
-        assertThat(ids(Jobs.job(Jobs.with(Jobs.site(), tree), Jobs.water(), Jobs.wall()))).contains("trunk-unmeasured");
+        assertThat(ids(Jobs.job(Jobs.with(Jobs.site(), tree), Jobs.water(), Jobs.wall())))
+                .contains("trunk-unmeasured");
     }
 
     @ParameterizedTest(name = "built {0}, {1}: lead {2}")
@@ -239,8 +257,8 @@ class ChecksTest {
             """)
     void mainFalls(double fall, String expected) {
         Water w = Jobs.water();
-        Water water = new Water(w.drains(), List.of(Jobs.main(40, 92, 92 - fall)), List.of(), List.of(), w.outlets(),
-                List.of());
+        Water water = new Water(
+                w.drains(), List.of(Jobs.main(40, 92, 92 - fall)), List.of(), List.of(), w.outlets(), List.of());
         List<String> found = ids(Jobs.job(Jobs.site(), water, Jobs.wall()));
         assertThat(found.contains("too-flat")).isEqualTo(expected.equals("too-flat"));
         assertThat(found.contains("back-pitch")).isEqualTo(expected.equals("back-pitch"));
@@ -286,8 +304,16 @@ class ChecksTest {
             """)
     void outlets(OutletKind kind, String permission, Double line, String id, boolean expected) {
         Water w = Jobs.water();
-        Water water = new Water(w.drains(), w.mains(), List.of(), List.of(), List.of(Jobs.outlet(
-                kind, Optional.ofNullable(permission), Optional.ofNullable(line).map(Length::ofFeet))), List.of());
+        Water water = new Water(
+                w.drains(),
+                w.mains(),
+                List.of(),
+                List.of(),
+                List.of(Jobs.outlet(
+                        kind,
+                        Optional.ofNullable(permission),
+                        Optional.ofNullable(line).map(Length::ofFeet))),
+                List.of());
         assertThat(ids(Jobs.job(Jobs.site(), water, Jobs.wall())).contains(id)).isEqualTo(expected);
     }
 
@@ -296,7 +322,8 @@ class ChecksTest {
     @CsvSource({"59, true", "60, false", "61, false"})
     void theWordFollowsTheFilm(double mils, boolean dampproofing) {
         Finish finish = new Finish(FinishSystem.COATING, Optional.empty(), Optional.of(new FilmThickness(mils)));
-        assertThat(ids(Jobs.job(Jobs.with(Jobs.wall(), finish))).contains("film-dampproofing")).isEqualTo(dampproofing);
+        assertThat(ids(Jobs.job(Jobs.with(Jobs.wall(), finish))).contains("film-dampproofing"))
+                .isEqualTo(dampproofing);
     }
 
     @Test
@@ -327,9 +354,8 @@ class ChecksTest {
 
     private static Condition condition(
             Length cracks, boolean along, boolean moved, String bowInches, boolean undermined, Optional<Boolean> tied) {
-        Optional<Length> bow = bowInches.isEmpty()
-                ? Optional.empty()
-                : Optional.of(Length.ofInches(Double.parseDouble(bowInches)));
+        Optional<Length> bow =
+                bowInches.isEmpty() ? Optional.empty() : Optional.of(Length.ofInches(Double.parseDouble(bowInches)));
         return new Condition(Surface.BARE, cracks, along, moved, bow, undermined, tied);
     }
 }

@@ -32,12 +32,18 @@ class ChoiceRulesTest {
             job.sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0);
         }
         assertThat(Checked.only(job, expected).about()).isEqualTo("P1");
-        assertThat(Checked.ids(job)).filteredOn(id -> id.startsWith("candidate")).containsExactly(expected);
+        assertThat(Checked.ids(job))
+                .filteredOn(id -> id.startsWith("candidate"))
+                .containsExactly(expected);
     }
 
     @Test
     void nearestThatFallsIsChosen() {
-        var built = new WaterJob().candidate("P1", 20, 92.0).candidate("P2", 60, 90).candidate("P3", 40, 90).build();
+        var built = new WaterJob()
+                .candidate("P1", 20, 92.0)
+                .candidate("P2", 60, 90)
+                .candidate("P3", 40, 90)
+                .build();
         OutletChoice choice = OutletChoice.of(built, Books.standard(), Network.of(built, Books.standard()));
         assertThat(choice.considered()).hasSize(3);
         assertThat(choice.daylight().orElseThrow().candidate().label()).isEqualTo("P3");
@@ -46,7 +52,9 @@ class ChoiceRulesTest {
     @Test
     void noneThatFallsMeansSump() {
         var built = new WaterJob().candidate("P1", 20, 92.0).build();
-        assertThat(OutletChoice.of(built, Books.standard(), Network.of(built, Books.standard())).daylight()).isEmpty();
+        assertThat(OutletChoice.of(built, Books.standard(), Network.of(built, Books.standard()))
+                        .daylight())
+                .isEmpty();
     }
 
     @Test
@@ -61,7 +69,8 @@ class ChoiceRulesTest {
     void unknownLevelOfADrainDecidesNothing() {
         var built = new WaterJob().drain(92.6, null).candidate("P1", 20, 90.0).build();
         Network network = Network.of(built, Books.standard());
-        assertThat(OutletChoice.of(built, Books.standard(), network).considered()).isEmpty();
+        assertThat(OutletChoice.of(built, Books.standard(), network).considered())
+                .isEmpty();
         assertThat(Checked.ids(new WaterJob().drain(92.6, null).candidate("P1", 20, 90.0)))
                 .contains("levels-unmeasured");
     }

@@ -15,7 +15,8 @@ class CoverRulesTest {
     @ParameterizedTest(name = "ground at {0}: thin {1}")
     @CsvSource({"93.55, false", "93.53, true", "92.00, true"})
     void coverAtTheStart(double ground, boolean expected) {
-        assertThat(Checked.ids(new WaterJob().mainGrade(ground, 92.0)).contains("cover-thin")).isEqualTo(expected);
+        assertThat(Checked.ids(new WaterJob().mainGrade(ground, 92.0)).contains("cover-thin"))
+                .isEqualTo(expected);
     }
 
     /**
@@ -38,12 +39,15 @@ class CoverRulesTest {
 
     @Test
     void unknownGroundIsTold() {
-        assertThat(Checked.only(new WaterJob().mainGrade(null, 92.0), "cover-unmeasured").about()).isEqualTo("M1");
+        assertThat(Checked.only(new WaterJob().mainGrade(null, 92.0), "cover-unmeasured")
+                        .about())
+                .isEqualTo("M1");
     }
 
     @Test
     void roofLinesAreAsked() {
-        assertThat(Checked.only(new WaterJob().roofLine("R1", 40, 96.5, 95.0, 97.0), "cover-thin").about())
+        assertThat(Checked.only(new WaterJob().roofLine("R1", 40, 96.5, 95.0, 97.0), "cover-thin")
+                        .about())
                 .isEqualTo("R1");
     }
 }

@@ -15,7 +15,8 @@ class DepthRulesTest {
     @ParameterizedTest(name = "high end at {0}: {1}")
     @CsvSource({"93.00, false", "93.01, true"})
     void drainLiesBelowTheFloor(double high, boolean expected) {
-        assertThat(Checked.ids(new WaterJob().drain(high, 92.2)).contains("drain-above-floor")).isEqualTo(expected);
+        assertThat(Checked.ids(new WaterJob().drain(high, 92.2)).contains("drain-above-floor"))
+                .isEqualTo(expected);
     }
 
     @Test

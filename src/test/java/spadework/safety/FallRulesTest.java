@@ -14,8 +14,14 @@ import spadework.job.WaterJob;
 
 /** Whether every pipe falls, and enough. */
 class FallRulesTest {
-    private static final Set<String> IDS = Set.of("levels-unmeasured", "tee-unmeasured", "back-pitch", "too-flat",
-            "drain-flat", "drain-under-target", "joins-uphill");
+    private static final Set<String> IDS = Set.of(
+            "levels-unmeasured",
+            "tee-unmeasured",
+            "back-pitch",
+            "too-flat",
+            "drain-flat",
+            "drain-under-target",
+            "joins-uphill");
 
     private static List<String> fall(WaterJob job) {
         return Checked.ids(job).stream().filter(IDS::contains).toList();
@@ -86,7 +92,8 @@ class FallRulesTest {
 
     @Test
     void sideIsNamed() {
-        List<Finding> found = Checked.findings(new WaterJob().drain(92.6, 92.2).teeInMiddle(92.4).build());
+        List<Finding> found = Checked.findings(
+                new WaterJob().drain(92.6, 92.2).teeInMiddle(92.4).build());
         assertThat(found)
                 .filteredOn(f -> f.id().equals("back-pitch"))
                 .extracting(Finding::about)
@@ -96,19 +103,25 @@ class FallRulesTest {
     @ParameterizedTest(name = "main begins at {0}, drain ends at 92.2: {1}")
     @CsvSource({"92.21, true", "92.20, false", "92.10, false"})
     void waterDoesNotStepUp(double mainStart, boolean expected) {
-        assertThat(fall(new WaterJob().main(40, mainStart, 91.5)).contains("joins-uphill")).isEqualTo(expected);
+        assertThat(fall(new WaterJob().main(40, mainStart, 91.5)).contains("joins-uphill"))
+                .isEqualTo(expected);
     }
 
     @Test
     void unmeasuredLevelIsToldForEachRun() {
-        assertThat(Checked.only(new WaterJob().drain(92.6, null), "levels-unmeasured").about()).isEqualTo("D1");
-        assertThat(Checked.only(new WaterJob().main(40, 92.2, null), "levels-unmeasured").about()).isEqualTo("M1");
+        assertThat(Checked.only(new WaterJob().drain(92.6, null), "levels-unmeasured")
+                        .about())
+                .isEqualTo("D1");
+        assertThat(Checked.only(new WaterJob().main(40, 92.2, null), "levels-unmeasured")
+                        .about())
+                .isEqualTo("M1");
     }
 
     /** 48 ft at 1/8 in a foot from 92.20: the low end belongs at 91.70 or deeper. */
     @Test
     void cureCarriesItsNumber() {
-        assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.3), "back-pitch"))).contains("91.70 ft");
+        assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.3), "back-pitch")))
+                .contains("91.70 ft");
         assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.0), "too-flat")))
                 .contains("3½ in more fall", "91.70 ft", "0.42 %", "1.04 %");
     }

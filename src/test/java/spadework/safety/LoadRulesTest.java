@@ -45,7 +45,8 @@ class LoadRulesTest {
     @ParameterizedTest(name = "{0}: over capacity {1}")
     @CsvSource({"GRAVEL, true", "SAND, false", "LOAM, false"})
     void drainCarriesItsSeepage(Texture texture, boolean over) {
-        assertThat(Checked.ids(new WaterJob().soil(texture)).contains("over-capacity")).isEqualTo(over);
+        assertThat(Checked.ids(new WaterJob().soil(texture)).contains("over-capacity"))
+                .isEqualTo(over);
     }
 
     @ParameterizedTest(name = "rain {0} in/h, roof line {1}, uphill {2}: missing {3}")

@@ -29,7 +29,8 @@ class OutletRulesTest {
             DAYLIGHT,       91.0,  90.0,  never-sanitary,          true
             """)
     void outletIsFree(OutletKind kind, Double level, Double water, String id, boolean expected) {
-        assertThat(Checked.ids(new WaterJob().outlet(kind, level, water)).contains(id)).isEqualTo(expected);
+        assertThat(Checked.ids(new WaterJob().outlet(kind, level, water)).contains(id))
+                .isEqualTo(expected);
     }
 
     @Test

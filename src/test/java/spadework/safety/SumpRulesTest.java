@@ -63,7 +63,8 @@ class SumpRulesTest {
         WaterJob job = new WaterJob().rain(null).downspout("DS1", 400, "D1").sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0);
         assertThat(Checked.ids(job)).contains("sump-inflow-unknown");
         assertThat(Checked.ids(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0)))
-                .doesNotContain("sump-inflow-unknown").contains("sump");
+                .doesNotContain("sump-inflow-unknown")
+                .contains("sump");
     }
 
     @Test

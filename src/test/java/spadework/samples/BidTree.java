@@ -23,8 +23,12 @@ import spadework.office.Yes;
 public final class BidTree {
     private static final Path SAMPLES = Path.of("sample-quotes");
     /** Samples that nobody has signed. */
-    private static final List<String> OPEN = List.of("block-basement-to-swale", "crawl-space-between-houses",
-            "poured-basement-with-sump", "stone-wall-engineer-first");
+    private static final List<String> OPEN = List.of(
+            "block-basement-to-swale",
+            "crawl-space-between-houses",
+            "poured-basement-with-sump",
+            "stone-wall-engineer-first");
+
     private static final String SEED = "block-basement-to-swale";
 
     private BidTree() {}
@@ -59,8 +63,12 @@ public final class BidTree {
         Office office = Office.with(Optional.empty());
         done(new Issuing(office).issue(folder));
         if (kind == 8) {
-            Yes yes = new Yes(LocalDate.of(2026, 8, 20), List.of("Ida Wrenfield"), Optional.of("signed.pdf"),
-                    Optional.empty(), Optional.empty());
+            Yes yes = new Yes(
+                    LocalDate.of(2026, 8, 20),
+                    List.of("Ida Wrenfield"),
+                    Optional.of("signed.pdf"),
+                    Optional.empty(),
+                    Optional.empty());
             done(new Accepting(office).accept(folder, List.of(), yes));
         }
         if (kind == 9) {
@@ -77,10 +85,12 @@ public final class BidTree {
     private static void vary(Path folder, int number) throws IOException {
         Path file = folder.resolve("job.json");
         String day = LocalDate.of(2026, 6, 1).plusDays(number % 60).toString();
-        Files.writeString(file, Files.readString(file)
-                .replaceFirst("\"number\":\\s*\"[^\"]*\"", "\"number\": \"J-" + number + "\"")
-                .replaceFirst("\"issued\":\\s*\"[^\"]*\"", "\"issued\": \"" + day + "\"")
-                .replaceFirst("\"thickness\": \"8 in\"", "\"thickness\": \"" + (8 + number % 5) + " in\""));
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replaceFirst("\"number\":\\s*\"[^\"]*\"", "\"number\": \"J-" + number + "\"")
+                        .replaceFirst("\"issued\":\\s*\"[^\"]*\"", "\"issued\": \"" + day + "\"")
+                        .replaceFirst("\"thickness\": \"8 in\"", "\"thickness\": \"" + (8 + number % 5) + " in\""));
     }
 
     private static void copy(Path from, Path to) throws IOException {

@@ -40,10 +40,17 @@ public final class InternalFigures {
         Set<Dollars> open = new HashSet<>(List.of(Dollars.ZERO));
         open(bid.proposed().quote(), open);
         open(bid.dossier().quote(), open);
-        bid.dossier().contract().options().forEach(option ->
-                open.addAll(List.of(option.sum().total(), option.sum().price(), option.sum().tax())));
+        bid.dossier()
+                .contract()
+                .options()
+                .forEach(option -> open.addAll(List.of(
+                        option.sum().total(), option.sum().price(), option.sum().tax())));
         bid.dossier().contract().changes().forEach(change -> {
-            open.addAll(List.of(change.before(), change.after(), change.agreed().total(), change.agreed().price()));
+            open.addAll(List.of(
+                    change.before(),
+                    change.after(),
+                    change.agreed().total(),
+                    change.agreed().price()));
             change.lines().forEach(line -> open.add(line.amount()));
         });
         bid.dossier().job().agreement().received().forEach(received -> open.add(received.amount()));
@@ -99,7 +106,8 @@ public final class InternalFigures {
     private static String pdf(byte[] bytes) throws IOException {
         StringBuilder content = new StringBuilder(PageText.all(bytes));
         try (PDDocument document = Loader.loadPDF(bytes)) {
-            document.getDocumentInformation().getMetadataKeys()
+            document.getDocumentInformation()
+                    .getMetadataKeys()
                     .forEach(key -> content.append('\n')
                             .append(document.getDocumentInformation().getPropertyStringValue(key)));
             for (COSObjectKey key : document.getDocument().getXrefTable().keySet()) {

@@ -44,7 +44,9 @@ class InternalFiguresTest {
                         .isFalse();
             }
             for (String word : words) {
-                assertThat(InternalFigures.says(content, word)).as(file.getFileName() + " says " + word).isFalse();
+                assertThat(InternalFigures.says(content, word))
+                        .as(file.getFileName() + " says " + word)
+                        .isFalse();
             }
             seen++;
         }

@@ -38,7 +38,8 @@ class PaperLengthTest {
     void theProposalIsShortAndTheSignaturesHaveCompany(Path sample) throws IOException {
         List<String> pages = pages(sample, Paper.PROPOSAL);
 
-        boolean options = !Samples.bid(sample).proposed().job().agreement().options().isEmpty();
+        boolean options =
+                !Samples.bid(sample).proposed().job().agreement().options().isEmpty();
         assertThat(pages).hasSizeLessThanOrEqualTo(options ? 9 : 7);
         assertThat(pages.get(pages.size() - 1)).contains("The warranty in five lines", "Terms", "Acceptance");
     }
@@ -63,7 +64,8 @@ class PaperLengthTest {
                 .anyMatch(page -> page.contains(HEAD_OF_LINES))
                 .anyMatch(page -> page.contains(HEAD_OF_TAKEOFF));
         assertThat(pages)
-                .noneMatch(page -> page.strip().endsWith(HEAD_OF_LINES) || page.strip().endsWith(HEAD_OF_TAKEOFF));
+                .noneMatch(page ->
+                        page.strip().endsWith(HEAD_OF_LINES) || page.strip().endsWith(HEAD_OF_TAKEOFF));
     }
 
     private List<String> pages(Path sample, Paper paper) throws IOException {

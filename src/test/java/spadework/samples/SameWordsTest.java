@@ -30,8 +30,9 @@ class SameWordsTest {
                 .toList();
 
         assertThat(ladders).extracting(Note::about).containsExactly("A, B and D", "C");
-        assertThat(ladders).extracting(Note::what).containsExactly(
-                "Walls A, B and D: the trench is 7 ft deep.", "Wall C: the trench is 6 ft 8 in deep.");
+        assertThat(ladders)
+                .extracting(Note::what)
+                .containsExactly("Walls A, B and D: the trench is 7 ft deep.", "Wall C: the trench is 6 ft 8 in deep.");
     }
 
     @Test
@@ -61,8 +62,9 @@ class SameWordsTest {
     @MethodSource("spadework.samples.Samples#papered")
     void aStopStandsByItselfBecauseItIsAcceptedByItself(Path sample) {
         Bid bid = Samples.bid(sample);
-        Function<Severity, Long> found =
-                grave -> bid.findings().stream().filter(finding -> finding.severity() == grave).count();
+        Function<Severity, Long> found = grave -> bid.findings().stream()
+                .filter(finding -> finding.severity() == grave)
+                .count();
 
         assertThat(CostSheetPaper.of(bid.dossier()).notes())
                 .filteredOn(note -> note.severity().equals("stop"))

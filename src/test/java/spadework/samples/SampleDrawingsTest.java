@@ -47,10 +47,19 @@ class SampleDrawingsTest {
                     .findFirst()
                     .orElseThrow()
                     .scene();
-            assertThat(words(section)).contains(wall.trenchDepth(), wall.bottomWidth(), wall.footingThickness(),
-                    wall.footingProjection(), wall.finish().dryFilm(), wall.finish().word());
+            assertThat(words(section))
+                    .contains(
+                            wall.trenchDepth(),
+                            wall.bottomWidth(),
+                            wall.footingThickness(),
+                            wall.footingProjection(),
+                            wall.finish().dryFilm(),
+                            wall.finish().word());
             assertThat(section.alternative())
-                    .contains(wall.trenchDepth(), wall.bottomWidth(), wall.finish().material());
+                    .contains(
+                            wall.trenchDepth(),
+                            wall.bottomWidth(),
+                            wall.finish().material());
             String deeper = dossier.job().getWall(wall.label()).deepest().text();
             assertThat(wall.depth()).contains(deeper);
             assertThat(words(section)).contains(deeper);
@@ -58,14 +67,20 @@ class SampleDrawingsTest {
     }
 
     private static String labels(List<Drawing> drawings) {
-        return String.join(" | ", drawings.stream().map(drawing -> String.join(" ", drawing.labels())).toList());
+        return String.join(
+                " | ",
+                drawings.stream()
+                        .map(drawing -> String.join(" ", drawing.labels()))
+                        .toList());
     }
 
     private static String words(Scene scene) {
-        return String.join(" ", scene.shapes().stream()
-                .filter(Label.class::isInstance)
-                .map(shape -> ((Label) shape).text())
-                .toList());
+        return String.join(
+                " ",
+                scene.shapes().stream()
+                        .filter(Label.class::isInstance)
+                        .map(shape -> ((Label) shape).text())
+                        .toList());
     }
 
     private static Dossier dossier(String sample) {

@@ -34,7 +34,9 @@ class SamplePapersConformTest {
         int seen = 0;
         for (Path file : print(sample)) {
             if (file.toString().endsWith(".pdf")) {
-                assertThat(VeraPdf.failedRules(Files.readAllBytes(file))).as(file.toString()).isEmpty();
+                assertThat(VeraPdf.failedRules(Files.readAllBytes(file)))
+                        .as(file.toString())
+                        .isEmpty();
                 seen++;
             }
         }
@@ -79,13 +81,16 @@ class SamplePapersConformTest {
                     assertThat(WorkbookDump.named(WorkbookDump.open(content), "sections_price"))
                             .isEqualTo(prices(agreed));
                 }
-                case "proposal.pdf" -> assertThat(PageText.all(content)).contains(proposed.total().text());
-                case "cost-sheet.pdf" -> assertThat(PageText.all(content)).contains(agreed.total().text());
+                case "proposal.pdf" ->
+                    assertThat(PageText.all(content)).contains(proposed.total().text());
+                case "cost-sheet.pdf" ->
+                    assertThat(PageText.all(content)).contains(agreed.total().text());
                 default -> assertThat(content).isNotEmpty();
             }
         }
-        assertThat(Samples.bid(sample).priceListing()).contains(
-                "\"total\" : \"" + Samples.bid(sample).dossier().contract().total().plain() + "\"");
+        assertThat(Samples.bid(sample).priceListing())
+                .contains("\"total\" : \""
+                        + Samples.bid(sample).dossier().contract().total().plain() + "\"");
     }
 
     private static double total(Quote quote) {

@@ -87,8 +87,10 @@ class SamplesTest {
     @MethodSource("papered")
     void twoRunsGiveTheSameBytes(Path sample) throws IOException {
         Map<String, byte[]> first = print(sample);
-        print(sample).forEach((name, bytes) ->
-                assertThat(Arrays.equals(bytes, first.get(name))).as(name).isTrue());
+        print(sample)
+                .forEach((name, bytes) -> assertThat(Arrays.equals(bytes, first.get(name)))
+                        .as(name)
+                        .isTrue());
     }
 
     private Map<String, byte[]> print(Path sample) throws IOException {

@@ -45,8 +45,9 @@ class AssemblyLinesTest {
             """)
     void quantityIsTheDriverTimesTheShare(Driver driver, String section, BigDecimal stated, double count) {
         Takeoff takeoff = takeoff(driver, section, Optional.ofNullable(stated));
-        List<TakeoffLine> lines =
-                takeoff.lines().stream().filter(line -> line.working().isPresent()).toList();
+        List<TakeoffLine> lines = takeoff.lines().stream()
+                .filter(line -> line.working().isPresent())
+                .toList();
         assertThat(lines).extracting(TakeoffLine::code).containsExactly("STONE-MACH", "CLEANOUT");
         for (TakeoffLine line : lines) {
             double each = line.code().equals("STONE-MACH") ? 0.25 : 2;
@@ -61,17 +62,38 @@ class AssemblyLinesTest {
     }
 
     private static Takeoff takeoff(Driver driver, String section, Optional<BigDecimal> stated) {
-        Assembly set = new Assembly("SET", "Set", driver,
-                List.of(new Assembly.Part("STONE-MACH", new BigDecimal("0.25")),
+        Assembly set = new Assembly(
+                "SET",
+                "Set",
+                driver,
+                List.of(
+                        new Assembly.Part("STONE-MACH", new BigDecimal("0.25")),
                         new Assembly.Part("CLEANOUT", new BigDecimal("2"))),
                 List.of());
         PriceBook book = Books.standard();
         Map<String, Assembly> assemblies = new HashMap<>(Map.of("SET", set));
-        PriceBook own = new PriceBook(book.title(), book.dated(), book.items(), assemblies, book.earth(),
-                book.stoneTonsPerCubicYard(), book.truckCubicYards());
-        Job sample = Samples.bid(Path.of("sample-quotes/block-basement-to-swale")).dossier().job();
-        Alteration more = new Alteration(List.of(), List.of(), List.of(), List.of(), List.of(), List.of(), List.of(),
-                List.of(), List.of(new ExtraItem("SET", stated, section, "asked for")), Optional.empty(),
+        PriceBook own = new PriceBook(
+                book.title(),
+                book.dated(),
+                book.items(),
+                assemblies,
+                book.earth(),
+                book.stoneTonsPerCubicYard(),
+                book.truckCubicYards());
+        Job sample = Samples.bid(Path.of("sample-quotes/block-basement-to-swale"))
+                .dossier()
+                .job();
+        Alteration more = new Alteration(
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(),
+                List.of(new ExtraItem("SET", stated, section, "asked for")),
+                Optional.empty(),
                 TakenAway.NOTHING);
         return Measuring.of(Altered.of(sample, more), own);
     }

@@ -47,9 +47,22 @@ class CrossSectionTest {
     @Test
     void theDeeperEndIsCut() {
         Wall wall = Jobs.wall();
-        Wall falling = new Wall(wall.label(), wall.where(), wall.faces(), wall.from(), wall.length(), Length.ofFeet(3),
-                Length.ofFeet(6.5), wall.footing(), wall.kind(), wall.condition(), wall.strip(), wall.openings(),
-                wall.windowWells(), wall.finish(), wall.digging());
+        Wall falling = new Wall(
+                wall.label(),
+                wall.where(),
+                wall.faces(),
+                wall.from(),
+                wall.length(),
+                Length.ofFeet(3),
+                Length.ofFeet(6.5),
+                wall.footing(),
+                wall.kind(),
+                wall.condition(),
+                wall.strip(),
+                wall.openings(),
+                wall.windowWells(),
+                wall.finish(),
+                wall.digging());
 
         assertThat(of(Jobs.job(falling)).depth()).isEqualTo(Length.ofFeet(6.5));
     }
@@ -65,8 +78,10 @@ class CrossSectionTest {
         double p = section.footing().projection().feet();
         double s = section.bank().slope().number();
         double od = bed.pipeOutside().feet();
-        double area = section.bottomWidth().feet() * hs + s * hs * hs / 2
-                + p * (hs - section.footing().thickness().feet()) - Math.PI * od * od / 4;
+        double area = section.bottomWidth().feet() * hs
+                + s * hs * hs / 2
+                + p * (hs - section.footing().thickness().feet())
+                - Math.PI * od * od / 4;
         double yards = Measuring.of(job, Books.standard()).quantities().stream()
                 .filter(quantity -> quantity.measure() == Measure.STONE)
                 .mapToDouble(quantity -> quantity.value().doubleValue())
@@ -84,8 +99,18 @@ class CrossSectionTest {
     @Test
     void withoutTheFloorsLevelTheFloorIsNotPlaced() {
         Site s = Jobs.site();
-        Site unmeasured = new Site(s.address(), s.yearBuilt(), s.space(), s.house(), s.benchmark(), Optional.empty(),
-                s.soil(), s.rain(), s.limits(), s.locateTicket(), s.catchment());
+        Site unmeasured = new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                Optional.empty(),
+                s.soil(),
+                s.rain(),
+                s.limits(),
+                s.locateTicket(),
+                s.catchment());
 
         assertThat(of(Jobs.job(unmeasured, Jobs.water(), Jobs.wall())).floor()).isEmpty();
     }

@@ -33,7 +33,8 @@ class MeasuringTest {
 
     private static double of(Job job, Measure measure, String prefix) {
         return Measuring.of(job, Books.standard()).quantities().stream()
-                .filter(quantity -> quantity.measure() == measure && quantity.id().startsWith(prefix + "."))
+                .filter(quantity ->
+                        quantity.measure() == measure && quantity.id().startsWith(prefix + "."))
                 .mapToDouble(quantity -> quantity.value().doubleValue())
                 .sum();
     }
@@ -79,11 +80,25 @@ class MeasuringTest {
     @CsvSource({"8, 14", "6.215, 12.215", "5, 12.215"})
     void stoneHeightIsGovernedByFootingOrByPipe(double thickness, double height) {
         Wall w = Jobs.wall();
-        Wall wall = new Wall(w.label(), w.where(), w.faces(), w.from(), w.length(), w.depthStart(), w.depthEnd(),
-                new spadework.job.Footing(Length.ofInches(thickness), Length.ofInches(6)), w.kind(), w.condition(),
-                w.strip(), w.openings(), w.windowWells(), w.finish(), w.digging());
+        Wall wall = new Wall(
+                w.label(),
+                w.where(),
+                w.faces(),
+                w.from(),
+                w.length(),
+                w.depthStart(),
+                w.depthEnd(),
+                new spadework.job.Footing(Length.ofInches(thickness), Length.ofInches(6)),
+                w.kind(),
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
+                w.digging());
         Job job = Jobs.job(wall);
-        Length found = StoneHeight.of(job, Books.standard(), job.water().drains().get(0), wall);
+        Length found =
+                StoneHeight.of(job, Books.standard(), job.water().drains().get(0), wall);
         assertThat(found.inches()).isCloseTo(height, within(0.001));
     }
 
@@ -99,10 +114,10 @@ class MeasuringTest {
     @Test
     void aCornerIsDugOnceAndCountedWithItsFirstWall() {
         double straight = of(Jobs.job(walls()), Measure.DUG, "A") + of(Jobs.job(walls()), Measure.DUG, "B");
-        double outside = of(cornered(CornerKind.OUTSIDE), Measure.DUG, "A")
-                + of(cornered(CornerKind.OUTSIDE), Measure.DUG, "B");
-        double inside = of(cornered(CornerKind.INSIDE), Measure.DUG, "A")
-                + of(cornered(CornerKind.INSIDE), Measure.DUG, "B");
+        double outside =
+                of(cornered(CornerKind.OUTSIDE), Measure.DUG, "A") + of(cornered(CornerKind.OUTSIDE), Measure.DUG, "B");
+        double inside =
+                of(cornered(CornerKind.INSIDE), Measure.DUG, "A") + of(cornered(CornerKind.INSIDE), Measure.DUG, "B");
         // (2.5² H + 2.5 H² + H³/3 − 0.25 × 0.667) ÷ 27 at H = 5.667
         double h = 17.0 / 3;
         double corner = (6.25 * h + 2.5 * h * h + h * h * h / 3 - 0.25 * 2 / 3) / 27;
@@ -123,11 +138,19 @@ class MeasuringTest {
         Wall wall = Jobs.wall().withLength(Length.ofFeet(length));
         Water w = Jobs.water();
         FootingDrain d = w.drains().get(0);
-        FootingDrain drain =
-                new FootingDrain(d.label(), d.along(), d.item(), tee, d.into(), d.startInvert(), d.endInvert(),
-                d.teeInvert(), d.startGrade(), d.endGrade());
-        Job job = Jobs.job(Jobs.site(),
-                new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets(), List.of()), wall);
+        FootingDrain drain = new FootingDrain(
+                d.label(),
+                d.along(),
+                d.item(),
+                tee,
+                d.into(),
+                d.startInvert(),
+                d.endInvert(),
+                d.teeInvert(),
+                d.startGrade(),
+                d.endGrade());
+        Job job = Jobs.job(
+                Jobs.site(), new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets(), List.of()), wall);
         assertThat(of(job, Measure.CLEANOUT, "D1")).isEqualTo(cleanouts);
         assertThat(of(job, Measure.DRAIN_COUPLING, "D1")).isEqualTo(couplings);
     }
@@ -167,8 +190,21 @@ class MeasuringTest {
 
     private static Wall[] walls() {
         Wall w = Jobs.wall();
-        Wall second = new Wall("B", "side", Side.EAST, w.from(), Length.ofFeet(20), w.depthStart(), w.depthEnd(),
-                w.footing(), w.kind(), w.condition(), w.strip(), w.openings(), w.windowWells(), w.finish(),
+        Wall second = new Wall(
+                "B",
+                "side",
+                Side.EAST,
+                w.from(),
+                Length.ofFeet(20),
+                w.depthStart(),
+                w.depthEnd(),
+                w.footing(),
+                w.kind(),
+                w.condition(),
+                w.strip(),
+                w.openings(),
+                w.windowWells(),
+                w.finish(),
                 w.digging());
         return new Wall[] {w, second};
     }
@@ -177,11 +213,20 @@ class MeasuringTest {
         Water w = Jobs.water();
         FootingDrain d = w.drains().get(0);
         FootingDrain drain = new FootingDrain(
-                d.label(), List.of("A", "B"), d.item(), d.teeAt(), d.into(), d.startInvert(), d.endInvert(),
+                d.label(),
+                List.of("A", "B"),
+                d.item(),
+                d.teeAt(),
+                d.into(),
+                d.startInvert(),
+                d.endInvert(),
                 d.teeInvert(),
-                d.startGrade(), d.endGrade());
-        Job job = Jobs.job(Jobs.site(),
-                new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets(), List.of()), walls());
+                d.startGrade(),
+                d.endGrade());
+        Job job = Jobs.job(
+                Jobs.site(),
+                new Water(List.of(drain), w.mains(), List.of(), List.of(), w.outlets(), List.of()),
+                walls());
         return Jobs.withCorners(job, List.of(new Corner(new WallEnd("A", true), new WallEnd("B", false), kind)));
     }
 }

@@ -41,7 +41,8 @@ class TrenchGeometryTest {
             50, 70,  100, 6000
             """)
     void averageEndAreaExamples(double start, double end, double length, double volume) {
-        assertThat(TrenchGeometry.prismoid(length, start, (start + end) / 2, end)).isCloseTo(volume, within(1e-9));
+        assertThat(TrenchGeometry.prismoid(length, start, (start + end) / 2, end))
+                .isCloseTo(volume, within(1e-9));
     }
 
     /** Depth 4 to 6 ft, 3 ft wide, slope 1, 60 ft: exact 61.48 cy, where the average of the ends says 62.22. */
@@ -77,8 +78,7 @@ class TrenchGeometryTest {
                 TrenchGeometry.section(d0, tf, p, b, s),
                 TrenchGeometry.section((d0 + d1) / 2, tf, p, b, s),
                 TrenchGeometry.section(d1, tf, p, b, s));
-        double byIntegral = integrate(
-                x -> TrenchGeometry.section(d0 + (d1 - d0) * x / length, tf, p, b, s), length);
+        double byIntegral = integrate(x -> TrenchGeometry.section(d0 + (d1 - d0) * x / length, tf, p, b, s), length);
         assertThat(byRule).isCloseTo(byIntegral, within(1e-6 * byIntegral));
     }
 

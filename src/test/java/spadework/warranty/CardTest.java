@@ -34,7 +34,8 @@ class CardTest {
     @Test
     void partThatEndsIsToldInItsSeason() {
         assertThat(Card.of(WARRANTY).rows().stream().filter(row -> !row.ending().isEmpty()))
-                .extracting(row -> row.season().words() + " " + row.year() + " " + row.ending().get(0).part())
+                .extracting(row -> row.season().words() + " " + row.year() + " "
+                        + row.ending().get(0).part())
                 .containsExactly("spring 2028 Sump pump", "spring 2041 Coated walls");
     }
 
@@ -50,7 +51,9 @@ class CardTest {
         """)
     void dutyStandsInTheSeasonItNamesAndElseInBoth(String duty, String seasons) {
         List<CardRow> rows = Card.of(with(duty)).rows();
-        assertThat(rows.stream().filter(row -> row.year() == 2027).map(row -> row.season().words()))
+        assertThat(rows.stream()
+                        .filter(row -> row.year() == 2027)
+                        .map(row -> row.season().words()))
                 .containsExactly(seasons.split(" "));
     }
 
@@ -68,15 +71,30 @@ class CardTest {
         2040-10-02, 6, Coated walls
         """)
     void partIsInForceFromItsFirstDayToItsLast(LocalDate on, Integer months, String parts) {
-        assertThat(String.join("+", Ending.of(WARRANTY, on, Optional.ofNullable(months)).stream()
-                        .map(CoveredPart::part).toList()))
+        assertThat(String.join(
+                        "+",
+                        Ending.of(WARRANTY, on, Optional.ofNullable(months)).stream()
+                                .map(CoveredPart::part)
+                                .toList()))
                 .isEqualTo(parts);
     }
 
     private static Warranty with(String duty) {
         Warranty w = WARRANTY;
         return new Warranty(
-                w.number(), w.reissueOf(), w.job(), w.owners(), w.address(), w.walls(), w.runs(), w.parts(),
-                w.replyDays(), w.transfers(), w.transferNoticeDays(), w.notCovered(), List.of(duty), w.contractor());
+                w.number(),
+                w.reissueOf(),
+                w.job(),
+                w.owners(),
+                w.address(),
+                w.walls(),
+                w.runs(),
+                w.parts(),
+                w.replyDays(),
+                w.transfers(),
+                w.transferNoticeDays(),
+                w.notCovered(),
+                List.of(duty),
+                w.contractor());
     }
 }

@@ -36,7 +36,8 @@ class ClaimRulesTest {
         """)
     void decisionAfterThePromisedDaysIsAFinding(LocalDate decided, String finding) {
         Claim claim = claim(seen("2027-03-01"), step(decided.toString(), "inspected", "2027-03-02", "covered", "yes"));
-        assertThat(ClaimRules.findings(WARRANTY, claim)).extracting(Finding::id)
+        assertThat(ClaimRules.findings(WARRANTY, claim))
+                .extracting(Finding::id)
                 .containsExactlyElementsOf(ids(finding));
     }
 
@@ -57,8 +58,9 @@ class ClaimRulesTest {
                 : step("2027-03-02", "inspected", "2027-03-02", "covered", "no", "clause", clause);
         List<Fault> faults = ClaimRules.faults(WARRANTY, claim(seen("2027-03-01"), down));
         assertThat(faults.isEmpty() ? "holds" : "refused").isEqualTo(outcome);
-        assertThat(faults).allSatisfy(fault -> assertThat(fault.allowed())
-                .contains("Condensation | Keep the gutters clean, each spring and fall. | "));
+        assertThat(faults)
+                .allSatisfy(fault -> assertThat(fault.allowed())
+                        .contains("Condensation | Keep the gutters clean, each spring and fall. | "));
     }
 
     @Test
@@ -78,23 +80,27 @@ class ClaimRulesTest {
     void entryThatCannotBeIsRefused(String on, String fact, String value, String why) {
         Map<String, String> facts = new LinkedHashMap<>(Map.of(fact, value));
         assertThat(ClaimRules.faults(WARRANTY, claim(seen("2027-03-01"), ClaimStep.of(LocalDate.parse(on), facts))))
-                .as(why).isNotEmpty();
+                .as(why)
+                .isNotEmpty();
     }
 
     @Test
     void claimElsewhereOrOutOfTermIsWrittenDownAndTold() {
         Claim claim = claim(step("2041-04-03", "seen", "water", "wall", "C"));
         assertThat(ClaimRules.faults(WARRANTY, claim)).isEmpty();
-        assertThat(ClaimRules.findings(WARRANTY, claim)).extracting(Finding::id)
+        assertThat(ClaimRules.findings(WARRANTY, claim))
+                .extracting(Finding::id)
                 .containsExactly("claim-elsewhere", "claim-out-of-term");
-        assertThat(ClaimRules.findings(WARRANTY, claim(step("2041-04-02", "seen", "water", "wall", "d1")))).isEmpty();
+        assertThat(ClaimRules.findings(WARRANTY, claim(step("2041-04-02", "seen", "water", "wall", "d1"))))
+                .isEmpty();
     }
 
     @Test
     void claimTurnedDownUnseenIsToldUntilSomebodyLooks() {
         Claim claim = claim(seen("2027-03-01"), step("2027-03-02", "covered", "no", "clause", "Condensation"));
         assertThat(ClaimRules.findings(WARRANTY, claim)).extracting(Finding::id).containsExactly("claim-unseen");
-        assertThat(ClaimRules.findings(WARRANTY, claim.and(step("2027-03-04", "inspected", "2027-03-04")))).isEmpty();
+        assertThat(ClaimRules.findings(WARRANTY, claim.and(step("2027-03-04", "inspected", "2027-03-04"))))
+                .isEmpty();
     }
 
     @Test

@@ -28,8 +28,10 @@ class TransferRulesTest {
         2041-04-03,           ,                , 'after the last part ended on 2041-04-02'
         """)
     void noticeHoldsToTheTerms(LocalDate on, LocalDate sold, String waived, String refused) {
-        String found = TransferRules.faults(WARRANTY, on, Optional.ofNullable(sold), Optional.ofNullable(waived))
-                .stream().map(fault -> fault.found()).collect(Collectors.joining(" | "));
+        String found =
+                TransferRules.faults(WARRANTY, on, Optional.ofNullable(sold), Optional.ofNullable(waived)).stream()
+                        .map(fault -> fault.found())
+                        .collect(Collectors.joining(" | "));
         assertThat(found).contains(refused);
         assertThat(found.isEmpty()).isEqualTo(refused.isEmpty());
     }
@@ -39,20 +41,25 @@ class TransferRulesTest {
         LocalDate on = LocalDate.of(2029, 6, 1);
         Warranty second = WARRANTY.reissued("2026-014-W2", List.of("Anselm Wren"));
         Warranty third = second.reissued("2026-014-W3", List.of("Perpetua Holm"));
-        assertThat(TransferRules.faults(second, on, Optional.of(on), Optional.empty())).isEmpty();
+        assertThat(TransferRules.faults(second, on, Optional.of(on), Optional.empty()))
+                .isEmpty();
         assertThat(third.reissueOf()).contains("2026-014-W1");
         assertThat(third.transfers()).isZero();
         assertThat(third.parts()).as("a transfer prolongs nothing").isEqualTo(WARRANTY.parts());
         assertThat(TransferRules.faults(third, on, Optional.of(on), Optional.empty()))
-                .singleElement().extracting("found").isEqualTo("no transfer left");
+                .singleElement()
+                .extracting("found")
+                .isEqualTo("no transfer left");
         assertThatThrownBy(() -> third.reissued("2026-014-W4", List.of("Nobody")))
                 .hasMessage("2026-014-W3 may not pass to a later owner");
     }
 
     @Test
     void unknownSaleIsToldBecauseTheNoticeWasNotChecked() {
-        assertThat(TransferRules.findings(WARRANTY, Optional.empty())).extracting(Finding::id)
+        assertThat(TransferRules.findings(WARRANTY, Optional.empty()))
+                .extracting(Finding::id)
                 .containsExactly("transfer-sale-unknown");
-        assertThat(TransferRules.findings(WARRANTY, Optional.of(LocalDate.of(2029, 6, 1)))).isEmpty();
+        assertThat(TransferRules.findings(WARRANTY, Optional.of(LocalDate.of(2029, 6, 1))))
+                .isEmpty();
     }
 }

@@ -24,8 +24,7 @@ public final class Warranties {
                                 15,
                                 LocalDate.of(2026, 4, 3),
                                 LocalDate.of(2041, 4, 2)),
-                        new CoveredPart(
-                                "Sump pump", "it runs", 2, LocalDate.of(2026, 4, 3), LocalDate.of(2028, 4, 2))),
+                        new CoveredPart("Sump pump", "it runs", 2, LocalDate.of(2026, 4, 3), LocalDate.of(2028, 4, 2))),
                 5,
                 2,
                 60,
@@ -35,7 +34,10 @@ public final class Warranties {
                         "Keep the ground falling away from the house.",
                         "Test the pump each spring."),
                 new Contractor(
-                        "Fennimarsh Groundworks", "2 Yard Row, Fallow Creek, OH 43099", "(614) 555-0117",
-                        "office@example.com", "OH 55-0100"));
+                        "Fennimarsh Groundworks",
+                        "2 Yard Row, Fallow Creek, OH 43099",
+                        "(614) 555-0117",
+                        "office@example.com",
+                        "OH 55-0100"));
     }
 }

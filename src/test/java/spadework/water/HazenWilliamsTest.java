@@ -15,7 +15,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 class HazenWilliamsTest {
 
     private static double perHundred(double flow, double c, double inside) {
-        return HazenWilliams.perHundredFeet(gpm("Q", flow), ratio("C", c), inches("d", inside)).number();
+        return HazenWilliams.perHundredFeet(gpm("Q", flow), ratio("C", c), inches("d", inside))
+                .number();
     }
 
     /** Hazen-Williams friction chart, 1 in Sch 40 steel, inside 1.049 in, C 100 (W-14), complete. */
@@ -40,7 +41,8 @@ class HazenWilliamsTest {
     /** The same chart prints 5.04 psi at 10 gpm. */
     @Test
     void pressureOfTheChart() {
-        assertThat(HazenWilliams.psi(feet("h", perHundred(10, 100, 1.049))).number()).isCloseTo(5.04, within(0.005));
+        assertThat(HazenWilliams.psi(feet("h", perHundred(10, 100, 1.049))).number())
+                .isCloseTo(5.04, within(0.005));
     }
 
     /** H-34 in its other published spelling, 4.52 Q^1.85 ÷ (C^1.85 d^4.87) psi a foot: within 1 %. */
@@ -68,11 +70,14 @@ class HazenWilliamsTest {
         assertThat(Math.pow(150, 1.852)).isCloseTo(10_718, within(1.0));
         double wrong = 1043.94 * 41_842 / (16_847 * Math.pow(4, 4.8655));
         double right = 1043.94 * 27_605 / (10_718 * Math.pow(4, 4.8655));
-        assertThat(perHundred(250, 150, 4)).isCloseTo(right, within(right * 0.0005)).isNotCloseTo(wrong, within(0.01));
+        assertThat(perHundred(250, 150, 4))
+                .isCloseTo(right, within(right * 0.0005))
+                .isNotCloseTo(wrong, within(0.01));
     }
 
     @Test
     void lossGrowsWithLength() {
-        assertThat(HazenWilliams.loss(feet("h", 11.63), feet("L", 250)).number()).isCloseTo(29.075, within(1e-9));
+        assertThat(HazenWilliams.loss(feet("h", 11.63), feet("L", 250)).number())
+                .isCloseTo(29.075, within(1e-9));
     }
 }

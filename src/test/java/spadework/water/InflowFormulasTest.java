@@ -22,7 +22,8 @@ import tech.units.indriya.unit.Units;
 class InflowFormulasTest {
     private static final javax.measure.Unit<Length> INCH = Units.METRE.multiply(0.0254);
     private static final javax.measure.Unit<Length> FOOT = Units.METRE.multiply(0.3048);
-    private static final javax.measure.Unit<Volume> GALLON = INCH.pow(3).asType(Volume.class).multiply(231);
+    private static final javax.measure.Unit<Volume> GALLON =
+            INCH.pow(3).asType(Volume.class).multiply(231);
     private static final javax.measure.Unit<Area> SQUARE_FOOT = FOOT.pow(2).asType(Area.class);
     private static final javax.measure.Unit<?> GPM = GALLON.divide(Units.MINUTE);
     private static final javax.measure.Unit<?> CFS = FOOT.pow(3).divide(Units.SECOND);
@@ -30,16 +31,19 @@ class InflowFormulasTest {
     /** International Plumbing Code 2012 roof factor, worked in a plumbing forum (W-12): 78.2 gpm. */
     @Test
     void roofToGallons() {
-        double flow = Roof.flow(in(Unit.SQUARE_FOOT, "A", 2506), in(Unit.INCH_PER_HOUR, "i", 3)).number();
+        double flow = Roof.flow(in(Unit.SQUARE_FOOT, "A", 2506), in(Unit.INCH_PER_HOUR, "i", 3))
+                .number();
         assertThat(flow).isCloseTo(78.2, within(0.05));
-        assertThat(Roof.area(gpm("Q", flow), in(Unit.INCH_PER_HOUR, "i", 3)).number()).isCloseTo(2506, within(1e-6));
+        assertThat(Roof.area(gpm("Q", flow), in(Unit.INCH_PER_HOUR, "i", 3)).number())
+                .isCloseTo(2506, within(1e-6));
     }
 
     /** The exact factor by a units library; the code's 0.0104 lies within 0.1 % of it. */
     @Test
     void roofFactorByUnits() {
         double exact = factor(SQUARE_FOOT.multiply(INCH).divide(Units.HOUR), GPM);
-        double ours = Roof.exactFlow(in(Unit.SQUARE_FOOT, "A", 1), in(Unit.INCH_PER_HOUR, "i", 1)).number();
+        double ours = Roof.exactFlow(in(Unit.SQUARE_FOOT, "A", 1), in(Unit.INCH_PER_HOUR, "i", 1))
+                .number();
         assertThat(ours).isCloseTo(exact, within(1e-8));
         assertThat(0.0104).isCloseTo(exact, within(exact * 0.0011));
     }
@@ -55,7 +59,8 @@ class InflowFormulasTest {
     @ParameterizedTest(name = "C {0}, {1} in/h, {2} acres: {3} cfs")
     @CsvSource({"0.62, 6.96, 5, 21.6, 0.05", "0.4, 2.87, 128, 146.944, 1e-9"})
     void rationalMethod(double c, double rain, double acres, double flow, double tolerance) {
-        assertThat(Rational.flow(ratio("C", c), in(Unit.INCH_PER_HOUR, "i", rain), in(Unit.ACRE, "A", acres)).number())
+        assertThat(Rational.flow(ratio("C", c), in(Unit.INCH_PER_HOUR, "i", rain), in(Unit.ACRE, "A", acres))
+                        .number())
                 .isCloseTo(flow, within(tolerance));
     }
 
@@ -68,7 +73,8 @@ class InflowFormulasTest {
     /** The factor that the rational method leaves out is 1.008 (H-11), by a units library. */
     @Test
     void rationalFactorByUnits() {
-        javax.measure.Unit<?> acreInchHour = SQUARE_FOOT.multiply(43_560).multiply(INCH).divide(Units.HOUR);
+        javax.measure.Unit<?> acreInchHour =
+                SQUARE_FOOT.multiply(43_560).multiply(INCH).divide(Units.HOUR);
         assertThat(factor(acreInchHour, CFS)).isCloseTo(1.008, within(0.0005));
         assertThat(Rational.acres(in(Unit.SQUARE_FOOT, "A", 43_560)).number()).isEqualTo(1);
     }
@@ -93,13 +99,15 @@ class InflowFormulasTest {
             1.5, 320, 20.0
             """)
     void drainageTable(double inches, double acres, double printed) {
-        double flow = DrainageCoefficient.flow(in(Unit.INCH_PER_DAY, "q", inches), in(Unit.ACRE, "A", acres)).number();
+        double flow = DrainageCoefficient.flow(in(Unit.INCH_PER_DAY, "q", inches), in(Unit.ACRE, "A", acres))
+                .number();
         assertThat(flow).isCloseTo(printed, within(printed * 0.01 + 0.05));
     }
 
     @Test
     void drainageFactorByUnits() {
-        javax.measure.Unit<?> acreInchDay = SQUARE_FOOT.multiply(43_560).multiply(INCH).divide(Units.DAY);
+        javax.measure.Unit<?> acreInchDay =
+                SQUARE_FOOT.multiply(43_560).multiply(INCH).divide(Units.DAY);
         assertThat(1 / factor(acreInchDay, CFS)).isCloseTo(23.8, within(0.005));
     }
 
@@ -112,5 +120,4 @@ class InflowFormulasTest {
     private static double convert(Quantity one, javax.measure.Unit to) {
         return one.to(to).getValue().doubleValue();
     }
-
 }

@@ -41,8 +41,7 @@ class ManningTest {
         double perimeter = 1.12 + 2 * depth * Math.hypot(1, 1.3);
         assertThat(area).isCloseTo(0.66, within(0.005));
         assertThat(perimeter).isCloseTo(2.43, within(0.005));
-        double v = Manning.velocity(
-                        ratio("k", 1.49), ratio("n", 0.022), feet("R", area / perimeter), ratio("S", 0.25))
+        double v = Manning.velocity(ratio("k", 1.49), ratio("n", 0.022), feet("R", area / perimeter), ratio("S", 0.25))
                 .number();
         assertThat(v).isCloseTo(14.14, within(0.02));
         assertThat(v * area).isCloseTo(9.27, within(0.01));
@@ -84,10 +83,13 @@ class ManningTest {
     @ParameterizedTest(name = "{0} cfs at {1}, n {2}")
     @CsvSource({"0.1337, 0.01, 0.011", "0.854, 0.005, 0.013", "0.02, 0.0015, 0.02"})
     void diameterAndSlopeAreSolved(double flow, double slope, double n) {
-        double found = new BrentSolver(1e-12).solve(200, d -> pipe(d, slope, n).cfs().number() - flow, 0.01, 5);
-        double inside = Manning.diameter(cfs("Q", flow), ratio("S", slope), ratio("n", n)).number();
+        double found =
+                new BrentSolver(1e-12).solve(200, d -> pipe(d, slope, n).cfs().number() - flow, 0.01, 5);
+        double inside = Manning.diameter(cfs("Q", flow), ratio("S", slope), ratio("n", n))
+                .number();
         assertThat(inside).isCloseTo(found, within(1e-8));
-        assertThat(Manning.slope(cfs("Q", flow), feet("D", inside), ratio("n", n)).number())
+        assertThat(Manning.slope(cfs("Q", flow), feet("D", inside), ratio("n", n))
+                        .number())
                 .isCloseTo(slope, within(1e-9));
     }
 }

@@ -58,7 +58,8 @@ class NetworkTest {
     void drainWithItsTeeInTheMiddleHasTwoSides() {
         Network network = network(new WaterJob().drain(92.6, 92.5).teeInMiddle(92.3));
         assertThat(network.ofRun("D1")).extracting(Reach::label).containsExactly("D1/1", "D1/2");
-        assertThat(network.ofRun("D1")).allSatisfy(side -> assertThat(side.length().number()).isEqualTo(20));
+        assertThat(network.ofRun("D1"))
+                .allSatisfy(side -> assertThat(side.length().number()).isEqualTo(20));
         assertThat(network.ofRun("D1"))
                 .extracting(side -> Math.round(side.fall().orElseThrow().drop().number() * 1000))
                 .containsExactly(300L, 200L);
@@ -84,9 +85,9 @@ class NetworkTest {
     @Test
     void coverIsOverThePipesOutside() {
         Reach main = only(network(new WaterJob()), "M1");
-        assertThat(main.coverStart().orElseThrow().number())
-                .isCloseTo(97 - 92.2 - (3.975 + 4.215) / 24, within(1e-9));
-        assertThat(only(network(new WaterJob().mainGrade(null, 92.0)), "M1").coverStart()).isEmpty();
+        assertThat(main.coverStart().orElseThrow().number()).isCloseTo(97 - 92.2 - (3.975 + 4.215) / 24, within(1e-9));
+        assertThat(only(network(new WaterJob().mainGrade(null, 92.0)), "M1").coverStart())
+                .isEmpty();
     }
 
     /** Ground at the start 97.50, wall 5 ft to the footing's top, footing of 8 in. */
@@ -96,7 +97,8 @@ class NetworkTest {
         FootingBottom bottom = FootingBottom.of(job, job.water().drains().get(0));
         assertThat(bottom.start().orElseThrow().number()).isCloseTo(97.5 - 5 - 8.0 / 12, within(1e-9));
         Job unknown = new WaterJob().drainGrade(null, 97.5).build();
-        assertThat(FootingBottom.of(unknown, unknown.water().drains().get(0)).start()).isEmpty();
+        assertThat(FootingBottom.of(unknown, unknown.water().drains().get(0)).start())
+                .isEmpty();
     }
 
     @Test
@@ -118,8 +120,8 @@ class NetworkTest {
 
     @Test
     void roofWaterWithoutRainIsUnknownNotNothing() {
-        Network network = network(new WaterJob().rain(null)
-                .roofLine("R1", 60, 95.0, 93.0, 97.0).downspout("DS1", 500, "R1"));
+        Network network = network(
+                new WaterJob().rain(null).roofLine("R1", 60, 95.0, 93.0, 97.0).downspout("DS1", 500, "R1"));
         assertThat(only(network, "R1").inflow()).isEmpty();
         assertThat(only(network, "M1").inflow()).isPresent();
         assertThat(network.arriving("O1")).isEmpty();
@@ -147,7 +149,9 @@ class NetworkTest {
         for (Quantity quantity : dossier.takeoff().quantities()) {
             if (quantity.measure() == Measure.DRAIN_PIPE) {
                 String run = quantity.id().substring(0, quantity.id().indexOf('.'));
-                double laid = network.ofRun(run).stream().mapToDouble(r -> r.length().number()).sum();
+                double laid = network.ofRun(run).stream()
+                        .mapToDouble(r -> r.length().number())
+                        .sum();
                 assertThat(laid).isCloseTo(quantity.value().doubleValue(), within(1e-9));
             }
         }
@@ -191,16 +195,23 @@ class NetworkTest {
             bottom.start().ifPresent(workings::add);
             bottom.end().ifPresent(workings::add);
         });
-        dossier.job().water().outlets().stream().filter(o -> o.kind() == OutletKind.SUMP).forEach(outlet -> {
-            SumpDesign design = SumpDesign.of(
-                    dossier.job(), dossier.book(), outlet, network.arriving(outlet.label()).orElseThrow());
-            workings.addAll(List.of(design.needed(), design.storage(), design.wanted()));
-            design.shortestCycle().ifPresent(workings::add);
-            design.head().ifPresent(head -> workings.add(head.total()));
-        });
-        OutletChoice.of(dossier.job(), dossier.book(), network).considered().forEach(considered ->
-                workings.addAll(List.of(considered.available(), considered.needed())));
-        List<Worked> worked = workings.stream().flatMap(w -> Recomputed.under(w).stream()).toList();
+        dossier.job().water().outlets().stream()
+                .filter(o -> o.kind() == OutletKind.SUMP)
+                .forEach(outlet -> {
+                    SumpDesign design = SumpDesign.of(
+                            dossier.job(),
+                            dossier.book(),
+                            outlet,
+                            network.arriving(outlet.label()).orElseThrow());
+                    workings.addAll(List.of(design.needed(), design.storage(), design.wanted()));
+                    design.shortestCycle().ifPresent(workings::add);
+                    design.head().ifPresent(head -> workings.add(head.total()));
+                });
+        OutletChoice.of(dossier.job(), dossier.book(), network)
+                .considered()
+                .forEach(considered -> workings.addAll(List.of(considered.available(), considered.needed())));
+        List<Worked> worked =
+                workings.stream().flatMap(w -> Recomputed.under(w).stream()).toList();
         assertThat(worked).hasSizeGreaterThan(50);
         for (Worked each : worked) {
             assertThat(Recomputed.evaluate(each))

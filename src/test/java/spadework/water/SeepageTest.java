@@ -20,7 +20,8 @@ class SeepageTest {
     /** Civil engineering exam problem (W-16): 10 cm³/min, 50 cm long, 10 cm across, head 75 cm: K 0.085 cm/min. */
     @Test
     void darcy() {
-        double forOne = Darcy.flow(ratio("K", 1), ratio("i", 75.0 / 50), ratio("A", Math.PI * 25), Unit.NONE).number();
+        double forOne = Darcy.flow(ratio("K", 1), ratio("i", 75.0 / 50), ratio("A", Math.PI * 25), Unit.NONE)
+                .number();
         assertThat(10 / forOne).isCloseTo(0.085, within(0.0005));
     }
 
@@ -79,13 +80,15 @@ class SeepageTest {
         double spacing = 4 * depth;
         double rain = 4 * k * depth * depth / (spacing * spacing);
         double oneSide = rain * spacing / 2 * 7.48052 / 60;
-        assertThat(Seepage.perFoot(Texture.LOAM, feet("H", depth)).high().number()).isCloseTo(oneSide, within(1e-9));
+        assertThat(Seepage.perFoot(Texture.LOAM, feet("H", depth)).high().number())
+                .isCloseTo(oneSide, within(1e-9));
     }
 
     @Test
     void wallTakesItsLengthTimes() {
         Worked wall = Seepage.intoDrain(Jobs.job(), Jobs.wall()).high();
-        double perFoot = Seepage.perFoot(Texture.LOAM, feet("H", 5 + 8.0 / 12)).high().number();
+        double perFoot =
+                Seepage.perFoot(Texture.LOAM, feet("H", 5 + 8.0 / 12)).high().number();
         assertThat(wall.number()).isCloseTo(40 * perFoot, within(1e-9));
     }
 }

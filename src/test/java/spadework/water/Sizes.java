@@ -8,7 +8,13 @@ final class Sizes {
     private Sizes() {}
 
     static Pipe pipe(double inches, double n) {
-        return new Pipe("test", Length.ofInches(inches), Length.ofInches(inches * 1.1), Length.ofInches(inches), n,
-                false, Length.ofFeet(10));
+        return new Pipe(
+                "test",
+                Length.ofInches(inches),
+                Length.ofInches(inches * 1.1),
+                Length.ofInches(inches),
+                n,
+                false,
+                Length.ofFeet(10));
     }
 }

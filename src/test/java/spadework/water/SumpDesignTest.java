@@ -21,7 +21,11 @@ class SumpDesignTest {
     private static SumpDesign design(WaterJob waterJob) {
         Job job = waterJob.build();
         Network network = Network.of(job, Books.standard());
-        return SumpDesign.of(job, Books.standard(), job.water().outlets().get(0), network.arriving("O1").orElseThrow());
+        return SumpDesign.of(
+                job,
+                Books.standard(),
+                job.water().outlets().get(0),
+                network.arriving("O1").orElseThrow());
     }
 
     /** Published sump sizing rule (W-17): 25 in a minute in an 18 in pit, 1 gal an inch, factor 1.5: 2,250 gph. */
@@ -29,8 +33,7 @@ class SumpDesignTest {
     void pumpByTheRiseInThePit() {
         var inflow = SumpDesign.inflow(in(Unit.INCH_PER_MINUTE, "r", 25), in(Unit.GALLON_PER_INCH, "g", 1));
         assertThat(SumpDesign.pumpRate(inflow).number() * 60).isCloseTo(2250, within(1e-9));
-        var exact = SumpDesign.inflow(
-                in(Unit.INCH_PER_MINUTE, "r", 25), SumpDesign.gallonsPerInch(inches("d", 18)));
+        var exact = SumpDesign.inflow(in(Unit.INCH_PER_MINUTE, "r", 25), SumpDesign.gallonsPerInch(inches("d", 18)));
         assertThat(SumpDesign.pumpRate(exact).number() * 60).isCloseTo(2479, within(0.5));
     }
 
@@ -55,7 +58,8 @@ class SumpDesignTest {
         double least = 4 * flooded.storage().number() / 100;
         assertThat(flooded.shortestCycle().orElseThrow().number()).isCloseTo(least, within(1e-9));
         for (double inflow = 1; inflow < 100; inflow++) {
-            double cycle = flooded.storage().number() / inflow + flooded.storage().number() / (100 - inflow);
+            double cycle =
+                    flooded.storage().number() / inflow + flooded.storage().number() / (100 - inflow);
             assertThat(cycle).isGreaterThanOrEqualTo(least - 1e-9);
         }
         SumpDesign quiet = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 100.0, 12.0));
@@ -65,7 +69,9 @@ class SumpDesignTest {
     /** Equivalent lengths of 1-1/2 in (H-41): three elbows of 8, check valve 13, union 1; 40 + 24 + 13 + 1 = 78 ft. */
     @Test
     void headIsLiftAndFriction() {
-        SumpHead head = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0)).head().orElseThrow();
+        SumpHead head = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0))
+                .head()
+                .orElseThrow();
         assertThat(head.equivalent().number()).isCloseTo(78, within(1e-9));
         double friction = 1043.94 * Math.pow(25, 1.852) / (Math.pow(150, 1.852) * Math.pow(1.61, 4.8655)) * 0.78;
         assertThat(head.friction().number()).isCloseTo(friction, within(1e-9));
@@ -77,7 +83,9 @@ class SumpDesignTest {
         SumpDesign design = design(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0));
         assertThat(design.systemCurve()).hasSize(5);
         assertThat(design.systemCurve().get(0).total().number()).isEqualTo(8);
-        assertThat(design.systemCurve()).extracting(head -> head.total().number()).isSorted();
+        assertThat(design.systemCurve())
+                .extracting(head -> head.total().number())
+                .isSorted();
         assertThat(design.systemCurve().get(2).total().number())
                 .isCloseTo(design.head().orElseThrow().total().number(), within(1e-9));
     }

@@ -10,14 +10,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Fault;
-import spadework.pricebook.Books;
-import spadework.samples.Samples;
 import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.Otherwise;
 import spadework.office.Reply;
+import spadework.pricebook.Books;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
+import spadework.samples.Samples;
 
 /** Random runs against what is known without them. */
 class SimulationTest {
@@ -30,8 +30,8 @@ class SimulationTest {
     @ParameterizedTest
     @CsvSource({"0.05", "0.1", "0.5", "0.8", "0.9", "0.95"})
     void quantileOfASumOfNormalsIsTheOneOfItsClosedForm(double share) {
-        Simulation<Double> simulation = Simulation.of(RUNS, 7,
-                draws -> draws.normal(100, 3) + draws.normal(50, 4) + draws.normal(20, 12));
+        Simulation<Double> simulation =
+                Simulation.of(RUNS, 7, draws -> draws.normal(100, 3) + draws.normal(50, 4) + draws.normal(20, 12));
         NormalDistribution sum = new NormalDistribution(170, 13);
         double exact = sum.inverseCumulativeProbability(share);
         double error = Math.sqrt(share * (1 - share) / RUNS) / sum.density(exact);
@@ -48,8 +48,8 @@ class SimulationTest {
     @Test
     void quantileIsAnOutcomeByNearestRank() {
         Simulation<Integer> ten = new Simulation<>(List.of(10, 9, 8, 7, 6, 5, 4, 3, 2, 1));
-        assertThat(
-                List.of(ten.quantile(0.1), ten.quantile(0.11), ten.quantile(0.5), ten.quantile(0.8), ten.quantile(1)))
+        assertThat(List.of(
+                        ten.quantile(0.1), ten.quantile(0.11), ten.quantile(0.5), ten.quantile(0.8), ten.quantile(1)))
                 .containsExactly(1, 2, 5, 8, 10);
         assertThat(ten.above(8)).isEqualTo(0.2);
     }
@@ -64,7 +64,8 @@ class SimulationTest {
     @Test
     void whatIsSureHasNoRange() {
         Uncertainty sure = Uncertainty.read("depth=0 in,production=0%,soil=0%").uncertainty();
-        assertThat(sure.prices(job(), 10, 1).outcomes()).containsOnly(job().quote().total());
+        assertThat(sure.prices(job(), 10, 1).outcomes())
+                .containsOnly(job().quote().total());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -95,7 +96,11 @@ class SimulationTest {
             """)
     void harderWorkCostsMore(String typed, String way) {
         Dollars now = job().quote().total();
-        Dollars other = Settings.read(typed, Books.company()).change().apply(job()).quote().total();
+        Dollars other = Settings.read(typed, Books.company())
+                .change()
+                .apply(job())
+                .quote()
+                .total();
         assertThat(other.compareTo(now) > 0 ? "dearer" : "cheaper").isEqualTo(way);
     }
 
@@ -107,7 +112,10 @@ class SimulationTest {
     @Test
     void anotherCrewTakesAsManyHoursAtItsOwnWages() {
         Quote now = job().quote();
-        Quote other = Settings.read("crew=dig crew:hand crew", Books.company()).change().apply(job()).quote();
+        Quote other = Settings.read("crew=dig crew:hand crew", Books.company())
+                .change()
+                .apply(job())
+                .quote();
         double saved = 0;
         double hours = 0;
         for (int i = 0; i < now.lines().size(); i++) {
@@ -132,17 +140,29 @@ class SimulationTest {
             crew=hand crew                                  | crew=wall crew,crew=hand crew
             """)
     void crewsAreSwappedOneAfterTheOther(String one, String other) {
-        assertThat(Settings.read(one, Books.company()).change().apply(job()).quote().lines())
-                .isEqualTo(Settings.read(other, Books.company()).change().apply(job()).quote().lines());
+        assertThat(Settings.read(one, Books.company())
+                        .change()
+                        .apply(job())
+                        .quote()
+                        .lines())
+                .isEqualTo(Settings.read(other, Books.company())
+                        .change()
+                        .apply(job())
+                        .quote()
+                        .lines());
     }
 
     @Test
     void columnsStandSideBySideWithTheJobAsItIs() {
-        Reply told = Otherwise.sideBySide(Samples.bid(Path.of("sample-quotes/block-basement-to-swale")),
+        Reply told = Otherwise.sideBySide(
+                Samples.bid(Path.of("sample-quotes/block-basement-to-swale")),
                 List.of("margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded"));
         assertThat(told.out().get(0).strip().split(" {2,}"))
                 .containsExactly("as it is", "margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded");
-        assertThat(told.out()).filteredOn(line -> line.startsWith("Total")).singleElement().asString()
+        assertThat(told.out())
+                .filteredOn(line -> line.startsWith("Total"))
+                .singleElement()
+                .asString()
                 .contains("$25,628.00  $28,188.00  $24,685.00");
         assertThat(told.out()).allMatch(line -> line.equals(told.out().get(0)) || line.split(" {2,}").length == 6);
     }
@@ -150,8 +170,12 @@ class SimulationTest {
     @Test
     void everyWrongSettingIsTold() {
         assertThat(Settings.read("margn=2,soil=D,margin=99%,depth=3,crew=dig crew:night crew,crew=", Books.company())
-                .faults())
-                .hasSize(6).last().extracting(Fault::allowed).asString().contains("dig crew, hand crew");
+                        .faults())
+                .hasSize(6)
+                .last()
+                .extracting(Fault::allowed)
+                .asString()
+                .contains("dig crew, hand crew");
         assertThat(Uncertainty.read("depth=3,rain=2").faults()).hasSize(2);
     }
 

@@ -35,7 +35,8 @@ public final class Recomputed {
                 .replace('÷', '/')
                 .replace('−', '-')
                 .replace("π", "pi");
-        List<String> symbols = worked.inputs().stream().map(Working::symbol).distinct().toList();
+        List<String> symbols =
+                worked.inputs().stream().map(Working::symbol).distinct().toList();
         Expression built = new ExpressionBuilder(rename(expression, symbols))
                 .functions(MAX, MIN, CEIL)
                 .variables(symbols.stream().map(symbol -> "v_" + symbol).collect(Collectors.toSet()))

@@ -16,9 +16,8 @@ import spadework.office.Reply;
         name = "add",
         description = "Add an item, a new one or one that starts as another.",
         footerHeading = "%nExample:%n",
-        footer =
-                "  spadework book add STONE-HAND2 --like STONE-HAND labour/perHour=\"1.5 cy\" --reason"
-                        + " \"narrow gates\"")
+        footer = "  spadework book add STONE-HAND2 --like STONE-HAND labour/perHour=\"1.5 cy\" --reason"
+                + " \"narrow gates\"")
 public final class BookAddCommand extends Answering {
     @Mixin
     private BookFile book;
@@ -26,7 +25,9 @@ public final class BookAddCommand extends Answering {
     @Parameters(index = "0", paramLabel = "CODE", description = "Code of the new item.")
     private String code;
 
-    @Parameters(index = "1..*", paramLabel = "WHAT=VALUE",
+    @Parameters(
+            index = "1..*",
+            paramLabel = "WHAT=VALUE",
             description = "What it says, as section=wall or material/cost=$33.00.")
     private Map<String, String> values = new LinkedHashMap<>();
 

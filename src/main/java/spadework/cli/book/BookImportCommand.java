@@ -24,7 +24,9 @@ public final class BookImportCommand extends Answering {
     @Parameters(paramLabel = "FILE", description = "An exported workbook; with --map a supplier's CSV or XLSX.")
     private Path file;
 
-    @Option(names = "--map", paramLabel = "FILE",
+    @Option(
+            names = "--map",
+            paramLabel = "FILE",
             description = "How a supplier's list is read: its columns and our items, as JSON.")
     private Path map;
 

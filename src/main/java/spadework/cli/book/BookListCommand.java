@@ -19,7 +19,9 @@ public final class BookListCommand extends Answering {
     @Mixin
     private BookFile book;
 
-    @Option(names = "--section", paramLabel = "NAME",
+    @Option(
+            names = "--section",
+            paramLabel = "NAME",
             description = "Only this section: wall, drain, roof water, ground or setup.")
     private String section;
 

@@ -5,7 +5,9 @@ import picocli.CommandLine.Option;
 
 /** What goes with every change of the book. */
 final class WhenAndWhy {
-    @Option(names = "--on", paramLabel = "DATE",
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
             description = "The day from which it holds, as 2026-08-01 (default: today).")
     private LocalDate on;
 

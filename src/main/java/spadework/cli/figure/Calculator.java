@@ -44,8 +44,12 @@ abstract class Calculator implements Callable<Integer> {
             }
             return CommandLine.ExitCode.OK;
         } catch (WrongInputs wrong) {
-            line.getErr().println(Flags.message(
-                    spec.qualifiedName().replaceFirst("^\\S+ ", ""), wrong.found(), wrong.allowed(), wrong.mend()));
+            line.getErr()
+                    .println(Flags.message(
+                            spec.qualifiedName().replaceFirst("^\\S+ ", ""),
+                            wrong.found(),
+                            wrong.allowed(),
+                            wrong.mend()));
             return CommandLine.ExitCode.USAGE;
         }
     }

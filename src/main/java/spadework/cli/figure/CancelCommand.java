@@ -20,22 +20,13 @@ import spadework.office.Tailgate;
             "  spadework figure cancel --signed 2026-07-01 --received 2026-07-03 --state NJ"
         })
 public final class CancelCommand extends Calculator {
-    @Option(
-            names = "--signed",
-            paramLabel = "DATE",
-            description = "Day of signing: year-month-day, as 2026-07-01.")
+    @Option(names = "--signed", paramLabel = "DATE", description = "Day of signing: year-month-day, as 2026-07-01.")
     private String signed;
 
-    @Option(
-            names = "--state",
-            paramLabel = "STATE",
-            description = "State where the house stands, by its two letters.")
+    @Option(names = "--state", paramLabel = "STATE", description = "State where the house stands, by its two letters.")
     private String state;
 
-    @Option(
-            names = "--age",
-            paramLabel = "YEARS",
-            description = "Age of the oldest buyer; unknown counts as old.")
+    @Option(names = "--age", paramLabel = "YEARS", description = "Age of the oldest buyer; unknown counts as old.")
     private String age;
 
     @Option(

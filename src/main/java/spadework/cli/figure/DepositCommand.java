@@ -19,16 +19,10 @@ import spadework.office.Tailgate;
             "  spadework figure deposit --price \"$9,000.00\" --state MA --special-order 4000"
         })
 public final class DepositCommand extends Calculator {
-    @Option(
-            names = "--price",
-            paramLabel = "DOLLARS",
-            description = "Contract price, as 14999.99 or $14,999.99.")
+    @Option(names = "--price", paramLabel = "DOLLARS", description = "Contract price, as 14999.99 or $14,999.99.")
     private String price;
 
-    @Option(
-            names = "--state",
-            paramLabel = "STATE",
-            description = "State where the house stands, by its two letters.")
+    @Option(names = "--state", paramLabel = "STATE", description = "State where the house stands, by its two letters.")
     private String state;
 
     @Option(

@@ -16,9 +16,7 @@ import spadework.office.Tailgate;
             "Of --flow, --id, --length and --head give three: the fourth is found."
         },
         footerHeading = "%nExample:%n",
-        footer = {
-            "  spadework figure friction --flow \"10 gpm\" --id \"1.049 in\" --c 100 --length \"100 ft\""
-        })
+        footer = {"  spadework figure friction --flow \"10 gpm\" --id \"1.049 in\" --c 100 --length \"100 ft\""})
 public final class FrictionCommand extends Calculator {
     @Option(names = "--flow", paramLabel = "FLOW", description = "Flow, with its unit (gpm, gph, cfs).")
     private String flow;

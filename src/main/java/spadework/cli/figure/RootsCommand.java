@@ -15,10 +15,7 @@ import spadework.office.Tailgate;
             "Give --trunk or --girth for the radius, or --radius for the trunk whose zone ends there."
         },
         footerHeading = "%nExample:%n",
-        footer = {
-            "  spadework figure roots --trunk \"12 in\"",
-            "  spadework figure roots --girth \"36 in\""
-        })
+        footer = {"  spadework figure roots --trunk \"12 in\"", "  spadework figure roots --girth \"36 in\""})
 public final class RootsCommand extends Calculator {
     @Option(
             names = "--trunk",

@@ -17,9 +17,7 @@ import spadework.office.Tailgate;
             "Of --area, --c, --rain and --flow give three: the fourth is found."
         },
         footerHeading = "%nExample:%n",
-        footer = {
-            "  spadework figure runoff --area \"5 acre\" --c 0.62 --rain \"6.96 in/h\""
-        })
+        footer = {"  spadework figure runoff --area \"5 acre\" --c 0.62 --rain \"6.96 in/h\""})
 public final class RunoffCommand extends Calculator {
     @Option(
             names = "--area",

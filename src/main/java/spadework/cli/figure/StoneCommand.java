@@ -84,8 +84,13 @@ public final class StoneCommand extends Calculator {
         Optional<Length> footing = flags.find("--footing", this.footing, FlagKinds.EXTRA);
         Optional<Length> projection = flags.find("--projection", this.projection, FlagKinds.EXTRA);
         Optional<Density> density = flags.find("--density", this.density, FlagKinds.DENSITY);
-        StoneFigure.Section section = new StoneFigure.Section(bottom, height, pipe.orElse(Length.ZERO),
-                side.orElse(0.0), footing.orElse(Length.ZERO), projection.orElse(Length.ZERO));
+        StoneFigure.Section section = new StoneFigure.Section(
+                bottom,
+                height,
+                pipe.orElse(Length.ZERO),
+                side.orElse(0.0),
+                footing.orElse(Length.ZERO),
+                projection.orElse(Length.ZERO));
         return () -> StoneFigure.of(length, tons, section, density, tailgate.book());
     }
 }

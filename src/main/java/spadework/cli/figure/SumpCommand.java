@@ -5,7 +5,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.SumpFigure;
 import spadework.measure.FlowRate;
-import spadework.measure.Length;
 import spadework.office.Tailgate;
 
 /** A sump: what the pump has to deliver, total head, storage and cycle. */

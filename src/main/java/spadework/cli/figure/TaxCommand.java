@@ -10,13 +10,9 @@ import spadework.office.Tailgate;
 /** Sales tax on an amount. */
 @Command(
         name = "tax",
-        description = {
-            "Sales tax on one amount, the exact product rounded once."
-        },
+        description = {"Sales tax on one amount, the exact product rounded once."},
         footerHeading = "%nExample:%n",
-        footer = {
-            "  spadework figure tax --amount 100.50 --rate 7%%"
-        })
+        footer = {"  spadework figure tax --amount 100.50 --rate 7%%"})
 public final class TaxCommand extends Calculator {
     @Option(
             names = "--amount",
@@ -24,10 +20,7 @@ public final class TaxCommand extends Calculator {
             description = "What is taxed, as 100.50 or $100.50: one item or a whole invoice.")
     private String amount;
 
-    @Option(
-            names = "--rate",
-            paramLabel = "PERCENT",
-            description = "State and local rate together, as 7%%.")
+    @Option(names = "--rate", paramLabel = "PERCENT", description = "State and local rate together, as 7%%.")
     private String rate;
 
     @Override

@@ -9,13 +9,9 @@ import spadework.office.Tailgate;
 /** Last day of a warranty. */
 @Command(
         name = "term",
-        description = {
-            "Last day of a warranty of so many years, counted from completion."
-        },
+        description = {"Last day of a warranty of so many years, counted from completion."},
         footerHeading = "%nExample:%n",
-        footer = {
-            "  spadework figure term --completed 2028-02-29 --years 15"
-        })
+        footer = {"  spadework figure term --completed 2028-02-29 --years 15"})
 public final class TermCommand extends Calculator {
     @Option(
             names = "--completed",
@@ -23,10 +19,7 @@ public final class TermCommand extends Calculator {
             description = "Day of completion: year-month-day, as 2026-07-01.")
     private String completed;
 
-    @Option(
-            names = "--years",
-            paramLabel = "YEARS",
-            description = "Whole years, 1 to 99.")
+    @Option(names = "--years", paramLabel = "YEARS", description = "Whole years, 1 to 99.")
     private String years;
 
     @Override
