@@ -98,8 +98,8 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                 causes,
                 Cause.COMPANY,
                 isCompanyMoved(item.flatMap(LineItem::labour), then.company(), now.company())
-                        || !was.get().cost().material().isZero()
-                                && !then.company().tax().equals(now.company().tax()));
+                        || (!was.get().cost().material().isZero()
+                                && !then.company().tax().equals(now.company().tax())));
         add(
                 causes,
                 Cause.PRICE_RULES,
@@ -108,7 +108,7 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         add(
                 causes,
                 Cause.SHARE_OF_ORDER,
-                causes.isEmpty() || material && !causes.contains(Cause.MATERIAL) && !causes.contains(Cause.QUANTITY));
+                causes.isEmpty() || (material && !causes.contains(Cause.MATERIAL) && !causes.contains(Cause.QUANTITY)));
         return causes;
     }
 

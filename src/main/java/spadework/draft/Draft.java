@@ -154,8 +154,8 @@ public record Draft(Entries root, Outline outline) {
                 spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
         Value changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
         boolean list = holder instanceof Rows
-                || !(holder instanceof Entries)
-                        && spot.filter(s -> s.kind() == Kind.LIST).isPresent();
+                || (!(holder instanceof Entries)
+                        && spot.filter(s -> s.kind() == Kind.LIST).isPresent());
         if (list) {
             Rows rows = holder instanceof Rows there ? there : Rows.NONE;
             return rows.with(Math.min(index(key), rows.values().size()), changed);
@@ -175,7 +175,7 @@ public record Draft(Entries root, Outline outline) {
         }
         boolean isRow = holder instanceof Rows;
         Value left = keys.size() == 1 ? null : taken(there, Pointer.of(pointer, key), keys.subList(1, keys.size()));
-        boolean gone = left == null || left.isEmpty() && !(isRow && left instanceof Entries);
+        boolean gone = left == null || (left.isEmpty() && !(isRow && left instanceof Entries));
         if (holder instanceof Rows rows) {
             return gone ? rows.without(index(key)) : rows.with(index(key), left);
         }

@@ -53,8 +53,8 @@ public enum Kind {
      * the reader can say what is wrong with it.
      */
     public Value written(String typed) {
-        boolean bare = this == COUNT && typed.strip().matches("-?(0|[1-9]\\d*)")
-                || this == YES_OR_NO && (typed.equals("true") || typed.equals("false"));
+        boolean bare = (this == COUNT && typed.strip().matches("-?(0|[1-9]\\d*)"))
+                || (this == YES_OR_NO && (typed.equals("true") || typed.equals("false")));
         return bare ? new Value.Bare(typed.strip()) : new Value.Text(typed);
     }
 

@@ -23,7 +23,7 @@ final class Layout {
         String line = value.isEmpty() || isShort(value) ? line(value) : null;
         if (line != null
                 && (used + line.length() <= WIDEST
-                        || !(value instanceof Value.Entries) && !(value instanceof Value.Rows))) {
+                        || (!(value instanceof Value.Entries) && !(value instanceof Value.Rows)))) {
             text.append(line);
         } else {
             broken(value, indent);

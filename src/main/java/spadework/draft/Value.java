@@ -84,7 +84,7 @@ public sealed interface Value {
 
     /** Whether there is nothing in it: an object or a list without content. */
     default boolean isEmpty() {
-        return this instanceof Entries entries && entries.values().isEmpty()
-                || this instanceof Rows rows && rows.values().isEmpty();
+        return (this instanceof Entries entries && entries.values().isEmpty())
+                || (this instanceof Rows rows && rows.values().isEmpty());
     }
 }

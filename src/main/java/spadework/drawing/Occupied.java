@@ -38,7 +38,7 @@ final class Occupied {
             Point b = new Point(line.x2(), line.y2());
             double half = line.weight() == Shape.Weight.THICK ? 2 : 0.5;
             return box.grown(half).isCrossedBy(a, b)
-                    || line.arrow() && box.grown(ARROW_HALF_WIDTH).isCrossedBy(b, b);
+                    || (line.arrow() && box.grown(ARROW_HALF_WIDTH).isCrossedBy(b, b));
         }
         if (shape instanceof Dot dot) {
             Point centre = new Point(dot.x(), dot.y());

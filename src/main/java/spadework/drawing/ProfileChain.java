@@ -28,7 +28,7 @@ public record ProfileChain(
     boolean canBeDrawn() {
         return reaches.stream()
                 .anyMatch(reach -> reach.isLevelled()
-                        || reach.startGrade().isPresent() && reach.endGrade().isPresent());
+                        || (reach.startGrade().isPresent() && reach.endGrade().isPresent()));
     }
 
     double feet() {

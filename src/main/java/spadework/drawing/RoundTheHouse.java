@@ -30,7 +30,7 @@ final class RoundTheHouse {
     /** The sides of the house that the shorter way passes, both ends' among them. */
     static List<Side> sides(House house, Spot from, Spot to) {
         int clockwise = Math.floorMod(to.side().ordinal() - from.side().ordinal(), SIDES);
-        boolean forward = clockwise == 1 || clockwise == 2 && isShorterClockwise(house, from, to);
+        boolean forward = clockwise == 1 || (clockwise == 2 && isShorterClockwise(house, from, to));
         int steps = forward ? clockwise : (SIDES - clockwise) % SIDES;
         List<Side> sides = new ArrayList<>();
         for (int step = 0; step <= steps; step++) {

@@ -32,7 +32,7 @@ final class CellEditing extends AbstractCellEditor implements TableCellEditor {
         this.model = model;
         text.setName("cell");
         text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
-        text.getDocument().putProperty("filterNewlines", Boolean.FALSE);
+        text.getDocument().putProperty("filterNewlines", false);
         box.setName("cell choice");
         box.setMaximumRowCount(14);
         PlainText.inList(box);

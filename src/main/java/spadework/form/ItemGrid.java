@@ -24,7 +24,7 @@ final class ItemGrid extends JTable {
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellSelectionEnabled(true);
         setSurrendersFocusOnKeystroke(true);
-        putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
+        putClientProperty("terminateEditOnFocusLost", true);
         getTableHeader().setReorderingAllowed(false);
         int[] weights = {4, 5, 5};
         DefaultTableCellRenderer look = new Look();

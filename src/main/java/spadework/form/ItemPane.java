@@ -124,7 +124,7 @@ final class ItemPane extends JPanel {
     private void showValues() {
         stopEditing();
         showing = true;
-        sheet.show(entry.map(OpenBook.Entry::values).orElse(Map.of()), every.isSelected() || fresh && item.isEmpty());
+        sheet.show(entry.map(OpenBook.Entry::values).orElse(Map.of()), every.isSelected() || (fresh && item.isEmpty()));
         showing = false;
         forget();
     }

@@ -13,13 +13,13 @@ final class PlainText {
     private PlainText() {}
 
     static <T extends JComponent> T of(T component) {
-        component.putClientProperty(NO_MARKUP, Boolean.TRUE);
+        component.putClientProperty(NO_MARKUP, true);
         return component;
     }
 
     static void inList(JComboBox<?> box) {
         DefaultListCellRenderer renderer = new DefaultListCellRenderer();
-        box.setRenderer(of(renderer)::getListCellRendererComponent);
+        box.setRenderer(of(renderer));
     }
 
     static DefaultTableCellRenderer inTable() {

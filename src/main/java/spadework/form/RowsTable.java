@@ -179,8 +179,8 @@ final class RowsTable {
         }
         String inRow = pointer.substring(here.length()).replaceFirst("^/\\d+", "");
         return model.columns().stream()
-                .anyMatch(c -> Pointer.isIn(inRow, c.key()) && !(c.key().isEmpty() && !inRow.isEmpty())
-                        || Pointer.isIn(c.key(), inRow) && !inRow.isEmpty());
+                .anyMatch(c -> (Pointer.isIn(inRow, c.key()) && !(c.key().isEmpty() && !inRow.isEmpty()))
+                        || (Pointer.isIn(c.key(), inRow) && !inRow.isEmpty()));
     }
 
     /** Chooses the row and, if it is one of the columns, the cell of a place; whether a cell is meant. */
@@ -198,7 +198,7 @@ final class RowsTable {
         int column = -1;
         for (int i = 0; i < model.columns().size(); i++) {
             String key = model.column(i).key();
-            if (column < 0 && !inRow.isEmpty() && (Pointer.isIn(inRow, key) || Pointer.isIn(key, inRow))
+            if ((column < 0 && !inRow.isEmpty() && (Pointer.isIn(inRow, key) || Pointer.isIn(key, inRow)))
                     || key.equals(inRow)) {
                 column = i;
             }
@@ -271,7 +271,7 @@ final class RowsTable {
             setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
             setCellSelectionEnabled(true);
             setSurrendersFocusOnKeystroke(true);
-            putClientProperty("terminateEditOnFocusLost", Boolean.TRUE);
+            putClientProperty("terminateEditOnFocusLost", true);
             getTableHeader().setReorderingAllowed(false);
             getTableHeader().setResizingAllowed(true);
             getTableHeader().setDefaultRenderer(new ColumnHead(getTableHeader().getDefaultRenderer()));

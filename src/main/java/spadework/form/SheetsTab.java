@@ -82,7 +82,7 @@ final class SheetsTab extends JPanel {
         Path from = reach.job().getParent();
         Optional<Path> file = reach.outside().openTable(this, from);
         Optional<Path> map = file.isPresent() && supplier ? reach.outside().open(this, from) : Optional.empty();
-        if (file.isEmpty() || supplier && map.isEmpty()) {
+        if (file.isEmpty() || (supplier && map.isEmpty())) {
             return;
         }
         Taken taken = new Taken(file.get(), map, day.day().orElseThrow(), reason.text());

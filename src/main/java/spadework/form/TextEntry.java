@@ -36,7 +36,7 @@ final class TextEntry implements Entry {
         boolean lines = spot.filter(s -> s.kind() == Kind.TEXT).isPresent();
         text = lines ? area() : new JTextField();
         text.setName(format);
-        text.getDocument().putProperty("filterNewlines", Boolean.FALSE);
+        text.getDocument().putProperty("filterNewlines", false);
         text.putClientProperty("JTextField.placeholderText", FieldLook.placeholder(spot));
         JComponent shown = lines ? new JScrollPane(text) : text;
         boolean needed = spot.filter(Spot::needed).isPresent();

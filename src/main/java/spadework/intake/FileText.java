@@ -63,7 +63,7 @@ record FileText(String text, Optional<Fault> fault) {
         int column = 1;
         for (int i = 0; i < text.length(); i++) {
             char c = text.charAt(i);
-            boolean ends = c == '\n' || c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n');
+            boolean ends = c == '\n' || (c == '\r' && !(i + 1 < text.length() && text.charAt(i + 1) == '\n'));
             line += ends ? 1 : 0;
             column = ends ? 1 : column + 1;
         }

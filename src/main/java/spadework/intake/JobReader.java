@@ -123,7 +123,7 @@ final class JobReader {
         String text = Texts.LABEL.read(node).strip();
         int space = text.lastIndexOf(' ');
         String end = text.substring(space + 1);
-        if (!node.isSilent() && (space < 1 || !end.equals("start") && !end.equals("end"))) {
+        if (!node.isSilent() && (space < 1 || (!end.equals("start") && !end.equals("end")))) {
             node.fault(node.written(), "a wall's label, then start or end", "write it as \"A end\"");
         }
         return new WallEnd(text.substring(0, Math.max(space, 0)).strip(), end.equals("end"));

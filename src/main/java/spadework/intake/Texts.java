@@ -79,8 +79,8 @@ final class Texts {
     /** What a document can carry: no control characters, no half characters, no code points that are none. */
     private static boolean isPrintable(int c, boolean lines) {
         boolean layout = lines && (c == '\n' || c == '\t');
-        boolean noCharacter = (c & 0xFFFE) == 0xFFFE || c >= 0xFDD0 && c <= 0xFDEF;
+        boolean noCharacter = (c & 0xFFFE) == 0xFFFE || (c >= 0xFDD0 && c <= 0xFDEF);
         int type = Character.getType(c);
-        return layout || type != Character.CONTROL && type != Character.SURROGATE && !noCharacter;
+        return layout || (type != Character.CONTROL && type != Character.SURROGATE && !noCharacter);
     }
 }

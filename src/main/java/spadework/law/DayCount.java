@@ -53,7 +53,7 @@ public enum DayCount {
     /** Whether the day counts. */
     public boolean counts(LocalDate day) {
         boolean restDay =
-                day.getDayOfWeek() == DayOfWeek.SUNDAY || saturdaysRest && day.getDayOfWeek() == DayOfWeek.SATURDAY;
+                day.getDayOfWeek() == DayOfWeek.SUNDAY || (saturdaysRest && day.getDayOfWeek() == DayOfWeek.SATURDAY);
         return !restDay && !isHoliday(day);
     }
 
@@ -78,8 +78,8 @@ public enum DayCount {
         return Arrays.stream(FederalHoliday.values())
                 .filter(holidays::contains)
                 .anyMatch(holiday -> holiday.in(day.getYear()).equals(day)
-                        || observed
+                        || (observed
                                 && (holiday.observedIn(day.getYear()).equals(day)
-                                        || holiday.observedIn(day.getYear() + 1).equals(day)));
+                                        || holiday.observedIn(day.getYear() + 1).equals(day))));
     }
 }

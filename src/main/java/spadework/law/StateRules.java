@@ -48,7 +48,7 @@ public record StateRules(
     /** Whether its contract law reaches a contract of that price. */
     public boolean reaches(Dollars price) {
         return threshold
-                .map(from -> from.isLessThan(price) || atThreshold && from.equals(price))
+                .map(from -> from.isLessThan(price) || (atThreshold && from.equals(price)))
                 .orElse(true);
     }
 

@@ -65,7 +65,7 @@ public final class JobFile {
      */
     public boolean isChangedOnDisk() throws IOException {
         Optional<byte[]> now = content(file);
-        return now.isPresent() != known.isPresent() || now.isPresent() && !Arrays.equals(now.get(), known.get());
+        return now.isPresent() != known.isPresent() || (now.isPresent() && !Arrays.equals(now.get(), known.get()));
     }
 
     /**

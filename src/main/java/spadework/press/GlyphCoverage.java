@@ -57,7 +57,7 @@ public final class GlyphCoverage {
     }
 
     private boolean prints(int c) {
-        if (c >= ' ' && c <= '~' || c == '\n' || c == '\t' || c == '\r') {
+        if ((c >= ' ' && c <= '~') || c == '\n' || c == '\t' || c == '\r') {
             return true;
         }
         return switch (Character.getType(c)) {

@@ -81,10 +81,10 @@ final class PlainSvgImage implements SVGImage {
         double scale = Math.min(room.width / drawing.width(), room.height / drawing.height());
         Rectangle place = new Rectangle();
         place.setFrame(
-                Math.round(x + (room.width - scale * drawing.width()) / 2),
-                Math.round(y + (room.height - scale * drawing.height()) / 2),
-                Math.round(scale * drawing.width()),
-                Math.round(scale * drawing.height()));
+                (double) Math.round(x + (room.width - scale * drawing.width()) / 2),
+                (double) Math.round(y + (room.height - scale * drawing.height()) / 2),
+                (double) Math.round(scale * drawing.width()),
+                (double) Math.round(scale * drawing.height()));
         float dots = pdf.getDotsPerPoint();
         pdf.drawPdfAsImage(form(pdf), place, (float) drawing.width() * dots, (float) drawing.height() * dots);
     }

@@ -41,8 +41,8 @@ final class SvgText {
         return c == 0x9
                 || c == 0xA
                 || c == 0xD
-                || c >= 0x20 && c <= 0xD7FF
-                || c >= 0xE000 && c <= 0xFFFD
+                || (c >= 0x20 && c <= 0xD7FF)
+                || (c >= 0xE000 && c <= 0xFFFD)
                 || c >= 0x10000;
     }
 }

@@ -23,7 +23,7 @@ public sealed interface Content {
 
     /** Whether a reader sees the same. */
     default boolean isSame(Content other) {
-        return this instanceof Number one && other instanceof Number two
+        return (this instanceof Number one && other instanceof Number two)
                 ? one.value().compareTo(two.value()) == 0
                 : equals(other);
     }

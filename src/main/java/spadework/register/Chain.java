@@ -134,7 +134,7 @@ final class Chain {
         String here = head().text();
         boolean fits = found.equals(here);
         boolean behind = lines > 0 && found.equals(lines == 1 ? "" : new Head(lines - 1, sealBefore).text());
-        if (fits || lines == 0 && found.isEmpty()) {
+        if (fits || (lines == 0 && found.isEmpty())) {
             if (endsOpen && fits) {
                 openEnd.add(fault(
                         lines,

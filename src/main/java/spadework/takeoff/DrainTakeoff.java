@@ -104,7 +104,7 @@ final class DrainTakeoff {
     }
 
     private static Worked given(Measure measure, long count, String where) {
-        Given given = Given.of("x", measure.trade(), count, measure.unit(), where);
-        return Tally.counted(measure, count, "x", "counted", given);
+        Given given = Given.of("x", measure.trade(), (double) count, measure.unit(), where);
+        return Tally.counted(measure, (double) count, "x", "counted", given);
     }
 }

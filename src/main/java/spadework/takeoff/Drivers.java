@@ -76,7 +76,7 @@ final class Drivers {
                     || corner.second().wall().equals(wall.label());
             net += touches ? corner.kind() == CornerKind.OUTSIDE ? 1 : -1 : 0;
         }
-        inputs.add(Given.of("k", "outside corners less inside corners at the wall", net, Unit.EACH, "/corners"));
+        inputs.add(Given.of("k", "outside corners less inside corners at the wall", (double) net, Unit.EACH, "/corners"));
         double length = wall.length().feet() + net * (p.number() + b.number() / 2);
         return Worked.of(
                 "T",
@@ -121,7 +121,7 @@ final class Drivers {
     }
 
     private static Worked counted(Driver driver, long count, String where) {
-        Given given = Given.of("x", name(driver), count, driver.unit(), where);
-        return Worked.of("d", name(driver), count, driver.unit(), "x", "counted", given);
+        Given given = Given.of("x", name(driver), (double) count, driver.unit(), where);
+        return Worked.of("d", name(driver), (double) count, driver.unit(), "x", "counted", given);
     }
 }

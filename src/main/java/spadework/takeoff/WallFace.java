@@ -63,7 +63,7 @@ public final class WallFace {
      */
     public static boolean isParged(Wall wall) {
         FinishSystem system = wall.finish().system();
-        return system == FinishSystem.PARGE || system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK;
+        return system == FinishSystem.PARGE || (system == FinishSystem.SHEET && wall.kind() == WallKind.BLOCK);
     }
 
     /** The line item that covers this wall: the job's own choice, or the book's standard one for the system. */

@@ -47,7 +47,7 @@ public record Card(Warranty warranty, List<CardRow> rows) {
 
     private static List<String> duties(Warranty warranty, Season season) {
         return warranty.duties().stream()
-                .filter(duty -> names(duty, season) || !names(duty, Season.SPRING) && !names(duty, Season.FALL))
+                .filter(duty -> names(duty, season) || (!names(duty, Season.SPRING) && !names(duty, Season.FALL)))
                 .toList();
     }
 

@@ -156,7 +156,7 @@ class WorkbookFileTest {
         boolean certificate = sheet.getWorkbook().getSheet("Walls and pipes") != null;
         return first
                 || sheet.getSheetName().equals("Warranty")
-                || certificate && sheet.getSheetName().equals("Terms");
+                || (certificate && sheet.getSheetName().equals("Terms"));
     }
 
     private static List<String> internalFigures() {
