@@ -45,6 +45,7 @@ final class ChangeCommand implements Callable<Integer> {
         private boolean accepted;
 
         @Option(names = "--declined", required = true, description = "The homeowner declined it.")
+        @SuppressWarnings("UnusedVariable") // the other half of the pair; picocli asks for one of the two
         private boolean declined;
     }
 

@@ -5,6 +5,9 @@ import java.util.List;
 
 /** How much room written words take. */
 final class LabelText {
+    /** Stands for what was cut away. */
+    private static final String ELLIPSIS = "…";
+
     /** Average advance of a character of the printed face, in ems; digits and lower case are a little narrower. */
     private static final double EM_PER_CHARACTER = 0.55;
 
@@ -41,7 +44,7 @@ final class LabelText {
             return text;
         }
         int kept = Math.max(1, (int) (widest / (size * EM_PER_CHARACTER)) - 1);
-        return text.substring(0, text.offsetByCodePoints(0, kept)).stripTrailing() + PlanWords.ELLIPSIS;
+        return text.substring(0, text.offsetByCodePoints(0, kept)).stripTrailing() + ELLIPSIS;
     }
 
     /** The text in lines no wider than that many points, broken between words; a longer word is cut. */

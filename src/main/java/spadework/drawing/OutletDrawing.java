@@ -30,7 +30,7 @@ final class OutletDrawing {
                     .filter(outlet -> water.sides().get(outlet.label()) == side)
                     .sorted(Comparator.comparingDouble(outlet -> wanted(outlet, side, water, frame)))
                     .toList();
-            List<Double> along = spread(
+            List<Double> along = LabelSpacing.spread(
                     here.stream()
                             .map(outlet -> wanted(outlet, side, water, frame))
                             .toList(),
@@ -61,23 +61,6 @@ final class OutletDrawing {
 
     private static double room(Outlet outlet, Side side) {
         return Spot.isAcross(side) ? Math.min(WIDEST, LabelText.width(outlet.label(), Wish.SMALL)) + 16 : 26;
-    }
-
-    /** Moves the middles apart, first toward the end, then back from it, so that each has its room. */
-    static List<Double> spread(List<Double> wanted, List<Double> room, double from, double to) {
-        List<Double> along = new ArrayList<>();
-        double free = from;
-        for (int i = 0; i < wanted.size(); i++) {
-            double at = Math.max(wanted.get(i), free + room.get(i) / 2);
-            along.add(at);
-            free = at + room.get(i) / 2;
-        }
-        double end = to;
-        for (int i = wanted.size() - 1; i >= 0; i--) {
-            along.set(i, Math.min(along.get(i), end - room.get(i) / 2));
-            end = along.get(i) - room.get(i) / 2;
-        }
-        return along;
     }
 
     static void draw(Job job, Waterways water, Map<String, Point> places, Frame frame, Sheet sheet) {

@@ -18,10 +18,7 @@ final class PlanWords {
     static final String ADDED_WALL = "Wall added";
     static final String ADDED_PIPE = "Pipe added";
     static final String ADDED_SENTENCE = "Added by this change: ";
-    static final String FEET = " ft";
     static final String TO = " to ";
-    static final String ELLIPSIS = "…";
-
     private PlanWords() {}
 
     static String limit(LimitKind kind) {

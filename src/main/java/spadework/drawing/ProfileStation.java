@@ -41,7 +41,7 @@ record ProfileStation(double feet, List<Length> inverts, List<Length> grades, Op
         if (texts.isEmpty()) {
             return ProfileWords.NOT_MEASURED;
         }
-        return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(PlanWords.FEET, "");
+        return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(ScaleBar.FEET, "");
     }
 
     private static List<Length> known(Optional<Length> a, Optional<Length> b) {

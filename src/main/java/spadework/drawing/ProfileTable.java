@@ -75,7 +75,7 @@ final class ProfileTable {
             wanted.add(frame.at(station.feet(), 0).x());
             room.add(wide);
         }
-        return OutletDrawing.spread(wanted, room, FIRST, ProfileFrame.WIDTH - 4);
+        return LabelSpacing.spread(wanted, room, FIRST, ProfileFrame.WIDTH - 4);
     }
 
     private static Label label(double x, double y, String text, String anchor) {

@@ -7,6 +7,8 @@ import spadework.drawing.Shape.Weight;
 
 /** A bar of a round number of feet, with what is to scale and what is not. */
 final class ScaleBar {
+    static final String FEET = " ft";
+
     private static final double[] BARS = {1, 2, 5, 10, 20, 50, 100, 200};
     private static final double LONGEST = 75;
     private static final double GAP = 11;
@@ -29,7 +31,7 @@ final class ScaleBar {
         for (double x : new double[] {left, end}) {
             sheet.draw(new Line(x, y - 7, x, y + 1, Weight.MEDIUM, Role.PLAIN, false));
         }
-        String text = (int) feet + PlanWords.FEET;
+        String text = (int) feet + FEET;
         double after = end + 5;
         sheet.draw(new Label(after, y, text, "start", Wish.SMALL, false, Role.PLAIN));
         after += LabelText.width(text, Wish.SMALL) + GAP;

@@ -89,6 +89,6 @@ final class ChoiceEntry implements Entry {
 
     @Override
     public void showFaults() {
-        look.tell(pointer(), desk);
+        showFaults(look, desk);
     }
 }

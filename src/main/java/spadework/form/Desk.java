@@ -130,6 +130,7 @@ final class Desk {
         reckon();
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     private void become(History next) {
         boolean sameStep = next.past().equals(history.past()) && next.future().equals(history.future());
         boolean same = next.now() == history.now();
@@ -147,6 +148,7 @@ final class Desk {
         reckoning.ask(new Question(draft(), step));
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     private void answered(Question asked, Answer answer) {
         broken = Optional.empty();
         current = asked.draft == draft();

@@ -1,5 +1,6 @@
 package spadework.form;
 
+import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -21,4 +22,11 @@ interface Entry {
 
     /** Shows what is wrong there. */
     void showFaults();
+
+    /** Shows the faults of its place on its look; lighter where nothing was typed yet. */
+    default void showFaults(FieldLook look, Desk desk) {
+        look.tell(
+                pointer().map(desk::faultsAt).orElse(List.of()),
+                pointer().filter(p -> desk.draft().shown(p).isEmpty()).isPresent());
+    }
 }

@@ -50,9 +50,7 @@ final class FieldLook {
      * Marks the control and tells each fault as the command line does, without the place. What is only missing is
      * marked more lightly: nobody has been there yet.
      */
-    void tell(Optional<String> pointer, Desk desk) {
-        List<Fault> faults = pointer.map(desk::faultsAt).orElse(List.of());
-        boolean missing = pointer.filter(p -> desk.draft().shown(p).isEmpty()).isPresent();
+    void tell(List<Fault> faults, boolean missing) {
         control.putClientProperty(OUTLINE, faults.isEmpty() ? null : missing ? "warning" : "error");
         say(missing ? "" : told(faults));
     }

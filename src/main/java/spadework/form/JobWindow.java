@@ -40,7 +40,6 @@ final class JobWindow extends JFrame {
             "built");
     private static final int PRICE = 4;
     private static final int PAGE = 0;
-    private static final int DRAWING = 1;
     private static final int WORKING = 2;
     private static final int FOUND = 3;
     private static final int BOOK = 4;
@@ -298,7 +297,7 @@ final class JobWindow extends JFrame {
             Path job = desk.file().path();
             stepping.work(
                     () -> PageView.of(desk.office().handedOut(bid, paper, job)),
-                    view -> outside.print(view.sheets(), PapersPage.name(paper), view::close));
+                    view -> outside.print(view.sheets(), PaperNames.of(paper), view::close));
         });
     }
 

@@ -61,6 +61,7 @@ final class PagePane extends JPanel {
     private Optional<Open> open = Optional.empty();
 
     private record Wish(Bid bid, Handout paper, Path file, int page, double scale) {
+        @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
         boolean isSame(Wish other) {
             return bid == other.bid && paper.equals(other.paper) && page == other.page && scale == other.scale;
         }
@@ -139,7 +140,7 @@ final class PagePane extends JPanel {
     }
 
     private static Choice choice(Handout paper) {
-        return new Choice(paper.file(), PapersPage.name(paper));
+        return new Choice(paper.file(), PaperNames.of(paper));
     }
 
     private void turn(int to) {
@@ -181,6 +182,7 @@ final class PagePane extends JPanel {
         }
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     private Sight look(Wish wish) {
         if (open.isEmpty()
                 || open.get().bid() != wish.bid()
@@ -229,7 +231,7 @@ final class PagePane extends JPanel {
         state.setText(text);
         state.setVisible(!text.isEmpty());
         picture.getAccessibleContext()
-                .setAccessibleName(Words.of("page.picture", PapersPage.name(paper()), page + 1, pages));
+                .setAccessibleName(Words.of("page.picture", PaperNames.of(paper()), page + 1, pages));
     }
 
     void close() {

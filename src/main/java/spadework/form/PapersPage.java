@@ -56,13 +56,6 @@ final class PapersPage extends Page {
     }
 
     /** What a paper is called. */
-    static String name(Handout paper) {
-        String name = Words.of("paper." + paper.paper().file());
-        return paper.change()
-                .map(number -> Words.of("paper.numbered", name, number))
-                .orElse(name);
-    }
-
     private void offer(List<Handout> now) {
         if (now.equals(papers)) {
             return;
@@ -78,7 +71,7 @@ final class PapersPage extends Page {
     }
 
     private void row(Handout paper) {
-        String name = name(paper);
+        String name = PaperNames.of(paper);
         rows.add(new JLabel(name), "span 3");
         rows.add(button(paper, "look", acts.look()), "span 2");
         rows.add(issuing(button(paper, "print", acts.print())), "span 2");
@@ -100,7 +93,7 @@ final class PapersPage extends Page {
     private JButton button(Handout paper, String key, Consumer<Handout> act) {
         JButton button = new JButton(Keys.action(Words.of("papers." + key), () -> act.accept(paper)));
         button.setName(paper.file() + " " + key);
-        button.getAccessibleContext().setAccessibleName(Words.of("papers." + key + ".name", name(paper)));
+        button.getAccessibleContext().setAccessibleName(Words.of("papers." + key + ".name", PaperNames.of(paper)));
         return button;
     }
 

@@ -65,6 +65,7 @@ final class PricePage extends Page {
         private final List<PricedLine> lines = new ArrayList<>();
         private Optional<Bid> shown = Optional.empty();
 
+        @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
         void show(Optional<Bid> bid) {
             if (shown.orElse(null) != bid.orElse(null)) {
                 shown = bid;

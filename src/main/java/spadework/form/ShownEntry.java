@@ -58,6 +58,6 @@ final class ShownEntry implements Entry {
 
     @Override
     public void showFaults() {
-        look.tell(pointer(), desk);
+        showFaults(look, desk);
     }
 }

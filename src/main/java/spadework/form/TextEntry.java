@@ -118,6 +118,6 @@ final class TextEntry implements Entry {
 
     @Override
     public void showFaults() {
-        look.tell(pointer(), desk);
+        showFaults(look, desk);
     }
 }

@@ -71,6 +71,7 @@ final class WorkingPane extends JPanel {
         }
     }
 
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     void showAnswer() {
         Optional<Bid> bid = desk.bid();
         if (isShowing() && bid.isPresent() && (shown.isEmpty() || shown.get() != bid.get())) {
@@ -110,6 +111,7 @@ final class WorkingPane extends JPanel {
     }
 
     /** Shows the working of the total; -1, or of a line by its place. */
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     void open(int line) {
         desk.bid().ifPresent(bid -> {
             if (shown.isEmpty() || shown.get() != bid) {

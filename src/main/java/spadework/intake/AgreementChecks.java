@@ -32,7 +32,7 @@ final class AgreementChecks {
         AgreementChecks checks = new AgreementChecks(job.agreement(), sheet);
         checks.labels();
         job.agreement().accepted().ifPresent(yes -> checks.accepted(job, yes));
-        checks.changes(job);
+        checks.changes();
         if (sheet.faults().isEmpty()) {
             job.agreement().asBuilt().ifPresent(built -> checks.built(job, built));
         }
@@ -108,7 +108,7 @@ final class AgreementChecks {
         }
     }
 
-    private void changes(Job job) {
+    private void changes() {
         if (agreement.accepted().isEmpty() && !agreement.changes().isEmpty()) {
             sheet.fault(
                     "/changes",

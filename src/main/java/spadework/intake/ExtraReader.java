@@ -15,12 +15,6 @@ final class ExtraReader {
     /** As a job writes that an assembly takes what is measured of its driver. */
     static final String AS_MEASURED = "as measured";
 
-    /** The sections that are no wall's. */
-    static final List<String> SECTIONS = Arrays.stream(Section.values())
-            .filter(section -> section != Section.WALL)
-            .map(Section::label)
-            .toList();
-
     /** How much; nothing where an assembly takes what is measured of its driver. */
     private static final Kind<Optional<Quantity>> QUANTITY = new Kind<>(
             Quantity.ANY.example(), node -> isMeasured(node) ? Optional.empty() : Optional.of(Quantity.ANY.read(node)));

@@ -11,6 +11,7 @@ import spadework.job.Photo;
 import spadework.job.SolidRun;
 import spadework.job.Wall;
 import spadework.job.Water;
+import spadework.pricebook.Section;
 
 /** What a job refers to by label is there. */
 final class References {
@@ -63,7 +64,7 @@ final class References {
 
     private void sections(Job job, Names walls) {
         String what = "the label of a wall, or a section";
-        Names sections = either(what, walls, Names.of(what, ExtraReader.SECTIONS));
+        Names sections = either(what, walls, Names.of(what, Section.labelsBesideWalls()));
         each("/items", "/section", job.items(), item -> item.section(), sections);
     }
 

@@ -11,6 +11,7 @@ import spadework.job.Outlet;
 import spadework.job.OutletCandidate;
 import spadework.job.SolidRun;
 import spadework.job.Wall;
+import spadework.pricebook.Section;
 
 /** A label means one wall, pipe or outlet, so that a paper that names it cannot be misread. */
 final class UniqueLabels {
@@ -23,7 +24,7 @@ final class UniqueLabels {
 
     static void check(Job job, Sheet sheet) {
         UniqueLabels labels = new UniqueLabels(sheet);
-        ExtraReader.SECTIONS.forEach(section -> labels.seen.put(section, "by a section of the price"));
+        Section.labelsBesideWalls().forEach(section -> labels.seen.put(section, "by a section of the price"));
         labels.addAll("/walls", job.walls(), Wall::label);
         labels.addAll("/water/drains", job.water().drains(), FootingDrain::label);
         labels.addAll("/water/mains", job.water().mains(), SolidRun::label);

@@ -27,7 +27,12 @@ final class Printer {
     }
 
     /** Readies the page press on a second thread. Only printing needs it, and it takes as long as reading a job. */
-    synchronized CompletableFuture<PagePress> prepare() {
+    @SuppressWarnings("FutureReturnValueIgnored") // whoever needs the press waits for it, and gets what it threw
+    void prepare() {
+        press();
+    }
+
+    private synchronized CompletableFuture<PagePress> press() {
         if (pages == null) {
             pages = CompletableFuture.supplyAsync(() -> PagePress.warm(templates));
         }
@@ -49,7 +54,7 @@ final class Printer {
      * @throws java.util.NoSuchElementException if the job has no such paper
      */
     byte[] page(Bid bid, Handout paper) {
-        PagePress press = got(prepare());
+        PagePress press = got(press());
         return Sheets.of(bid, Set.of(paper.paper())).stream()
                 .filter(sheet -> sheet.file().equals(paper.file()))
                 .findFirst()
@@ -59,7 +64,7 @@ final class Printer {
 
     /** The pages of those papers by their names without ending. */
     Map<String, byte[]> pages(Bid bid, Set<Paper> papers) {
-        PagePress press = got(prepare());
+        PagePress press = got(press());
         Map<String, byte[]> files = new LinkedHashMap<>();
         Sheets.of(bid, papers).forEach(sheet -> files.put(sheet.file(), set(press, bid, sheet)));
         return files;
@@ -83,7 +88,7 @@ final class Printer {
             }
             return files;
         });
-        PagePress press = got(prepare());
+        PagePress press = got(press());
         for (Sheets.Sheet sheet = unset.pollFirst(); sheet != null; sheet = unset.pollFirst()) {
             done.put(sheet.file(), set(press, bid, sheet));
         }

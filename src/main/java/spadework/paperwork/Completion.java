@@ -8,7 +8,6 @@ import spadework.drawing.Scene;
  *
  * @param completed the day from which the warranty runs, in words; empty until the job is closed
  * @param certificate number of the warranty certificate; empty until it is issued
- * @param changes numbers of the change orders in the agreed work
  * @param ground stone, loads and soil: as agreed and as found
  * @param differences quantities that came out another, in the homeowner's words
  * @param note what else was different

@@ -8,7 +8,7 @@ import java.util.List;
  * @param kind as {@code concrete block}
  * @param depth grade to footing top, one figure or from and to
  * @param trenchDepth the deeper end, to the bottom of the footing
- * @param protection {@code sloped}, {@code shielded} or {@code upright}
+ * @param protection one word: sloped, shielded or upright
  * @param slope horizontal for each foot up, as {@code 1}
  * @param handShare the share dug by hand, empty when none
  * @param strip what is taken off, by trade name

@@ -1,5 +1,8 @@
 package spadework.pricebook;
 
+import java.util.Arrays;
+import java.util.List;
+
 /** The heading under which a line item is priced. Its name is what a job writes and what price and takeoff print. */
 public enum Section {
     /** The wall that the quantity belongs to: one section a wall. */
@@ -19,6 +22,14 @@ public enum Section {
     Section(String label, String heading) {
         this.label = label;
         this.heading = heading;
+    }
+
+    /** The labels of all sections that are no wall's, in the order of the price. */
+    public static List<String> labelsBesideWalls() {
+        return Arrays.stream(values())
+                .filter(section -> section != WALL)
+                .map(Section::label)
+                .toList();
     }
 
     /** As a job or a price book writes it. */

@@ -5,25 +5,28 @@ import java.math.BigDecimal;
 /** What a cell holds. */
 public sealed interface Content {
     /** Nothing, or only spaces. */
-    Content EMPTY = new Empty();
-
     record Empty() implements Content {}
 
     record Words(String text) implements Content {}
 
-    record Number(BigDecimal value) implements Content {}
+    record Figure(BigDecimal value) implements Content {}
 
     /** A formula, an error value, true or false: nothing that a price book takes. */
     record Odd(String what) implements Content {}
 
+    /** An empty cell. */
+    static Content empty() {
+        return new Empty();
+    }
+
     /** Words, or nothing where there are none. */
     static Content words(String text) {
-        return text.isBlank() ? EMPTY : new Words(text.strip());
+        return text.isBlank() ? empty() : new Words(text.strip());
     }
 
     /** Whether a reader sees the same. */
     default boolean isSame(Content other) {
-        return (this instanceof Number one && other instanceof Number two)
+        return (this instanceof Figure one && other instanceof Figure two)
                 ? one.value().compareTo(two.value()) == 0
                 : equals(other);
     }
@@ -32,7 +35,7 @@ public sealed interface Content {
     default String shown() {
         return this instanceof Words words
                 ? "\"" + words.text() + "\""
-                : this instanceof Number number
+                : this instanceof Figure number
                         ? number.value().toPlainString()
                         : this instanceof Odd odd ? odd.what() : "an empty cell";
     }

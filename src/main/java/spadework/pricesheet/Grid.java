@@ -16,12 +16,12 @@ public record Grid(String name, List<List<Content>> rows) {
     /** What a cell holds; nothing outside of what was written. */
     public Content at(int row, int column) {
         List<Content> cells = row < rows.size() ? rows.get(row) : List.of();
-        return column < cells.size() ? cells.get(column) : Content.EMPTY;
+        return column < cells.size() ? cells.get(column) : Content.empty();
     }
 
     /** Whether nothing stands in a row. */
     public boolean isBlank(int row) {
-        return rows.get(row).stream().allMatch(Content.EMPTY::equals);
+        return rows.get(row).stream().allMatch(Content.empty()::equals);
     }
 
     /** A cell as a spreadsheet names it, with its sheet, as {@code Prices!E7}. */

@@ -91,7 +91,7 @@ public enum PriceColumn {
         if (content instanceof Content.Words words) {
             return words.text();
         }
-        if (content instanceof Content.Number number) {
+        if (content instanceof Content.Figure number) {
             String plain = number.value().toPlainString();
             return isMoney()
                     ? dollars(number.value())
@@ -109,6 +109,6 @@ public enum PriceColumn {
     }
 
     private static Content number(Optional<BigDecimal> value) {
-        return value.<Content>map(Content.Number::new).orElse(Content.EMPTY);
+        return value.<Content>map(Content.Figure::new).orElse(Content.empty());
     }
 }

@@ -107,7 +107,7 @@ public final class PriceWorkbook {
             Content content = column.of(item);
             if (content instanceof Content.Words words) {
                 cell.setCellValue(words.text());
-            } else if (content instanceof Content.Number number) {
+            } else if (content instanceof Content.Figure number) {
                 cell.setCellValue(number.value().doubleValue());
             }
             boolean number = column.isMoney() || column == PriceColumn.WASTE || column == PriceColumn.PER_HOUR;

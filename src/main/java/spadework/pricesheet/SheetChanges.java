@@ -117,7 +117,7 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
             for (int extra = PriceColumn.values().length;
                     extra < grid.rows().get(row).size();
                     extra++) {
-                if (!grid.at(row, extra).equals(Content.EMPTY)) {
+                if (!grid.at(row, extra).equals(Content.empty())) {
                     fault(row, extra, grid.at(row, extra).shown(), "nothing in this column", "take it out");
                 }
             }

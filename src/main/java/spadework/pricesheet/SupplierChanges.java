@@ -113,7 +113,7 @@ public final class SupplierChanges {
     }
 
     private static Optional<BigDecimal> amount(Content content) {
-        if (content instanceof Content.Number number) {
+        if (content instanceof Content.Figure number) {
             return Optional.of(number.value());
         }
         String text = content instanceof Content.Words words
@@ -127,7 +127,7 @@ public final class SupplierChanges {
     private static String plain(Content content) {
         return content instanceof Content.Words words
                 ? words.text()
-                : content instanceof Content.Number number ? number.value().toPlainString() : "";
+                : content instanceof Content.Figure number ? number.value().toPlainString() : "";
     }
 
     private void fault(int row, int column, String found, String allowed, String mend) {

@@ -78,7 +78,7 @@ public final class Tables {
 
     private static Content content(Cell cell) {
         if (cell == null) {
-            return Content.EMPTY;
+            return Content.empty();
         }
         return switch (cell.getCellType()) {
             case STRING -> Content.words(cell.getStringCellValue());
@@ -86,11 +86,11 @@ public final class Tables {
                 DateUtil.isCellDateFormatted(cell)
                         ? new Content.Words(
                                 cell.getLocalDateTimeCellValue().toLocalDate().toString())
-                        : new Content.Number(number(cell.getNumericCellValue()));
+                        : new Content.Figure(number(cell.getNumericCellValue()));
             case FORMULA -> new Content.Odd("the formula =" + cell.getCellFormula());
             case BOOLEAN -> new Content.Odd(String.valueOf(cell.getBooleanCellValue()));
             case ERROR -> new Content.Odd("an error value");
-            case BLANK, _NONE -> Content.EMPTY;
+            case BLANK, _NONE -> Content.empty();
         };
     }
 }

@@ -13,13 +13,11 @@ import spadework.measure.Length;
  * the ground was measured, and as level where only one was.
  */
 final class DrainGround {
-    private final List<Leg> legs;
     private final Optional<Double> topAtStart;
     private final Optional<Double> topAtEnd;
     private final double wallFeet;
 
     private DrainGround(List<Leg> legs, FootingDrain drain) {
-        this.legs = legs;
         double in = legs.get(0).depthIn().feet();
         double out = legs.get(legs.size() - 1).depthOut().feet();
         Optional<Double> start = drain.startGrade().map(grade -> grade.feet() - in);

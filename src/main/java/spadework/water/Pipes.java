@@ -13,12 +13,18 @@ import spadework.pricebook.PriceBook;
 public final class Pipes {
     private Pipes() {}
 
-    /** @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does */
+    /**
+     * The pipe of a footing drain.
+     *
+     * @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does
+     */
     public static Pipe of(FootingDrain drain, PriceBook book) {
         return of(drain.item(), book, Measure.DRAIN_PIPE);
     }
 
     /**
+     * The pipe of a solid run.
+     *
      * @param measure {@link Measure#MAIN_PIPE} or {@link Measure#ROOF_PIPE}
      * @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does
      */

@@ -34,7 +34,7 @@ final class ColdStart {
         List<String> jar = join(List.of("-jar", TARGET.resolve("spadework.jar").toString()), job);
         List<String> asShipped = join(List.of("@" + TARGET.resolve("spadework.args")), job);
         once(asShipped);
-        List<String> hand = handWritten(sample);
+        List<String> hand = handWritten();
         Path archive = WORK.resolve("hand-written.jsa");
         once(join(QUICK, join(List.of("-XX:ArchiveClassesAtExit=" + archive), hand)));
 
@@ -54,7 +54,7 @@ final class ColdStart {
         print(runs);
     }
 
-    private static List<String> handWritten(Path sample) throws IOException {
+    private static List<String> handWritten() throws IOException {
         List<String> command = new ArrayList<>(List.of("-cp", handWrittenClassPath(), HandWritten.class.getName()));
         command.add("templates/fonts");
         command.add(WORK.resolve("hand-written").toString());
