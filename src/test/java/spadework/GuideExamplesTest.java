@@ -26,8 +26,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import picocli.CommandLine;
 import spadework.cli.Spadework;
 import spadework.measure.Figures;
-import spadework.office.Answer;
 import spadework.office.Bid;
+import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.pricing.PricedLine;
@@ -159,7 +159,7 @@ class GuideExamplesTest {
         String job = Guide.readme().blocks("jsonc").get(0).replaceAll(" +// .*", "");
         Path file =
                 Files.writeString(Files.createDirectories(folder.resolve("job")).resolve("job.json"), job);
-        Answer answer = Office.with(Optional.empty()).bid(file);
+        BidResult answer = Office.with(Optional.empty()).bid(file);
         assertThat(answer instanceof Refusal refusal ? refusal.faults() : List.of())
                 .isEmpty();
         assertThat(((Bid) answer).openStops()).isEmpty();
@@ -218,7 +218,7 @@ class GuideExamplesTest {
                 Figures.withUnit(quantity.value(), quantity.unit()),
                 line.code(),
                 line.crewHours().setScale(2, RoundingMode.HALF_UP).toPlainString(),
-                line.cost().labour().text(),
+                line.cost().labor().text(),
                 line.cost().machine().text(),
                 line.cost().direct().text(),
                 line.unitPrice().text(),

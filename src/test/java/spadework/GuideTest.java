@@ -63,10 +63,10 @@ class GuideTest {
     @Test
     void everyPackageSaysWhatLivesThere() throws IOException {
         Set<String> saying = new TreeSet<>();
-        for (Path folder : list(MAIN)) {
-            if (Files.isRegularFile(folder.resolve("package-info.java"))) {
-                saying.add(folder.getFileName().toString());
-            }
+        try (Stream<Path> files = Files.walk(MAIN)) {
+            files.filter(file -> file.endsWith("package-info.java"))
+                    .map(file -> MAIN.relativize(file.getParent()).toString().replace('/', '.'))
+                    .forEach(saying::add);
         }
         assertThat(saying).isEqualTo(new TreeSet<>(enforced("IMPORTS").keySet()));
         assertThat(map()).allSatisfy(row -> assertThat(row.get(1)).isNotBlank());

@@ -13,7 +13,7 @@ import java.util.function.Function;
 import spadework.company.Company;
 import spadework.money.Dollars;
 import spadework.pricebook.ItemChange;
-import spadework.pricebook.Labour;
+import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.PricedLine;
@@ -89,7 +89,7 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         Optional<LineItem> old = then.book().find(is.code());
         Optional<LineItem> item = now.book().find(is.code());
         add(causes, Cause.MATERIAL, differs(old, item, LineItem::material));
-        add(causes, Cause.PRODUCTION, differs(old, item, LineItem::labour));
+        add(causes, Cause.PRODUCTION, differs(old, item, LineItem::labor));
         add(
                 causes,
                 Cause.SUBCONTRACT,
@@ -97,7 +97,7 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         add(
                 causes,
                 Cause.COMPANY,
-                isCompanyMoved(item.flatMap(LineItem::labour), then.company(), now.company())
+                isCompanyMoved(item.flatMap(LineItem::labor), then.company(), now.company())
                         || (!was.get().cost().material().isZero()
                                 && !then.company().tax().equals(now.company().tax())));
         add(
@@ -112,14 +112,14 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         return causes;
     }
 
-    private static boolean isCompanyMoved(Optional<Labour> labour, Company then, Company now) {
-        return labour.isPresent()
+    private static boolean isCompanyMoved(Optional<Labor> labor, Company then, Company now) {
+        return labor.isPresent()
                 && (!then.slowdowns().equals(now.slowdowns())
                         || !Objects.equals(
-                                then.crews().get(labour.get().crew()),
-                                now.crews().get(labour.get().crew()))
+                                then.crews().get(labor.get().crew()),
+                                now.crews().get(labor.get().crew()))
                         || !then.wages().equals(now.wages())
-                        || labour.get()
+                        || labor.get()
                                 .machine()
                                 .filter(name -> !Objects.equals(
                                         then.machines().get(name),

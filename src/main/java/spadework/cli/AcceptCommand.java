@@ -10,8 +10,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spadework.office.Accepting;
+import spadework.cli.option.TemplateOption;
 import spadework.office.Office;
+import spadework.office.agreement.Accepting;
 
 /** Records the homeowner's yes. */
 @Command(
@@ -32,10 +33,10 @@ final class AcceptCommand implements Callable<Integer> {
     private List<String> taken = List.of();
 
     @Mixin
-    private SignedBy signed;
+    private SignatureOptions signed;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Spec
     private CommandSpec spec;
@@ -43,6 +44,6 @@ final class AcceptCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Accepting accepting = new Accepting(Office.with(arguments.templates()));
-        return Told.of(job, accepting.accept(job, taken, signed.yes()), spec.commandLine());
+        return OutcomeReport.of(job, accepting.accept(job, taken, signed.yes()), spec.commandLine());
     }
 }

@@ -9,8 +9,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.bids.Standing;
-import spadework.office.BidsDesk;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.portfolio.BidsService;
+import spadework.office.reply.Reply;
 
 /** List all bids of a folder tree: where each stands, total, margin, valid until, age. For your eyes only. */
 @Command(
@@ -20,7 +21,7 @@ import spadework.office.Reply;
                         + " only.",
         footerHeading = "%nExample:%n",
         footer = "  spadework bids jobs --status issued --on 2026-10-01 --find sump")
-final class BidsCommand extends Answering {
+final class BidsCommand extends ReplyCommand {
     @Parameters(paramLabel = "FOLDER", description = "A folder with job folders in it.")
     private Path folder;
 
@@ -32,7 +33,7 @@ final class BidsCommand extends Answering {
 
     @Option(
             names = "--status",
-            converter = Words.OfStanding.class,
+            converter = EnumConverters.OfStanding.class,
             paramLabel = "WORD",
             description = "Only these: draft, issued, accepted, closed or lost.")
     private Standing standing;
@@ -48,6 +49,6 @@ final class BidsCommand extends Answering {
 
     @Override
     protected Reply reply() throws IOException {
-        return BidsDesk.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(standing), words, json);
+        return BidsService.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(standing), words, json);
     }
 }

@@ -10,8 +10,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spadework.office.Deciding;
+import spadework.cli.option.TemplateOption;
 import spadework.office.Office;
+import spadework.office.agreement.Deciding;
 
 /** Records what became of a change order. */
 @Command(
@@ -31,10 +32,10 @@ final class ChangeCommand implements Callable<Integer> {
     private Decision decision;
 
     @Mixin
-    private SignedBy signed;
+    private SignatureOptions signed;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Spec
     private CommandSpec spec;
@@ -52,6 +53,6 @@ final class ChangeCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Deciding deciding = new Deciding(Office.with(arguments.templates()));
-        return Told.of(job, deciding.decide(job, number, decision.accepted, signed.yes()), spec.commandLine());
+        return OutcomeReport.of(job, deciding.decide(job, number, decision.accepted, signed.yes()), spec.commandLine());
     }
 }

@@ -6,6 +6,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.ExitCode;
 import spadework.finding.Finding;
 import spadework.office.Bid;
 import spadework.office.Office;
@@ -18,7 +19,7 @@ import spadework.office.Office;
         footer = "  spadework check jobs/2026-014")
 final class CheckCommand implements Callable<Integer> {
     @Mixin
-    private OneJob job;
+    private JobOptions job;
 
     @Spec
     private CommandSpec spec;
@@ -40,6 +41,6 @@ final class CheckCommand implements Callable<Integer> {
             }
             out.println(office.deference());
         }
-        return bid.openStops().isEmpty() ? Spadework.DONE : Spadework.REFUSED;
+        return bid.openStops().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;
     }
 }

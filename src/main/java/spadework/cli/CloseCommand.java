@@ -11,8 +11,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spadework.office.Closing;
+import spadework.cli.option.TemplateOption;
 import spadework.office.Office;
+import spadework.office.agreement.Closing;
 
 /** Closes a job. */
 @Command(
@@ -41,7 +42,7 @@ final class CloseCommand implements Callable<Integer> {
     private Optional<String> waived = Optional.empty();
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Spec
     private CommandSpec spec;
@@ -49,6 +50,6 @@ final class CloseCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Closing closing = new Closing(Office.with(arguments.templates()));
-        return Told.of(job, closing.close(job, on, completed, waived), spec.commandLine());
+        return OutcomeReport.of(job, closing.close(job, on, completed, waived), spec.commandLine());
     }
 }

@@ -7,8 +7,9 @@ import java.util.EnumSet;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.office.Copying;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.portfolio.Copying;
+import spadework.office.reply.Reply;
 
 /** Start a bid for a new customer from an old one, taking what is named. */
 @Command(
@@ -17,7 +18,7 @@ import spadework.office.Reply;
         footerHeading = "%nExample:%n",
         footer = "  spadework copy jobs/2026-014 jobs/2026-060 --number 2026-060 --customer \"Juniper Ostrand\" --take"
                 + " walls,terms")
-final class CopyCommand extends Answering {
+final class CopyCommand extends ReplyCommand {
     @Parameters(index = "0", paramLabel = "JOB", description = "The old job file, or its folder.")
     private Path job;
 
@@ -36,7 +37,7 @@ final class CopyCommand extends Answering {
     @Option(
             names = "--take",
             split = ",",
-            converter = Words.OfTake.class,
+            converter = EnumConverters.OfTake.class,
             paramLabel = "PART",
             description = "What is taken over: walls, items, terms (default: all). Conditions and levels never are.")
     private EnumSet<Copying.Take> take = EnumSet.allOf(Copying.Take.class);

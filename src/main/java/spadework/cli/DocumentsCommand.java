@@ -18,9 +18,11 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.ExitCode;
+import spadework.cli.option.TemplateOption;
 import spadework.office.Office;
 import spadework.office.Outcome;
-import spadework.office.Paper;
+import spadework.office.PaperKind;
 
 /** Prints the papers of one job or of many. One bad job does not stop the others. */
 @Command(
@@ -50,14 +52,14 @@ final class DocumentsCommand implements Callable<Integer> {
     private List<String> only = List.of();
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
-        Set<Paper> papers = papers();
+        Set<PaperKind> papers = papers();
         Office office = Office.with(arguments.templates());
         PrintWriter err = spec.commandLine().getErr();
         boolean refused = false;
@@ -69,7 +71,7 @@ final class DocumentsCommand implements Callable<Integer> {
                 }
             }
         }
-        return refused ? Spadework.REFUSED : Spadework.DONE;
+        return refused ? ExitCode.REFUSED : ExitCode.DONE;
     }
 
     private boolean isPrinted(Path job, Outcome outcome, PrintWriter err) {
@@ -88,18 +90,18 @@ final class DocumentsCommand implements Callable<Integer> {
         return false;
     }
 
-    private Set<Paper> papers() {
-        Set<Paper> chosen = EnumSet.noneOf(Paper.class);
+    private Set<PaperKind> papers() {
+        Set<PaperKind> chosen = EnumSet.noneOf(PaperKind.class);
         for (String name : only) {
-            chosen.add(Paper.find(name)
+            chosen.add(PaperKind.find(name)
                     .orElseThrow(() ->
                             new ParameterException(spec.commandLine(), "--only " + name + ": allowed are " + names())));
         }
-        return chosen.isEmpty() ? EnumSet.allOf(Paper.class) : chosen;
+        return chosen.isEmpty() ? EnumSet.allOf(PaperKind.class) : chosen;
     }
 
     private static String names() {
-        return Arrays.stream(Paper.values()).map(Paper::file).collect(Collectors.joining(", "));
+        return Arrays.stream(PaperKind.values()).map(PaperKind::file).collect(Collectors.joining(", "));
     }
 
     private ProgressBar bar() {

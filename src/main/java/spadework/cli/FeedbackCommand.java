@@ -9,10 +9,12 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.ReplyCommand;
+import spadework.cli.option.TemplateOption;
 import spadework.feedback.RateRule;
-import spadework.office.BookDesk;
-import spadework.office.FeedbackDesk;
-import spadework.office.Reply;
+import spadework.office.book.BookService;
+import spadework.office.portfolio.FeedbackService;
+import spadework.office.reply.Reply;
 
 /** What closed jobs really took, and what rates follow. */
 @Command(
@@ -22,7 +24,7 @@ import spadework.office.Reply;
                         + " and the rates that follow. For your eyes only.",
         footerHeading = "%nExample:%n",
         footer = "  spadework feedback jobs --accept DIG-MACH,STONE-MACH --on 2026-12-01")
-final class FeedbackCommand extends Answering {
+final class FeedbackCommand extends ReplyCommand {
     @Parameters(paramLabel = "FOLDER", description = "A job, or a folder with job folders in it.")
     private Path tree;
 
@@ -31,7 +33,7 @@ final class FeedbackCommand extends Answering {
 
     @Option(
             names = "--rule",
-            converter = Words.OfRule.class,
+            converter = EnumConverters.OfRule.class,
             paramLabel = "WORD",
             description = "median: of the last 5 jobs, at least 3 (default). step: a quarter of the way for each job.")
     private RateRule rule = RateRule.MEDIAN;
@@ -53,12 +55,12 @@ final class FeedbackCommand extends Answering {
     private LocalDate on;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Override
     protected Reply reply() throws IOException {
         LocalDate day = on == null ? LocalDate.now() : on;
-        FeedbackDesk desk = new FeedbackDesk(tree, BookDesk.near(Optional.ofNullable(book), tree), rule);
+        FeedbackService desk = new FeedbackService(tree, BookService.near(Optional.ofNullable(book), tree), rule);
         if (!accept.isEmpty()) {
             return desk.accept(accept, day);
         }

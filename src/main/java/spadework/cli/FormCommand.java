@@ -10,6 +10,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.ExitCode;
+import spadework.cli.option.TemplateOption;
 import spadework.form.Forms;
 
 /** Opens the form. */
@@ -26,7 +28,7 @@ final class FormCommand implements Callable<Integer> {
     private Path job;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Spec
     private CommandSpec spec;
@@ -38,9 +40,9 @@ final class FormCommand implements Callable<Integer> {
                     .getErr()
                     .println("form: found no screen; allowed: a machine with one; mend: edit the job"
                             + " file and use the other commands");
-            return Spadework.UNUSABLE;
+            return ExitCode.UNUSABLE;
         }
         Forms.open(Optional.ofNullable(job), arguments.templates(), LocalDate.now());
-        return Spadework.DONE;
+        return ExitCode.DONE;
     }
 }

@@ -8,8 +8,9 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spadework.office.Issuing;
+import spadework.cli.option.TemplateOption;
 import spadework.office.Office;
+import spadework.office.agreement.Issuing;
 
 /** Issues a proposal. */
 @Command(
@@ -23,13 +24,13 @@ final class IssueCommand implements Callable<Integer> {
     private Path job;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Spec
     private CommandSpec spec;
 
     @Override
     public Integer call() throws IOException {
-        return Told.of(job, new Issuing(Office.with(arguments.templates())).issue(job), spec.commandLine());
+        return OutcomeReport.of(job, new Issuing(Office.with(arguments.templates())).issue(job), spec.commandLine());
     }
 }

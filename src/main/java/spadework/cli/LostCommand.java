@@ -9,7 +9,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
-import spadework.office.Losing;
+import spadework.office.agreement.Losing;
 
 /** Write down that the homeowner did not take the proposal. */
 @Command(
@@ -36,6 +36,6 @@ final class LostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return Told.of(job, Losing.lose(job, on, reason), spec.commandLine());
+        return OutcomeReport.of(job, Losing.lose(job, on, reason), spec.commandLine());
     }
 }

@@ -10,8 +10,9 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.ExitCode;
 import spadework.office.Bid;
-import spadework.office.Otherwise;
+import spadework.office.portfolio.WhatIf;
 
 /** Prices a job. */
 @Command(
@@ -21,7 +22,7 @@ import spadework.office.Otherwise;
         footer = "  spadework price jobs/2026-014 --json")
 final class PriceCommand implements Callable<Integer> {
     @Mixin
-    private OneJob job;
+    private JobOptions job;
 
     @Option(
             names = "--with",
@@ -66,18 +67,18 @@ final class PriceCommand implements Callable<Integer> {
     }
 
     private int compare(Bid bid) {
-        List<spadework.office.Reply> answers = new ArrayList<>();
+        List<spadework.office.reply.Reply> answers = new ArrayList<>();
         if (!with.isEmpty()) {
-            answers.add(Otherwise.sideBySide(bid, with));
+            answers.add(WhatIf.sideBySide(bid, with));
         }
         if (range != null) {
-            answers.add(Otherwise.range(bid, range, runs, seed));
+            answers.add(WhatIf.range(bid, range, runs, seed));
         }
         answers.forEach(told -> {
             told.out().forEach(spec.commandLine().getOut()::println);
             told.err().forEach(spec.commandLine().getErr()::println);
         });
-        return answers.stream().allMatch(told -> told.done()) ? Spadework.DONE : Spadework.UNUSABLE;
+        return answers.stream().allMatch(told -> told.done()) ? ExitCode.DONE : ExitCode.UNUSABLE;
     }
 
     private int print(Bid bid) {
@@ -93,6 +94,6 @@ final class PriceCommand implements Callable<Integer> {
                     .println("No papers yet: " + bid.openStops().size() + " stop(s) open, see: spadework check "
                             + job.path());
         }
-        return Spadework.DONE;
+        return ExitCode.DONE;
     }
 }

@@ -7,8 +7,9 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.office.Reply;
-import spadework.office.RepriceDesk;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.portfolio.RepriceService;
+import spadework.office.reply.Reply;
 
 /** Price an old bid with the books of now and show line by line what moves and why. */
 @Command(
@@ -16,7 +17,7 @@ import spadework.office.RepriceDesk;
         description = "Price an old bid with the books of now and show line by line what moves and why.",
         footerHeading = "%nExample:%n",
         footer = "  spadework reprice jobs/2026-014 --on 2026-10-01 --start 2026-10-19 --finish 2026-10-30 --save")
-final class RepriceCommand extends Answering {
+final class RepriceCommand extends ReplyCommand {
     @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
     private Path job;
 
@@ -34,8 +35,8 @@ final class RepriceCommand extends Answering {
 
     @Override
     protected Reply reply() throws IOException {
-        RepriceDesk.Dates dates = new RepriceDesk.Dates(
+        RepriceService.Dates dates = new RepriceService.Dates(
                 on == null ? LocalDate.now() : on, Optional.ofNullable(start), Optional.ofNullable(finish));
-        return new RepriceDesk().reprice(job, dates, save);
+        return new RepriceService().reprice(job, dates, save);
     }
 }

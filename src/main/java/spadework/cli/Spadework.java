@@ -7,6 +7,7 @@ import java.nio.charset.StandardCharsets;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ScopeType;
+import spadework.cli.option.ExitCode;
 
 /** The program. It parses, hands over and prints; it decides nothing. */
 @Command(
@@ -31,9 +32,6 @@ import picocli.CommandLine.ScopeType;
         footerHeading = "%nExample:%n",
         footer = "  spadework documents sample-quotes/block-basement-to-swale --out documents")
 public final class Spadework {
-    static final int DONE = 0;
-    static final int REFUSED = 1;
-    static final int UNUSABLE = 2;
 
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
@@ -48,12 +46,12 @@ public final class Spadework {
                 .setErr(err)
                 .setExecutionExceptionHandler((exception, command, parsed) -> {
                     command.getErr().println(told(exception));
-                    return UNUSABLE;
+                    return ExitCode.UNUSABLE;
                 });
-        line.setParameterExceptionHandler(new WrongLine(line.getParameterExceptionHandler()));
+        line.setParameterExceptionHandler(new UsageErrorHandler(line.getParameterExceptionHandler()));
         if (arguments.length == 0) {
             line.usage(err);
-            return UNUSABLE;
+            return ExitCode.UNUSABLE;
         }
         return line.execute(arguments);
     }

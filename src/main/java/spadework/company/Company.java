@@ -18,13 +18,13 @@ import spadework.money.Dollars;
  * @param excluded what the company's price never includes, one thing a line
  * @param preparation what the homeowner is asked to do beforehand, one thing a line
  * @param taxId the firm's number with the tax office; never a person's
- * @param bond the bond or deposit that stands behind the licence, with its amount
+ * @param bond the bond or deposit that stands behind the license, with its amount
  * @param affiliates contracting firms that were tied to this one in the last five years; an empty list says that
  *     there were none, a missing one that it is unknown
  */
 public record Company(
         String name,
-        Licence licence,
+        License license,
         Insurance insurance,
         Address address,
         String phone,
@@ -67,7 +67,7 @@ public record Company(
         }
         return new Company(
                 name,
-                licence,
+                license,
                 insurance,
                 address,
                 phone,
@@ -95,7 +95,7 @@ public record Company(
     public Company withPriceRules(PriceRules other) {
         return new Company(
                 name,
-                licence,
+                license,
                 insurance,
                 address,
                 phone,

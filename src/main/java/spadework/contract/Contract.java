@@ -12,7 +12,7 @@ import spadework.pricing.Quote;
  *
  * @param proposed the quote of the job as proposed, without options
  * @param options every option, taken or not
- * @param payments the contract price in instalments
+ * @param payments the contract price in installments
  * @param changes change orders by number
  */
 public record Contract(Quote proposed, List<PricedOption> options, List<Due> payments, List<PricedChange> changes) {

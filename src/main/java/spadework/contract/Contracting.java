@@ -18,7 +18,7 @@ import spadework.job.Option;
 import spadework.job.UnitCount;
 import spadework.money.Dollars;
 import spadework.pricebook.PriceBook;
-import spadework.pricing.Instalments;
+import spadework.pricing.Installments;
 import spadework.pricing.Quote;
 import spadework.pricing.UnitPrice;
 
@@ -74,7 +74,7 @@ public final class Contracting {
             changes.add(priced);
             price = change.state() == ChangeState.ACCEPTED ? priced.after() : price;
         }
-        return new Contract(proposed, options, Instalments.of(contracted.total(), job.payments()), changes);
+        return new Contract(proposed, options, Installments.of(contracted.total(), job.payments()), changes);
     }
 
     private List<PricedOption> options() {

@@ -16,7 +16,7 @@ import spadework.job.Job;
 import spadework.measure.Percent;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
-import spadework.pricebook.Labour;
+import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
@@ -83,14 +83,14 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
             this.lines = quote.lines().stream()
                     .filter(line -> line.code().equals(item.code()))
                     .toList();
-            this.crewHour = item.labour().map(labour -> CrewHour.of(company, labour));
+            this.crewHour = item.labor().map(labor -> CrewHour.of(company, labor));
         }
 
         private Variance variance() {
             BigDecimal quantity = sum(lines.stream().map(PricedLine::quantity).toList());
             BigDecimal hours = sum(lines.stream().map(PricedLine::crewHours).toList());
-            Dollars labour = total(lines.stream()
-                    .map(l -> l.cost().labour().plus(l.cost().machine()))
+            Dollars labor = total(lines.stream()
+                    .map(l -> l.cost().labor().plus(l.cost().machine()))
                     .toList());
             Dollars material = total(lines.stream()
                     .map(l -> l.cost().material().plus(l.cost().purchaseTax()))
@@ -98,16 +98,16 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
             Dollars others = total(lines.stream()
                     .map(l -> l.cost().subcontract().plus(l.cost().disposal()))
                     .toList());
-            Dollars estimate = labour.plus(material).plus(others);
+            Dollars estimate = labor.plus(material).plus(others);
 
-            Dollars labourThere = atActual(labour, quantity, labourEach());
+            Dollars laborThere = atActual(labor, quantity, laborEach());
             Dollars materialThere = atActual(material, quantity, materialEach());
             Dollars othersThere = atActual(others, quantity, othersEach());
-            Dollars there = labourThere.plus(materialThere).plus(othersThere);
+            Dollars there = laborThere.plus(materialThere).plus(othersThere);
 
-            Dollars labourCame = actual.hours().isPresent() && crewHour.isPresent()
+            Dollars laborCame = actual.hours().isPresent() && crewHour.isPresent()
                     ? crewHour.get().times(actual.hours().get()).toCents(RoundingMode.HALF_UP)
-                    : labourThere;
+                    : laborThere;
             Dollars materialCame = actual.material()
                     .or(() -> usedAtBook.map(cost -> cost.toCents(RoundingMode.HALF_UP)))
                     .orElse(materialThere);
@@ -121,9 +121,9 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     actual.hours(),
                     actual.material(),
                     estimate,
-                    labourCame.plus(materialCame).plus(othersThere),
+                    laborCame.plus(materialCame).plus(othersThere),
                     there.minus(estimate),
-                    labourCame.minus(labourThere),
+                    laborCame.minus(laborThere),
                     materialCame.minus(materialThere),
                     perHour(quantity, hours),
                     factor(materialCame, materialThere),
@@ -146,9 +146,9 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     .map(m -> m.cost().exact().plusPercent(tax).times(used).dividedBy(m.holds()));
         }
 
-        private ExactDollars labourEach() {
-            return item.labour()
-                    .map(labour -> crewHour.get().dividedBy(labour.perHour()))
+        private ExactDollars laborEach() {
+            return item.labor()
+                    .map(labor -> crewHour.get().dividedBy(labor.perHour()))
                     .orElse(ExactDollars.ZERO);
         }
 
@@ -171,12 +171,12 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
 
         /** Quantity ÷ hours, times what conditions slowed it down by as estimated: hours × production ÷ quantity. */
         private Optional<BigDecimal> perHour(BigDecimal quantity, BigDecimal hours) {
-            Optional<Labour> labour = item.labour();
-            if (labour.isEmpty() || actual.hours().filter(h -> h.signum() > 0).isEmpty()) {
+            Optional<Labor> labor = item.labor();
+            if (labor.isEmpty() || actual.hours().filter(h -> h.signum() > 0).isEmpty()) {
                 return Optional.empty();
             }
             BigDecimal slowed = quantity.signum() > 0 && hours.signum() > 0
-                    ? hours.multiply(labour.get().perHour()).divide(quantity, MathContext.DECIMAL64)
+                    ? hours.multiply(labor.get().perHour()).divide(quantity, MathContext.DECIMAL64)
                     : BigDecimal.ONE;
             return Optional.of(
                     actual.quantity().multiply(slowed).divide(actual.hours().get(), MathContext.DECIMAL64));

@@ -82,11 +82,11 @@ public record Season(List<JobVariances> jobs) {
     }
 
     private Optional<Suggestion> production(LineItem item, RateRule rule) {
-        return item.labour()
-                .flatMap(labour -> suggestion(
+        return item.labor()
+                .flatMap(labor -> suggestion(
                         item,
                         "labour/perHour",
-                        labour.perHour(),
+                        labor.perHour(),
                         rule,
                         variance -> variance.perHour(),
                         rate -> plain(rate) + " " + item.unit().symbol()));

@@ -5,7 +5,7 @@ import java.util.List;
 /**
  * A rate that jobs say is another one than the book's.
  *
- * @param what where the rate stands in the item, as {@code labour/perHour}
+ * @param what where the rate stands in the item, as {@code labor/perHour}
  * @param from as the book spells it
  * @param to as the book would
  * @param evidence the jobs it is drawn from, oldest first

@@ -11,7 +11,7 @@ import spadework.law.Cancellation;
 import spadework.law.Deadline;
 import spadework.law.StateRules;
 
-/** Until when a contract signed at home may be cancelled. */
+/** Until when a contract signed at home may be canceled. */
 public final class CancelFigure {
     private static final String FTC = "16 CFR 429.0(a), 429.1";
 

@@ -8,7 +8,7 @@ import spadework.measure.FilmThickness;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.measure.Volume;
-import spadework.takeoff.Coating;
+import spadework.takeoff.wall.Coating;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;

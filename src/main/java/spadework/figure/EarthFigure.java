@@ -6,7 +6,7 @@ import java.util.Optional;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.measure.Volume;
-import spadework.takeoff.Earth;
+import spadework.takeoff.EarthVolumes;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -54,7 +54,7 @@ public final class EarthFigure {
             Working hauled = l.orElseGet(() -> Worked.of(
                     "Y",
                     "soil, loose",
-                    Earth.loose(lying.number(), w.get().number()),
+                    EarthVolumes.loose(lying.number(), w.get().number()),
                     Unit.CUBIC_YARD,
                     "X × (1 + w)",
                     SOURCE,
@@ -67,7 +67,7 @@ public final class EarthFigure {
             found.add(Worked.of(
                     "n",
                     "truck loads",
-                    Earth.loads(hauled.number(), truck.number()),
+                    EarthVolumes.loads(hauled.number(), truck.number()),
                     Unit.LOAD,
                     "ceil(Y ÷ t)",
                     "whole loads",
@@ -78,7 +78,7 @@ public final class EarthFigure {
             Working filled = c.orElseGet(() -> Worked.of(
                     "F",
                     "soil, compacted",
-                    Earth.compacted(lying.number(), k.get().number()),
+                    EarthVolumes.compacted(lying.number(), k.get().number()),
                     Unit.CUBIC_YARD,
                     "X × (1 − k)",
                     SOURCE,
@@ -96,7 +96,7 @@ public final class EarthFigure {
         return Worked.of(
                 "X",
                 "soil, bank",
-                Earth.bankOf(loose.number(), swell.number()),
+                EarthVolumes.bankOf(loose.number(), swell.number()),
                 Unit.CUBIC_YARD,
                 "Y ÷ (1 + w)",
                 SOURCE,
@@ -108,7 +108,7 @@ public final class EarthFigure {
         return Worked.of(
                 "X",
                 "soil, bank",
-                Earth.bankFor(compacted.number(), shrink.number()),
+                EarthVolumes.bankFor(compacted.number(), shrink.number()),
                 Unit.CUBIC_YARD,
                 "F ÷ (1 − k)",
                 SOURCE,
@@ -120,7 +120,7 @@ public final class EarthFigure {
         return Worked.of(
                 "wp",
                 "swell, bank to loose",
-                Earth.swell(loose.number(), bank.number()) * 100,
+                EarthVolumes.swell(loose.number(), bank.number()) * 100,
                 Unit.PERCENT,
                 "(Y ÷ X − 1) × 100",
                 SOURCE,
@@ -132,7 +132,7 @@ public final class EarthFigure {
         return Worked.of(
                 "kp",
                 "shrink, bank to compacted",
-                Earth.shrink(bank.number(), compacted.number()) * 100,
+                EarthVolumes.shrink(bank.number(), compacted.number()) * 100,
                 Unit.PERCENT,
                 "(1 − F ÷ X) × 100",
                 SOURCE,

@@ -5,8 +5,8 @@ import spadework.measure.Area;
 import spadework.measure.FlowRate;
 import spadework.measure.RainRate;
 import spadework.measure.Unit;
-import spadework.water.Flow;
-import spadework.water.Roof;
+import spadework.water.flow.Flow;
+import spadework.water.flow.Roof;
 import spadework.working.Given;
 import spadework.working.Worked;
 

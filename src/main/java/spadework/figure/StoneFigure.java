@@ -6,7 +6,7 @@ import spadework.measure.Density;
 import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.measure.Weight;
-import spadework.takeoff.Earth;
+import spadework.takeoff.EarthVolumes;
 import spadework.takeoff.StoneEnvelope;
 import spadework.working.Given;
 import spadework.working.Worked;
@@ -68,7 +68,7 @@ public final class StoneFigure {
         Worked tons = Worked.of(
                 "T",
                 "weight of the stone",
-                Earth.tons(volume.number(), density.number()),
+                EarthVolumes.tons(volume.number(), density.number()),
                 Unit.TON,
                 "S × " + density.symbol(),
                 "volume times weight",
@@ -82,7 +82,7 @@ public final class StoneFigure {
         Worked volume = Worked.of(
                 "S",
                 "stone in place",
-                Earth.cubicYards(tons.number(), density.number()),
+                EarthVolumes.cubicYards(tons.number(), density.number()),
                 Unit.CUBIC_YARD,
                 "T ÷ " + density.symbol(),
                 "weight over weight of a cubic yard",

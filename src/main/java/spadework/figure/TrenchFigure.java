@@ -7,7 +7,7 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.safety.SoilClass;
 import spadework.safety.TrenchDuties;
-import spadework.takeoff.TrenchGeometry;
+import spadework.takeoff.wall.TrenchGeometry;
 import spadework.trench.Bank;
 import spadework.trench.SlopeTable;
 import spadework.working.Given;

@@ -15,29 +15,35 @@ import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.History;
 import spadework.finding.Fault;
-import spadework.office.Answer;
-import spadework.office.JobFile;
+import spadework.form.kit.DesktopPlatform;
+import spadework.form.kit.Messages;
+import spadework.form.kit.Platform;
+import spadework.form.kit.Theme;
+import spadework.form.library.LibraryContext;
+import spadework.form.session.JobSession;
+import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
-import spadework.office.Yard;
+import spadework.office.files.JobFile;
+import spadework.office.files.JobsFolder;
 
 /** Opens the windows: the first page, a new job, a job from its file. */
 public final class Forms {
     private final Optional<Path> templates;
     private final LocalDate today;
-    private final Outside outside;
+    private final Platform outside;
     private final Memory memory;
     private final CountDownLatch closed = new CountDownLatch(1);
     private int open;
 
     /** Where jobs live, kept from one start to the next. */
-    interface Memory {
+    public interface Memory {
         Optional<Path> jobs();
 
         void keep(Path jobs);
     }
 
-    Forms(Optional<Path> templates, LocalDate today, Outside outside, Memory memory) {
+    Forms(Optional<Path> templates, LocalDate today, Platform outside, Memory memory) {
         this.templates = templates;
         this.today = today;
         this.outside = outside;
@@ -53,9 +59,9 @@ public final class Forms {
      * @throws java.awt.HeadlessException if there is no screen
      */
     public static void open(Optional<Path> job, Optional<Path> templates, LocalDate today) throws InterruptedException {
-        Forms forms = new Forms(templates, today, new Machine(), new Preferred());
+        Forms forms = new Forms(templates, today, new DesktopPlatform(), new UserSettings());
         SwingUtilities.invokeLater(() -> {
-            Looks.wear(false);
+            Theme.wear(false);
             forms.begin(job);
         });
         forms.closed.await();
@@ -66,15 +72,15 @@ public final class Forms {
         if (job.isPresent()) {
             return openJob(job.get());
         }
-        return memory.jobs().filter(Yard::isReady).isPresent() ? newJob() : first();
+        return memory.jobs().filter(JobsFolder::isReady).isPresent() ? newJob() : first();
     }
 
     JFrame first() {
-        return shown(new FirstPage(outside, memory, yard -> newJob(), this::sample));
+        return shown(new SetupWindow(outside, memory, yard -> newJob(), this::sample));
     }
 
     /** A job without a file: it gets one among the jobs with its first saving. */
-    JobWindow newJob() {
+    public JobWindow newJob() {
         Path jobs = memory.jobs().orElseThrow();
         Draft blank = Draft.empty().typed("/issued", today.toString());
         try {
@@ -91,33 +97,33 @@ public final class Forms {
     /** The sample that comes with the program, as a copy that may be changed. */
     JFrame sample() {
         try {
-            return openJob(Yard.sample(memory.jobs().orElse(Yard.usual())));
+            return openJob(JobsFolder.sample(memory.jobs().orElse(JobsFolder.usual())));
         } catch (IOException unwritable) {
-            return told(Words.of("file.refused", unwritable.getMessage()));
+            return told(Messages.of("file.refused", unwritable.getMessage()));
         }
     }
 
     /** Opens a job's file, or says why it cannot be opened. */
-    JFrame openJob(Path job) {
+    public JFrame openJob(Path job) {
         try {
             JobFile file = JobFile.at(JobFile.of(job));
             Optional<Draft> draft = file.text().isEmpty()
                     ? Optional.of(Draft.empty())
                     : file.text().flatMap(Draft::read);
             if (draft.isEmpty()) {
-                return told(Words.of("first.unreadable", file.path(), why(file)));
+                return told(Messages.of("first.unreadable", file.path(), why(file)));
             }
             JobWindow window =
                     window(file, file.text().isEmpty() ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
             file.unsaved().ifPresent(window.saving()::offer);
             return shown(window);
         } catch (IOException unreadable) {
-            return told(Words.of("file.refused", unreadable.getMessage()));
+            return told(Messages.of("file.refused", unreadable.getMessage()));
         }
     }
 
     private String why(JobFile file) {
-        Answer answer = Office.with(templates).bid(file.path());
+        BidResult answer = Office.with(templates).bid(file.path());
         List<Fault> faults = answer instanceof Refusal refusal ? refusal.faults() : List.of();
         // What is only missing does not keep a file from being opened.
         return faults.stream()
@@ -128,13 +134,13 @@ public final class Forms {
     }
 
     private JFrame told(String words) {
-        FirstPage page = new FirstPage(outside, memory, yard -> newJob(), this::sample);
+        SetupWindow page = new SetupWindow(outside, memory, yard -> newJob(), this::sample);
         page.notice().say(words);
         return shown(page);
     }
 
     private JobWindow window(JobFile file, History history) {
-        Desk desk = new Desk(Office.with(templates), file, history);
+        JobSession desk = new JobSession(Office.with(templates), file, history);
         Path near =
                 Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
         return new JobWindow(
@@ -150,7 +156,8 @@ public final class Forms {
     private void around(JobWindow window) {
         Path file = window.desk().file().path().toAbsolutePath();
         Path near = Optional.ofNullable(file.getParent()).orElse(file);
-        window.around(new Reach.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
+        window.around(
+                new LibraryContext.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
     }
 
     /** Where jobs live, if this job lives there; else the folder around the job's own. */

@@ -17,15 +17,39 @@ import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.Messages;
+import spadework.form.kit.NoticeBar;
+import spadework.form.kit.Platform;
+import spadework.form.library.LibraryContext;
+import spadework.form.library.LibraryWindow;
+import spadework.form.page.AgreementPage;
+import spadework.form.page.FormPage;
+import spadework.form.page.JobPages;
+import spadework.form.page.OutcomeMessages;
+import spadework.form.page.PageStrip;
+import spadework.form.page.PapersPage;
+import spadework.form.page.PricePage;
+import spadework.form.session.AutoSave;
+import spadework.form.session.JobSaving;
+import spadework.form.session.JobSession;
+import spadework.form.session.PaperNames;
+import spadework.form.session.StepRunner;
+import spadework.form.view.BookSearchPane;
+import spadework.form.view.DrawingPane;
+import spadework.form.view.FindingsPane;
+import spadework.form.view.PaperPreview;
+import spadework.form.view.SummaryBar;
+import spadework.form.view.WorkingsPane;
 import spadework.office.Bid;
-import spadework.office.Handout;
+import spadework.office.JobPaper;
 import spadework.office.Outcome;
-import spadework.press.PageView;
+import spadework.press.page.PageView;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Section;
 
 /** The window of one job: the way on top, the page that is filled in, what comes of it beside, the tally below. */
-final class JobWindow extends JFrame {
+public final class JobWindow extends JFrame {
     private static final List<String> NAMES = List.of(
             "people",
             "walls",
@@ -44,40 +68,40 @@ final class JobWindow extends JFrame {
     private static final int FOUND = 3;
     private static final int BOOK = 4;
 
-    private final Desk desk;
-    private final Outside outside;
-    private final Keeper keeper;
-    private final Saving saving;
-    private final Stepping stepping;
-    private final List<Page> pages;
+    private final JobSession desk;
+    private final Platform outside;
+    private final AutoSave keeper;
+    private final JobSaving saving;
+    private final StepRunner stepping;
+    private final List<FormPage> pages;
     private final CardLayout cards = new CardLayout();
     private final JPanel work = new JPanel(cards);
-    private final StationStrip way;
-    private final TallyBar tally;
-    private final Notice notice = new Notice();
+    private final PageStrip way;
+    private final SummaryBar tally;
+    private final NoticeBar notice = new NoticeBar();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
     private final AgreementPage agreement;
-    private final PagePane sight;
+    private final PaperPreview sight;
     private final DrawingPane drawing;
-    private final WorkingPane working;
-    private final FoundPane found;
-    private final BookPane book;
-    private Optional<Shelf> shelf = Optional.empty();
-    private Reach.Around around;
+    private final WorkingsPane working;
+    private final FindingsPane found;
+    private final BookSearchPane book;
+    private Optional<LibraryWindow> shelf = Optional.empty();
+    private LibraryContext.Around around;
     private int at;
 
-    JobWindow(Desk desk, Outside outside, LocalDate today, WindowMenu.Jobs jobs) {
+    JobWindow(JobSession desk, Platform outside, LocalDate today, WindowMenu.Jobs jobs) {
         super();
         this.desk = desk;
         this.outside = outside;
-        keeper = new Keeper(desk, refused -> notice.say(Words.of("file.refused", refused.getMessage())));
-        saving = new Saving(desk, keeper, notice, this::reveal);
-        stepping = new Stepping(desk, saving, notice::say);
-        sight = new PagePane(desk);
+        keeper = new AutoSave(desk, refused -> notice.say(Messages.of("file.refused", refused.getMessage())));
+        saving = new JobSaving(desk, keeper, notice, this::reveal);
+        stepping = new StepRunner(desk, saving, notice::say);
+        sight = new PaperPreview(desk);
         drawing = new DrawingPane(desk);
-        working = new WorkingPane(desk, this::reveal);
-        found = new FoundPane(desk, this::reveal);
-        book = new BookPane(
+        working = new WorkingsPane(desk, this::reveal);
+        found = new FindingsPane(desk, this::reveal);
+        book = new BookSearchPane(
                 () -> desk.bid()
                         .map(Bid::book)
                         .or(() -> desk.office().book(desk.file().path())),
@@ -85,7 +109,7 @@ final class JobWindow extends JFrame {
         PapersPage papers =
                 new PapersPage(desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
         agreement = new AgreementPage(desk, stepping, outside, today);
-        pages = Stations.of(
+        pages = JobPages.of(
                 desk,
                 papers,
                 new PricePage(desk, line -> {
@@ -93,18 +117,18 @@ final class JobWindow extends JFrame {
                     working.open(line);
                 }),
                 agreement);
-        way = new StationStrip(
-                NAMES.stream().map(name -> Words.of("page." + name)).toList(), this::go);
-        tally = new TallyBar(
+        way = new PageStrip(
+                NAMES.stream().map(name -> Messages.of("page." + name)).toList(), this::go);
+        tally = new SummaryBar(
                 desk,
                 () -> {
                     beside.setSelectedIndex(WORKING);
                     working.open(-1);
                 },
-                () -> FoundPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
+                () -> FindingsPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
-        Keys.anywhere(getRootPane(), "ctrl shift Z", desk::redo);
+        KeyBindings.anywhere(getRootPane(), "ctrl shift Z", desk::redo);
         desk.onDraft(this::showDraft);
         desk.onAnswer(this::showAnswer);
         addWindowListener(new WindowAdapter() {
@@ -133,19 +157,19 @@ final class JobWindow extends JFrame {
             work.add(scroll, NAMES.get(i));
         }
         beside.setName("beside");
-        beside.getAccessibleContext().setAccessibleName(Words.of("beside"));
-        beside.addTab(Words.of("pane.page"), sight);
-        beside.addTab(Words.of("pane.drawing"), drawing);
-        beside.addTab(Words.of("pane.working"), working);
-        beside.addTab(Words.of("pane.found"), found);
-        beside.addTab(Words.of("pane.book"), book);
+        beside.getAccessibleContext().setAccessibleName(Messages.of("beside"));
+        beside.addTab(Messages.of("pane.page"), sight);
+        beside.addTab(Messages.of("pane.drawing"), drawing);
+        beside.addTab(Messages.of("pane.working"), working);
+        beside.addTab(Messages.of("pane.found"), found);
+        beside.addTab(Messages.of("pane.book"), book);
         beside.addChangeListener(event -> SwingUtilities.invokeLater(this::showBeside));
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, work, beside);
         split.setName("split");
         split.setResizeWeight(0.62);
         split.setDividerLocation(836);
         split.setBorder(null);
-        split.getAccessibleContext().setAccessibleName(Words.of("split"));
+        split.getAccessibleContext().setAccessibleName(Messages.of("split"));
         JPanel top = new JPanel(new BorderLayout());
         top.add(way);
         top.add(notice, BorderLayout.SOUTH);
@@ -155,23 +179,23 @@ final class JobWindow extends JFrame {
         setSize(1366, 768);
     }
 
-    Desk desk() {
+    JobSession desk() {
         return desk;
     }
 
-    Saving saving() {
+    public JobSaving saving() {
         return saving;
     }
 
-    Notice notice() {
+    public NoticeBar notice() {
         return notice;
     }
 
-    List<Page> pages() {
+    List<FormPage> pages() {
         return pages;
     }
 
-    PagePane sight() {
+    PaperPreview sight() {
         return sight;
     }
 
@@ -220,14 +244,14 @@ final class JobWindow extends JFrame {
     }
 
     /** What the shelf of this window looks through. */
-    void around(Reach.Around what) {
+    void around(LibraryContext.Around what) {
         around = what;
     }
 
     /** Opens the shelf at one of its tabs; it is put away with this window. */
-    Shelf shelf(int tab) {
+    LibraryWindow shelf(int tab) {
         if (shelf.isEmpty()) {
-            Shelf made = new Shelf(new Reach(desk, around));
+            LibraryWindow made = new LibraryWindow(new LibraryContext(desk, around));
             shelf = Optional.of(made);
             addWindowListener(new WindowAdapter() {
                 @Override
@@ -258,9 +282,9 @@ final class JobWindow extends JFrame {
         pages.get(at).showAll();
         tally.showAll();
         String name = desk.draft().shown("/title");
-        setTitle(Words.of(
+        setTitle(Messages.of(
                 desk.history().isSaved() ? "window.title" : "window.title.unsaved",
-                name.isEmpty() ? Words.of("window.unnamed") : name,
+                name.isEmpty() ? Messages.of("window.unnamed") : name,
                 desk.file().path()));
     }
 
@@ -282,17 +306,17 @@ final class JobWindow extends JFrame {
         book.showAnswer();
         beside.setTitleAt(
                 FOUND,
-                Words.of(
+                Messages.of(
                         "pane.found.count",
                         desk.faults().size() + desk.findings().size()));
     }
 
-    private void look(Handout paper) {
+    private void look(JobPaper paper) {
         sight.choose(paper);
         beside.setSelectedIndex(PAGE);
     }
 
-    private void print(Handout paper) {
+    private void print(JobPaper paper) {
         desk.bid().filter(bid -> desk.isCurrent() && bid.openStops().isEmpty()).ifPresent(bid -> {
             Path job = desk.file().path();
             stepping.work(
@@ -301,7 +325,7 @@ final class JobWindow extends JFrame {
         });
     }
 
-    private void savePaper(Handout paper) {
+    private void savePaper(JobPaper paper) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
             Path job = desk.file().path();
             outside.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
@@ -309,17 +333,17 @@ final class JobWindow extends JFrame {
         });
     }
 
-    private void letter(List<Handout> papers) {
+    private void letter(List<JobPaper> papers) {
         desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
             Path job = desk.file().path();
-            outside.saveAs(this, job.toAbsolutePath().resolveSibling(Words.of("letter.file")))
+            outside.saveAs(this, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
                     .ifPresent(
                             target -> stepping.work(() -> desk.office().letter(bid, papers, job, target), this::tell));
         });
     }
 
     private void tell(Outcome outcome) {
-        notice.say(OutcomeWords.of(outcome));
+        notice.say(OutcomeMessages.of(outcome));
     }
 
     /** Keeps what is not saved aside and closes; nothing is asked, nothing is lost. */

@@ -5,9 +5,12 @@ import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
 import javax.swing.KeyStroke;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.Messages;
+import spadework.form.kit.Theme;
 
 /** Everything that the window can do, with its keys. */
-final class WindowMenu {
+public final class WindowMenu {
     /** The keys of the pages, in their order. */
     private static final String STATIONS = "1234567890-";
 
@@ -18,7 +21,7 @@ final class WindowMenu {
     private WindowMenu() {}
 
     /** What leads to another job. */
-    record Jobs(Runnable fresh, Runnable open, Runnable sample) {}
+    public record Jobs(Runnable fresh, Runnable open, Runnable sample) {}
 
     static JMenuBar of(JobWindow window, Jobs jobs) {
         JMenuBar bar = new JMenuBar();
@@ -46,10 +49,10 @@ final class WindowMenu {
             show.add(item("pane." + i, "ctrl " + (i + 1), () -> window.beside(index)));
         }
         show.addSeparator();
-        show.add(item("light", "", () -> Looks.wear(false)));
-        show.add(item("dark", "", () -> Looks.wear(true)));
+        show.add(item("light", "", () -> Theme.wear(false)));
+        show.add(item("dark", "", () -> Theme.wear(true)));
         JMenu shelf = menu("shelf");
-        shelf.setMnemonic(Words.of("menu.shelf").charAt(1));
+        shelf.setMnemonic(Messages.of("menu.shelf").charAt(1));
         for (int i = 0; i < SHELF.size(); i++) {
             int index = i;
             shelf.add(item("shelf." + SHELF.get(i), "ctrl shift " + SHELF_KEYS.get(i), () -> window.shelf(index)));
@@ -63,7 +66,7 @@ final class WindowMenu {
     }
 
     private static JMenu menu(String key) {
-        String words = Words.of("menu." + key);
+        String words = Messages.of("menu." + key);
         JMenu menu = new JMenu(words);
         menu.setMnemonic(words.charAt(0));
         menu.getAccessibleContext().setAccessibleName(words);
@@ -71,7 +74,7 @@ final class WindowMenu {
     }
 
     private static JMenuItem item(String key, String stroke, Runnable act) {
-        JMenuItem item = new JMenuItem(Keys.action(Words.of("menu." + key), act));
+        JMenuItem item = new JMenuItem(KeyBindings.action(Messages.of("menu." + key), act));
         item.setName("menu." + key);
         if (!stroke.isEmpty()) {
             item.setAccelerator(KeyStroke.getKeyStroke(stroke));

@@ -15,6 +15,15 @@ import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.intake.book.BookReader;
+import spadework.intake.book.SupplierMapReader;
+import spadework.intake.company.CompanyReader;
+import spadework.intake.job.JobReader;
+import spadework.intake.law.StateRuleBook;
+import spadework.intake.source.FileText;
+import spadework.intake.source.JsonPass;
+import spadework.intake.source.SourceFile;
+import spadework.intake.value.Names;
 import spadework.job.Job;
 import spadework.pricebook.PriceBook;
 
@@ -38,13 +47,13 @@ public final class Intake {
 
     private final Supplier<byte[]> bundledBook;
     private final Supplier<byte[]> bundledRules;
-    private final Map<List<Optional<Path>>, Shop> shops = new ConcurrentHashMap<>();
+    private final Map<List<Optional<Path>>, CompanyAndBook> shops = new ConcurrentHashMap<>();
     private final Map<Optional<Path>, RuleSheet> rules = new ConcurrentHashMap<>();
 
     /** The rules of a file beside the job, with its faults. */
     private record RuleSheet(StateRuleBook book, List<Fault> faults) {}
 
-    private final Map<KeptFiles, Shop> keptShops = new ConcurrentHashMap<>();
+    private final Map<KeptFiles, CompanyAndBook> keptShops = new ConcurrentHashMap<>();
     private final Map<KeptFiles, RuleSheet> keptRules = new ConcurrentHashMap<>();
 
     /** An intake whose price books may start from the bundled one. */
@@ -52,7 +61,7 @@ public final class Intake {
         this(BOOK_RESOURCE);
     }
 
-    Intake(String bundledBook) {
+    public Intake(String bundledBook) {
         this(() -> resource(bundledBook), StateRuleBook::bundledFile);
     }
 
@@ -84,10 +93,10 @@ public final class Intake {
      * {@code state-rules.json}, where there are such.
      */
     public static Map<String, Path> filesOf(Path job) {
-        Path folder = Nearby.folderOf(fileOf(job));
+        Path folder = NearbyFiles.folderOf(fileOf(job));
         Map<String, Path> files = new LinkedHashMap<>();
         for (String name : List.of(COMPANY, BOOK, RULES)) {
-            Nearby.find(folder, name).ifPresent(path -> files.put(name, path));
+            NearbyFiles.find(folder, name).ifPresent(path -> files.put(name, path));
         }
         return files;
     }
@@ -125,7 +134,7 @@ public final class Intake {
      * @return every fault of it, sorted by place; none for one that can be used
      */
     public List<Fault> faultsOfCompany(String text, String shown) {
-        Sheet sheet = JsonPass.over(shown, text);
+        SourceFile sheet = JsonPass.over(shown, text);
         sheet.root().ifPresent(CompanyReader::read);
         return sheet.faults().stream().sorted(BY_PLACE).toList();
     }
@@ -138,7 +147,7 @@ public final class Intake {
 
     /** The price book that a job file at that place has; nothing if there is none without fault. */
     public Optional<PriceBook> book(Path file) {
-        Shop shop = shop(Nearby.folderOf(file));
+        CompanyAndBook shop = shop(NearbyFiles.folderOf(file));
         return shop.faults().isEmpty() ? shop.book() : Optional.empty();
     }
 
@@ -147,18 +156,23 @@ public final class Intake {
         return Files.isDirectory(job) ? job.resolve(JOB) : job;
     }
 
-    private Reading read(Path file, Supplier<Sheet> text) {
-        Path folder = Nearby.folderOf(file);
-        Optional<Path> companyFile = Nearby.find(folder, COMPANY);
-        Optional<Path> bookFile = Nearby.find(folder, BOOK);
-        Shop shop = shop(folder);
+    private Reading read(Path file, Supplier<SourceFile> text) {
+        Path folder = NearbyFiles.folderOf(file);
+        Optional<Path> companyFile = NearbyFiles.find(folder, COMPANY);
+        Optional<Path> bookFile = NearbyFiles.find(folder, BOOK);
+        CompanyAndBook shop = shop(folder);
 
         return read(file, text.get(), shop, rulesNear(folder), companyFile, bookFile);
     }
 
     private Reading read(
-            Path file, Sheet sheet, Shop shop, RuleSheet states, Optional<Path> companyFile, Optional<Path> bookFile) {
-        Path folder = Nearby.folderOf(file);
+            Path file,
+            SourceFile sheet,
+            CompanyAndBook shop,
+            RuleSheet states,
+            Optional<Path> companyFile,
+            Optional<Path> bookFile) {
+        Path folder = NearbyFiles.folderOf(file);
         Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
 
         List<Fault> faults = new ArrayList<>(sheet.faults());
@@ -198,9 +212,9 @@ public final class Intake {
         Optional<Path> book = Optional.of(Path.of(BOOK)).filter(name -> kept.containsKey(BOOK));
         KeptFiles key =
                 new KeptFiles(kept.getOrDefault(COMPANY, new byte[0]), kept.getOrDefault(BOOK, new byte[0]), bundled);
-        Shop shop = keptShops.computeIfAbsent(
+        CompanyAndBook shop = keptShops.computeIfAbsent(
                 key,
-                bytes -> Shop.read(
+                bytes -> CompanyAndBook.read(
                         sheet(company, kept),
                         sheet(book, kept),
                         () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
@@ -209,10 +223,10 @@ public final class Intake {
         return read(file, JsonPass.over(file.toString(), text), shop, states, company, book);
     }
 
-    private static Sheet sheet(Optional<Path> name, Map<String, byte[]> kept) {
+    private static SourceFile sheet(Optional<Path> name, Map<String, byte[]> kept) {
         return name.map(Path::toString)
                 .map(shown -> sheet(FileText.decoded(kept.get(shown), shown), shown))
-                .orElseGet(() -> new Sheet(""));
+                .orElseGet(() -> new SourceFile(""));
     }
 
     /**
@@ -222,9 +236,9 @@ public final class Intake {
      * @param file where it lies; faults name it
      */
     public ReadBook readBook(String text, Path file) {
-        Optional<Path> company = Nearby.find(Nearby.folderOf(file), COMPANY);
-        Shop shop = Shop.read(
-                company.map(Intake::sheet).orElseGet(() -> new Sheet("")),
+        Optional<Path> company = NearbyFiles.find(NearbyFiles.folderOf(file), COMPANY);
+        CompanyAndBook shop = CompanyAndBook.read(
+                company.map(Intake::sheet).orElseGet(() -> new SourceFile("")),
                 JsonPass.over(file.toString(), text),
                 this::bundled);
         List<Fault> faults = new ArrayList<>(shop.faults());
@@ -234,7 +248,7 @@ public final class Intake {
 
     /** Reads the map from a supplier's list to the items of the book. */
     public static ReadMap readSupplierMap(Path file) {
-        Sheet sheet = Files.isRegularFile(file)
+        SourceFile sheet = Files.isRegularFile(file)
                 ? sheet(file)
                 : missing(file.toString(), "a map of columns", "check the path");
         return new ReadMap(sheet.root().map(SupplierMapReader.MAP::read), sheet.faults());
@@ -242,7 +256,7 @@ public final class Intake {
 
     /** The price book that a job of that folder is priced with: the nearest, in the folder or above it. */
     public static Optional<Path> bookOf(Path folder) {
-        return Nearby.find(Nearby.folderOf(folder.resolve(JOB)), BOOK);
+        return NearbyFiles.find(NearbyFiles.folderOf(folder.resolve(JOB)), BOOK);
     }
 
     /**
@@ -252,13 +266,13 @@ public final class Intake {
      */
     public Reading readWith(String book, Path job) {
         Path file = fileOf(job);
-        Path folder = Nearby.folderOf(file);
-        Optional<Path> bookFile = Nearby.find(folder, BOOK);
-        Shop shop = Shop.read(
-                Nearby.find(folder, COMPANY).map(Intake::sheet).orElseGet(() -> new Sheet("")),
+        Path folder = NearbyFiles.folderOf(file);
+        Optional<Path> bookFile = NearbyFiles.find(folder, BOOK);
+        CompanyAndBook shop = CompanyAndBook.read(
+                NearbyFiles.find(folder, COMPANY).map(Intake::sheet).orElseGet(() -> new SourceFile("")),
                 JsonPass.over(bookFile.map(Path::toString).orElse(BOOK), book),
                 this::bundled);
-        return read(file, sheet(file), shop, rulesNear(folder), Nearby.find(folder, COMPANY), bookFile);
+        return read(file, sheet(file), shop, rulesNear(folder), NearbyFiles.find(folder, COMPANY), bookFile);
     }
 
     /**
@@ -267,7 +281,7 @@ public final class Intake {
      * @throws IllegalStateException if it has a fault; a test reads it
      */
     public PriceBook bundledBook() {
-        Sheet sheet = bundled();
+        SourceFile sheet = bundled();
         Names any = Names.unknown("a name");
         Optional<PriceBook> book = sheet.root().map(root -> new BookReader(any, any).read(root, Optional.empty()));
         if (!sheet.faults().isEmpty()) {
@@ -277,46 +291,46 @@ public final class Intake {
     }
 
     private RuleSheet rulesNear(Path folder) {
-        return rules.computeIfAbsent(Nearby.find(folder, RULES), file -> rules(file.map(Intake::sheet)));
+        return rules.computeIfAbsent(NearbyFiles.find(folder, RULES), file -> rules(file.map(Intake::sheet)));
     }
 
     private RuleSheet keptRules(Map<String, byte[]> kept) {
         return rules(Optional.ofNullable(kept.get(RULES)).map(bytes -> sheet(FileText.decoded(bytes, RULES), RULES)));
     }
 
-    private RuleSheet rules(Optional<Sheet> sheet) {
+    private RuleSheet rules(Optional<SourceFile> sheet) {
         StateRuleBook bundled = StateRuleBook.of(bundledRules.get());
         StateRuleBook book = sheet.map(bundled::changedBy).orElse(bundled);
-        return new RuleSheet(book, sheet.map(Sheet::faults).orElse(List.of()));
+        return new RuleSheet(book, sheet.map(SourceFile::faults).orElse(List.of()));
     }
 
-    private Shop shop(Path folder) {
-        Optional<Path> companyFile = Nearby.find(folder, COMPANY);
-        Optional<Path> bookFile = Nearby.find(folder, BOOK);
+    private CompanyAndBook shop(Path folder) {
+        Optional<Path> companyFile = NearbyFiles.find(folder, COMPANY);
+        Optional<Path> bookFile = NearbyFiles.find(folder, BOOK);
         return shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
     }
 
-    private Shop shop(Optional<Path> company, Optional<Path> book) {
-        return Shop.read(
-                company.map(Intake::sheet).orElseGet(() -> new Sheet("")),
-                book.map(Intake::sheet).orElseGet(() -> new Sheet("")),
+    private CompanyAndBook shop(Optional<Path> company, Optional<Path> book) {
+        return CompanyAndBook.read(
+                company.map(Intake::sheet).orElseGet(() -> new SourceFile("")),
+                book.map(Intake::sheet).orElseGet(() -> new SourceFile("")),
                 this::bundled);
     }
 
-    private static Sheet sheet(Path path) {
+    private static SourceFile sheet(Path path) {
         return sheet(FileText.of(path, path.toString()), path.toString());
     }
 
-    private static Sheet sheet(FileText text, String shown) {
+    private static SourceFile sheet(FileText text, String shown) {
         if (text.fault().isEmpty()) {
             return JsonPass.over(shown, text.text());
         }
-        Sheet sheet = new Sheet(shown);
+        SourceFile sheet = new SourceFile(shown);
         sheet.note(text.fault().get());
         return sheet;
     }
 
-    private Sheet bundled() {
+    private SourceFile bundled() {
         return sheet(FileText.decoded(bundledBook.get(), BUNDLED), BUNDLED);
     }
 
@@ -331,8 +345,8 @@ public final class Intake {
         }
     }
 
-    private static Sheet missing(String shown, String what, String mend) {
-        Sheet sheet = new Sheet(shown);
+    private static SourceFile missing(String shown, String what, String mend) {
+        SourceFile sheet = new SourceFile(shown);
         sheet.note(new Fault(Place.ofFile(shown), "no file", what, mend));
         return sheet;
     }

@@ -8,7 +8,7 @@ import java.util.zip.CRC32;
  * Files that were kept, as a key: equal when all their bytes are. A check sum only says where to look, since most of a
  * thousand jobs kept the same large files.
  */
-final class KeptFiles {
+public final class KeptFiles {
     private final List<byte[]> files;
     private final int checkSum;
 

@@ -2,6 +2,7 @@ package spadework.intake;
 
 import java.nio.file.Path;
 import spadework.company.Company;
+import spadework.intake.law.StateRuleBook;
 import spadework.job.Job;
 import spadework.pricebook.PriceBook;
 

@@ -3,4 +3,4 @@ package spadework.job;
 import java.util.Optional;
 
 /** Who sold the work. */
-public record Salesperson(String name, Optional<String> licence) {}
+public record Salesperson(String name, Optional<String> license) {}

@@ -7,4 +7,4 @@ import java.util.Optional;
  *
  * @param trade what they do
  */
-public record Subcontractor(String name, String address, String phone, Optional<String> licence, String trade) {}
+public record Subcontractor(String name, String address, String phone, Optional<String> license, String trade) {}

@@ -6,7 +6,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** Until when a contract signed at home may be cancelled: every rule counted its own way, and the latest of them. */
+/** Until when a contract signed at home may be canceled: every rule counted its own way, and the latest of them. */
 public record Cancellation(List<Deadline> deadlines) {
     /** Business days of 16 CFR 429.1. */
     public static final int FEDERAL_DAYS = 3;

@@ -64,7 +64,7 @@ public enum Content {
     WORK_LOCATION,
     WORKERS_COMPENSATION;
 
-    /** As the rules name it, {@code licence number}. */
+    /** As the rules name it, {@code license number}. */
     public String words() {
         return name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }

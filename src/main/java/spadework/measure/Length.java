@@ -27,8 +27,8 @@ public record Length(double feet) implements Comparable<Length> {
     }
 
     /** The exact definition of the foot: 0.3048 m. */
-    public static Length ofMetres(double metres) {
-        return new Length(metres / 0.3048);
+    public static Length ofMeters(double meters) {
+        return new Length(meters / 0.3048);
     }
 
     /**

@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 final class LengthText {
     private static final String ALLOWED = "a length with its unit (ft, in, yd, m, cm, mm)";
 
-    /** Feet in one of each unit; the foot and the metre by the exact definition, 0.3048 m. */
+    /** Feet in one of each unit; the foot and the meter by the exact definition, 0.3048 m. */
     private static final Map<String, Double> FEET =
             Map.of("ft", 1.0, "in", 1.0 / 12, "yd", 3.0, "m", 1 / 0.3048, "cm", 0.01 / 0.3048, "mm", 0.001 / 0.3048);
 

@@ -13,15 +13,15 @@ import java.util.stream.Stream;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
 import spadework.contract.PricedOption;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.listing.Listing;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.Profiles;
-import spadework.paperwork.Sections;
+import spadework.paperwork.work.ProfileDrawings;
+import spadework.paperwork.work.SectionDrawings;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Quote;
 import spadework.takeoff.Takeoff;
@@ -33,7 +33,7 @@ import spadework.takeoff.Takeoff;
  * @param contracted the work as contracted: with the options taken, before any change; before acceptance as proposed
  * @param dossier the agreed work: with the options taken and the accepted changes; before acceptance the same
  */
-public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) implements Answer {
+public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) implements BidResult {
 
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {
@@ -72,14 +72,14 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
     /** The trench cut across, by the labels of the walls where it looks so. */
     public Map<List<String>, Scene> sections() {
         Map<List<String>, Scene> sections = new LinkedHashMap<>();
-        Sections.of(dossier).forEach(drawing -> sections.put(drawing.labels(), drawing.scene()));
+        SectionDrawings.of(dossier).forEach(drawing -> sections.put(drawing.labels(), drawing.scene()));
         return sections;
     }
 
     /** The way of the water seen from the side, from each run to its outlet, by the labels of the runs. */
     public Map<List<String>, Scene> profiles() {
         Map<List<String>, Scene> profiles = new LinkedHashMap<>();
-        Profiles.of(dossier).forEach(drawing -> profiles.put(drawing.labels(), drawing.scene()));
+        ProfileDrawings.of(dossier).forEach(drawing -> profiles.put(drawing.labels(), drawing.scene()));
         return profiles;
     }
 
@@ -89,11 +89,11 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
     }
 
     /** Those of the papers that the job is ready for: a contract has to know how it is signed. */
-    public Set<Paper> prepared(Set<Paper> papers) {
+    public Set<PaperKind> prepared(Set<PaperKind> papers) {
         boolean signing = contracted.job().agreement().signing().isPresent();
         return papers.stream()
-                .filter(paper -> paper != Paper.CONTRACT || signing)
-                .collect(Collectors.toCollection(() -> EnumSet.noneOf(Paper.class)));
+                .filter(paper -> paper != PaperKind.CONTRACT || signing)
+                .collect(Collectors.toCollection(() -> EnumSet.noneOf(PaperKind.class)));
     }
 
     /** Sections, options taken, accepted changes and total as lines of text. */

@@ -17,9 +17,12 @@ import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
 import spadework.law.StateRules;
-import spadework.paperwork.ContractChecks;
+import spadework.office.files.Logo;
+import spadework.office.files.Photos;
+import spadework.office.files.PictureFiles;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.Terms;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.contract.ContractChecks;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
@@ -29,13 +32,13 @@ import spadework.takeoff.Measuring;
 import spadework.takeoff.Takeoff;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
-final class Bidding {
+public final class Bidding {
     private final Phrases phrases;
-    private final Terms terms;
+    private final PaperWords terms;
     private final PrintedWarranty warranty;
     private final PictureFiles pictures = new PictureFiles();
 
-    Bidding(Phrases phrases, Terms terms, PrintedWarranty warranty) {
+    Bidding(Phrases phrases, PaperWords terms, PrintedWarranty warranty) {
         this.phrases = phrases;
         this.terms = terms;
         this.warranty = warranty;
@@ -47,7 +50,7 @@ final class Bidding {
      * @param file the job's file, for faults
      * @param record what the records of the job say against it
      */
-    Answer bid(Understood understood, Path file, Optional<Revision> revision, List<Finding> record) {
+    BidResult bid(Understood understood, Path file, Optional<Revision> revision, List<Finding> record) {
         Job job = understood.job();
         List<Fault> missing = Photos.missing(job, understood.jobFolder());
         if (!missing.isEmpty()) {

@@ -17,9 +17,13 @@ import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.intake.Understood;
-import spadework.paperwork.ContractChecks;
-import spadework.paperwork.Terms;
-import spadework.press.Templates;
+import spadework.office.files.FileName;
+import spadework.office.records.JobRecords;
+import spadework.office.records.SignedJob;
+import spadework.office.records.SignedSource;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.contract.ContractChecks;
+import spadework.press.template.Templates;
 import spadework.pricebook.PriceBook;
 import spadework.register.AtomicFile;
 import spadework.register.Entry;
@@ -30,29 +34,29 @@ public final class Office {
     private final Templates templates;
     private final Phrases phrases;
     private final Bidding bidding;
-    private final Printer printer;
+    private final PaperPrinter printer;
     private final SignedSource.Latest latest = new SignedSource.Latest();
 
     /**
      * An office that prints with the bundled templates, some of them replaced by those of a folder.
      *
-     * @throws spadework.press.TemplateFault if the folder or its words cannot be used
+     * @throws spadework.press.template.TemplateFault if the folder or its words cannot be used
      */
     public static Office with(Optional<Path> templates) {
         return new Office(new Intake(), templates.map(Templates::with).orElseGet(Templates::bundled));
     }
 
-    Office(Intake intake, Templates templates) {
+    public Office(Intake intake, Templates templates) {
         this.intake = intake;
         this.templates = templates;
         this.phrases = new Phrases(templates.words("words/findings.properties"));
         this.bidding = new Bidding(
-                phrases, new Terms(templates.words("words/terms.properties")), new PrintedWarranty(templates));
-        this.printer = new Printer(templates);
+                phrases, new PaperWords(templates.words("words/terms.properties")), new PrintedWarranty(templates));
+        this.printer = new PaperPrinter(templates);
     }
 
     /** Job → takeoff → checks → price. A signed job is priced by the books of the day on which it was signed. */
-    public Answer bid(Path job) {
+    public BidResult bid(Path job) {
         try {
             return bid(job, Optional.empty());
         } catch (IOException unreadable) {
@@ -66,7 +70,7 @@ public final class Office {
      * @param text what the file would say
      * @param file where it lies or will lie
      */
-    public Answer bid(String text, Path file) {
+    public BidResult bid(String text, Path file) {
         try {
             return bidOf(text, file);
         } catch (IOException unreadable) {
@@ -84,8 +88,8 @@ public final class Office {
         return intake.book(file);
     }
 
-    private Answer bidOf(String text, Path file) throws IOException {
-        Records records = Records.beside(file);
+    private BidResult bidOf(String text, Path file) throws IOException {
+        JobRecords records = JobRecords.beside(file);
         Optional<Entry> contract = records.contract();
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent()) {
@@ -95,9 +99,9 @@ public final class Office {
         return bid(intake.read(text, file), file, Optional.empty(), List.of());
     }
 
-    Answer bid(Path job, Optional<Revision> revision) throws IOException {
+    public BidResult bid(Path job, Optional<Revision> revision) throws IOException {
         Path file = Intake.fileOf(job);
-        Records records = Records.beside(file);
+        JobRecords records = JobRecords.beside(file);
         Optional<Entry> contract = records.contract();
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent() && Files.isRegularFile(file)) {
@@ -112,7 +116,7 @@ public final class Office {
                 reading instanceof Understood understood ? SignedJob.withoutSource(understood.job()) : List.of());
     }
 
-    private Answer bid(Reading reading, Path file, Optional<Revision> revision, List<Finding> record) {
+    private BidResult bid(Reading reading, Path file, Optional<Revision> revision, List<Finding> record) {
         return reading instanceof Refused refused
                 ? new Refusal(refused.faults())
                 : bidding.bid((Understood) reading, file, revision, record);
@@ -124,9 +128,9 @@ public final class Office {
      *
      * @throws IOException if the folder or a file cannot be written
      */
-    public Outcome documents(Path job, Path out, Set<Paper> papers) throws IOException {
+    public Outcome documents(Path job, Path out, Set<PaperKind> papers) throws IOException {
         printer.prepare();
-        Answer answer = bid(job, Optional.empty());
+        BidResult answer = bid(job, Optional.empty());
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -135,7 +139,7 @@ public final class Office {
         if (!stops.isEmpty()) {
             return new Outcome.Stopped(stops.stream().map(this::told).toList());
         }
-        Set<Paper> prepared = bid.prepared(papers);
+        Set<PaperKind> prepared = bid.prepared(papers);
         if (prepared.isEmpty()) {
             return new Outcome.Stopped(bid.findings().stream()
                     .filter(finding -> finding.id().equals(ContractChecks.UNPREPARED))
@@ -143,7 +147,7 @@ public final class Office {
                     .toList());
         }
         Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, prepared));
-        printed.putAll(new Reprint(Records.beside(Intake.fileOf(job))).of(bid, papers));
+        printed.putAll(new IssuedPapers(JobRecords.beside(Intake.fileOf(job))).of(bid, papers));
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
         Files.createDirectories(folder);
         List<Path> written = new ArrayList<>();
@@ -156,11 +160,11 @@ public final class Office {
     }
 
     /** The files of those papers by name. */
-    Map<String, byte[]> print(Bid bid, Set<Paper> papers) {
+    public Map<String, byte[]> print(Bid bid, Set<PaperKind> papers) {
         return printer.print(bid, papers);
     }
 
-    Templates templates() {
+    public Templates templates() {
         return templates;
     }
 
@@ -169,12 +173,12 @@ public final class Office {
      *
      * @return a PDF; a bid with open stops has one too, which {@link #documents} would not write
      */
-    public byte[] page(Bid bid, Paper paper) {
+    public byte[] page(Bid bid, PaperKind paper) {
         return printer.page(bid, paper);
     }
 
     /** The same for a paper of which the job may have several. */
-    public byte[] page(Bid bid, Handout paper) {
+    public byte[] page(Bid bid, JobPaper paper) {
         return printer.page(bid, paper);
     }
 
@@ -184,8 +188,8 @@ public final class Office {
      * @param job the job's file, beside which its records lie
      * @throws IOException if what was issued cannot be read
      */
-    public byte[] handedOut(Bid bid, Handout paper, Path job) throws IOException {
-        byte[] kept = new Reprint(Records.beside(Intake.fileOf(job)))
+    public byte[] handedOut(Bid bid, JobPaper paper, Path job) throws IOException {
+        byte[] kept = new IssuedPapers(JobRecords.beside(Intake.fileOf(job)))
                 .of(bid, Set.of(paper.paper()))
                 .get(paper.file() + ".pdf");
         return kept == null ? page(bid, paper) : kept;
@@ -196,7 +200,7 @@ public final class Office {
      *
      * @throws IOException if it cannot be written
      */
-    public Outcome save(Bid bid, Handout paper, Path job, Path target) throws IOException {
+    public Outcome save(Bid bid, JobPaper paper, Path job, Path target) throws IOException {
         return bid.openStops().isEmpty() ? written(handedOut(bid, paper, job), target) : stopped(bid);
     }
 
@@ -206,15 +210,16 @@ public final class Office {
      * @throws IllegalArgumentException if one of the papers is not for the homeowner
      * @throws IOException if it cannot be written
      */
-    public Outcome letter(Bid bid, List<Handout> papers, Path job, Path target) throws IOException {
+    public Outcome letter(Bid bid, List<JobPaper> papers, Path job, Path target) throws IOException {
         if (!bid.openStops().isEmpty()) {
             return stopped(bid);
         }
-        Map<Handout, byte[]> enclosed = new LinkedHashMap<>();
-        for (Handout paper : papers) {
+        Map<JobPaper, byte[]> enclosed = new LinkedHashMap<>();
+        for (JobPaper paper : papers) {
             enclosed.put(paper, handedOut(bid, paper, job));
         }
-        return written(Postbag.letter(templates, bid.dossier(), enclosed).draft(), target);
+        return written(
+                HomeownerLetter.letter(templates, bid.dossier(), enclosed).draft(), target);
     }
 
     private static Outcome written(byte[] content, Path target) throws IOException {

@@ -15,7 +15,7 @@ import spadework.job.WarrantyPart;
 import spadework.law.WarrantyDisclosures;
 import spadework.law.WarrantyWording;
 import spadework.law.WrittenWarranty;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 
 /**
  * What the certificate will say, from the job and from its templates, held to the law of written warranties.
@@ -23,7 +23,7 @@ import spadework.press.Templates;
  * <p>A text that stands where it stood at the asking before keeps what was found in it: between two keystrokes that is
  * all but one of them, and searching them took a third of the time to a new total.
  */
-final class PrintedWarranty {
+public final class PrintedWarranty {
     private static final String PAGE = "certificate/page.ftlh";
     private static final String SHARED = "shared/warranty.ftlh";
     private static final Pattern COMMENT = Pattern.compile("<#--.*?-->", Pattern.DOTALL);

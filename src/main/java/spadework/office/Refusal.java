@@ -5,7 +5,7 @@ import spadework.finding.Fault;
 import spadework.listing.Listing;
 
 /** Nothing was made, and why. */
-public record Refusal(List<Fault> faults) implements Answer {
+public record Refusal(List<Fault> faults) implements BidResult {
 
     public Refusal {
         faults = List.copyOf(faults);

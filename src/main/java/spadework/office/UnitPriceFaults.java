@@ -13,10 +13,10 @@ import spadework.job.UnitCount;
 import spadework.pricing.Quote;
 
 /** A change order may charge only by unit prices that the contract has, in their unit. */
-final class UnitPriceFaults {
+public final class UnitPriceFaults {
     private UnitPriceFaults() {}
 
-    static List<Fault> of(Job job, Quote quote, Path file) {
+    public static List<Fault> of(Job job, Quote quote, Path file) {
         List<UnitCount> unknown = Contracting.unknownPrices(job, quote);
         List<Fault> faults = new ArrayList<>();
         for (int i = 0; i < job.agreement().changes().size() && !unknown.isEmpty(); i++) {

@@ -41,7 +41,7 @@ public record Dossier(
         List<Finding> findings,
         List<Finding> contractFindings,
         Phrases phrases,
-        Terms terms,
+        PaperWords terms,
         Optional<String> logo,
         List<Picture> pictures,
         WorkPictures workPictures) {
@@ -53,7 +53,7 @@ public record Dossier(
     }
 
     /** The same about another state of the work: its price stays that of this one. */
-    Dossier about(Job other) {
+    public Dossier about(Job other) {
         return new Dossier(
                 other,
                 company,

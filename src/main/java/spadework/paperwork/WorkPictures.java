@@ -18,7 +18,7 @@ public record WorkPictures(Map<Integer, List<Picture>> changes, List<Picture> ho
         holdPoints = List.copyOf(holdPoints);
     }
 
-    List<Picture> ofChange(int number) {
+    public List<Picture> ofChange(int number) {
         return changes.getOrDefault(number, List.of());
     }
 }

@@ -6,7 +6,7 @@ import spadework.measure.Unit;
 public enum Driver {
     /** Length of the wall; all walls in a section that is no wall's. */
     FOOT_OF_WALL(Unit.FOOT),
-    /** Length of the trench at its centre line; all trenches at walls in a section that is no wall's. */
+    /** Length of the trench at its center line; all trenches at walls in a section that is no wall's. */
     FOOT_OF_TRENCH(Unit.FOOT),
     /** Corners between two dug walls; a wall has those in which it is named first. */
     CORNER(Unit.EACH),

@@ -35,7 +35,7 @@ public record LineItem(
         Optional<Measure> follows,
         boolean standard,
         Optional<Material> material,
-        Optional<Labour> labour,
+        Optional<Labor> labor,
         Optional<Dollars> subcontract,
         Optional<Dollars> disposal,
         Optional<Film> film,
@@ -64,8 +64,8 @@ public record LineItem(
 
     /** The same item, of which its crew does so many times as much in an hour. */
     public LineItem producing(BigDecimal factor) {
-        Optional<Labour> paced =
-                labour.map(l -> new Labour(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
+        Optional<Labor> paced =
+                labor.map(l -> new Labor(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
         return new LineItem(
                 code,
                 section,
@@ -88,9 +88,9 @@ public record LineItem(
                 history);
     }
 
-    /** The same item done by another crew in as many hours; one without labour stays as it is. */
+    /** The same item done by another crew in as many hours; one without labor stays as it is. */
     public LineItem doneBy(String crew) {
-        Optional<Labour> other = labour.map(l -> new Labour(crew, l.perHour(), l.machine(), l.slowedBy()));
+        Optional<Labor> other = labor.map(l -> new Labor(crew, l.perHour(), l.machine(), l.slowedBy()));
         return new LineItem(
                 code,
                 section,
@@ -124,7 +124,7 @@ public record LineItem(
                 follows,
                 false,
                 material,
-                labour,
+                labor,
                 subcontract,
                 disposal,
                 film,
@@ -150,7 +150,7 @@ public record LineItem(
                 follows,
                 standard,
                 bought,
-                labour,
+                labor,
                 change.subcontract().or(() -> subcontract),
                 disposal,
                 film,

@@ -53,7 +53,7 @@ public enum PriceColumn {
         return switch (this) {
             case CODE, SECTION, NAME, UNIT, SOLD -> false;
             case COST, WASTE -> item.material().isPresent();
-            case CREW, PER_HOUR, MACHINE -> item.labour().isPresent();
+            case CREW, PER_HOUR, MACHINE -> item.labor().isPresent();
             case SUBCONTRACT, DISPOSAL, GOOD_UNTIL, SOURCE, SOURCE_ON -> true;
         };
     }
@@ -73,10 +73,9 @@ public enum PriceColumn {
             case COST -> number(item.material().map(m -> m.cost().amount()));
             case SOLD -> Content.words(item.material().map(m -> m.sold()).orElse(""));
             case WASTE -> number(item.material().map(m -> m.waste().fraction().movePointRight(2)));
-            case CREW -> Content.words(item.labour().map(l -> l.crew()).orElse(""));
-            case PER_HOUR -> number(item.labour().map(l -> l.perHour()));
-            case MACHINE ->
-                Content.words(item.labour().flatMap(l -> l.machine()).orElse(""));
+            case CREW -> Content.words(item.labor().map(l -> l.crew()).orElse(""));
+            case PER_HOUR -> number(item.labor().map(l -> l.perHour()));
+            case MACHINE -> Content.words(item.labor().flatMap(l -> l.machine()).orElse(""));
             case SUBCONTRACT -> number(item.subcontract().map(Dollars::amount));
             case DISPOSAL -> number(item.disposal().map(Dollars::amount));
             case GOOD_UNTIL ->

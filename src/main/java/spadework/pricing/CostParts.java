@@ -9,10 +9,10 @@ import spadework.money.Dollars;
  * @param purchaseTax sales tax the contractor pays on the material
  */
 public record CostParts(
-        Dollars material, Dollars purchaseTax, Dollars labour, Dollars machine, Dollars subcontract, Dollars disposal) {
+        Dollars material, Dollars purchaseTax, Dollars labor, Dollars machine, Dollars subcontract, Dollars disposal) {
 
     /** The direct cost. */
     public Dollars direct() {
-        return Dollars.total(List.of(material, purchaseTax, labour, machine, subcontract, disposal));
+        return Dollars.total(List.of(material, purchaseTax, labor, machine, subcontract, disposal));
     }
 }

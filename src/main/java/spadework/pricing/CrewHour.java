@@ -4,15 +4,15 @@ import java.math.BigDecimal;
 import spadework.company.Company;
 import spadework.company.CrewPlace;
 import spadework.money.ExactDollars;
-import spadework.pricebook.Labour;
+import spadework.pricebook.Labor;
 
 /** What an hour of a crew and of its machine costs: loaded wages of its members, and the machine's hourly cost. */
 public final class CrewHour {
     private CrewHour() {}
 
     /** Crew and machine together. */
-    public static ExactDollars of(Company company, Labour labour) {
-        return crew(company, labour.crew()).plus(machine(company, labour));
+    public static ExactDollars of(Company company, Labor labor) {
+        return crew(company, labor.crew()).plus(machine(company, labor));
     }
 
     static ExactDollars crew(Company company, String crew) {
@@ -23,9 +23,7 @@ public final class CrewHour {
         return sum;
     }
 
-    static ExactDollars machine(Company company, Labour labour) {
-        return labour.machine()
-                .map(name -> company.machines().get(name).exact())
-                .orElse(ExactDollars.ZERO);
+    static ExactDollars machine(Company company, Labor labor) {
+        return labor.machine().map(name -> company.machines().get(name).exact()).orElse(ExactDollars.ZERO);
     }
 }

@@ -14,10 +14,10 @@ import spadework.company.WorkCondition;
 import spadework.measure.Quotient;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
-import spadework.pricebook.Labour;
+import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 
-/** The direct cost of a line: material as ordered, labour, machine, subcontract, disposal. */
+/** The direct cost of a line: material as ordered, labor, machine, subcontract, disposal. */
 final class Direct {
     private final Company company;
     private final Map<String, ExactDollars> crews = new HashMap<>();
@@ -33,9 +33,9 @@ final class Direct {
      * @param material its share of what is ordered
      */
     CostParts of(LineItem item, BigDecimal quantity, BigDecimal hours, Dollars material) {
-        ExactDollars crew = item.labour().map(labour -> crew(labour.crew())).orElse(ExactDollars.ZERO);
+        ExactDollars crew = item.labor().map(labor -> crew(labor.crew())).orElse(ExactDollars.ZERO);
         ExactDollars machine =
-                item.labour().map(labour -> CrewHour.machine(company, labour)).orElse(ExactDollars.ZERO);
+                item.labor().map(labor -> CrewHour.machine(company, labor)).orElse(ExactDollars.ZERO);
         return new CostParts(
                 material,
                 purchaseTax(material),
@@ -47,13 +47,13 @@ final class Direct {
 
     /** Crew hours: quantity ÷ production × the factor of every condition that slows the work; none without a crew. */
     BigDecimal hours(LineItem item, BigDecimal quantity, List<WorkCondition> conditions) {
-        return item.labour().map(labour -> hours(labour, quantity, conditions)).orElse(BigDecimal.ZERO);
+        return item.labor().map(labor -> hours(labor, quantity, conditions)).orElse(BigDecimal.ZERO);
     }
 
-    private BigDecimal hours(Labour labour, BigDecimal quantity, List<WorkCondition> conditions) {
-        BigDecimal hours = Quotient.of(quantity, labour.perHour());
+    private BigDecimal hours(Labor labor, BigDecimal quantity, List<WorkCondition> conditions) {
+        BigDecimal hours = Quotient.of(quantity, labor.perHour());
         for (Slowdown slowdown : company.slowdowns()) {
-            if (conditions.contains(slowdown.condition()) && labour.slowedBy().contains(slowdown.condition())) {
+            if (conditions.contains(slowdown.condition()) && labor.slowedBy().contains(slowdown.condition())) {
                 hours = hours.multiply(slowdown.factor(), MathContext.DECIMAL128);
             }
         }

@@ -34,7 +34,7 @@ final class LinePricing {
                 line.unit(),
                 line.reason(),
                 cost.parts(),
-                cost.item().labour().map(labour -> labour.crew()).orElse(""),
+                cost.item().labor().map(labor -> labor.crew()).orElse(""),
                 cost.hours(),
                 unitPrice,
                 unitPrice.exact().times(line.quantity()).toCents(RoundingMode.HALF_UP));

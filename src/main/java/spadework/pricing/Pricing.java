@@ -60,7 +60,7 @@ public final class Pricing {
                 total,
                 BuildUp.of(rules, lines, price),
                 unitPrices,
-                Instalments.of(total, job.payments()));
+                Installments.of(total, job.payments()));
     }
 
     /** The price of the work alone: the sum of the printed section prices, before minimum and tax. */

@@ -86,7 +86,7 @@ final class WarrantyJson {
                 "address", firm.address(),
                 "phone", firm.phone(),
                 "email", firm.email(),
-                "licence", firm.licence()));
+                "licence", firm.license()));
     }
 
     private static Contractor contractor(Members members) throws IOException {

@@ -13,7 +13,7 @@ import spadework.measure.FilmThickness;
 import spadework.pricebook.CodeFilm;
 import spadework.pricebook.Film;
 import spadework.pricebook.LineItem;
-import spadework.takeoff.WallFace;
+import spadework.takeoff.wall.WallFace;
 
 /** The film on the wall and the words it allows; the ground around it; inspections. */
 final class FinishRules implements Rule {

@@ -12,12 +12,12 @@ import spadework.finding.Finding;
 import spadework.job.Rain;
 import spadework.job.Texture;
 import spadework.water.Bore;
-import spadework.water.Flow;
-import spadework.water.FullPipe;
-import spadework.water.Manning;
 import spadework.water.Range;
 import spadework.water.Reach;
 import spadework.water.ReachKind;
+import spadework.water.flow.Flow;
+import spadework.water.flow.FullPipe;
+import spadework.water.flow.Manning;
 import spadework.working.Worked;
 
 /** Whether the pipes carry what flows in, and fast enough to stay clean. */

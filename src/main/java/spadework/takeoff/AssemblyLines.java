@@ -18,7 +18,7 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** From an assembly that a job names to its line items: each takes its share of what is counted of the driver. */
-final class AssemblyLines {
+public final class AssemblyLines {
     private AssemblyLines() {}
 
     /** One line for each item, in the order of the book. */

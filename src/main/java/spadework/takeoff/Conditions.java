@@ -12,7 +12,7 @@ import spadework.job.Texture;
 import spadework.job.Wall;
 
 /** The conditions under which work on a wall, or on the job as a whole, is done. */
-final class Conditions {
+public final class Conditions {
     /** Past this depth a thrower no longer reaches the surface in one throw (P-02, construction technology notes). */
     private static final double DEEP_FEET = 5;
 

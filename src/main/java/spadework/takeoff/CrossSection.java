@@ -10,6 +10,7 @@ import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.takeoff.wall.WallMeasures;
 import spadework.trench.Bank;
 
 /**

@@ -18,7 +18,7 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** Perforated pipe beside the footing, with its fittings counted. */
-final class DrainTakeoff {
+public final class DrainTakeoff {
     private DrainTakeoff() {}
 
     /**

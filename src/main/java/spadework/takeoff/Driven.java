@@ -8,9 +8,9 @@ import spadework.company.WorkCondition;
  *
  * @param codes chosen line items; empty for the book's standard ones
  */
-record Driven(Quantity quantity, List<String> codes, List<WorkCondition> conditions) {
+public record Driven(Quantity quantity, List<String> codes, List<WorkCondition> conditions) {
 
-    Driven {
+    public Driven {
         codes = List.copyOf(codes);
         conditions = List.copyOf(conditions);
     }

@@ -14,7 +14,7 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** Counts what assemblies follow. */
-final class Drivers {
+public final class Drivers {
     private Drivers() {}
 
     static String name(Driver driver) {
@@ -52,7 +52,7 @@ final class Drivers {
                 .count();
     }
 
-    /** The wall and, at each corner, what the centre line of its trench gains or loses, p + B ÷ 2. */
+    /** The wall and, at each corner, what the center line of its trench gains or loses, p + B ÷ 2. */
     private static Working trench(Job job, Wall wall) {
         List<Working> inputs = new ArrayList<>(List.of(length(job, wall)));
         String at = "/walls/" + job.walls().indexOf(wall);
@@ -76,7 +76,8 @@ final class Drivers {
                     || corner.second().wall().equals(wall.label());
             net += touches ? corner.kind() == CornerKind.OUTSIDE ? 1 : -1 : 0;
         }
-        inputs.add(Given.of("k", "outside corners less inside corners at the wall", (double) net, Unit.EACH, "/corners"));
+        inputs.add(
+                Given.of("k", "outside corners less inside corners at the wall", (double) net, Unit.EACH, "/corners"));
         double length = wall.length().feet() + net * (p.number() + b.number() / 2);
         return Worked.of(
                 "T",

@@ -15,7 +15,7 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** The balance of soil over the whole job, and what is put back on top. */
-final class GroundTakeoff {
+public final class GroundTakeoff {
     /** 6 in of fall over the first 10 ft (IRC R401.3, F-22) is a wedge of 0.5 × 10 ÷ 2 sf. */
     private static final double WEDGE_SQUARE_FEET = 0.5 * 10 / 2;
 
@@ -47,7 +47,7 @@ final class GroundTakeoff {
                 "6 ÷ 12 × 10 ÷ 2 × r ÷ 27",
                 "IRC R401.3",
                 regrade);
-        double surplus = dug.number() - Earth.bankFor(filled.number() + wedge.number(), shrink.number());
+        double surplus = dug.number() - EarthVolumes.bankFor(filled.number() + wedge.number(), shrink.number());
         Worked bank = Worked.of(
                 "X",
                 surplus < 0 ? "soil that is missing, bank (negative)" : "surplus soil, bank",
@@ -75,7 +75,7 @@ final class GroundTakeoff {
         Worked loose = Worked.of(
                 "Y",
                 "surplus soil, loose",
-                Earth.loose(bank.number(), swell.number()),
+                EarthVolumes.loose(bank.number(), swell.number()),
                 Unit.CUBIC_YARD,
                 "X × (1 + w)",
                 "loose = bank × (1 + swell)",
@@ -88,7 +88,7 @@ final class GroundTakeoff {
                 Measure.HAUL_LOAD,
                 Tally.counted(
                         Measure.HAUL_LOAD,
-                        Earth.loads(loose.number(), truck.number()),
+                        EarthVolumes.loads(loose.number(), truck.number()),
                         "ceil(Y ÷ t)",
                         "whole loads",
                         loose,

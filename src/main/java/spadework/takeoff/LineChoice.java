@@ -12,9 +12,10 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
+import spadework.takeoff.wall.WallFace;
 
 /** From quantities to line items: what the job chose, else the book's standard items, else what was put in by hand. */
-final class LineChoice {
+public final class LineChoice {
     private LineChoice() {}
 
     static List<TakeoffLine> lines(Job job, PriceBook book, List<Driven> measured, List<TakeoffSection> sections) {

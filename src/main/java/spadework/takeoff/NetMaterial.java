@@ -8,6 +8,7 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
+import spadework.takeoff.wall.Coating;
 
 /**
  * Material for so much of an item, in the unit in which it is bought and without waste, where the takeoff does not

@@ -15,7 +15,7 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** What to order: net material of each item over the whole job, waste once, then whole packages. */
-final class Ordering {
+public final class Ordering {
     private Ordering() {}
 
     static List<Purchase> purchases(PriceBook book, List<TakeoffLine> lines) {

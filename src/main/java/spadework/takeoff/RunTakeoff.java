@@ -16,7 +16,7 @@ import spadework.working.Given;
 import spadework.working.Worked;
 
 /** Solid pipe in trenches away from the house, and where it ends. */
-final class RunTakeoff {
+public final class RunTakeoff {
     private RunTakeoff() {}
 
     /** The main of a footing drain. */

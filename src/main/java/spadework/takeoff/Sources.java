@@ -3,7 +3,7 @@ package spadework.takeoff;
 import spadework.pricebook.PriceBook;
 
 /** How the price book is named as a source. */
-final class Sources {
+public final class Sources {
     private Sources() {}
 
     static String of(PriceBook book) {

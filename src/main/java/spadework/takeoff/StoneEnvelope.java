@@ -7,6 +7,8 @@ import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
+import spadework.takeoff.wall.DugWall;
+import spadework.takeoff.wall.WallMeasures;
 import spadework.working.Listed;
 import spadework.working.Worked;
 

@@ -5,6 +5,7 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.pricebook.PriceBook;
+import spadework.takeoff.wall.WallMeasures;
 
 /** How high the stone stands in the trench. */
 public final class StoneHeight {

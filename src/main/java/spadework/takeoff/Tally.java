@@ -9,7 +9,7 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** Gathers the quantities of one section as they are measured. What comes to nothing is left out. */
-final class Tally {
+public final class Tally {
     private final TakeoffSection section;
     private final String prefix;
     private final List<WorkCondition> conditions;

@@ -13,13 +13,16 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.takeoff.wall.DugWall;
+import spadework.takeoff.wall.WallFace;
+import spadework.takeoff.wall.WallMeasures;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
 
 /** Everything that is measured at one wall. */
-final class WallTakeoff {
+public final class WallTakeoff {
     private final Job job;
     private final PriceBook book;
     private final Wall wall;
@@ -151,7 +154,7 @@ final class WallTakeoff {
         return Worked.of(
                 "T",
                 "drain stone, net",
-                Earth.tons(stone.number(), density.number()),
+                EarthVolumes.tons(stone.number(), density.number()),
                 Unit.TON,
                 "S × w",
                 "volume times weight",

@@ -1,7 +1,7 @@
 package spadework.takeoff;
 
 /** The one place where a quantity is rounded up to what is sold. */
-final class WholePackages {
+public final class WholePackages {
     private static final double NOISE = 1e-9;
 
     private WholePackages() {}

@@ -3,6 +3,6 @@ package spadework.warranty;
 /**
  * Who gives the warranty.
  *
- * @param licence label and number as printed; empty where there is none
+ * @param license label and number as printed; empty where there is none
  */
-public record Contractor(String name, String address, String phone, String email, String licence) {}
+public record Contractor(String name, String address, String phone, String email, String license) {}

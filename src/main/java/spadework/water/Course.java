@@ -15,7 +15,7 @@ import spadework.working.Worked;
  * @param startAt where the job states the invert at which water comes in
  * @param endAt where it states the invert at which water leaves
  */
-record Course(
+public record Course(
         String label,
         String run,
         ReachKind kind,

@@ -12,7 +12,7 @@ import spadework.pricebook.PriceBook;
 import spadework.working.Worked;
 
 /** A footing drain as reaches toward its tee: one, or one from each side where the tee is in the middle. */
-final class DrainCourses {
+public final class DrainCourses {
     private DrainCourses() {}
 
     static List<Course> of(Job job, PriceBook book, FootingDrain drain) {

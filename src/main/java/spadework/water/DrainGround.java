@@ -12,7 +12,7 @@ import spadework.measure.Length;
  * follows from the walls' depths over the top of the footing, which is taken as straight between the ends at which
  * the ground was measured, and as level where only one was.
  */
-final class DrainGround {
+public final class DrainGround {
     private final Optional<Double> topAtStart;
     private final Optional<Double> topAtEnd;
     private final double wallFeet;
@@ -29,7 +29,7 @@ final class DrainGround {
     }
 
     /**
-     * The places in order, each with its distance along the pipe's centre line. Where a drain goes all round, half of
+     * The places in order, each with its distance along the pipe's center line. Where a drain goes all round, half of
      * the corner at which it closes belongs to each end.
      */
     static List<Station> stations(Job job, FootingDrain drain) {

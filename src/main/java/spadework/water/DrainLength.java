@@ -12,14 +12,14 @@ import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
 
-/** How long a footing drain is: the walls, and at each corner what the pipe's centre line gains or loses. */
+/** How long a footing drain is: the walls, and at each corner what the pipe's center line gains or loses. */
 public final class DrainLength {
     /** At most this many feet from cleanout to cleanout; common practice, no source. */
     public static final int CLEANOUT_FEET = 100;
 
     private DrainLength() {}
 
-    /** The length in feet of the pipe's centre line. */
+    /** The length in feet of the pipe's center line. */
     public static Worked of(Job job, FootingDrain drain) {
         List<Working> inputs = new ArrayList<>();
         StringBuilder formula = new StringBuilder();
@@ -57,7 +57,7 @@ public final class DrainLength {
                 .toList();
     }
 
-    /** What the centre line gains at a corner in feet; negative at an inside corner. */
+    /** What the center line gains at a corner in feet; negative at an inside corner. */
     static double gain(Job job, Corner corner) {
         double both = offset("c", job, corner).number();
         return corner.kind() == CornerKind.OUTSIDE ? both : -both;

@@ -9,11 +9,14 @@ import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.TeeAt;
 import spadework.measure.Unit;
+import spadework.water.flow.Flow;
+import spadework.water.flow.Rational;
+import spadework.water.flow.Roof;
 import spadework.working.Given;
 import spadework.working.Worked;
 
 /** What comes into a pipe along its own length: roof water, runoff from uphill, seepage. */
-final class Inflows {
+public final class Inflows {
     private final Job job;
 
     Inflows(Job job) {
@@ -80,7 +83,7 @@ final class Inflows {
                 .findFirst()
                 .orElseThrow();
         List<Range> walls = drain.along().stream()
-                .map(label -> Seepage.intoDrain(job, job.getWall(label)))
+                .map(label -> SeepageInflow.intoDrain(job, job.getWall(label)))
                 .toList();
         Range whole = Range.sum("Qs", "seepage into " + drain.label(), walls);
         return drain.teeAt() == TeeAt.MIDDLE ? new Range(half(whole.low()), half(whole.high())) : whole;

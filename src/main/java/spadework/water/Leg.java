@@ -15,7 +15,7 @@ import spadework.measure.Length;
  * @param backward true when the drain runs from the wall's end to its start
  * @param corner the corner through which it goes on, if it goes on through one
  */
-record Leg(Wall wall, boolean backward, Optional<Corner> corner) {
+public record Leg(Wall wall, boolean backward, Optional<Corner> corner) {
 
     /** The walls of a drain in order, each turned as the corners between them say. */
     static List<Leg> of(Job job, FootingDrain drain) {

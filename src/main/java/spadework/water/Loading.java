@@ -3,10 +3,12 @@ package spadework.water;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Unit;
+import spadework.water.flow.FullPipe;
+import spadework.water.flow.Manning;
 import spadework.working.Worked;
 
 /** What flows in a reach, and how much of its capacity that takes. */
-final class Loading {
+public final class Loading {
     private Loading() {}
 
     static Reach of(Course course, Optional<Range> own, Network above) {

@@ -47,15 +47,15 @@ public record Permeability(double low, double high, String source) {
         return table;
     }
 
-    /** In H-28 in inches and in H-27 in centimetres an hour. */
-    private static Permeability both(double greenAmpt, double rosettaCentimetres) {
-        double rosetta = rosettaCentimetres * CM;
+    /** In H-28 in inches and in H-27 in centimeters an hour. */
+    private static Permeability both(double greenAmpt, double rosettaCentimeters) {
+        double rosetta = rosettaCentimeters * CM;
         String tables = ROSETTA + "; " + GREEN_AMPT;
         return new Permeability(Math.min(greenAmpt, rosetta), Math.max(greenAmpt, rosetta), tables);
     }
 
-    private static Permeability all(double rawls, double rosettaCentimetres, double greenAmpt) {
-        Permeability two = both(greenAmpt, rosettaCentimetres);
+    private static Permeability all(double rawls, double rosettaCentimeters, double greenAmpt) {
+        Permeability two = both(greenAmpt, rosettaCentimeters);
         return new Permeability(Math.min(rawls, two.low), Math.max(rawls, two.high), RAWLS + "; " + two.source);
     }
 }

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import spadework.measure.Length;
 
 /** Stations along a line: turned round, cut, and given the levels that lie straight between known ones. */
-final class Profile {
+public final class Profile {
     private static final double SAME_PLACE = 1e-6;
 
     private Profile() {}

@@ -3,6 +3,7 @@ package spadework.water;
 import java.util.List;
 import java.util.Optional;
 import spadework.pricebook.Pipe;
+import spadework.water.flow.FullPipe;
 import spadework.working.Listed;
 import spadework.working.Worked;
 

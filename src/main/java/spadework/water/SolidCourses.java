@@ -14,7 +14,7 @@ import spadework.working.Given;
 import spadework.working.Worked;
 
 /** Solid pipe as reaches. */
-final class SolidCourses {
+public final class SolidCourses {
     private SolidCourses() {}
 
     static Course main(Job job, PriceBook book, SolidRun run) {

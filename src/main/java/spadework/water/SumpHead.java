@@ -2,6 +2,7 @@ package spadework.water;
 
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
+import spadework.water.flow.HazenWilliams;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;

@@ -16,7 +16,7 @@ import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Wall;
 import spadework.measure.Length;
-import spadework.pricebook.Labour;
+import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
@@ -110,8 +110,8 @@ public record Case(Job job, Company company, PriceBook book) {
      * @param instead whose work it does; empty for all work
      */
     Case worked(Optional<String> instead, String crew) {
-        return items(item ->
-                instead.isEmpty() || item.labour().map(Labour::crew).equals(instead) ? item.doneBy(crew) : item);
+        return items(
+                item -> instead.isEmpty() || item.labor().map(Labor::crew).equals(instead) ? item.doneBy(crew) : item);
     }
 
     private Case items(UnaryOperator<LineItem> change) {

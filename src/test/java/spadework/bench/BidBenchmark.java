@@ -13,7 +13,7 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import spadework.office.Answer;
+import spadework.office.BidResult;
 import spadework.office.Office;
 
 /** A job file read, measured, checked and priced by an office that is warm. */
@@ -35,7 +35,7 @@ public class BidBenchmark {
     private final Office office = Office.with(Optional.empty());
 
     @Benchmark
-    public Answer bid() {
+    public BidResult bid() {
         return office.bid(Path.of("sample-quotes", sample));
     }
 }

@@ -20,8 +20,8 @@ import org.openjdk.jmh.annotations.Warmup;
 import spadework.draft.Draft;
 import spadework.office.Bid;
 import spadework.office.Office;
-import spadework.office.Paper;
-import spadework.press.PageView;
+import spadework.office.PaperKind;
+import spadework.press.page.PageView;
 
 /** What the form waits for: a keystroke to the new total, and a changed page to its picture. Read p0.50 and p0.99. */
 @State(Scope.Benchmark)
@@ -58,7 +58,7 @@ public class FormBenchmark {
     /** The same, and the first page of the proposal set anew and drawn. */
     @Benchmark
     public BufferedImage changedPage() {
-        try (PageView view = PageView.of(office.page(typed(), Paper.PROPOSAL))) {
+        try (PageView view = PageView.of(office.page(typed(), PaperKind.PROPOSAL))) {
             return view.picture(0, SCALE);
         }
     }

@@ -11,9 +11,9 @@ import org.openjdk.jmh.annotations.Param;
 import org.openjdk.jmh.annotations.Scope;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
-import spadework.press.PagePress;
-import spadework.press.Templates;
-import spadework.press.WorkbookPress;
+import spadework.press.page.PagePress;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 
 /** Each paper of the first sample, filled and printed by presses that are warm. */
 @State(Scope.Benchmark)

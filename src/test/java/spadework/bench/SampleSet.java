@@ -3,17 +3,17 @@ package spadework.bench;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.Optional;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
 import spadework.office.Bid;
 import spadework.office.Office;
-import spadework.paperwork.CertificatePaper;
-import spadework.paperwork.CostSheetPaper;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.ProposalPaper;
-import spadework.paperwork.ScopePaper;
-import spadework.press.PageInfo;
-import spadework.press.SceneSvg;
+import spadework.paperwork.cost.CostSheetPaper;
+import spadework.paperwork.proposal.ProposalPaper;
+import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.warranty.CertificatePaper;
+import spadework.press.page.PageInfo;
+import spadework.press.svg.SceneSvg;
 
 /** A sample, read and priced, with the finished records that its templates are given. */
 record SampleSet(PageInfo info, Map<String, Map<String, Object>> models) {

@@ -12,8 +12,8 @@ import org.openjdk.jmh.results.RunResult;
 import org.openjdk.jmh.runner.Runner;
 import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
-import spadework.press.PagePress;
-import spadework.press.Templates;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** The warm benchmarks, and what six pages cost by them. */
 final class WarmRun {

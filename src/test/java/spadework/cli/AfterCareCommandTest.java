@@ -121,9 +121,11 @@ class AfterCareCommandTest {
                 .isZero();
         assertThat(out.toString().lines())
                 .containsExactly(
-                        "2026-014-W1  Coated walls  2041-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane, Fallow Creek,"
+                        "2026-014-W1  Coated walls  2041-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane,"
+                                + " Fallow Creek,"
                                 + " OH 43099  " + job,
-                        "2026-014-W1  Sump pump     2028-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane, Fallow Creek,"
+                        "2026-014-W1  Sump pump     2028-04-02  Ottoline Marsh and Ivo Marsh  7 Quarry Lane,"
+                                + " Fallow Creek,"
                                 + " OH 43099  " + job);
         assertThat(run("warranty", "list", jobs.toString(), "--on", "2028-01-15", "--months", "6", "--json"))
                 .isZero();

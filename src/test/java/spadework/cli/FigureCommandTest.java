@@ -482,8 +482,8 @@ class FigureCommandTest {
     void noCalculatorGetsTheListOfThem() {
         assertThat(figure("")).isEqualTo(2);
         assertThat(err.toString())
-                .contains(
-                        "pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel, deposit, term, tax")
+                .contains("pipe, roof, runoff, trench, stone, coating, earth, sump, friction, roots, cancel,"
+                        + " deposit, term, tax")
                 .doesNotContain("\tat ");
     }
 

@@ -31,7 +31,7 @@ import spadework.job.Jobs;
 import spadework.job.Received;
 import spadework.measure.Length;
 import spadework.money.Dollars;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 import spadework.pricebook.Books;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;

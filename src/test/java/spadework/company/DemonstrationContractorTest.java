@@ -34,7 +34,7 @@ class DemonstrationContractorTest {
     }
 
     /**
-     * Burdened cost bands drawn from the Davis-Bacon determinations of 2026 and the BLS wage rows: labourer 25 to 60,
+     * Burdened cost bands drawn from the Davis-Bacon determinations of 2026 and the BLS wage rows: laborer 25 to 60,
      * operator 32 to 80 dollars an hour.
      */
     @ParameterizedTest(name = "{0} costs {1} to {2} an hour")

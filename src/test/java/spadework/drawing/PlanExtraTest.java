@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import spadework.drawing.Shape.Label;
-import spadework.drawing.Shape.Line;
-import spadework.drawing.Shape.Role;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Line;
+import spadework.drawing.shape.Shape.Role;
 import spadework.job.Agreements;
 import spadework.job.Alteration;
 import spadework.job.Job;
@@ -15,7 +18,7 @@ import spadework.job.Option;
 import spadework.job.Side;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
-import spadework.press.SceneSvg;
+import spadework.press.svg.SceneSvg;
 
 /** Walls and pipes of options are drawn apart from what is agreed, and say so. */
 class PlanExtraTest {

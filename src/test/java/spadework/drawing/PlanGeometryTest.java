@@ -8,11 +8,17 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.drawing.Shape.Box;
-import spadework.drawing.Shape.Dot;
-import spadework.drawing.Shape.Line;
-import spadework.drawing.Shape.Role;
-import spadework.drawing.Shape.Weight;
+import spadework.drawing.plan.DrainRoute;
+import spadework.drawing.plan.OutlineSpot;
+import spadework.drawing.plan.PipeLayout;
+import spadework.drawing.plan.PlanBands;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape.Box;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Line;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Job;
 import spadework.job.LimitKind;
 import spadework.job.OutletKind;
@@ -40,7 +46,7 @@ class PlanGeometryTest {
         double scale = house.width() / 40;
         assertThat(house.height()).isCloseTo(28 * scale, within(0.5));
         assertThat(Math.hypot(wall.x2() - wall.x1(), wall.y2() - wall.y1())).isCloseTo(length * scale, within(0.5));
-        if (Spot.isAcross(faces)) {
+        if (OutlineSpot.isAcross(faces)) {
             double y = faces == Side.NORTH ? house.y() : house.y() + house.height();
             assertThat(List.of(wall.y1(), wall.y2())).containsOnly(y);
             assertThat(wall.x1()).isCloseTo(house.x() + start * house.width(), within(0.5));
@@ -87,7 +93,7 @@ class PlanGeometryTest {
 
     @Test
     void aDrainTeedInTheMiddleFlowsThereFromBothEnds() {
-        DrainRoute route = Waterways.of(PlanJob.house(40, 28)
+        DrainRoute route = PipeLayout.of(PlanJob.house(40, 28)
                         .wall("A", Side.NORTH, 0, 40)
                         .wall("B", Side.EAST, 0, 28)
                         .drain("D1", TeeAt.MIDDLE, "O", "A", "B")
@@ -96,15 +102,15 @@ class PlanGeometryTest {
                 .drains()
                 .get(0);
 
-        assertThat(route.tee()).isEqualTo(new Spot(Side.NORTH, 34));
+        assertThat(route.tee()).isEqualTo(new OutlineSpot(Side.NORTH, 34));
         assertThat(route.arms())
                 .containsExactly(
-                        List.of(new Spot(Side.NORTH, 0), new Spot(Side.NORTH, 34)),
+                        List.of(new OutlineSpot(Side.NORTH, 0), new OutlineSpot(Side.NORTH, 34)),
                         List.of(
-                                new Spot(Side.EAST, 28),
-                                new Spot(Side.EAST, 0),
-                                new Spot(Side.NORTH, 40),
-                                new Spot(Side.NORTH, 34)));
+                                new OutlineSpot(Side.EAST, 28),
+                                new OutlineSpot(Side.EAST, 0),
+                                new OutlineSpot(Side.NORTH, 40),
+                                new OutlineSpot(Side.NORTH, 34)));
     }
 
     @Test
@@ -113,8 +119,8 @@ class PlanGeometryTest {
 
         Box house = house(scene);
         assertThat(lines(scene, Role.DRAIN)).anySatisfy(line -> {
-            assertThat(line.x2()).isCloseTo(house.x() + house.width() + Bands.DRAIN, within(0.01));
-            assertThat(line.y2()).isCloseTo(house.y() - Bands.DRAIN, within(0.01));
+            assertThat(line.x2()).isCloseTo(house.x() + house.width() + PlanBands.DRAIN, within(0.01));
+            assertThat(line.y2()).isCloseTo(house.y() - PlanBands.DRAIN, within(0.01));
         });
     }
 

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import spadework.drawing.plan.OutlineSpot;
 import spadework.job.Access;
 import spadework.job.Address;
 import spadework.job.Agreement;
@@ -85,7 +86,7 @@ public final class PlanJob {
         PlanJob plan = house(48, 36);
         for (int i = 0; i < 12; i++) {
             Side side = Side.values()[i / 3];
-            double part = Spot.sideFeet(plan.house, side) / 3;
+            double part = OutlineSpot.sideFeet(plan.house, side) / 3;
             plan.wall(String.valueOf((char) ('A' + i)), side, part * (i % 3), part);
         }
         return plan.drain("D1", TeeAt.MIDDLE, "M1", "A", "B", "C", "D", "E", "F")

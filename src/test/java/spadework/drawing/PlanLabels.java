@@ -6,32 +6,34 @@ import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
-import spadework.drawing.Shape.Area;
-import spadework.drawing.Shape.Box;
-import spadework.drawing.Shape.Dot;
-import spadework.drawing.Shape.Label;
-import spadework.drawing.Shape.Line;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
+import spadework.drawing.shape.Shape.Area;
+import spadework.drawing.shape.Shape.Box;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Line;
 
 /** What lies over what on a drawing, worked out by a geometry library and not by the drawing's own code. */
-final class PlanLabels {
+public final class PlanLabels {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
     private static final double EM_PER_CHARACTER = 0.55;
 
     private PlanLabels() {}
 
-    static List<Label> of(Scene scene) {
+    public static List<Label> of(Scene scene) {
         return scene.shapes().stream()
                 .filter(Label.class::isInstance)
                 .map(Label.class::cast)
                 .toList();
     }
 
-    static List<String> texts(Scene scene) {
+    public static List<String> texts(Scene scene) {
         return of(scene).stream().map(Label::text).toList();
     }
 
     /** Every label that lies over another, over a line or symbol, or beyond the sheet; one sentence each. */
-    static List<String> faults(Scene scene) {
+    public static List<String> faults(Scene scene) {
         List<Label> labels = of(scene);
         Geometry sheet = GEOMETRY.toGeometry(new Envelope(0, scene.width(), 0, scene.height()));
         List<String> faults = new ArrayList<>();

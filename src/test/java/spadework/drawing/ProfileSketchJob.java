@@ -2,7 +2,9 @@ package spadework.drawing;
 
 import java.util.List;
 import java.util.Optional;
-import spadework.drawing.ProfileReach.Kind;
+import spadework.drawing.profile.ProfileChain;
+import spadework.drawing.profile.ProfileReach;
+import spadework.drawing.profile.ProfileReach.Kind;
 import spadework.measure.Length;
 
 /** Chains of pipes to look at from the side. All of it is invented. */
@@ -16,11 +18,11 @@ public final class ProfileSketchJob {
                 reach("M1", Kind.MAIN, 60, level(92.1), level(91.2), level(96.1), level(92.4)));
     }
 
-    static ProfileChain chain(ProfileReach... reaches) {
+    public static ProfileChain chain(ProfileReach... reaches) {
         return new ProfileChain(List.of(reaches), "O1", "swale", level(91.2), "door sill, 100.00 ft");
     }
 
-    static ProfileReach reach(
+    public static ProfileReach reach(
             String label,
             Kind kind,
             double length,
@@ -40,11 +42,11 @@ public final class ProfileSketchJob {
                 Length.ofInches(4.2));
     }
 
-    static Optional<Length> level(double feet) {
+    public static Optional<Length> level(double feet) {
         return Optional.of(Length.ofFeet(feet));
     }
 
-    static Optional<Length> none() {
+    public static Optional<Length> none() {
         return Optional.empty();
     }
 }

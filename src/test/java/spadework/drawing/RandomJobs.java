@@ -3,6 +3,7 @@ package spadework.drawing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Random;
+import spadework.drawing.plan.OutlineSpot;
 import spadework.job.Job;
 import spadework.job.LimitKind;
 import spadework.job.OutletKind;
@@ -10,12 +11,12 @@ import spadework.job.Side;
 import spadework.job.TeeAt;
 
 /** Jobs by seed: one to twelve walls on any side, drains, mains, roof lines, outlets and what stands around. */
-final class RandomJobs {
+public final class RandomJobs {
     private static final String[] LONG = {"Kitchen", "Back porch", "Garage side", "Long wall of the old wing"};
 
     private RandomJobs() {}
 
-    static Job of(long seed) {
+    public static Job of(long seed) {
         Random random = new Random(seed);
         double eastWest = 24 + random.nextInt(50);
         double northSouth = 20 + random.nextInt(30);
@@ -56,7 +57,7 @@ final class RandomJobs {
         return plan.job();
     }
 
-    /** Walls clockwise, two neighbours on a side never overlapping. */
+    /** Walls clockwise, two neighbors on a side never overlapping. */
     private static List<String> walls(Random random, PlanJob plan, double eastWest, double northSouth) {
         int count = 1 + random.nextInt(12);
         int[] onSide = new int[4];
@@ -66,7 +67,7 @@ final class RandomJobs {
         boolean longNames = random.nextInt(4) == 0;
         List<String> labels = new ArrayList<>();
         for (Side side : Side.values()) {
-            double feet = Spot.isAcross(side) ? eastWest : northSouth;
+            double feet = OutlineSpot.isAcross(side) ? eastWest : northSouth;
             int here = onSide[side.ordinal()];
             for (int i = 0; i < here; i++) {
                 double part = feet / here;

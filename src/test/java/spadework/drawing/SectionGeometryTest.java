@@ -8,16 +8,19 @@ import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.drawing.Shape.Area;
-import spadework.drawing.Shape.Dot;
-import spadework.drawing.Shape.Line;
-import spadework.drawing.Shape.Role;
-import spadework.drawing.Shape.Weight;
+import spadework.drawing.section.SectionSketch;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
+import spadework.drawing.shape.Shape.Area;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Line;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.takeoff.CrossSection;
 
-class SectionGeometryTest {
+public class SectionGeometryTest {
     private static final Offset<Double> HALF_A_POINT = within(0.5);
 
     /** Slopes by 29 CFR 1926 Subpart P App. B Table B-1 (T-09); beside a foundation nothing is better than B (T-04). */
@@ -147,7 +150,7 @@ class SectionGeometryTest {
     }
 
     /** Points a foot, read off the scale bar. */
-    static double scale(Scene scene) {
+    public static double scale(Scene scene) {
         Line bar = lines(scene, Role.PLAIN).stream()
                 .filter(line -> line.y1() == line.y2())
                 .findFirst()

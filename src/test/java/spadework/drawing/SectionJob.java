@@ -2,6 +2,7 @@ package spadework.drawing;
 
 import java.util.List;
 import java.util.Random;
+import spadework.drawing.section.WallCovering;
 import spadework.job.Digging;
 import spadework.job.Footing;
 import spadework.job.Job;
@@ -19,7 +20,7 @@ import spadework.takeoff.CrossSection;
 
 /** Walls to cut through, one by one and by seed. All of it is invented. */
 public final class SectionJob {
-    public static final Covering RUBBER = new Covering("liquid synthetic rubber", "60 mil", "waterproofing");
+    public static final WallCovering RUBBER = new WallCovering("liquid synthetic rubber", "60 mil", "waterproofing");
 
     private SectionJob() {}
 
@@ -29,7 +30,7 @@ public final class SectionJob {
     }
 
     /** Depth in feet; footing and bottom width in inches. */
-    static CrossSection at(
+    public static CrossSection at(
             double depth, SoilType soil, Protection protection, double thickness, double projection, double bottom) {
         Wall deep = Jobs.deep(depth);
         Digging digging =

@@ -9,6 +9,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import spadework.drawing.section.SectionSketch;
+import spadework.drawing.section.WallCovering;
+import spadework.drawing.shape.Scene;
 import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.takeoff.CrossSection;
@@ -84,7 +87,7 @@ class SectionLabelsTest {
                         .toArray(String[]::new));
         Scene scene = SectionSketch.of(
                 section,
-                new Covering(
+                new WallCovering(
                         "self-adhering sheet of rubberised bitumen with a film of polyethylene, two layers",
                         "",
                         "dampproofing"));

@@ -27,7 +27,7 @@ import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.pricebook.Books;
-import spadework.pricebook.Labour;
+import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
@@ -224,11 +224,11 @@ class JobVariancesTest {
         return List.of(line(quantity, "20", "1000.00"));
     }
 
-    private static PricedLine line(int quantity, String hours, String labour) {
+    private static PricedLine line(int quantity, String hours, String labor) {
         CostParts cost = new CostParts(
                 Dollars.of(30 * quantity + ".00"),
                 Dollars.ZERO,
-                Dollars.of(labour),
+                Dollars.of(labor),
                 Dollars.ZERO,
                 Dollars.ZERO,
                 Dollars.ZERO);
@@ -258,7 +258,7 @@ class JobVariancesTest {
                 Optional.empty(),
                 false,
                 Optional.of(stone),
-                Optional.of(new Labour("two", new BigDecimal(5), Optional.empty(), List.of())),
+                Optional.of(new Labor("two", new BigDecimal(5), Optional.empty(), List.of())),
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
@@ -278,7 +278,7 @@ class JobVariancesTest {
         Map<String, List<CrewPlace>> crews = new HashMap<>(Map.of("two", List.of(new CrewPlace("hand", 2))));
         return new Company(
                 c.name(),
-                c.licence(),
+                c.license(),
                 c.insurance(),
                 c.address(),
                 c.phone(),

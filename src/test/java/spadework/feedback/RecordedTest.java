@@ -157,7 +157,7 @@ class RecordedTest {
         Company c = Books.company();
         return new Company(
                 c.name(),
-                c.licence(),
+                c.license(),
                 c.insurance(),
                 c.address(),
                 c.phone(),

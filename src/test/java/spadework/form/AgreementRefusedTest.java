@@ -15,8 +15,8 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
-import spadework.office.Issuing;
 import spadework.office.Office;
+import spadework.office.agreement.Issuing;
 
 /** A step that cannot be taken says why in the words of the office, and nothing is written. */
 @WindowTest

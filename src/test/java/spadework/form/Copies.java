@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A sample in a folder of its own, there to be changed. */
-final class Copies {
+public final class Copies {
     private Copies() {}
 
     /** Copies a sample with its pictures, company and price book; the answer is its job file. */
-    static Path of(String sample, Path folder) throws IOException {
+    public static Path of(String sample, Path folder) throws IOException {
         Path from = Path.of("sample-quotes");
         for (String file : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
             if (!Files.exists(folder.resolve(file))) {

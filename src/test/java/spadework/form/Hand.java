@@ -18,9 +18,15 @@ import org.assertj.swing.core.Robot;
 import spadework.draft.Draft;
 import spadework.draft.Kind;
 import spadework.draft.Pointer;
+import spadework.form.field.BoundField;
+import spadework.form.field.ReadOnlyField;
+import spadework.form.field.RowsTable;
+import spadework.form.field.RowsTableModel;
+import spadework.form.kit.WordChoice;
+import spadework.form.page.FormPage;
 
 /** Fills the form in by mouse and keyboard, from a job that shows what is to be typed where. */
-final class Hand {
+public final class Hand {
     private static final int MOST_STEPS = 60;
     private static final int MOST_CLICKS = 5;
 
@@ -29,7 +35,7 @@ final class Hand {
     private final Draft copy;
     private int typed;
 
-    Hand(OnScreen screen, Draft copy) {
+    public Hand(OnScreen screen, Draft copy) {
         this.screen = screen;
         this.robot = screen.robot();
         this.copy = copy;
@@ -48,8 +54,8 @@ final class Hand {
         }
     }
 
-    void fill(Page page) {
-        for (Entry entry : page.entries()) {
+    void fill(FormPage page) {
+        for (BoundField entry : page.entries()) {
             if (!entry.control().getName().contains("/0")) {
                 fill(entry);
             }
@@ -61,11 +67,11 @@ final class Hand {
         }
     }
 
-    private void fill(Page page, RowsTable table) {
+    private void fill(FormPage page, RowsTable table) {
         String list = screen.ask(() -> table.pointer().orElse("nowhere"));
         for (int row = 0; row < copy.rows(list); row++) {
             press(page, table.table().getName() + " add");
-            RowsModel model = (RowsModel) table.table().getModel();
+            RowsTableModel model = (RowsTableModel) table.table().getModel();
             for (int column = 0; column < model.getColumnCount(); column++) {
                 fill(
                         table.table(),
@@ -74,7 +80,7 @@ final class Hand {
                         copy.shown(Pointer.of(list, row) + model.column(column).key()));
             }
             String format = table.table().getName() + "/0";
-            for (Entry entry : page.entries()) {
+            for (BoundField entry : page.entries()) {
                 if (isJustIn(format, entry.control().getName())) {
                     fill(entry);
                 }
@@ -92,8 +98,8 @@ final class Hand {
         return place.startsWith(row + "/") && !place.substring(row.length()).contains("/0");
     }
 
-    private void fill(Entry entry) {
-        if (entry instanceof ShownEntry) {
+    private void fill(BoundField entry) {
+        if (entry instanceof ReadOnlyField) {
             return;
         }
         String wanted = copy.shown(screen.ask(() -> entry.pointer().orElse("nowhere")));
@@ -120,7 +126,7 @@ final class Hand {
             return;
         }
         go(table, row, column);
-        Kind kind = ((RowsModel) table.getModel()).column(column).spot().kind();
+        Kind kind = ((RowsTableModel) table.getModel()).column(column).spot().kind();
         if (kind == Kind.CHOICE || kind == Kind.YES_OR_NO) {
             robot.pressAndReleaseKey(KeyEvent.VK_F2);
             screen.waitFor("editing of " + table.getName(), () -> screen.ask(table::isEditing));
@@ -147,7 +153,7 @@ final class Hand {
             Rectangle cell = screen.ask(() -> table.getCellRect(row, column, true));
             screen.ask(() -> {
                 table.scrollRectToVisible(cell);
-                JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(Page.class, table);
+                JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(FormPage.class, table);
                 page.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, page));
                 return null;
             });
@@ -223,13 +229,13 @@ final class Hand {
     }
 
     /** Types over a cell of a table on a page. */
-    void cell(Page page, String list, int row, String key, String words) {
+    void cell(FormPage page, String list, int row, String key, String words) {
         JTable table = page.tables().stream()
                 .map(RowsTable::table)
                 .filter(t -> list.equals(t.getName()))
                 .findFirst()
                 .orElseThrow();
-        RowsModel model = (RowsModel) table.getModel();
+        RowsTableModel model = (RowsTableModel) table.getModel();
         for (int column = 0; column < model.getColumnCount(); column++) {
             if (model.column(column).key().equals(key)) {
                 fill(table, row, column, words);
@@ -244,7 +250,7 @@ final class Hand {
         screen.ask(box::requestFocusInWindow);
         robot.waitForIdle();
         for (int i = 0;
-                i < MOST_STEPS && !word.equals(screen.ask(() -> ((Choice) box.getSelectedItem()).word()));
+                i < MOST_STEPS && !word.equals(screen.ask(() -> ((WordChoice) box.getSelectedItem()).word()));
                 i++) {
             String before = screen.ask(() -> box.getSelectedIndex() + " " + box.isPopupVisible());
             robot.pressAndReleaseKey(KeyEvent.VK_DOWN);
@@ -259,7 +265,7 @@ final class Hand {
         typed++;
     }
 
-    void press(Component in, String name) {
+    public void press(Component in, String name) {
         AbstractButton button =
                 screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
         show(button);

@@ -24,9 +24,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.office.Bid;
-import spadework.office.Handout;
+import spadework.office.JobPaper;
 import spadework.office.Office;
-import spadework.office.Paper;
+import spadework.office.PaperKind;
 
 /** The page beside the form, paper, PDF and the letter; the cost sheet stays at home. */
 @WindowTest
@@ -147,7 +147,10 @@ class IssuingTest {
             Office office = screen.desk().office();
             Path target = folder.resolve("letter.eml");
             assertThatThrownBy(() -> office.letter(
-                            bid, List.of(Handout.of(Paper.PROPOSAL), Handout.of(Paper.COST_SHEET)), folder, target))
+                            bid,
+                            List.of(JobPaper.of(PaperKind.PROPOSAL), JobPaper.of(PaperKind.COST_SHEET)),
+                            folder,
+                            target))
                     .isInstanceOf(IllegalArgumentException.class);
             assertThat(target).doesNotExist();
         }

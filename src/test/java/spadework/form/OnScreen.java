@@ -27,9 +27,13 @@ import org.assertj.swing.core.Robot;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.assertj.swing.edt.GuiQuery;
 import org.assertj.swing.fixture.FrameFixture;
+import spadework.form.kit.Platform;
+import spadework.form.kit.Theme;
+import spadework.form.library.LibraryWindow;
+import spadework.form.session.JobSession;
 
 /** The form on a screen, worked by mouse and keyboard; what it asks of the machine is answered here. */
-final class OnScreen implements AutoCloseable {
+public final class OnScreen implements AutoCloseable {
     static final Path SCREENS = Path.of("target", "screens");
     static final LocalDate TODAY = LocalDate.of(2026, 8, 10);
 
@@ -40,7 +44,7 @@ final class OnScreen implements AutoCloseable {
     private FrameFixture window;
 
     /** What the form asked of the machine, and what it is answered. */
-    static final class Asked implements Outside {
+    public static final class Asked implements Platform {
         Optional<Path> target = Optional.empty();
         Optional<BufferedImage> printed = Optional.empty();
         int pages;
@@ -80,7 +84,7 @@ final class OnScreen implements AutoCloseable {
     }
 
     /** Remembers for as long as the test runs. */
-    static final class Remembered implements Forms.Memory {
+    public static final class Remembered implements Forms.Memory {
         Optional<Path> folder = Optional.empty();
 
         @Override
@@ -94,21 +98,21 @@ final class OnScreen implements AutoCloseable {
         }
     }
 
-    OnScreen() {
+    public OnScreen() {
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);
-        GuiActionRunner.execute(() -> Looks.wear(false));
+        GuiActionRunner.execute(() -> Theme.wear(false));
     }
 
-    static OnScreen job(Path file) {
+    public static OnScreen job(Path file) {
         OnScreen screen = new OnScreen();
         screen.show(() -> screen.forms.openJob(file));
         screen.settle();
         return screen;
     }
 
-    OnScreen show(GuiQueryOf<JFrame> opening) {
+    public OnScreen show(GuiQueryOf<JFrame> opening) {
         JFrame frame = GuiActionRunner.execute(new GuiQuery<JFrame>() {
             @Override
             protected JFrame executeInEDT() {
@@ -120,11 +124,11 @@ final class OnScreen implements AutoCloseable {
     }
 
     /** A question for the window's thread. */
-    interface GuiQueryOf<T> {
+    public interface GuiQueryOf<T> {
         T get();
     }
 
-    Forms forms() {
+    public Forms forms() {
         return forms;
     }
 
@@ -132,7 +136,7 @@ final class OnScreen implements AutoCloseable {
         return asked;
     }
 
-    Remembered remembered() {
+    public Remembered remembered() {
         return remembered;
     }
 
@@ -140,19 +144,19 @@ final class OnScreen implements AutoCloseable {
         return robot;
     }
 
-    FrameFixture window() {
+    public FrameFixture window() {
         return window;
     }
 
-    JobWindow job() {
+    public JobWindow job() {
         return (JobWindow) window.target();
     }
 
-    Desk desk() {
+    public JobSession desk() {
         return job().desk();
     }
 
-    <T> T ask(GuiQueryOf<T> question) {
+    public <T> T ask(GuiQueryOf<T> question) {
         return GuiActionRunner.execute(new GuiQuery<T>() {
             @Override
             protected T executeInEDT() {
@@ -162,10 +166,10 @@ final class OnScreen implements AutoCloseable {
     }
 
     /** Waits until nothing is being reckoned, drawn or written. */
-    void settle() {
+    public void settle() {
         // The screen hands keys and clicks over in its own time.
         rest(50);
-        waitFor(() -> window.target() instanceof Shelf shelf
+        waitFor(() -> window.target() instanceof LibraryWindow shelf
                 ? ask(shelf::isIdle)
                 : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
     }
@@ -176,17 +180,17 @@ final class OnScreen implements AutoCloseable {
                 || ask(() -> job.desk().isIdle()));
     }
 
-    void waitFor(BooleanSupplier done) {
+    public void waitFor(BooleanSupplier done) {
         waitFor("", done);
     }
 
     /** The same, with what is waited for. */
-    void waitFor(String what, BooleanSupplier done) {
+    public void waitFor(String what, BooleanSupplier done) {
         waitFor(what, done, () -> "");
     }
 
     /** The same, with how it stands when it was waited for in vain. */
-    void waitFor(String what, BooleanSupplier done, Supplier<String> stands) {
+    public void waitFor(String what, BooleanSupplier done, Supplier<String> stands) {
         if (!comes(done, 60)) {
             picture("waited-in-vain");
             throw new AssertionError("still not done after a minute: " + what + "; " + stands.get());
@@ -236,7 +240,7 @@ final class OnScreen implements AutoCloseable {
     }
 
     /** Keeps what is to be seen now. */
-    BufferedImage picture(String name) {
+    public BufferedImage picture(String name) {
         robot.waitForIdle();
         BufferedImage image = ask(() -> {
             Window shown = window.target();

@@ -5,7 +5,7 @@ import org.junit.jupiter.api.extension.ExecutionCondition;
 import org.junit.jupiter.api.extension.ExtensionContext;
 
 /** The screen of the window tests: one in memory, unless {@code spadework.screen} is {@code real}. */
-final class Screen implements ExecutionCondition {
+public final class Screen implements ExecutionCondition {
     static {
         if (!"real".equals(System.getProperty("spadework.screen"))) {
             try {

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.form.kit.Theme;
 
 /** Pictures of every page and pane, light and dark, are kept in target/screens to be looked at. */
 @WindowTest
@@ -39,7 +40,7 @@ class ScreensTest {
     void everyPageAndPaneIsDrawn(boolean dark) throws IOException {
         String look = dark ? "dark" : "light";
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            GuiActionRunner.execute(() -> Looks.wear(dark));
+            GuiActionRunner.execute(() -> Theme.wear(dark));
             for (int i = 0; i < PAGES.size(); i++) {
                 int index = i;
                 GuiActionRunner.execute(() -> {
@@ -48,7 +49,7 @@ class ScreensTest {
                 });
                 screen.robot().waitForIdle();
                 screen.settle();
-                assertThat(colours(screen.picture(look + "-" + (i + 1) + "-" + PAGES.get(i))))
+                assertThat(colors(screen.picture(look + "-" + (i + 1) + "-" + PAGES.get(i))))
                         .isGreaterThan(20);
             }
         }
@@ -58,14 +59,14 @@ class ScreensTest {
     void firstPageIsDrawn() {
         try (OnScreen screen = new OnScreen()) {
             screen.show(() -> screen.forms().first());
-            assertThat(colours(screen.picture("light-0-first"))).isGreaterThan(20);
-            GuiActionRunner.execute(() -> Looks.wear(true));
-            assertThat(colours(screen.picture("dark-0-first"))).isGreaterThan(20);
+            assertThat(colors(screen.picture("light-0-first"))).isGreaterThan(20);
+            GuiActionRunner.execute(() -> Theme.wear(true));
+            assertThat(colors(screen.picture("dark-0-first"))).isGreaterThan(20);
         }
     }
 
-    /** A blank picture has one colour. */
-    private static int colours(BufferedImage image) {
+    /** A blank picture has one color. */
+    private static int colors(BufferedImage image) {
         Set<Integer> seen = new HashSet<>();
         for (int y = 0; y < image.getHeight(); y += 2) {
             for (int x = 0; x < image.getWidth(); x += 2) {

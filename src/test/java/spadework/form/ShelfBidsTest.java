@@ -17,9 +17,9 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spadework.office.BidsDesk;
-import spadework.office.BookDesk;
-import spadework.office.Reply;
+import spadework.office.book.BookService;
+import spadework.office.portfolio.BidsService;
+import spadework.office.reply.Reply;
 import spadework.samples.BidTree;
 
 /** Old bids in the window are those that the commands list; they are opened, copied and priced anew. */
@@ -66,7 +66,7 @@ class ShelfBidsTest {
     void bidsAreThoseOfTheCommandAndAreFoundByWords() throws IOException {
         try (OnScreen screen = new OnScreen()) {
             ShelfHand hand = open(screen, BIDS);
-            Reply told = BidsDesk.list(tree, TODAY, Optional.empty(), List.of(), false);
+            Reply told = BidsService.list(tree, TODAY, Optional.empty(), List.of(), false);
             assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
             assertThat(hand.cells("shelf.bids"))
                     .extracting(row -> row.get(1))
@@ -74,7 +74,7 @@ class ShelfBidsTest {
             hand.type("bids.find", "sump");
             screen.settle();
             assertThat(bids(hand))
-                    .isEqualTo(flat(BidsDesk.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))
+                    .isEqualTo(flat(BidsService.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))
                     .hasSizeBetween(1, 9);
         }
     }
@@ -113,7 +113,7 @@ class ShelfBidsTest {
                     .map(row -> String.join(" ", row).replaceAll(" +", " "))
                     .toList();
             assertThat(uses)
-                    .isEqualTo(flat(BidsDesk.history("DIG-MACH", tree, false)))
+                    .isEqualTo(flat(BidsService.history("DIG-MACH", tree, false)))
                     .hasSizeGreaterThan(9);
             screen.picture("light-shelf-uses");
             int before = windows().size();
@@ -167,7 +167,7 @@ class ShelfBidsTest {
     @Test
     void bidIsPricedAnewLineByLineBeforeItIsSaved() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            BookDesk.at(Optional.of(tree.resolve("price-book.json")))
+            BookService.at(Optional.of(tree.resolve("price-book.json")))
                     .change("STONE-MACH", Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
             String before = Files.readString(job);
             ShelfHand hand = open(screen, BIDS);

@@ -22,9 +22,10 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spadework.form.library.LibraryWindow;
 import spadework.money.Dollars;
-import spadework.office.BookDesk;
-import spadework.office.Reply;
+import spadework.office.book.BookService;
+import spadework.office.reply.Reply;
 import spadework.pricesheet.PriceColumn;
 
 /** The price book in the window: what it lists, and what is written when somebody says so. */
@@ -48,8 +49,8 @@ class ShelfBookTest {
         before = Files.readString(book);
     }
 
-    private BookDesk desk() throws IOException {
-        return BookDesk.at(Optional.of(book));
+    private BookService desk() throws IOException {
+        return BookService.at(Optional.of(book));
     }
 
     private static List<String> codes(Reply reply) {
@@ -100,7 +101,7 @@ class ShelfBookTest {
 
     private static long shelves() {
         return Stream.of(Window.getWindows())
-                .filter(window -> window instanceof Shelf && window.isVisible())
+                .filter(window -> window instanceof LibraryWindow && window.isVisible())
                 .count();
     }
 

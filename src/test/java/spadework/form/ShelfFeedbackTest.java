@@ -20,14 +20,15 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.feedback.RateRule;
-import spadework.office.Accepting;
-import spadework.office.BookDesk;
-import spadework.office.FeedbackDesk;
-import spadework.office.Issuing;
+import spadework.form.kit.Theme;
 import spadework.office.Office;
 import spadework.office.Outcome;
-import spadework.office.Reply;
-import spadework.office.Yes;
+import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Issuing;
+import spadework.office.agreement.SignatureInput;
+import spadework.office.book.BookService;
+import spadework.office.portfolio.FeedbackService;
+import spadework.office.reply.Reply;
 
 /** What closed jobs took, in the window: the three errors, and rates that somebody takes one by one. */
 @WindowTest
@@ -50,7 +51,7 @@ class ShelfFeedbackTest {
         Files.writeString(job.resolveSibling("signed.pdf"), "a scan");
         Office office = Office.with(Optional.empty());
         assertThat(new Issuing(office).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
-        Yes yes = new Yes(
+        SignatureInput yes = new SignatureInput(
                 LocalDate.of(2026, 8, 20),
                 List.of("Ida Wrenfield"),
                 Optional.of("signed.pdf"),
@@ -86,12 +87,12 @@ class ShelfFeedbackTest {
         Files.writeString(file, JSON.writeValueAsString(root));
     }
 
-    private BookDesk desk() throws IOException {
-        return BookDesk.at(Optional.of(book));
+    private BookService desk() throws IOException {
+        return BookService.at(Optional.of(book));
     }
 
     private List<String> told(Path tree) throws IOException {
-        return new FeedbackDesk(tree, desk(), RateRule.MEDIAN)
+        return new FeedbackService(tree, desk(), RateRule.MEDIAN)
                 .tell().out().stream().map(line -> line.replaceAll(" +", " ")).toList();
     }
 
@@ -108,7 +109,7 @@ class ShelfFeedbackTest {
                             "STONE-MACH Material: a package");
             assertThat(hand.text("feedback.evidence")).contains("2026-014, finished 2026-09-25, silty clay, damp: ");
             screen.picture("light-shelf-lesson");
-            GuiActionRunner.execute(() -> Looks.wear(true));
+            GuiActionRunner.execute(() -> Theme.wear(true));
             screen.picture("dark-shelf-lesson");
             hand.press("feedback.one");
             assertThat(totals(hand)).hasSize(2).allMatch(told(job)::contains);

@@ -14,9 +14,10 @@ import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import spadework.draft.Draft;
+import spadework.form.library.ItemValuesModel;
 
 /** Works the shelf by mouse and keyboard. */
-final class ShelfHand {
+public final class ShelfHand {
     private static final int MOST_STEPS = 60;
 
     private final OnScreen screen;
@@ -126,7 +127,7 @@ final class ShelfHand {
 
     /** Types a value of the chosen item over, or chooses it where it is one of a few words. */
     void value(String what, String value) {
-        click("shelf.values", ItemSheet.THEN, what);
+        click("shelf.values", ItemValuesModel.THEN, what);
         JTable table = find(JTable.class, "shelf.values");
         screen.waitFor(() -> screen.ask(() -> table.isFocusOwner() || table.isEditing()));
         if (!screen.ask(table::isEditing)) {

@@ -18,6 +18,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.form.kit.Theme;
 import spadework.samples.BidTree;
 
 /** Every tab of the shelf, light and dark, is kept in target/screens; all that takes the keyboard says what it is. */
@@ -50,7 +51,7 @@ class ShelfScreensTest {
         String look = dark ? "dark" : "light";
         try (OnScreen screen = new OnScreen()) {
             ShelfHand hand = open(screen);
-            GuiActionRunner.execute(() -> Looks.wear(dark));
+            GuiActionRunner.execute(() -> Theme.wear(dark));
             for (int i = 0; i < TABS.size(); i++) {
                 tab(screen, hand, "shelf.tabs", i);
                 if (i == 0) {

@@ -12,6 +12,8 @@ import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
+import spadework.form.page.FormPage;
+import spadework.form.view.ScenePanel;
 
 /** The keys of the menu reach every page and undo, redo, save and look up. */
 @WindowTest
@@ -45,7 +47,7 @@ class ShortcutsTest {
             assertThat(PAGE_KEYS).hasSameSizeAs(screen.job().pages());
             for (int page = PAGE_KEYS.length - 1; page >= 0; page--) {
                 hand.altKey(PAGE_KEYS[page]);
-                Page wanted = screen.job().pages().get(page);
+                FormPage wanted = screen.job().pages().get(page);
                 screen.waitFor(() -> screen.ask(wanted::isShowing));
             }
         }
@@ -95,14 +97,14 @@ class ShortcutsTest {
             until(
                     screen,
                     () -> screen.job().isIdle()
-                            && screen.all(ScenePicture.class, ScenePicture::isShowing)
+                            && screen.all(ScenePanel.class, ScenePanel::isShowing)
                                             .size()
                                     == 3);
             for (String name : new String[] {"walls", "runs"}) {
                 JComboBox<?> box = screen.all(JComboBox.class, one -> ("drawing " + name).equals(one.getName()))
                         .get(0);
                 String picture = name.equals("walls") ? "section" : "profile";
-                ScenePicture drawn = screen.all(ScenePicture.class, one -> picture.equals(one.getName()))
+                ScenePanel drawn = screen.all(ScenePanel.class, one -> picture.equals(one.getName()))
                         .get(0);
                 String first = screen.ask(() -> drawn.getAccessibleContext().getAccessibleDescription());
                 assertThat(screen.ask(box::getItemCount)).as(name).isGreaterThan(1);

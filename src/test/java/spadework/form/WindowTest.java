@@ -12,4 +12,4 @@ import org.junit.jupiter.api.extension.ExtendWith;
 @Retention(RetentionPolicy.RUNTIME)
 @Tag("window")
 @ExtendWith(Screen.class)
-@interface WindowTest {}
+public @interface WindowTest {}

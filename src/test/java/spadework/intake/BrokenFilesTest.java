@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.intake.source.FileText;
 
 /** A file that is no JSON stops there, with the place; the other two are still read. */
 class BrokenFilesTest {
@@ -84,7 +85,8 @@ class BrokenFilesTest {
                         "job.json:4:3 /number: found the key \"number\" a second time; "
                                 + "allowed: each key once in an object; mend: keep one of the two",
                         "job.json:23:58 /site/limits/0/distance: found \"14\"; "
-                                + "allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the unit, as \"14 ft\"",
+                                + "allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the"
+                                + " unit, as \"14 ft\"",
                         "job.json:39:21 /walls/0/label: found the key \"label\" a second time; "
                                 + "allowed: each key once in an object; mend: keep one of the two");
     }

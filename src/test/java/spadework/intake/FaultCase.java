@@ -13,7 +13,7 @@ import java.util.stream.Stream;
  * @param to what it says now
  * @param faults place, found, allowed and mend of each fault, a line each
  */
-record FaultCase(String rule, String from, String to, List<String> faults) {
+public record FaultCase(String rule, String from, String to, List<String> faults) {
 
     /** The rows of a table beside the samples; lines that begin with # are headings. */
     static Stream<FaultCase> table(String name) {

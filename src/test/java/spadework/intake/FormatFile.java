@@ -9,9 +9,13 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.List;
 import java.util.regex.Pattern;
+import spadework.intake.job.JobReader;
+import spadework.intake.law.StateRuleBook;
+import spadework.intake.source.JsonPass;
+import spadework.intake.source.SourceFile;
 
 /** One of the four files, seen by the schema's own validator and by the reader. */
-enum FormatFile {
+public enum FormatFile {
     JOB("job"),
     COMPANY("company"),
     PRICE_BOOK("price-book"),
@@ -52,8 +56,8 @@ enum FormatFile {
     }
 
     /** Reads the document in place of the sample, beside the samples of the files that it needs. */
-    Sheet read(JsonNode document) {
-        Sheet sheet = sheet(document);
+    SourceFile read(JsonNode document) {
+        SourceFile sheet = sheet(document);
         if (this == STATE_RULES) {
             StateRuleBook.bundled().changedBy(sheet);
         } else if (this == COMPANY) {
@@ -61,7 +65,7 @@ enum FormatFile {
         } else if (this == PRICE_BOOK) {
             shop(COMPANY.sheet(COMPANY.sample), sheet);
         } else {
-            Shop shop = SampleShop.SHOP;
+            CompanyAndBook shop = SampleShop.SHOP;
             new JobReader(shop.company(), shop.codes()).read(sheet.root().orElseThrow());
         }
         return sheet;
@@ -69,26 +73,27 @@ enum FormatFile {
 
     /** The shop of the samples, read once. */
     private static final class SampleShop {
-        static final Shop SHOP = shop(COMPANY.sheet(COMPANY.sample), PRICE_BOOK.sheet(PRICE_BOOK.sample));
+        static final CompanyAndBook SHOP = shop(COMPANY.sheet(COMPANY.sample), PRICE_BOOK.sheet(PRICE_BOOK.sample));
     }
 
-    private static Shop shop(Sheet company, Sheet book) {
-        return Shop.read(company, book, () -> JsonPass.over("default", SampleFiles.resource(SampleFiles.BUNDLED)));
+    private static CompanyAndBook shop(SourceFile company, SourceFile book) {
+        return CompanyAndBook.read(
+                company, book, () -> JsonPass.over("default", SampleFiles.resource(SampleFiles.BUNDLED)));
     }
 
-    private Sheet sheet(JsonNode document) {
+    private SourceFile sheet(JsonNode document) {
         return JsonPass.over(name, document.toString());
     }
 
     /** True when the reader finds a fault in the value there or inside it. */
-    static boolean isRefusedAt(Sheet sheet, String pointer) {
+    static boolean isRefusedAt(SourceFile sheet, String pointer) {
         return sheet.faults().stream()
                 .anyMatch(fault -> fault.place().pointer().equals(pointer)
                         || fault.place().pointer().startsWith(pointer + "/"));
     }
 
     /** True when the reader says that a key is wanting in the object there. */
-    static boolean isWanting(Sheet sheet, String object) {
+    static boolean isWanting(SourceFile sheet, String object) {
         return sheet.faults().stream()
                 .filter(fault -> fault.place().pointer().matches(Pattern.quote(object) + "(/[^/]*)?"))
                 .anyMatch(fault -> fault.found().matches("no \".*|no new price|.* without \".*"));

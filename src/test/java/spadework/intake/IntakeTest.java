@@ -101,7 +101,7 @@ class IntakeTest {
                         .with("job.json", "\"code\": \"ROCK\"", "\"code\": \"DIG-MACH\""))
                 .book();
         assertThat(book.get("DIG-MACH").subcontract()).contains(Dollars.of("120.00"));
-        assertThat(book.get("DIG-MACH").labour()).isEmpty();
+        assertThat(book.get("DIG-MACH").labor()).isEmpty();
     }
 
     @Test

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.util.List;
 
 /** A faultless job with company and price book in a folder of their own, there to be spoiled. */
-final class SampleFiles {
+public final class SampleFiles {
     static final String BUNDLED = "/spadework/intake/small-default.json";
 
     private final Path folder;

@@ -11,6 +11,7 @@ import java.util.List;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import spadework.intake.source.SourceFile;
 
 /** What the schema refuses the reader refuses, and the other way round as far as a schema can tell. */
 class SchemaAgreesTest {
@@ -162,7 +163,7 @@ class SchemaAgreesTest {
     private static void collect(FormatFile file, String pointer, JsonNode node, List<Spot> spots) {
         if (node.isObject()) {
             node.properties().forEach(property -> {
-                String inside = Sheet.child(pointer, property.getKey());
+                String inside = SourceFile.child(pointer, property.getKey());
                 spots.add(new Spot(file, inside, property.getKey()));
                 collect(file, inside, property.getValue(), spots);
             });

@@ -7,7 +7,7 @@ import java.util.Set;
 import java.util.TreeSet;
 
 /** Finds one's way in a schema by the pointer of a document. */
-record SchemaShape(JsonNode root) {
+public record SchemaShape(JsonNode root) {
 
     /** What the schema says about the value at a pointer. */
     JsonNode at(String pointer) {

@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import spadework.finding.Fault;
+import spadework.intake.law.StateRuleBook;
+import spadework.intake.source.JsonPass;
+import spadework.intake.source.SourceFile;
 import spadework.law.LegalNotice;
 import spadework.law.StateRules;
 
@@ -12,14 +15,14 @@ import spadework.law.StateRules;
 class StateRulesBesideTheJobTest {
 
     private static StateRules changed(String state, String packs) {
-        Sheet sheet = JsonPass.over("state-rules.json", "{\"packs\": " + packs + "}");
+        SourceFile sheet = JsonPass.over("state-rules.json", "{\"packs\": " + packs + "}");
         StateRuleBook book = StateRuleBook.bundled().changedBy(sheet);
         assertThat(sheet.faults()).isEmpty();
         return book.find(state).orElseThrow();
     }
 
     private static List<String> faults(String packs) {
-        Sheet sheet = JsonPass.over("state-rules.json", "{\"packs\": " + packs + "}");
+        SourceFile sheet = JsonPass.over("state-rules.json", "{\"packs\": " + packs + "}");
         StateRuleBook.bundled().changedBy(sheet);
         return sheet.faults().stream().map(Fault::text).toList();
     }

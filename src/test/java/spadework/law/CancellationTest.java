@@ -6,7 +6,7 @@ import java.time.LocalDate;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.intake.StateRuleBook;
+import spadework.intake.law.StateRuleBook;
 
 class CancellationTest {
 

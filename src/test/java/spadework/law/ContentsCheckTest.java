@@ -16,9 +16,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
-import spadework.intake.StateRuleBook;
+import spadework.intake.law.StateRuleBook;
 import spadework.money.Dollars;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 
 /** What a state's law wants in a contract is there, or it is named. */
 class ContentsCheckTest {

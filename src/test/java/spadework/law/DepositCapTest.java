@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.intake.StateRuleBook;
+import spadework.intake.law.StateRuleBook;
 import spadework.money.Dollars;
 
 class DepositCapTest {

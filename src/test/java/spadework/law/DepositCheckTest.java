@@ -9,7 +9,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
-import spadework.intake.StateRuleBook;
+import spadework.intake.law.StateRuleBook;
 import spadework.money.Dollars;
 
 /** A deposit at the lawful figure passes; a cent more is a stop that names it. */

@@ -68,11 +68,14 @@ class WarrantyWordingTest {
                 "The new sump pump goes in place of the old one, which was under warranty.",
                 "Mortar of the same colour as is shown in photo 3.",
                 "Water through the floor slab is not covered.",
-                "Some States do not allow limitations on how long an implied warranty lasts, so the above limitation may not"
+                "Some States do not allow limitations on how long an implied warranty lasts, so the above"
+                        + " limitation may not"
                         + " apply to you.",
-                "Some States do not allow the exclusion or limitation of incidental or consequential damages, so the above"
+                "Some States do not allow the exclusion or limitation of incidental or consequential damages,"
+                        + " so the above"
                         + " limitation or exclusion may not apply to you.",
-                "Some States do not allow the exclusion of consequential damages or limits on an implied warranty, so it may"
+                "Some States do not allow the exclusion of consequential damages or limits on an implied"
+                        + " warranty, so it may"
                         + " not apply to you.",
                 "Fill the trench as is usual in clay.",
                 "Implied warranties last as long as this warranty does.",

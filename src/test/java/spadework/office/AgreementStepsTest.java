@@ -20,6 +20,11 @@ import spadework.office.Outcome.Faulty;
 import spadework.office.Outcome.Issued;
 import spadework.office.Outcome.Refused;
 import spadework.office.Outcome.Standing;
+import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Closing;
+import spadework.office.agreement.Deciding;
+import spadework.office.agreement.Issuing;
+import spadework.office.records.JobRecords;
 import spadework.register.Entry;
 import spadework.register.Register;
 import spadework.warranty.CoveredPart;
@@ -210,7 +215,7 @@ class AgreementStepsTest {
         assertThat(((Issued) close(Optional.empty())).number()).isEqualTo("2026-014-W1");
         assertThat(site.json().at("/closed/certificate").asText()).isEqualTo("2026-014-W1");
         assertThat(close(Optional.empty())).isEqualTo(new Standing("2026-014-W1"));
-        Entry entry = new Records(site.folder(), Register.of(site.folder()).entries())
+        Entry entry = new JobRecords(site.folder(), Register.of(site.folder()).entries())
                 .certificate()
                 .orElseThrow();
         Warranty warranty = entry.warranty().orElseThrow();
@@ -247,7 +252,7 @@ class AgreementStepsTest {
         accept("OP1");
         byte[] issued = Files.readAllBytes(site.folder().resolve("issued/2026-014-P1-proposal.pdf"));
         site.editCompany(company -> company.put("phone", "(614) 555-0199"));
-        office.documents(site.folder(), root.resolve("out"), EnumSet.of(Paper.PROPOSAL));
+        office.documents(site.folder(), root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL));
         assertThat(Files.readAllBytes(root.resolve("out/2026-014/proposal.pdf")))
                 .isEqualTo(issued);
     }

@@ -28,20 +28,20 @@ import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.press.PageText;
 import spadework.press.Recalculation;
-import spadework.press.Templates;
 import spadework.press.VeraPdf;
 import spadework.press.WorkbookDump;
+import spadework.press.template.Templates;
 import spadework.samples.InternalFigures;
 
 /** The papers of a contract: options, change orders, close-out, as a homeowner and a contractor read them. */
 class ContractPapersTest {
-    private static final Printer PRINTER = new Printer(Templates.bundled());
+    private static final PaperPrinter PRINTER = new PaperPrinter(Templates.bundled());
     private static final Bid OPEN = AgreedBids.of(AgreedBids.open());
     private static final Bid CHANGED = AgreedBids.of(AgreedBids.changed());
     private static final Bid CLOSED = AgreedBids.of(AgreedBids.built("20000.00", Optional.of("2026-014-W1")));
-    private static final Map<String, byte[]> OFFERED = PRINTER.print(OPEN, EnumSet.allOf(Paper.class));
-    private static final Map<String, byte[]> ORDERS = PRINTER.print(CHANGED, EnumSet.allOf(Paper.class));
-    private static final Map<String, byte[]> BUILT = PRINTER.print(CLOSED, EnumSet.allOf(Paper.class));
+    private static final Map<String, byte[]> OFFERED = PRINTER.print(OPEN, EnumSet.allOf(PaperKind.class));
+    private static final Map<String, byte[]> ORDERS = PRINTER.print(CHANGED, EnumSet.allOf(PaperKind.class));
+    private static final Map<String, byte[]> BUILT = PRINTER.print(CLOSED, EnumSet.allOf(PaperKind.class));
 
     @TempDir
     Path office;
@@ -119,7 +119,7 @@ class ContractPapersTest {
         Dossier then = AgreedBids.sample();
         Moved moved = Moved.between(LocalDate.of(2026, 8, 3), then.quote(), then.takeoff(), now.quote(), now.takeoff());
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
-        Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(Paper.PROPOSAL));
+        Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(PaperKind.PROPOSAL));
         assertThat(page(files, "proposal"))
                 .contains("Proposal, revision 2", "Revision 2, issued 10 August 2026")
                 .contains("What changed since 3 August 2026")
@@ -128,7 +128,7 @@ class ContractPapersTest {
                         + moved.after().minus(moved.before()).text())
                 .contains("Wall C, front wall $0.00", "Wall dug free, C 0.0 ft 24.0 ft +24.0 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
-        assertThat(page(PRINTER.print(first, EnumSet.of(Paper.PROPOSAL)), "proposal"))
+        assertThat(page(PRINTER.print(first, EnumSet.of(PaperKind.PROPOSAL)), "proposal"))
                 .contains("Revision 1, issued")
                 .doesNotContain("What changed since");
     }
@@ -233,7 +233,7 @@ class ContractPapersTest {
     @CsvSource({"20000.00", "0.01", "99999.99"})
     void theBalanceIsContractAndChangesLessPaymentsToTheCent(String paid) throws IOException {
         Bid bid = AgreedBids.of(AgreedBids.built(paid, Optional.empty()));
-        Map<String, byte[]> files = PRINTER.print(bid, EnumSet.of(Paper.COMPLETION));
+        Map<String, byte[]> files = PRINTER.print(bid, EnumSet.of(PaperKind.COMPLETION));
         Dollars balance =
                 bid.dossier().contract().total().minus(Dollars.of("2500.00")).minus(Dollars.of(paid));
         assertThat(named(files, "completion", "account_balance")).containsExactly(figure(balance));

@@ -10,6 +10,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
+import spadework.office.files.JobFile;
 
 /** A program that keeps aside and saves a job over and over is killed at random moments, two hundred times. */
 class JobFileKilledIT {

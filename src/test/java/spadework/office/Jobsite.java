@@ -16,9 +16,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import spadework.office.agreement.SignatureInput;
 
 /** Sample 1 in a folder of its own, with two options, to be issued, accepted, changed and closed. */
-final class Jobsite {
+public final class Jobsite {
     static final LocalDate SIGNED = LocalDate.of(2026, 8, 20);
 
     private static final Path SAMPLES = Path.of("sample-quotes");
@@ -31,7 +32,7 @@ final class Jobsite {
         this.root = root;
     }
 
-    static Jobsite in(Path root) {
+    public static Jobsite in(Path root) {
         try {
             for (String name : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
                 Files.copy(SAMPLES.resolve(name), root.resolve(name));
@@ -64,7 +65,7 @@ final class Jobsite {
                 """.formatted(label, faces, faces, feet);
     }
 
-    Path folder() {
+    public Path folder() {
         return root.resolve(SAMPLE);
     }
 
@@ -72,7 +73,7 @@ final class Jobsite {
         return folder().resolve("job.json");
     }
 
-    void edit(Consumer<ObjectNode> change) {
+    public void edit(Consumer<ObjectNode> change) {
         edit(file(), change);
     }
 
@@ -90,7 +91,7 @@ final class Jobsite {
         }
     }
 
-    JsonNode json() {
+    public JsonNode json() {
         try {
             return JSON.readTree(Files.readString(file()));
         } catch (IOException unreadable) {
@@ -98,7 +99,7 @@ final class Jobsite {
         }
     }
 
-    static JsonNode json(String text) {
+    public static JsonNode json(String text) {
         try {
             return JSON.readTree(text);
         } catch (IOException broken) {
@@ -137,12 +138,13 @@ final class Jobsite {
         });
     }
 
-    static Yes yes() {
-        return new Yes(SIGNED, List.of("Ida Wrenfield"), Optional.of("signed.pdf"), Optional.empty(), Optional.empty());
+    public static SignatureInput yes() {
+        return new SignatureInput(
+                SIGNED, List.of("Ida Wrenfield"), Optional.of("signed.pdf"), Optional.empty(), Optional.empty());
     }
 
-    static Yes on(String day) {
-        return new Yes(
+    static SignatureInput on(String day) {
+        return new SignatureInput(
                 LocalDate.parse(day),
                 List.of("Ida Wrenfield"),
                 Optional.of("signed.pdf"),

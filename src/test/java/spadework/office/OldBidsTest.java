@@ -13,7 +13,15 @@ import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spadework.office.Copying.Take;
+import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Issuing;
+import spadework.office.agreement.Losing;
+import spadework.office.book.BookService;
+import spadework.office.portfolio.Copying;
+import spadework.office.portfolio.Copying.Take;
+import spadework.office.portfolio.RepriceService;
+import spadework.office.records.JobRecords;
+import spadework.office.reply.Reply;
 import spadework.register.Event;
 import spadework.register.Register;
 
@@ -31,12 +39,12 @@ class OldBidsTest {
         site = Jobsite.in(root);
     }
 
-    private RepriceDesk.Dates on(LocalDate start) {
-        return new RepriceDesk.Dates(OCTOBER, Optional.of(start), Optional.of(start.plusDays(30)));
+    private RepriceService.Dates on(LocalDate start) {
+        return new RepriceService.Dates(OCTOBER, Optional.of(start), Optional.of(start.plusDays(30)));
     }
 
     private void dearerStone() throws IOException {
-        BookDesk.at(Optional.of(root.resolve("price-book.json")))
+        BookService.at(Optional.of(root.resolve("price-book.json")))
                 .change("STONE-MACH", Map.of("material/cost", "$41.50"), LocalDate.of(2026, 9, 1), "September list");
     }
 
@@ -46,7 +54,7 @@ class OldBidsTest {
         String old =
                 ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         dearerStone();
-        Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
+        Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.err()).isEmpty();
         assertThat(told.out().get(0))
                 .startsWith("STONE-MACH")
@@ -66,7 +74,7 @@ class OldBidsTest {
                 ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         site.editCompany(company ->
                 ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules")).put("overhead", "25 %"));
-        Reply told = new RepriceDesk().reprice(site.file(), on(OCTOBER), false);
+        Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.out().get(told.out().size() - 1)).contains(issued);
         assertThat(told.out().get(0)).contains("price rules");
     }
@@ -74,13 +82,13 @@ class OldBidsTest {
     @Test
     void savedBidCarriesItsNewDate() throws IOException {
         dearerStone();
-        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done())
+        assertThat(new RepriceService().reprice(site.file(), on(OCTOBER), true).done())
                 .isTrue();
         assertThat(site.json().get("issued").asText()).isEqualTo("2026-10-01");
-        Reply early = new RepriceDesk()
+        Reply early = new RepriceService()
                 .reprice(
                         site.file(),
-                        new RepriceDesk.Dates(OCTOBER.plusYears(1), Optional.empty(), Optional.empty()),
+                        new RepriceService.Dates(OCTOBER.plusYears(1), Optional.empty(), Optional.empty()),
                         true);
         assertThat(early.done()).isFalse();
         assertThat(early.err().get(0)).contains("--start");
@@ -91,7 +99,7 @@ class OldBidsTest {
     void signedContractIsNotPricedAnew() throws IOException {
         new Issuing(Office.with(Optional.empty())).issue(site.folder());
         new Accepting(Office.with(Optional.empty())).accept(site.folder(), List.of(), Jobsite.yes());
-        assertThat(new RepriceDesk().reprice(site.file(), on(OCTOBER), true).done())
+        assertThat(new RepriceService().reprice(site.file(), on(OCTOBER), true).done())
                 .isFalse();
         assertThat(Losing.lose(site.file(), OCTOBER, "x")).isInstanceOf(Outcome.Refused.class);
     }
@@ -107,10 +115,10 @@ class OldBidsTest {
                 .filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)
                 .hasSize(1)
                 .allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
-        assertThat(Records.beside(site.file()).isLost()).isTrue();
+        assertThat(JobRecords.beside(site.file()).isLost()).isTrue();
         site.edit(job -> job.put("title", "Another title"));
         new Issuing(Office.with(Optional.empty())).issue(site.folder());
-        assertThat(Records.beside(site.file()).isLost()).isFalse();
+        assertThat(JobRecords.beside(site.file()).isLost()).isFalse();
     }
 
     @Test

@@ -17,7 +17,7 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.intake.Intake;
 import spadework.intake.Understood;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 
 /** The certificate as it will be printed, held to 16 CFR 701.3(a), 15 USC 2308 and 16 CFR 239.4. */
 class PrintedWarrantyTest {

@@ -22,6 +22,14 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Closing;
+import spadework.office.agreement.Deciding;
+import spadework.office.agreement.Issuing;
+import spadework.office.agreement.SignatureInput;
+import spadework.office.agreement.SourceCheckout;
+import spadework.office.records.JobRecords;
+import spadework.office.records.JobSource;
 import spadework.register.Register;
 
 /**
@@ -68,13 +76,13 @@ class SampleStoryTest {
     /** The signed contract, printed once more from what lies beside it. */
     @Test
     void signedContractPrintsAgainFromItsSourceByteForByte() throws IOException {
-        Records records =
-                new Records(SAMPLE.toAbsolutePath(), Register.of(SAMPLE).entries());
-        Source source = records.source(records.contract().orElseThrow()).orElseThrow();
-        try (Frozen frozen = Frozen.of(source)) {
+        JobRecords records =
+                new JobRecords(SAMPLE.toAbsolutePath(), Register.of(SAMPLE).entries());
+        JobSource source = records.source(records.contract().orElseThrow()).orElseThrow();
+        try (SourceCheckout frozen = SourceCheckout.of(source)) {
             Office then = frozen.office();
             Bid bid = (Bid) then.bid(frozen.job(), Optional.empty());
-            byte[] printed = then.print(bid, EnumSet.of(Paper.CONTRACT)).get("contract.pdf");
+            byte[] printed = then.print(bid, EnumSet.of(PaperKind.CONTRACT)).get("contract.pdf");
             assertThat(printed).isEqualTo(Files.readAllBytes(SAMPLE.resolve("issued/2026-041-A1-contract.pdf")));
         }
     }
@@ -124,9 +132,9 @@ class SampleStoryTest {
             edit(json ->
                     (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes")).add(pending));
             boolean accepted = change.get("state").asText().equals("accepted");
-            Yes yes = accepted
+            SignatureInput yes = accepted
                     ? yes(change.get("decision"))
-                    : new Yes(
+                    : new SignatureInput(
                             LocalDate.parse(change.get("issued").asText()),
                             List.of(),
                             Optional.empty(),
@@ -147,10 +155,10 @@ class SampleStoryTest {
                 .isInstanceOf(Outcome.Issued.class);
     }
 
-    private static Yes yes(JsonNode signed) {
+    private static SignatureInput yes(JsonNode signed) {
         List<String> by = new ArrayList<>();
         signed.get("by").forEach(name -> by.add(name.asText()));
-        return new Yes(
+        return new SignatureInput(
                 LocalDate.parse(signed.get("on").asText()),
                 by,
                 Optional.ofNullable(signed.at("/signature/file").textValue()),

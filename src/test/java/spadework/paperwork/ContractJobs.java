@@ -10,22 +10,23 @@ import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.Map;
 import java.util.function.Consumer;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
 import spadework.office.Bid;
 import spadework.office.Outcome;
-import spadework.office.Paper;
-import spadework.press.PageInfo;
-import spadework.press.PagePress;
-import spadework.press.SceneSvg;
-import spadework.press.Templates;
+import spadework.office.PaperKind;
+import spadework.paperwork.contract.ContractPaper;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
+import spadework.press.svg.SceneSvg;
+import spadework.press.template.Templates;
 import spadework.samples.Samples;
 
 /**
  * Jobs of the first sample, moved to a state, with all that a contract asks for; each test takes away what it is about.
  */
-final class ContractJobs {
-    static final String SIGNED = "2026-07-01";
+public final class ContractJobs {
+    public static final String SIGNED = "2026-07-01";
 
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final PagePress PRESS = new PagePress(Templates.bundled());
@@ -102,18 +103,18 @@ final class ContractJobs {
     private ContractJobs() {}
 
     /** Gives the job two options, a wall OP1 and sod OP2. */
-    static void withOptions(ObjectNode job) {
+    public static void withOptions(ObjectNode job) {
         job.set("options", tree(OPTIONS));
     }
 
     /** The same, of which the wall is taken and the sod declined. */
-    static void accepted(ObjectNode job) {
+    public static void accepted(ObjectNode job) {
         withOptions(job);
         job.set("accepted", tree(ACCEPTED));
     }
 
     /** The same, with the roof line taken away by a change order that both signed. */
-    static void changed(ObjectNode job) {
+    public static void changed(ObjectNode job) {
         accepted(job);
         job.set("changes", tree(CHANGE));
     }
@@ -127,12 +128,12 @@ final class ContractJobs {
     }
 
     /** A job in that state with every input given, and a deposit that all states allow. */
-    static Path in(Path folder, String state) {
+    public static Path in(Path folder, String state) {
         return in(folder, state, signing -> {}, company -> {});
     }
 
     /** The same, changed. */
-    static Path in(Path folder, String state, Consumer<ObjectNode> job, Consumer<ObjectNode> company) {
+    public static Path in(Path folder, String state, Consumer<ObjectNode> job, Consumer<ObjectNode> company) {
         try {
             ObjectNode whole = object(SAMPLES.resolve("block-basement-to-swale/job.json"));
             ((ObjectNode) whole.at("/site/address")).put("state", state);
@@ -159,17 +160,17 @@ final class ContractJobs {
         }
     }
 
-    static Bid bid(Path folder) {
+    public static Bid bid(Path folder) {
         return (Bid) Samples.office().bid(folder);
     }
 
     /** The printed contract. */
-    static byte[] pdf(Path folder) {
+    public static byte[] pdf(Path folder) {
         return file(folder, ".pdf");
     }
 
     /** The same of a signed job whose records are not kept beside it, which the office would not print. */
-    static byte[] signed(Path folder) {
+    public static byte[] signed(Path folder) {
         Dossier contracted = bid(folder).contracted();
         Scene plan = PlanSketch.of(contracted.job());
         Map<String, Object> model = Map.of("contract", ContractPaper.of(contracted, plan), "plan", SceneSvg.of(plan));
@@ -179,9 +180,9 @@ final class ContractJobs {
                 new PageInfo("en-US", "Test", contracted.job().issued()));
     }
 
-    static byte[] file(Path folder, String ending) {
+    public static byte[] file(Path folder, String ending) {
         try {
-            Outcome outcome = Samples.office().documents(folder, folder.resolve("out"), EnumSet.of(Paper.CONTRACT));
+            Outcome outcome = Samples.office().documents(folder, folder.resolve("out"), EnumSet.of(PaperKind.CONTRACT));
             if (!(outcome instanceof Outcome.Printed printed)) {
                 throw new IllegalStateException(outcome.toString());
             }

@@ -12,7 +12,7 @@ import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.graphics.image.PDImage;
 
 /** What is filled on the first page of a PDF, text apart. */
-final class DrawnOutline extends PDFGraphicsStreamEngine {
+public final class DrawnOutline extends PDFGraphicsStreamEngine {
     private final GeneralPath filled = new GeneralPath();
     private GeneralPath current = new GeneralPath();
 
@@ -21,7 +21,7 @@ final class DrawnOutline extends PDFGraphicsStreamEngine {
     }
 
     /** The box around all filled outlines. */
-    static Rectangle2D bounds(byte[] pdf) throws IOException {
+    public static Rectangle2D bounds(byte[] pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf)) {
             DrawnOutline outline = new DrawnOutline(document.getPage(0));
             outline.processPage(document.getPage(0));

@@ -12,8 +12,12 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import spadework.paperwork.CareCardPaper;
-import spadework.paperwork.ReissuePaper;
+import spadework.paperwork.warranty.CareCardPaper;
+import spadework.paperwork.warranty.ReissuePaper;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 import spadework.warranty.Card;
 import spadework.warranty.CoveredPart;
 import spadework.warranty.Warranties;
@@ -62,7 +66,8 @@ class PageAfterCareTest {
                         "What will we do?",
                         "How does state law affect your rights?",
                         // 16 CFR 701.3(a)(9), verbatim
-                        "This warranty gives you specific legal rights, and you may also have other rights which vary from"
+                        "This warranty gives you specific legal rights, and you may also have other rights"
+                                + " which vary from"
                                 + " State to State.");
         assertThat(PageText.all(PRESS.print("reissue", reissue(THIRD, "2026-014-W2"), INFO)))
                 .contains(
@@ -85,7 +90,7 @@ class PageAfterCareTest {
                 WARRANTY.contractor().address(),
                 WARRANTY.contractor().phone(),
                 WARRANTY.contractor().email(),
-                WARRANTY.contractor().licence()));
+                WARRANTY.contractor().license()));
         assertThat(text).contains(kept.toArray(String[]::new));
     }
 

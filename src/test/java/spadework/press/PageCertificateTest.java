@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** The certificate says what federal law asks of a written warranty, and nothing that law forbids. */
 class PageCertificateTest {

@@ -8,6 +8,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** Every document is PDF/UA-1 and PDF/A-3a, by an independent validator. */
 class PageConformsTest {

@@ -6,37 +6,38 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spadework.drawing.Scene;
+import spadework.drawing.shape.Scene;
 import spadework.job.Observation;
 import spadework.money.Dollars;
-import spadework.paperwork.AgreedParts;
-import spadework.paperwork.Certificate;
-import spadework.paperwork.CostLine;
-import spadework.paperwork.CostSection;
-import spadework.paperwork.CostSheet;
-import spadework.paperwork.CrewRow;
-import spadework.paperwork.FinishWork;
-import spadework.paperwork.Firm;
-import spadework.paperwork.Head;
-import spadework.paperwork.Measured;
-import spadework.paperwork.Note;
-import spadework.paperwork.Offer;
-import spadework.paperwork.OutletWork;
-import spadework.paperwork.PaymentRow;
-import spadework.paperwork.PriceRow;
-import spadework.paperwork.Promise;
-import spadework.paperwork.Proposal;
-import spadework.paperwork.PurchaseRow;
-import spadework.paperwork.Run;
-import spadework.paperwork.Scope;
-import spadework.paperwork.Step;
-import spadework.paperwork.UnitPriceRow;
-import spadework.paperwork.WallWork;
-import spadework.paperwork.WarrantyRow;
+import spadework.paperwork.cost.CostSheet;
+import spadework.paperwork.cost.CostSheetLine;
+import spadework.paperwork.cost.CostSheetSection;
+import spadework.paperwork.cost.CrewRow;
+import spadework.paperwork.cost.PriceStep;
+import spadework.paperwork.cost.PurchaseRow;
+import spadework.paperwork.part.AgreedParts;
+import spadework.paperwork.part.FindingNote;
+import spadework.paperwork.part.Firm;
+import spadework.paperwork.part.PaperHead;
+import spadework.paperwork.part.PaymentRow;
+import spadework.paperwork.part.PriceRow;
+import spadework.paperwork.part.UnitPriceRow;
+import spadework.paperwork.part.WarrantyPromise;
+import spadework.paperwork.part.WarrantyRow;
+import spadework.paperwork.proposal.Offer;
+import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.scope.ScopeOfWork;
+import spadework.paperwork.warranty.WarrantyCertificate;
+import spadework.paperwork.work.FinishWork;
+import spadework.paperwork.work.MeasuredRow;
+import spadework.paperwork.work.OutletWork;
+import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.WallWork;
+import spadework.press.page.PageInfo;
 
 /** Rich invented records: two walls with an outside corner, long texts, many rows. No figure here is computed. */
-final class PageFixtures {
-    static final PageInfo INFO = new PageInfo("en-US", "Harrow Lane Drainage LLC", LocalDate.of(2026, 3, 3));
+public final class PageFixtures {
+    public static final PageInfo INFO = new PageInfo("en-US", "Harrow Lane Drainage LLC", LocalDate.of(2026, 3, 3));
 
     static final String PLAN = """
             <svg xmlns="http://www.w3.org/2000/svg" width="470pt" height="190pt" viewBox="0 0 470 190"
@@ -77,15 +78,15 @@ final class PageFixtures {
         return model("sheet", sheet());
     }
 
-    static Map<String, Object> model(String name, Object value) {
+    public static Map<String, Object> model(String name, Object value) {
         Map<String, Object> model = new HashMap<>();
         model.put(name, value);
         model.put("plan", PLAN);
         return model;
     }
 
-    static Head head(boolean a4, Optional<String> logo, String... customers) {
-        return new Head(
+    public static PaperHead head(boolean a4, Optional<String> logo, String... customers) {
+        return new PaperHead(
                 new Firm(
                         "Harrow Lane Drainage LLC",
                         "Home improvement registration",
@@ -111,7 +112,7 @@ final class PageFixtures {
         return new Scene(205, 150, List.of(), "Plan of the house: wall A along the north side, wall B along the east.");
     }
 
-    static Proposal proposal(Head head) {
+    public static Proposal proposal(PaperHead head) {
         return new Proposal(
                 head,
                 scene(),
@@ -291,9 +292,9 @@ final class PageFixtures {
                         "coating", "polymer-modified asphalt", "dampproofing", "30 mil", "46 mil", 1, "40 mil");
     }
 
-    static List<Run> runs() {
+    static List<PipeWork> runs() {
         return List.of(
-                new Run(
+                new PipeWork(
                         "D1",
                         "drain",
                         "4 in rigid PVC, perforated, holes down",
@@ -301,8 +302,9 @@ final class PageFixtures {
                         "93.20 ft to 92.42 ft," + " 1.0 % fall",
                         "M1",
                         "ground water along A, B"),
-                new Run("M1", "main", "4 in rigid PVC, solid", "52 ft", "92.42 ft to 91.38 ft, 2.0 % fall", "O1", "D1"),
-                new Run("R1", "roof line", "4 in rigid PVC, solid", "64 ft", "", "O1", "downspouts 1 and 2"));
+                new PipeWork(
+                        "M1", "main", "4 in rigid PVC, solid", "52 ft", "92.42 ft to 91.38 ft, 2.0 % fall", "O1", "D1"),
+                new PipeWork("R1", "roof line", "4 in rigid PVC, solid", "64 ft", "", "O1", "downspouts 1 and 2"));
     }
 
     static List<OutletWork> outlets() {
@@ -316,8 +318,8 @@ final class PageFixtures {
                 "The swale is on your own lot"));
     }
 
-    static Promise promise(boolean specimen) {
-        return new Promise(
+    static WarrantyPromise promise(boolean specimen) {
+        return new WarrantyPromise(
                 specimen,
                 List.of(
                         new WarrantyRow(
@@ -353,9 +355,9 @@ final class PageFixtures {
                         "Tell us before anyone digs within 4 ft of walls A and B."));
     }
 
-    static List<Note> notes() {
+    static List<FindingNote> notes() {
         return List.of(
-                new Note(
+                new FindingNote(
                         "trench-slope",
                         "must",
                         "A",
@@ -363,7 +365,7 @@ final class PageFixtures {
                         "Slope the bank 1.5 ft for each foot up, or shield it",
                         STEEP,
                         ""),
-                new Note(
+                new FindingNote(
                         "trench-egress",
                         "must",
                         "",
@@ -371,7 +373,7 @@ final class PageFixtures {
                         "Keep a ladder" + " within 25 ft of everyone in it",
                         "29 CFR 1926.651(c)(2) (T-15)",
                         ""),
-                new Note(
+                new FindingNote(
                         "roots",
                         "advise",
                         "Maple by wall B",
@@ -381,8 +383,8 @@ final class PageFixtures {
                         ""));
     }
 
-    static Scope scope() {
-        return new Scope(
+    static ScopeOfWork scope() {
+        return new ScopeOfWork(
                 head(false, Optional.empty()),
                 scene(),
                 List.of(wall("A", true), wall("B", false)),
@@ -408,8 +410,8 @@ final class PageFixtures {
                 AgreedParts.NONE);
     }
 
-    static Certificate certificate(boolean specimen) {
-        return new Certificate(
+    static WarrantyCertificate certificate(boolean specimen) {
+        return new WarrantyCertificate(
                 head(false, Optional.empty()),
                 specimen ? "" : "W-2026-014",
                 scene(),
@@ -446,16 +448,17 @@ final class PageFixtures {
                         section("Coat", "3377.10", "5285.00")),
                 Dollars.of("17173.20"),
                 List.of(
-                        new Step("Direct cost", "sum of lines", "17,173.20", new BigDecimal("17173.20"), "$17,173.20"),
-                        new Step(
+                        new PriceStep(
+                                "Direct cost", "sum of lines", "17,173.20", new BigDecimal("17173.20"), "$17,173.20"),
+                        new PriceStep(
                                 "Contingency", "direct × 5 %", "17,173.20 × 0.05", new BigDecimal("858.66"), "$858.66"),
-                        new Step(
+                        new PriceStep(
                                 "Overhead",
                                 "(direct + contingency) × 20 %",
                                 "18,031.86 × 0.20",
                                 new BigDecimal("3606.37"),
                                 "$3,606.37"),
-                        new Step(
+                        new PriceStep(
                                 "Price",
                                 "cost ÷ (1 − 19.5 %)",
                                 "21,638.23 ÷ 0.805",
@@ -522,8 +525,8 @@ final class PageFixtures {
         return new PaymentRow(number, when, share, new BigDecimal(fraction), last, Dollars.of(amount));
     }
 
-    private static Measured measured(String id, String section, String what, String value, String unit) {
-        return new Measured(
+    private static MeasuredRow measured(String id, String section, String what, String value, String unit) {
+        return new MeasuredRow(
                 id,
                 section,
                 what,
@@ -536,8 +539,8 @@ final class PageFixtures {
                 "Simpson's rule, exact where the depth is linear");
     }
 
-    private static CostLine line(String code, String name, String section, String quantity, String unit) {
-        return new CostLine(
+    private static CostSheetLine line(String code, String name, String section, String quantity, String unit) {
+        return new CostSheetLine(
                 code,
                 name,
                 section,
@@ -558,7 +561,7 @@ final class PageFixtures {
                 Dollars.of("2327.91"));
     }
 
-    private static CostSection section(String name, String direct, String price) {
-        return new CostSection(name, Dollars.of(direct), Dollars.of(price), Dollars.ZERO, Dollars.of(price));
+    private static CostSheetSection section(String name, String direct, String price) {
+        return new CostSheetSection(name, Dollars.of(direct), Dollars.of(price), Dollars.ZERO, Dollars.of(price));
     }
 }

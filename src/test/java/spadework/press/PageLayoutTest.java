@@ -15,9 +15,12 @@ import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 import spadework.money.Dollars;
-import spadework.paperwork.Offer;
-import spadework.paperwork.PriceRow;
-import spadework.paperwork.Proposal;
+import spadework.paperwork.part.PriceRow;
+import spadework.paperwork.proposal.Offer;
+import spadework.paperwork.proposal.Proposal;
+import spadework.press.page.PagePress;
+import spadework.press.page.PageSource;
+import spadework.press.template.Templates;
 
 /** How the pages break, and the order a screen reader needs. */
 class PageLayoutTest {

@@ -14,10 +14,13 @@ import org.apache.pdfbox.text.TextPosition;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.drawing.PlanJob;
-import spadework.drawing.PlanSketch;
-import spadework.paperwork.Offer;
-import spadework.paperwork.Proposal;
-import spadework.paperwork.WallWork;
+import spadework.drawing.plan.PlanSketch;
+import spadework.paperwork.proposal.Offer;
+import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.work.WallWork;
+import spadework.press.page.PagePress;
+import spadework.press.svg.SceneSvg;
+import spadework.press.template.Templates;
 
 /** However many walls a house has, the plan stays with the five answers on the first page of the proposal. */
 class PageManyWallsTest {

@@ -12,9 +12,11 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureNode;
 import org.junit.jupiter.api.Test;
 import spadework.job.Observation;
-import spadework.paperwork.Offer;
 import spadework.paperwork.Picture;
-import spadework.paperwork.Proposal;
+import spadework.paperwork.proposal.Offer;
+import spadework.paperwork.proposal.Proposal;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** Photos of the visit on the proposal: named where they belong, captioned, and described for who cannot see them. */
 class PagePhotosTest {

@@ -15,6 +15,10 @@ import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.press.font.Fonts;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** The same input gives the same bytes; what the file says about itself comes from the input alone. */
 class PageRepeatsTest {

@@ -6,6 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** What a customer typed is never read as template, markup or style: it prints as the characters it is. */
 class PageTypedTextTest {

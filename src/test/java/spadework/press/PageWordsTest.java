@@ -14,9 +14,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import spadework.drawing.Scene;
+import spadework.drawing.shape.Scene;
 import spadework.money.Dollars;
-import spadework.paperwork.Proposal;
+import spadework.paperwork.proposal.Proposal;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** What a record holds stands on its pages, word for word: nothing vanishes and nothing changes. */
 class PageWordsTest {

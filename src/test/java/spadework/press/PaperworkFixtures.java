@@ -5,33 +5,34 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spadework.drawing.Scene;
+import spadework.drawing.shape.Scene;
 import spadework.job.Observation;
 import spadework.money.Dollars;
-import spadework.paperwork.AgreedParts;
-import spadework.paperwork.Certificate;
-import spadework.paperwork.CostLine;
-import spadework.paperwork.CostSection;
-import spadework.paperwork.CostSheet;
-import spadework.paperwork.CrewRow;
-import spadework.paperwork.FinishWork;
-import spadework.paperwork.Firm;
-import spadework.paperwork.Head;
-import spadework.paperwork.Measured;
-import spadework.paperwork.Note;
-import spadework.paperwork.Offer;
-import spadework.paperwork.OutletWork;
-import spadework.paperwork.PaymentRow;
-import spadework.paperwork.PriceRow;
-import spadework.paperwork.Promise;
-import spadework.paperwork.Proposal;
-import spadework.paperwork.PurchaseRow;
-import spadework.paperwork.Run;
-import spadework.paperwork.Scope;
-import spadework.paperwork.Step;
-import spadework.paperwork.UnitPriceRow;
-import spadework.paperwork.WallWork;
-import spadework.paperwork.WarrantyRow;
+import spadework.paperwork.cost.CostSheet;
+import spadework.paperwork.cost.CostSheetLine;
+import spadework.paperwork.cost.CostSheetSection;
+import spadework.paperwork.cost.CrewRow;
+import spadework.paperwork.cost.PriceStep;
+import spadework.paperwork.cost.PurchaseRow;
+import spadework.paperwork.part.AgreedParts;
+import spadework.paperwork.part.FindingNote;
+import spadework.paperwork.part.Firm;
+import spadework.paperwork.part.PaperHead;
+import spadework.paperwork.part.PaymentRow;
+import spadework.paperwork.part.PriceRow;
+import spadework.paperwork.part.UnitPriceRow;
+import spadework.paperwork.part.WarrantyPromise;
+import spadework.paperwork.part.WarrantyRow;
+import spadework.paperwork.proposal.Offer;
+import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.scope.ScopeOfWork;
+import spadework.paperwork.warranty.WarrantyCertificate;
+import spadework.paperwork.work.FinishWork;
+import spadework.paperwork.work.MeasuredRow;
+import spadework.paperwork.work.OutletWork;
+import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.WallWork;
+import spadework.press.page.PageInfo;
 
 /**
  * One invented job on paper: two walls, two runs, seven lines with odd and half cents.
@@ -39,8 +40,8 @@ import spadework.paperwork.WarrantyRow;
  * <p>The figures hang together. Unit prices are near 1.5 times direct cost a unit: contingency 10 %,
  * overhead 20 %, margin 12 % (1.10 × 1.20 ÷ 0.88 = 1.5). Sections round half up to whole dollars.
  */
-final class PaperworkFixtures {
-    static final LocalDate ISSUED = LocalDate.of(2026, 3, 3);
+public final class PaperworkFixtures {
+    public static final LocalDate ISSUED = LocalDate.of(2026, 3, 3);
 
     private PaperworkFixtures() {}
 
@@ -59,11 +60,11 @@ final class PaperworkFixtures {
                 new PageInfo("en-US", "Fernhill Earthworks LLC", ISSUED));
     }
 
-    static Head head() {
+    static PaperHead head() {
         return head("Dry walls for the Alder Lane house");
     }
 
-    static Head head(String jobTitle) {
+    static PaperHead head(String jobTitle) {
         Firm firm = new Firm(
                 "Fernhill Earthworks LLC",
                 "Contractor registration",
@@ -74,7 +75,7 @@ final class PaperworkFixtures {
                 "office@fernhill.example.com",
                 Optional.empty(),
                 false);
-        return new Head(
+        return new PaperHead(
                 firm,
                 "2026-014",
                 jobTitle,
@@ -92,7 +93,7 @@ final class PaperworkFixtures {
     }
 
     /** The same proposal with other words of the customer's in it. */
-    static Proposal proposal(Head head, String firstSection) {
+    static Proposal proposal(PaperHead head, String firstSection) {
         return new Proposal(
                 head,
                 scene(),
@@ -151,15 +152,15 @@ final class PaperworkFixtures {
         Firm letter = head().firm();
         Firm a4 = new Firm(
                 letter.name(),
-                letter.licenceLabel(),
-                letter.licenceNumber(),
+                letter.licenseLabel(),
+                letter.licenseNumber(),
                 letter.insurance(),
                 letter.address(),
                 letter.phone(),
                 letter.email(),
                 Optional.empty(),
                 true);
-        Head head = new Head(
+        PaperHead head = new PaperHead(
                 a4,
                 "2026-015",
                 "One wall",
@@ -170,7 +171,7 @@ final class PaperworkFixtures {
                 "",
                 "48 Alder Lane, Millbrook, PA 00000",
                 true);
-        Promise inForce = new Promise(
+        WarrantyPromise inForce = new WarrantyPromise(
                 false,
                 List.of(new WarrantyRow("Wall coating", "no water", 10, "18 April 2026", "17 April 2036")),
                 5,
@@ -229,8 +230,8 @@ final class PaperworkFixtures {
                                 "B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c",
                                 "1", "82.50", "82.50")),
                 List.of(
-                        new CostSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
-                        new CostSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))),
+                        new CostSheetSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
+                        new CostSheetSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))),
                 d("150.00"),
                 List.of(),
                 new BigDecimal("0.1"),
@@ -252,8 +253,8 @@ final class PaperworkFixtures {
                 Optional.empty());
     }
 
-    static Scope scope() {
-        return new Scope(
+    static ScopeOfWork scope() {
+        return new ScopeOfWork(
                 head(),
                 scene(),
                 walls(),
@@ -272,8 +273,9 @@ final class PaperworkFixtures {
                 AgreedParts.NONE);
     }
 
-    static Certificate certificate() {
-        return new Certificate(head(), "W-2026-014", scene(), promise(), walls(), runs(), "Pennsylvania", List.of());
+    static WarrantyCertificate certificate() {
+        return new WarrantyCertificate(
+                head(), "W-2026-014", scene(), promise(), walls(), runs(), "Pennsylvania", List.of());
     }
 
     static CostSheet sheet() {
@@ -283,9 +285,10 @@ final class PaperworkFixtures {
                 "15 January 2026",
                 lines(),
                 List.of(
-                        new CostSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
-                        new CostSection("Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
-                        new CostSection(
+                        new CostSheetSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
+                        new CostSheetSection(
+                                "Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
+                        new CostSheetSection(
                                 "Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"), d("2387.00"))),
                 d("8188.32"),
                 List.of(
@@ -333,7 +336,7 @@ final class PaperworkFixtures {
     }
 
     /** Half cents that go up: 46.5 × 57.57 = 2,677.005, 1.5 × 5.29 = 7.935, 17.5 × 174.37 = 3,051.475. */
-    static List<CostLine> lines() {
+    static List<CostSheetLine> lines() {
         String a = "Wall A, back wall";
         String b = "Wall B, kitchen side";
         String drain = "Footing drain and outlet";
@@ -480,8 +483,8 @@ final class PaperworkFixtures {
                 new PaymentRow(4, "when the ground is seeded", "21.7 %", new BigDecimal("0.217"), true, d("2832.02")));
     }
 
-    static Promise promise() {
-        return new Promise(
+    static WarrantyPromise promise() {
+        return new WarrantyPromise(
                 true,
                 List.of(
                         new WarrantyRow("Wall coating", "no water through the coated length of wall", 10, "", ""),
@@ -523,9 +526,9 @@ final class PaperworkFixtures {
                 List.of(measured(label + ".dig-machine", "Wall " + label, "Dig by machine", "46.5", "cy", "46.5 cy")));
     }
 
-    private static List<Run> runs() {
+    private static List<PipeWork> runs() {
         return List.of(
-                new Run(
+                new PipeWork(
                         "Drain 1",
                         "drain",
                         "4 in perforated PVC, holes down",
@@ -533,7 +536,7 @@ final class PaperworkFixtures {
                         "94.35 ft to 93.60 ft, fall 1.0 %",
                         "Main 1",
                         "the footing of walls A and B"),
-                new Run(
+                new PipeWork(
                         "Main 1",
                         "main",
                         "4 in solid PVC",
@@ -548,9 +551,9 @@ final class PaperworkFixtures {
                 "1", "daylight", "open end with guard at the swale", "92.90 ft", "42 ft", "12 ft", "own ground"));
     }
 
-    private static List<Note> notes() {
+    private static List<FindingNote> notes() {
         return List.of(
-                new Note(
+                new FindingNote(
                         "trench-slope",
                         "must",
                         "A",
@@ -558,7 +561,7 @@ final class PaperworkFixtures {
                         "Slope the bank at 1 1/2 ft out for each foot up or use a shield.",
                         "29 CFR 1926 Subpart P App. B Table B-1 (T-09)",
                         ""),
-                new Note(
+                new FindingNote(
                         "lot-fall",
                         "advise",
                         "",
@@ -568,8 +571,9 @@ final class PaperworkFixtures {
                         ""));
     }
 
-    private static Measured measured(String id, String section, String what, String value, String unit, String text) {
-        return new Measured(
+    private static MeasuredRow measured(
+            String id, String section, String what, String value, String unit, String text) {
+        return new MeasuredRow(
                 id,
                 section,
                 what,
@@ -581,7 +585,7 @@ final class PaperworkFixtures {
                 "Simpson's rule, exact for a quadratic section");
     }
 
-    private static CostLine line(
+    private static CostSheetLine line(
             String code,
             String name,
             String section,
@@ -590,7 +594,7 @@ final class PaperworkFixtures {
             String text,
             String material,
             String tax,
-            String labour,
+            String labor,
             String machine,
             String sub,
             String disposal,
@@ -599,7 +603,7 @@ final class PaperworkFixtures {
             String hours,
             String unitPrice,
             String price) {
-        return new CostLine(
+        return new CostSheetLine(
                 code,
                 name,
                 section,
@@ -609,7 +613,7 @@ final class PaperworkFixtures {
                 "follows the takeoff",
                 d(material),
                 d(tax),
-                d(labour),
+                d(labor),
                 d(machine),
                 d(sub),
                 d(disposal),
@@ -620,8 +624,8 @@ final class PaperworkFixtures {
                 d(price));
     }
 
-    private static Step step(String name, String formula, String figures, String value, String text) {
-        return new Step(name, formula, figures, new BigDecimal(value), text);
+    private static PriceStep step(String name, String formula, String figures, String value, String text) {
+        return new PriceStep(name, formula, figures, new BigDecimal(value), text);
     }
 
     private static Scene scene() {

@@ -13,10 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.drawing.PlanJob;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
-import spadework.drawing.Shape;
-import spadework.drawing.Shape.Role;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
+import spadework.drawing.shape.Shape.Role;
+import spadework.press.font.Fonts;
+import spadework.press.page.PageInfo;
+import spadework.press.page.Typesetter;
+import spadework.press.svg.SceneSvg;
 
 /** A drawing on a printed page, looked at point by point. */
 class PlanInPrintTest {

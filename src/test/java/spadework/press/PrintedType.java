@@ -19,7 +19,7 @@ public final class PrintedType {
      * @param y of its base line, in points from the top of the page
      * @param points size of its type
      */
-    record Letter(int page, float x, float y, float points, String face, String text) {}
+    public record Letter(int page, float x, float y, float points, String face, String text) {}
 
     /**
      * A run of letters that were found one after another.

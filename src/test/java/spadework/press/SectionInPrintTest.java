@@ -8,18 +8,23 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
-import spadework.drawing.Covering;
-import spadework.drawing.ProfileChain;
-import spadework.drawing.ProfileReach;
-import spadework.drawing.ProfileSketch;
 import spadework.drawing.ProfileSketchJob;
-import spadework.drawing.Scene;
 import spadework.drawing.SectionJob;
-import spadework.drawing.SectionSketch;
-import spadework.drawing.Shape.Role;
+import spadework.drawing.profile.ProfileChain;
+import spadework.drawing.profile.ProfileReach;
+import spadework.drawing.profile.ProfileSketch;
+import spadework.drawing.section.SectionSketch;
+import spadework.drawing.section.WallCovering;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape.Role;
 import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.measure.Length;
+import spadework.press.font.Fonts;
+import spadework.press.page.PageInfo;
+import spadework.press.page.Typesetter;
+import spadework.press.svg.SceneSvg;
+import spadework.press.svg.SvgLineStyle;
 
 /** Sections and profiles on a printed page. */
 class SectionInPrintTest {
@@ -51,7 +56,7 @@ class SectionInPrintTest {
     @Test
     void wordsThatSomebodyTypedStayWords() {
         Scene section = SectionSketch.of(
-                SectionJob.at(5, SoilType.B, Protection.SLOPED), new Covering(HOSTILE, HOSTILE, HOSTILE));
+                SectionJob.at(5, SoilType.B, Protection.SLOPED), new WallCovering(HOSTILE, HOSTILE, HOSTILE));
         ProfileReach reach = new ProfileReach(
                 HOSTILE,
                 ProfileReach.Kind.MAIN,
@@ -71,13 +76,13 @@ class SectionInPrintTest {
         }
     }
 
-    /** What is told apart by colour on a screen differs in weight, dash or fill as well. */
+    /** What is told apart by color on a screen differs in weight, dash or fill as well. */
     @Test
-    void fabricDrainAndCoverDifferWithoutColour() {
-        assertThat(SvgInk.dash(Role.FABRIC)).isNotEmpty().isNotEqualTo(SvgInk.dash(Role.DRAIN));
-        assertThat(SvgInk.dash(Role.COATING)).isEmpty();
-        assertThat(SvgInk.tint(Role.WALL)).isNotEqualTo("none");
-        assertThat(SvgInk.tint(Role.SOIL)).isEqualTo("none");
+    void fabricDrainAndCoverDifferWithoutColor() {
+        assertThat(SvgLineStyle.dash(Role.FABRIC)).isNotEmpty().isNotEqualTo(SvgLineStyle.dash(Role.DRAIN));
+        assertThat(SvgLineStyle.dash(Role.COATING)).isEmpty();
+        assertThat(SvgLineStyle.tint(Role.WALL)).isNotEqualTo("none");
+        assertThat(SvgLineStyle.tint(Role.SOIL)).isEqualTo("none");
     }
 
     @Test

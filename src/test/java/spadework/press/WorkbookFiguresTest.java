@@ -19,11 +19,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.money.Dollars;
-import spadework.paperwork.CostLine;
-import spadework.paperwork.CostSection;
-import spadework.paperwork.CostSheet;
-import spadework.paperwork.PaymentRow;
-import spadework.paperwork.PriceRow;
+import spadework.paperwork.cost.CostSheet;
+import spadework.paperwork.cost.CostSheetLine;
+import spadework.paperwork.cost.CostSheetSection;
+import spadework.paperwork.part.PaymentRow;
+import spadework.paperwork.part.PriceRow;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 
 /** What the formulas of a workbook give is what the record says, to the cent. */
 class WorkbookFiguresTest {
@@ -64,18 +66,19 @@ class WorkbookFiguresTest {
 
     @Test
     void everyLineGivesItsDirectCostAndItsPriceToTheCent() {
-        List<CostLine> lines = PaperworkFixtures.lines();
-        assertThat(WorkbookDump.named(costs, "lines_direct")).isEqualTo(amounts(lines, CostLine::direct));
-        assertThat(WorkbookDump.named(costs, "lines_price")).isEqualTo(amounts(lines, CostLine::price));
+        List<CostSheetLine> lines = PaperworkFixtures.lines();
+        assertThat(WorkbookDump.named(costs, "lines_direct")).isEqualTo(amounts(lines, CostSheetLine::direct));
+        assertThat(WorkbookDump.named(costs, "lines_price")).isEqualTo(amounts(lines, CostSheetLine::price));
     }
 
     @Test
     void everySectionIsSummedFromItsLinesAndRoundedHalfUp() {
-        List<CostSection> sections = PaperworkFixtures.sheet().sections();
-        assertThat(WorkbookDump.named(costs, "sections_direct")).isEqualTo(amounts(sections, CostSection::direct));
-        assertThat(WorkbookDump.named(costs, "sections_lines")).isEqualTo(amounts(sections, CostSection::lines));
-        assertThat(WorkbookDump.named(costs, "sections_rounding")).isEqualTo(amounts(sections, CostSection::rounding));
-        assertThat(WorkbookDump.named(costs, "sections_price")).isEqualTo(amounts(sections, CostSection::price));
+        List<CostSheetSection> sections = PaperworkFixtures.sheet().sections();
+        assertThat(WorkbookDump.named(costs, "sections_direct")).isEqualTo(amounts(sections, CostSheetSection::direct));
+        assertThat(WorkbookDump.named(costs, "sections_lines")).isEqualTo(amounts(sections, CostSheetSection::lines));
+        assertThat(WorkbookDump.named(costs, "sections_rounding"))
+                .isEqualTo(amounts(sections, CostSheetSection::rounding));
+        assertThat(WorkbookDump.named(costs, "sections_price")).isEqualTo(amounts(sections, CostSheetSection::price));
     }
 
     @ParameterizedTest(name = "payments of the {0}")
@@ -110,8 +113,10 @@ class WorkbookFiguresTest {
     void aMarkupAStepAndAMinimumGiveTheRecordsFigures() {
         CostSheet sheet = PaperworkFixtures.bareSheet();
         XSSFWorkbook book = printed("cost-sheet", Map.of("sheet", sheet));
-        assertThat(WorkbookDump.named(book, "sections_lines")).isEqualTo(amounts(sheet.sections(), CostSection::lines));
-        assertThat(WorkbookDump.named(book, "sections_price")).isEqualTo(amounts(sheet.sections(), CostSection::price));
+        assertThat(WorkbookDump.named(book, "sections_lines"))
+                .isEqualTo(amounts(sheet.sections(), CostSheetSection::lines));
+        assertThat(WorkbookDump.named(book, "sections_price"))
+                .isEqualTo(amounts(sheet.sections(), CostSheetSection::price));
         assertThat(WorkbookDump.named(book, "price_by_rates")).containsExactly(222.75);
         assertThat(WorkbookDump.named(book, "job_total")).containsExactly(985.0);
     }
@@ -161,7 +166,8 @@ class WorkbookFiguresTest {
                         "Summary!B12 = NUMERIC 46084.0 [[$-409]d mmmm yyyy]",
                         "Price!C3 = NUMERIC 6844.0 [\"$\"#,##0.00;−\"$\"#,##0.00]",
                         "Price!C7 = NUMERIC 0.0625 [0.00\\ %]",
-                        "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00] =ROUND(price_before_tax+sales_tax,2)");
+                        "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00]"
+                                + " =ROUND(price_before_tax+sales_tax,2)");
         assertThat(WorkbookDump.lines(costs))
                 .contains(
                         "Lines!D3 = NUMERIC 46.5 [#,##0.0;−#,##0.0]",

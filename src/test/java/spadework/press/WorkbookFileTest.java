@@ -22,6 +22,8 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 
 /** The file around the cells: its bytes, its properties, how it prints, and what it must not hold. */
 class WorkbookFileTest {
@@ -164,7 +166,7 @@ class WorkbookFileTest {
         PaperworkFixtures.lines().forEach(line -> {
             figures.add(line.direct().plain());
             figures.add(line.material().plain());
-            figures.add(line.labour().plain());
+            figures.add(line.labor().plain());
             figures.add(line.unitPrice().plain());
         });
         PaperworkFixtures.sheet()

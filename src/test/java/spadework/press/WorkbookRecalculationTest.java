@@ -9,6 +9,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 
 /** An office program that works every formula out again comes to the figures that the file already shows. */
 class WorkbookRecalculationTest {

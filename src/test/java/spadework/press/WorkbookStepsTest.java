@@ -7,6 +7,8 @@ import java.util.Locale;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 
 /** The check list of a wall: the page's steps, in the page's words and under the page's numbers. */
 class WorkbookStepsTest {

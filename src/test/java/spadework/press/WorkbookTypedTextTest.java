@@ -11,6 +11,8 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
 
 /** Whatever a customer typed prints as the characters it is, in a cell of text, and is never run. */
 class WorkbookTypedTextTest {

@@ -36,7 +36,7 @@ class DefaultBookTest {
         assertThat(code).matches("[A-Z]+-?[A-Z0-9]+").hasSizeLessThanOrEqualTo(12);
         keysOf(item, LineItem.class);
         keysOf(item.path("material"), Material.class);
-        keysOf(item.path("labour"), Labour.class);
+        keysOf(item.path("labour"), Labor.class);
         keysOf(item.path("film"), Film.class);
         keysOf(item.path("pipe"), Pipe.class);
         keysOf(item.path("source"), Source.class);
@@ -98,15 +98,15 @@ class DefaultBookTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("everyItem")
     void asksOnlyForCrewsAndMachinesThatTheDemonstrationContractorHas(String code, JsonNode item) {
-        JsonNode labour = item.path("labour");
-        if (labour.isObject()) {
-            assertThat(Shipped.company().get("crews").has(labour.get("crew").asText()))
+        JsonNode labor = item.path("labour");
+        if (labor.isObject()) {
+            assertThat(Shipped.company().get("crews").has(labor.get("crew").asText()))
                     .isTrue();
         }
-        if (labour.has("machine")) {
+        if (labor.has("machine")) {
             assertThat(Shipped.company()
                             .get("machines")
-                            .has(labour.get("machine").asText()))
+                            .has(labor.get("machine").asText()))
                     .isTrue();
         }
     }

@@ -55,7 +55,7 @@ class DefaultEarthTest {
         assertThat(unknown.get("source").get("text").asText()).startsWith("Worst for haul on purpose");
     }
 
-    /** Open-graded stone: 1.4 tons a cubic yard (E-10, a road programme's rule); 1.406 in a DOT memo (E-11). */
+    /** Open-graded stone: 1.4 tons a cubic yard (E-10, a road program's rule); 1.406 in a DOT memo (E-11). */
     @Test
     void stoneWeighsWhatOpenGradedStoneWeighs() {
         assertThat(Shipped.book().get("stoneTonsPerCubicYard").asText()).isEqualTo("1.40 ton/cy");

@@ -51,7 +51,7 @@ final class DefaultPrice {
             direct = direct.add(material(item));
         }
         if (item.has("labour")) {
-            direct = direct.add(labourAndMachine(item.get("labour")));
+            direct = direct.add(laborAndMachine(item.get("labour")));
         }
         for (String fee : new String[] {"subcontract", "disposal"}) {
             direct = item.has(fee) ? direct.add(number(item.get(fee))) : direct;
@@ -82,17 +82,17 @@ final class DefaultPrice {
         return material.has("each") ? number(material.get("each")) : BigDecimal.ONE;
     }
 
-    private BigDecimal labourAndMachine(JsonNode labour) {
+    private BigDecimal laborAndMachine(JsonNode labor) {
         BigDecimal hour = BigDecimal.ZERO;
-        for (JsonNode place : company.get("crews").get(labour.get("crew").asText())) {
+        for (JsonNode place : company.get("crews").get(labor.get("crew").asText())) {
             BigDecimal wage = loaded(place.get("wage").asText()).amount();
             hour = hour.add(wage.multiply(BigDecimal.valueOf(place.get("count").asInt())));
         }
-        if (labour.has("machine")) {
+        if (labor.has("machine")) {
             hour = hour.add(
-                    number(company.get("machines").get(labour.get("machine").asText())));
+                    number(company.get("machines").get(labor.get("machine").asText())));
         }
-        return hour.divide(number(labour.get("perHour")), DIGITS);
+        return hour.divide(number(labor.get("perHour")), DIGITS);
     }
 
     private ExactDollars loaded(String wage) {

@@ -110,11 +110,11 @@ class DefaultPricesLieInPublishedBandsTest {
     }
 
     /**
-     * Hand digging has no pay item: it may pass the machine band. Published labour constants give 0.60 cy an hour in
+     * Hand digging has no pay item: it may pass the machine band. Published labor constants give 0.60 cy an hour in
      * heavy clay to 5 ft and 4.2 cy an hour to wheel it 33 to 66 ft, for one worker; two work.
      */
     @Test
-    void handDiggingFollowsThePublishedLabourConstantsAndCostsMoreThanTheMachine() {
+    void handDiggingFollowsThePublishedLaborConstantsAndCostsMoreThanTheMachine() {
         BigDecimal hours = BigDecimal.valueOf(1 / 0.60 + 1 / 4.2);
         BigDecimal two = BigDecimal.valueOf(2).divide(hours, 2, RoundingMode.HALF_UP);
 

@@ -41,7 +41,7 @@ class PricingTest {
         Company c = COMPANY;
         return new Company(
                 c.name(),
-                c.licence(),
+                c.license(),
                 c.insurance(),
                 c.address(),
                 c.phone(),

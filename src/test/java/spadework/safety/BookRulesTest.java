@@ -14,7 +14,7 @@ import spadework.finding.Phrases;
 import spadework.finding.Severity;
 import spadework.job.Job;
 import spadework.job.Jobs;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 import spadework.pricebook.Books;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
@@ -80,7 +80,7 @@ class BookRulesTest {
                 i.follows(),
                 i.standard(),
                 i.material(),
-                i.labour(),
+                i.labor(),
                 i.subcontract(),
                 i.disposal(),
                 i.film(),

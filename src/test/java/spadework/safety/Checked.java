@@ -7,7 +7,7 @@ import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.job.Job;
 import spadework.job.WaterJob;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 import spadework.pricebook.Books;
 
 /** The findings of a job, each with words and citation. */

@@ -34,7 +34,7 @@ import spadework.job.Water;
 import spadework.measure.Area;
 import spadework.measure.FilmThickness;
 import spadework.measure.Length;
-import spadework.press.Templates;
+import spadework.press.template.Templates;
 import spadework.pricebook.Books;
 
 /** Each rule on both sides of its threshold. */
@@ -186,10 +186,10 @@ class ChecksTest {
         assertThat(ids(job).contains("no-room-at-all")).isEqualTo(stop);
     }
 
-    /** The trench is 5.667 ft deep and its foot lies 2.5 ft out: the neighbour's footing is in reach under 8.167 ft. */
+    /** The trench is 5.667 ft deep and its foot lies 2.5 ft out: the neighbor's footing is in reach under 8.167 ft. */
     @ParameterizedTest(name = "neighbour's footing at {0} ft: stop {1}")
     @CsvSource({"8.1, true", "8.2, false"})
-    void neighboursFootingInsideOneToOne(double distance, boolean stop) {
+    void neighborsFootingInsideOneToOne(double distance, boolean stop) {
         SiteLimit near = new SiteLimit(LimitKind.NEIGHBOUR_FOOTING, "A", Length.ofFeet(distance), Optional.empty(), "");
         Job job = Jobs.job(Jobs.with(Jobs.site(), near), Jobs.water(), Jobs.wall());
         assertThat(ids(job).contains("footing-in-reach")).isEqualTo(stop);

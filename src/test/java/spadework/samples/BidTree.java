@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
-import spadework.office.Accepting;
-import spadework.office.Issuing;
-import spadework.office.Losing;
 import spadework.office.Office;
 import spadework.office.Outcome;
-import spadework.office.Yes;
+import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Issuing;
+import spadework.office.agreement.Losing;
+import spadework.office.agreement.SignatureInput;
 
 /**
  * A generated tree of jobs: of ten, seven drafts that differ in number, date and the length of a wall, one that is
@@ -63,7 +63,7 @@ public final class BidTree {
         Office office = Office.with(Optional.empty());
         done(new Issuing(office).issue(folder));
         if (kind == 8) {
-            Yes yes = new Yes(
+            SignatureInput yes = new SignatureInput(
                     LocalDate.of(2026, 8, 20),
                     List.of("Ida Wrenfield"),
                     Optional.of("signed.pdf"),

@@ -74,7 +74,7 @@ public final class InternalFigures {
         return Stream.of(
                 line.cost().material(),
                 line.cost().purchaseTax(),
-                line.cost().labour(),
+                line.cost().labor(),
                 line.cost().machine(),
                 line.cost().subcontract(),
                 line.cost().disposal(),

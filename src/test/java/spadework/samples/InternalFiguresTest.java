@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.Outcome;
-import spadework.office.Paper;
+import spadework.office.PaperKind;
 
 /**
  * Hunts for every cost, margin and internal note of every sample in every file that a homeowner gets: in the text of
@@ -58,7 +58,7 @@ class InternalFiguresTest {
     void theHuntFindsThemInTheCostSheet() throws IOException {
         Path sample = Samples.papered().get(0);
         List<Dollars> internal = InternalFigures.of(Samples.bid(sample));
-        Outcome outcome = Samples.office().documents(sample, out, EnumSet.of(Paper.COST_SHEET));
+        Outcome outcome = Samples.office().documents(sample, out, EnumSet.of(PaperKind.COST_SHEET));
         for (Path file : ((Outcome.Printed) outcome).files()) {
             String content = InternalFigures.content(file.toString(), Files.readAllBytes(file));
             assertThat(internal.stream().filter(amount -> InternalFigures.carries(content, amount)))
@@ -68,7 +68,7 @@ class InternalFiguresTest {
     }
 
     private List<Path> print(Path sample) throws IOException {
-        Set<Paper> papers = EnumSet.complementOf(EnumSet.of(Paper.COST_SHEET));
+        Set<PaperKind> papers = EnumSet.complementOf(EnumSet.of(PaperKind.COST_SHEET));
         return ((Outcome.Printed) Samples.office().documents(sample, out, papers)).files();
     }
 

@@ -11,7 +11,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.office.Outcome;
-import spadework.office.Paper;
+import spadework.office.PaperKind;
 import spadework.press.PageText;
 
 /** How long the papers of the samples are: a certificate is a leaf, a proposal is read at one sitting. */
@@ -25,7 +25,7 @@ class PaperLengthTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("spadework.samples.Samples#papered")
     void theCertificateHasAFrontAndABack(Path sample) throws IOException {
-        List<String> pages = pages(sample, Paper.WARRANTY);
+        List<String> pages = pages(sample, PaperKind.WARRANTY);
 
         assertThat(pages).hasSize(2);
         assertThat(pages.get(0)).contains("Limited warranty", "Covered wall", "Covered part", "Signed for");
@@ -36,7 +36,7 @@ class PaperLengthTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("spadework.samples.Samples#papered")
     void theProposalIsShortAndTheSignaturesHaveCompany(Path sample) throws IOException {
-        List<String> pages = pages(sample, Paper.PROPOSAL);
+        List<String> pages = pages(sample, PaperKind.PROPOSAL);
 
         boolean options =
                 !Samples.bid(sample).proposed().job().agreement().options().isEmpty();
@@ -49,7 +49,7 @@ class PaperLengthTest {
     void theStepsOfAWallStandOnOnePage(Path sample) throws IOException {
         int walls = Samples.bid(sample).dossier().job().walls().size();
 
-        assertThat(pages(sample, Paper.SCOPE))
+        assertThat(pages(sample, PaperKind.SCOPE))
                 .filteredOn(page -> page.contains("Step at wall"))
                 .hasSize(walls)
                 .allMatch(page -> page.contains("Hold point A") && page.contains("Leave the site raked."));
@@ -58,7 +58,7 @@ class PaperLengthTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("spadework.samples.Samples#papered")
     void noPageOfTheCostSheetEndsWithTheHeadOfATable(Path sample) throws IOException {
-        List<String> pages = pages(sample, Paper.COST_SHEET);
+        List<String> pages = pages(sample, PaperKind.COST_SHEET);
 
         assertThat(pages)
                 .anyMatch(page -> page.contains(HEAD_OF_LINES))
@@ -68,7 +68,7 @@ class PaperLengthTest {
                         page.strip().endsWith(HEAD_OF_LINES) || page.strip().endsWith(HEAD_OF_TAKEOFF));
     }
 
-    private List<String> pages(Path sample, Paper paper) throws IOException {
+    private List<String> pages(Path sample, PaperKind paper) throws IOException {
         Outcome.Printed printed = (Outcome.Printed) Samples.office().documents(sample, out, EnumSet.of(paper));
         Path pdf = printed.files().stream()
                 .filter(file -> file.toString().endsWith(".pdf"))

@@ -8,16 +8,16 @@ import java.util.function.Function;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.office.Bid;
-import spadework.paperwork.CostSheetPaper;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.Note;
-import spadework.paperwork.ProposalPaper;
-import spadework.paperwork.ScopePaper;
+import spadework.paperwork.cost.CostSheetPaper;
+import spadework.paperwork.part.FindingNote;
+import spadework.paperwork.proposal.ProposalPaper;
+import spadework.paperwork.scope.ScopePaper;
 
 /** What holds for several walls in the same words is told once, with all their labels; nothing found is lost. */
 class SameWordsTest {
@@ -25,13 +25,13 @@ class SameWordsTest {
 
     @Test
     void wallsOfTheSameDepthShareANoteAndAnotherDepthHasItsOwn() {
-        List<Note> ladders = crew(Samples.bid(FOUR_WALLS)).stream()
+        List<FindingNote> ladders = crew(Samples.bid(FOUR_WALLS)).stream()
                 .filter(note -> note.id().equals("ladder"))
                 .toList();
 
-        assertThat(ladders).extracting(Note::about).containsExactly("A, B and D", "C");
+        assertThat(ladders).extracting(FindingNote::about).containsExactly("A, B and D", "C");
         assertThat(ladders)
-                .extracting(Note::what)
+                .extracting(FindingNote::what)
                 .containsExactly("Walls A, B and D: the trench is 7 ft deep.", "Wall C: the trench is 6 ft 8 in deep.");
     }
 
@@ -41,7 +41,7 @@ class SameWordsTest {
 
         assertThat(ProposalPaper.of(bid.dossier(), plan(bid)).notes())
                 .filteredOn(note -> note.id().equals("lead-paint"))
-                .extracting(Note::what)
+                .extracting(FindingNote::what)
                 .containsExactly("Old coatings on walls A and B may hold lead. We test, or work by the federal lead"
                         + " rule and hand you its pamphlet first.");
     }
@@ -50,12 +50,12 @@ class SameWordsTest {
     @MethodSource("spadework.samples.Samples#papered")
     void everyFindingIsToldOfEachOfItsWalls(Path sample) {
         Bid bid = Samples.bid(sample);
-        List<Note> crew = crew(bid);
-        List<Note> all = CostSheetPaper.of(bid.dossier()).notes();
+        List<FindingNote> crew = crew(bid);
+        List<FindingNote> all = CostSheetPaper.of(bid.dossier()).notes();
 
         assertThat(bid.dossier().findings()).isNotEmpty().allMatch(finding -> isTold(finding, crew));
         assertThat(bid.findings()).allMatch(finding -> isTold(finding, all));
-        assertThat(crew).extracting(Note::what, Note::action).doesNotHaveDuplicates();
+        assertThat(crew).extracting(FindingNote::what, FindingNote::action).doesNotHaveDuplicates();
     }
 
     @ParameterizedTest(name = "{0}")
@@ -71,13 +71,13 @@ class SameWordsTest {
                 .hasSize(Math.toIntExact(found.apply(Severity.STOP)));
     }
 
-    private static boolean isTold(Finding finding, List<Note> notes) {
+    private static boolean isTold(Finding finding, List<FindingNote> notes) {
         return notes.stream()
                 .filter(note -> note.id().equals(finding.id()))
                 .anyMatch(note -> List.of(note.about().split(", | and ")).contains(finding.about()));
     }
 
-    private static List<Note> crew(Bid bid) {
+    private static List<FindingNote> crew(Bid bid) {
         return ScopePaper.of(bid.dossier(), plan(bid)).notes();
     }
 

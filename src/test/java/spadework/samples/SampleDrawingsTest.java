@@ -8,15 +8,15 @@ import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
-import spadework.drawing.PlanSketch;
-import spadework.drawing.Scene;
-import spadework.drawing.Shape.Label;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape.Label;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.Drawing;
-import spadework.paperwork.Profiles;
-import spadework.paperwork.ScopePaper;
-import spadework.paperwork.Sections;
-import spadework.paperwork.WallWork;
+import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.work.CaptionedDrawing;
+import spadework.paperwork.work.ProfileDrawings;
+import spadework.paperwork.work.SectionDrawings;
+import spadework.paperwork.work.WallWork;
 
 /** The drawings of every sample say what its other papers say. */
 class SampleDrawingsTest {
@@ -32,8 +32,8 @@ class SampleDrawingsTest {
             String sample, String sections, String profiles) {
         Dossier dossier = dossier(sample);
 
-        assertThat(labels(Sections.of(dossier))).isEqualTo(sections);
-        assertThat(labels(Profiles.of(dossier))).isEqualTo(profiles);
+        assertThat(labels(SectionDrawings.of(dossier))).isEqualTo(sections);
+        assertThat(labels(ProfileDrawings.of(dossier))).isEqualTo(profiles);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -42,7 +42,7 @@ class SampleDrawingsTest {
         Dossier dossier = Samples.bid(sample).dossier();
         Scene plan = PlanSketch.of(dossier.job());
         for (WallWork wall : ScopePaper.of(dossier, plan).walls()) {
-            Scene section = Sections.of(dossier).stream()
+            Scene section = SectionDrawings.of(dossier).stream()
                     .filter(drawing -> drawing.labels().contains(wall.label()))
                     .findFirst()
                     .orElseThrow()
@@ -66,7 +66,7 @@ class SampleDrawingsTest {
         }
     }
 
-    private static String labels(List<Drawing> drawings) {
+    private static String labels(List<CaptionedDrawing> drawings) {
         return String.join(
                 " | ",
                 drawings.stream()

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.office.Outcome;
-import spadework.office.Paper;
+import spadework.office.PaperKind;
 import spadework.press.PageText;
 import spadework.press.Recalculation;
 import spadework.press.VeraPdf;
@@ -104,7 +104,7 @@ class SamplePapersConformTest {
     }
 
     private List<Path> print(Path sample) throws IOException {
-        return ((Outcome.Printed) Samples.office().documents(sample, out, EnumSet.allOf(Paper.class))).files();
+        return ((Outcome.Printed) Samples.office().documents(sample, out, EnumSet.allOf(PaperKind.class))).files();
     }
 
     static List<Path> papered() {

@@ -19,10 +19,10 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
-import spadework.office.Answer;
 import spadework.office.Bid;
+import spadework.office.BidResult;
 import spadework.office.Outcome;
-import spadework.office.Paper;
+import spadework.office.PaperKind;
 import spadework.office.Refusal;
 import spadework.press.PageText;
 
@@ -68,8 +68,8 @@ class SamplesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("refused")
     void refusedSamplesSayWhyAndWriteNothing(Path sample) throws IOException {
-        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(Paper.class));
-        Answer answer = Samples.office().bid(sample);
+        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(PaperKind.class));
+        BidResult answer = Samples.office().bid(sample);
         if (answer instanceof Refusal refusal) {
             assertThat(outcome).isInstanceOf(Outcome.Faulty.class);
             Expected.hold(sample, "faults.txt", faults(refusal.faults()));
@@ -94,7 +94,7 @@ class SamplesTest {
     }
 
     private Map<String, byte[]> print(Path sample) throws IOException {
-        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(Paper.class));
+        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(PaperKind.class));
         assertThat(outcome).isInstanceOf(Outcome.Printed.class);
         Map<String, byte[]> files = new TreeMap<>();
         for (Path file : ((Outcome.Printed) outcome).files()) {

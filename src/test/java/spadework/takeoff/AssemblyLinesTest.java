@@ -26,7 +26,7 @@ import spadework.working.Worked;
 
 /**
  * An assembly gives each of its items so much for one unit of its driver. Sample 1: wall A 42 ft, wall B 26 ft, one
- * outside corner between them; the trench's centre line lies 6 in + 24 in ÷ 2 = 1.5 ft from the wall.
+ * outside corner between them; the trench's center line lies 6 in + 24 in ÷ 2 = 1.5 ft from the wall.
  */
 class AssemblyLinesTest {
 

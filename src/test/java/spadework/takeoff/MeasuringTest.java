@@ -102,7 +102,7 @@ class MeasuringTest {
         assertThat(found.inches()).isCloseTo(height, within(0.001));
     }
 
-    /** Two walls, 40 and 20 ft: the pipe's centre line lies 1.5 ft out on both, so the corner adds or takes 3 ft. */
+    /** Two walls, 40 and 20 ft: the pipe's center line lies 1.5 ft out on both, so the corner adds or takes 3 ft. */
     @ParameterizedTest(name = "{0} corner: {1} ft of pipe, {2} bend")
     @CsvSource({"OUTSIDE, 63, 1", "INSIDE, 57, 1"})
     void pipeAtACorner(CornerKind kind, double feet, double bends) {

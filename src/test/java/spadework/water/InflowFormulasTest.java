@@ -15,6 +15,10 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.measure.Unit;
+import spadework.water.flow.DrainageCoefficient;
+import spadework.water.flow.Flow;
+import spadework.water.flow.Rational;
+import spadework.water.flow.Roof;
 import tech.units.indriya.quantity.Quantities;
 import tech.units.indriya.unit.Units;
 

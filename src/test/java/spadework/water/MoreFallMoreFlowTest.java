@@ -53,7 +53,7 @@ class MoreFallMoreFlowTest {
             job.teeInMiddle(92.1);
         }
         var built = job.build();
-        Range seepage = Seepage.intoDrain(built, built.walls().get(0));
+        Range seepage = SeepageInflow.intoDrain(built, built.walls().get(0));
         Network network = Network.of(built, Books.standard());
         Range leaving = network.arriving("O1").orElseThrow();
         double roofWater = 0.0104 * roofs * rain;

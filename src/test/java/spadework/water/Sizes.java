@@ -4,7 +4,7 @@ import spadework.measure.Length;
 import spadework.pricebook.Pipe;
 
 /** Pipes of any size for tests. */
-final class Sizes {
+public final class Sizes {
     private Sizes() {}
 
     static Pipe pipe(double inches, double n) {

@@ -12,8 +12,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Fault;
 import spadework.money.Dollars;
 import spadework.office.Bid;
-import spadework.office.Otherwise;
-import spadework.office.Reply;
+import spadework.office.portfolio.WhatIf;
+import spadework.office.reply.Reply;
 import spadework.pricebook.Books;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
@@ -105,8 +105,8 @@ class SimulationTest {
     }
 
     /**
-     * By hand: the dig crew is an operator and a labourer, (32.00 + 22.00) × 1.45 = $78.30 an hour; the hand crew two
-     * labourers, 2 × 22.00 × 1.45 = $63.80; the difference is $14.50 for each hour of the dig crew, a cent a line
+     * By hand: the dig crew is an operator and a laborer, (32.00 + 22.00) × 1.45 = $78.30 an hour; the hand crew two
+     * laborers, 2 × 22.00 × 1.45 = $63.80; the difference is $14.50 for each hour of the dig crew, a cent a line
      * aside.
      */
     @Test
@@ -126,7 +126,7 @@ class SimulationTest {
             assertThat(is.crewHours()).isEqualTo(was.crewHours());
             assertThat(swapped || is.cost().equals(was.cost())).as(was.code()).isTrue();
             assertThat(is.cost().machine()).isEqualTo(was.cost().machine());
-            saved += was.cost().labour().minus(is.cost().labour()).amount().doubleValue();
+            saved += was.cost().labor().minus(is.cost().labor()).amount().doubleValue();
             hours += swapped ? was.crewHours().doubleValue() : 0;
         }
         assertThat(hours).isGreaterThan(40);
@@ -154,7 +154,7 @@ class SimulationTest {
 
     @Test
     void columnsStandSideBySideWithTheJobAsItIs() {
-        Reply told = Otherwise.sideBySide(
+        Reply told = WhatIf.sideBySide(
                 Samples.bid(Path.of("sample-quotes/block-basement-to-swale")),
                 List.of("margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded"));
         assertThat(told.out().get(0).strip().split(" {2,}"))

@@ -8,8 +8,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.reply.Reply;
 
 /** Add an item, a new one or one that starts as another. */
 @Command(
@@ -18,9 +18,9 @@ import spadework.office.Reply;
         footerHeading = "%nExample:%n",
         footer = "  spadework book add STONE-HAND2 --like STONE-HAND labour/perHour=\"1.5 cy\" --reason"
                 + " \"narrow gates\"")
-public final class BookAddCommand extends Answering {
+public final class BookAddCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(index = "0", paramLabel = "CODE", description = "Code of the new item.")
     private String code;
@@ -35,7 +35,7 @@ public final class BookAddCommand extends Answering {
     private String like;
 
     @Mixin
-    private WhenAndWhy when;
+    private ChangeOptions when;
 
     @Override
     protected Reply reply() throws IOException {

@@ -5,8 +5,8 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.reply.Reply;
 
 /** Change values of an item. The old ones stay in its history. */
 @Command(
@@ -14,9 +14,9 @@ import spadework.office.Reply;
         description = "Change values of an item. The old ones stay in its history.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book change STONE-MACH material/cost='$33.00' --on 2026-08-01 --reason \"August list\"")
-public final class BookChangeCommand extends Answering {
+public final class BookChangeCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(index = "0", paramLabel = "CODE", description = "Code of the item.")
     private String code;
@@ -29,7 +29,7 @@ public final class BookChangeCommand extends Answering {
     private Map<String, String> values;
 
     @Mixin
-    private WhenAndWhy when;
+    private ChangeOptions when;
 
     @Override
     protected Reply reply() throws IOException {

@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.BookSheets;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.book.BookSheets;
+import spadework.office.reply.Reply;
 
 /** Write the price book as a workbook that is protected against mistakes. */
 @Command(
@@ -15,9 +15,9 @@ import spadework.office.Reply;
         description = "Write the price book as a workbook that is protected against mistakes.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book export prices.xlsx")
-public final class BookExportCommand extends Answering {
+public final class BookExportCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(paramLabel = "FILE", description = "The workbook to write.")
     private Path target;

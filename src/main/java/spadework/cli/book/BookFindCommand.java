@@ -5,8 +5,8 @@ import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.reply.Reply;
 
 /** Find items by words in code, names, notes and source. */
 @Command(
@@ -14,9 +14,9 @@ import spadework.office.Reply;
         description = "Find items by words in code, names, notes and source.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book find washed stone")
-public final class BookFindCommand extends Answering {
+public final class BookFindCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(arity = "1..*", paramLabel = "WORD", description = "All of them must occur.")
     private List<String> words;

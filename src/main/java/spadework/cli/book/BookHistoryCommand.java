@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.BidsDesk;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.portfolio.BidsService;
+import spadework.office.reply.Reply;
 
 /** Where an item was used. */
 @Command(
@@ -16,7 +16,7 @@ import spadework.office.Reply;
                 "Every use of an item in the bids of a folder tree: job, date, quantity, price, and what became of it.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book history STONE-MACH jobs")
-public final class BookHistoryCommand extends Answering {
+public final class BookHistoryCommand extends ReplyCommand {
     @Parameters(index = "0", paramLabel = "CODE", description = "Code of the item.")
     private String code;
 
@@ -28,6 +28,6 @@ public final class BookHistoryCommand extends Answering {
 
     @Override
     protected Reply reply() throws IOException {
-        return BidsDesk.history(code, folder, json);
+        return BidsService.history(code, folder, json);
     }
 }

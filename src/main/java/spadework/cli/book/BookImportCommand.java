@@ -7,9 +7,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.BookSheets;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.book.BookSheets;
+import spadework.office.reply.Reply;
 
 /** Tell what a workbook or a list says otherwise than the book, and write it with --save. */
 @Command(
@@ -17,9 +17,9 @@ import spadework.office.Reply;
         description = "Tell what a workbook or a list says otherwise than the book, and write it with --save.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book import prices.xlsx --on 2026-09-01 --reason \"September round\" --save")
-public final class BookImportCommand extends Answering {
+public final class BookImportCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(paramLabel = "FILE", description = "An exported workbook; with --map a supplier's CSV or XLSX.")
     private Path file;
@@ -34,7 +34,7 @@ public final class BookImportCommand extends Answering {
     private boolean save;
 
     @Mixin
-    private WhenAndWhy when;
+    private ChangeOptions when;
 
     @Override
     protected Reply reply() throws IOException {

@@ -6,8 +6,8 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import spadework.cli.Answering;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.reply.Reply;
 
 /** List the items of the price book with what they cost. */
 @Command(
@@ -15,9 +15,9 @@ import spadework.office.Reply;
         description = "List the items of the price book with what they cost.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book list --section wall")
-public final class BookListCommand extends Answering {
+public final class BookListCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Option(
             names = "--section",

@@ -4,8 +4,8 @@ import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.reply.Reply;
 
 /** Give an item up: old bids still read it, new ones no longer choose it. */
 @Command(
@@ -13,15 +13,15 @@ import spadework.office.Reply;
         description = "Give an item up: old bids still read it, new ones no longer choose it.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book retire STONE-HAND --on 2026-09-01 --reason \"never used\"")
-public final class BookRetireCommand extends Answering {
+public final class BookRetireCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(paramLabel = "CODE", description = "Code of the item.")
     private String code;
 
     @Mixin
-    private WhenAndWhy when;
+    private ChangeOptions when;
 
     @Override
     protected Reply reply() throws IOException {

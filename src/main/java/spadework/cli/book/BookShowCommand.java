@@ -7,8 +7,8 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.reply.Reply;
 
 /** Show all that the book says of an item, with its history. */
 @Command(
@@ -16,9 +16,9 @@ import spadework.office.Reply;
         description = "Show all that the book says of an item, with its history.",
         footerHeading = "%nExample:%n",
         footer = "  spadework book show STONE-MACH --on 2026-06-30")
-public final class BookShowCommand extends Answering {
+public final class BookShowCommand extends ReplyCommand {
     @Mixin
-    private BookFile book;
+    private BookOption book;
 
     @Parameters(paramLabel = "CODE", description = "Code of the item.")
     private String code;

@@ -7,7 +7,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
 import spadework.figure.Answer;
 import spadework.figure.WrongInputs;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** One calculator: reads its flags, all faults at once, then answers. */
 abstract class Calculator implements Callable<Integer> {
@@ -23,12 +23,12 @@ abstract class Calculator implements Callable<Integer> {
     }
 
     /** Reads the flags. */
-    abstract Problem read(Flags flags, Tailgate tailgate);
+    abstract Problem read(Flags flags, CalculatorData tailgate);
 
     @Override
     public Integer call() {
         CommandLine line = spec.commandLine();
-        Tailgate tailgate = new Tailgate();
+        CalculatorData tailgate = new CalculatorData();
         Flags flags = new Flags();
         Problem problem = read(flags, tailgate);
         if (!flags.faults().isEmpty()) {

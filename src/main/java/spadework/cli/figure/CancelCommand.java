@@ -5,7 +5,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.CancelFigure;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Last day to cancel a contract signed at home. */
 @Command(
@@ -36,7 +36,7 @@ public final class CancelCommand extends Calculator {
     private String received;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         LocalDate signed = flags.get("--signed", this.signed, FlagKinds.DATE);
         String state = flags.get("--state", this.state, FlagKinds.state(tailgate));
         Optional<Integer> age = flags.find("--age", this.age, FlagKinds.AGE);

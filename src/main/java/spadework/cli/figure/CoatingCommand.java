@@ -8,7 +8,7 @@ import spadework.measure.Area;
 import spadework.measure.FilmThickness;
 import spadework.measure.Percent;
 import spadework.measure.Volume;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** How far a coating goes: coverage, wet film, gallons, without waste. */
 @Command(
@@ -42,7 +42,7 @@ public final class CoatingCommand extends Calculator {
     private String gallons;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Area> area = flags.find("--area", this.area, FlagKinds.AREA);
         Optional<FilmThickness> wet = flags.find("--wet", this.wet, FlagKinds.FILM);
         Optional<FilmThickness> dry = flags.find("--dry", this.dry, FlagKinds.FILM);

@@ -4,7 +4,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.DepositFigure;
 import spadework.money.Dollars;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Most that may be taken at signing. */
 @Command(
@@ -32,7 +32,7 @@ public final class DepositCommand extends Calculator {
     private String specialOrder;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Dollars price = flags.get("--price", this.price, FlagKinds.PRICE);
         String state = flags.get("--state", this.state, FlagKinds.state(tailgate));
         Dollars special =

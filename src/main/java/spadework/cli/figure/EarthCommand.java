@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 import spadework.figure.EarthFigure;
 import spadework.measure.Percent;
 import spadework.measure.Volume;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** The same soil in bank, loose and compacted, and the truck loads. */
 @Command(
@@ -46,7 +46,7 @@ public final class EarthCommand extends Calculator {
     private String truck;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Volume> bank = flags.find("--bank", this.bank, FlagKinds.VOLUME);
         Optional<Volume> loose = flags.find("--loose", this.loose, FlagKinds.VOLUME);
         Optional<Volume> compacted = flags.find("--compacted", this.compacted, FlagKinds.VOLUME);

@@ -21,7 +21,7 @@ import spadework.measure.UnreadableMeasure;
 import spadework.measure.Volume;
 import spadework.measure.Weight;
 import spadework.money.Dollars;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** The kinds of value that the calculators' flags take, each with its limits. */
 final class FlagKinds {
@@ -105,7 +105,7 @@ final class FlagKinds {
     private FlagKinds() {}
 
     /** The two letters of a state. */
-    static Flag<String> state(Tailgate tailgate) {
+    static Flag<String> state(CalculatorData tailgate) {
         return of(tailgate::state, "the two letters of one of the 50 states, or DC", "MD");
     }
 

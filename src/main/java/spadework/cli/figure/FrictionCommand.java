@@ -6,7 +6,7 @@ import picocli.CommandLine.Option;
 import spadework.figure.FrictionFigure;
 import spadework.measure.FlowRate;
 import spadework.measure.Length;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Head lost to friction in a pipe under pressure, by Hazen and Williams. */
 @Command(
@@ -43,7 +43,7 @@ public final class FrictionCommand extends Calculator {
     private String c;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);
         Optional<Length> id = flags.find("--id", this.id, FlagKinds.DIAMETER);
         Optional<Length> length = flags.find("--length", this.length, FlagKinds.RUN);

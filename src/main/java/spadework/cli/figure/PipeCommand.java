@@ -8,7 +8,7 @@ import spadework.figure.PipeKind;
 import spadework.measure.FlowRate;
 import spadework.measure.Length;
 import spadework.measure.Slope;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** What a round pipe carries by its own fall, full, by Manning. */
 @Command(
@@ -47,7 +47,7 @@ public final class PipeCommand extends Calculator {
     private String kind;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Length> diameter = flags.find("--diameter", this.diameter, FlagKinds.DIAMETER);
         Optional<Slope> slope = flags.find("--slope", this.slope, FlagKinds.SLOPE);
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);

@@ -7,7 +7,7 @@ import spadework.figure.RoofFigure;
 import spadework.measure.Area;
 import spadework.measure.FlowRate;
 import spadework.measure.RainRate;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Water that runs off a roof, by the codes' 0. */
 @Command(
@@ -35,7 +35,7 @@ public final class RoofCommand extends Calculator {
     private String flow;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Area> area = flags.find("--area", this.area, FlagKinds.AREA);
         Optional<RainRate> rain = flags.find("--rain", this.rain, FlagKinds.RAIN);
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);

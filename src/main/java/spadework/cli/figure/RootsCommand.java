@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.RootsFigure;
 import spadework.measure.Length;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Root zone of a tree by each published rule, with its source. */
 @Command(
@@ -36,7 +36,7 @@ public final class RootsCommand extends Calculator {
     private String radius;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Length> trunk = flags.find("--trunk", this.trunk, FlagKinds.TRUNK);
         Optional<Length> girth = flags.find("--girth", this.girth, FlagKinds.GIRTH);
         Optional<Length> radius = flags.find("--radius", this.radius, FlagKinds.RADIUS);

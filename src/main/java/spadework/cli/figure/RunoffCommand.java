@@ -7,7 +7,7 @@ import spadework.figure.RunoffFigure;
 import spadework.measure.Area;
 import spadework.measure.FlowRate;
 import spadework.measure.RainRate;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Water that runs off the ground, by the rational method. */
 @Command(
@@ -35,7 +35,7 @@ public final class RunoffCommand extends Calculator {
     private String flow;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Area> area = flags.find("--area", this.area, FlagKinds.AREA);
         Optional<Double> c = flags.find("--c", this.c, FlagKinds.RUNOFF);
         Optional<RainRate> rain = flags.find("--rain", this.rain, FlagKinds.RAIN);

@@ -7,7 +7,7 @@ import spadework.figure.StoneFigure;
 import spadework.measure.Density;
 import spadework.measure.Length;
 import spadework.measure.Weight;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Drain stone in a trench: cubic yards and tons, without waste. */
 @Command(
@@ -74,7 +74,7 @@ public final class StoneCommand extends Calculator {
     private String density;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Optional<Length> length = flags.find("--length", this.length, FlagKinds.RUN);
         Optional<Weight> tons = flags.find("--tons", this.tons, FlagKinds.WEIGHT);
         Length bottom = flags.get("--bottom", this.bottom, FlagKinds.WIDTH);

@@ -5,7 +5,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.SumpFigure;
 import spadework.measure.FlowRate;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** A sump: what the pump has to deliver, total head, storage and cycle. */
 @Command(
@@ -62,7 +62,7 @@ public final class SumpCommand extends Calculator {
     private String pump;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         FlowRate inflow = flags.get("--inflow", this.inflow, FlagKinds.FLOW);
         SumpFigure.Basin basin = new SumpFigure.Basin(
                 flags.get("--pit", this.pit, FlagKinds.PIT),

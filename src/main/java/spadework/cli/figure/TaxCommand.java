@@ -5,7 +5,7 @@ import picocli.CommandLine.Option;
 import spadework.figure.TaxFigure;
 import spadework.measure.Percent;
 import spadework.money.Dollars;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Sales tax on an amount. */
 @Command(
@@ -24,7 +24,7 @@ public final class TaxCommand extends Calculator {
     private String rate;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Dollars amount = flags.get("--amount", this.amount, FlagKinds.PRICE);
         Percent rate = flags.get("--rate", this.rate, FlagKinds.TAX_RATE);
         return () -> TaxFigure.of(amount, rate);

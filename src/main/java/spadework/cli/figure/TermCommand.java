@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.TermFigure;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Last day of a warranty. */
 @Command(
@@ -23,7 +23,7 @@ public final class TermCommand extends Calculator {
     private String years;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         LocalDate completed = flags.get("--completed", this.completed, FlagKinds.DATE);
         int years = flags.get("--years", this.years, FlagKinds.YEARS);
         return () -> TermFigure.of(completed, years);

@@ -7,7 +7,7 @@ import spadework.figure.TrenchFigure;
 import spadework.figure.TrenchInputs;
 import spadework.job.SoilType;
 import spadework.measure.Length;
-import spadework.office.Tailgate;
+import spadework.office.CalculatorData;
 
 /** Soil dug beside a wall, bank cubic yards; top width; the lawful slope and what protection the trench needs. */
 @Command(
@@ -84,7 +84,7 @@ public final class TrenchCommand extends Calculator {
     private String cornersIn;
 
     @Override
-    Problem read(Flags flags, Tailgate tailgate) {
+    Problem read(Flags flags, CalculatorData tailgate) {
         Length length = flags.get("--length", this.length, FlagKinds.RUN);
         Length depth = flags.get("--depth", this.depth, FlagKinds.DEPTH);
         Optional<Length> depthEnd = flags.find("--depth-end", this.depthEnd, FlagKinds.DEPTH);

@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import java.util.List;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Registers;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.records.RegisterService;
+import spadework.office.reply.Reply;
 
 /** Examines registers. */
 @Command(
@@ -18,12 +18,12 @@ import spadework.office.Reply;
         },
         footerHeading = "%nExample:%n",
         footer = "  spadework register check jobs/2026-014 jobs/2026-015")
-public final class RegisterCheckCommand extends Answering {
+public final class RegisterCheckCommand extends ReplyCommand {
     @Parameters(arity = "1..*", paramLabel = "JOB", description = "A job folder, or the job file in it.")
     private List<Path> jobs;
 
     @Override
     protected Reply reply() throws IOException {
-        return Registers.check(jobs);
+        return RegisterService.check(jobs);
     }
 }

@@ -5,9 +5,9 @@ import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.Registers;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.records.RegisterService;
+import spadework.office.reply.Reply;
 
 /** Prints a register. */
 @Command(
@@ -15,7 +15,7 @@ import spadework.office.Reply;
         description = "Print the register of a job, a line for each event.",
         footerHeading = "%nExample:%n",
         footer = "  spadework register list jobs/2026-014 --json")
-public final class RegisterListCommand extends Answering {
+public final class RegisterListCommand extends ReplyCommand {
     @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
     private Path job;
 
@@ -24,6 +24,6 @@ public final class RegisterListCommand extends Answering {
 
     @Override
     protected Reply reply() throws IOException {
-        return Registers.list(job, json);
+        return RegisterService.list(job, json);
     }
 }

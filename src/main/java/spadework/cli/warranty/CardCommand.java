@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.cli.JobArguments;
-import spadework.office.AfterCare;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.cli.option.TemplateOption;
+import spadework.office.aftercare.WarrantyService;
+import spadework.office.reply.Reply;
 
 /** What the homeowner does and when. */
 @Command(
@@ -19,7 +19,7 @@ import spadework.office.Reply;
         description = "The homeowner's maintenance card: the certificate's duties, season by season to the last day.",
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty card jobs/2026-014 --out documents")
-public final class CardCommand extends Answering {
+public final class CardCommand extends ReplyCommand {
     @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
     private Path job;
 
@@ -36,12 +36,12 @@ public final class CardCommand extends Answering {
     private LocalDate on;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Override
     protected Reply reply() throws IOException {
         return out == null
-                ? AfterCare.card(job, Optional.ofNullable(on), json)
-                : AfterCare.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
+                ? WarrantyService.card(job, Optional.ofNullable(on), json)
+                : WarrantyService.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
     }
 }

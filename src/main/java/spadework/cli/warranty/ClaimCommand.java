@@ -8,10 +8,10 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.ClaimAsked;
-import spadework.office.Claims;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.aftercare.ClaimInput;
+import spadework.office.aftercare.Claims;
+import spadework.office.reply.Reply;
 
 /** Writes down a claim, or what became of one. */
 @Command(
@@ -25,7 +25,7 @@ import spadework.office.Reply;
             "  spadework warranty claim jobs/2026-014 --on 2027-03-01 --seen \"water at the joint\" --wall A",
             "  spadework warranty claim jobs/2026-014 --number 2026-014-CL1 --inspected 2027-03-04 --covered yes"
         })
-public final class ClaimCommand extends Answering {
+public final class ClaimCommand extends ReplyCommand {
     @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
     private Path job;
 
@@ -67,7 +67,7 @@ public final class ClaimCommand extends Answering {
         if ((seen == null) == (number == null)) {
             throw new ParameterException(line(), "Give --seen for a new claim, or --number to add to one.");
         }
-        ClaimAsked asked = new ClaimAsked(
+        ClaimInput asked = new ClaimInput(
                 on == null ? LocalDate.now() : on,
                 Optional.ofNullable(seen),
                 Optional.ofNullable(wall),

@@ -9,11 +9,11 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.cli.JobArguments;
-import spadework.office.Reply;
-import spadework.office.TransferAsked;
-import spadework.office.Transfers;
+import spadework.cli.option.ReplyCommand;
+import spadework.cli.option.TemplateOption;
+import spadework.office.aftercare.TransferInput;
+import spadework.office.aftercare.Transfers;
+import spadework.office.reply.Reply;
 
 /** Passes a warranty on. */
 @Command(
@@ -21,7 +21,7 @@ import spadework.office.Transfers;
         description = "Pass a warranty to a later owner, if its terms allow it; the new certificate names the first.",
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty transfer jobs/2026-014 --to \"Anselm Wren\" --on 2029-06-04 --sold 2029-05-20")
-public final class TransferCommand extends Answering {
+public final class TransferCommand extends ReplyCommand {
     @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
     private Path job;
 
@@ -41,11 +41,11 @@ public final class TransferCommand extends Answering {
     private String certificate;
 
     @Mixin
-    private JobArguments arguments;
+    private TemplateOption arguments;
 
     @Override
     protected Reply reply() throws IOException {
-        TransferAsked asked = new TransferAsked(
+        TransferInput asked = new TransferInput(
                 Optional.ofNullable(certificate), to, on, Optional.ofNullable(sold), Optional.ofNullable(waive));
         return Transfers.transfer(job, asked, arguments.templates());
     }

@@ -8,9 +8,9 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.AfterCare;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.aftercare.WarrantyService;
+import spadework.office.reply.Reply;
 
 /** What is in force. */
 @Command(
@@ -18,7 +18,7 @@ import spadework.office.Reply;
         description = "What is in force on a day, by certificate and part, with its last day.",
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty list jobs --on 2028-01-15 --months 6")
-public final class WarrantyListCommand extends Answering {
+public final class WarrantyListCommand extends ReplyCommand {
     @Parameters(paramLabel = "FOLDER", description = "A job folder, or a folder with job folders in it.")
     private Path folder;
 
@@ -36,6 +36,6 @@ public final class WarrantyListCommand extends Answering {
         if (months != null && (months < 0 || months > 1200)) {
             throw new ParameterException(line(), "--months " + months + ": allowed are 0 to 1200");
         }
-        return AfterCare.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(months), json);
+        return WarrantyService.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(months), json);
     }
 }

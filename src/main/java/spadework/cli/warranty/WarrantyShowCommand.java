@@ -6,9 +6,9 @@ import java.time.LocalDate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.cli.Answering;
-import spadework.office.AfterCare;
-import spadework.office.Reply;
+import spadework.cli.option.ReplyCommand;
+import spadework.office.aftercare.WarrantyService;
+import spadework.office.reply.Reply;
 
 /** A warranty with all that became of it. */
 @Command(
@@ -16,7 +16,7 @@ import spadework.office.Reply;
         description = "The warranty of a job as it stands: terms, owners, claims.",
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty show jobs/2026-014")
-public final class WarrantyShowCommand extends Answering {
+public final class WarrantyShowCommand extends ReplyCommand {
     @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
     private Path job;
 
@@ -28,6 +28,6 @@ public final class WarrantyShowCommand extends Answering {
 
     @Override
     protected Reply reply() throws IOException {
-        return AfterCare.show(job, on == null ? LocalDate.now() : on, json);
+        return WarrantyService.show(job, on == null ? LocalDate.now() : on, json);
     }
 }

@@ -1,0 +1,53 @@
+package spadework.cli;
+
+import java.nio.file.Path;
+import java.util.function.Function;
+import picocli.CommandLine;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import spadework.cli.option.ExitCode;
+import spadework.cli.option.TemplateOption;
+import spadework.finding.Fault;
+import spadework.office.Bid;
+import spadework.office.BidResult;
+import spadework.office.Office;
+import spadework.office.Refusal;
+
+/** What the commands on a single job take, and how a job that cannot be read is told. */
+final class JobOptions {
+    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
+    private Path job;
+
+    @Option(names = "--json", description = "Print the answer as JSON.")
+    private boolean json;
+
+    @Mixin
+    private TemplateOption arguments;
+
+    Path path() {
+        return job;
+    }
+
+    boolean asJson() {
+        return json;
+    }
+
+    Office office() {
+        return Office.with(arguments.templates());
+    }
+
+    /** Hands a bid to the command; a refused job is told and answered with its exit code. */
+    int answer(Office office, CommandLine line, Function<Bid, Integer> command) {
+        BidResult answer = office.bid(job);
+        if (answer instanceof Refusal refusal) {
+            if (json) {
+                line.getOut().println(refusal.listing());
+            } else {
+                refusal.faults().stream().map(Fault::text).forEach(line.getErr()::println);
+            }
+            return ExitCode.REFUSED;
+        }
+        return command.apply((Bid) answer);
+    }
+}

@@ -1,0 +1,59 @@
+package spadework.cli;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import picocli.CommandLine.IParameterExceptionHandler;
+import picocli.CommandLine.MissingParameterException;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
+import picocli.CommandLine.OverwrittenOptionException;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.UnmatchedArgumentException;
+import spadework.cli.option.ExitCode;
+
+/** A calculator's command line that cannot be read gets one message; other commands keep theirs with the usage. */
+final class UsageErrorHandler implements IParameterExceptionHandler {
+    private final IParameterExceptionHandler others;
+
+    UsageErrorHandler(IParameterExceptionHandler others) {
+        this.others = others;
+    }
+
+    @Override
+    public int handleParseException(ParameterException wrong, String[] arguments) throws Exception {
+        CommandSpec command = wrong.getCommandLine().getCommandSpec();
+        String name = command.qualifiedName().replaceFirst("^\\S+ ?", "");
+        if (!name.equals("figure") && !name.startsWith("figure ")) {
+            return others.handleParseException(wrong, arguments);
+        }
+        wrong.getCommandLine().getErr().println(name + ": " + told(wrong, command));
+        return ExitCode.UNUSABLE;
+    }
+
+    private static String told(ParameterException wrong, CommandSpec command) {
+        boolean calculators = !command.subcommands().isEmpty();
+        String allowed = calculators
+                ? String.join(", ", command.subcommands().keySet())
+                : command.options().stream()
+                        .map(OptionSpec::longestName)
+                        .sorted()
+                        .collect(Collectors.joining(", "));
+        if (wrong instanceof UnmatchedArgumentException unmatched) {
+            List<String> near = unmatched.getSuggestions();
+            String mend = near.isEmpty() ? "see " + command.qualifiedName() + " --help" : "write " + near.get(0);
+            return "found \"" + unmatched.getUnmatched().get(0) + "\"; allowed: " + allowed + "; mend: " + mend
+                    + (calculators ? "" : ", and put a value with a space in quotes");
+        }
+        if (wrong instanceof OverwrittenOptionException twice) {
+            String flag = ((OptionSpec) twice.getOverwritten()).longestName();
+            return "found " + flag + " twice; allowed: once; mend: leave one of them out";
+        }
+        if (wrong instanceof MissingParameterException missing
+                && !missing.getMissing().isEmpty()) {
+            String flag = ((OptionSpec) missing.getMissing().get(0)).longestName();
+            return "found " + flag + " without a value; allowed: " + flag + " and its value; mend: "
+                    + String.join(" ", missing.getMissing().get(0).description());
+        }
+        return "found no calculator; allowed: " + allowed + "; mend: see spadework figure --help";
+    }
+}

@@ -1,0 +1,2 @@
+/** Commands of the calculators. */
+package spadework.cli.figure;

@@ -1,0 +1,2 @@
+/** What several commands have in common. */
+package spadework.cli.option;

@@ -1,0 +1,61 @@
+package spadework.drawing.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Rect;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+
+/** The perforated drains beside the walls, with arrows toward the tee and a point at it. */
+public final class DrainDrawing {
+    private static final double WIDEST = 90;
+
+    private DrainDrawing() {}
+
+    static void draw(PipeLayout water, AddedParts extra, PlanFrame frame, PlanBands bands, DrawingSheet sheet) {
+        for (DrainRoute route : water.drains()) {
+            Role role = extra.pipe(route.drain().label(), Role.DRAIN);
+            for (List<OutlineSpot> arm : route.arms()) {
+                sheet.pipe(points(arm, frame), Weight.MEDIUM, role, true);
+            }
+            for (OutlineSpot spot : route.cleanouts()) {
+                sheet.draw(cleanout(frame.at(spot, PlanBands.DRAIN)));
+            }
+            Point tee = frame.at(route.tee(), PlanBands.DRAIN);
+            sheet.draw(new Dot(tee.x(), tee.y(), 2, Weight.THIN, Role.MAIN, true));
+            sheet.wish(name(route, frame, bands));
+        }
+    }
+
+    static Dot cleanout(Point at) {
+        return new Dot(at.x(), at.y(), 2.6, Weight.MEDIUM, Role.WATER, false);
+    }
+
+    private static List<Point> points(List<OutlineSpot> arm, PlanFrame frame) {
+        List<Point> points = new ArrayList<>();
+        for (int i = 1; i < arm.size(); i++) {
+            points.addAll(OutlinePath.way(frame, arm.get(i - 1), arm.get(i), PlanBands.DRAIN));
+        }
+        return points;
+    }
+
+    /** The drain's name stands near its far end, away from the pipes that leave at the tee. */
+    private static LabelRequest name(DrainRoute route, PlanFrame frame, PlanBands bands) {
+        List<OutlineSpot> arm = route.arms().get(0);
+        OutlineSpot from = arm.get(0);
+        OutlineSpot at = new OutlineSpot(from.side(), from.feet() + (arm.get(1).feet() - from.feet()) * 0.2);
+        String label = route.drain().label();
+        double width = Math.min(WIDEST, LabelText.width(label, LabelRequest.SMALL));
+        double half = OutlineSpot.isAcross(at.side()) ? LabelRequest.SMALL / 2 : width / 2;
+        double words = bands.on(at.side()).words();
+        Rect zone = frame.outside(at.side(), PlanBands.DRAIN);
+        String inKey = label + PlanWords.TO + route.drain().into();
+        return LabelRequest.small(label, WIDEST, Role.DRAIN, frame.at(at, words + 2 + half), zone, 50, inKey)
+                .leaningToward(at.side());
+    }
+}

@@ -1,0 +1,125 @@
+package spadework.drawing.plan;
+
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpacing;
+import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Rect;
+import spadework.drawing.shape.Shape.Box;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.Side;
+
+/** Where water leaves: daylight splays open, a sump is a square pit, a storm connection a round one. */
+public final class OutletDrawing {
+    /** The widest name of an outlet, points. */
+    static final double WIDEST = 100;
+
+    private static final double RADIUS = 5;
+
+    private OutletDrawing() {}
+
+    /** The middle of each outlet, by label: before the pipes that feed it, and apart from its neighbors. */
+    static Map<String, Point> places(Job job, PipeLayout water, PlanFrame frame, PlanBands bands) {
+        Map<String, Point> places = new LinkedHashMap<>();
+        for (Side side : Side.values()) {
+            List<Outlet> here = job.water().outlets().stream()
+                    .filter(outlet -> water.sides().get(outlet.label()) == side)
+                    .sorted(Comparator.comparingDouble(outlet -> wanted(outlet, side, water, frame)))
+                    .toList();
+            List<Double> along = LabelSpacing.spread(
+                    here.stream()
+                            .map(outlet -> wanted(outlet, side, water, frame))
+                            .toList(),
+                    here.stream().map(outlet -> room(outlet, side)).toList(),
+                    OutlineSpot.isAcross(side)
+                            ? frame.sheet().left()
+                            : frame.sheet().top(),
+                    OutlineSpot.isAcross(side)
+                            ? frame.sheet().right()
+                            : frame.sheet().bottom());
+            for (int i = 0; i < here.size(); i++) {
+                Point on = frame.at(new OutlineSpot(side, 0), bands.on(side).outlets());
+                places.put(
+                        here.get(i).label(),
+                        OutlineSpot.isAcross(side) ? new Point(along.get(i), on.y()) : new Point(on.x(), along.get(i)));
+            }
+        }
+        return places;
+    }
+
+    /** The mean of the pipes' own places, points along the sheet. */
+    private static double wanted(Outlet outlet, Side side, PipeLayout water, PlanFrame frame) {
+        double feet = water.runs().stream()
+                .filter(run ->
+                        run.outlet().equals(outlet.label()) && run.leaves().side() == side)
+                .mapToDouble(run -> run.leaves().feet())
+                .average()
+                .orElse(OutlineSpot.sideFeet(frame.size(), side) / 2);
+        Point point = frame.at(new OutlineSpot(side, feet), 0);
+        return OutlineSpot.isAcross(side) ? point.x() : point.y();
+    }
+
+    private static double room(Outlet outlet, Side side) {
+        return OutlineSpot.isAcross(side)
+                ? Math.min(WIDEST, LabelText.width(outlet.label(), LabelRequest.SMALL)) + 16
+                : 26;
+    }
+
+    static void draw(Job job, PipeLayout water, Map<String, Point> places, PlanFrame frame, DrawingSheet sheet) {
+        for (Outlet outlet : job.water().outlets()) {
+            Side side = water.sides().get(outlet.label());
+            Point at = places.get(outlet.label());
+            symbol(outlet, side, at, sheet);
+            double width = Math.min(WIDEST, LabelText.width(outlet.label(), LabelRequest.SMALL));
+            double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
+            Point target = outward(at, side, out);
+            Rect zone = frame.outside(side, PlanBands.DRAIN);
+            sheet.wish(LabelRequest.small(outlet.label(), WIDEST, Role.WATER, target, zone, 50, outlet.label())
+                    .inBold()
+                    .leaningToward(side));
+        }
+    }
+
+    private static void symbol(Outlet outlet, Side side, Point at, DrawingSheet sheet) {
+        switch (outlet.kind()) {
+            case DAYLIGHT -> {
+                Point tip = outward(at, side, RADIUS);
+                double half = RADIUS;
+                Point left = OutlineSpot.isAcross(side) ? tip.plus(-half, 0) : tip.plus(0, -half);
+                Point right = OutlineSpot.isAcross(side) ? tip.plus(half, 0) : tip.plus(0, half);
+                Point root = outward(at, side, -RADIUS);
+                for (Point end : List.of(left, tip, right)) {
+                    sheet.line(root, end, Weight.MEDIUM, Role.WATER, false);
+                }
+            }
+            case SUMP -> {
+                sheet.draw(
+                        new Box(at.x() - RADIUS, at.y() - RADIUS, 2 * RADIUS, 2 * RADIUS, Weight.MEDIUM, Role.WATER));
+                sheet.draw(new Dot(at.x(), at.y(), 2, Weight.THIN, Role.WATER, true));
+            }
+            case APPROVED_STORM -> {
+                sheet.draw(new Dot(at.x(), at.y(), RADIUS, Weight.MEDIUM, Role.WATER, false));
+                sheet.draw(new Dot(at.x(), at.y(), 2, Weight.THIN, Role.WATER, true));
+            }
+        }
+    }
+
+    /** The point that many points further from the house. */
+    static Point outward(Point at, Side side, double by) {
+        return switch (side) {
+            case NORTH -> at.plus(0, -by);
+            case SOUTH -> at.plus(0, by);
+            case EAST -> at.plus(by, 0);
+            case WEST -> at.plus(-by, 0);
+        };
+    }
+}

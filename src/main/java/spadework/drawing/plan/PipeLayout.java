@@ -1,0 +1,127 @@
+package spadework.drawing.plan;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import spadework.drawing.shape.Shape;
+import spadework.job.FootingDrain;
+import spadework.job.House;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.Side;
+import spadework.job.SolidRun;
+import spadework.job.Water;
+
+/**
+ * Where every pipe begins and on which side of the house every outlet lies. Only the drains' places were measured; a
+ * main begins at the tee of the last drain that feeds it and leaves straight away from the house, and roof water
+ * leaves on the side of its outlet.
+ *
+ * @param sides the side of each outlet, by label
+ */
+public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String, Side> sides) {
+
+    public static PipeLayout of(Job job) {
+        Water water = job.water();
+        List<DrainRoute> drains =
+                water.drains().stream().map(drain -> DrainRoute.of(job, drain)).toList();
+        OutlineSpot usual = usualSpot(job, drains);
+        List<PlanRun> runs = new ArrayList<>();
+        for (SolidRun main : water.mains()) {
+            List<OutlineSpot> tees = tees(drains, main.label());
+            runs.add(new PlanRun(main.label(), Shape.Role.MAIN, tees.isEmpty() ? List.of(usual) : tees, main.into()));
+        }
+        for (Outlet outlet : water.outlets()) {
+            for (OutlineSpot tee : tees(drains, outlet.label())) {
+                runs.add(new PlanRun("", Shape.Role.MAIN, List.of(tee), outlet.label()));
+            }
+        }
+        Map<String, Side> sides = new LinkedHashMap<>();
+        for (Outlet outlet : water.outlets()) {
+            sides.put(outlet.label(), sideOf(outlet, runs, usual));
+        }
+        DownspoutSpots free = new DownspoutSpots(job.site().house(), runs);
+        for (SolidRun line : water.roofLines()) {
+            int downspouts = (int) water.downspouts().stream()
+                    .filter(downspout -> downspout.into().equals(line.label()))
+                    .count();
+            Side side = sides.getOrDefault(line.into(), usual.side());
+            runs.add(new PlanRun(
+                    line.label(), Shape.Role.ROOF_LINE, free.next(side, Math.max(1, downspouts)), line.into()));
+        }
+        return new PipeLayout(drains, List.copyOf(runs), sides);
+    }
+
+    /** The pipes that run along the house before they leave it; each has a lane of its own. */
+    List<PlanRun> lanes() {
+        return runs.stream()
+                .filter(run ->
+                        run.starts().size() > 1 || sideOf(run) != run.leaves().side())
+                .toList();
+    }
+
+    /** The side on which a pipe ends. */
+    Side sideOf(PlanRun run) {
+        return sides.getOrDefault(run.outlet(), run.leaves().side());
+    }
+
+    /** How many lanes lie between the house and the first words on a side. */
+    int lanesOn(Side side, House house) {
+        List<PlanRun> lanes = lanes();
+        int needed = 0;
+        for (int i = 0; i < lanes.size(); i++) {
+            PlanRun run = lanes.get(i);
+            boolean passes = passed(run, house).contains(side)
+                    || run.starts().stream()
+                            .anyMatch(start -> OutlinePath.sides(house, start, run.leaves())
+                                    .contains(side));
+            needed = passes ? i + 1 : needed;
+        }
+        return needed;
+    }
+
+    /** The sides that a pipe passes from where it leaves its drain to the side of its outlet. */
+    List<Side> passed(PlanRun run, House house) {
+        OutlineSpot middle = new OutlineSpot(sideOf(run), OutlineSpot.sideFeet(house, sideOf(run)) / 2);
+        return OutlinePath.sides(house, run.leaves(), middle);
+    }
+
+    List<String> outletsOn(Side side) {
+        return sides.entrySet().stream()
+                .filter(entry -> entry.getValue() == side)
+                .map(Map.Entry::getKey)
+                .toList();
+    }
+
+    /** Tees of the drains that run into something, the last drain's first. */
+    private static List<OutlineSpot> tees(List<DrainRoute> drains, String into) {
+        List<OutlineSpot> tees = new ArrayList<>();
+        for (DrainRoute route : drains) {
+            FootingDrain drain = route.drain();
+            if (drain.into().equals(into)) {
+                tees.add(0, route.tee());
+            }
+        }
+        return tees;
+    }
+
+    /** Where a pipe leaves that no drain feeds. */
+    private static OutlineSpot usualSpot(Job job, List<DrainRoute> drains) {
+        Side side = Side.SOUTH;
+        if (!drains.isEmpty()) {
+            side = drains.get(drains.size() - 1).tee().side();
+        } else if (!job.walls().isEmpty()) {
+            side = job.walls().get(job.walls().size() - 1).faces();
+        }
+        return new OutlineSpot(side, OutlineSpot.sideFeet(job.site().house(), side) / 2);
+    }
+
+    private static Side sideOf(Outlet outlet, List<PlanRun> runs, OutlineSpot usual) {
+        return runs.stream()
+                .filter(run -> run.outlet().equals(outlet.label()))
+                .map(run -> run.leaves().side())
+                .findFirst()
+                .orElse(usual.side());
+    }
+}

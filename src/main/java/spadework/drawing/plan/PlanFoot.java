@@ -1,0 +1,106 @@
+package spadework.drawing.plan;
+
+import java.util.List;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.ScaleBar;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Line;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+import spadework.job.Job;
+
+/** Below the figure: what the lines mean, the scale bar, north, and the key of what found no room. */
+public final class PlanFoot {
+    private static final double LEFT = 10;
+    private static final double RIGHT = PlanFrame.WIDTH - 10;
+    private static final double SAMPLE = 19;
+    private static final double GAP = 9;
+    private static final double ROW = 13;
+
+    private PlanFoot() {}
+
+    /** Draws the foot and tells where it ends, points from the top. */
+    static double draw(Job job, AddedParts extra, List<String> key, PlanFrame frame, DrawingSheet sheet) {
+        double top = frame.sheet().bottom();
+        lines(job, top + 10, sheet);
+        ScaleBar.draw(LEFT, top + 34, frame.scale(), PlanWords.SCALE, sheet);
+        north(top + 42, sheet);
+        double below = extra(job, extra, top + 58, sheet);
+        double bottom = key(key, below, sheet);
+        return key.isEmpty() ? below - 12 : bottom;
+    }
+
+    private static void lines(Job job, double y, DrawingSheet sheet) {
+        double x = LEFT;
+        if (!job.walls().isEmpty()) {
+            x = sample(x, y, Weight.THICK, Role.WALL, PlanWords.DUG_WALL, sheet);
+        }
+        if (!job.water().drains().isEmpty()) {
+            x = sample(x, y, Weight.MEDIUM, Role.DRAIN, PlanWords.DRAIN, sheet);
+            x = sample(x, y, Weight.MEDIUM, Role.MAIN, PlanWords.MAIN, sheet);
+        }
+        if (!job.water().roofLines().isEmpty()) {
+            x = sample(x, y, Weight.THIN, Role.ROOF_LINE, PlanWords.ROOF_LINE, sheet);
+            sheet.draw(new Dot(x + 3, y - 3, 3, Weight.MEDIUM, Role.ROOF_LINE, true));
+            sheet.draw(small(x + 11, y, PlanWords.DOWNSPOUT));
+            x += 11 + LabelText.width(PlanWords.DOWNSPOUT, LabelRequest.SMALL) + GAP;
+        }
+        if (!job.water().drains().isEmpty()) {
+            sheet.draw(DrainDrawing.cleanout(new Point(x + 3, y - 3)));
+            sheet.draw(small(x + 10, y, PlanWords.CLEANOUT));
+        }
+    }
+
+    /** What is drawn apart, on a row of its own; tells where the next row stands. */
+    private static double extra(Job job, AddedParts extra, double y, DrawingSheet sheet) {
+        if (extra.labels().isEmpty()) {
+            return y;
+        }
+        double x = LEFT;
+        boolean walls = job.walls().stream().anyMatch(wall -> extra.has(wall.label()));
+        if (walls) {
+            x = sample(x, y, Weight.THICK, Role.EXTRA_WALL, extra.wallName(), sheet);
+        }
+        if (extra.labels().stream()
+                .anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
+            sample(x, y, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName(), sheet);
+        }
+        return y + ROW;
+    }
+
+    private static double sample(double x, double y, Weight weight, Role role, String text, DrawingSheet sheet) {
+        sheet.draw(new Line(x, y - 3, x + SAMPLE, y - 3, weight, role, false));
+        sheet.draw(small(x + SAMPLE + 5, y, text));
+        return x + SAMPLE + 5 + LabelText.width(text, LabelRequest.SMALL) + GAP;
+    }
+
+    private static void north(double bottom, DrawingSheet sheet) {
+        double x = RIGHT - 6;
+        sheet.draw(new Line(x, bottom, x, bottom - 18, Weight.MEDIUM, Role.PLAIN, true));
+        sheet.draw(new Label(x, bottom - 22, PlanWords.NORTH, "middle", 10, true, Role.PLAIN));
+    }
+
+    private static double key(List<String> key, double first, DrawingSheet sheet) {
+        double x = LEFT;
+        double y = first;
+        for (String entry : key) {
+            String text = LabelText.cut(entry, LabelRequest.SMALL, RIGHT - LEFT);
+            double width = LabelText.width(text, LabelRequest.SMALL);
+            if (x > LEFT && x + width > RIGHT) {
+                x = LEFT;
+                y += ROW;
+            }
+            sheet.draw(small(x, y, text));
+            x += width + 2 * GAP;
+        }
+        return y + 6;
+    }
+
+    private static Label small(double x, double y, String text) {
+        return new Label(x, y, text, "start", LabelRequest.SMALL, false, Role.PLAIN);
+    }
+}

@@ -1,0 +1,122 @@
+package spadework.drawing.plan;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.StringJoiner;
+import spadework.job.Downspout;
+import spadework.job.FootingDrain;
+import spadework.job.House;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.OutletKind;
+import spadework.job.SiteLimit;
+import spadework.job.SolidRun;
+import spadework.job.TeeAt;
+import spadework.job.Wall;
+import spadework.takeoff.Cleanouts;
+
+/** The plan for whoever cannot see it: the same things in sentences. */
+public final class PlanInWords {
+    private PlanInWords() {}
+
+    static String of(Job job) {
+        return of(job, AddedParts.NONE);
+    }
+
+    static String of(Job job, AddedParts extra) {
+        StringJoiner text = new StringJoiner(" ");
+        House house = job.site().house();
+        text.add("Plan of the house seen from above, north up.");
+        text.add("The house is %s from east to west and %s from north to south."
+                .formatted(house.eastWest().text(), house.northSouth().text()));
+        job.walls().forEach(wall -> text.add(said(extra, wall.label()) + wall(wall)));
+        job.water().drains().forEach(drain -> text.add(said(extra, drain.label()) + drain(drain, job)));
+        job.water().mains().forEach(main -> text.add(said(extra, main.label()) + main(main)));
+        job.water().roofLines().forEach(line -> text.add(said(extra, line.label()) + roofLine(line, job)));
+        job.water().outlets().forEach(outlet -> text.add(outlet(outlet)));
+        job.site().limits().forEach(limit -> text.add(limit(limit)));
+        return text.toString();
+    }
+
+    private static String said(AddedParts extra, String label) {
+        return extra.has(label) ? extra.sentence() : "";
+    }
+
+    private static String wall(Wall wall) {
+        String side = wall.faces().name().toLowerCase(Locale.ROOT);
+        return "%s, %s, faces %s and is dug free for %s."
+                .formatted(
+                        called("Wall", wall.label()),
+                        wall.where(),
+                        side,
+                        wall.length().text());
+    }
+
+    private static String cleanouts(FootingDrain drain, int each) {
+        boolean both = drain.teeAt() == TeeAt.MIDDLE;
+        String more = each == 1 ? "" : " and " + (each - 1) * (both ? 2 : 1) + " between there and its outflow";
+        return " It has a cleanout at %s%s.".formatted(both ? "each high end" : "its high end", more);
+    }
+
+    private static String drain(FootingDrain drain, Job job) {
+        String tee = switch (drain.teeAt()) {
+            case START -> "from its start";
+            case MIDDLE -> "from its middle";
+            case END -> "from its end";
+        };
+        return "%s runs along %s and empties %s into %s."
+                        .formatted(
+                                called("Footing drain", drain.label()), named("wall", drain.along()), tee, drain.into())
+                + cleanouts(drain, Cleanouts.fromEachEnd(job, drain));
+    }
+
+    private static String main(SolidRun main) {
+        return "%s, %s long, leads to %s."
+                .formatted(called("Solid pipe", main.label()), main.length().text(), main.into());
+    }
+
+    private static String roofLine(SolidRun line, Job job) {
+        List<String> downspouts = job.water().downspouts().stream()
+                .filter(downspout -> downspout.into().equals(line.label()))
+                .map(Downspout::label)
+                .toList();
+        String from = downspouts.isEmpty() ? "roof water" : "the water of " + named("downspout", downspouts);
+        return "%s, %s long, carries %s to %s."
+                .formatted(
+                        called("Roof water pipe", line.label()), line.length().text(), from, line.into());
+    }
+
+    private static String outlet(Outlet outlet) {
+        String kind = switch (outlet.kind()) {
+            case DAYLIGHT -> "an outlet to daylight";
+            case SUMP -> "a sump";
+            case APPROVED_STORM -> "an approved storm connection";
+        };
+        String pumped = outlet.kind() == OutletKind.SUMP
+                ? outlet.discharge()
+                        .map(length -> ", with a discharge pipe " + length.text() + " long")
+                        .orElse("")
+                : "";
+        return "%s is %s: %s%s.".formatted(outlet.label(), kind, outlet.what(), pumped);
+    }
+
+    private static String limit(SiteLimit limit) {
+        return "%s %s before wall %s."
+                .formatted(PlanWords.limit(limit.kind()), limit.distance().text(), limit.wall());
+    }
+
+    /** The label behind its kind, unless the label says the kind itself. */
+    private static String called(String kind, String label) {
+        return label.toLowerCase(Locale.ROOT).contains(kind.toLowerCase(Locale.ROOT)) ? label : kind + " " + label;
+    }
+
+    /** {@code wall A}, {@code walls A and B}, {@code walls A, B and C}. */
+    private static String named(String noun, List<String> labels) {
+        if (labels.size() == 1) {
+            return called(noun, labels.get(0));
+        }
+        int last = labels.size() - 1;
+        boolean said = labels.stream().anyMatch(label -> called(noun, label).equals(label));
+        return (said ? "" : noun + "s ") + String.join(", ", labels.subList(0, last)) + " and " + labels.get(last);
+    }
+}

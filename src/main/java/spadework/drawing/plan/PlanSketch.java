@@ -1,0 +1,101 @@
+package spadework.drawing.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelPlacer;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
+import spadework.drawing.shape.Shape.Role;
+import spadework.job.Alteration;
+import spadework.job.Job;
+import spadework.job.Option;
+
+/**
+ * The plan of the house seen from above, north up: the dug walls, the pipes and where the water goes. About 470 by
+ * 250 points; it grows downward when the key below it needs room.
+ */
+public final class PlanSketch {
+    private PlanSketch() {}
+
+    /**
+     * Draws a job.
+     *
+     * @throws IllegalArgumentException if a drain or a site limit names a wall that the job does not have; intake has
+     *     checked that
+     */
+    public static Scene of(Job job) {
+        return of(job, AddedParts.NONE);
+    }
+
+    /** Draws a job and, dashed, the walls and pipes that its options would add. */
+    public static Scene withOptions(Job job) {
+        List<Alteration> options =
+                job.agreement().options().stream().map(Option::alteration).toList();
+        Job whole = AddedParts.with(job, options);
+        AddedParts extra = AddedParts.optional(job, whole);
+        return extra.labels().isEmpty() ? of(job) : of(whole, extra);
+    }
+
+    /** Draws the job that comes of a change, the walls and pipes that it adds dashed. */
+    public static Scene changed(Job before, Job after) {
+        return of(after, AddedParts.added(before, after));
+    }
+
+    private static Scene of(Job job, AddedParts extra) {
+        PipeLayout water = PipeLayout.of(job);
+        Surroundings around = Surroundings.of(job);
+        PlanBands bands = PlanBands.of(job, water, around);
+        PlanFrame frame = PlanFrame.of(job, bands);
+        Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
+        DrawingSheet sheet = new DrawingSheet();
+        WallDrawing.draw(job, extra, frame, bands, sheet);
+        OutletDrawing.draw(job, water, outlets, frame, sheet);
+        DrainDrawing.draw(water, extra, frame, bands, sheet);
+        RunDrawing.draw(water, extra, outlets, frame, bands, sheet);
+        LimitDrawing.draw(around, frame, bands, sheet);
+        WallLabels.of(job, frame, sheet.shapes()).forEach(sheet::wish);
+        List<String> key = placeNames(sheet);
+        double height = PlanFoot.draw(job, extra, key, frame, sheet);
+        return new Scene(PlanFrame.WIDTH, height, sheet.shapes(), PlanInWords.of(job, extra));
+    }
+
+    /** Gives every name its place, those that matter most first, and answers what the key must say. */
+    private static List<String> placeNames(DrawingSheet sheet) {
+        List<List<LabelRequest>> wishes = new ArrayList<>(sheet.wishes());
+        wishes.sort(Comparator.comparingInt(oneOf -> rank(oneOf.get(0).role())));
+        List<String> key = new ArrayList<>();
+        for (List<LabelRequest> oneOf : wishes) {
+            Optional<LabelRequest> granted =
+                    oneOf.stream().filter(wish -> isGranted(wish, sheet)).findFirst();
+            LabelRequest last = granted.orElse(oneOf.get(oneOf.size() - 1));
+            boolean missing = granted.isEmpty() || last.explained();
+            if (missing && key.stream().noneMatch(entry -> entry.endsWith(last.inKey()))) {
+                key.add(last.inKey());
+            }
+        }
+        return key;
+    }
+
+    /** Draws the words if there is room for them. */
+    private static boolean isGranted(LabelRequest wish, DrawingSheet sheet) {
+        List<Shape> placed = LabelPlacer.place(wish, sheet.shapes());
+        placed.forEach(sheet::draw);
+        return !placed.isEmpty();
+    }
+
+    private static int rank(Role role) {
+        return switch (role) {
+            case WALL -> 0;
+            case DIMENSION -> 1;
+            case WATER -> 2;
+            case LIMIT -> 3;
+            default -> 4;
+        };
+    }
+}

@@ -1,0 +1,34 @@
+package spadework.drawing.plan;
+
+import spadework.job.LimitKind;
+
+/** Every word on the plan that is not the job's own. */
+public final class PlanWords {
+    static final String NORTH = "N";
+    static final String SCALE = "House and walls to scale; pipes, downspouts, surroundings are not.";
+    static final String DUG_WALL = "Dug wall";
+    static final String DRAIN = "Footing drain";
+    static final String MAIN = "Solid pipe";
+    static final String ROOF_LINE = "Roof water";
+    static final String DOWNSPOUT = "Downspout";
+    static final String CLEANOUT = "Cleanout";
+    static final String OPTIONAL_WALL = "Optional wall";
+    static final String OPTIONAL_PIPE = "Optional pipe";
+    static final String OPTIONAL_SENTENCE = "Optional, only if you choose it: ";
+    static final String ADDED_WALL = "Wall added";
+    static final String ADDED_PIPE = "Pipe added";
+    static final String ADDED_SENTENCE = "Added by this change: ";
+    static final String TO = " to ";
+
+    private PlanWords() {}
+
+    static String limit(LimitKind kind) {
+        return switch (kind) {
+            case PROPERTY_LINE -> "Lot line";
+            case TREE -> "Tree";
+            case WALK -> "Walk";
+            case NEIGHBOUR_FOOTING -> "Neighbor's footing";
+            case UTILITY -> "Utility line";
+        };
+    }
+}

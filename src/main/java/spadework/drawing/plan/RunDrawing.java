@@ -1,0 +1,103 @@
+package spadework.drawing.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+import spadework.job.Side;
+
+/** The solid pipes, along the house where they must, then straight to their outlet, and the downspouts. */
+public final class RunDrawing {
+    private static final double WIDEST = 90;
+    private static final double SHORT_OF_OUTLET = 7;
+
+    private RunDrawing() {}
+
+    static void draw(
+            PipeLayout water,
+            AddedParts extra,
+            Map<String, Point> outlets,
+            PlanFrame frame,
+            PlanBands bands,
+            DrawingSheet sheet) {
+        for (PlanRun run : water.runs()) {
+            Point outlet = outlets.get(run.outlet());
+            double out = PlanBands.lane(water.lanes().indexOf(run));
+            Weight weight = run.isRoofWater() ? Weight.THIN : Weight.MEDIUM;
+            Role role = extra.pipe(run.label(), run.role());
+            double from = run.isRoofWater() ? 0 : PlanBands.DRAIN;
+            for (OutlineSpot start : run.starts().subList(1, run.starts().size())) {
+                List<Point> points = new ArrayList<>(List.of(frame.at(start, from)));
+                points.addAll(OutlinePath.way(frame, start, run.leaves(), out));
+                sheet.pipe(points, weight, fromExtra(start, water, extra) ? Role.EXTRA_PIPE : role, false);
+            }
+            if (outlet != null) {
+                List<Point> points = way(run, water.passed(run, frame.size()), outlet, from, out, frame, bands);
+                sheet.pipe(points, weight, role, true);
+                name(run, points, frame, sheet);
+            }
+            if (run.isRoofWater()) {
+                run.starts().forEach(start -> downspout(frame.at(start, 0), sheet));
+            }
+        }
+    }
+
+    /** Whether the pipe begins there at a drain that is drawn apart. */
+    private static boolean fromExtra(OutlineSpot start, PipeLayout water, AddedParts extra) {
+        return water.drains().stream()
+                .anyMatch(
+                        route -> extra.has(route.drain().label()) && route.tee().equals(start));
+    }
+
+    private static List<Point> way(
+            PlanRun run, List<Side> passed, Point outlet, double from, double lane, PlanFrame frame, PlanBands bands) {
+        Side side = passed.get(passed.size() - 1);
+        List<Point> points = new ArrayList<>();
+        points.add(frame.at(run.leaves(), from));
+        OutlineSpot turn = run.leaves();
+        if (side != run.leaves().side()) {
+            turn = new OutlineSpot(side, nearest(side, outlet, frame));
+            points.addAll(OutlinePath.way(frame, passed, run.leaves(), turn, lane));
+        }
+        Point away = frame.at(turn, bands.on(side).words());
+        points.add(away);
+        points.add(outlet.toward(away, SHORT_OF_OUTLET / outlet.distanceTo(away)));
+        return points;
+    }
+
+    /** Feet along a side of the house before which the outlet lies. */
+    private static double nearest(Side side, Point outlet, PlanFrame frame) {
+        double feet = OutlineSpot.isAcross(side)
+                ? (outlet.x() - frame.house().left()) / frame.scale()
+                : (outlet.y() - frame.house().top()) / frame.scale();
+        return Math.min(Math.max(feet, 0), OutlineSpot.sideFeet(frame.size(), side));
+    }
+
+    private static void downspout(Point at, DrawingSheet sheet) {
+        sheet.draw(new Dot(at.x(), at.y(), 3, Weight.MEDIUM, Role.ROOF_LINE, true));
+    }
+
+    private static void name(PlanRun run, List<Point> points, PlanFrame frame, DrawingSheet sheet) {
+        if (run.label().isEmpty()) {
+            return;
+        }
+        Point middle = points.get(points.size() - 2).toward(points.get(points.size() - 1), 0.5);
+        Side side = run.leaves().side();
+        // The name stands on the outer side of the fan of pipes that run together at the outlet.
+        Point end = points.get(points.size() - 1);
+        double half = Math.min(WIDEST, LabelText.width(run.label(), LabelRequest.SMALL)) / 2;
+        boolean across = OutlineSpot.isAcross(side);
+        boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
+        Point target = across ? middle.plus(before ? -half - 4 : half + 4, 0) : middle.plus(0, before ? -9 : 9);
+        String inKey = run.label() + PlanWords.TO + run.outlet();
+        LabelRequest wish = LabelRequest.small(
+                run.label(), WIDEST, run.role(), target, frame.sheet().grown(-2), 60, inKey);
+        sheet.wish(across ? wish.anchored(before ? "end" : "start") : wish);
+    }
+}

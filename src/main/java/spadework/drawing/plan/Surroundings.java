@@ -1,0 +1,53 @@
+package spadework.drawing.plan;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import spadework.job.Job;
+import spadework.job.Side;
+import spadework.job.SiteLimit;
+import spadework.job.Wall;
+
+/** Trees and lines around the house, nearest first; a line before several walls is one line. */
+public record Surroundings(List<PlanLimit> limits) {
+
+    static Surroundings of(Job job) {
+        List<PlanLimit> limits = new ArrayList<>();
+        for (SiteLimit given : job.site().limits()) {
+            Wall wall = job.getWall(given.wall());
+            PlanLimit limit = new PlanLimit(
+                    given.kind(),
+                    wall.faces(),
+                    wall.from().feet(),
+                    wall.from().plus(wall.length()).feet(),
+                    given.distance().feet(),
+                    given.distance().text());
+            add(limits, limit);
+        }
+        limits.sort(Comparator.comparingDouble(PlanLimit::distanceFeet));
+        return new Surroundings(List.copyOf(limits));
+    }
+
+    private static void add(List<PlanLimit> limits, PlanLimit limit) {
+        for (int i = 0; i < limits.size(); i++) {
+            if (limits.get(i).isSameLineAs(limit)) {
+                limits.set(i, limits.get(i).joinedWith(limit));
+                return;
+            }
+        }
+        limits.add(limit);
+    }
+
+    /** Lines on a side that are drawn nearer than the outlets, or beyond them. */
+    List<PlanLimit> lines(Side side, boolean far) {
+        return limits.stream()
+                .filter(limit -> limit.side() == side && !limit.isTree() && limit.isFar() == far)
+                .toList();
+    }
+
+    List<PlanLimit> trees(Side side) {
+        return limits.stream()
+                .filter(limit -> limit.side() == side && limit.isTree())
+                .toList();
+    }
+}

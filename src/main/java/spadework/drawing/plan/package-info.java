@@ -1,0 +1,9 @@
+/**
+ * The house from above, in four steps. What the job says is first put in feet around the house ({@code PipeLayout},
+ * {@code Surroundings}). {@code PlanBands} then says how far from the house each thing is drawn, and {@code PlanFrame}
+ * turns feet into points. Lines and symbols are drawn next. Names come last: each is a {@code LabelRequest} that the
+ * {@code LabelPlacer} grants where nothing else is; what finds no room stands in the key below the figure.
+ *
+ * <p>Only the house and its walls are to scale, because only they were measured along the house.
+ */
+package spadework.drawing.plan;

@@ -1,0 +1,45 @@
+package spadework.drawing.profile;
+
+import java.util.Optional;
+import java.util.StringJoiner;
+import spadework.measure.Length;
+
+/** A profile for whoever cannot see it: reach by reach, with every level. */
+public final class ProfileInWords {
+    private ProfileInWords() {}
+
+    static String of(ProfileChain chain) {
+        StringJoiner text = new StringJoiner(" ");
+        text.add("Profile of the pipes from the high end to the outlet.");
+        text.add(
+                chain.canBeDrawn()
+                        ? "Heights are drawn %s times as large as lengths."
+                                .formatted(ProfileWords.times(
+                                        ProfileFrame.of(chain).exaggeration()))
+                        : ProfileWords.TOO_FEW_LEVELS);
+        for (ProfileReach reach : chain.reaches()) {
+            text.add(("%s, %s, is %s long; %s. Its bottom lies at %s at the start and %s at the end; the ground there"
+                            + " at %s and %s.")
+                    .formatted(
+                            reach.label(),
+                            ProfileWords.kind(reach.kind()),
+                            reach.length().text(),
+                            ProfileWords.slopeText(reach),
+                            level(reach.startInvert()),
+                            level(reach.endInvert()),
+                            level(reach.startGrade()),
+                            level(reach.endGrade())));
+        }
+        for (ProfileStation station : ProfileStation.of(chain)) {
+            station.cover()
+                    .ifPresent(cover -> text.add("Cover over the pipe %s along: %s."
+                            .formatted(ProfileWords.station(station.feet()), ProfileWords.cover(cover))));
+        }
+        text.add("Outlet %s, %s: level %s.".formatted(chain.outlet(), chain.place(), level(chain.outletLevel())));
+        return text.toString();
+    }
+
+    private static String level(Optional<Length> level) {
+        return level.map(Length::levelText).orElse(ProfileWords.NOT_MEASURED);
+    }
+}

@@ -1,0 +1,93 @@
+package spadework.drawing.profile;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.Hatching;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Shape.Dot;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+import spadework.measure.Length;
+
+/** The figure of a profile: the levels at its side, the ground, each pipe with bottom and top, and the outlet. */
+public final class ProfileLines {
+    private static final double MARK = 1.6;
+
+    private ProfileLines() {}
+
+    static void draw(ProfileChain chain, ProfileFrame frame, DrawingSheet sheet) {
+        axis(frame, sheet);
+        double feet = 0;
+        for (ProfileReach reach : chain.reaches()) {
+            double end = feet + reach.length().feet();
+            pipe(reach, feet, end, frame, sheet);
+            ground(reach, feet, end, frame, sheet);
+            feet = end;
+        }
+        chain.outletLevel().ifPresent(level -> outlet(chain.feet(), level.feet(), frame, sheet));
+    }
+
+    private static void axis(ProfileFrame frame, DrawingSheet sheet) {
+        double x = ProfileFrame.LEFT - 6;
+        sheet.line(new Point(x, ProfileFrame.TOP), new Point(x, frame.foot()), Weight.THIN, Role.DIMENSION, false);
+        int decimals = frame.step() < 0.5 ? 2 : frame.step() < 1 ? 1 : 0;
+        double lowest = Math.ceil(frame.low() / frame.step()) * frame.step();
+        for (double level = lowest; level <= frame.high(); level += frame.step()) {
+            double y = frame.at(0, level).y();
+            sheet.line(new Point(x - 3, y), new Point(x, y), Weight.THIN, Role.DIMENSION, false);
+            String text = String.format(Locale.ROOT, "%." + decimals + "f", level);
+            sheet.draw(new Label(x - 6, y + 3, text, "end", LabelRequest.SMALL, false, Role.DIMENSION));
+        }
+    }
+
+    /** Bottom and top of the pipe; without both levels only the known end is marked. */
+    private static void pipe(ProfileReach reach, double start, double end, ProfileFrame frame, DrawingSheet sheet) {
+        Role role = role(reach.kind());
+        if (reach.isLeveled()) {
+            Point from = frame.at(start, reach.startInvert().orElseThrow().feet());
+            Point to = frame.at(end, reach.endInvert().orElseThrow().feet());
+            sheet.pipe(List.of(from, to), Weight.MEDIUM, role, false);
+            double up = -reach.insideDiameter().feet() * frame.upright();
+            sheet.line(from.plus(0, up), to.plus(0, up), Weight.THIN, role, false);
+        }
+        mark(reach.startInvert(), start, role, frame, sheet);
+        mark(reach.endInvert(), end, role, frame, sheet);
+    }
+
+    private static void ground(ProfileReach reach, double start, double end, ProfileFrame frame, DrawingSheet sheet) {
+        if (reach.startGrade().isPresent() && reach.endGrade().isPresent()) {
+            Point from = frame.at(start, reach.startGrade().get().feet());
+            Point to = frame.at(end, reach.endGrade().get().feet());
+            sheet.line(from, to, Weight.MEDIUM, Role.GROUND, false);
+            Hatching.ticks(from, to, -0.7, 0.9, sheet);
+        }
+        mark(reach.startGrade(), start, Role.GROUND, frame, sheet);
+        mark(reach.endGrade(), end, Role.GROUND, frame, sheet);
+    }
+
+    private static void mark(
+            Optional<Length> level, double station, Role role, ProfileFrame frame, DrawingSheet sheet) {
+        level.map(known -> frame.at(station, known.feet()))
+                .ifPresent(at -> sheet.draw(new Dot(at.x(), at.y(), MARK, Weight.THIN, role, true)));
+    }
+
+    /** A short level line beyond the pipe's end, with the mark of water under it. */
+    private static void outlet(double station, double level, ProfileFrame frame, DrawingSheet sheet) {
+        Point at = frame.at(station, level);
+        for (int i = 0; i < 3; i++) {
+            sheet.line(at.plus(3 + i * 3, i * 3), at.plus(27 - i * 3, i * 3), Weight.THIN, Role.WATER, false);
+        }
+    }
+
+    private static Role role(ProfileReach.Kind kind) {
+        return switch (kind) {
+            case DRAIN -> Role.DRAIN;
+            case MAIN -> Role.MAIN;
+            case ROOF_LINE -> Role.ROOF_LINE;
+        };
+    }
+}

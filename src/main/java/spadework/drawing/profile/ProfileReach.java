@@ -1,0 +1,64 @@
+package spadework.drawing.profile;
+
+import java.util.Optional;
+import spadework.measure.Length;
+
+/**
+ * One pipe of a chain, in the direction of flow. What was not measured is empty and stays undrawn.
+ *
+ * @param label as on the plan
+ * @param length above zero
+ * @param startInvert level of the pipe's inside bottom where the water enters
+ * @param endInvert the same where it leaves
+ * @param startGrade level of the ground over the start
+ * @param endGrade level of the ground over the end
+ */
+public record ProfileReach(
+        String label,
+        Kind kind,
+        Length length,
+        Optional<Length> startInvert,
+        Optional<Length> endInvert,
+        Optional<Length> startGrade,
+        Optional<Length> endGrade,
+        Length insideDiameter,
+        Length outsideDiameter) {
+
+    /** What the pipe is. */
+    public enum Kind {
+        DRAIN,
+        MAIN,
+        ROOF_LINE
+    }
+
+    /** @throws IllegalArgumentException if the length is not above zero */
+    public ProfileReach {
+        if (!length.isPositive()) {
+            throw new IllegalArgumentException("a reach must have a length");
+        }
+    }
+
+    /** Ground over the pipe's outside top where the water enters; empty where a level is not known. */
+    Optional<Length> startCover() {
+        return cover(startGrade, startInvert);
+    }
+
+    /** The same where the water leaves. */
+    Optional<Length> endCover() {
+        return cover(endGrade, endInvert);
+    }
+
+    private Optional<Length> cover(Optional<Length> grade, Optional<Length> invert) {
+        double top = (insideDiameter.feet() + outsideDiameter.feet()) / 2;
+        return grade.flatMap(ground -> invert.map(ground::minus)).map(over -> over.minus(Length.ofFeet(top)));
+    }
+
+    boolean isLeveled() {
+        return startInvert.isPresent() && endInvert.isPresent();
+    }
+
+    /** Fall for each length, above zero when the water runs; only where both inverts are known. */
+    double slope() {
+        return startInvert.orElseThrow().minus(endInvert.orElseThrow()).feet() / length.feet();
+    }
+}

@@ -1,0 +1,130 @@
+package spadework.drawing.profile;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelPlacer;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Rect;
+import spadework.drawing.shape.ScaleBar;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Role;
+import spadework.measure.Length;
+
+/**
+ * The way of the water seen from the side: ground and pipe by station, with every level that was measured. Heights
+ * are drawn larger than lengths by a round number that the drawing states. About 470 by 260 points.
+ */
+public final class ProfileSketch {
+    private static final double TITLE_SIZE = 11;
+    private static final double WIDEST_NAME = 90;
+
+    private ProfileSketch() {}
+
+    /** Draws a chain. */
+    public static Scene of(ProfileChain chain) {
+        DrawingSheet sheet = new DrawingSheet();
+        sheet.draw(title(chain));
+        ProfileFrame frame = ProfileFrame.of(chain);
+        boolean leveled = chain.canBeDrawn();
+        if (leveled) {
+            ProfileLines.draw(chain, frame, sheet);
+        } else {
+            sheet.draw(words(ProfileFrame.EDGE, 30, ProfileWords.TOO_FEW_LEVELS));
+            frame = frame.withoutHeights();
+        }
+        double end = ProfileTable.draw(chain, frame, sheet);
+        if (leveled) {
+            names(chain, frame, sheet);
+        }
+        String scale = leveled ? ProfileWords.scale(frame.exaggeration()) : ProfileWords.SCALE;
+        ScaleBar.draw(ProfileFrame.EDGE, end + 15, frame.across(), scale, sheet);
+        double foot = end + 24;
+        if (!chain.benchmark().isEmpty()) {
+            String text = LabelText.cut(
+                    ProfileWords.BENCHMARK + chain.benchmark(),
+                    LabelRequest.SMALL,
+                    ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+            sheet.draw(words(ProfileFrame.EDGE, end + 30, text));
+            foot += 13;
+        }
+        return new Scene(ProfileFrame.WIDTH, foot, sheet.shapes(), ProfileInWords.of(chain));
+    }
+
+    private static Label title(ProfileChain chain) {
+        String text = LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+        return new Label(ProfileFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
+    }
+
+    /** The pipes' names and slopes over their lines, the outlet's beside it, the ground's over it. */
+    private static void names(ProfileChain chain, ProfileFrame frame, DrawingSheet sheet) {
+        Rect zone = new Rect(ProfileFrame.LEFT, 20, ProfileFrame.WIDTH - 4, frame.foot() + 2);
+        double feet = 0;
+        for (ProfileReach reach : chain.reaches()) {
+            double middle = feet + reach.length().feet() / 2;
+            if (reach.isLeveled()) {
+                double level = (reach.startInvert().orElseThrow().feet()
+                                + reach.endInvert().orElseThrow().feet())
+                        / 2;
+                Point bottom = frame.at(middle, level);
+                Point target =
+                        frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
+                String text =
+                        LabelText.cut(reach.label(), LabelRequest.SMALL, WIDEST_NAME) + " " + ProfileWords.slope(reach);
+                place(text, target, bottom, zone, sheet);
+            }
+            if (reach.startGrade().isPresent() && reach.endGrade().isPresent()) {
+                double level = (reach.startGrade().get().feet()
+                                + reach.endGrade().get().feet())
+                        / 2;
+                Point ground = frame.at(middle, level);
+                place(ProfileWords.GROUND_LINE, ground.plus(0, -9), ground, zone, sheet);
+            }
+            feet += reach.length().feet();
+        }
+        for (ProfileStation station : ProfileStation.of(chain)) {
+            if (station.inverts().isEmpty()) {
+                Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
+                LabelRequest wish = new LabelRequest(
+                        ProfileWords.NOT_MEASURED,
+                        LabelRequest.SMALL,
+                        false,
+                        Role.PLAIN,
+                        "middle",
+                        at,
+                        zone,
+                        60,
+                        Optional.empty(),
+                        "",
+                        false);
+                LabelPlacer.place(wish, sheet.shapes()).forEach(sheet::draw);
+            }
+        }
+        Optional<Length> level = chain.outletLevel();
+        if (level.isPresent()) {
+            Point at = frame.at(chain.feet(), level.get().feet());
+            String text = LabelText.cut(chain.outlet(), LabelRequest.SMALL, WIDEST_NAME) + " "
+                    + level.get().levelText();
+            double half = LabelText.width(text, LabelRequest.SMALL) / 2;
+            place(text, at.plus(32 + half, 0), at.plus(15, 0), zone, sheet);
+        }
+    }
+
+    private static void place(String text, Point target, Point named, Rect zone, DrawingSheet sheet) {
+        LabelRequest wish = new LabelRequest(
+                text, LabelRequest.SMALL, false, Role.PLAIN, "middle", target, zone, 8, Optional.empty(), "", false);
+        List<LabelRequest> ways = List.of(wish, wish.withLeader(named, zone, 115));
+        ways.stream()
+                .map(way -> LabelPlacer.place(way, sheet.shapes()))
+                .filter(shapes -> !shapes.isEmpty())
+                .findFirst()
+                .ifPresent(shapes -> shapes.forEach(sheet::draw));
+    }
+
+    private static Label words(double x, double y, String text) {
+        return new Label(x, y, text, "start", LabelRequest.SMALL, false, Role.PLAIN);
+    }
+}

@@ -1,0 +1,51 @@
+package spadework.drawing.profile;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import spadework.drawing.shape.ScaleBar;
+import spadework.measure.Length;
+
+/**
+ * A place along the chain where a reach ends or begins. What was not measured is empty.
+ *
+ * @param feet from the chain's start
+ * @param inverts of the pipe that arrives and of the pipe that goes on
+ * @param grades the ground as it was measured for the one and for the other
+ * @param cover the lesser of both
+ */
+public record ProfileStation(double feet, List<Length> inverts, List<Length> grades, Optional<Length> cover) {
+
+    /** Every station of a chain, its start first. */
+    static List<ProfileStation> of(ProfileChain chain) {
+        List<ProfileReach> reaches = chain.reaches();
+        List<ProfileStation> stations = new ArrayList<>();
+        double feet = 0;
+        for (int i = 0; i <= reaches.size(); i++) {
+            Optional<ProfileReach> before = i == 0 ? Optional.empty() : Optional.of(reaches.get(i - 1));
+            Optional<ProfileReach> after = i == reaches.size() ? Optional.empty() : Optional.of(reaches.get(i));
+            stations.add(new ProfileStation(
+                    feet,
+                    known(before.flatMap(ProfileReach::endInvert), after.flatMap(ProfileReach::startInvert)),
+                    known(before.flatMap(ProfileReach::endGrade), after.flatMap(ProfileReach::startGrade)),
+                    known(before.flatMap(ProfileReach::endCover), after.flatMap(ProfileReach::startCover)).stream()
+                            .min(Length::compareTo)));
+            feet += after.map(reach -> reach.length().feet()).orElse(0.0);
+        }
+        return stations;
+    }
+
+    /** {@code 92.12 ft}, or {@code 92.12 / 92.10} where two were measured and differ. */
+    static String text(List<Length> levels) {
+        List<String> texts = levels.stream().map(Length::levelText).distinct().toList();
+        if (texts.isEmpty()) {
+            return ProfileWords.NOT_MEASURED;
+        }
+        return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(ScaleBar.FEET, "");
+    }
+
+    private static List<Length> known(Optional<Length> a, Optional<Length> b) {
+        return Stream.of(a, b).flatMap(Optional::stream).toList();
+    }
+}

@@ -1,0 +1,2 @@
+/** The water from the side. */
+package spadework.drawing.profile;

@@ -1,0 +1,86 @@
+package spadework.drawing.section;
+
+import java.util.List;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.Hatching;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Shape.Area;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+import spadework.job.Protection;
+
+/** The ground in a section: grade, the trench's bank and bottom, the shield, the backfill and the heap of spoil. */
+public final class SectionGround {
+    private static final double SHIELD_OVER_GRADE = 6;
+    private static final double SHIELD_OFF_BANK = 3.5;
+
+    private SectionGround() {}
+
+    static void draw(SectionFrame frame, DrawingSheet sheet) {
+        double reach = frame.section().reach().feet();
+        Point edge = frame.at(reach, 0);
+        Point toe = frame.at(frame.toe(), frame.bottom());
+        Point end = new Point(SectionFrame.WIDTH - SectionFrame.EDGE, frame.grade());
+        Point farSpoil = frame.at(reach + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET, 0);
+        end = new Point(Math.min(end.x(), farSpoil.x() + 30), end.y());
+        sheet.line(frame.at(0, 0), edge, Weight.THIN, Role.GROUND, false);
+        sheet.line(edge, end, Weight.MEDIUM, Role.GROUND, false);
+        sheet.line(edge, toe, Weight.MEDIUM, Role.GROUND, false);
+        sheet.line(toe, frame.at(frame.projection(), frame.bottom()), Weight.MEDIUM, Role.GROUND, false);
+        Hatching.ticks(edge, end, -0.7, 0.9, sheet);
+        if (frame.slope() == 0) {
+            Hatching.ticks(toe, edge, 0.8, 0.8, sheet);
+        } else {
+            Hatching.ticks(toe, edge, 0.2, 1.1, sheet);
+        }
+        spoil(frame, reach, sheet);
+        backfill(frame, sheet);
+        if (frame.section().bank().protection() == Protection.SHIELDED) {
+            shield(frame, sheet);
+        }
+    }
+
+    private static void spoil(SectionFrame frame, double reach, DrawingSheet sheet) {
+        double from = reach + SectionFrame.SPOIL_BACK_FEET;
+        double wide = SectionFrame.SPOIL_WIDE_FEET;
+        List<Point> heap = List.of(
+                frame.at(from, 0),
+                frame.at(from + wide * 0.34, -wide * 0.3),
+                frame.at(from + wide * 0.62, -wide * 0.3),
+                frame.at(from + wide, 0));
+        sheet.draw(new Area(heap, Weight.THIN, Role.SOIL));
+        Hatching.fill(heap, sheet);
+    }
+
+    /** What is filled again: from the stone, or from the bottom where there is none, up to grade. */
+    private static void backfill(SectionFrame frame, DrawingSheet sheet) {
+        double stone = frame.section().bed().map(bed -> bed.stone().feet()).orElse(0.0);
+        double down = frame.bottom() - stone;
+        double clear = 4 / frame.scale();
+        if (down > 0) {
+            Hatching.fill(
+                    List.of(
+                            frame.at(clear, 0),
+                            frame.at(frame.bank(0), 0),
+                            frame.at(frame.bank(down), down),
+                            frame.at(down > frame.top() ? frame.projection() : clear, down)),
+                    sheet);
+        }
+    }
+
+    /** Two upright plates with struts between; they stand from the trench's bottom to over the grade. */
+    private static void shield(SectionFrame frame, DrawingSheet sheet) {
+        double top = frame.grade() - SHIELD_OVER_GRADE;
+        double near = frame.at(frame.projection(), 0).x() + SHIELD_OFF_BANK;
+        double far = frame.at(frame.toe(), 0).x() - SHIELD_OFF_BANK;
+        double foot = frame.foot() - 2;
+        for (double x : new double[] {near, far}) {
+            sheet.line(new Point(x, top), new Point(x, foot), Weight.THICK, Role.SHIELD, false);
+        }
+        for (double share : new double[] {0.18, 0.5}) {
+            double y = frame.grade() + share * (frame.foot() - frame.grade());
+            sheet.line(new Point(near, y), new Point(far, y), Weight.MEDIUM, Role.SHIELD, false);
+            sheet.line(new Point(near, y + 3), new Point(far, y + 3), Weight.MEDIUM, Role.SHIELD, false);
+        }
+    }
+}

@@ -1,0 +1,78 @@
+package spadework.drawing.section;
+
+import java.util.List;
+import java.util.Optional;
+import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.LabelPlacer;
+import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Rect;
+import spadework.drawing.shape.ScaleBar;
+import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Role;
+import spadework.takeoff.CrossSection;
+
+/**
+ * The trench cut across at a wall, to scale, about 470 by 300 points: the house on the left, the bank on the right,
+ * and what comes between. It grows downward when the names need room.
+ */
+public final class SectionSketch {
+    private static final double TITLE_SIZE = 11;
+    private static final double FOOT = 26;
+
+    private SectionSketch() {}
+
+    /** Draws a section with what covers its wall. */
+    public static Scene of(CrossSection section, WallCovering covering) {
+        SectionFrame frame = SectionFrame.of(section);
+        DrawingSheet sheet = new DrawingSheet();
+        sheet.draw(title(section));
+        SectionHouse.draw(frame, sheet);
+        SectionGround.draw(frame, sheet);
+        section.bed().ifPresent(bed -> SectionDrain.draw(frame, bed, sheet));
+        SectionMeasures.draw(frame, sheet);
+        names(frame, sheet);
+        double end = Math.max(SectionLabels.draw(frame, covering, sheet), frame.foot() + 30);
+        // Measures and short names give way: a line to a name has fewer ways to go.
+        sheet.wishes().forEach(oneOf -> grant(oneOf, sheet));
+        double lowest = sheet.shapes().stream()
+                .filter(Label.class::isInstance)
+                .mapToDouble(shape -> LabelText.box((Label) shape).bottom())
+                .max()
+                .orElse(end);
+        double foot = Math.max(end, lowest + 5);
+        ScaleBar.draw(SectionFrame.EDGE, foot + 14, frame.scale(), SectionWords.SCALE, sheet);
+        return new Scene(SectionFrame.WIDTH, foot + FOOT, sheet.shapes(), SectionInWords.of(section, covering));
+    }
+
+    private static Label title(CrossSection section) {
+        double widest = SectionFrame.WIDTH - 2 * SectionFrame.EDGE;
+        String text = LabelText.cut(SectionWords.title(section.walls()), TITLE_SIZE, widest);
+        return new Label(SectionFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
+    }
+
+    private static void names(SectionFrame frame, DrawingSheet sheet) {
+        double heap = frame.section().reach().feet() + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET / 2;
+        Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
+        Point overHeap = frame.at(heap, -SectionFrame.SPOIL_WIDE_FEET * 0.3).plus(0, -9);
+        sheet.wish(name(SectionWords.SPOIL, overHeap, zone));
+        Point grade = frame.at(-SectionFrame.WALL_FEET, 0);
+        double half = LabelText.width(SectionWords.GRADE, LabelRequest.SMALL) / 2;
+        sheet.wish(name(SectionWords.GRADE, grade.plus(-half - 5, -8), zone));
+    }
+
+    private static LabelRequest name(String text, Point target, Rect zone) {
+        return new LabelRequest(
+                text, LabelRequest.SMALL, false, Role.PLAIN, "middle", target, zone, 110, Optional.empty(), "", false);
+    }
+
+    private static void grant(List<LabelRequest> oneOf, DrawingSheet sheet) {
+        oneOf.stream()
+                .map(wish -> LabelPlacer.place(wish, sheet.shapes()))
+                .filter(shapes -> !shapes.isEmpty())
+                .findFirst()
+                .ifPresent(shapes -> shapes.forEach(sheet::draw));
+    }
+}

@@ -1,0 +1,75 @@
+package spadework.drawing.section;
+
+import java.util.List;
+import spadework.job.Protection;
+import spadework.measure.Figures;
+import spadework.measure.Length;
+import spadework.trench.Bank;
+
+/** Every word on a section that is not the job's own. */
+public final class SectionWords {
+    static final String DRY = " dry: ";
+    static final String GRADE = "Grade";
+    static final String SPOIL = "Soil heap";
+    static final String BACKFILL = "Backfill, packed in lifts";
+    static final String FABRIC = "Fabric, turned up 6 in";
+    static final String NO_DRAIN = "No drain at this wall";
+    static final String SCALE = "To scale; wall thickness, slab, inner footing, heap are not measured.";
+    static final String SPOIL_BACK = "at least 2 ft";
+    static final String ENGINEER = "; over 20 ft an engineer designs it";
+    static final String FLOOR = "Floor inside";
+
+    private SectionWords() {}
+
+    static String title(List<String> walls) {
+        return "Section at " + walls(walls) + ", deeper end";
+    }
+
+    /** {@code wall A}, {@code walls A, B and C}. */
+    static String walls(List<String> labels) {
+        if (labels.size() == 1) {
+            return "wall " + labels.get(0);
+        }
+        int last = labels.size() - 1;
+        return "walls " + String.join(", ", labels.subList(0, last)) + " and " + labels.get(last);
+    }
+
+    static String footing(String thickness, String projection) {
+        return "Footing " + thickness + " thick, " + projection + " out";
+    }
+
+    static String stone(String height) {
+        return "Washed stone, " + height + " high";
+    }
+
+    static String pipe(Length outside, Length bedding) {
+        return "Perforated pipe, " + inches(outside) + " outside, on " + inches(bedding) + " of stone";
+    }
+
+    /** How the bank stands, with run for each rise where it is laid back. */
+    static String bank(Bank bank) {
+        return switch (bank.protection()) {
+            case SHIELDED -> "Shield between upright banks";
+            case UPRIGHT -> "Upright bank, no support";
+            case SLOPED -> "Bank laid back " + Figures.inWorking(bank.slope().value()) + " : 1";
+        };
+    }
+
+    static String soil(Bank bank) {
+        String type = switch (bank.soil()) {
+            case STABLE_ROCK -> "stable rock";
+            case A, B, C -> "soil type " + bank.soil().name();
+            case NOT_CLASSED -> "soil not classed";
+        };
+        if (bank.protection() == Protection.UPRIGHT) {
+            return type + "; only if the competent person finds it safe";
+        }
+        return bank.slope().number() == 0 ? type : "run : rise, " + type;
+    }
+
+    /** A diameter in inches with at most two decimals, as {@code 4.63 in}. */
+    private static String inches(Length length) {
+        double rounded = Math.rint(length.inches() * 100) / 100;
+        return Figures.inWorking(java.math.BigDecimal.valueOf(rounded)) + " in";
+    }
+}

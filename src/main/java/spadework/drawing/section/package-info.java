@@ -1,0 +1,2 @@
+/** The trench at a wall. */
+package spadework.drawing.section;

@@ -1,0 +1,68 @@
+package spadework.drawing.shape;
+
+import java.util.Optional;
+import spadework.drawing.shape.Shape.Role;
+import spadework.job.Side;
+
+/**
+ * Words that want a place on the sheet.
+ *
+ * @param anchor which part of the words keeps its place if they turn out narrower: start, middle or end
+ * @param target where the middle of the words would lie best
+ * @param zone the words stay inside it
+ * @param reach how far from the target they may move, points
+ * @param leader where a thin line to the words begins, when they may stand away from what they name
+ * @param inKey what the key says when there is no room
+ * @param explained the key says it even when there is room, because the words are short for something
+ */
+public record LabelRequest(
+        String text,
+        double size,
+        boolean bold,
+        Role role,
+        String anchor,
+        Point target,
+        Rect zone,
+        double reach,
+        Optional<Point> leader,
+        String inKey,
+        boolean explained) {
+
+    public static final double SMALL = 9;
+    public static final double LARGE = 13;
+
+    /** Small words without a leader; cut with an ellipsis and explained in the key if they are wider than allowed. */
+    public static LabelRequest small(
+            String full, double widest, Role role, Point target, Rect zone, double reach, String inKey) {
+        String text = LabelText.cut(full, SMALL, widest);
+        boolean cut = !text.equals(full);
+        return new LabelRequest(text, SMALL, false, role, "middle", target, zone, reach, Optional.empty(), inKey, cut);
+    }
+
+    public LabelRequest anchored(String at) {
+        return new LabelRequest(text, size, bold, role, at, target, zone, reach, leader, inKey, explained);
+    }
+
+    /** Words beside a side of the house lean toward it. */
+    public LabelRequest leaningToward(Side side) {
+        return switch (side) {
+            case EAST -> anchored("start");
+            case WEST -> anchored("end");
+            case NORTH, SOUTH -> this;
+        };
+    }
+
+    public LabelRequest inBold() {
+        return new LabelRequest(text, size, true, role, anchor, target, zone, reach, leader, inKey, explained);
+    }
+
+    /** The same words with more freedom, tied to what they name by a line. */
+    public LabelRequest withLeader(Point from, Rect widerZone, double longerReach) {
+        return new LabelRequest(
+                text, size, bold, role, anchor, target, widerZone, longerReach, Optional.of(from), inKey, explained);
+    }
+
+    public double width() {
+        return LabelText.width(text, size);
+    }
+}

@@ -1,0 +1,60 @@
+package spadework.drawing.shape;
+
+/** An upright rectangle on the sheet, in points. */
+public record Rect(double left, double top, double right, double bottom) {
+
+    public static Rect around(Point center, double width, double height) {
+        return new Rect(
+                center.x() - width / 2, center.y() - height / 2, center.x() + width / 2, center.y() + height / 2);
+    }
+
+    public double width() {
+        return right - left;
+    }
+
+    public double height() {
+        return bottom - top;
+    }
+
+    Point center() {
+        return new Point((left + right) / 2, (top + bottom) / 2);
+    }
+
+    public Rect grown(double by) {
+        return new Rect(left - by, top - by, right + by, bottom + by);
+    }
+
+    public boolean overlaps(Rect other) {
+        return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
+    boolean isInside(Rect outer) {
+        return left >= outer.left && right <= outer.right && top >= outer.top && bottom <= outer.bottom;
+    }
+
+    /** The point of the rectangle that is nearest to another point. */
+    Point nearestTo(Point other) {
+        return new Point(Math.min(Math.max(other.x(), left), right), Math.min(Math.max(other.y(), top), bottom));
+    }
+
+    /** True if any part of the straight line from a to b lies in the rectangle: the line is clipped edge by edge. */
+    boolean isCrossedBy(Point a, Point b) {
+        double dx = b.x() - a.x();
+        double dy = b.y() - a.y();
+        double[] run = {-dx, dx, -dy, dy};
+        double[] room = {a.x() - left, right - a.x(), a.y() - top, bottom - a.y()};
+        double enter = 0;
+        double leave = 1;
+        for (int edge = 0; edge < 4; edge++) {
+            if (run[edge] == 0 && room[edge] < 0) {
+                return false;
+            }
+            if (run[edge] < 0) {
+                enter = Math.max(enter, room[edge] / run[edge]);
+            } else if (run[edge] > 0) {
+                leave = Math.min(leave, room[edge] / run[edge]);
+            }
+        }
+        return enter <= leave;
+    }
+}

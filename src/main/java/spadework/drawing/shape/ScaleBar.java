@@ -1,0 +1,40 @@
+package spadework.drawing.shape;
+
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Line;
+import spadework.drawing.shape.Shape.Role;
+import spadework.drawing.shape.Shape.Weight;
+
+/** A bar of a round number of feet, with what is to scale and what is not. */
+public final class ScaleBar {
+    public static final String FEET = " ft";
+
+    private static final double[] BARS = {1, 2, 5, 10, 20, 50, 100, 200};
+    private static final double LONGEST = 75;
+    private static final double GAP = 11;
+
+    private ScaleBar() {}
+
+    /**
+     * Draws the bar, the longest that stays under 75 points.
+     *
+     * @param y the base line of its words
+     * @param scale points a foot
+     */
+    public static void draw(double left, double y, double scale, String words, DrawingSheet sheet) {
+        double feet = BARS[0];
+        for (double bar : BARS) {
+            feet = bar * scale <= LONGEST ? bar : feet;
+        }
+        double end = left + feet * scale;
+        sheet.draw(new Line(left, y - 3, end, y - 3, Weight.MEDIUM, Role.PLAIN, false));
+        for (double x : new double[] {left, end}) {
+            sheet.draw(new Line(x, y - 7, x, y + 1, Weight.MEDIUM, Role.PLAIN, false));
+        }
+        String text = (int) feet + FEET;
+        double after = end + 5;
+        sheet.draw(new Label(after, y, text, "start", LabelRequest.SMALL, false, Role.PLAIN));
+        after += LabelText.width(text, LabelRequest.SMALL) + GAP;
+        sheet.draw(new Label(after, y, words, "start", LabelRequest.SMALL, false, Role.PLAIN));
+    }
+}

@@ -1,0 +1,2 @@
+/** Lines, words and labels on a sheet, in points. */
+package spadework.drawing.shape;

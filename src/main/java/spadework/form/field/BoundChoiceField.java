@@ -1,0 +1,100 @@
+package spadework.form.field;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import spadework.draft.Kind;
+import spadework.draft.Outline;
+import spadework.draft.Spot;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.kit.WordChoice;
+import spadework.form.session.JobSession;
+
+/** A field for one word out of a few, or for yes and no; it can also be left open. */
+public final class BoundChoiceField implements BoundField {
+    private final JobSession desk;
+    private final BasePointer base;
+    private final String key;
+    private final JComboBox<WordChoice> box = new JComboBox<>();
+    private final LabeledControl look;
+    private final List<WordChoice> choices;
+    private boolean showing;
+
+    public BoundChoiceField(JobSession desk, BasePointer base, String key) {
+        this.desk = desk;
+        this.base = base;
+        this.key = key;
+        String format = base.format(key);
+        Spot spot = Outline.job().at(format).orElseThrow();
+        this.choices = choices(spot);
+        box.setModel(new DefaultComboBoxModel<>(choices.toArray(WordChoice[]::new)));
+        box.setName(format);
+        box.setMaximumRowCount(14);
+        PlainText.inList(box);
+        look = new LabeledControl(Messages.field(format), spot.needed(), box, box, spot.help());
+        box.addActionListener(event -> choose());
+    }
+
+    /** What may be chosen, with what each is called; first of all nothing. */
+    static List<WordChoice> choices(Spot spot) {
+        List<WordChoice> choices = new ArrayList<>();
+        choices.add(new WordChoice(
+                "",
+                spot.usual()
+                        .map(usual -> Messages.of("field.usual", Messages.or("choice." + usual, usual)))
+                        .orElse(Messages.of("choice.open"))));
+        List<String> words = spot.kind() == Kind.YES_OR_NO ? List.of("true", "false") : spot.choices();
+        words.forEach(word -> choices.add(new WordChoice(word, Messages.or("choice." + word, word))));
+        return choices;
+    }
+
+    private void choose() {
+        Optional<String> pointer = pointer();
+        if (!showing && pointer.isPresent() && box.getSelectedItem() instanceof WordChoice choice) {
+            desk.type(pointer.get(), choice.word());
+            desk.settle();
+        }
+    }
+
+    @Override
+    public Optional<String> pointer() {
+        return base.at(key);
+    }
+
+    @Override
+    public JComponent control() {
+        return box;
+    }
+
+    @Override
+    public JPanel panel() {
+        return look.panel();
+    }
+
+    @Override
+    public void showDraft() {
+        Optional<String> pointer = pointer();
+        box.setEnabled(pointer.isPresent());
+        String says = pointer.map(desk.draft()::shown).orElse("");
+        showing = true;
+        // A word that the format does not know is shown as it stands, so that it can be seen and mended.
+        box.setSelectedItem(WordChoice.of(choices, says));
+        if (!(box.getSelectedItem() instanceof WordChoice now) || !now.word().equals(says)) {
+            box.setModel(
+                    new DefaultComboBoxModel<>(WordChoice.with(choices, says).toArray(WordChoice[]::new)));
+            box.setSelectedItem(new WordChoice(says, says));
+        }
+        showing = false;
+    }
+
+    @Override
+    public void showFaults() {
+        showFaults(look, desk);
+    }
+}

@@ -1,0 +1,132 @@
+package spadework.form.field;
+
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.Optional;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.text.JTextComponent;
+import spadework.draft.Kind;
+import spadework.draft.Outline;
+import spadework.draft.Spot;
+import spadework.draft.Tidy;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.kit.TextChanges;
+import spadework.form.session.JobSession;
+
+/**
+ * A field for words or a measure. Each keystroke goes into the draft, right or wrong. On leaving it, what was typed is
+ * spelled tidily, with the same figures and the same units, and the draft keeps it so.
+ */
+public final class BoundTextField implements BoundField {
+    private final JobSession desk;
+    private final BasePointer base;
+    private final String key;
+    private final JTextComponent text;
+    private final LabeledControl look;
+    private boolean showing;
+    private boolean typed;
+
+    public BoundTextField(JobSession desk, BasePointer base, String key) {
+        this.desk = desk;
+        this.base = base;
+        this.key = key;
+        String format = base.format(key);
+        Optional<Spot> spot = Outline.job().at(format);
+        boolean lines = spot.filter(s -> s.kind() == Kind.TEXT).isPresent();
+        text = lines ? area() : new JTextField();
+        text.setName(format);
+        text.getDocument().putProperty("filterNewlines", false);
+        text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(spot));
+        JComponent shown = lines ? new JScrollPane(text) : text;
+        boolean needed = spot.filter(Spot::needed).isPresent();
+        look = new LabeledControl(
+                Messages.field(format),
+                needed,
+                text,
+                shown,
+                spot.map(Spot::help).orElse(""));
+        TextChanges.in(text, this::type);
+        text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusLost(FocusEvent event) {
+                leave();
+            }
+        });
+    }
+
+    private static JTextArea area() {
+        JTextArea area = new JTextArea(2, 20);
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        KeyBindings.tabLeaves(area);
+        return area;
+    }
+
+    private void type() {
+        Optional<String> pointer = pointer();
+        if (!showing && pointer.isPresent()) {
+            typed = true;
+            desk.type(pointer.get(), text.getText());
+        }
+    }
+
+    private void leave() {
+        Optional<String> pointer = pointer();
+        if (typed && pointer.isPresent()) {
+            Kind kind = Outline.job().at(pointer.get()).map(Spot::kind).orElse(Kind.LABEL);
+            desk.type(pointer.get(), Tidy.of(kind, text.getText()));
+            desk.settle();
+            show(desk.draft().shown(pointer.get()));
+        }
+        typed = false;
+    }
+
+    @Override
+    public Optional<String> pointer() {
+        return base.at(key);
+    }
+
+    @Override
+    public JComponent control() {
+        return text;
+    }
+
+    @Override
+    public JPanel panel() {
+        return look.panel();
+    }
+
+    @Override
+    public void showDraft() {
+        Optional<String> pointer = pointer();
+        text.setEnabled(pointer.isPresent());
+        // Another spelling of what the draft says already, as "A, " for "A", stays while it is being typed.
+        boolean same = typed
+                && text.isFocusOwner()
+                && pointer.filter(p -> desk.draft().typed(p, text.getText()).equals(desk.draft()))
+                        .isPresent();
+        if (!same) {
+            show(pointer.map(desk.draft()::shown).orElse(""));
+        }
+    }
+
+    private void show(String says) {
+        if (!says.equals(text.getText())) {
+            showing = true;
+            text.setText(says);
+            text.setCaretPosition(0);
+            showing = false;
+        }
+    }
+
+    @Override
+    public void showFaults() {
+        showFaults(look, desk);
+    }
+}

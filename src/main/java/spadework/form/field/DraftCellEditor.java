@@ -1,0 +1,115 @@
+package spadework.form.field;
+
+import java.awt.Component;
+import java.awt.event.MouseEvent;
+import java.util.EventObject;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.AbstractCellEditor;
+import javax.swing.BorderFactory;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import javax.swing.table.TableCellEditor;
+import spadework.draft.Kind;
+import spadework.draft.Spot;
+import spadework.draft.Tidy;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.kit.TextChanges;
+import spadework.form.kit.WordChoice;
+import spadework.form.session.JobSession;
+
+/** Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back. */
+public final class DraftCellEditor extends AbstractCellEditor implements TableCellEditor {
+    private final JobSession desk;
+    private final RowsTableModel model;
+    private final JTextField text = new JTextField();
+    private final JComboBox<WordChoice> box = new JComboBox<>();
+    private Optional<String> pointer = Optional.empty();
+    private Spot spot;
+    private String before = "";
+    private boolean showing;
+
+    DraftCellEditor(JobSession desk, RowsTableModel model) {
+        this.desk = desk;
+        this.model = model;
+        text.setName("cell");
+        text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
+        text.getDocument().putProperty("filterNewlines", false);
+        box.setName("cell choice");
+        box.setMaximumRowCount(14);
+        PlainText.inList(box);
+        TextChanges.in(text, () -> write(text.getText()));
+        box.addActionListener(event -> {
+            if (!showing && box.getSelectedItem() instanceof WordChoice choice) {
+                write(choice.word());
+            }
+        });
+    }
+
+    private void write(String typed) {
+        if (!showing) {
+            pointer.ifPresent(place -> desk.type(place, typed));
+        }
+    }
+
+    @Override
+    public Component getTableCellEditorComponent(JTable table, Object value, boolean selected, int row, int column) {
+        RowColumn edited = model.column(column);
+        pointer = model.pointer(row, column);
+        spot = edited.spot();
+        before = String.valueOf(value);
+        String name = Messages.of("cell.name", edited.name(), row + 1);
+        showing = true;
+        text.setText(before);
+        text.getAccessibleContext().setAccessibleName(name);
+        text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(Optional.of(spot)));
+        box.getAccessibleContext().setAccessibleName(name);
+        if (isChoice()) {
+            List<WordChoice> choices = WordChoice.with(BoundChoiceField.choices(spot), before);
+            box.setModel(new DefaultComboBoxModel<>(choices.toArray(WordChoice[]::new)));
+            box.setSelectedItem(WordChoice.of(choices, before));
+        }
+        showing = false;
+        return isChoice() ? box : text;
+    }
+
+    private boolean isChoice() {
+        return spot.kind() == Kind.CHOICE || spot.kind() == Kind.YES_OR_NO;
+    }
+
+    /** One click chooses a cell, two edit it; so does any key. */
+    @Override
+    public boolean isCellEditable(EventObject event) {
+        return !(event instanceof MouseEvent click) || click.getClickCount() > 1;
+    }
+
+    @Override
+    public Object getCellEditorValue() {
+        return isChoice() && box.getSelectedItem() instanceof WordChoice choice ? choice.word() : text.getText();
+    }
+
+    @Override
+    public boolean stopCellEditing() {
+        if (!isChoice() && !text.getText().equals(before)) {
+            write(Tidy.of(spot.kind(), text.getText()));
+        }
+        end();
+        return super.stopCellEditing();
+    }
+
+    @Override
+    public void cancelCellEditing() {
+        write(before);
+        end();
+        super.cancelCellEditing();
+    }
+
+    private void end() {
+        pointer = Optional.empty();
+        desk.settle();
+    }
+}

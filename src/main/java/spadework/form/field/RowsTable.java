@@ -1,0 +1,304 @@
+package spadework.form.field;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.Insets;
+import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.JTextField;
+import javax.swing.KeyStroke;
+import javax.swing.ListSelectionModel;
+import javax.swing.table.TableCellEditor;
+import net.miginfocom.swing.MigLayout;
+import spadework.draft.Draft;
+import spadework.draft.Outline;
+import spadework.draft.Pointer;
+import spadework.draft.Spot;
+import spadework.finding.Fault;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.session.JobSession;
+
+/**
+ * A list of the job as a table: rows are added, doubled, moved, taken out and pasted from a spreadsheet. The chosen
+ * row is where the fields below it stand.
+ */
+public final class RowsTable {
+    private static final int LEAST_ROWS = 2;
+    private static final int MOST_ROWS = 8;
+
+    private final JobSession desk;
+    private final BasePointer list;
+    private final RowsTableModel model;
+    private final JTable table;
+    private final JScrollPane scroll;
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 2, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+    private final JTextArea wrong = LabeledControl.wrapped();
+    private final List<Runnable> chosenWatchers = new ArrayList<>();
+
+    /** @param columns each written {@code /key=weight}; {@code =1} for a list whose rows are values */
+    public RowsTable(JobSession desk, BasePointer list, String... columns) {
+        this.desk = desk;
+        this.list = list;
+        List<RowColumn> made = new ArrayList<>();
+        for (String column : columns) {
+            made.add(RowColumn.of(list, column));
+        }
+        model = new RowsTableModel(desk, list, made);
+        table = new Grid(model);
+        DraftCellEditor editing = new DraftCellEditor(desk, model);
+        DraftCellRenderer look = new DraftCellRenderer(desk, model);
+        for (int i = 0; i < made.size(); i++) {
+            table.getColumnModel().getColumn(i).setPreferredWidth(made.get(i).weight() * 30);
+            table.getColumnModel().getColumn(i).setCellEditor(editing);
+            table.getColumnModel().getColumn(i).setCellRenderer(look);
+        }
+        String name = Messages.field(list.format());
+        table.setName(list.format());
+        table.getAccessibleContext().setAccessibleName(name);
+        table.getAccessibleContext()
+                .setAccessibleDescription(
+                        Outline.job().at(list.format()).map(Spot::help).orElse(""));
+        table.getSelectionModel().addListSelectionListener(event -> chosenWatchers.forEach(Runnable::run));
+        if (made.size() == 1) {
+            table.setTableHeader(null);
+        }
+        scroll = new JScrollPane(table);
+        panel.setOpaque(false);
+        panel.add(scroll, "wmin 60");
+        panel.add(wrong, "wmin 30");
+        panel.add(buttons(name));
+        wrong.setVisible(false);
+        KeyBindings.inside(table, "ctrl V", this::paste);
+        KeyBindings.inside(table, "shift INSERT", this::paste);
+        KeyBindings.inside(table, "ctrl D", this::duplicate);
+        KeyBindings.inside(table, "alt UP", () -> move(-1));
+        KeyBindings.inside(table, "alt DOWN", () -> move(1));
+        KeyBindings.inside(table, "ctrl DELETE", this::takeOut);
+        KeyBindings.inside(table, "INSERT", this::add);
+    }
+
+    private JPanel buttons(String name) {
+        JPanel row = new JPanel(new MigLayout("insets 0, gap 0"));
+        row.setOpaque(false);
+        row.add(button("add", name, this::add));
+        row.add(button("duplicate", name, this::duplicate));
+        row.add(button("up", name, () -> move(-1)));
+        row.add(button("down", name, () -> move(1)));
+        row.add(button("out", name, this::takeOut));
+        row.add(button("paste", name, this::paste));
+        return row;
+    }
+
+    private JButton button(String key, String name, Runnable act) {
+        JButton button = new JButton(KeyBindings.action(Messages.of("rows." + key), act));
+        button.setName(list.format() + " " + key);
+        button.putClientProperty("JButton.buttonType", "borderless");
+        button.putClientProperty("JButton.minimumWidth", 0);
+        button.setMargin(new Insets(2, 5, 2, 5));
+        button.getAccessibleContext().setAccessibleName(Messages.of("rows.button", Messages.of("rows." + key), name));
+        button.setToolTipText(Messages.of("rows." + key + ".help"));
+        return button;
+    }
+
+    public JPanel panel() {
+        return panel;
+    }
+
+    public JTable table() {
+        return table;
+    }
+
+    /** Tells when another row is chosen. */
+    public void onChosen(Runnable watcher) {
+        chosenWatchers.add(watcher);
+    }
+
+    /** Where the table stands. */
+    public Optional<String> pointer() {
+        return list.at("");
+    }
+
+    /** Where the chosen row stands. */
+    public BasePointer row() {
+        return new BasePointer(list.format("/0"), () -> {
+            int row = table.getSelectedRow();
+            return row < 0 || row >= model.getRowCount()
+                    ? Optional.empty()
+                    : list.at("").map(p -> Pointer.of(p, row));
+        });
+    }
+
+    public void showDraft() {
+        if (model.isRecounted()) {
+            if (table.isEditing()) {
+                table.getCellEditor().cancelCellEditing();
+            }
+            int chosen = table.getSelectedRow();
+            int column = Math.max(0, table.getSelectedColumn());
+            model.fireTableDataChanged();
+            int rows = model.getRowCount();
+            if (rows > 0) {
+                table.changeSelection(Math.max(0, Math.min(chosen, rows - 1)), column, false, false);
+            }
+            int shown = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, rows));
+            ((Grid) table).showRows(shown);
+            panel.revalidate();
+        }
+        table.repaint();
+    }
+
+    public void showFaults() {
+        List<Fault> faults = list.at("").map(desk::faultsIn).orElse(List.of()).stream()
+                .filter(fault -> isShownHere(fault.place().pointer()))
+                .filter(fault -> !desk.draft().shown(fault.place().pointer()).isEmpty()
+                        || fault.place().pointer().equals(list.at("").orElse("")))
+                .limit(3)
+                .toList();
+        String text = LabeledControl.told(faults);
+        if (!text.equals(wrong.getText())) {
+            wrong.setText(text);
+            wrong.setVisible(!text.isEmpty());
+            panel.revalidate();
+        }
+        table.repaint();
+    }
+
+    /** Whether a cell of the table, or the table as such, is meant; fields below it have their own. */
+    private boolean isShownHere(String pointer) {
+        String here = list.at("").orElse("");
+        if (pointer.equals(here)) {
+            return true;
+        }
+        String inRow = pointer.substring(here.length()).replaceFirst("^/\\d+", "");
+        return model.columns().stream()
+                .anyMatch(c -> (Pointer.isIn(inRow, c.key()) && !(c.key().isEmpty() && !inRow.isEmpty()))
+                        || (Pointer.isIn(c.key(), inRow) && !inRow.isEmpty()));
+    }
+
+    /** Chooses the row and, if it is one of the columns, the cell of a place; whether a cell is meant. */
+    public boolean choose(String pointer) {
+        String here = list.at("").orElse("?");
+        if (!Pointer.isIn(pointer, here) || pointer.equals(here)) {
+            return false;
+        }
+        String rest = pointer.substring(here.length() + 1);
+        int row = rest.matches("\\d.*") ? Integer.parseInt(rest.replaceFirst("/.*", "")) : -1;
+        String inRow = rest.replaceFirst("^[^/]*", "");
+        if (row < 0 || row >= model.getRowCount()) {
+            return false;
+        }
+        int column = -1;
+        for (int i = 0; i < model.columns().size(); i++) {
+            String key = model.column(i).key();
+            if ((column < 0 && !inRow.isEmpty() && (Pointer.isIn(inRow, key) || Pointer.isIn(key, inRow)))
+                    || key.equals(inRow)) {
+                column = i;
+            }
+        }
+        table.changeSelection(row, Math.max(column, 0), false, false);
+        return column >= 0 || inRow.isEmpty();
+    }
+
+    private void add() {
+        list.at("").ifPresent(pointer -> {
+            change(NewRowValues.added(desk.draft(), pointer));
+            choose(desk.draft().rows(pointer) - 1);
+        });
+    }
+
+    private void duplicate() {
+        chosen().ifPresent(row -> {
+            change(NewRowValues.doubled(desk.draft(), list.at("").orElseThrow(), row));
+            choose(row + 1);
+        });
+    }
+
+    private void move(int by) {
+        chosen().ifPresent(row -> {
+            change(desk.draft().moved(list.at("").orElseThrow(), row, row + by));
+            choose(Math.max(0, Math.min(row + by, model.getRowCount() - 1)));
+        });
+    }
+
+    private void takeOut() {
+        chosen().ifPresent(row ->
+                change(desk.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
+    }
+
+    private void paste() {
+        Optional<String> pointer = list.at("");
+        try {
+            Object text = Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
+            if (pointer.isPresent() && text instanceof String cells) {
+                int row = chosen().orElse(model.getRowCount());
+                int column = Math.max(0, table.getSelectedColumn());
+                change(ClipboardCells.pasted(
+                        desk.draft(), pointer.get(), model.columns(), row, column, ClipboardCells.cells(cells)));
+            }
+        } catch (UnsupportedFlavorException | IOException | IllegalStateException nothingToPaste) {
+            Toolkit.getDefaultToolkit().beep();
+        }
+    }
+
+    private void change(Draft next) {
+        if (table.isEditing()) {
+            table.getCellEditor().stopCellEditing();
+        }
+        desk.edit(next);
+    }
+
+    private Optional<Integer> chosen() {
+        int row = table.getSelectedRow();
+        return row < 0 || row >= model.getRowCount() ? Optional.empty() : Optional.of(row);
+    }
+
+    private void choose(int row) {
+        table.changeSelection(row, 0, false, false);
+        table.requestFocusInWindow();
+    }
+
+    /** A table that begins to edit with the first key, and tells what stands in each cell. */
+    private static final class Grid extends JTable {
+        Grid(RowsTableModel model) {
+            super(model);
+            setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+            setCellSelectionEnabled(true);
+            setSurrendersFocusOnKeystroke(true);
+            putClientProperty("terminateEditOnFocusLost", true);
+            getTableHeader().setReorderingAllowed(false);
+            getTableHeader().setResizingAllowed(true);
+            getTableHeader()
+                    .setDefaultRenderer(
+                            new ColumnHeaderRenderer(getTableHeader().getDefaultRenderer()));
+            setShowHorizontalLines(true);
+            // From the last row Enter goes nowhere: the fields below stay with the row that was just typed.
+            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "selectNextRow");
+            showRows(LEAST_ROWS);
+        }
+
+        void showRows(int rows) {
+            setPreferredScrollableViewportSize(new Dimension(200, rows * getRowHeight()));
+        }
+
+        @Override
+        public Component prepareEditor(TableCellEditor editor, int row, int column) {
+            Component made = super.prepareEditor(editor, row, column);
+            if (made instanceof JTextField field) {
+                field.selectAll();
+            }
+            return made;
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Fields and tables bound to pointers. */
+package spadework.form.field;

@@ -1,0 +1,76 @@
+package spadework.form.kit;
+
+import java.awt.Component;
+import java.awt.print.Pageable;
+import java.awt.print.PrinterException;
+import java.awt.print.PrinterJob;
+import java.io.File;
+import java.nio.file.Path;
+import java.util.Optional;
+import javax.swing.JFileChooser;
+import javax.swing.SwingUtilities;
+import javax.swing.filechooser.FileNameExtensionFilter;
+
+/** The machine that the window runs on. */
+public final class DesktopPlatform implements Platform {
+
+    @Override
+    public Optional<Path> saveAs(Component over, Path suggested) {
+        JFileChooser chooser =
+                new JFileChooser(suggested.toAbsolutePath().getParent().toFile());
+        chooser.setSelectedFile(suggested.toFile());
+        return chosen(chooser, chooser.showSaveDialog(over));
+    }
+
+    @Override
+    public Optional<Path> open(Component over, Path from) {
+        JFileChooser chooser = new JFileChooser(from.toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter(Messages.of("open.filter"), "json"));
+        return chosen(chooser, chooser.showOpenDialog(over));
+    }
+
+    @Override
+    public Optional<Path> openTable(Component over, Path from) {
+        JFileChooser chooser = new JFileChooser(from.toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter(Messages.of("open.tables"), "xlsx", "csv"));
+        return chosen(chooser, chooser.showOpenDialog(over));
+    }
+
+    @Override
+    public Optional<Path> folder(Component over, Path from) {
+        JFileChooser chooser = new JFileChooser(from.toFile());
+        chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
+        return chosen(chooser, chooser.showOpenDialog(over));
+    }
+
+    private static Optional<Path> chosen(JFileChooser chooser, int answer) {
+        File file = chooser.getSelectedFile();
+        return answer == JFileChooser.APPROVE_OPTION && file != null ? Optional.of(file.toPath()) : Optional.empty();
+    }
+
+    @Override
+    public void print(Pageable pages, String title, Runnable done) {
+        PrinterJob job = PrinterJob.getPrinterJob();
+        job.setJobName(title);
+        job.setPageable(pages);
+        if (!job.printDialog()) {
+            done.run();
+            return;
+        }
+        Thread printing = new Thread(
+                () -> {
+                    try {
+                        job.print();
+                    } catch (PrinterException refused) {
+                        SwingUtilities.invokeLater(() -> {
+                            throw new IllegalStateException(refused);
+                        });
+                    } finally {
+                        SwingUtilities.invokeLater(done);
+                    }
+                },
+                "printing");
+        printing.setDaemon(true);
+        printing.start();
+    }
+}

@@ -1,0 +1,122 @@
+package spadework.form.kit;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import javax.swing.text.DefaultCaret;
+import net.miginfocom.swing.MigLayout;
+import spadework.draft.Spot;
+import spadework.finding.Fault;
+
+/** A label above a control, and below it, when there is one, what is wrong. */
+public final class LabeledControl {
+    private static final String OUTLINE = "JComponent.outline";
+
+    private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+    private final JTextArea wrong = wrapped();
+    private final JComponent control;
+
+    /**
+     * Puts a control under its label.
+     *
+     * @param needed whether the job cannot do without it
+     * @param shown the control, or what holds it
+     */
+    public LabeledControl(String name, boolean needed, JComponent control, JComponent shown, String help) {
+        this.control = control;
+        JLabel label = new JLabel(needed ? Messages.of("field.needed", name) : name);
+        label.setLabelFor(control);
+        control.getAccessibleContext().setAccessibleName(name);
+        control.getAccessibleContext().setAccessibleDescription(help);
+        control.setToolTipText(help.isEmpty() ? null : help);
+        wrong.setVisible(false);
+        panel.setOpaque(false);
+        panel.add(label);
+        panel.add(shown, "wmin 30");
+        panel.add(wrong, "wmin 30");
+    }
+
+    public JPanel panel() {
+        return panel;
+    }
+
+    /**
+     * Marks the control and tells each fault as the command line does, without the place. What is only missing is
+     * marked more lightly: nobody has been there yet.
+     */
+    public void tell(List<Fault> faults, boolean missing) {
+        control.putClientProperty(OUTLINE, faults.isEmpty() ? null : missing ? "warning" : "error");
+        say(missing ? "" : told(faults));
+    }
+
+    /** Marks the control and tells each fault. */
+    public void tell(List<Fault> faults) {
+        control.putClientProperty(OUTLINE, faults.isEmpty() ? null : "error");
+        say(told(faults));
+    }
+
+    /** Marks the control and tells what is wrong in words of the window; nothing wrong where they are empty. */
+    public void tell(String words) {
+        control.putClientProperty(OUTLINE, words.isEmpty() ? null : "error");
+        say(words);
+    }
+
+    private void say(String text) {
+        if (!text.equals(wrong.getText())) {
+            wrong.setText(text);
+            wrong.setVisible(!text.isEmpty());
+            panel.revalidate();
+        }
+    }
+
+    public static String told(List<Fault> faults) {
+        return faults.stream().map(LabeledControl::told).distinct().collect(Collectors.joining("\n"));
+    }
+
+    /** What is wrong, what is allowed and the mend, as {@link Fault#text} without the place. */
+    public static String told(Fault fault) {
+        return Messages.of("fault.told", fault.found(), fault.allowed(), fault.mend());
+    }
+
+    /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */
+    public static String placeholder(Optional<Spot> spot) {
+        return spot.map(s -> s.usual()
+                        .map(usual -> Messages.of("field.usual", usual))
+                        .orElse(Messages.or("example." + s.kind(), "")))
+                .orElse("");
+    }
+
+    /** Words that can be read and copied by keyboard, and never move the page when they change. */
+    public static JTextArea readable(String name, String called) {
+        JTextArea area = wrapped();
+        area.setName(name);
+        area.setFocusable(true);
+        KeyBindings.tabLeaves(area);
+        area.setForeground(UIManager.getColor("Label.foreground"));
+        area.getAccessibleContext().setAccessibleName(called);
+        DefaultCaret caret = new DefaultCaret();
+        caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        area.setCaret(caret);
+        return area;
+    }
+
+    public static JTextArea wrapped() {
+        JTextArea area = new JTextArea();
+        area.setName("wrong");
+        area.setLineWrap(true);
+        area.setWrapStyleWord(true);
+        area.setEditable(false);
+        area.setFocusable(false);
+        area.setOpaque(false);
+        area.setBorder(BorderFactory.createEmptyBorder(2, 0, 2, 0));
+        area.setForeground(UIManager.getColor("Spadework.fault"));
+        area.getAccessibleContext().setAccessibleName(Messages.of("fault.name"));
+        return area;
+    }
+}

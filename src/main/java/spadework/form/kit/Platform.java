@@ -1,0 +1,31 @@
+package spadework.form.kit;
+
+import java.awt.Component;
+import java.awt.print.Pageable;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** What the window asks of the machine: where a file goes, and paper. */
+public interface Platform {
+
+    /** Where a file is to be saved; nothing if the person thought better of it. */
+    Optional<Path> saveAs(Component over, Path suggested);
+
+    /** Which job to open. */
+    Optional<Path> open(Component over, Path from);
+
+    /** Which workbook or list to read. */
+    default Optional<Path> openTable(Component over, Path from) {
+        return open(over, from);
+    }
+
+    /** Which folder to use. */
+    Optional<Path> folder(Component over, Path from);
+
+    /**
+     * Asks which printer, and prints.
+     *
+     * @param done called on the window's thread when the pages were handed over, or not needed any more
+     */
+    void print(Pageable pages, String title, Runnable done);
+}

@@ -1,0 +1,68 @@
+package spadework.form.kit;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontFormatException;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.util.Map;
+import javax.swing.UIManager;
+import javax.swing.plaf.FontUIResource;
+
+/** The window's own look: the face of the papers, one accent, light or dark. */
+public final class Theme {
+    private static final float SIZE = 14;
+    private static final Font REGULAR = read("SourceSans3_400Regular.ttf");
+    private static final Font BOLD = read("SourceSans3_600SemiBold.ttf");
+
+    private Theme() {}
+
+    /** Puts the look on. Windows that are open take it on with {@link FlatLaf#updateUI}. */
+    public static void wear(boolean dark) {
+        FlatLaf.setGlobalExtraDefaults(Map.of(
+                "@accentColor", dark ? "#5fa8b8" : "#1f6f80",
+                "Component.focusWidth", "1",
+                "TextComponent.arc", "4",
+                "Button.arc", "4",
+                "Component.arc", "4",
+                "Table.showHorizontalLines", "true",
+                "ScrollBar.width", "12"));
+        if (dark) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        UIManager.put("defaultFont", new FontUIResource(REGULAR.deriveFont(SIZE)));
+        UIManager.put("Spadework.fault", dark ? new Color(0xff8a80) : new Color(0xb3261e));
+        UIManager.put("Spadework.missing", dark ? new Color(0xd9a441) : new Color(0x9a6700));
+        UIManager.put("Spadework.soil", dark ? new Color(0x8a7a66) : new Color(0x8b7355));
+        UIManager.put("Spadework.water", dark ? new Color(0x5fa8b8) : new Color(0x1f6f80));
+        FlatLaf.updateUI();
+    }
+
+    static boolean isDark() {
+        return FlatLaf.isLafDark();
+    }
+
+    /** The face of the papers. */
+    public static Font face(boolean bold) {
+        return bold ? BOLD : REGULAR;
+    }
+
+    /** The weight for key figures. */
+    public static Font bold(float size) {
+        return BOLD.deriveFont(size);
+    }
+
+    private static Font read(String file) {
+        try (InputStream in = Theme.class.getResourceAsStream("/templates/fonts/" + file)) {
+            return Font.createFont(Font.TRUETYPE_FONT, in);
+        } catch (IOException | FontFormatException unusable) {
+            throw new UncheckedIOException(new IOException(file, unusable));
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Plain widgets, words, look, background tasks. */
+package spadework.form.kit;

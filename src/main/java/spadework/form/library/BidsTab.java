@@ -1,0 +1,154 @@
+package spadework.form.library;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JComboBox;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import javax.swing.Timer;
+import net.miginfocom.swing.MigLayout;
+import spadework.bids.BidRow;
+import spadework.bids.Standing;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.kit.ReadOnlyTable;
+import spadework.form.kit.WordChoice;
+import spadework.office.portfolio.BidsService;
+
+/** All bids of the folder, found by words; one opens by Enter, is copied for another customer, or priced anew. */
+public final class BidsTab extends JPanel {
+    /** How long after a key the bids are searched, in milliseconds. */
+    private static final int PAUSE = 250;
+
+    private final LibraryContext reach;
+    private final BackgroundTasks errands;
+    private final StandaloneField words = new StandaloneField("bids.find", "");
+    private final StandaloneField day;
+    private final JComboBox<WordChoice> standing = new JComboBox<>(Stream.concat(
+                    Stream.of(new WordChoice("", Messages.of("bids.any"))),
+                    Stream.of(Standing.values()).map(one -> new WordChoice(one.name(), Messages.of("standing." + one))))
+            .toArray(WordChoice[]::new));
+    private final JLabel told = PlainText.of(new JLabel(" "));
+    private final JTextArea unread = LibraryControls.lines("shelf.unread");
+    private final ReadOnlyTable<BidRow> board;
+    private final Timer pause = new Timer(PAUSE, event -> load());
+
+    BidsTab(LibraryContext reach, BackgroundTasks errands, BackgroundTasks looking) {
+        super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][]"));
+        this.reach = reach;
+        this.errands = looking;
+        pause.setRepeats(false);
+        day = new StandaloneField("bids.on", reach.today().toString());
+        board = new ReadOnlyTable<>("shelf.bids", heads(() -> day.day().orElse(reach.today())));
+        LabeledControl look = new LabeledControl(Messages.of("bids.standing"), false, standing, standing, "");
+        standing.setName("bids.standing");
+        PlainText.inList(standing);
+        standing.addActionListener(event -> load());
+        words.onTyped(pause::restart);
+        day.onTyped(pause::restart);
+        KeyBindings.inside(words.field(), "DOWN", () -> board.table().requestFocusInWindow());
+        KeyBindings.inside(words.field(), "ENTER", this::load);
+        told.setName("bids.told");
+        unread.setVisible(false);
+        board.onOpened(row -> reach.open(Path.of(row.place())));
+        CopyBidPane copy = new CopyBidPane(reach, errands, this::load);
+        RepriceBidPane reprice = new RepriceBidPane(reach, errands, this::load);
+        board.onChosen(row -> {
+            copy.show(row);
+            reprice.show(row);
+        });
+        JPanel top = new JPanel(
+                new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][160!,fill][120!,fill][]"));
+        top.add(words.panel(), "top");
+        top.add(look.panel(), "top");
+        top.add(day.panel(), "top");
+        top.add(LibraryControls.button("shelf.folder", this::choose), "bottom");
+        JTabbedPane below = new JTabbedPane();
+        below.setName("bids.below");
+        below.getAccessibleContext().setAccessibleName(Messages.of("bids.below"));
+        below.addTab(Messages.of("bids.copy"), copy);
+        below.addTab(Messages.of("bids.reprice"), reprice);
+        add(top);
+        add(told, "wmin 80");
+        add(board.pane(), "hmin 80, wmin 80");
+        add(unread, "wmin 80");
+        add(below, "h 264!, wmin 80");
+        reach.onTree(this::load);
+    }
+
+    private interface Day {
+        LocalDate get();
+    }
+
+    private static List<ReadOnlyTable.Head<BidRow>> heads(Day day) {
+        return List.of(
+                ReadOnlyTable.Head.text("shelf.bids.number", 3, BidRow::number),
+                ReadOnlyTable.Head.text("shelf.bids.standing", 3, row -> Messages.of("standing." + row.standing())),
+                ReadOnlyTable.Head.figure(
+                        "shelf.bids.issued", 3, row -> row.issued().toString(), BidRow::issued),
+                ReadOnlyTable.Head.figure(
+                        "shelf.bids.until",
+                        4,
+                        row -> until(row, day.get()),
+                        row -> row.validUntil().orElse(LocalDate.MIN)),
+                ReadOnlyTable.Head.figure("shelf.bids.age", 2, row -> Long.toString(row.age()), BidRow::age),
+                ReadOnlyTable.Head.figure(
+                        "shelf.bids.total", 3, row -> row.total().text(), BidRow::total),
+                ReadOnlyTable.Head.figure(
+                        "shelf.bids.margin",
+                        2,
+                        row -> row.margin().map(share -> share + " %").orElse(""),
+                        row -> row.margin().orElse(BigDecimal.ZERO)),
+                ReadOnlyTable.Head.text("shelf.bids.customer", 6, BidRow::customer),
+                ReadOnlyTable.Head.text("shelf.bids.title", 8, BidRow::title));
+    }
+
+    private static String until(BidRow row, LocalDate on) {
+        return row.validUntil()
+                .map(last -> row.isExpiredOn(on) ? Messages.of("shelf.bids.over", last) : last.toString())
+                .orElse("");
+    }
+
+    StandaloneField words() {
+        return words;
+    }
+
+    boolean isIdle() {
+        return !pause.isRunning();
+    }
+
+    private void choose() {
+        reach.outside().folder(this, reach.tree()).ifPresent(reach::tree);
+    }
+
+    /** Reads the bids anew. */
+    void load() {
+        pause.stop();
+        if (!day.isDay(true)) {
+            return;
+        }
+        LocalDate on = day.day().orElseThrow();
+        String word = ((WordChoice) standing.getSelectedItem()).word();
+        Optional<Standing> wanted = word.isEmpty() ? Optional.empty() : Optional.of(Standing.valueOf(word));
+        List<String> sought =
+                List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
+        Path tree = reach.tree();
+        told.setText(Messages.of("bids.looking", tree));
+        errands.look("bids", () -> BidsService.rows(tree, on, wanted, sought), found -> {
+            board.show(found.rows(), BidRow::place);
+            told.setText(Messages.of("bids.found", found.rows().size(), tree));
+            LibraryControls.say(unread, String.join("\n", found.unread()));
+            unread.setVisible(!found.unread().isEmpty());
+            revalidate();
+        });
+    }
+}

@@ -1,0 +1,223 @@
+package spadework.form.library;
+
+import java.awt.CardLayout;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.JTabbedPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.Messages;
+import spadework.form.kit.ReadOnlyTable;
+import spadework.office.book.OpenBook;
+import spadework.office.reply.Reply;
+import spadework.pricebook.Assembly;
+import spadework.pricebook.LineItem;
+
+/** The price book: every item and assembly, found by words; the chosen one with all that the book and old bids say. */
+public final class BookTab extends JPanel {
+    private static final int USED = 2;
+    private static final String ITEM = "item";
+    private static final String ASSEMBLY = "assembly";
+
+    private final LibraryContext reach;
+    private final BackgroundTasks errands;
+    private final StandaloneField words = new StandaloneField("shelf.find", "");
+    private final JCheckBox retired = new JCheckBox(Messages.of("shelf.gone"));
+    private final ReadOnlyTable<Row> board = new ReadOnlyTable<>(
+            "shelf.items",
+            List.of(
+                    ReadOnlyTable.Head.text("shelf.items.code", 4, Row::code),
+                    ReadOnlyTable.Head.text("shelf.items.what", 7, Row::name),
+                    ReadOnlyTable.Head.text("shelf.items.unit", 2, Row::unit),
+                    ReadOnlyTable.Head.text("shelf.items.costs", 6, Row::costs),
+                    ReadOnlyTable.Head.text("shelf.items.until", 3, Row::until)));
+    private final ItemEditPane pane;
+    private final ItemHistoryPane past = new ItemHistoryPane();
+    private final ItemUsesPane uses;
+    private final JTextArea parts = LibraryControls.lines("shelf.parts");
+    private final CardLayout cards = new CardLayout();
+    private final JPanel right = new JPanel(cards);
+    private final JTabbedPane about = new JTabbedPane();
+    private final Consumer<OpenBook> opened;
+    private Optional<OpenBook> book = Optional.empty();
+
+    /** A row of the list: an item, or an assembly. */
+    private record Row(
+            String code,
+            String name,
+            String unit,
+            String costs,
+            String until,
+            Optional<LineItem> item,
+            Optional<Assembly> assembly) {}
+
+    /** @param opened told the book whenever it was read */
+    BookTab(LibraryContext reach, BackgroundTasks errands, BackgroundTasks looking, Consumer<OpenBook> opened) {
+        super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
+        this.reach = reach;
+        this.errands = errands;
+        this.opened = opened;
+        pane = new ItemEditPane(reach.today(), this::trial, this::write);
+        uses = new ItemUsesPane(reach, looking);
+        retired.setName("shelf.gone");
+        JPanel left = new JPanel(new MigLayout("insets 8, gap 6, fill, wrap 1", "[grow,fill]", "[][][grow,fill]"));
+        left.add(words.panel());
+        left.add(retired);
+        left.add(board.pane(), "hmin 80, wmin 80");
+        about.setName("shelf.about");
+        about.getAccessibleContext().setAccessibleName(Messages.of("shelf.about"));
+        about.addTab(Messages.of("shelf.about.item"), pane);
+        about.addTab(Messages.of("shelf.about.past"), past);
+        about.addTab(Messages.of("shelf.about.used"), uses);
+        about.addChangeListener(event -> showUses());
+        JPanel bundle = new JPanel(new MigLayout("insets 8, fill", "[grow,fill]", "[grow,fill]"));
+        bundle.add(parts);
+        right.add(about, ITEM);
+        right.add(bundle, ASSEMBLY);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left, right);
+        split.setName("shelf.split");
+        split.getAccessibleContext().setAccessibleName(Messages.of("shelf.split"));
+        split.setResizeWeight(0.5);
+        split.setDividerLocation(676);
+        split.setBorder(null);
+        add(split);
+        words.onTyped(this::find);
+        retired.addActionListener(event -> find());
+        KeyBindings.inside(words.field(), "DOWN", () -> board.step(1));
+        KeyBindings.inside(words.field(), "UP", () -> board.step(-1));
+        board.onChosen(row -> showChosen());
+        board.onOpened(row -> pane.grid().requestFocusInWindow());
+    }
+
+    StandaloneField words() {
+        return words;
+    }
+
+    /** Reads the book anew and shows it. */
+    void load() {
+        errands.look("book", () -> OpenBook.of(reach.book()), this::show);
+    }
+
+    private void show(OpenBook now) {
+        book = Optional.of(now);
+        opened.accept(now);
+        find();
+    }
+
+    private void find() {
+        List<String> sought =
+                List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
+        List<Row> rows = new ArrayList<>();
+        book.ifPresent(one -> {
+            one.items(sought, retired.isSelected()).forEach(item -> rows.add(row(item)));
+            one.assemblies(sought).forEach(assembly -> rows.add(row(assembly)));
+        });
+        board.show(rows, Row::code);
+    }
+
+    private Row row(LineItem item) {
+        List<String> costs = new ArrayList<>();
+        item.material()
+                .ifPresent(one ->
+                        costs.add(Messages.of("shelf.costs.material", one.cost().text(), one.sold())));
+        item.labor()
+                .ifPresent(one -> costs.add(Messages.of(
+                        "shelf.costs.labour",
+                        one.perHour().toPlainString(),
+                        item.unit().symbol(),
+                        one.crew())));
+        item.subcontract().ifPresent(one -> costs.add(Messages.of("shelf.costs.others", one.text())));
+        item.disposal().ifPresent(one -> costs.add(Messages.of("shelf.costs.tipping", one.text())));
+        String until = item.retired()
+                .map(gone -> Messages.of("shelf.items.gone", gone.on()))
+                .or(() -> item.goodUntil()
+                        .map(last -> item.isStaleOn(reach.today())
+                                ? Messages.of("shelf.items.stale", last)
+                                : last.toString()))
+                .orElse("");
+        return new Row(
+                item.code(),
+                item.name(),
+                item.unit().symbol(),
+                String.join("; ", costs),
+                until,
+                Optional.of(item),
+                Optional.empty());
+    }
+
+    private static Row row(Assembly assembly) {
+        return new Row(
+                assembly.code(),
+                assembly.name(),
+                assembly.driver().unit().symbol(),
+                Messages.of("shelf.costs.assembly", assembly.parts().size()),
+                "",
+                Optional.empty(),
+                Optional.of(assembly));
+    }
+
+    private void showChosen() {
+        Optional<Row> row = board.chosen();
+        Optional<LineItem> item = row.flatMap(Row::item);
+        row.flatMap(Row::assembly).ifPresent(assembly -> LibraryControls.say(parts, told(assembly)));
+        cards.show(right, row.flatMap(Row::assembly).isPresent() ? ASSEMBLY : ITEM);
+        pane.show(item, item.flatMap(one -> book.map(open -> open.entries().get(one.code()))));
+        past.show(item);
+        showUses();
+    }
+
+    private void showUses() {
+        if (about.getSelectedIndex() == USED) {
+            uses.show(board.chosen().flatMap(Row::item).map(LineItem::code));
+        }
+    }
+
+    private String told(Assembly assembly) {
+        String lines = assembly.parts().stream()
+                .map(part -> Messages.of(
+                        "shelf.part",
+                        part.each().toPlainString(),
+                        part.item(),
+                        book.flatMap(OpenBook::book)
+                                .flatMap(one -> one.find(part.item()))
+                                .map(LineItem::name)
+                                .orElse("")))
+                .collect(Collectors.joining("\n"));
+        return Messages.of(
+                "shelf.assembly",
+                assembly.code(),
+                assembly.name(),
+                assembly.driver().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                lines,
+                String.join("\n", assembly.notes()));
+    }
+
+    private void trial(BookEdit step) {
+        errands.look("trial", () -> step.on(reach.book().trial()), reply -> pane.told(step, reply));
+    }
+
+    private void write(BookEdit step) {
+        errands.run(() -> written(step), done -> {
+            show(done.book);
+            pane.written(done.reply);
+            reach.bookMoved();
+        });
+    }
+
+    private record Written(Reply reply, OpenBook book) {}
+
+    private Written written(BookEdit step) throws IOException {
+        Reply reply = step.on(reach.book());
+        return new Written(reply, OpenBook.of(reach.book()));
+    }
+}

@@ -1,0 +1,242 @@
+package spadework.form.library;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.ButtonGroup;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import javax.swing.JRadioButton;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import spadework.feedback.RateRule;
+import spadework.feedback.Season;
+import spadework.feedback.Suggestion;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.kit.ReadOnlyTable;
+import spadework.form.kit.WordChoice;
+import spadework.money.Dollars;
+import spadework.office.portfolio.FeedbackService;
+import spadework.office.portfolio.FeedbackService.Lesson;
+
+/** What closed jobs really took against the estimate, and the rates that follow, each taken or left. */
+public final class FeedbackTab extends JPanel {
+    private final LibraryContext reach;
+    private final BackgroundTasks errands;
+    private final Runnable moved;
+    private final JRadioButton season = new JRadioButton(Messages.of("feedback.season"), true);
+    private final JRadioButton one = new JRadioButton(Messages.of("feedback.one"));
+    private final JComboBox<WordChoice> rule = new JComboBox<>(Stream.of(RateRule.values())
+            .map(each -> new WordChoice(each.name(), Messages.of("feedback.rule." + each)))
+            .toArray(WordChoice[]::new));
+    private final StandaloneField day;
+    private final JTextArea told = LibraryControls.lines("feedback.told");
+    private final JTextArea evidence = LibraryControls.lines("feedback.evidence");
+    private final JButton accept = LibraryControls.button("feedback.accept", this::accept);
+    private final JButton report = LibraryControls.button("feedback.report", this::report);
+    private final ReadOnlyTable<Season.Total> totals = new ReadOnlyTable<>(
+            "feedback.totals",
+            List.of(
+                    ReadOnlyTable.Head.text("feedback.code", 3, Season.Total::code),
+                    ReadOnlyTable.Head.text("feedback.name", 8, Season.Total::name),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.jobs", 2, row -> Integer.toString(row.jobs()), Season.Total::jobs),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.estimate", 3, row -> row.estimate().text(), Season.Total::estimate),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.actual", 3, row -> row.actual().text(), Season.Total::actual),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.quantity", 3, row -> signed(row.quantityError()), Season.Total::quantityError),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.production",
+                            3,
+                            row -> signed(row.productionError()),
+                            Season.Total::productionError),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.price", 3, row -> signed(row.priceError()), Season.Total::priceError)));
+    private final ReadOnlyTable<Suggestion> rates = new ReadOnlyTable<>(
+            "feedback.rates",
+            List.of(
+                    ReadOnlyTable.Head.text("feedback.code", 3, Suggestion::code),
+                    ReadOnlyTable.Head.text("feedback.what", 4, row -> ItemValuesModel.name(row.what())),
+                    ReadOnlyTable.Head.text("feedback.from", 3, Suggestion::from),
+                    ReadOnlyTable.Head.text("feedback.to", 3, Suggestion::to),
+                    ReadOnlyTable.Head.figure(
+                            "feedback.jobs",
+                            2,
+                            row -> Integer.toString(row.evidence().size()),
+                            row -> row.evidence().size())));
+    private boolean loaded;
+
+    /** @param moved called when a rate was taken into the book */
+    FeedbackTab(LibraryContext reach, BackgroundTasks errands, Runnable moved) {
+        super(new MigLayout(
+                "insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3",
+                "[56%!,fill][grow,fill]",
+                "[][][grow 55,fill][][grow 45,fill][]"));
+        this.reach = reach;
+        this.errands = errands;
+        this.moved = moved;
+        day = new StandaloneField("feedback.on", reach.today().toString());
+        ButtonGroup scope = new ButtonGroup();
+        List.of(season, one).forEach(scope::add);
+        season.setName("feedback.season");
+        one.setName("feedback.one");
+        rule.setName("feedback.rule");
+        rule.getAccessibleContext().setAccessibleName(Messages.of("feedback.rule"));
+        PlainText.inList(rule);
+        season.addActionListener(event -> load());
+        one.addActionListener(event -> load());
+        rule.addActionListener(event -> load());
+        add(
+                LibraryControls.row(List.of(season, one, LibraryControls.button("shelf.folder", this::choose), rule)),
+                "span 2");
+        add(told, "span 2, wmin 80");
+        add(totals.pane(), "span 2, hmin 80, wmin 80");
+        add(LibraryControls.told("feedback.rates.told"), "span 2, wmin 80");
+        add(rates.pane(), "hmin 60, wmin 80");
+        add(new JScrollPane(evidence), "hmin 60, wmin 80");
+        JPanel last = new JPanel(new MigLayout("insets 2, gap 8, novisualpadding", "[120!,fill][][]push[]"));
+        last.add(day.panel(), "top");
+        last.add(accept, "top, gaptop 18");
+        last.add(report, "top, gaptop 18");
+        add(last, "span 2");
+        rates.onChosen(this::showEvidence);
+        reach.onTree(() -> {
+            if (loaded) {
+                load();
+            }
+        });
+        showEvidence(Optional.empty());
+    }
+
+    private static String signed(Dollars amount) {
+        return amount.isNegative() || amount.isZero() ? amount.text() : "+" + amount.text();
+    }
+
+    private void choose() {
+        reach.outside().folder(this, reach.tree()).ifPresent(reach::tree);
+    }
+
+    /** What is looked at: the job on screen as its file has it, or all jobs of the folder. */
+    private Path tree() {
+        return one.isSelected() ? reach.job() : reach.tree();
+    }
+
+    private FeedbackService desk(Path tree, String word) throws IOException {
+        Path folder = tree.equals(reach.job()) ? tree.getParent() : tree;
+        return new FeedbackService(tree, reach.bookOf(folder), RateRule.valueOf(word));
+    }
+
+    private String word() {
+        return ((WordChoice) rule.getSelectedItem()).word();
+    }
+
+    /** Reads the jobs anew. */
+    void load() {
+        loaded = true;
+        Path tree = tree();
+        String word = word();
+        LibraryControls.say(told, Messages.of("feedback.looking", tree));
+        errands.look("lesson", () -> desk(tree, word).lesson(), lesson -> show(tree, lesson));
+    }
+
+    private void show(Path tree, Lesson lesson) {
+        List<Season.Total> rows = lesson.season().totals();
+        totals.show(rows, Season.Total::code);
+        rates.show(lesson.suggestions(), row -> row.code() + row.what());
+        String text = rows.isEmpty()
+                ? Messages.of("feedback.none", tree)
+                : Messages.of(
+                        "feedback.sum",
+                        lesson.season().jobs().size(),
+                        sum(rows, Season.Total::estimate).text(),
+                        sum(rows, Season.Total::actual).text(),
+                        signed(sum(rows, Season.Total::quantityError)),
+                        signed(sum(rows, Season.Total::productionError)),
+                        signed(sum(rows, Season.Total::priceError)));
+        LibraryControls.say(
+                told, Stream.concat(Stream.of(text), lesson.unread().stream()).collect(Collectors.joining("\n")));
+        report.setEnabled(!rows.isEmpty());
+        revalidate();
+    }
+
+    private interface Amount {
+        Dollars of(Season.Total row);
+    }
+
+    private static Dollars sum(List<Season.Total> rows, Amount amount) {
+        return Dollars.total(rows.stream().map(amount::of).toList());
+    }
+
+    private void showEvidence(Optional<Suggestion> chosen) {
+        accept.setEnabled(chosen.isPresent());
+        LibraryControls.say(
+                evidence,
+                chosen.map(rate -> Messages.of(
+                                "feedback.evidence.of",
+                                rate.code(),
+                                rate.name(),
+                                ItemValuesModel.name(rate.what()),
+                                rate.from(),
+                                rate.to(),
+                                Messages.of("feedback.rule." + rate.rule()),
+                                rate.evidence().stream()
+                                        .map(job -> Messages.of(
+                                                "feedback.evidence.job",
+                                                job.job(),
+                                                job.finished(),
+                                                job.soil(),
+                                                job.rate()))
+                                        .collect(Collectors.joining("\n"))))
+                        .orElse(""));
+    }
+
+    private void accept() {
+        if (!day.isDay(true) || rates.chosen().isEmpty()) {
+            return;
+        }
+        Suggestion rate = rates.chosen().get();
+        LocalDate on = day.day().orElseThrow();
+        Path tree = tree();
+        String word = word();
+        accept.setEnabled(false);
+        errands.run(() -> desk(tree, word).accept(rate, on), reply -> {
+            LibraryControls.say(
+                    evidence,
+                    reply.done()
+                            ? Messages.of("feedback.accepted", String.join("\n", reply.out()))
+                            : String.join("\n", reply.err()));
+            if (reply.done()) {
+                moved.run();
+                load();
+            }
+        });
+    }
+
+    private void report() {
+        Path tree = tree();
+        String word = word();
+        if (!day.isDay(true)) {
+            return;
+        }
+        LocalDate on = day.day().orElseThrow();
+        reach.outside()
+                .folder(this, reach.tree())
+                .ifPresent(folder -> errands.run(
+                        () -> desk(tree, word).print(folder, on, reach.templates()),
+                        reply -> LibraryControls.say(
+                                told,
+                                reply.out().isEmpty()
+                                        ? String.join("\n", reply.err())
+                                        : Messages.of("feedback.printed", String.join(", ", reply.out())))));
+    }
+}

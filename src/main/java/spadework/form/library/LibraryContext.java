@@ -1,0 +1,114 @@
+package spadework.form.library;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import spadework.form.kit.Messages;
+import spadework.form.kit.Platform;
+import spadework.form.session.JobSession;
+import spadework.office.Bid;
+import spadework.office.book.BookService;
+
+/** What the shelf has at hand: the job it was opened from, the book beside it, and the folder with all the jobs. */
+public final class LibraryContext {
+    private final JobSession desk;
+    private final Around around;
+    private final List<Runnable> watchers = new ArrayList<>();
+    private Path tree;
+
+    /**
+     * What lies around a window.
+     *
+     * @param templates templates of the contractor's own
+     * @param open opens a job in a window of its own, or brings the one forward that shows it
+     * @param bookMoved prices the jobs of all windows anew, as a book has changed
+     */
+    public record Around(
+            Path tree,
+            Optional<Path> templates,
+            LocalDate today,
+            Platform outside,
+            Consumer<Path> open,
+            Runnable bookMoved) {}
+
+    public LibraryContext(JobSession desk, Around around) {
+        this.desk = desk;
+        this.around = around;
+        this.tree = around.tree();
+    }
+
+    /** The folder in whose tree jobs are looked for. */
+    Path tree() {
+        return tree;
+    }
+
+    void tree(Path other) {
+        tree = other;
+        watchers.forEach(Runnable::run);
+    }
+
+    /** Tells when another folder is looked through. */
+    void onTree(Runnable watcher) {
+        watchers.add(watcher);
+    }
+
+    Path job() {
+        return desk.file().path().toAbsolutePath();
+    }
+
+    /** The job on screen as it was last priced. */
+    Optional<Bid> bid() {
+        return desk.bid();
+    }
+
+    LocalDate today() {
+        return around.today();
+    }
+
+    Platform outside() {
+        return around.outside();
+    }
+
+    Optional<Path> templates() {
+        return around.templates();
+    }
+
+    void open(Path job) {
+        around.open().accept(job);
+    }
+
+    /** A book has changed. */
+    void bookMoved() {
+        around.bookMoved().run();
+    }
+
+    /**
+     * The book of the job on screen.
+     *
+     * @throws IOException if no book lies beside it or in a folder above
+     */
+    BookService book() throws IOException {
+        return book(job().getParent());
+    }
+
+    /** The book of a folder, or else that of the job on screen. */
+    BookService bookOf(Path folder) throws IOException {
+        try {
+            return BookService.near(Optional.empty(), folder);
+        } catch (IOException none) {
+            return book();
+        }
+    }
+
+    private static BookService book(Path folder) throws IOException {
+        try {
+            return BookService.near(Optional.empty(), folder);
+        } catch (IOException none) {
+            throw new IOException(Messages.of("shelf.nobook", folder), none);
+        }
+    }
+}

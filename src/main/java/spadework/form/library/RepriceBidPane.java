@@ -1,0 +1,177 @@
+package spadework.form.library;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import spadework.bids.BidRow;
+import spadework.bids.LineMove;
+import spadework.bids.Repricing;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.Messages;
+import spadework.form.kit.ReadOnlyTable;
+import spadework.money.Dollars;
+import spadework.office.portfolio.RepriceService;
+import spadework.office.portfolio.RepriceService.Moves;
+import spadework.pricebook.ItemChange;
+import spadework.pricing.PricedLine;
+
+/** Prices an old bid with the books of now: each line that moves, with the reason; saved only when asked for. */
+public final class RepriceBidPane extends JPanel {
+    private final BackgroundTasks errands;
+    private final Runnable saved;
+    private final StandaloneField day;
+    private final StandaloneField start = new StandaloneField("reprice.start", "");
+    private final StandaloneField finish = new StandaloneField("reprice.finish", "");
+    private final ReadOnlyTable<Moved> board = new ReadOnlyTable<>(
+            "reprice.moves",
+            List.of(
+                    ReadOnlyTable.Head.text("reprice.code", 3, Moved::code),
+                    ReadOnlyTable.Head.text("reprice.section", 4, Moved::section),
+                    ReadOnlyTable.Head.text("reprice.was", 5, Moved::was),
+                    ReadOnlyTable.Head.text("reprice.is", 5, Moved::is),
+                    ReadOnlyTable.Head.figure(
+                            "reprice.difference", 3, row -> signed(row.difference()), Moved::difference),
+                    ReadOnlyTable.Head.text("reprice.why", 8, Moved::why)));
+    private final JTextArea told = LibraryControls.lines("reprice.told");
+    private final JButton look = LibraryControls.button("reprice.look", this::look);
+    private final JButton save = LibraryControls.button("reprice.save", this::save);
+    private Optional<BidRow> bid = Optional.empty();
+
+    /** A row: a line that moves, the rest, or the total. */
+    private record Moved(String code, String section, String was, String is, Dollars difference, String why) {}
+
+    RepriceBidPane(LibraryContext reach, BackgroundTasks errands, Runnable saved) {
+        super(new MigLayout(
+                "insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]", "[][grow,fill]"));
+        this.errands = errands;
+        this.saved = saved;
+        day = new StandaloneField("reprice.on", reach.today().toString());
+        add(day.panel(), "top");
+        add(start.panel(), "top");
+        add(finish.panel(), "top");
+        add(look, "top, gaptop 18");
+        add(save, "top, gaptop 18");
+        add(new JScrollPane(told), "h 58!, wmin 80, wrap");
+        add(board.pane(), "span 6, hmin 60, wmin 80");
+        day.onTyped(this::forget);
+        show(Optional.empty());
+    }
+
+    void show(Optional<BidRow> chosen) {
+        boolean same = bid.isPresent() && bid.map(BidRow::place).equals(chosen.map(BidRow::place));
+        bid = chosen;
+        if (same) {
+            return;
+        }
+        look.setEnabled(chosen.isPresent());
+        board.show(List.of(), row -> row);
+        LibraryControls.say(
+                told, chosen.map(one -> Messages.of("reprice.of", one.number())).orElse(""));
+        forget();
+    }
+
+    private void forget() {
+        save.setEnabled(false);
+    }
+
+    private void look() {
+        if (!day.isDay(true) || bid.isEmpty()) {
+            return;
+        }
+        BidRow asked = bid.get();
+        LocalDate on = day.day().orElseThrow();
+        errands.look("moves", () -> new RepriceService().moves(Path.of(asked.place()), on), moves -> {
+            if (bid.filter(asked::equals).isPresent()) {
+                tell(asked, on, moves);
+            }
+        });
+    }
+
+    private void tell(BidRow asked, LocalDate on, Moves moves) {
+        if (moves.moved().isEmpty()) {
+            board.show(List.of(), row -> row);
+            LibraryControls.say(told, String.join("\n", moves.refused()));
+            return;
+        }
+        Repricing moved = moves.moved().get();
+        List<Moved> rows =
+                new ArrayList<>(moved.moves().stream().map(RepriceBidPane::row).toList());
+        rows.add(new Moved("", Messages.of("reprice.rest"), "", "", moved.rest(), ""));
+        rows.add(new Moved(
+                "",
+                Messages.of("reprice.total"),
+                moved.before().text(),
+                moved.after().text(),
+                moved.difference(),
+                Messages.of("reprice.days", moves.was().orElseThrow(), on)));
+        board.show(rows, row -> row);
+        LibraryControls.say(
+                told, Messages.of("reprice.sum", asked.number(), moved.moves().size(), signed(moved.difference())));
+        save.setEnabled(true);
+    }
+
+    private static Moved row(LineMove move) {
+        String causes = move.causes().stream()
+                .map(cause -> Messages.of("cause." + cause))
+                .collect(Collectors.joining(", "));
+        String changes = move.changes().stream().map(RepriceBidPane::told).collect(Collectors.joining("; "));
+        return new Moved(
+                move.line().code(),
+                move.line().section().name(),
+                move.before().map(RepriceBidPane::told).orElse(Messages.of("shelf.nothing")),
+                move.after().map(RepriceBidPane::told).orElse(Messages.of("shelf.nothing")),
+                move.difference(),
+                changes.isEmpty() ? causes : causes + ": " + changes);
+    }
+
+    private static String told(PricedLine line) {
+        return Messages.of(
+                "reprice.line",
+                line.quantity().toPlainString(),
+                line.unit().symbol(),
+                line.unitPrice().text(),
+                line.price().text());
+    }
+
+    private static String told(ItemChange change) {
+        return Messages.of("reprice.change", change.on(), change.reason());
+    }
+
+    private static String signed(Dollars amount) {
+        return amount.isNegative() || amount.isZero() ? amount.text() : "+" + amount.text();
+    }
+
+    private void save() {
+        boolean started = start.isDay(false);
+        boolean finished = finish.isDay(false);
+        if (!day.isDay(true) || !started || !finished || bid.isEmpty()) {
+            return;
+        }
+        RepriceService.Dates dates = new RepriceService.Dates(day.day().orElseThrow(), start.day(), finish.day());
+        Path job = Path.of(bid.get().place());
+        forget();
+        errands.run(() -> new RepriceService().reprice(job, dates, true), reply -> {
+            String text = reply.done()
+                    ? Messages.of("reprice.saved", dates.issued())
+                    : Messages.of(
+                            "reprice.days.needed",
+                            String.join(
+                                    "\n",
+                                    reply.err().stream()
+                                            .filter(line -> !line.equals(RepriceService.NEEDS_DAYS))
+                                            .toList()));
+            if (reply.done()) {
+                saved.run();
+            }
+            LibraryControls.say(told, text);
+        });
+    }
+}

@@ -1,0 +1,154 @@
+package spadework.form.library;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.DefaultTableCellRenderer;
+import javax.swing.table.DefaultTableModel;
+import net.miginfocom.swing.MigLayout;
+import spadework.finding.Fault;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.office.Bid;
+import spadework.office.portfolio.WhatIf;
+import spadework.office.reply.Reply;
+
+/** The price of the job on screen with something otherwise, side by side, and the range it may come to. */
+public final class WhatIfTab extends JPanel {
+    private static final int FEWEST = 100;
+    private static final int MOST = 100_000;
+
+    private final LibraryContext reach;
+    private final BackgroundTasks errands;
+    private final List<StandaloneField> with = List.of(
+            new StandaloneField("otherwise.with.1", ""),
+            new StandaloneField("otherwise.with.2", ""),
+            new StandaloneField("otherwise.with.3", ""));
+    private final StandaloneField range = new StandaloneField("otherwise.unsure", "");
+    private final StandaloneField runs = new StandaloneField("otherwise.runs", "1000");
+    private final StandaloneField seed = new StandaloneField("otherwise.seed", "1");
+    private final DefaultTableModel prices = new DefaultTableModel() {
+        @Override
+        public boolean isCellEditable(int row, int column) {
+            return false;
+        }
+    };
+    private final JTable table = new JTable(prices);
+    private final JTextArea wrong = LabeledControl.wrapped();
+    private final JTextArea lines = LibraryControls.lines("otherwise.lines");
+
+    WhatIfTab(LibraryContext reach, BackgroundTasks errands) {
+        super(new MigLayout(
+                "insets 8 12 8 12, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][grow,fill][][]"));
+        this.reach = reach;
+        this.errands = errands;
+        table.setName("otherwise.prices");
+        table.getAccessibleContext().setAccessibleName(Messages.of("otherwise.prices"));
+        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        table.getTableHeader().setReorderingAllowed(false);
+        table.setAutoCreateColumnsFromModel(true);
+        JPanel cases = new JPanel(new MigLayout(
+                "insets 2, gap 8, fillx, novisualpadding", "[grow,fill,sg][grow,fill,sg][grow,fill,sg][]"));
+        with.forEach(slip -> {
+            cases.add(slip.panel(), "top, wmin 60");
+            KeyBindings.inside(slip.field(), "ENTER", this::compare);
+        });
+        cases.add(LibraryControls.button("otherwise.compare", this::compare), "top, gaptop 18");
+        JPanel unsure = new JPanel(
+                new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
+        List.of(range, runs, seed).forEach(slip -> {
+            unsure.add(slip.panel(), "top, wmin 60");
+            KeyBindings.inside(slip.field(), "ENTER", this::range);
+        });
+        unsure.add(LibraryControls.button("otherwise.range", this::range), "top, gaptop 18");
+        range.field().putClientProperty("JTextField.placeholderText", Messages.of("otherwise.unsure.usual"));
+        with.get(0).field().putClientProperty("JTextField.placeholderText", Messages.of("otherwise.with.example"));
+        add(LibraryControls.told("otherwise.told"), "wmin 80");
+        add(cases);
+        wrong.setVisible(false);
+        add(wrong, "wmin 80");
+        add(new JScrollPane(table), "hmin 100, wmin 80");
+        add(unsure);
+        add(new JScrollPane(lines), "h 176!, wmin 80");
+    }
+
+    /** The job on screen; told where it has no price yet. */
+    private Optional<Bid> bid() {
+        say(reach.bid().isEmpty() ? Messages.of("otherwise.none") : "");
+        return reach.bid();
+    }
+
+    private void say(String text) {
+        wrong.setText(text);
+        wrong.setVisible(!text.isEmpty());
+        revalidate();
+    }
+
+    private void compare() {
+        List<String> typed = with.stream()
+                .map(StandaloneField::text)
+                .filter(text -> !text.isEmpty())
+                .toList();
+        bid().ifPresent(bid -> errands.look("beside", () -> WhatIf.beside(bid, typed), beside -> {
+            say(beside.faults().stream().map(WhatIfTab::told).collect(Collectors.joining("\n")));
+            if (beside.faults().isEmpty()) {
+                show(beside.rows());
+            }
+        }));
+    }
+
+    /** As the command line tells it, but for the name of its option. */
+    private static String told(Fault fault) {
+        return withoutOption(fault.text());
+    }
+
+    private static String withoutOption(String text) {
+        return text.replaceFirst("^--(with|range) ", "");
+    }
+
+    private void show(List<List<String>> rows) {
+        List<String> heads = Stream.concat(
+                        Stream.of(Messages.of("otherwise.head")),
+                        rows.get(0).stream().skip(1))
+                .toList();
+        prices.setDataVector(rows.stream().skip(1).map(List::toArray).toArray(Object[][]::new), heads.toArray());
+        for (int i = 0; i < heads.size(); i++) {
+            DefaultTableCellRenderer look = PlainText.inTable();
+            look.setHorizontalAlignment(i == 0 ? SwingConstants.LEFT : SwingConstants.RIGHT);
+            table.getColumnModel().getColumn(i).setCellRenderer(look);
+        }
+    }
+
+    private void range() {
+        Optional<Long> tries = whole(runs).filter(number -> number >= FEWEST && number <= MOST);
+        Optional<Long> from = whole(seed);
+        if (tries.isEmpty() || from.isEmpty()) {
+            say(Messages.of("otherwise.numbers", FEWEST, MOST));
+            return;
+        }
+        String typed = range.text();
+        bid().ifPresent(bid -> errands.look(
+                "range", () -> WhatIf.range(bid, typed, tries.get().intValue(), from.get()), this::showRange));
+    }
+
+    private void showRange(Reply reply) {
+        LibraryControls.say(
+                lines,
+                (reply.done() ? reply.out() : reply.err())
+                        .stream().map(WhatIfTab::withoutOption).collect(Collectors.joining("\n")));
+    }
+
+    private static Optional<Long> whole(StandaloneField slip) {
+        return slip.text().matches("-?\\d{1,18}") ? Optional.of(Long.parseLong(slip.text())) : Optional.empty();
+    }
+}

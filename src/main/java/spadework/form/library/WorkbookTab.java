@@ -1,0 +1,121 @@
+package spadework.form.library;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JPanel;
+import javax.swing.JScrollPane;
+import javax.swing.JTextArea;
+import net.miginfocom.swing.MigLayout;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.Messages;
+import spadework.office.book.BookSheets;
+import spadework.office.reply.Reply;
+
+/** The book out to a workbook and back: what differs, or all that is wrong, is told before anything is written. */
+public final class WorkbookTab extends JPanel {
+    private final LibraryContext reach;
+    private final BackgroundTasks errands;
+    private final Runnable moved;
+    private final StandaloneField day;
+    private final StandaloneField reason = new StandaloneField("sheets.reason", "");
+    private final JTextArea told = LibraryControls.lines("sheets.told");
+    private final JTextArea lines = LibraryControls.lines("sheets.lines");
+    private final JButton write;
+    private Optional<Taken> pending = Optional.empty();
+
+    /** A file that was looked at, with what goes with it. */
+    private record Taken(Path file, Optional<Path> map, LocalDate on, String reason) {
+
+        Reply on(LibraryContext reach, boolean save) throws IOException {
+            return new BookSheets(reach.book()).cells(file, map, new BookSheets.Saving(on, reason, save));
+        }
+    }
+
+    /** @param moved called when the book was written */
+    WorkbookTab(LibraryContext reach, BackgroundTasks errands, Runnable moved) {
+        super(new MigLayout("insets 12 16 12 16, gap 8, fill, wrap 1", "[grow,fill]", "[][][][][][][grow,fill][]"));
+        this.reach = reach;
+        this.errands = errands;
+        this.moved = moved;
+        day = new StandaloneField("sheets.on", reach.today().toString());
+        write = LibraryControls.button("sheets.write", () -> pending.ifPresent(this::write));
+        write.setEnabled(false);
+        add(LibraryControls.told("sheets.out.told"), "wmin 80");
+        add(LibraryControls.row(List.of(LibraryControls.button("sheets.export", this::export))));
+        add(LibraryControls.told("sheets.in.told"), "wmin 80, gaptop 12");
+        JPanel why = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[140!,fill][grow,fill]"));
+        why.add(day.panel(), "top");
+        why.add(reason.panel(), "top, wmin 60");
+        add(why);
+        add(LibraryControls.row(List.of(
+                LibraryControls.button("sheets.take", () -> take(false)),
+                LibraryControls.button("sheets.supplier", () -> take(true)))));
+        told.setOpaque(false);
+        add(told, "wmin 80");
+        add(new JScrollPane(lines), "hmin 80, wmin 80");
+        add(LibraryControls.row(List.of(write)));
+        List.of(day, reason).forEach(slip -> slip.onTyped(this::forget));
+    }
+
+    private void forget() {
+        pending = Optional.empty();
+        write.setEnabled(false);
+    }
+
+    private void export() {
+        errands.run(
+                reach::book,
+                book -> reach.outside()
+                        .saveAs(this, book.file().toAbsolutePath().resolveSibling(Messages.of("sheets.file")))
+                        .ifPresent(target -> errands.run(
+                                () -> new BookSheets(book).export(target),
+                                reply -> say(reply, Messages.of("sheets.exported", target), reply.err()))));
+    }
+
+    private void take(boolean supplier) {
+        boolean dayFits = day.isDay(true);
+        boolean reasonFits = reason.needed().isPresent();
+        if (!dayFits || !reasonFits) {
+            return;
+        }
+        Path from = reach.job().getParent();
+        Optional<Path> file = reach.outside().openTable(this, from);
+        Optional<Path> map = file.isPresent() && supplier ? reach.outside().open(this, from) : Optional.empty();
+        if (file.isEmpty() || (supplier && map.isEmpty())) {
+            return;
+        }
+        Taken taken = new Taken(file.get(), map, day.day().orElseThrow(), reason.text());
+        forget();
+        errands.look("cells", () -> taken.on(reach, false), reply -> {
+            boolean differs = reply.done() && !reply.out().isEmpty();
+            pending = differs ? Optional.of(taken) : Optional.empty();
+            write.setEnabled(differs);
+            say(
+                    reply,
+                    differs
+                            ? Messages.of("sheets.differ", reply.out().size(), taken.file())
+                            : Messages.of("sheets.same", taken.file()),
+                    reply.out());
+        });
+    }
+
+    private void write(Taken taken) {
+        forget();
+        errands.run(() -> taken.on(reach, true), reply -> {
+            say(reply, Messages.of("sheets.written", reply.out().size()), reply.out());
+            moved.run();
+        });
+    }
+
+    private void say(Reply reply, String done, List<String> out) {
+        LibraryControls.say(
+                told,
+                reply.done() ? done : Messages.of("sheets.faults", reply.err().size()));
+        LibraryControls.say(lines, String.join("\n", reply.done() ? out : reply.err()));
+        revalidate();
+    }
+}

@@ -1,0 +1,2 @@
+/** The second window: book, bids, lessons. */
+package spadework.form.library;

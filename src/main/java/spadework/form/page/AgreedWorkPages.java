@@ -1,0 +1,118 @@
+package spadework.form.page;
+
+import java.util.List;
+import javax.swing.JComponent;
+import spadework.form.field.BasePointer;
+import spadework.form.field.EmptyListCheckBox;
+import spadework.form.field.RowsTable;
+import spadework.form.session.JobSession;
+
+/** The pages beyond the papers: what the homeowner may choose, what was changed on the way, what was built. */
+public final class AgreedWorkPages {
+    private AgreedWorkPages() {}
+
+    static FormPage options(JobSession desk) {
+        FormPage page = new FormPage(desk, "options");
+        page.group("options");
+        RowsTable options = page.table(BasePointer.JOB.inside("/options"), "/label=2", "/title=6", "/why=8");
+        page.field(options.row(), "/why", 12);
+        alteration(page, options.row());
+        page.frozenByAcceptance();
+        return page;
+    }
+
+    static FormPage changes(JobSession desk) {
+        FormPage page = new FormPage(desk, "changes");
+        page.group("changes");
+        RowsTable changes = page.table(
+                BasePointer.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
+        BasePointer change = changes.row();
+        page.field(change, "/why", 6);
+        page.field(change, "/evidence", 6);
+        page.table(change.inside("/unitPrices"), 5, "/price=3", "/quantity=3");
+        page.table(change.inside("/photos"), 7, "/file=3", "/caption=6");
+        alteration(page, change);
+        page.group("decision");
+        page.shown(change, "/state", 2);
+        for (String key : List.of("/decision/on", "/decision/by", "/decision/price")) {
+            page.shown(change, key, key.endsWith("by") ? 6 : 2);
+        }
+        for (String key : List.of("/file", "/typed", "/consent")) {
+            page.shown(change, "/decision/signature" + key, 4);
+        }
+        return page;
+    }
+
+    /** What is added and taken away, under names of the job's own. */
+    private static void alteration(FormPage page, BasePointer of) {
+        BasePointer adds = of.inside("/adds");
+        page.group("adds.walls");
+        JobPages.wall(page, adds.inside("/walls"));
+        page.group("adds.corners");
+        page.table(adds.inside("/finishes"), 6, "/wall=2", "/finish/system=3", "/finish/item=3", "/finish/dryFilm=3");
+        page.table(adds.inside("/corners"), 6, "/first=3", "/second=3", "/kind=3");
+        JobPages.pipes(page, adds);
+        page.group("adds.ground");
+        page.table(adds.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
+        JobPages.ground(page, adds.inside("/restoration"));
+        BasePointer takes = of.inside("/takesAway");
+        page.group("takes");
+        for (String labels : List.of("/walls", "/pipes", "/downspouts", "/outlets", "/items")) {
+            page.table(takes.inside(labels), 4, "=10");
+        }
+        page.group("takes.ground");
+        JobPages.ground(page, takes.inside("/restoration"));
+    }
+
+    static FormPage built(JobSession desk) {
+        FormPage page = new FormPage(desk, "built");
+        page.group("received");
+        page.table(BasePointer.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
+        page.group("built");
+        page.field("/asBuilt/started", 3);
+        page.field("/asBuilt/finished", 3);
+        page.field("/asBuilt/stone", 2);
+        page.field("/asBuilt/loads", 2);
+        page.field("/asBuilt/soilFound", 2);
+        page.group("built.walls");
+        RowsTable walls = page.table(
+                BasePointer.JOB.inside("/asBuilt/walls"),
+                "/label=2",
+                "/length=3",
+                "/depthStart=3",
+                "/depthEnd=3",
+                "/gallons=3",
+                "/batches=5",
+                "/temperature=6");
+        page.table(walls.row().inside("/holdPoints"), "/point=6", "/on=3", "/by=4", "/photo=4");
+        page.group("built.pipes");
+        page.table(BasePointer.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
+        page.table(BasePointer.JOB.inside("/asBuilt/flowTests"), "/on=3", "/passed=2", "/what=9", "/by=4");
+        page.group("built.actuals");
+        page.table(BasePointer.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
+        page.field("/asBuilt/note", 12);
+        return page;
+    }
+
+    /** What the contract says beyond the work; on the page of the agreement. */
+    static void signing(FormPage page) {
+        BasePointer signing = BasePointer.JOB.inside("/signing");
+        page.group("signing");
+        page.field(signing, "/on", 3);
+        page.field(signing, "/place", 3);
+        page.field(signing, "/salesperson/name", 3);
+        page.field(signing, "/salesperson/licence", 3);
+        page.field(signing, "/oldestAge", 2);
+        page.field(signing, "/specialOrder", 2);
+        page.field(signing, "/emergency", 2);
+        page.field(signing, "/dateIsEssential", 2);
+        page.field(signing, "/lienOnHome", 2);
+        page.field(signing, "/financed", 2);
+        page.field(signing, "/language", 3);
+        page.field(signing, "/permits", 9);
+        page.field(signing, "/depositHeld", 12);
+        page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/licence=3");
+        JComponent nobody = new EmptyListCheckBox(page.desk(), "/signing/subcontractors");
+        page.put(nobody, "span 12");
+    }
+}

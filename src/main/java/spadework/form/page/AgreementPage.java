@@ -1,0 +1,337 @@
+package spadework.form.page;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JTextArea;
+import javax.swing.UIManager;
+import spadework.form.field.BasePointer;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.LatestTask;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.kit.Platform;
+import spadework.form.kit.WordChoice;
+import spadework.form.session.JobSession;
+import spadework.form.session.StepRunner;
+import spadework.office.Bid;
+import spadework.office.Office;
+import spadework.office.aftercare.WarrantyService;
+import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Closing;
+import spadework.office.agreement.Deciding;
+import spadework.office.agreement.Issuing;
+import spadework.office.agreement.Progress;
+import spadework.office.agreement.Progress.Step;
+import spadework.office.agreement.SignatureInput;
+import spadework.office.reply.Reply;
+
+/** Where the job stands between proposal and warranty, and the steps that lead on; each is taken by the office. */
+public final class AgreementPage extends FormPage {
+    private final StepRunner stepping;
+    private final Platform outside;
+    private final LocalDate today;
+    private final LatestTask<Question, Progress> looking;
+    private final JTextArea standing = told("standing");
+    private final Map<Step, JTextArea> waits = new EnumMap<>(Step.class);
+    private final Map<Step, JTextArea> outcomes = new EnumMap<>(Step.class);
+    private final Map<Step, List<JButton>> buttons = new EnumMap<>(Step.class);
+    private final OptionCheckBoxes offers = new OptionCheckBoxes();
+    private final JComboBox<WordChoice> orders = new JComboBox<>();
+    private final JTextArea order = told("order");
+    private final JTextArea open = told("open");
+    private final JTextArea after = told("after");
+    private final SignatureFields accepting = new SignatureFields("accept");
+    private final SignatureFields deciding = new SignatureFields("change");
+    private final SignatureFields closing = new SignatureFields("close");
+    private final JButton show;
+    private final JButton card;
+    private Optional<Progress> progress = Optional.empty();
+    private boolean busy;
+
+    private record Question(Office office, Bid bid, Path file) {}
+
+    public AgreementPage(JobSession desk, StepRunner stepping, Platform outside, LocalDate today) {
+        super(desk, "agreement");
+        this.stepping = stepping;
+        this.outside = outside;
+        this.today = today;
+        looking = new LatestTask<>(
+                "progress",
+                AgreementPage::read,
+                (asked, read) -> show(read),
+                broken -> standing.setText(Messages.of("step.broken", broken.getMessage())));
+        group("standing");
+        put(standing, "span 12, wmin 100");
+        step(Step.ISSUE);
+        act(Step.ISSUE, "issue", this::issue);
+        AgreedWorkPages.signing(this);
+        step(Step.ACCEPT);
+        put(offers, "span 12, wmin 100");
+        accepting.onto(this);
+        act(Step.ACCEPT, "accept", this::accept);
+        written("/accepted", 2, "/revision", "/on", "/price", "/bookDate", "/options", "/declined");
+        written("/accepted", 3, "/by", "/signature/file", "/signature/typed", "/signature/consent");
+        shown(BasePointer.JOB.inside("/accepted"), "/templates", 3);
+        step(Step.CHANGE);
+        orders.setName("orders");
+        orders.getAccessibleContext().setAccessibleName(Messages.of("orders"));
+        PlainText.inList(orders);
+        orders.addActionListener(event -> showOrder());
+        put(orders, "span 12, wmin 100");
+        put(order, "span 12, wmin 100");
+        deciding.onto(this);
+        act(Step.CHANGE, "decide", () -> decide(true));
+        act(Step.CHANGE, "decline", () -> decide(false));
+        step(Step.CLOSE);
+        put(open, "span 12, wmin 100");
+        closing.field(this, "on", 3);
+        closing.field(this, "completed", 3);
+        closing.field(this, "waived", 6);
+        act(Step.CLOSE, "close", this::close);
+        written("/closed", 3, "/completed", "/certificate");
+        shown(BasePointer.JOB.inside("/closed"), "/balanceWaived", 6);
+        group("after");
+        show = button("warranty", this::showWarranty);
+        card = button("card", this::printCard);
+        put(show, "span 4");
+        put(card, "span 4");
+        put(after, "newline, span 12, wmin 100");
+    }
+
+    private static JTextArea told(String name) {
+        return LabeledControl.readable(name, Messages.of("told." + name));
+    }
+
+    private void step(Step step) {
+        String name = step.name().toLowerCase(Locale.ROOT);
+        group("step." + name);
+        JTextArea waiting = told("waits " + name);
+        waits.put(step, waiting);
+        outcomes.put(step, told("outcome " + name));
+        put(waiting, "span 12, wmin 100");
+    }
+
+    private void act(Step step, String key, Runnable act) {
+        JButton button = button(key, act);
+        put(button, buttons.containsKey(step) ? "span 4" : "newline, span 4");
+        buttons.merge(step, List.of(button), (one, two) -> List.of(one.get(0), two.get(0)));
+        put(outcomes.get(step), "newline, span 12, wmin 100");
+    }
+
+    private JButton button(String key, Runnable act) {
+        JButton button = new JButton(KeyBindings.action(Messages.of("step." + key), act));
+        button.setName("step " + key);
+        button.getAccessibleContext().setAccessibleName(Messages.of("step." + key));
+        return button;
+    }
+
+    private void written(String place, int wide, String... keys) {
+        for (String key : keys) {
+            shown(BasePointer.JOB.inside(place), key, wide);
+        }
+    }
+
+    private void issue() {
+        take(Step.ISSUE, job -> new Issuing(desk().office()).issue(job), () -> {});
+    }
+
+    private void accept() {
+        if (accepting.areDays("on")) {
+            List<String> taken = offers.taken();
+            SignatureInput yes = accepting.yes();
+            take(Step.ACCEPT, job -> new Accepting(desk().office()).accept(job, taken, yes), accepting::clear);
+        }
+    }
+
+    private void decide(boolean accepted) {
+        Optional<Progress.Order> chosen = chosen();
+        if (chosen.isPresent() && deciding.areDays("on")) {
+            int number = chosen.get().number();
+            SignatureInput yes = deciding.yes();
+            take(Step.CHANGE, job -> new Deciding(desk().office()).decide(job, number, accepted, yes), deciding::clear);
+        }
+    }
+
+    private void close() {
+        if (closing.areDays("on", "completed?")) {
+            Optional<LocalDate> completed = closing.said("completed").map(LocalDate::parse);
+            Optional<String> waived = closing.said("waived");
+            LocalDate on = closing.day("on");
+            take(Step.CLOSE, job -> new Closing(desk().office()).close(job, on, completed, waived), closing::clear);
+        }
+    }
+
+    private void take(Step step, StepRunner.Step taken, Runnable written) {
+        JTextArea told = outcomes.get(step);
+        String underWay = Messages.of("step.underway");
+        stepping.take(
+                taken,
+                () -> {
+                    busy = true;
+                    outcomes.values().forEach(area -> tell(area, "", false));
+                    tell(told, underWay, false);
+                    allow();
+                },
+                outcome -> {
+                    tell(told, OutcomeMessages.of(outcome), !OutcomeMessages.isDone(outcome));
+                    if (OutcomeMessages.isDone(outcome)) {
+                        written.run();
+                    }
+                },
+                () -> {
+                    busy = false;
+                    if (told.getText().equals(underWay)) {
+                        tell(told, "", false);
+                    }
+                    look();
+                });
+    }
+
+    private void showWarranty() {
+        Path job = desk().file().path();
+        stepping.work(() -> WarrantyService.show(job, today, false), this::answer);
+    }
+
+    private void printCard() {
+        Path job = desk().file().path();
+        Path near = job.toAbsolutePath().getParent();
+        outside.folder(this, near)
+                .ifPresent(out -> stepping.work(
+                        () -> WarrantyService.printCards(job, out, today, desk().office()), this::answer));
+    }
+
+    private void answer(Reply reply) {
+        tell(after, String.join("\n", reply.out()) + String.join("\n", reply.err()), !reply.done());
+    }
+
+    private static void tell(JTextArea area, String words, boolean wrong) {
+        area.setForeground(UIManager.getColor(wrong ? "Spadework.fault" : "Label.foreground"));
+        area.setText(words);
+        area.setVisible(!words.isEmpty());
+    }
+
+    private static Progress read(Question asked) {
+        try {
+            return Progress.of(asked.office(), asked.bid(), asked.file());
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    public boolean isIdle() {
+        return looking.isIdle();
+    }
+
+    public void stop() {
+        looking.stop();
+    }
+
+    @Override
+    public void showFaults() {
+        super.showFaults();
+        look();
+    }
+
+    private void look() {
+        desk().bid()
+                .ifPresentOrElse(
+                        bid -> looking.ask(
+                                new Question(desk().office(), bid, desk().file().path())),
+                        () -> tell(
+                                standing,
+                                Messages.of("papers.faults", desk().faults().size()),
+                                false));
+        allow();
+    }
+
+    private void show(Progress read) {
+        progress = Optional.of(read);
+        tell(standing, ProgressMessages.of(read), false);
+        offers.show(read.options(), read.contract().isPresent());
+        showOrders(read.changes());
+        boolean closable = read.waits(Step.CLOSE).isEmpty();
+        tell(
+                open,
+                !closable
+                        ? ""
+                        : read.open().isEmpty()
+                                ? Messages.of("open.nothing")
+                                : Messages.of("open.said") + "\n" + String.join("\n", read.open()),
+                closable && !read.open().isEmpty());
+        allow();
+    }
+
+    private void showOrders(List<Progress.Order> now) {
+        String chosen = orders.getSelectedItem() instanceof WordChoice choice ? choice.word() : "";
+        List<WordChoice> choices = now.stream().map(AgreementPage::choice).toList();
+        boolean same = choices.size() == orders.getItemCount();
+        for (int i = 0; same && i < choices.size(); i++) {
+            same = choices.get(i).equals(orders.getItemAt(i));
+        }
+        if (!same) {
+            orders.removeAllItems();
+            choices.forEach(orders::addItem);
+            now.stream()
+                    .filter(Progress.Order::open)
+                    .findFirst()
+                    .map(AgreementPage::choice)
+                    .ifPresent(orders::setSelectedItem);
+            choices.stream()
+                    .filter(choice -> choice.word().equals(chosen))
+                    .findFirst()
+                    .ifPresent(orders::setSelectedItem);
+        }
+        orders.setVisible(!now.isEmpty());
+        showOrder();
+    }
+
+    private static WordChoice choice(Progress.Order order) {
+        return new WordChoice(
+                Integer.toString(order.number()), Messages.of("order.name", order.number(), order.title()));
+    }
+
+    private Optional<Progress.Order> chosen() {
+        String number = orders.getSelectedItem() instanceof WordChoice choice ? choice.word() : "";
+        return progress.stream()
+                .flatMap(read -> read.changes().stream())
+                .filter(one -> Integer.toString(one.number()).equals(number))
+                .findFirst();
+    }
+
+    private void showOrder() {
+        tell(order, chosen().map(ProgressMessages::of).orElse(""), false);
+        allow();
+    }
+
+    /** What is due can be pressed; the rest says why not. */
+    private void allow() {
+        boolean faulty = !desk().faults().isEmpty();
+        for (Step step : buttons.keySet()) {
+            Optional<String> wait = faulty
+                    ? Optional.of(Messages.of("papers.faults", desk().faults().size()))
+                    : progress.flatMap(read -> read.waits(step)).map(why -> Messages.of("wait." + why));
+            boolean decided =
+                    step == Step.CHANGE && chosen().filter(Progress.Order::open).isEmpty();
+            boolean due = !busy && progress.isPresent() && wait.isEmpty() && !decided;
+            tell(waits.get(step), wait.orElse(""), false);
+            buttons.get(step).forEach(button -> button.setEnabled(due));
+        }
+        accepting.enable(buttons.get(Step.ACCEPT).get(0).isEnabled());
+        deciding.enable(buttons.get(Step.CHANGE).get(0).isEnabled());
+        closing.enable(buttons.get(Step.CLOSE).get(0).isEnabled());
+        boolean warranted =
+                progress.filter(read -> read.certificate().isPresent()).isPresent() && !busy;
+        show.setEnabled(warranted);
+        card.setEnabled(warranted);
+    }
+}

@@ -1,0 +1,255 @@
+package spadework.form.page;
+
+import java.awt.Component;
+import java.awt.Container;
+import java.awt.Dimension;
+import java.awt.Rectangle;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.FocusListener;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTable;
+import javax.swing.JTextArea;
+import javax.swing.Scrollable;
+import javax.swing.SwingUtilities;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import spadework.draft.Kind;
+import spadework.draft.Outline;
+import spadework.draft.Pointer;
+import spadework.form.field.BasePointer;
+import spadework.form.field.BoundChoiceField;
+import spadework.form.field.BoundField;
+import spadework.form.field.BoundTextField;
+import spadework.form.field.ReadOnlyField;
+import spadework.form.field.RowsTable;
+import spadework.form.kit.LabeledControl;
+import spadework.form.kit.Messages;
+import spadework.form.session.JobSession;
+
+/** One station of the way through the form: groups of fields and tables, bound to the draft. */
+public class FormPage extends JPanel implements Scrollable {
+    private static final int COLUMNS = 12;
+
+    private final JobSession desk;
+    private final List<BoundField> entries = new ArrayList<>();
+    private final List<RowsTable> tables = new ArrayList<>();
+    private final JTextArea frozen = LabeledControl.readable("frozen", Messages.of("frozen"));
+    private final FocusListener following = new FocusAdapter() {
+        @Override
+        public void focusGained(FocusEvent event) {
+            // Not after a click: what is pressed must not move away from under the mouse.
+            if (event.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                    || event.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD) {
+                show(event.getComponent());
+            }
+        }
+    };
+    private JPanel group = this;
+
+    public FormPage(JobSession desk, String name) {
+        super(new MigLayout("insets 12 16 16 16, gap 8 10, fillx, wrap 1, hidemode 3", "[grow,fill]"));
+        this.desk = desk;
+        setName(name);
+        getAccessibleContext().setAccessibleName(Messages.of("page." + name));
+    }
+
+    final JobSession desk() {
+        return desk;
+    }
+
+    /** Begins a group of fields under a heading of its own. */
+    final void group(String key) {
+        JLabel heading = new JLabel(Messages.of("group." + key));
+        heading.putClientProperty("FlatLaf.styleClass", "h4");
+        add(heading, getComponentCount() == 0 ? "" : "gaptop 10");
+        group = new JPanel(new MigLayout(
+                "insets 0, gap 10 6, fillx, wrap " + COLUMNS + ", hidemode 3", "[grow,fill,sg]".repeat(COLUMNS)));
+        group.setOpaque(false);
+        add(group, "wmin 100");
+    }
+
+    /** A field of the job, so many twelfths of the page wide. */
+    final void field(String key, int wide) {
+        field(BasePointer.JOB, key, wide);
+    }
+
+    final void field(BasePointer base, String key, int wide) {
+        Kind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
+        boolean choice = kind == Kind.CHOICE || kind == Kind.YES_OR_NO;
+        BoundField entry = choice ? new BoundChoiceField(desk, base, key) : new BoundTextField(desk, base, key);
+        entries.add(entry);
+        put(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** A value of the job that only a step writes. */
+    final void shown(BasePointer base, String key, int wide) {
+        BoundField entry = new ReadOnlyField(desk, base, key);
+        entries.add(entry);
+        put(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    /** What stands here is part of what both sides sign: once they did, the page says so on top. */
+    final void frozenByAcceptance() {
+        add(frozen, "wmin 100", 0);
+        showFrozen();
+    }
+
+    private void showFrozen() {
+        boolean signed = desk.draft().at("/accepted").isPresent();
+        frozen.setVisible(signed);
+        frozen.setText(
+                signed
+                        ? Messages.of(
+                                "frozen.said",
+                                desk.draft().shown("/accepted/on"),
+                                desk.draft().shown("/accepted/price"))
+                        : "");
+        frozen.setForeground(UIManager.getColor("Spadework.missing"));
+    }
+
+    /** A list of the job as a table over the whole width. */
+    final RowsTable table(BasePointer list, String... columns) {
+        return table(list, COLUMNS, columns);
+    }
+
+    final RowsTable table(BasePointer list, int wide, String... columns) {
+        RowsTable table = new RowsTable(desk, list, columns);
+        tables.add(table);
+        table.onChosen(this::showAll);
+        JPanel named = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[grow,fill]"));
+        named.setOpaque(false);
+        JLabel label = new JLabel(Messages.field(list.format()));
+        label.setLabelFor(table.table());
+        named.add(label);
+        named.add(table.panel(), "wmin 60");
+        put(named, "span " + wide + ", top, wmin 60");
+        return table;
+    }
+
+    /** Something of the page's own. */
+    final void put(JComponent component, String how) {
+        group.add(component, how);
+        follow(component);
+    }
+
+    public final List<BoundField> entries() {
+        return entries;
+    }
+
+    public final List<RowsTable> tables() {
+        return tables;
+    }
+
+    /** Shows what the draft says and what is wrong with it. */
+    public void showAll() {
+        tables.forEach(RowsTable::showDraft);
+        entries.forEach(BoundField::showDraft);
+        showFrozen();
+        showFaults();
+    }
+
+    public void showFaults() {
+        tables.forEach(RowsTable::showFaults);
+        entries.forEach(BoundField::showFaults);
+    }
+
+    /** Whether a place of the job is on this page. */
+    public boolean holds(String pointer) {
+        String format = pointer.replaceAll("/\\d+(?=/|$)", "/0");
+        return entries.stream()
+                        .anyMatch(entry -> touches(format, entry.control().getName()))
+                || tables.stream()
+                        .anyMatch(table -> touches(format, table.table().getName()));
+    }
+
+    private static boolean touches(String format, String place) {
+        return Pointer.isIn(format, place) || Pointer.isIn(place, format);
+    }
+
+    /** Goes to a place: chooses its row, then gives the keyboard to its field or cell. */
+    public void reveal(String pointer) {
+        boolean cell = false;
+        for (RowsTable table : tables) {
+            if (table.choose(pointer)) {
+                cell = true;
+                focus(table.table());
+            }
+        }
+        showAll();
+        Optional<BoundField> exact = entries.stream()
+                .filter(entry ->
+                        entry.pointer().filter(at -> Pointer.isIn(pointer, at)).isPresent())
+                .findFirst();
+        Optional<BoundField> inside = entries.stream()
+                .filter(entry ->
+                        entry.pointer().filter(at -> Pointer.isIn(at, pointer)).isPresent())
+                .findFirst();
+        if (exact.isPresent()) {
+            focus(exact.get().control());
+        } else if (!cell && inside.isPresent()) {
+            focus(inside.get().control());
+        } else if (!cell) {
+            tables.stream()
+                    .filter(table -> table.pointer()
+                            .filter(at -> Pointer.isIn(pointer, at) || Pointer.isIn(at, pointer))
+                            .isPresent())
+                    .findFirst()
+                    .ifPresent(table -> focus(table.table()));
+        }
+    }
+
+    private void focus(JComponent control) {
+        control.requestFocusInWindow();
+        show(control);
+    }
+
+    /** Scrolls so far that a control is seen, or of a table the chosen row. */
+    private void show(Component control) {
+        Rectangle seen = new Rectangle(control.getSize());
+        if (control instanceof JTable table && table.getSelectedRow() >= 0) {
+            seen = table.getCellRect(table.getSelectedRow(), Math.max(0, table.getSelectedColumn()), true);
+            table.scrollRectToVisible(seen);
+        }
+        scrollRectToVisible(SwingUtilities.convertRectangle(control, seen, this));
+    }
+
+    /** Has the page follow the keyboard into whatever lies in a component. */
+    private void follow(Component component) {
+        component.addFocusListener(following);
+        if (component instanceof Container container) {
+            Stream.of(container.getComponents()).forEach(this::follow);
+        }
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return 24;
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return Math.max(24, visible.height - 48);
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}

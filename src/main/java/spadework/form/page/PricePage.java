@@ -1,0 +1,110 @@
+package spadework.form.page;
+
+import java.awt.Dimension;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JScrollPane;
+import javax.swing.JTable;
+import javax.swing.ListSelectionModel;
+import javax.swing.SwingConstants;
+import javax.swing.table.AbstractTableModel;
+import javax.swing.table.DefaultTableCellRenderer;
+import spadework.form.field.BasePointer;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.session.JobSession;
+import spadework.office.Bid;
+import spadework.pricing.PricedLine;
+
+/** What the job costs line by line, and what this job adds to the book's lines or prices otherwise. */
+public final class PricePage extends FormPage {
+    private final Lines lines = new Lines();
+    private final JTable table = new JTable(lines);
+    private boolean showing;
+
+    /** @param working shows how a line came about, by its place among the lines */
+    public PricePage(JobSession desk, Consumer<Integer> working) {
+        super(desk, "price");
+        group("lines");
+        table.setName("lines");
+        table.getAccessibleContext().setAccessibleName(Messages.of("group.lines"));
+        table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        table.getTableHeader().setReorderingAllowed(false);
+        int[] weights = {5, 6, 3, 2, 3, 4};
+        for (int i = 0; i < weights.length; i++) {
+            DefaultTableCellRenderer look = PlainText.inTable();
+            look.setHorizontalAlignment(i == 2 || i > 3 ? SwingConstants.RIGHT : SwingConstants.LEFT);
+            table.getColumnModel().getColumn(i).setPreferredWidth(weights[i] * 30);
+            table.getColumnModel().getColumn(i).setCellRenderer(look);
+        }
+        table.getSelectionModel().addListSelectionListener(event -> {
+            if (!showing && !event.getValueIsAdjusting() && table.getSelectedRow() >= 0) {
+                working.accept(table.getSelectedRow());
+            }
+        });
+        JScrollPane scroll = new JScrollPane(table);
+        table.setPreferredScrollableViewportSize(new Dimension(200, 13 * table.getRowHeight()));
+        put(scroll, "span 12, wmin 60");
+        group("items");
+        table(BasePointer.JOB.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
+        table(BasePointer.JOB.inside("/priceChanges"), "/code=4", "/materialCost=4", "/subcontract=4", "/reason=7");
+    }
+
+    @Override
+    public void showFaults() {
+        super.showFaults();
+        showing = true;
+        int chosen = table.getSelectedRow();
+        lines.show(desk().bid());
+        if (chosen >= 0 && chosen < lines.getRowCount()) {
+            table.setRowSelectionInterval(chosen, chosen);
+        }
+        table.setEnabled(desk().bid().isPresent());
+        showing = false;
+    }
+
+    private static final class Lines extends AbstractTableModel {
+        private final List<PricedLine> lines = new ArrayList<>();
+        private Optional<Bid> shown = Optional.empty();
+
+        @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
+        void show(Optional<Bid> bid) {
+            if (shown.orElse(null) != bid.orElse(null)) {
+                shown = bid;
+                lines.clear();
+                bid.ifPresent(made -> lines.addAll(made.quote().lines()));
+                fireTableDataChanged();
+            }
+        }
+
+        @Override
+        public int getRowCount() {
+            return lines.size();
+        }
+
+        @Override
+        public int getColumnCount() {
+            return 6;
+        }
+
+        @Override
+        public String getColumnName(int column) {
+            return Messages.of("line." + column);
+        }
+
+        @Override
+        public Object getValueAt(int row, int column) {
+            PricedLine line = lines.get(row);
+            return switch (column) {
+                case 0 -> line.section().name();
+                case 1 -> line.name();
+                case 2 -> line.quantity().toPlainString();
+                case 3 -> line.unit().symbol();
+                case 4 -> line.unitPrice().text();
+                default -> line.price().text();
+            };
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** The pages of a job. */
+package spadework.form.page;

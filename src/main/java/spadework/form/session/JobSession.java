@@ -1,0 +1,247 @@
+package spadework.form.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.draft.Draft;
+import spadework.draft.History;
+import spadework.draft.Outline;
+import spadework.draft.Pointer;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.form.kit.LatestTask;
+import spadework.money.Dollars;
+import spadework.office.Bid;
+import spadework.office.BidResult;
+import spadework.office.Office;
+import spadework.office.Refusal;
+import spadework.office.files.JobFile;
+
+/**
+ * The job on the desk: its draft with all that was done to it, and what the office says to it. Everything here happens
+ * on the window's thread; the office works in the background.
+ */
+public final class JobSession {
+    private final Office office;
+    private final List<Runnable> draftWatchers = new ArrayList<>();
+    private final List<Runnable> answerWatchers = new ArrayList<>();
+    private final LatestTask<Question, BidResult> reckoning;
+    private JobFile file;
+    private History history;
+    private List<Fault> faults = List.of();
+    private Optional<Bid> bid = Optional.empty();
+    private boolean current;
+    private int step;
+    private int stepOfTotal;
+    private Optional<Dollars> before = Optional.empty();
+    private Optional<RuntimeException> broken = Optional.empty();
+
+    private record Question(Draft draft, int step) {}
+
+    public JobSession(Office office, JobFile file, History history) {
+        this.office = office;
+        this.file = file;
+        this.history = history;
+        this.reckoning = new LatestTask<>(
+                "reckoning", asked -> office.bid(asked.draft.text(), this.file.path()), this::answered, this::failed);
+    }
+
+    public Office office() {
+        return office;
+    }
+
+    public JobFile file() {
+        return file;
+    }
+
+    public Draft draft() {
+        return history.now();
+    }
+
+    public History history() {
+        return history;
+    }
+
+    /** Tells whenever the draft or its saved mark has changed. */
+    public void onDraft(Runnable watcher) {
+        draftWatchers.add(watcher);
+    }
+
+    /** Tells whenever the office has answered. */
+    public void onAnswer(Runnable watcher) {
+        answerWatchers.add(watcher);
+    }
+
+    /** A keystroke at a place; those that follow each other at the same place are one step. */
+    public void type(String pointer, String typed) {
+        become(history.edited(draft().typed(pointer, typed), pointer));
+    }
+
+    /** A whole step. */
+    public void edit(Draft next) {
+        become(history.edited(next, ""));
+    }
+
+    /** The field was left: what follows is another step. */
+    public void settle() {
+        history = history.settled();
+    }
+
+    public void undo() {
+        become(history.undone());
+    }
+
+    public void redo() {
+        become(history.redone());
+    }
+
+    /** The draft as it stands is what this file has. */
+    void saved(JobFile as) {
+        file = as;
+        history = history.savedNow();
+        draftWatchers.forEach(Runnable::run);
+    }
+
+    /** The same for a draft that was edited on while it was being saved. */
+    void savedAs(JobFile as, Draft draft) {
+        file = as;
+        history = new History(draft(), history.past(), history.future(), Optional.of(draft), history.open());
+        draftWatchers.forEach(Runnable::run);
+    }
+
+    /** Takes the file's text in as a step, which can be undone. */
+    void reload(JobFile as, Draft draft) {
+        file = as;
+        become(history.edited(draft, "").savedNow());
+        draftWatchers.forEach(Runnable::run);
+    }
+
+    /**
+     * A step of the agreement wrote the file. What is signed is not undone: nothing goes behind it.
+     *
+     * @param written what the file says now
+     * @param draft the same with what was typed while the step was under way
+     */
+    void agreed(JobFile as, Draft written, Draft draft) {
+        file = as;
+        step++;
+        history = History.ofSaved(written).edited(draft, "");
+        draftWatchers.forEach(Runnable::run);
+        reckon();
+    }
+
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
+    private void become(History next) {
+        boolean sameStep = next.past().equals(history.past()) && next.future().equals(history.future());
+        boolean same = next.now() == history.now();
+        history = next;
+        if (!same) {
+            step += sameStep ? 0 : 1;
+            draftWatchers.forEach(Runnable::run);
+            reckon();
+        }
+    }
+
+    /** Asks the office for its answer to the draft as it stands. */
+    public void reckon() {
+        current = false;
+        reckoning.ask(new Question(draft(), step));
+    }
+
+    @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
+    private void answered(Question asked, BidResult answer) {
+        broken = Optional.empty();
+        current = asked.draft == draft();
+        if (answer instanceof Refusal refusal) {
+            faults = refusal.faults();
+        } else {
+            Bid made = (Bid) answer;
+            faults = List.of();
+            if (asked.step != stepOfTotal || bid.isEmpty()) {
+                before = total();
+                stepOfTotal = asked.step;
+            }
+            bid = Optional.of(made);
+        }
+        answerWatchers.forEach(Runnable::run);
+    }
+
+    private void failed(RuntimeException thrown) {
+        broken = Optional.of(thrown);
+        answerWatchers.forEach(Runnable::run);
+    }
+
+    /** What kept the office from answering at all, as a template at fault. */
+    public Optional<RuntimeException> broken() {
+        return broken;
+    }
+
+    public boolean isIdle() {
+        return reckoning.isIdle();
+    }
+
+    /** Whether the bid is the one of the draft as it stands; it is an older one while the draft has faults. */
+    public boolean isCurrent() {
+        return current && faults.isEmpty() && bid.isPresent();
+    }
+
+    /** The latest job that could be priced. */
+    public Optional<Bid> bid() {
+        return bid;
+    }
+
+    public Optional<Dollars> total() {
+        return bid.map(Bid::total);
+    }
+
+    /** What the total changed by since the last edit. */
+    public Optional<Dollars> change() {
+        return before.flatMap(old -> total().map(now -> now.minus(old)));
+    }
+
+    public List<Fault> faults() {
+        return faults;
+    }
+
+    /** What is wrong at a place or inside it. */
+    public List<Fault> faultsIn(String pointer) {
+        return faults.stream()
+                .filter(fault -> Pointer.isIn(fault.place().pointer(), pointer))
+                .toList();
+    }
+
+    /** The same for a field; one whose value stands for its whole group has the group's own faults too. */
+    public List<Fault> faultsAt(String pointer) {
+        String above = Pointer.above(pointer);
+        boolean first = Outline.job()
+                .at(above)
+                .filter(spot -> spot.either()
+                        && pointer.equals(Pointer.of(above, spot.keys().get(0))))
+                .isPresent();
+        List<Fault> own = new ArrayList<>(faultsIn(pointer));
+        faults.stream()
+                .filter(fault -> first && fault.place().pointer().equals(above))
+                .forEach(own::add);
+        return own;
+    }
+
+    /** Findings of the bid, gravest first; a stop that somebody answers for counts as an advice. */
+    public List<Finding> findings() {
+        List<Finding> all = bid.map(Bid::findings).orElse(List.of());
+        List<Finding> sorted = new ArrayList<>(all.stream()
+                .filter(f -> f.severity() == Severity.STOP && !isAnswered(f))
+                .toList());
+        all.stream().filter(f -> !sorted.contains(f) && !isAnswered(f)).forEach(sorted::add);
+        all.stream().filter(this::isAnswered).forEach(sorted::add);
+        return sorted;
+    }
+
+    public boolean isAnswered(Finding finding) {
+        return bid.filter(made -> made.isAnsweredFor(finding)).isPresent();
+    }
+
+    public void close() {
+        reckoning.stop();
+    }
+}

@@ -1,0 +1,2 @@
+/** The job being edited: undo, saving, steps. */
+package spadework.form.session;

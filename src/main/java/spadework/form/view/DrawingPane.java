@@ -1,0 +1,90 @@
+package spadework.form.view;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import javax.swing.DefaultComboBoxModel;
+import javax.swing.JComboBox;
+import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
+import spadework.drawing.shape.Scene;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.session.JobSession;
+import spadework.office.Bid;
+
+/** The plan, the trench cut across at the wall that is chosen, and the way of the water from the run that is chosen. */
+public final class DrawingPane extends JPanel {
+    private final JobSession desk;
+    private final ScenePanel plan = new ScenePanel("plan");
+    private final ScenePanel section = new ScenePanel("section");
+    private final ScenePanel profile = new ScenePanel("profile");
+    private final JComboBox<String> walls = box("walls");
+    private final JComboBox<String> runs = box("runs");
+    private boolean offering;
+
+    public DrawingPane(JobSession desk) {
+        super(new MigLayout(
+                "insets 0, gap 4, fill, wrap 1", "[grow,fill]", "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
+        this.desk = desk;
+        add(plan, "hmin 80, wmin 80");
+        add(walls, "gapleft 6, growx 0");
+        add(section, "hmin 80, wmin 80");
+        add(runs, "gapleft 6, growx 0");
+        add(profile, "hmin 60, wmin 80");
+        walls.addActionListener(event -> draw());
+        runs.addActionListener(event -> draw());
+    }
+
+    private static JComboBox<String> box(String key) {
+        JComboBox<String> box = new JComboBox<>();
+        box.setName("drawing " + key);
+        box.getAccessibleContext().setAccessibleName(Messages.of("drawing." + key));
+        box.setToolTipText(Messages.of("drawing." + key));
+        PlainText.inList(box);
+        return box;
+    }
+
+    public void showAnswer() {
+        if (isShowing()) {
+            offer(walls, "drawing.wall", desk.bid().map(Bid::sections).orElse(Map.of()));
+            offer(runs, "drawing.run", desk.bid().map(Bid::profiles).orElse(Map.of()));
+            draw();
+        }
+    }
+
+    /** Offers what there is to see; the chosen one stays chosen while it is there. */
+    private void offer(JComboBox<String> box, String key, Map<List<String>, Scene> drawings) {
+        List<String> names = drawings.keySet().stream()
+                .map(labels -> Messages.of(key, String.join(", ", labels)))
+                .toList();
+        List<String> shown = new ArrayList<>();
+        for (int i = 0; i < box.getItemCount(); i++) {
+            shown.add(box.getItemAt(i));
+        }
+        if (!names.equals(shown)) {
+            Object chosen = box.getSelectedItem();
+            offering = true;
+            box.setModel(new DefaultComboBoxModel<>(names.toArray(String[]::new)));
+            if (names.contains(chosen)) {
+                box.setSelectedItem(chosen);
+            }
+            offering = false;
+        }
+        box.setEnabled(names.size() > 1);
+    }
+
+    private void draw() {
+        if (!offering) {
+            plan.show(desk.bid().map(Bid::plan));
+            section.show(chosen(walls, desk.bid().map(Bid::sections)));
+            profile.show(chosen(runs, desk.bid().map(Bid::profiles)));
+        }
+    }
+
+    private static Optional<Scene> chosen(JComboBox<String> box, Optional<Map<List<String>, Scene>> drawings) {
+        return drawings.flatMap(all ->
+                all.values().stream().skip(Math.max(0, box.getSelectedIndex())).findFirst());
+    }
+}

@@ -1,0 +1,95 @@
+package spadework.form.view;
+
+import java.awt.Color;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.SwingConstants;
+import javax.swing.UIManager;
+import net.miginfocom.swing.MigLayout;
+import spadework.form.kit.Messages;
+import spadework.form.kit.PlainText;
+import spadework.form.kit.Theme;
+import spadework.form.session.JobSession;
+import spadework.money.Dollars;
+
+/** Always in view: the total, what the last edit changed, the gravest thing found, and whether the file has it. */
+public final class SummaryBar extends JPanel {
+    private final JobSession desk;
+    private final JButton total = new JButton();
+    private final JLabel change = new JLabel();
+    private final JButton gravest = PlainText.of(new JButton());
+    private final JLabel saved = new JLabel();
+
+    /**
+     * Makes the bar.
+     *
+     * @param working shows how the total came about
+     * @param cause goes to the cause of the gravest thing
+     */
+    public SummaryBar(JobSession desk, Runnable working, Runnable cause) {
+        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][150!][grow,fill][]"));
+        this.desk = desk;
+        total.setName("total");
+        total.putClientProperty("JButton.buttonType", "borderless");
+        total.addActionListener(event -> working.run());
+        change.setName("change");
+        gravest.setName("gravest");
+        gravest.putClientProperty("JButton.buttonType", "borderless");
+        gravest.setHorizontalAlignment(SwingConstants.LEFT);
+        gravest.addActionListener(event -> cause.run());
+        saved.setName("saved");
+        add(total);
+        add(change);
+        add(gravest, "wmin 100");
+        add(saved);
+        showAll();
+    }
+
+    @Override
+    public void updateUI() {
+        super.updateUI();
+        setBorder(BorderFactory.createMatteBorder(2, 0, 0, 0, UIManager.getColor("Spadework.soil")));
+    }
+
+    public void showAll() {
+        total.setFont(Theme.bold(22));
+        String amount = desk.total().map(Dollars::text).orElse(Messages.of("tally.none"));
+        boolean old =
+                !desk.isCurrent() && desk.total().isPresent() && !desk.faults().isEmpty();
+        total.setText(amount);
+        Color faded = UIManager.getColor("Label.disabledForeground");
+        total.setForeground(old ? faded : UIManager.getColor("Label.foreground"));
+        total.getAccessibleContext().setAccessibleName(Messages.of("tally.total", amount));
+        total.setToolTipText(Messages.of("tally.total.help"));
+        change.setText(
+                old
+                        ? Messages.of("tally.older")
+                        : desk.change().map(SummaryBar::changed).orElse(""));
+        List<FindingsPane.Item> found = FindingsPane.items(desk);
+        Optional<FindingsPane.Item> first = found.stream().findFirst();
+        String text = first.map(item -> Messages.of("grade." + item.grade(), item.text()))
+                .orElse(Messages.of("tally.nothing"));
+        int more = Math.max(0, found.size() - 1);
+        gravest.setText(more > 0 ? Messages.of("tally.more", text, more) : text);
+        gravest.setToolTipText(null);
+        gravest.setForeground(
+                first.filter(i -> i.grade().equals("fault") || i.grade().equals("stop"))
+                                .isPresent()
+                        ? UIManager.getColor("Spadework.fault")
+                        : UIManager.getColor("Label.foreground"));
+        gravest.getAccessibleContext().setAccessibleName(Messages.of("tally.gravest", text));
+        saved.setText(Messages.of(desk.history().isSaved() ? "tally.saved" : "tally.unsaved"));
+        saved.setForeground(desk.history().isSaved() ? faded : UIManager.getColor("Spadework.missing"));
+    }
+
+    private static String changed(Dollars by) {
+        if (by.isZero()) {
+            return Messages.of("tally.same");
+        }
+        return Messages.of("tally.change", (by.isNegative() ? "" : "+") + by.text());
+    }
+}

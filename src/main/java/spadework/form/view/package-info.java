@@ -1,0 +1,2 @@
+/** Price, findings, drawing and page beside them. */
+package spadework.form.view;

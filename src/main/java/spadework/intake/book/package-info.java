@@ -1,0 +1,2 @@
+/** The price book. */
+package spadework.intake.book;

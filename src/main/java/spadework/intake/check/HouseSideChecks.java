@@ -1,0 +1,41 @@
+package spadework.intake.check;
+
+import spadework.intake.source.SourceFile;
+import spadework.intake.value.Choices;
+import spadework.job.House;
+import spadework.job.Job;
+import spadework.job.Side;
+import spadework.job.Wall;
+import spadework.measure.Length;
+
+/** A wall lies within the side of the house that it faces. */
+public final class HouseSideChecks {
+    /** Half an inch, to which lengths are printed. */
+    private static final double SLACK_FEET = 0.5 / 12;
+
+    private HouseSideChecks() {}
+
+    static void check(Job job, SourceFile sheet) {
+        for (int i = 0; i < job.walls().size(); i++) {
+            Wall wall = job.walls().get(i);
+            String pointer = "/walls/" + i;
+            boolean sound = sheet.isSound("/site/house")
+                    && sheet.isSound(pointer + "/faces")
+                    && sheet.isSound(pointer + "/from")
+                    && sheet.isSound(pointer + "/length");
+            Length side = side(job.site().house(), wall.faces());
+            Length reach = wall.from().plus(wall.length());
+            if (sound && reach.feet() > side.feet() + SLACK_FEET) {
+                sheet.fault(
+                        pointer + "/length",
+                        "a wall that reaches " + reach.text(),
+                        "at most the " + side.text() + " of the house's " + Choices.word(wall.faces()) + " side",
+                        "change \"length\" or \"from\", or the size of the house");
+            }
+        }
+    }
+
+    private static Length side(House house, Side faces) {
+        return faces == Side.NORTH || faces == Side.SOUTH ? house.eastWest() : house.northSouth();
+    }
+}

@@ -1,0 +1,2 @@
+/** What has to fit together in a job. */
+package spadework.intake.check;

@@ -1,0 +1,2 @@
+/** The company. */
+package spadework.intake.company;

@@ -1,0 +1,80 @@
+package spadework.intake.job;
+
+import java.math.BigDecimal;
+import spadework.intake.source.ObjectFields;
+import spadework.intake.source.Texts;
+import spadework.intake.source.ValueKind;
+import spadework.intake.value.Addresses;
+import spadework.intake.value.Choices;
+import spadework.intake.value.Counts;
+import spadework.intake.value.Limits;
+import spadework.intake.value.Measures;
+import spadework.job.Catchment;
+import spadework.job.House;
+import spadework.job.LimitKind;
+import spadework.job.Rain;
+import spadework.job.Seepage;
+import spadework.job.Site;
+import spadework.job.SiteLimit;
+import spadework.job.Soil;
+import spadework.job.SoilType;
+import spadework.job.Space;
+import spadework.job.Texture;
+
+/** Reads the house and its ground. */
+public final class SiteReader {
+    static final ValueKind<Site> SITE = ValueKind.object(SiteReader::site);
+
+    private static final Limits<BigDecimal> SHARE =
+            Limits.above(BigDecimal.ZERO, BigDecimal.ONE, BigDecimal::toPlainString);
+
+    private SiteReader() {}
+
+    private static Site site(ObjectFields fields) {
+        return new Site(
+                fields.get("address", Addresses.ADDRESS),
+                fields.find("yearBuilt", Counts.between(1600, 2199)),
+                fields.get("space", Choices.of(Space.class)),
+                fields.get("house", ValueKind.object(SiteReader::house)),
+                fields.find("benchmark", Texts.TEXT),
+                fields.find("insideFloor", Measures.LEVEL),
+                fields.get("soil", ValueKind.object(SiteReader::soil)),
+                fields.find("rain", ValueKind.object(SiteReader::rain)),
+                fields.list("limits", ValueKind.object(SiteReader::limit)),
+                fields.find("locateTicket", Texts.LABEL),
+                fields.find("catchment", ValueKind.object(SiteReader::catchment)));
+    }
+
+    private static House house(ObjectFields fields) {
+        return new House(
+                fields.get("eastWest", Measures.lengthUpTo(1000)), fields.get("northSouth", Measures.lengthUpTo(1000)));
+    }
+
+    private static Soil soil(ObjectFields fields) {
+        return new Soil(
+                fields.get("texture", Choices.of(Texture.class)),
+                fields.get("seepage", Choices.of(Seepage.class)),
+                fields.get("type", Choices.of(SoilType.class), SoilType.NOT_CLASSED));
+    }
+
+    private static Rain rain(ObjectFields fields) {
+        return new Rain(fields.get("intensity", Measures.RAIN), fields.get("source", Texts.TEXT));
+    }
+
+    private static Catchment catchment(ObjectFields fields) {
+        return new Catchment(
+                fields.get("area", Measures.areaUpTo(10_000_000)),
+                fields.get("runoff", Counts.ratio(SHARE)),
+                fields.get("into", Texts.LABEL),
+                fields.get("note", Texts.TEXT, ""));
+    }
+
+    private static SiteLimit limit(ObjectFields fields) {
+        return new SiteLimit(
+                fields.get("kind", Choices.of(LimitKind.class)),
+                fields.get("wall", Texts.LABEL),
+                fields.get("distance", Measures.lengthFromZeroTo(1000)),
+                fields.find("trunk", Measures.lengthUpTo(15)),
+                fields.get("note", Texts.TEXT, ""));
+    }
+}

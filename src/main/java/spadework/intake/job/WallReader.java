@@ -1,0 +1,158 @@
+package spadework.intake.job;
+
+import spadework.intake.source.ObjectFields;
+import spadework.intake.source.SourceFile;
+import spadework.intake.source.SourceNode;
+import spadework.intake.source.Texts;
+import spadework.intake.source.ValueKind;
+import spadework.intake.value.Choices;
+import spadework.intake.value.Codes;
+import spadework.intake.value.Counts;
+import spadework.intake.value.Measures;
+import spadework.intake.value.Shares;
+import spadework.job.Access;
+import spadework.job.Condition;
+import spadework.job.Digging;
+import spadework.job.Finish;
+import spadework.job.FinishSystem;
+import spadework.job.Footing;
+import spadework.job.Opening;
+import spadework.job.Protection;
+import spadework.job.Side;
+import spadework.job.Surface;
+import spadework.job.Wall;
+import spadework.job.WallKind;
+import spadework.measure.Length;
+import spadework.measure.Percent;
+
+/** Reads a wall and its trench, with the usual footing and the usual way to dig where nothing is said. */
+public final class WallReader {
+    /** The deepest trench that this tool reckons: beyond 20 ft an engineer designs it (29 CFR 1926.652). */
+    static final Length DEEPEST_TRENCH = Length.ofFeet(20);
+
+    private static final ValueKind<Length> DEPTH = Measures.lengthUpTo(20);
+    private static final ValueKind<Length> FOOTING_SIZE = Measures.lengthFromZeroTo(5);
+    private static final Footing USUAL_FOOTING = new Footing(Length.ofInches(8), Length.ofInches(6));
+    private static final Digging USUAL_DIGGING =
+            new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED);
+
+    private final Codes codes;
+
+    WallReader(Codes codes) {
+        this.codes = codes;
+    }
+
+    ValueKind<Wall> kind() {
+        return ValueKind.object(this::wall);
+    }
+
+    private record Depths(Length start, Length end) {}
+
+    private Wall wall(ObjectFields fields) {
+        Depths depths = fields.get("depth", new ValueKind<>("\"5 ft\"", WallReader::depths));
+        Wall wall = new Wall(
+                fields.get("label", Texts.LABEL),
+                fields.get("where", Texts.LABEL),
+                fields.get("faces", Choices.of(Side.class)),
+                fields.get("from", Measures.lengthFromZeroTo(1000)),
+                fields.get("length", Measures.lengthUpTo(1000)),
+                depths.start(),
+                depths.end(),
+                fields.get("footing", ValueKind.object(WallReader::footing), USUAL_FOOTING),
+                fields.get("kind", Choices.of(WallKind.class)),
+                fields.get("condition", ValueKind.object(WallReader::condition)),
+                fields.list("strip", codes.kind()),
+                fields.list("openings", ValueKind.object(WallReader::opening)),
+                fields.get("windowWells", Counts.between(0, 50), 0),
+                fields.get("finish", finish()),
+                fields.get("digging", ValueKind.object(WallReader::digging), USUAL_DIGGING));
+        checkDepth(fields.node(), wall);
+        checkOpenings(fields.node(), wall);
+        return wall;
+    }
+
+    private static Depths depths(SourceNode node) {
+        if (!node.isObject()) {
+            Length depth = DEPTH.read(node);
+            return new Depths(depth, depth);
+        }
+        return ValueKind.object(ends -> new Depths(ends.get("start", DEPTH), ends.get("end", DEPTH)))
+                .read(node);
+    }
+
+    private static void checkDepth(SourceNode node, Wall wall) {
+        boolean sound = isSound(node, "depth") && isSound(node, "footing");
+        if (sound && wall.deepestTrench().compareTo(DEEPEST_TRENCH) > 0) {
+            node.at("depth")
+                    .fault(
+                            "a trench " + wall.deepestTrench().text() + " deep with the footing",
+                            "at most 20 ft to the bottom of the footing",
+                            "measure again; a deeper trench is an engineer's");
+        }
+    }
+
+    private static void checkOpenings(SourceNode node, Wall wall) {
+        double openings =
+                wall.openings().stream().mapToDouble(Opening::squareFeet).sum();
+        double face = wall.length().feet()
+                * (wall.depthStart().feet() + wall.depthEnd().feet())
+                / 2;
+        boolean sound = isSound(node, "openings") && isSound(node, "depth") && isSound(node, "length");
+        if (sound && openings > face) {
+            node.at("openings")
+                    .fault(
+                            Math.round(openings) + " sf of openings",
+                            "no more than the wall's " + Math.round(face) + " sf below grade",
+                            "give only the height that lies below grade");
+        }
+    }
+
+    private static boolean isSound(SourceNode node, String key) {
+        return node.sheet().isSound(SourceFile.child(node.pointer(), key));
+    }
+
+    private static Footing footing(ObjectFields fields) {
+        return new Footing(
+                fields.get("thickness", FOOTING_SIZE, USUAL_FOOTING.thickness()),
+                fields.get("projection", FOOTING_SIZE, USUAL_FOOTING.projection()));
+    }
+
+    /** What was not looked at has to be said: an unknown condition is not a safe one. */
+    private static Condition condition(ObjectFields fields) {
+        return new Condition(
+                fields.get("surface", Choices.of(Surface.class)),
+                fields.get("cracks", Measures.lengthFromZeroTo(1000)),
+                fields.get("horizontalCrack", Texts.YES_OR_NO),
+                fields.get("displaced", Texts.YES_OR_NO),
+                fields.find("bow", Measures.lengthFromZeroTo(5)),
+                fields.get("footingUndermined", Texts.YES_OR_NO),
+                fields.find("tiedToFloor", Texts.YES_OR_NO));
+    }
+
+    private static Opening opening(ObjectFields fields) {
+        return new Opening(
+                fields.get("what", Texts.LABEL),
+                fields.get("count", Counts.between(1, 1000), 1),
+                fields.get("width", Measures.lengthUpTo(100)),
+                fields.get("height", Measures.lengthUpTo(20)));
+    }
+
+    ValueKind<Finish> finish() {
+        return ValueKind.object(this::finish);
+    }
+
+    private Finish finish(ObjectFields fields) {
+        return new Finish(
+                fields.get("system", Choices.of(FinishSystem.class)),
+                fields.find("item", codes.kind()),
+                fields.find("dryFilm", Measures.FILM));
+    }
+
+    private static Digging digging(ObjectFields fields) {
+        return new Digging(
+                fields.get("access", Choices.of(Access.class), USUAL_DIGGING.access()),
+                fields.get("handShare", Shares.fromZeroTo(100), USUAL_DIGGING.handShare()),
+                fields.get("bottomWidth", Measures.lengthBetween(12, 20), USUAL_DIGGING.bottomWidth()),
+                fields.get("protection", Choices.of(Protection.class), USUAL_DIGGING.protection()));
+    }
+}

@@ -1,0 +1,2 @@
+/** The job. */
+package spadework.intake.job;

@@ -1,0 +1,192 @@
+package spadework.intake.law;
+
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import spadework.intake.source.ObjectFields;
+import spadework.intake.source.SourceNode;
+import spadework.intake.source.Texts;
+import spadework.intake.source.ValueKind;
+import spadework.intake.value.CalendarDates;
+import spadework.intake.value.Choices;
+import spadework.intake.value.Counts;
+import spadework.intake.value.DollarAmounts;
+import spadework.intake.value.Limits;
+import spadework.intake.value.TextWithUnit;
+import spadework.law.CancelRule;
+import spadework.law.Content;
+import spadework.law.DayCount;
+import spadework.law.DepositCap;
+import spadework.law.DepositKind;
+import spadework.law.LegalNotice;
+import spadework.law.NoticeCase;
+import spadework.law.NoticePlace;
+import spadework.law.RequiredContent;
+import spadework.law.StateRules;
+import spadework.measure.UnreadableMeasure;
+import spadework.money.Dollars;
+
+/**
+ * Reads the rules of states. A pack for a state that is known already changes what it names and keeps the rest; one for
+ * a new state has to be whole.
+ */
+public final class StateRuleReader {
+    static final List<String> STATUSES = List.of("R", "RX", "RS", "M");
+
+    private static final Pattern SHARE = Pattern.compile("([1-9]\\d{0,2})/([1-9]\\d{0,2})");
+    private static final Dollars CENT = Dollars.of("0.01");
+    private static final ValueKind<String> STATUS = Choices.words(STATUSES);
+    private static final ValueKind<int[]> FRACTION = TextWithUnit.kind(
+            "a share as two whole numbers",
+            "1/3",
+            StateRuleReader::fraction,
+            new Limits<>("from 1/999 to the whole", share -> share[0] <= share[1]),
+            new int[] {1, 1});
+
+    private final Map<String, StateRules> known;
+
+    StateRuleReader(Map<String, StateRules> known) {
+        this.known = known;
+    }
+
+    /** The packs of a file by state, with the known ones that it does not name. */
+    Map<String, StateRules> read(SourceNode root) {
+        Map<String, StateRules> all = new LinkedHashMap<>(known);
+        ValueKind.object(fields -> {
+                    fields.find("$schema", Texts.TEXT);
+                    return fields.filled("packs", ValueKind.object(this::pack));
+                })
+                .read(root)
+                .forEach(pack -> all.put(pack.state(), pack));
+        return all;
+    }
+
+    private StateRules pack(ObjectFields fields) {
+        String state = fields.get("state", Texts.LABEL);
+        Optional<StateRules> base = Optional.ofNullable(known.get(state));
+        Optional<Dollars> threshold = fields.find("threshold", DollarAmounts.ABOVE_ZERO);
+        Map<String, String> facts =
+                fields.find("facts", ValueKind.object(StateRuleReader::facts)).orElse(Map.of());
+        Map<String, String> allFacts =
+                new LinkedHashMap<>(base.map(StateRules::facts).orElse(Map.of()));
+        allFacts.putAll(facts);
+        return new StateRules(
+                state,
+                value(fields, "title", Texts.LABEL, base.map(StateRules::title)),
+                threshold.or(() -> base.flatMap(StateRules::threshold)),
+                fields.get(
+                        "atThreshold",
+                        Texts.YES_OR_NO,
+                        base.map(StateRules::atThreshold).orElse(false)),
+                value(fields, "deposit", ValueKind.object(StateRuleReader::deposit), base.map(StateRules::deposit)),
+                value(
+                        fields,
+                        "cancel",
+                        ValueKind.object(inside -> cancel(inside, allFacts)),
+                        base.map(StateRules::cancel)),
+                fields.find("contents", list(ValueKind.object(StateRuleReader::content)))
+                        .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
+                notices(fields, base.map(StateRules::notices).orElse(List.of())),
+                allFacts,
+                fields.find("notes", list(Texts.TEXT))
+                        .orElseGet(() -> base.map(StateRules::notes).orElse(List.of())),
+                fields.find("citations", list(Texts.TEXT))
+                        .orElseGet(() -> base.map(StateRules::citations).orElse(List.of())),
+                value(fields, "asOf", CalendarDates.DATE, base.map(rules -> LocalDate.parse(rules.asOf())))
+                        .toString());
+    }
+
+    private static <T> T value(ObjectFields fields, String key, ValueKind<T> kind, Optional<T> base) {
+        return base.isPresent() ? fields.get(key, kind, base.get()) : fields.get(key, kind);
+    }
+
+    private static <T> ValueKind<List<T>> list(ValueKind<T> kind) {
+        return new ValueKind<>(
+                "[]", node -> node.elements().stream().map(kind::read).toList());
+    }
+
+    private static DepositCap deposit(ObjectFields fields) {
+        fields.find("note", Texts.TEXT);
+        Optional<Dollars> above = fields.find("above", DollarAmounts.ABOVE_ZERO).map(price -> price.plus(CENT));
+        int[] share = fields.find("share", FRACTION).orElse(new int[] {0, 1});
+        return new DepositCap(
+                fields.get("kind", Choices.of(DepositKind.class)),
+                share[0],
+                share[1],
+                fields.find("sum", DollarAmounts.ABOVE_ZERO),
+                fields.find("from", DollarAmounts.ABOVE_ZERO).or(() -> above));
+    }
+
+    private static CancelRule cancel(ObjectFields fields, Map<String, String> facts) {
+        return new CancelRule(
+                fields.get("days", Counts.between(1, 60)),
+                fields.find("seniorDays", Counts.between(1, 60)),
+                fields.find("seniorAge", Counts.between(18, 120)),
+                fields.find("count", Choices.of(DayCount.class)),
+                facts.getOrDefault("cancel", "M"),
+                fields.get("fromReceipt", Texts.YES_OR_NO, false));
+    }
+
+    private static RequiredContent content(ObjectFields fields) {
+        return new RequiredContent(
+                fields.get("content", Choices.of(Content.class)),
+                fields.get("asks", Texts.TEXT),
+                fields.get("status", STATUS));
+    }
+
+    private static Map<String, String> facts(ObjectFields fields) {
+        Map<String, String> facts = new LinkedHashMap<>();
+        for (String fact : List.of("threshold", "deposit", "cancel", "type", "contents")) {
+            fields.find(fact, STATUS).ifPresent(status -> facts.put(fact, status));
+        }
+        return facts;
+    }
+
+    /** Those of the file take the place of known ones with their name, key by key; new ones follow. */
+    private static List<LegalNotice> notices(ObjectFields fields, List<LegalNotice> base) {
+        Map<String, LegalNotice> all = new LinkedHashMap<>();
+        base.forEach(notice -> all.put(notice.name(), notice));
+        fields.list("notices", ValueKind.object(inside -> notice(inside, all)))
+                .forEach(notice -> all.put(notice.name(), notice));
+        return List.copyOf(all.values());
+    }
+
+    private static LegalNotice notice(ObjectFields fields, Map<String, LegalNotice> known) {
+        String name = fields.get("notice", Texts.LABEL);
+        Optional<LegalNotice> base = Optional.ofNullable(known.get(name));
+        return new LegalNotice(
+                name,
+                value(fields, "serves", Choices.of(Content.class), base.map(LegalNotice::serves)),
+                value(fields, "place", Choices.of(NoticePlace.class), base.map(LegalNotice::place)),
+                value(fields, "points", Counts.between(6, 72), base.map(LegalNotice::points)),
+                fields.get("bold", Texts.YES_OR_NO, base.map(LegalNotice::bold).orElse(false)),
+                fields.get(
+                        "capitals",
+                        Texts.YES_OR_NO,
+                        base.map(LegalNotice::capitals).orElse(false)),
+                fields.find("wording", Texts.TEXT).or(() -> base.flatMap(LegalNotice::wording)),
+                fields.get(
+                        "prescribed",
+                        Texts.YES_OR_NO,
+                        base.map(LegalNotice::prescribed).orElse(true)),
+                fields.find("above", DollarAmounts.ABOVE_ZERO).or(() -> base.flatMap(LegalNotice::above)),
+                fields.get(
+                        "when",
+                        Choices.of(NoticeCase.class),
+                        base.map(LegalNotice::when).orElse(NoticeCase.ALWAYS)),
+                value(fields, "status", STATUS, base.map(LegalNotice::status)),
+                value(fields, "citation", Texts.TEXT, base.map(LegalNotice::citation)));
+    }
+
+    private static int[] fraction(String text) throws UnreadableMeasure {
+        Matcher share = SHARE.matcher(text.strip());
+        if (!share.matches()) {
+            throw new UnreadableMeasure("a share as two whole numbers", "write it as \"1/3\"");
+        }
+        return new int[] {Integer.parseInt(share.group(1)), Integer.parseInt(share.group(2))};
+    }
+}

@@ -1,0 +1,2 @@
+/** State rules. */
+package spadework.intake.law;

@@ -1,0 +1,2 @@
+/** A file as text, tree and places. */
+package spadework.intake.source;

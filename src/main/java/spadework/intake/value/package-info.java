@@ -1,0 +1,2 @@
+/** One value: lengths, shares, names, choices. */
+package spadework.intake.value;

@@ -1,4 +1,0 @@
-package spadework.office;
-
-/** What came of a job file: a bid, or the reasons why there is none. */
-public sealed interface Answer permits Bid, Refusal {}

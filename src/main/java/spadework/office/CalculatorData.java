@@ -1,0 +1,77 @@
+package spadework.office;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.figure.Answer;
+import spadework.figure.BookFigures;
+import spadework.figure.Plain;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.intake.Intake;
+import spadework.intake.law.StateRuleBook;
+import spadework.intake.value.States;
+import spadework.law.StateRules;
+import spadework.listing.FigureListing;
+import spadework.measure.UnreadableMeasure;
+import spadework.press.template.Templates;
+
+/** What the calculators need from the bundled price book and the bundled words, and how their answers are told. */
+public final class CalculatorData {
+    private final BookFigures book = new BookFigures(new Intake().bundledBook());
+    private final StateRuleBook states = StateRuleBook.bundled();
+    private final Phrases phrases = new Phrases(Templates.bundled().words("words/findings.properties"));
+
+    /** The rules of a state that come with the program; empty where they were not gathered. */
+    public Optional<StateRules> rules(String state) {
+        return states.find(state);
+    }
+
+    /**
+     * Reads the two letters of a state.
+     *
+     * @throws UnreadableMeasure if the text is no state's
+     */
+    public String state(String text) throws UnreadableMeasure {
+        return States.read(text);
+    }
+
+    /** What the calculators take from the bundled price book. */
+    public BookFigures book() {
+        return book;
+    }
+
+    /** The answer as text: figures, working, and what has to be known with them. */
+    public List<String> text(Answer answer) {
+        List<String> lines = new ArrayList<>(Plain.values(answer));
+        lines.add("");
+        lines.add("Working:");
+        Plain.working(answer).forEach(line -> lines.add("  " + line));
+        if (!told(answer).isEmpty()) {
+            lines.add("");
+            lines.addAll(told(answer));
+        }
+        return lines;
+    }
+
+    /** The answer as JSON. */
+    public String listing(Answer answer) {
+        List<String> working = new ArrayList<>(Plain.working(answer));
+        working.addAll(told(answer));
+        return FigureListing.of(answer, working);
+    }
+
+    private List<String> told(Answer answer) {
+        List<String> lines = new ArrayList<>();
+        for (Finding finding : answer.findings()) {
+            lines.add(finding.severity() + " " + finding.id() + ": " + phrases.what(finding) + " "
+                    + phrases.action(finding) + " [" + finding.citation() + "]");
+        }
+        if (!answer.rules().isEmpty()) {
+            lines.add(phrases.lawDeference());
+        } else if (!lines.isEmpty()) {
+            lines.add(phrases.deference());
+        }
+        return lines;
+    }
+}

@@ -1,0 +1,139 @@
+package spadework.office;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import spadework.closeout.BuiltJob;
+import spadework.contract.PricedChange;
+import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Scene;
+import spadework.job.Closed;
+import spadework.job.Job;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.completion.CompletionPaper;
+import spadework.paperwork.completion.CompletionStatement;
+import spadework.paperwork.contract.ChangeOrder;
+import spadework.paperwork.contract.ChangeOrderPaper;
+import spadework.paperwork.contract.ContractPaper;
+import spadework.paperwork.cost.CostSheetPaper;
+import spadework.paperwork.proposal.ProposalPaper;
+import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.warranty.CertificatePaper;
+import spadework.paperwork.warranty.WarrantyCertificate;
+import spadework.paperwork.work.ProfileDrawings;
+import spadework.paperwork.work.SectionDrawings;
+import spadework.press.svg.PageFigure;
+import spadework.press.svg.SceneSvg;
+
+/** What is handed to the press for each paper. The proposal tells the job as proposed, every other the agreed work. */
+public final class PaperModels {
+    private final Bid bid;
+    private final List<Sheet> sheets = new ArrayList<>();
+
+    private PaperModels(Bid bid) {
+        this.bid = bid;
+    }
+
+    /**
+     * A paper ready for the press.
+     *
+     * @param file its name without ending
+     * @param template folder of its templates
+     * @param model the finished records by the names that the templates know
+     * @param date the date of the files
+     */
+    public record Sheet(String file, String template, Map<String, Object> model, LocalDate date) {}
+
+    /** The sheets of those papers; a change order for each change, a completion statement once something was built. */
+    static List<Sheet> of(Bid bid, Set<PaperKind> papers) {
+        PaperModels sheets = new PaperModels(bid);
+        papers.stream().sorted().forEach(sheets::add);
+        return sheets.sheets;
+    }
+
+    private void add(PaperKind paper) {
+        Dossier agreed = bid.dossier();
+        switch (paper) {
+            case PROPOSAL -> proposal(bid.proposed());
+            case SCOPE -> scope(agreed);
+            case CONTRACT -> agreed.job().agreement().signing().ifPresent(signing -> contract(bid.contracted()));
+            case WARRANTY -> warranty(agreed);
+            case COST_SHEET ->
+                put(paper, Map.of("sheet", CostSheetPaper.of(agreed), "plan", drawn(PlanSketch.of(agreed.job()))));
+            case CHANGE_ORDER -> agreed.contract().changes().forEach(this::changeOrder);
+            case COMPLETION -> agreed.job().agreement().asBuilt().ifPresent(built -> completion(agreed));
+        }
+    }
+
+    private void proposal(Dossier proposed) {
+        Scene plan = PlanSketch.withOptions(proposed.job());
+        put(
+                PaperKind.PROPOSAL,
+                Map.of(
+                        "proposal", ProposalPaper.of(proposed, plan),
+                        "plan", drawn(plan),
+                        "sections", PageFigure.of(SectionDrawings.of(proposed)),
+                        "profiles", PageFigure.of(ProfileDrawings.of(proposed))));
+    }
+
+    private void scope(Dossier agreed) {
+        Scene plan = PlanSketch.of(agreed.job());
+        put(
+                PaperKind.SCOPE,
+                Map.of(
+                        "scope", ScopePaper.of(agreed, plan),
+                        "plan", drawn(plan),
+                        "sections", PageFigure.of(SectionDrawings.of(agreed)),
+                        "profiles", PageFigure.of(ProfileDrawings.of(agreed))));
+    }
+
+    /** Drawn as contracted: no later change moves what was signed. */
+    private void contract(Dossier contracted) {
+        Scene plan = PlanSketch.of(contracted.job());
+        put(PaperKind.CONTRACT, Map.of("contract", ContractPaper.of(contracted, plan), "plan", drawn(plan)));
+    }
+
+    private void warranty(Dossier agreed) {
+        Job job = agreed.job();
+        boolean issued = job.closed().flatMap(Closed::certificate).isPresent();
+        Scene plan = PlanSketch.of(issued ? BuiltJob.of(job) : job);
+        WarrantyCertificate certificate = CertificatePaper.of(agreed, plan);
+        put(
+                PaperKind.WARRANTY,
+                PaperKind.WARRANTY.file(),
+                Map.of("certificate", certificate, "plan", drawn(plan)),
+                issued ? job.closed().orElseThrow().completed() : job.issued());
+    }
+
+    private void changeOrder(PricedChange change) {
+        ChangeOrder order = ChangeOrderPaper.of(bid.proposed(), change);
+        put(
+                PaperKind.CHANGE_ORDER,
+                PaperKind.CHANGE_ORDER.file() + "-" + order.number(),
+                Map.of("change", order, "plan", drawn(order.plan())),
+                change.change().issued());
+    }
+
+    private void completion(Dossier agreed) {
+        CompletionStatement completion = CompletionPaper.of(agreed);
+        put(
+                PaperKind.COMPLETION,
+                PaperKind.COMPLETION.file(),
+                Map.of("completion", completion, "plan", drawn(completion.plan())),
+                CompletionPaper.day(agreed));
+    }
+
+    private void put(PaperKind paper, Map<String, Object> model) {
+        put(paper, paper.file(), model, bid.dossier().job().issued());
+    }
+
+    private void put(PaperKind paper, String file, Map<String, Object> model, LocalDate date) {
+        sheets.add(new Sheet(file, paper.template(), model, date));
+    }
+
+    private static String drawn(Scene plan) {
+        return SceneSvg.of(plan);
+    }
+}

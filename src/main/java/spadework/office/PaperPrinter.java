@@ -1,0 +1,122 @@
+package spadework.office;
+
+import java.util.Deque;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.ConcurrentLinkedDeque;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
+
+/** Prints finished papers: pages and workbook of each. */
+public final class PaperPrinter {
+    public static final String LANGUAGE = "en-US";
+
+    private final Templates templates;
+    private CompletableFuture<PagePress> pages;
+    private PagePress second;
+
+    PaperPrinter(Templates templates) {
+        this.templates = templates;
+    }
+
+    /** Readies the page press on a second thread. Only printing needs it, and it takes as long as reading a job. */
+    @SuppressWarnings("FutureReturnValueIgnored") // whoever needs the press waits for it, and gets what it threw
+    void prepare() {
+        press();
+    }
+
+    private synchronized CompletableFuture<PagePress> press() {
+        if (pages == null) {
+            pages = CompletableFuture.supplyAsync(() -> PagePress.warm(templates));
+        }
+        return pages;
+    }
+
+    /**
+     * The pages of one paper.
+     *
+     * @throws java.util.NoSuchElementException if the job has no such paper
+     */
+    byte[] page(Bid bid, PaperKind paper) {
+        return pages(bid, Set.of(paper)).values().stream().findFirst().orElseThrow();
+    }
+
+    /**
+     * The same for one change order out of several.
+     *
+     * @throws java.util.NoSuchElementException if the job has no such paper
+     */
+    byte[] page(Bid bid, JobPaper paper) {
+        PagePress press = got(press());
+        return PaperModels.of(bid, Set.of(paper.paper())).stream()
+                .filter(sheet -> sheet.file().equals(paper.file()))
+                .findFirst()
+                .map(sheet -> set(press, bid, sheet))
+                .orElseThrow();
+    }
+
+    /** The pages of those papers by their names without ending. */
+    Map<String, byte[]> pages(Bid bid, Set<PaperKind> papers) {
+        PagePress press = got(press());
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        PaperModels.of(bid, papers).forEach(sheet -> files.put(sheet.file(), set(press, bid, sheet)));
+        return files;
+    }
+
+    /**
+     * The files by name. Workbooks are made on a second thread while the pages are set; when they are done, that thread
+     * takes what is left of the pages from the other end.
+     */
+    Map<String, byte[]> print(Bid bid, Set<PaperKind> papers) {
+        List<PaperModels.Sheet> sheets = PaperModels.of(bid, papers);
+        Deque<PaperModels.Sheet> unset = new ConcurrentLinkedDeque<>(sheets);
+        Map<String, byte[]> done = new ConcurrentHashMap<>();
+        CompletableFuture<Map<String, byte[]>> workbooks = CompletableFuture.supplyAsync(() -> {
+            Map<String, byte[]> files = new LinkedHashMap<>();
+            sheets.forEach(sheet -> files.put(
+                    sheet.file() + ".xlsx",
+                    WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
+            for (PaperModels.Sheet sheet = unset.pollLast(); sheet != null; sheet = unset.pollLast()) {
+                done.put(sheet.file(), set(secondPress(), bid, sheet));
+            }
+            return files;
+        });
+        PagePress press = got(press());
+        for (PaperModels.Sheet sheet = unset.pollFirst(); sheet != null; sheet = unset.pollFirst()) {
+            done.put(sheet.file(), set(press, bid, sheet));
+        }
+        Map<String, byte[]> books = got(workbooks);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", done.get(sheet.file())));
+        files.putAll(books);
+        return files;
+    }
+
+    private static byte[] set(PagePress press, Bid bid, PaperModels.Sheet sheet) {
+        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date());
+        return press.print(sheet.template(), sheet.model(), info);
+    }
+
+    private synchronized PagePress secondPress() {
+        if (second == null) {
+            second = PagePress.beside(templates);
+        }
+        return second;
+    }
+
+    /** What the other thread made, or what it threw, as if it had been done here. */
+    private static <T> T got(CompletableFuture<T> made) {
+        try {
+            return made.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof RuntimeException fault ? fault : e;
+        }
+    }
+}

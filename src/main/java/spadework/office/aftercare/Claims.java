@@ -1,0 +1,91 @@
+package spadework.office.aftercare;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.office.reply.FindingLines;
+import spadework.office.reply.Reply;
+import spadework.register.DocumentNumber;
+import spadework.register.Entry;
+import spadework.register.Event;
+import spadework.register.Issue;
+import spadework.register.Kind;
+import spadework.register.Register;
+import spadework.warranty.Claim;
+import spadework.warranty.ClaimRules;
+import spadework.warranty.ClaimStep;
+import spadework.warranty.Warranty;
+
+/** Writes claims down: what was seen, what was found, what came of it. */
+public final class Claims {
+    private Claims() {}
+
+    /** Writes down a new claim under a number of its own. */
+    public static Reply open(Path job, Optional<String> certificate, ClaimInput asked) throws IOException {
+        WarrantyReading reading = WarrantyReading.of(job);
+        Optional<Warranty> meant = reading.meant(certificate);
+        if (meant.isEmpty() || !reading.wrong().isEmpty()) {
+            return reading.refused();
+        }
+        if (!asked.faults().isEmpty()) {
+            return Reply.refused(asked.faults());
+        }
+        Warranty warranty = meant.get();
+        ClaimStep step = ClaimRules.inItsWords(warranty, asked.step().on(warranty.number()));
+        List<Fault> faults = ClaimRules.faults(warranty, new Claim("", List.of(step)));
+        if (!faults.isEmpty()) {
+            return Reply.refused(faults);
+        }
+        Entry entry = Register.of(reading.folder())
+                .issue(Kind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
+        return told(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
+    }
+
+    /** Adds what became of a claim. */
+    public static Reply add(Path job, String number, ClaimInput asked) throws IOException {
+        WarrantyReading reading = WarrantyReading.of(job);
+        Optional<Claim> before = reading.book().claim(number);
+        Optional<Warranty> on =
+                before.flatMap(claim -> claim.last(ClaimStep::certificate)).flatMap(reading.book()::current);
+        if (!reading.wrong().isEmpty()) {
+            return reading.refused();
+        }
+        if (before.isEmpty() || on.isEmpty()) {
+            return Reply.refused(List.of(unknown(reading, number)));
+        }
+        if (!asked.faults().isEmpty()) {
+            return Reply.refused(asked.faults());
+        }
+        ClaimStep step = ClaimRules.inItsWords(on.get(), asked.step());
+        List<Fault> faults = ClaimRules.faults(on.get(), before.get().and(step));
+        if (!faults.isEmpty()) {
+            return Reply.refused(faults);
+        }
+        Register.of(reading.folder()).append(step.on(), Event.CLAIM, DocumentNumber.of(number), step.facts());
+        return told(on.get(), before.get().and(step));
+    }
+
+    private static Fault unknown(WarrantyReading reading, String number) {
+        List<String> numbers =
+                reading.book().claims().stream().map(Claim::number).toList();
+        return new Fault(
+                Place.ofFile("--number"),
+                "\"" + number + "\"",
+                numbers.isEmpty() ? "no number: this job has no claim" : String.join(", ", numbers),
+                "give the number of a claim of this job, or say --seen for a new one");
+    }
+
+    private static Reply told(Warranty warranty, Claim claim) {
+        List<String> lines = new ArrayList<>(WarrantyText.of(claim));
+        lines.addAll(FindingLines.bundled().told(ClaimRules.findings(warranty, claim)));
+        if (claim.decided().isEmpty()) {
+            lines.add("answer by " + ClaimRules.replyDay(claim.opened(), warranty.replyDays()));
+        }
+        return Reply.done(lines);
+    }
+}

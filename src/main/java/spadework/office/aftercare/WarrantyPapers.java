@@ -1,0 +1,58 @@
+package spadework.office.aftercare;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import spadework.office.PaperPrinter;
+import spadework.office.files.FileName;
+import spadework.paperwork.warranty.CareCardPaper;
+import spadework.paperwork.warranty.ReissuePaper;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
+import spadework.press.sheet.WorkbookPress;
+import spadework.press.template.Templates;
+import spadework.warranty.Card;
+import spadework.warranty.Warranty;
+
+/** Prints the papers that are made from the register alone: the certificate of a later owner, the maintenance card. */
+public final class WarrantyPapers {
+    private final Templates templates;
+    private final PagePress pages;
+
+    WarrantyPapers(Optional<Path> templates) {
+        this(templates.map(Templates::with).orElseGet(Templates::bundled));
+    }
+
+    WarrantyPapers(Templates templates) {
+        this.templates = templates;
+        this.pages = new PagePress(this.templates);
+    }
+
+    /** Pages and workbook of a reissued certificate, by file name. */
+    Map<String, byte[]> certificate(Warranty warranty, String before, LocalDate issued) {
+        return print(
+                warranty, "warranty", "reissue", Map.of("reissue", ReissuePaper.of(warranty, before, issued)), issued);
+    }
+
+    /** Pages and workbook of the maintenance card, by file name. */
+    Map<String, byte[]> card(Card card, LocalDate issued) {
+        return print(card.warranty(), "maintenance", "card", Map.of("card", CareCardPaper.of(card, issued)), issued);
+    }
+
+    private Map<String, byte[]> print(
+            Warranty warranty, String file, String template, Map<String, Object> model, LocalDate issued) {
+        String name = FileName.safe(warranty.number()) + "-" + file;
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(
+                name + ".pdf",
+                pages.print(
+                        template,
+                        model,
+                        new PageInfo(
+                                PaperPrinter.LANGUAGE, warranty.contractor().name(), issued)));
+        files.put(name + ".xlsx", WorkbookPress.print(templates, template, model, issued));
+        return files;
+    }
+}

@@ -1,0 +1,2 @@
+/** Warranties: transfer, claim, card. */
+package spadework.office.aftercare;

@@ -1,0 +1,127 @@
+package spadework.office.agreement;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.contract.Moved;
+import spadework.contract.Revision;
+import spadework.finding.Finding;
+import spadework.intake.Intake;
+import spadework.job.Job;
+import spadework.office.Bid;
+import spadework.office.BidResult;
+import spadework.office.Office;
+import spadework.office.Outcome;
+import spadework.office.PaperKind;
+import spadework.office.Refusal;
+import spadework.office.files.FileName;
+import spadework.office.records.JobRecords;
+import spadework.office.records.JobSource;
+import spadework.paperwork.Dossier;
+import spadework.register.DocumentNumber;
+import spadework.register.Entry;
+import spadework.register.Issue;
+import spadework.register.Kind;
+import spadework.register.Register;
+
+/** Issues a proposal: it gets a number and a revision, and its source is kept. */
+public final class Issuing {
+    static final String FINGERPRINT = "fingerprint";
+
+    private static final EnumSet<PaperKind> PAPERS = EnumSet.of(PaperKind.PROPOSAL, PaperKind.WARRANTY);
+
+    private final Office office;
+
+    public Issuing(Office office) {
+        this.office = office;
+    }
+
+    /**
+     * Issues the proposal of a job with the specimen of its warranty, as the next revision. A job in which nothing has
+     * changed since the last one is not issued again.
+     *
+     * @throws IOException if a file cannot be read or written
+     */
+    public Outcome issue(Path job) throws IOException {
+        Path file = Intake.fileOf(job);
+        BidResult answer = office.bid(job, Optional.empty());
+        if (answer instanceof Refusal refusal) {
+            return new Outcome.Faulty(refusal.faults());
+        }
+        Bid bid = (Bid) answer;
+        JobRecords records = JobRecords.beside(file);
+        if (records.contract().isPresent()) {
+            return new Outcome.Refused(List.of("The contract is signed; what changes now is a change order."));
+        }
+        List<Finding> stops = bid.openStops();
+        if (!stops.isEmpty()) {
+            return new Outcome.Stopped(stops.stream().map(office::told).toList());
+        }
+        Dossier dossier = bid.proposed();
+        String fingerprint = Fingerprint.of(file, dossier.job(), office.templates());
+        Optional<Entry> last = records.proposal();
+        if (last.flatMap(entry -> entry.fact(FINGERPRINT))
+                .filter(fingerprint::equals)
+                .isPresent()) {
+            return new Outcome.Standing(last.get().number().orElseThrow().text());
+        }
+        Optional<Moved> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
+        Entry entry = Register.of(records.folder())
+                .issue(
+                        Kind.PROPOSAL,
+                        dossier.job().number(),
+                        dossier.job().issued(),
+                        number -> issue(file, number, moved, fingerprint));
+        return new Outcome.Issued(entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
+    }
+
+    private Issue issue(Path file, DocumentNumber number, Optional<Moved> moved, String fingerprint) {
+        try {
+            Bid bid = (Bid) office.bid(file, Optional.of(new Revision(number.revision(), moved)));
+            Job job = bid.proposed().job();
+            Map<String, byte[]> files = RegisteredFiles.named(number, office.print(bid, PAPERS));
+            files.put(
+                    FileName.safe(number.text()) + "-source.zip",
+                    JobSource.of(
+                                    file,
+                                    Files.readString(file),
+                                    job,
+                                    bid.proposed().company(),
+                                    office.templates())
+                            .archive());
+            Map<String, String> facts = new LinkedHashMap<>();
+            facts.put("total", bid.proposed().quote().total().plain());
+            facts.put("bookDate", bid.proposed().quote().bookDate().toString());
+            facts.put("templates", Fingerprint.of(office.templates()));
+            facts.put("validUntil", job.issued().plusDays(job.validDays()).toString());
+            facts.put(FINGERPRINT, fingerprint);
+            return Issue.of(files, facts);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** What moved since an earlier issue, priced again from its own source. */
+    private static Optional<Moved> moved(JobRecords records, Entry before, Dossier now) throws IOException {
+        Optional<JobSource> source = records.source(before);
+        if (source.isEmpty()) {
+            return Optional.empty();
+        }
+        try (SourceCheckout frozen = SourceCheckout.of(source.get())) {
+            return frozen.office().bid(frozen.job(), Optional.empty()) instanceof Bid then
+                    ? Optional.of(Moved.between(
+                            then.proposed().job().issued(),
+                            then.proposed().quote(),
+                            then.proposed().takeoff(),
+                            now.quote(),
+                            now.takeoff()))
+                    : Optional.empty();
+        }
+    }
+}

@@ -1,0 +1,45 @@
+package spadework.office.agreement;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import spadework.intake.Intake;
+import spadework.office.Outcome;
+import spadework.office.records.JobRecords;
+import spadework.register.Entry;
+import spadework.register.Event;
+import spadework.register.Register;
+
+/** Writes down that the homeowner did not take a proposal. A later issue takes the bid up again. */
+public final class Losing {
+    private Losing() {}
+
+    /**
+     * Registers that a bid is lost.
+     *
+     * @param reason why, for the contractor's eyes
+     * @throws IOException if the register cannot be written
+     */
+    public static Outcome lose(Path job, LocalDate on, String reason) throws IOException {
+        JobRecords records = JobRecords.beside(Intake.fileOf(job));
+        if (records.contract().isPresent()) {
+            return new Outcome.Refused(List.of("The contract is signed; it is no longer a bid."));
+        }
+        if (records.proposal().isEmpty()) {
+            return new Outcome.Refused(
+                    List.of("No proposal was issued; there is nothing to decline. Use: spadework issue"));
+        }
+        Entry proposal = records.proposal().get();
+        String number = proposal.number().orElseThrow().text();
+        if (records.isLost()) {
+            return new Outcome.Standing(number);
+        }
+        if (on.isBefore(proposal.on())) {
+            return new Outcome.Refused(List.of(number + " was issued on " + proposal.on() + ", after " + on + "."));
+        }
+        Register.of(records.folder()).append(on, Event.PROPOSAL_DECLINED, proposal.number(), Map.of("reason", reason));
+        return new Outcome.Issued(number, List.of());
+    }
+}

@@ -1,0 +1,198 @@
+package spadework.office.agreement;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import spadework.closeout.Account;
+import spadework.closeout.CloseChecks;
+import spadework.contract.Contract;
+import spadework.contract.PricedChange;
+import spadework.contract.QuantityChange;
+import spadework.intake.Intake;
+import spadework.job.Agreement;
+import spadework.job.ChangeState;
+import spadework.money.Dollars;
+import spadework.office.Bid;
+import spadework.office.Office;
+import spadework.office.records.JobRecords;
+import spadework.register.DocumentNumber;
+import spadework.register.Entry;
+
+/**
+ * Where a job stands on its way from the proposal to the warranty, by its register and its file.
+ *
+ * @param proposal the one that was issued last
+ * @param lost whether the homeowner declined it
+ * @param contract what both sides signed
+ * @param accepted whether the job file knows of the contract
+ * @param options what the homeowner may take or leave
+ * @param changes change orders, by number
+ * @param certificate of the warranty, once the job is closed
+ * @param closed whether the job file knows of the certificate
+ * @param recorded whether it is recorded what was built
+ * @param total what the homeowner pays in all, as things stand
+ * @param paid what came in
+ * @param balance what is still due; below zero where too much was paid
+ * @param open what keeps the job from being closed, in words
+ */
+public record Progress(
+        Optional<Mark> proposal,
+        boolean lost,
+        Optional<Mark> contract,
+        boolean accepted,
+        List<Offer> options,
+        List<Order> changes,
+        Optional<Mark> certificate,
+        boolean closed,
+        boolean recorded,
+        Dollars total,
+        Dollars paid,
+        Dollars balance,
+        List<String> open) {
+
+    /** The steps of an agreement, in their order. */
+    public enum Step {
+        ISSUE,
+        ACCEPT,
+        CHANGE,
+        CLOSE
+    }
+
+    /** Why a step is not due. */
+    public enum Wait {
+        NOT_ISSUED,
+        SIGNED,
+        NOT_SIGNED,
+        NO_CHANGE_PENDING,
+        NOT_RECORDED,
+        CLOSED
+    }
+
+    /**
+     * A line of the register.
+     *
+     * @param total the price that it fixes; nothing where it fixes none
+     * @param by who signed
+     * @param until how long the price stands
+     */
+    public record Mark(
+            String number, LocalDate on, Optional<Dollars> total, Optional<String> by, Optional<String> until) {
+
+        private static Mark of(Entry entry) {
+            return new Mark(
+                    entry.number().map(DocumentNumber::text).orElse(""),
+                    entry.on(),
+                    entry.fact("total").map(Dollars::of),
+                    entry.fact("by"),
+                    entry.fact("validUntil"));
+        }
+    }
+
+    /** An option with what it adds to the price. */
+    public record Offer(String label, String title, Dollars price, boolean taken) {}
+
+    /**
+     * A change order.
+     *
+     * @param open whether nobody has decided yet, or the job file does not know of the decision
+     * @param price what it adds, with any sales tax; below zero for a credit
+     * @param quantities what it changes, each in words
+     */
+    public record Order(
+            int number,
+            String title,
+            boolean open,
+            boolean accepted,
+            Dollars before,
+            Dollars price,
+            Dollars after,
+            int days,
+            List<String> quantities) {
+
+        private static Order of(PricedChange change) {
+            ChangeState state = change.change().state();
+            return new Order(
+                    change.change().number(),
+                    change.change().title(),
+                    state == ChangeState.PENDING,
+                    state == ChangeState.ACCEPTED,
+                    change.before(),
+                    change.agreed().total(),
+                    change.after(),
+                    change.change().days(),
+                    change.quantities().stream().map(Order::told).toList());
+        }
+
+        private static String told(QuantityChange quantity) {
+            String sign = quantity.difference().signum() < 0 ? "" : "+";
+            return quantity.description() + ": " + sign + quantity.difference().toPlainString() + " "
+                    + quantity.unit().symbol();
+        }
+    }
+
+    public Progress {
+        options = List.copyOf(options);
+        changes = List.copyOf(changes);
+        open = List.copyOf(open);
+    }
+
+    /**
+     * Reads where a job stands.
+     *
+     * @param file the job's file, beside which its register lies
+     * @throws IOException if the register cannot be read
+     */
+    public static Progress of(Office office, Bid bid, Path file) throws IOException {
+        JobRecords records = JobRecords.beside(Intake.fileOf(file));
+        Contract contract = bid.dossier().contract();
+        Agreement agreement = bid.dossier().job().agreement();
+        Account account = Account.of(contract, agreement.received());
+        return new Progress(
+                records.proposal().map(Mark::of),
+                records.isLost(),
+                records.contract().map(Mark::of),
+                agreement.accepted().isPresent(),
+                contract.options().stream()
+                        .map(one -> new Offer(
+                                one.option().label(),
+                                one.option().title(),
+                                one.sum().total(),
+                                one.taken()))
+                        .toList(),
+                contract.changes().stream().map(Order::of).toList(),
+                records.certificate().map(Mark::of),
+                bid.dossier().job().closed().isPresent(),
+                agreement.asBuilt().isPresent(),
+                account.total(),
+                account.paid(),
+                account.balance(),
+                new Closing(office)
+                        .checks(bid, Optional.empty()).stream()
+                                .filter(CloseChecks::isOpen)
+                                .map(office::told)
+                                .toList());
+    }
+
+    /**
+     * Why a step is not due; nothing for one that is. A step that is registered while the job file does not know of it
+     * is due once more: it then writes what the register says.
+     */
+    public Optional<Wait> waits(Step step) {
+        boolean signed = contract.isPresent();
+        boolean done = certificate.isPresent() && closed;
+        return Optional.ofNullable(
+                switch (step) {
+                    case ISSUE -> signed ? Wait.SIGNED : null;
+                    case ACCEPT -> signed && accepted ? Wait.SIGNED : proposal.isEmpty() ? Wait.NOT_ISSUED : null;
+                    case CHANGE ->
+                        !signed
+                                ? Wait.NOT_SIGNED
+                                : done
+                                        ? Wait.CLOSED
+                                        : changes.stream().noneMatch(Order::open) ? Wait.NO_CHANGE_PENDING : null;
+                    case CLOSE -> !signed ? Wait.NOT_SIGNED : done ? Wait.CLOSED : !recorded ? Wait.NOT_RECORDED : null;
+                });
+    }
+}

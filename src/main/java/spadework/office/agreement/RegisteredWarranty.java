@@ -1,0 +1,63 @@
+package spadework.office.agreement;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import spadework.closeout.BuiltJob;
+import spadework.company.Company;
+import spadework.drawing.plan.PlanSketch;
+import spadework.job.Closed;
+import spadework.job.Job;
+import spadework.job.WarrantyTerms;
+import spadework.law.WarrantyTerm;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.warranty.CertificatePaper;
+import spadework.paperwork.warranty.WarrantyCertificate;
+import spadework.warranty.Contractor;
+import spadework.warranty.Covered;
+import spadework.warranty.CoveredPart;
+import spadework.warranty.Warranty;
+
+/** A closed job's warranty as the register keeps it: it says what the certificate says. */
+public final class RegisteredWarranty {
+    private RegisteredWarranty() {}
+
+    static Warranty of(Dossier dossier, String number) {
+        Job job = BuiltJob.of(dossier.job());
+        WarrantyTerms terms = job.warranty();
+        LocalDate from = job.closed().map(Closed::completed).orElseThrow();
+        Company company = dossier.company();
+        WarrantyCertificate certificate = CertificatePaper.of(dossier, PlanSketch.of(job));
+        return new Warranty(
+                number,
+                Optional.empty(),
+                job.number(),
+                job.customer().names(),
+                job.site().address().text(),
+                certificate.walls().stream()
+                        .map(wall -> new Covered(wall.label(), wall.where(), wall.length()))
+                        .toList(),
+                certificate.runs().stream()
+                        .map(run -> new Covered(run.label(), run.pipe(), run.length()))
+                        .toList(),
+                parts(terms, from),
+                terms.replyDays(),
+                terms.transfers(),
+                terms.transferNoticeDays(),
+                terms.notCovered(),
+                terms.duties(),
+                new Contractor(
+                        company.name(),
+                        company.address().text(),
+                        company.phone(),
+                        company.email(),
+                        company.license().label() + " " + company.license().number()));
+    }
+
+    private static List<CoveredPart> parts(WarrantyTerms terms, LocalDate from) {
+        return terms.parts().stream()
+                .map(part -> new CoveredPart(
+                        part.part(), part.promise(), part.years(), from, WarrantyTerm.lastDay(from, part.years())))
+                .toList();
+    }
+}

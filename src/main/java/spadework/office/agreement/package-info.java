@@ -1,0 +1,2 @@
+/** Issue, accept, change, close. */
+package spadework.office.agreement;

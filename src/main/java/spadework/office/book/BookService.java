@@ -1,0 +1,215 @@
+package spadework.office.book;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Predicate;
+import spadework.draft.BookDraft;
+import spadework.draft.Leaves;
+import spadework.draft.Value.Entries;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.intake.Intake;
+import spadework.intake.ReadBook;
+import spadework.office.reply.Reply;
+import spadework.office.reply.TextColumns;
+import spadework.pricebook.LineItem;
+import spadework.register.AtomicFile;
+
+/** Work on a price book file. What is changed is read as a job would read it before it is written. */
+public final class BookService {
+    private final Path file;
+    private final boolean writes;
+    private final Intake intake = new Intake();
+
+    private BookService(Path file, boolean writes) {
+        this.file = file;
+        this.writes = writes;
+    }
+
+    /**
+     * The desk of a price book.
+     *
+     * @param book the file; where it is left out the nearest {@code price-book.json} in the working folder or above it
+     * @throws IOException if there is none
+     */
+    public static BookService at(Optional<Path> book) throws IOException {
+        Path file = book.or(() -> Intake.bookOf(Path.of("")))
+                .orElseThrow(
+                        () -> new IOException("no price-book.json here or in a folder above; name it with --book"));
+        return new BookService(file, true);
+    }
+
+    /** The desk of a price book; where it is left out, of the nearest to a folder or a job. */
+    public static BookService near(Optional<Path> book, Path tree) throws IOException {
+        Path folder = Files.isRegularFile(tree) ? tree.toAbsolutePath().getParent() : tree;
+        return at(book.or(() -> Intake.bookOf(folder)));
+    }
+
+    /** A desk of the same book that tells what would move, or what is wrong, and writes nothing. */
+    public BookService trial() {
+        return new BookService(file, false);
+    }
+
+    /** The items as a table, of the sections and codes that match; retired ones only where they are asked for. */
+    public Reply list(Optional<String> section, boolean retired, Optional<LocalDate> on) throws IOException {
+        return table(
+                on,
+                item -> (retired || item.retired().isEmpty())
+                        && section.filter(
+                                        wanted -> !wanted.equals(item.section().label()))
+                                .isEmpty());
+    }
+
+    /** The items in which every word occurs: in code, names, notes or source, in whatever case. */
+    public Reply find(List<String> words) throws IOException {
+        return table(Optional.empty(), item -> BookText.holds(item, words));
+    }
+
+    /** Everything that the book says of an item, with its history, today or at the end of another day. */
+    public Reply show(String code, Optional<LocalDate> on) throws IOException {
+        BookDraft book = on.map(draft()::asOf).orElse(draft());
+        Optional<Entries> item = item(book, code);
+        return item.isPresent()
+                ? Reply.done(BookText.of(item.get(), book.item(code).isEmpty()))
+                : Reply.refused(List.of(unknown(code)));
+    }
+
+    /**
+     * Changes values of an item.
+     *
+     * @param values what is written where, as {@code material/cost} to {@code $33.00}; nothing takes a value out
+     * @param on the day from which it holds
+     */
+    public Reply change(String code, Map<String, String> values, LocalDate on, String reason) throws IOException {
+        BookDraft book = draft();
+        Optional<Entries> item = item(book, code);
+        if (item.isEmpty()) {
+            return Reply.refused(List.of(unknown(code)));
+        }
+        BookDraft own = book.item(code).isPresent() ? book : book.with(item.get());
+        return written(own.changed(code, BookText.sourced(values, on, reason), on, reason), code);
+    }
+
+    /** Adds an item: a new one, or one that starts as another and differs in some values. */
+    public Reply add(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
+            throws IOException {
+        BookDraft book = draft();
+        if (item(book, code).isPresent()) {
+            return Reply.refused(List.of(
+                    fault("the code " + code + ", which the book has", "a new code", "use: book change " + code)));
+        }
+        Optional<Entries> base = like.flatMap(other -> item(book, other));
+        if (like.isPresent() && base.isEmpty()) {
+            return Reply.refused(List.of(unknown(like.get())));
+        }
+        Map<String, String> all = new LinkedHashMap<>(Map.of("code", code));
+        all.putAll(BookText.sourced(values, on, reason));
+        return written(book.added(BookText.item(base, all), on, reason), code);
+    }
+
+    /** Gives an item up. It stays readable, and where a job names it it is still priced. */
+    public Reply retire(String code, LocalDate on, String reason) throws IOException {
+        BookDraft book = draft();
+        Optional<Entries> item = item(book, code);
+        if (item.isEmpty()) {
+            return Reply.refused(List.of(unknown(code)));
+        }
+        BookDraft own = book.item(code).isPresent() ? book : book.with(item.get());
+        return written(own.retired(code, on, reason), code);
+    }
+
+    private Reply table(Optional<LocalDate> on, Predicate<LineItem> wanted) throws IOException {
+        ReadBook read = read(on.map(draft()::asOf).orElse(draft()));
+        if (!read.faults().isEmpty() || read.book().isEmpty()) {
+            return Reply.refused(read.faults());
+        }
+        List<List<String>> rows = read.book().get().items().values().stream()
+                .filter(wanted)
+                .sorted((a, b) -> a.section() == b.section()
+                        ? a.code().compareTo(b.code())
+                        : a.section().compareTo(b.section()))
+                .map(BookText::row)
+                .toList();
+        return Reply.done(TextColumns.of(rows));
+    }
+
+    private Reply written(BookDraft book, String code) throws IOException {
+        BookDraft before = draft();
+        ReadBook read = read(book);
+        if (!read.faults().isEmpty()) {
+            return Reply.refused(read.faults());
+        }
+        Map<String, String> then = item(before, code).map(Leaves::of).orElse(Map.of());
+        List<String> moved = new ArrayList<>();
+        Leaves.of(book.item(code).orElseThrow()).forEach((what, to) -> {
+            if (!to.equals(then.get(what))) {
+                moved.add(String.format(Locale.ROOT, "%s %s: %s → %s", code, what, then.getOrDefault(what, "—"), to));
+            }
+        });
+        Map<String, String> now = Leaves.of(book.item(code).orElseThrow());
+        then.forEach((what, from) -> {
+            if (!now.containsKey(what)) {
+                moved.add(String.format(Locale.ROOT, "%s %s: %s → —", code, what, from));
+            }
+        });
+        if (moved.isEmpty()) {
+            return Reply.done(List.of(code + ": nothing changed"));
+        }
+        write(book);
+        return Reply.done(moved);
+    }
+
+    /** The file that is worked on. */
+    public Path file() {
+        return file;
+    }
+
+    public ReadBook read() throws IOException {
+        return read(draft());
+    }
+
+    public ReadBook read(BookDraft book) {
+        return intake.readBook(book.text(), file);
+    }
+
+    void write(BookDraft book) throws IOException {
+        if (!writes) {
+            return;
+        }
+        AtomicFile.write(file.toAbsolutePath(), book.text().getBytes(StandardCharsets.UTF_8));
+    }
+
+    /** The book as it stands, which has to be one JSON object. */
+    BookDraft draft() throws IOException {
+        String text = Files.readString(file);
+        return BookDraft.read(text.startsWith("\uFEFF") ? text.substring(1) : text)
+                .orElseThrow(
+                        () -> new IOException(file + " is no price book: it is not one JSON object, each key once"));
+    }
+
+    /** The item as the file holds it, or as the bundled book does where the file starts from that. */
+    Optional<Entries> item(BookDraft book, String code) {
+        return book.item(code)
+                .or(() -> book.startsFromBundled()
+                        ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8))
+                                .flatMap(b -> b.item(code))
+                        : Optional.empty());
+    }
+
+    private Fault unknown(String code) {
+        return fault("no item " + code, "a code of the price book", "see: book list");
+    }
+
+    private Fault fault(String found, String allowed, String mend) {
+        return new Fault(Place.ofFile(file.toString()), found, allowed, mend);
+    }
+}

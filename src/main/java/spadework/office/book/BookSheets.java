@@ -1,0 +1,170 @@
+package spadework.office.book;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import spadework.draft.BookDraft;
+import spadework.draft.Leaves;
+import spadework.draft.Value.Entries;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.intake.Intake;
+import spadework.intake.ReadBook;
+import spadework.intake.ReadMap;
+import spadework.office.reply.Reply;
+import spadework.press.sheet.WorkbookZip;
+import spadework.pricebook.PriceBook;
+import spadework.pricesheet.Grid;
+import spadework.pricesheet.PriceWorkbook;
+import spadework.pricesheet.SheetChanges;
+import spadework.pricesheet.SheetChanges.Changed;
+import spadework.pricesheet.SupplierChanges;
+import spadework.pricesheet.Tables;
+import spadework.register.AtomicFile;
+
+/** The price book out to a workbook and back, and prices from suppliers' lists. */
+public final class BookSheets {
+    private final BookService desk;
+
+    public BookSheets(BookService desk) {
+        this.desk = desk;
+    }
+
+    /** Writes the workbook. */
+    public Reply export(Path target) throws IOException {
+        ReadBook read = desk.read();
+        if (!read.faults().isEmpty()) {
+            return Reply.refused(read.faults());
+        }
+        byte[] workbook = PriceWorkbook.of(read.book().orElseThrow(), names(read, true), names(read, false));
+        AtomicFile.write(target.toAbsolutePath(), WorkbookZip.withFixedTimes(workbook));
+        return Reply.done(List.of(target.toString()));
+    }
+
+    private static List<String> names(ReadBook read, boolean crews) {
+        return read.company()
+                .map(company -> (crews ? company.crews() : company.machines())
+                        .keySet().stream().sorted().toList())
+                .orElse(List.of());
+    }
+
+    /** When, why, and whether it is written. */
+    public record Saving(LocalDate on, String reason, boolean save) {}
+
+    /**
+     * Takes changed cells over. All faults are told at once, and with one of them nothing is written.
+     *
+     * @param map for a supplier's list, the map of its columns; without it the file is an exported workbook
+     */
+    public Reply take(Path file, Optional<Path> map, Saving saving) throws IOException {
+        Reply cells = cells(file, map, saving);
+        if (!cells.done()) {
+            return cells;
+        }
+        List<String> told = new ArrayList<>(cells.out());
+        told.add(
+                told.isEmpty()
+                        ? "Nothing differs from the book."
+                        : saving.save()
+                                ? "Written to " + desk.file() + "."
+                                : "Nothing written yet; add --save to write it.");
+        return Reply.done(told);
+    }
+
+    /** The same, told as the changed cells alone. */
+    public Reply cells(Path file, Optional<Path> map, Saving saving) throws IOException {
+        ReadBook read = desk.read();
+        Optional<ReadMap> mapped = map.map(Intake::readSupplierMap);
+        List<Fault> before = new ArrayList<>(read.faults());
+        mapped.ifPresent(one -> before.addAll(one.faults()));
+        if (!before.isEmpty()) {
+            return Reply.refused(before);
+        }
+        PriceBook book = read.book().orElseThrow();
+        String shown = file.toString();
+        Optional<String> sheet =
+                mapped.isPresent() ? mapped.get().map().orElseThrow().sheet() : Optional.of(PriceWorkbook.PRICES);
+        Optional<Grid> grid = grid(file, sheet);
+        if (grid.isEmpty()) {
+            return Reply.refused(List.of(new Fault(
+                    Place.ofFile(shown),
+                    "no sheet \"" + sheet.orElse("") + "\"",
+                    "a workbook with that sheet",
+                    "export anew, or name the sheet in the map")));
+        }
+        SheetChanges changes = mapped.isPresent()
+                ? SupplierChanges.of(shown, grid.get(), mapped.get().map().orElseThrow(), book)
+                : SheetChanges.of(shown, grid.get(), book);
+        return taken(changes, saving);
+    }
+
+    private static Optional<Grid> grid(Path file, Optional<String> sheet) throws IOException {
+        byte[] bytes = Files.readAllBytes(file);
+        boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
+        try {
+            return csv ? Optional.of(Tables.csv(bytes)) : Tables.workbook(bytes, sheet);
+        } catch (IOException unreadable) {
+            throw new IOException(file + ": " + unreadable.getMessage(), unreadable);
+        }
+    }
+
+    private Reply taken(SheetChanges changes, Saving saving) throws IOException {
+        BookDraft draft = desk.draft();
+        for (Map.Entry<String, Map<String, String>> item : changes.byItem().entrySet()) {
+            Map<String, String> values = BookText.sourced(item.getValue(), saving.on(), saving.reason());
+            Entries own = desk.item(draft, item.getKey()).orElseThrow();
+            draft = (draft.item(item.getKey()).isPresent() ? draft : draft.with(own))
+                    .changed(item.getKey(), values, saving.on(), saving.reason());
+        }
+        List<Fault> faults = new ArrayList<>(changes.faults());
+        faults.addAll(atCells(desk.read(draft).faults(), changes, draft));
+        if (!faults.isEmpty()) {
+            faults.sort(Comparator.comparing((Fault fault) -> fault.place().line())
+                    .thenComparing(fault -> fault.place().column()));
+            return Reply.refused(faults);
+        }
+        List<String> told = told(changes, draft);
+        if (saving.save() && !told.isEmpty()) {
+            desk.write(draft);
+        }
+        return Reply.done(told);
+    }
+
+    /** What differs from the book as it stands, each change with its cell. */
+    private List<String> told(SheetChanges changes, BookDraft changed) throws IOException {
+        BookDraft before = desk.draft();
+        List<String> told = new ArrayList<>();
+        for (Changed cell : changes.cells()) {
+            String from =
+                    Leaves.of(desk.item(before, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
+            String to = Leaves.of(desk.item(changed, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
+            if (!from.equals(to)) {
+                told.add(cell.place().pointer() + " " + cell.code() + " " + cell.what() + ": " + from + " → " + to);
+            }
+        }
+        return told;
+    }
+
+    /** Faults of the changed book, told at the cells that they come from. */
+    private static List<Fault> atCells(List<Fault> faults, SheetChanges changes, BookDraft draft) {
+        Map<String, Place> cells = new HashMap<>();
+        for (Changed cell : changes.cells()) {
+            draft.place(cell.code()).ifPresent(item -> cells.put(item + "/" + cell.what(), cell.place()));
+        }
+        return faults.stream()
+                .map(fault -> new Fault(
+                        cells.getOrDefault(fault.place().pointer(), fault.place()),
+                        fault.found(),
+                        fault.allowed(),
+                        fault.mend()))
+                .toList();
+    }
+}

@@ -1,0 +1,2 @@
+/** The price book: show, edit, workbook. */
+package spadework.office.book;

@@ -1,0 +1,46 @@
+package spadework.office.files;
+
+import java.io.IOException;
+import java.nio.file.FileVisitResult;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import spadework.intake.Intake;
+
+/** The jobs of a folder tree. */
+public final class JobTree {
+    private JobTree() {}
+
+    /** Every job file, in this folder or any below it, in the order of their paths. Links are not followed. */
+    static List<Path> files(Path tree) throws IOException {
+        if (Files.isRegularFile(tree)) {
+            return List.of(tree);
+        }
+        if (!Files.isDirectory(tree)) {
+            throw new IOException("no folder " + tree);
+        }
+        List<Path> found = new ArrayList<>();
+        Files.walkFileTree(tree, new SimpleFileVisitor<>() {
+            @Override
+            public FileVisitResult preVisitDirectory(Path folder, BasicFileAttributes attributes) {
+                Path file = Intake.fileOf(folder);
+                if (Files.isRegularFile(file)) {
+                    found.add(file);
+                }
+                boolean papers = folder.getFileName() != null
+                        && folder.getFileName().toString().equals("issued");
+                return papers ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
+            }
+        });
+        return found.stream().sorted().toList();
+    }
+
+    /** What is drawn from each file, in their order. They are read on all cores; only what is drawn is kept. */
+    public static <T> List<T> each(Path tree, Function<Path, T> drawn) throws IOException {
+        return files(tree).parallelStream().map(drawn).toList();
+    }
+}

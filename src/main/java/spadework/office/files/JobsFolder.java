@@ -1,0 +1,100 @@
+package spadework.office.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import spadework.finding.Fault;
+import spadework.intake.Intake;
+import spadework.register.AtomicFile;
+
+/** The folder in which jobs live: it holds the company's file and the price book, and a folder for each job. */
+public final class JobsFolder {
+    private static final String COMPANY = "company.json";
+    private static final String BOOK = "price-book.json";
+    private static final String SAMPLE = "block-basement-to-swale";
+
+    private JobsFolder() {}
+
+    /** Whether jobs can be priced there. */
+    public static boolean isReady(Path jobs) {
+        return Files.isRegularFile(jobs.resolve(COMPANY)) && Files.isRegularFile(jobs.resolve(BOOK));
+    }
+
+    /** Where jobs live when nobody says otherwise. */
+    public static Path usual() {
+        return Path.of(System.getProperty("user.home"), "spadework-jobs");
+    }
+
+    /**
+     * The company's file that a firm begins with: the words of {@code start-company.json}, its own particulars in it.
+     */
+    public static String startOfCompany() throws IOException {
+        return text("/spadework/office/start-company.json");
+    }
+
+    /** Every fault of a company's file that is still being filled in. */
+    public static List<Fault> faultsOfCompany(String text) {
+        return new Intake().faultsOfCompany(text, COMPANY);
+    }
+
+    /**
+     * Makes the folder ready. A file that is there already stays as it is.
+     *
+     * @param company text of the company's file
+     * @throws IOException if a file cannot be written
+     */
+    public static void open(Path jobs, String company) throws IOException {
+        Files.createDirectories(jobs);
+        for (Map.Entry<String, String> file : Map.of(
+                        COMPANY, company, BOOK, text("/spadework/office/start-price-book.json"))
+                .entrySet()) {
+            Path target = jobs.toAbsolutePath().resolve(file.getKey());
+            if (!Files.exists(target)) {
+                AtomicFile.write(target, file.getValue().getBytes(StandardCharsets.UTF_8));
+            }
+        }
+    }
+
+    /**
+     * Puts the sample into a folder of its own among the jobs, with its own company and price book. What is there of
+     * it already stays as it is.
+     *
+     * @return the sample's job file
+     * @throws IOException if it cannot be written
+     */
+    public static Path sample(Path jobs) throws IOException {
+        Path samples = jobs.toAbsolutePath().resolve("samples");
+        Path job = samples.resolve(SAMPLE);
+        Files.createDirectories(job);
+        for (String file : List.of(
+                COMPANY,
+                BOOK,
+                "fennimarsh-mark.jpg",
+                SAMPLE + "/job.json",
+                SAMPLE + "/test-pit.jpg",
+                SAMPLE + "/wet-joint.jpg")) {
+            Path target = samples.resolve(file);
+            if (!Files.exists(target)) {
+                AtomicFile.write(target, bytes("/samples/" + file));
+            }
+        }
+        return job.resolve("job.json");
+    }
+
+    private static String text(String resource) throws IOException {
+        return new String(bytes(resource), StandardCharsets.UTF_8);
+    }
+
+    private static byte[] bytes(String resource) throws IOException {
+        try (InputStream in = JobsFolder.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IOException("the program lacks " + resource);
+            }
+            return in.readAllBytes();
+        }
+    }
+}

@@ -1,0 +1,2 @@
+/** Folders, job files, pictures. */
+package spadework.office.files;

@@ -1,0 +1,127 @@
+package spadework.office.portfolio;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import spadework.bids.Standing;
+import spadework.bids.StandingBid;
+import spadework.contract.Contract;
+import spadework.contract.Contracting;
+import spadework.contract.Sum;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.intake.Intake;
+import spadework.intake.Reading;
+import spadework.intake.Refused;
+import spadework.intake.Understood;
+import spadework.job.AfterAcceptance;
+import spadework.job.Agreed;
+import spadework.job.Job;
+import spadework.office.Office;
+import spadework.office.UnitPriceFaults;
+import spadework.office.records.JobRecords;
+import spadework.office.records.JobSource;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.Pricing;
+import spadework.pricing.Quote;
+import spadework.register.Entry;
+import spadework.takeoff.Measuring;
+import spadework.takeoff.Takeoff;
+
+/**
+ * Reads bids by the thousand: measured and priced as {@link Office#bid} does, a signed one by what was signed, but
+ * neither checked nor drawn. Books are read once. It may be used by several threads.
+ */
+public final class BidReader {
+    private final Intake intake = new Intake();
+
+    /** What came of reading one bid. */
+    public record Read<T>(Path file, Optional<T> drawn, List<Fault> faults) {}
+
+    /** Reads a bid and keeps only what is drawn from it. */
+    <T> Read<T> read(Path file, Function<StandingBid, T> drawn) {
+        try {
+            JobRecords records = JobRecords.beside(file);
+            Reading reading = reading(file, records);
+            if (reading instanceof Refused refused) {
+                return new Read<>(file, Optional.empty(), refused.faults());
+            }
+            Understood understood = (Understood) reading;
+            Quote quote = quote(understood, understood.job());
+            List<Fault> unpriced = UnitPriceFaults.of(understood.job(), quote, file);
+            return unpriced.isEmpty()
+                    ? new Read<>(file, Optional.of(drawn.apply(bid(understood, quote, records))), List.of())
+                    : new Read<>(file, Optional.empty(), unpriced);
+        } catch (IOException unreadable) {
+            Fault fault = new Fault(
+                    Place.ofFile(file.toString()),
+                    "a job whose files cannot be read, " + unreadable.getMessage(),
+                    "files that may be read",
+                    "check them and the folder \"issued\"");
+            return new Read<>(file, Optional.empty(), List.of(fault));
+        }
+    }
+
+    private Reading reading(Path file, JobRecords records) throws IOException {
+        Optional<Entry> contract = records.contract();
+        Optional<JobSource> signed = contract.isPresent() ? records.pricesOf(contract.get()) : Optional.empty();
+        return signed.isPresent() ? signed(file, signed.get()) : intake.read(file);
+    }
+
+    private Reading signed(Path file, JobSource source) throws IOException {
+        byte[] bundled = source.files().get(JobSource.BUNDLED_BOOK);
+        String text = Files.readString(file);
+        String agreedText = source.text(JobSource.JOB);
+        Reading now = intake.readKept(text, file, source.books(), bundled);
+        Reading then = text.equals(agreedText) ? now : intake.readKept(agreedText, file, source.books(), bundled);
+        if (!(now instanceof Understood live) || !(then instanceof Understood agreed)) {
+            return now instanceof Refused ? now : then;
+        }
+        Job job = AfterAcceptance.of(agreed.job(), live.job());
+        return new Understood(job, agreed.company(), agreed.book(), live.states(), live.jobFolder());
+    }
+
+    private static StandingBid bid(Understood understood, Quote quote, JobRecords records) {
+        Job job = understood.job();
+        Standing standing = standing(job, records);
+        PriceBook book = book(understood);
+        if (job.agreement().accepted().isEmpty()
+                && job.agreement().acceptedChanges().isEmpty()) {
+            Sum sum = new Sum(quote.price(), quote.tax());
+            return new StandingBid(standing, job, understood.company(), book, quote, sum);
+        }
+        Contract contract = Contracting.of(job, understood.company(), book, quote);
+        Job agreed = Agreed.of(job);
+        Quote agreedQuote = agreed.equals(job) ? quote : quote(understood, agreed);
+        return new StandingBid(standing, agreed, understood.company(), book, agreedQuote, contract.now());
+    }
+
+    static PriceBook book(Understood understood) {
+        Job job = understood.job();
+        return understood.book().on(job.issued()).changedBy(job.priceChanges());
+    }
+
+    private static Quote quote(Understood understood, Job job) {
+        PriceBook book = book(understood);
+        Takeoff takeoff = Measuring.of(job, book);
+        return job.agreement().changes().isEmpty()
+                ? Pricing.known(job, understood.company(), book, takeoff)
+                : Pricing.of(job, understood.company(), book, takeoff);
+    }
+
+    private static Standing standing(Job job, JobRecords records) {
+        if (records.certificate().isPresent() || job.closed().isPresent()) {
+            return Standing.CLOSED;
+        }
+        if (records.contract().isPresent() || job.agreement().accepted().isPresent()) {
+            return Standing.ACCEPTED;
+        }
+        if (records.isLost()) {
+            return Standing.LOST;
+        }
+        return records.proposal().isPresent() ? Standing.ISSUED : Standing.DRAFT;
+    }
+}

@@ -1,0 +1,129 @@
+package spadework.office.portfolio;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.bids.BidRow;
+import spadework.bids.BidWords;
+import spadework.bids.Standing;
+import spadework.bids.Use;
+import spadework.listing.BidsListing;
+import spadework.office.files.JobTree;
+import spadework.office.reply.Reply;
+import spadework.office.reply.TextColumns;
+
+/** Looks across all the bids of a folder tree. */
+public final class BidsService {
+    private BidsService() {}
+
+    /**
+     * What was found in a tree.
+     *
+     * @param unread files that are left out, and why
+     */
+    public record Found<T>(List<T> rows, List<String> unread) {
+
+        public Found {
+            rows = List.copyOf(rows);
+            unread = List.copyOf(unread);
+        }
+    }
+
+    /** The bids of {@link #list} as rows. */
+    public static Found<BidRow> rows(Path tree, LocalDate on, Optional<Standing> standing, List<String> words)
+            throws IOException {
+        BidReader reader = new BidReader();
+        List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(
+                tree,
+                file -> reader.read(
+                        file,
+                        bid -> standing.filter(wanted -> wanted != bid.standing())
+                                                .isEmpty()
+                                        && BidWords.holds(bid, words)
+                                ? Optional.of(BidRow.of(bid, on, file.toString()))
+                                : Optional.empty()));
+        return new Found<>(
+                read.stream()
+                        .flatMap(one -> one.drawn().stream())
+                        .flatMap(Optional::stream)
+                        .toList(),
+                unread(read));
+    }
+
+    /** The uses of {@link #history} as rows. */
+    public static Found<Use> uses(String code, Path tree) throws IOException {
+        BidReader reader = new BidReader();
+        List<BidReader.Read<List<Use>>> read =
+                JobTree.each(tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
+        return new Found<>(
+                read.stream()
+                        .flatMap(one -> one.drawn().stream())
+                        .flatMap(List::stream)
+                        .toList(),
+                unread(read));
+    }
+
+    /**
+     * All bids with where they stand.
+     *
+     * @param standing only those that stand so
+     * @param words only those in which every word occurs
+     */
+    public static Reply list(Path tree, LocalDate on, Optional<Standing> standing, List<String> words, boolean json)
+            throws IOException {
+        Found<BidRow> found = rows(tree, on, standing, words);
+        List<String> out = json
+                ? List.of(BidsListing.of(on, found.rows()))
+                : TextColumns.of(found.rows().stream().map(row -> row(row, on)).toList());
+        return Reply.done(out).andWrong(found.unread());
+    }
+
+    /** Every use of a line item. */
+    public static Reply history(String code, Path tree, boolean json) throws IOException {
+        Found<Use> found = uses(code, tree);
+        List<String> out = json
+                ? List.of(BidsListing.of(code, found.rows()))
+                : TextColumns.of(found.rows().stream().map(BidsService::row).toList());
+        return Reply.done(out).andWrong(found.unread());
+    }
+
+    static <T> List<String> unread(List<BidReader.Read<T>> read) {
+        List<String> wrong = new ArrayList<>();
+        read.stream()
+                .filter(one -> !one.faults().isEmpty())
+                .forEach(one -> wrong.add(one.file() + ": left out, "
+                        + one.faults().size() + " to mend; see: spadework check " + one.file()));
+        return wrong;
+    }
+
+    private static List<String> row(BidRow row, LocalDate on) {
+        String until = row.validUntil()
+                .map(day -> (row.isExpiredOn(on) ? "expired " : "until ") + day)
+                .orElse("");
+        return List.of(
+                row.number(),
+                row.standing().name().toLowerCase(Locale.ROOT),
+                row.issued().toString(),
+                until,
+                row.age() + " days",
+                row.total().text(),
+                row.margin().map(share -> share + " %").orElse(""),
+                row.customer(),
+                row.title());
+    }
+
+    private static List<String> row(Use use) {
+        return List.of(
+                use.number(),
+                use.standing().name().toLowerCase(Locale.ROOT),
+                use.issued().toString(),
+                use.quantity().toPlainString() + " " + use.unit().symbol(),
+                use.unitPrice().text(),
+                use.price().text(),
+                use.section());
+    }
+}

@@ -1,0 +1,194 @@
+package spadework.office.portfolio;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import spadework.finding.Fault;
+import spadework.money.Dollars;
+import spadework.office.Bid;
+import spadework.office.reply.Reply;
+import spadework.office.reply.TextColumns;
+import spadework.pricing.PricedLine;
+import spadework.pricing.Quote;
+import spadework.pricing.Selling;
+import spadework.whatif.Case;
+import spadework.whatif.Settings;
+import spadework.whatif.Simulation;
+import spadework.whatif.Uncertainty;
+
+/** The price of a job with something otherwise, for the contractor's eyes. Nothing is written. */
+public final class WhatIf {
+    private static final String AS_IT_IS = "as it is";
+
+    private WhatIf() {}
+
+    /**
+     * Prices side by side.
+     *
+     * @param rows the first names the columns; the first cell of each other one says what it is
+     */
+    public record Beside(List<List<String>> rows, List<Fault> faults) {
+
+        public Beside {
+            rows = List.copyOf(rows);
+            faults = List.copyOf(faults);
+        }
+    }
+
+    /** The agreed work side by side: as it is, and once for each of the settings. */
+    public static Reply sideBySide(Bid bid, List<String> typed) {
+        Beside beside = beside(bid, typed);
+        return beside.faults.isEmpty() ? Reply.done(TextColumns.of(beside.rows)) : Reply.refused(beside.faults);
+    }
+
+    /** The same in cells. */
+    public static Beside beside(Bid bid, List<String> typed) {
+        Case asItIs = of(bid);
+        Map<String, Case> cases = new LinkedHashMap<>(Map.of(AS_IT_IS, asItIs));
+        List<Fault> faults = new ArrayList<>();
+        for (String one : typed) {
+            Settings settings = Settings.read(one, asItIs.company());
+            faults.addAll(settings.faults());
+            if (settings.faults().isEmpty()) {
+                cases.put(one, settings.change().apply(asItIs));
+            }
+        }
+        return new Beside(faults.isEmpty() ? table(cases) : List.of(), faults);
+    }
+
+    /** Quantiles of the price, with their meaning. */
+    public static Reply range(Bid bid, String typed, int runs, long seed) {
+        Uncertainty.Typed read = Uncertainty.read(typed);
+        if (!read.faults().isEmpty()) {
+            return Reply.refused(read.faults());
+        }
+        Uncertainty unsure = read.uncertainty();
+        Case asItIs = of(bid);
+        Dollars price = asItIs.quote().total();
+        Simulation<Dollars> prices = unsure.prices(asItIs, runs, seed);
+        List<String> out = new ArrayList<>(List.of(
+                String.format(
+                        Locale.ROOT,
+                        "Priced %,d times, seed %d: depth of each wall ± %s, production ± %s, soil a type"
+                                + " worse in %s of the jobs (± is one standard deviation).",
+                        runs,
+                        seed,
+                        unsure.depth().text(),
+                        unsure.production().text(),
+                        unsure.soil().text()),
+                "What your own rules would ask, had you known how the job turns out:"));
+        List<List<String>> rows = new ArrayList<>();
+        for (int share : List.of(10, 50, 80, 90)) {
+            Dollars quantile = prices.quantile(share / 100.0);
+            rows.add(List.of(
+                    "  " + share + " of 100 jobs", "at most " + quantile.text(), signed(quantile.minus(price))));
+        }
+        out.addAll(TextColumns.of(rows));
+        out.add(String.format(
+                Locale.ROOT,
+                "Your price is %s; in %.0f of 100 jobs your rules would have asked for more.",
+                price.text(),
+                100 * prices.above(price)));
+        return Reply.done(out);
+    }
+
+    private static Case of(Bid bid) {
+        return new Case(
+                bid.dossier().job(), bid.dossier().company(), bid.dossier().book());
+    }
+
+    private static List<List<String>> table(Map<String, Case> cases) {
+        Map<String, Quote> quotes = new LinkedHashMap<>();
+        cases.forEach((name, one) -> quotes.put(name, one.quote()));
+        Set<String> sections = new LinkedHashSet<>();
+        quotes.values()
+                .forEach(quote -> quote.sections()
+                        .forEach(section -> sections.add(section.section().name())));
+        List<List<String>> rows = new ArrayList<>();
+        rows.add(row("", quotes.keySet().stream().toList()));
+        for (String section : sections) {
+            rows.add(row(
+                    section,
+                    quotes.values().stream()
+                            .map(quote -> section(quote, section).text())
+                            .toList()));
+        }
+        rows.add(row(
+                "Minimum",
+                quotes.values().stream()
+                        .map(quote -> quote.minimumTopUp().text())
+                        .toList()));
+        rows.add(row(
+                "Sales tax",
+                quotes.values().stream().map(quote -> quote.tax().text()).toList()));
+        rows.add(row(
+                "Total",
+                quotes.values().stream().map(quote -> quote.total().text()).toList()));
+        Dollars now = quotes.get(AS_IT_IS).total();
+        rows.add(row(
+                "More than as it is",
+                quotes.values().stream().map(q -> signed(q.total().minus(now))).toList()));
+        rows.add(row(
+                "Direct cost",
+                quotes.values().stream().map(quote -> direct(quote).text()).toList()));
+        rows.add(row(
+                "Left after overhead",
+                quotes.entrySet().stream()
+                        .map(one -> left(cases.get(one.getKey()), one.getValue()))
+                        .toList()));
+        rows.add(row("Crew hours", quotes.values().stream().map(WhatIf::hours).toList()));
+        return rows;
+    }
+
+    private static List<String> row(String name, List<String> cells) {
+        List<String> row = new ArrayList<>(List.of(name));
+        row.addAll(cells);
+        return row;
+    }
+
+    private static Dollars section(Quote quote, String name) {
+        return Dollars.total(quote.sections().stream()
+                .filter(section -> section.section().name().equals(name))
+                .map(section -> section.price())
+                .toList());
+    }
+
+    private static Dollars direct(Quote quote) {
+        return Dollars.total(
+                quote.lines().stream().map(line -> line.cost().direct()).toList());
+    }
+
+    private static String left(Case one, Quote quote) {
+        BigDecimal price = quote.price().amount();
+        if (price.signum() == 0) {
+            return "";
+        }
+        BigDecimal cost = Selling.withOverhead(
+                        one.company().priceRules(), direct(quote).exact())
+                .amount();
+        return price.subtract(cost)
+                        .divide(price, MathContext.DECIMAL64)
+                        .movePointRight(2)
+                        .setScale(1, RoundingMode.HALF_UP)
+                + " %";
+    }
+
+    private static String hours(Quote quote) {
+        return quote.lines().stream()
+                        .map(PricedLine::crewHours)
+                        .reduce(BigDecimal.ZERO, BigDecimal::add)
+                        .setScale(1, RoundingMode.HALF_UP)
+                + " h";
+    }
+
+    private static String signed(Dollars amount) {
+        return amount.isNegative() || amount.isZero() ? amount.text() : "+" + amount.text();
+    }
+}

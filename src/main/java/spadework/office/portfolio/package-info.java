@@ -1,0 +1,2 @@
+/** Bids side by side, copies, new prices, feedback, what-if. */
+package spadework.office.portfolio;

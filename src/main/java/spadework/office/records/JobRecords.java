@@ -1,0 +1,122 @@
+package spadework.office.records;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import spadework.register.DocumentNumber;
+import spadework.register.Entry;
+import spadework.register.Event;
+import spadework.register.Register;
+import spadework.register.RegisteredFile;
+
+/** What the register of a job folder says that the job's papers need. */
+public final class JobRecords {
+    private static final String SOURCE = "-source.zip";
+
+    private final Path folder;
+    private final List<Entry> entries;
+
+    public JobRecords(Path folder, List<Entry> entries) {
+        this.folder = folder;
+        this.entries = entries;
+    }
+
+    /** Reads the register beside a job file; nothing is in it where there is none. */
+    public static JobRecords beside(Path file) throws IOException {
+        Path folder = file.toAbsolutePath().normalize().getParent();
+        return new JobRecords(
+                folder, Register.isIn(folder) ? Register.of(folder).entries() : List.of());
+    }
+
+    public Path folder() {
+        return folder;
+    }
+
+    /** The contract that was signed. */
+    public Optional<Entry> contract() {
+        return last(Event.CONTRACT_SIGNED);
+    }
+
+    /** Whether the homeowner declined, and no proposal was issued since. */
+    public boolean isLost() {
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED || entry.event() == Event.PROPOSAL_ISSUED)
+                .reduce((one, next) -> next)
+                .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED)
+                .isPresent();
+    }
+
+    /** The certificate that was issued at the close. */
+    public Optional<Entry> certificate() {
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.CERTIFICATE_ISSUED)
+                .findFirst();
+    }
+
+    /** The proposal that was issued last. */
+    public Optional<Entry> proposal() {
+        return last(Event.PROPOSAL_ISSUED);
+    }
+
+    /** The proposal of that revision. */
+    public Optional<Entry> proposal(int revision) {
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.PROPOSAL_ISSUED && entry.revision() == revision)
+                .findFirst();
+    }
+
+    /** The proposal issued before that one. */
+    Optional<Entry> proposalBefore(Entry issued) {
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.PROPOSAL_ISSUED && entry.line() < issued.line())
+                .reduce((one, next) -> next);
+    }
+
+    /** The decision on a change order. */
+    public Optional<Entry> decided(DocumentNumber number) {
+        return entries.stream().filter(entry -> decides(entry, number)).findFirst();
+    }
+
+    public static boolean decides(Entry entry, DocumentNumber number) {
+        boolean decision = entry.event() == Event.CHANGE_ORDER_ACCEPTED || entry.event() == Event.CHANGE_ORDER_DECLINED;
+        return decision && entry.number().filter(number::equals).isPresent();
+    }
+
+    /** The source that an entry kept; empty where it kept none, or the file is gone. */
+    public Optional<JobSource> source(Entry entry) throws IOException {
+        Optional<byte[]> archive = archive(entry);
+        return archive.isEmpty() ? Optional.empty() : Optional.of(JobSource.read(archive.get()));
+    }
+
+    /** The same, as it lies there. */
+    public Optional<byte[]> archive(Entry entry) throws IOException {
+        return file(entry, SOURCE);
+    }
+
+    /** The same, with only what prices are made from. */
+    public Optional<JobSource> pricesOf(Entry entry) throws IOException {
+        Optional<Path> archive = path(entry, SOURCE);
+        return archive.isEmpty() ? Optional.empty() : Optional.of(JobSource.pricesOf(archive.get()));
+    }
+
+    /** The bytes of the file of an entry whose name ends so; empty where there is none, or it is gone. */
+    public Optional<byte[]> file(Entry entry, String ending) throws IOException {
+        Optional<Path> path = path(entry, ending);
+        return path.isEmpty() ? Optional.empty() : Optional.of(Files.readAllBytes(path.get()));
+    }
+
+    private Optional<Path> path(Entry entry, String ending) {
+        return entry.files().stream()
+                .map(RegisteredFile::name)
+                .filter(name -> name.endsWith(ending))
+                .map(folder::resolve)
+                .filter(Files::isRegularFile)
+                .findFirst();
+    }
+
+    private Optional<Entry> last(Event event) {
+        return entries.stream().filter(entry -> entry.event() == event).reduce((one, next) -> next);
+    }
+}

@@ -1,0 +1,60 @@
+package spadework.office.records;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.intake.Reading;
+import spadework.intake.Understood;
+import spadework.job.Accepted;
+import spadework.job.AfterAcceptance;
+import spadework.job.Job;
+
+/**
+ * A job whose contract is signed, read with the company and the book of that day. What was agreed is taken from the
+ * contract's source, so that no later edit of the job file and no new price moves it; a finding says where they differ.
+ */
+public record SignedJob(Reading reading, List<Finding> findings) {
+    private static final String SOURCE = "what both sides signed";
+
+    /**
+     * Reads the job's file in the light of what was signed.
+     *
+     * @param text what stands in it, or would stand
+     */
+    public static SignedJob read(Path file, String text, SignedSource signed) {
+        Reading now = signed.read(text, file);
+        if (!(now instanceof Understood live)) {
+            return new SignedJob(now, List.of());
+        }
+        Understood agreed = signed.agreed();
+        Job job = AfterAcceptance.of(agreed.job(), live.job());
+        return new SignedJob(
+                new Understood(job, agreed.company(), agreed.book(), agreed.states(), live.jobFolder()),
+                findings(agreed.job(), live.job()));
+    }
+
+    private static List<Finding> findings(Job agreed, Job live) {
+        List<Finding> found = new ArrayList<>();
+        if (AfterAcceptance.isMoved(agreed, live)) {
+            found.add(stop("job-moved", Map.of()));
+        }
+        Optional<Accepted> signed = agreed.agreement().accepted();
+        if (!live.agreement().accepted().equals(signed)) {
+            found.add(stop("acceptance-moved", Map.of()));
+        }
+        return found;
+    }
+
+    /** What a job says that was accepted without a contract's source beside it. */
+    public static List<Finding> withoutSource(Job job) {
+        return job.agreement().accepted().isPresent() ? List.of(stop("contract-source-missing", Map.of())) : List.of();
+    }
+
+    private static Finding stop(String id, Map<String, String> values) {
+        return new Finding(id, Severity.STOP, "", values, SOURCE);
+    }
+}

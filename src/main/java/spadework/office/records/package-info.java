@@ -1,0 +1,2 @@
+/** What was signed, read back. */
+package spadework.office.records;

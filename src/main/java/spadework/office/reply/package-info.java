@@ -1,0 +1,2 @@
+/** What a step answers, as text. */
+package spadework.office.reply;

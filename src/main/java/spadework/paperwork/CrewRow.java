@@ -1,6 +1,0 @@
-package spadework.paperwork;
-
-import java.math.BigDecimal;
-
-/** How long a crew is on the job. */
-public record CrewRow(String crew, String members, BigDecimal hours, BigDecimal days) {}

@@ -1,0 +1,53 @@
+package spadework.paperwork;
+
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Short words for what a job names by key, from {@code templates/words/terms.properties}. */
+public record PaperWords(Map<String, String> texts) {
+    private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z]+)}");
+
+    public PaperWords {
+        texts = Map.copyOf(texts);
+    }
+
+    /**
+     * The words for a key.
+     *
+     * @param values name, text, name, text: what to put for each {@code {name}}
+     * @throws IllegalStateException if the key or a value is missing
+     */
+    public String get(String key, String... values) {
+        return find(key, values).orElseThrow(() -> new IllegalStateException("the words lack " + key));
+    }
+
+    /** The words for a constant, as {@code kind.poured}. */
+    public String of(String group, Enum<?> constant) {
+        return get(group + "." + key(constant.name()));
+    }
+
+    /** The words for a key, where there are some. */
+    public Optional<String> find(String key, String... values) {
+        return Optional.ofNullable(texts.get(key))
+                .map(text -> PLACEHOLDER
+                        .matcher(text)
+                        .replaceAll(found -> Matcher.quoteReplacement(value(key, found.group(1), values))));
+    }
+
+    /** A name in the spelling of keys: lower case, hyphens. */
+    public static String key(String name) {
+        return name.toLowerCase(Locale.ROOT).replace(",", "").replaceAll("[ _]", "-");
+    }
+
+    private static String value(String key, String name, String... values) {
+        for (int i = 0; i < values.length; i += 2) {
+            if (values[i].equals(name)) {
+                return values[i + 1];
+            }
+        }
+        throw new IllegalStateException(key + " asks for {" + name + "}");
+    }
+}

@@ -1,6 +1,0 @@
-package spadework.paperwork;
-
-import spadework.money.Dollars;
-
-/** A section and its price. */
-public record PriceRow(String name, String includes, Dollars price) {}

@@ -1,0 +1,16 @@
+package spadework.paperwork;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Dates as the papers print them: 3 March 2026. */
+public final class PrintedDates {
+    private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+
+    private PrintedDates() {}
+
+    public static String words(LocalDate date) {
+        return date.format(WORDS);
+    }
+}

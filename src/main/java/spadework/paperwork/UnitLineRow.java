@@ -1,8 +1,0 @@
-package spadework.paperwork;
-
-import java.math.BigDecimal;
-import spadework.money.Dollars;
-
-/** So much at an agreed unit price. */
-public record UnitLineRow(
-        String name, BigDecimal quantity, String quantityText, String unit, Dollars price, Dollars amount) {}

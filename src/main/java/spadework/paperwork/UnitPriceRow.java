@@ -1,6 +1,0 @@
-package spadework.paperwork;
-
-import spadework.money.Dollars;
-
-/** A unit price for what nobody can see before digging. */
-public record UnitPriceRow(String name, String explanation, String unit, Dollars price) {}

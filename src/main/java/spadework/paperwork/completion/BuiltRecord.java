@@ -1,0 +1,156 @@
+package spadework.paperwork.completion;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import spadework.closeout.AppliedFilm;
+import spadework.closeout.BuiltJob;
+import spadework.job.AsBuilt;
+import spadework.job.BuiltPipe;
+import spadework.job.BuiltWall;
+import spadework.job.HoldPoint;
+import spadework.job.Wall;
+import spadework.measure.Figures;
+import spadework.measure.Length;
+import spadework.measure.Unit;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.Picture;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.work.FinishWork;
+import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.PipeWorks;
+import spadework.paperwork.work.WallWorks;
+import spadework.pricebook.Measure;
+import spadework.takeoff.Quantity;
+import spadework.working.Worked;
+
+/** What was built beside what was agreed, row by row. */
+public final class BuiltRecord {
+    private final Dossier agreed;
+    private final Dossier built;
+    private final AsBuilt record;
+
+    BuiltRecord(Dossier agreed, AsBuilt record) {
+        this.agreed = agreed;
+        this.built = agreed.about(BuiltJob.of(agreed.job()));
+        this.record = record;
+    }
+
+    Dossier built() {
+        return built;
+    }
+
+    List<BuiltWallRow> walls() {
+        List<AppliedFilm> films = AppliedFilm.of(built.job(), built.book(), built.takeoff());
+        return agreed.job().walls().stream().map(wall -> wall(wall, films)).toList();
+    }
+
+    private BuiltWallRow wall(Wall wall, List<AppliedFilm> films) {
+        Optional<BuiltWall> row = record.wall(wall.label());
+        Optional<AppliedFilm> film =
+                films.stream().filter(one -> one.wall().equals(wall.label())).findFirst();
+        BigDecimal area = total(built, Measure.COAT, wall.label());
+        FinishWork finish = new WallWorks(agreed).finish(wall);
+        return new BuiltWallRow(
+                wall.label(),
+                wall.where(),
+                wall.length().text(),
+                row.map(BuiltWall::length).map(Length::text).orElse(""),
+                depth(wall.depthStart(), wall.depthEnd()),
+                row.map(one -> depth(one.depthStart(), one.depthEnd())).orElse(""),
+                finish.material(),
+                row.isPresent() && area.signum() > 0 ? Figures.withUnit(area, Unit.SQUARE_FOOT) : "",
+                row.flatMap(BuiltWall::gallons)
+                        .map(g -> Figures.withUnit(g, Unit.GALLON))
+                        .orElse(""),
+                Figures.printed(area, Unit.SQUARE_FOOT),
+                row.flatMap(BuiltWall::gallons).map(List::of).orElse(List.of()),
+                film.flatMap(AppliedFilm::applied).map(BuiltRecord::mils).orElse(""),
+                film.flatMap(AppliedFilm::applied).map(Worked::line).orElse(""),
+                film.map(AppliedFilm::promised).map(BuiltRecord::mils).orElse(""),
+                finish.dryFilm(),
+                row.map(BuiltWall::batches).orElse(List.of()),
+                row.flatMap(BuiltWall::temperature).orElse(""),
+                row.map(BuiltWall::holdPoints).orElse(List.of()).stream()
+                        .map(this::hold)
+                        .toList());
+    }
+
+    private BuiltWallRow.HoldRow hold(HoldPoint point) {
+        int photo = point.photo()
+                .flatMap(file -> agreed.workPictures().holdPoints().stream()
+                        .filter(picture -> picture.file().equals(file))
+                        .findFirst())
+                .map(Picture::number)
+                .orElse(0);
+        return new BuiltWallRow.HoldRow(point.point(), PrintedDates.words(point.on()), point.by(), photo);
+    }
+
+    List<BuiltPipeRow> pipes() {
+        List<PipeWork> laid = new PipeWorks(built).all();
+        List<BuiltPipeRow> rows = new ArrayList<>();
+        for (PipeWork run : new PipeWorks(agreed).all()) {
+            Optional<BuiltPipe> pipe = record.pipe(run.label());
+            boolean leveled = pipe.filter(
+                            p -> p.startInvert().isPresent() && p.endInvert().isPresent())
+                    .isPresent();
+            rows.add(new BuiltPipeRow(
+                    run.label(),
+                    run.kind(),
+                    run.length(),
+                    pipe.map(BuiltPipe::length).map(Length::text).orElse(""),
+                    run.levels(),
+                    leveled ? laid.get(rows.size()).levels() : ""));
+        }
+        return rows;
+    }
+
+    List<CompletionStatement.Ground> ground() {
+        PaperWords terms = agreed.terms();
+        return List.of(
+                new CompletionStatement.Ground(
+                        terms.get("built.stone"),
+                        amount(total(agreed, Measure.STONE_TONS), Unit.TON),
+                        record.stone()
+                                .map(stone -> amount(BigDecimal.valueOf(stone.tons()), Unit.TON))
+                                .orElse("")),
+                new CompletionStatement.Ground(
+                        terms.get("built.loads"),
+                        amount(total(agreed, Measure.HAUL_LOAD), Unit.LOAD),
+                        record.loads()
+                                .map(loads -> amount(BigDecimal.valueOf(loads), Unit.LOAD))
+                                .orElse("")),
+                new CompletionStatement.Ground(
+                        terms.get("built.soil"),
+                        terms.of("soiltype", agreed.job().site().soil().type()),
+                        record.soilFound()
+                                .map(soil -> terms.of("soiltype", soil))
+                                .orElse("")));
+    }
+
+    private String amount(BigDecimal value, Unit unit) {
+        if (value.signum() == 0) {
+            return agreed.terms().get("built.none");
+        }
+        return unit == Unit.LOAD ? Figures.inWorking(value) : Figures.withUnit(value, unit);
+    }
+
+    private static BigDecimal total(Dossier dossier, Measure measure, String... label) {
+        return dossier.takeoff().quantities().stream()
+                .filter(quantity -> quantity.measure() == measure)
+                .filter(quantity -> label.length == 0 || quantity.label().equals(label[0]))
+                .map(Quantity::value)
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static String depth(Length start, Length end) {
+        return start.text().equals(end.text()) ? start.text() : start.text() + " to " + end.text();
+    }
+
+    private static String mils(Worked film) {
+        return String.format(Locale.ROOT, "%.1f mil", film.number());
+    }
+}

@@ -1,0 +1,63 @@
+package spadework.paperwork.completion;
+
+import java.time.LocalDate;
+import spadework.contract.QuantityChanges;
+import spadework.drawing.plan.PlanSketch;
+import spadework.job.AsBuilt;
+import spadework.job.Closed;
+import spadework.job.FlowTest;
+import spadework.job.Job;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.AgreedParts;
+import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.part.WarrantyPromises;
+import spadework.paperwork.work.QuantityChangeRows;
+
+/** Puts the completion statement together: facts of what was built, and the final account. */
+public final class CompletionPaper {
+    private CompletionPaper() {}
+
+    /**
+     * The completion statement of a job.
+     *
+     * @param agreed the agreed work
+     * @throws java.util.NoSuchElementException if nothing was recorded as built
+     */
+    public static CompletionStatement of(Dossier agreed) {
+        Job job = agreed.job();
+        AsBuilt record = job.agreement().asBuilt().orElseThrow();
+        BuiltRecord built = new BuiltRecord(agreed, record);
+        return new CompletionStatement(
+                PaperHeads.of(agreed, day(agreed)),
+                PlanSketch.of(built.built().job()),
+                PrintedDates.words(record.started()),
+                PrintedDates.words(record.finished()),
+                job.closed().map(Closed::completed).map(PrintedDates::words).orElse(""),
+                job.closed().flatMap(Closed::certificate).orElse(""),
+                AgreedParts.of(job.agreement()),
+                built.walls(),
+                built.pipes(),
+                built.ground(),
+                record.flowTests().stream().map(CompletionPaper::test).toList(),
+                QuantityChangeRows.plain(
+                        QuantityChanges.between(agreed.takeoff(), built.built().takeoff()), agreed.terms()),
+                agreed.workPictures().holdPoints(),
+                record.note(),
+                FinalAccounts.of(agreed),
+                WarrantyPromises.of(job));
+    }
+
+    /** The day of the paper: the day from which the warranty runs, or else the last day of work. */
+    public static LocalDate day(Dossier agreed) {
+        return agreed.job()
+                .closed()
+                .map(Closed::completed)
+                .orElseGet(
+                        () -> agreed.job().agreement().asBuilt().orElseThrow().finished());
+    }
+
+    private static CompletionStatement.Test test(FlowTest test) {
+        return new CompletionStatement.Test(PrintedDates.words(test.on()), test.passed(), test.what(), test.by());
+    }
+}

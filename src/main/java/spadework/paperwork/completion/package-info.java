@@ -1,0 +1,2 @@
+/** The completion statement and the final account. */
+package spadework.paperwork.completion;

@@ -1,0 +1,38 @@
+package spadework.paperwork.contract;
+
+import java.util.Comparator;
+import java.util.Optional;
+import spadework.job.Signing;
+import spadework.law.Cancellation;
+import spadework.law.Deadline;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+
+/** The right to cancel in words: the number of days of the rule that ends last, and its day. */
+public final class CancelRights {
+    private CancelRights() {}
+
+    static CancelTerms of(Dossier dossier, Signing signing) {
+        int days = days(dossier, signing);
+        return new CancelTerms(
+                dossier.terms().get("ordinal." + days),
+                dossier.terms().get("days." + days),
+                signing.on()
+                        .map(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge())
+                                .lastDay())
+                        .map(PrintedDates::words)
+                        .orElse(""),
+                ContractNotices.isFormApart(dossier));
+    }
+
+    /** Of rules that end on the same day the one with more days; while the day is open the one with the most days. */
+    private static int days(Dossier dossier, Signing signing) {
+        Optional<Integer> dated = signing.on()
+                .flatMap(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge()).deadlines().stream()
+                        .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
+                        .map(Deadline::days));
+        return dated.orElseGet(() -> dossier.rules()
+                .map(rules -> Math.max(Cancellation.FEDERAL_DAYS, rules.cancel().daysFor(signing.oldestAge())))
+                .orElse(Cancellation.FEDERAL_DAYS));
+    }
+}

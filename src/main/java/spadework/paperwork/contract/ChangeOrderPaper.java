@@ -1,0 +1,133 @@
+package spadework.paperwork.contract;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import spadework.company.TaxMode;
+import spadework.contract.PricedChange;
+import spadework.contract.UnitLine;
+import spadework.drawing.plan.PlanSketch;
+import spadework.job.Accepted;
+import spadework.job.Agreed;
+import spadework.job.Altered;
+import spadework.job.Change;
+import spadework.job.Decision;
+import spadework.job.Job;
+import spadework.job.Signature;
+import spadework.job.Signing;
+import spadework.law.DayCount;
+import spadework.measure.Figures;
+import spadework.money.Dollars;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.part.UnitPriceRow;
+import spadework.paperwork.proposal.ProposalPaper;
+import spadework.paperwork.work.AlteredWorks;
+import spadework.paperwork.work.QuantityChangeRows;
+
+/** Puts a change order together. Of an accepted one the signed price counts, whatever is reckoned now. */
+public final class ChangeOrderPaper {
+    private ChangeOrderPaper() {}
+
+    /**
+     * The paper of one change order.
+     *
+     * @param proposed the job as proposed: the change is told from what was agreed before it
+     */
+    public static ChangeOrder of(Dossier proposed, PricedChange priced) {
+        Change change = priced.change();
+        Job before = Agreed.before(proposed.job(), change.number());
+        Dossier standing = proposed.about(before);
+        PaperWords terms = proposed.terms();
+        Dollars total = priced.agreed().total();
+        Dollars lines =
+                Dollars.total(priced.lines().stream().map(UnitLine::amount).toList());
+        return new ChangeOrder(
+                PaperHeads.of(proposed, change.issued()),
+                proposed.job()
+                        .agreement()
+                        .accepted()
+                        .map(Accepted::on)
+                        .map(PrintedDates::words)
+                        .orElse(""),
+                change.number(),
+                change.title(),
+                terms.of("reason", change.reason()),
+                change.why(),
+                change.evidence(),
+                proposed.workPictures().ofChange(change.number()),
+                PlanSketch.changed(before, Altered.of(before, change.alteration())),
+                AlteredWorks.of(standing, change.alteration()),
+                QuantityChangeRows.all(priced.quantities(), terms),
+                priced.lines().stream().map(line -> line(proposed, line)).toList(),
+                priced.lines().isEmpty()
+                        ? Dollars.ZERO
+                        : priced.agreed().price().minus(lines),
+                priced.agreed().price(),
+                priced.agreed().tax(),
+                proposed.company().tax().mode() == TaxMode.ON_PRICE
+                        ? proposed.company().tax().rate().text()
+                        : "",
+                total,
+                total.isNegative() ? Dollars.ZERO.minus(total) : total,
+                priced.before(),
+                priced.after(),
+                change.days(),
+                finish(proposed.job(), change.number(), 0),
+                change.days() == 0 ? "" : finish(proposed.job(), change.number(), change.days()),
+                change.state().name().toLowerCase(Locale.ROOT),
+                change.decision().map(Decision::by).orElse(List.of()),
+                change.decision().map(Decision::on).map(PrintedDates::words).orElse(""),
+                change.decision()
+                        .map(Decision::signature)
+                        .flatMap(Signature::typed)
+                        .orElse(""),
+                subcontractors(proposed));
+    }
+
+    private static String subcontractors(Dossier dossier) {
+        return dossier.job()
+                .agreement()
+                .signing()
+                .flatMap(Signing::subcontractors)
+                .map(all -> all.isEmpty()
+                        ? dossier.terms().get("subcontractors.none")
+                        : dossier.terms()
+                                .get(
+                                        "subcontractors.some",
+                                        "names",
+                                        all.stream()
+                                                .map(one -> one.name() + " (" + one.trade() + ")")
+                                                .collect(Collectors.joining(", "))))
+                .orElse("");
+    }
+
+    private static UnitLineRow line(Dossier dossier, UnitLine line) {
+        UnitPriceRow price = ProposalPaper.unitPrice(dossier, line.price());
+        return new UnitLineRow(
+                price.name(),
+                line.quantity(),
+                Figures.withUnit(line.quantity(), line.price().unit()),
+                price.unit(),
+                price.price(),
+                line.amount());
+    }
+
+    /** The contract's finish date, later by the working days of the changes accepted before, and by so many more. */
+    private static String finish(Job job, int number, int more) {
+        LocalDate contract = job.schedule().latestFinish();
+        int days = more
+                + job.agreement().acceptedChanges().stream()
+                        .filter(change -> change.number() < number)
+                        .mapToInt(Change::days)
+                        .sum();
+        Optional<LocalDate> finish = days < 0
+                ? Optional.empty()
+                : Optional.of(days == 0 ? contract : DayCount.MONDAY_TO_FRIDAY.lastDay(contract, days));
+        return finish.map(PrintedDates::words).orElse("");
+    }
+}

@@ -1,0 +1,90 @@
+package spadework.paperwork.contract;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import spadework.company.Company;
+import spadework.contract.Contract;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.job.Job;
+import spadework.job.Signing;
+import spadework.law.Content;
+import spadework.law.ContentsCheck;
+import spadework.law.DepositCheck;
+import spadework.law.StateRules;
+import spadework.money.Dollars;
+import spadework.pricing.Due;
+
+/** What there is to say about the contract, to the contractor only: its deposit, its contents, its signing. */
+public final class ContractChecks {
+    /** The job says nothing of its signing, so that no contract can be printed. */
+    public static final String UNPREPARED = "contract-unprepared";
+
+    private static final String FEDERAL = "16 CFR 429.1; state home-contract law";
+
+    private ContractChecks() {}
+
+    /**
+     * What there is to say.
+     *
+     * @param federal the federal floor
+     * @param rules the state's rules; empty where they were not gathered
+     */
+    public static List<Finding> of(
+            Job job, Company company, Contract contract, StateRules federal, Optional<StateRules> rules) {
+        String state = job.site().address().state();
+        Dollars deposit = Dollars.total(contract.payments().stream()
+                .filter(Due::atSigning)
+                .map(Due::amount)
+                .toList());
+        Optional<Signing> signing = job.agreement().signing();
+        Dollars price = contract.contracted().total();
+        Dollars special = signing.flatMap(Signing::specialOrder).orElse(Dollars.ZERO);
+        List<Finding> found = new ArrayList<>(DepositCheck.of(state, rules, price, deposit, special));
+        if (signing.isEmpty()) {
+            found.add(0, finding(UNPREPARED, Severity.MUST, state, FEDERAL));
+            return found;
+        }
+        boolean secured = signing.get().lienOnHome();
+        Set<Content> holds =
+                ContractContents.of(job, company, signing.get(), ContentsCheck.due(federal, rules, price, secured));
+        found.addAll(ContentsCheck.of(state, federal, rules, holds, price, secured));
+        found.addAll(signing(state, signing.get()));
+        if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
+            found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));
+        }
+        return found;
+    }
+
+    private static List<Finding> signing(String state, Signing signing) {
+        List<Finding> found = new ArrayList<>();
+        if (signing.on().isEmpty()) {
+            found.add(finding("contract-no-signing-day", Severity.MUST, state, "16 CFR 429.1(a), (c)"));
+        }
+        if (signing.financed()) {
+            found.add(finding("contract-financed", Severity.STOP, state, "16 CFR 433.2; 15 USC 1635, 1638"));
+        }
+        if (signing.lienOnHome()) {
+            found.add(finding("contract-lien", Severity.STOP, state, "15 USC 1635"));
+        }
+        if (!signing.language().equalsIgnoreCase("English")) {
+            found.add(new Finding(
+                    "contract-language",
+                    Severity.MUST,
+                    state,
+                    Map.of("language", signing.language()),
+                    "16 CFR 429.1(a), (b)"));
+        }
+        if (signing.emergency()) {
+            found.add(finding("contract-emergency", Severity.MUST, state, "16 CFR 429.0(a)(3), 429.1(d)"));
+        }
+        return found;
+    }
+
+    private static Finding finding(String id, Severity severity, String about, String citation) {
+        return new Finding(id, severity, about, Map.of(), citation);
+    }
+}

@@ -1,0 +1,57 @@
+package spadework.paperwork.contract;
+
+import java.util.List;
+import java.util.Set;
+import spadework.finding.Finding;
+import spadework.job.Signing;
+import spadework.law.Content;
+import spadework.law.ContentsCheck;
+import spadework.law.LegalNotice;
+import spadework.paperwork.Dossier;
+
+/** The notices that the law of the house wants in the contract, and whether anything is wanting. */
+public final class ContractNotices {
+    private static final Set<String> NOT_TO_BE_SIGNED =
+            Set.of("notice-unworded", "contract-language", "contract-financed", "contract-lien");
+    private static final String CONTENT = "content-";
+
+    private ContractNotices() {}
+
+    static List<NoticeText> of(Dossier dossier) {
+        boolean secured =
+                dossier.job().agreement().signing().map(Signing::lienOnHome).orElse(false);
+        return ContentsCheck.due(
+                        dossier.federal(),
+                        dossier.rules(),
+                        dossier.contract().contracted().total(),
+                        secured)
+                .stream()
+                .map(ContractNotices::text)
+                .toList();
+    }
+
+    /** Whether something is wanting that the law prescribes, so that the paper must not be signed. */
+    static boolean isDraft(Dossier dossier) {
+        return dossier.contractFindings().stream()
+                .map(Finding::id)
+                .anyMatch(id -> id.startsWith(CONTENT) || NOT_TO_BE_SIGNED.contains(id));
+    }
+
+    /** Whether the form of cancellation has to be no part of the contract. */
+    static boolean isFormApart(Dossier dossier) {
+        return dossier.rules().stream()
+                .flatMap(rules -> rules.contents().stream())
+                .anyMatch(required -> required.content() == Content.SEPARATE_CANCELLATION_FORM);
+    }
+
+    private static NoticeText text(LegalNotice notice) {
+        return new NoticeText(
+                notice.name(),
+                notice.place().words(),
+                notice.points(),
+                notice.bold(),
+                notice.capitals(),
+                notice.wording().orElse(""),
+                notice.citation());
+    }
+}

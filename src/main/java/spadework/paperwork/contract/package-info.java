@@ -1,0 +1,2 @@
+/** The contract and its change orders. */
+package spadework.paperwork.contract;

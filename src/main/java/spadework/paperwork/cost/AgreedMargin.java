@@ -1,0 +1,39 @@
+package spadework.paperwork.cost;
+
+import java.util.List;
+import spadework.money.Dollars;
+
+/**
+ * The price that was agreed beside the cost of the agreed work, for the contractor only. Prices are before sales tax.
+ *
+ * @param proposed the proposal without options
+ * @param parts options taken and change orders signed
+ * @param contracted contract price with the options taken and its sales tax, before any change order
+ * @param price proposal and parts
+ * @param cost direct cost of the agreed work with contingency and overhead
+ * @param left what is left of the price
+ * @param share the same as a share of the price, as {@code 12.1 %}
+ */
+public record AgreedMargin(
+        Dollars proposed,
+        List<Part> parts,
+        Dollars contracted,
+        Dollars price,
+        Dollars tax,
+        Dollars total,
+        Dollars cost,
+        Dollars left,
+        String share) {
+
+    /**
+     * An option or a change order.
+     *
+     * @param agreed its agreed price
+     * @param reckoned what it is reckoned at today
+     */
+    public record Part(String name, Dollars agreed, Dollars reckoned, Dollars difference) {}
+
+    public AgreedMargin {
+        parts = List.copyOf(parts);
+    }
+}

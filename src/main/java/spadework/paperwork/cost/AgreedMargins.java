@@ -1,0 +1,77 @@
+package spadework.paperwork.cost;
+
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.contract.Contract;
+import spadework.contract.PricedChange;
+import spadework.contract.PricedOption;
+import spadework.money.Dollars;
+import spadework.paperwork.Dossier;
+import spadework.pricing.Selling;
+
+/** The agreed price of an accepted job beside its cost. */
+public final class AgreedMargins {
+    private AgreedMargins() {}
+
+    /** Empty until the job is accepted. */
+    static Optional<AgreedMargin> of(Dossier agreed) {
+        return agreed.job().agreement().accepted().map(yes -> price(agreed));
+    }
+
+    private static AgreedMargin price(Dossier agreed) {
+        Contract contract = agreed.contract();
+        List<AgreedMargin.Part> parts = new ArrayList<>();
+        for (PricedOption option : contract.taken()) {
+            parts.add(part(
+                    option.option().label() + ", " + option.option().title(),
+                    option.sum().price(),
+                    option.sum().price()));
+        }
+        for (PricedChange change : contract.accepted()) {
+            parts.add(part(
+                    agreed.terms()
+                            .get(
+                                    "change.name",
+                                    "number",
+                                    Integer.toString(change.change().number()),
+                                    "title",
+                                    change.change().title()),
+                    change.agreed().price(),
+                    change.reckoned().price()));
+        }
+        Dollars price = contract.now().price();
+        Dollars cost = Selling.withOverhead(
+                        agreed.company().priceRules(),
+                        Dollars.total(agreed.quote().lines().stream()
+                                        .map(line -> line.cost().direct())
+                                        .toList())
+                                .exact())
+                .toCents(RoundingMode.HALF_UP);
+        Dollars left = price.minus(cost);
+        return new AgreedMargin(
+                contract.proposed().price(),
+                parts,
+                contract.contracted().total(),
+                price,
+                contract.now().tax(),
+                contract.total(),
+                cost,
+                left,
+                price.isZero() ? "" : share(left, price));
+    }
+
+    private static AgreedMargin.Part part(String name, Dollars agreed, Dollars reckoned) {
+        return new AgreedMargin.Part(name, agreed, reckoned, agreed.minus(reckoned));
+    }
+
+    private static String share(Dollars left, Dollars price) {
+        return left.amount()
+                        .divide(price.amount(), MathContext.DECIMAL64)
+                        .movePointRight(2)
+                        .setScale(1, RoundingMode.HALF_UP)
+                + " %";
+    }
+}

@@ -1,0 +1,167 @@
+package spadework.paperwork.cost;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import spadework.company.PriceRules;
+import spadework.company.ProfitBasis;
+import spadework.measure.Figures;
+import spadework.measure.Unit;
+import spadework.money.Dollars;
+import spadework.money.ExactDollars;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.FindingNotes;
+import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.part.PaymentRows;
+import spadework.paperwork.work.MeasuredRows;
+import spadework.paperwork.work.WaterDesignRows;
+import spadework.pricing.PricedLine;
+import spadework.pricing.PricedSection;
+import spadework.pricing.Quote;
+import spadework.pricing.Selling;
+import spadework.takeoff.Purchase;
+import spadework.working.Worked;
+
+/** Puts the contractor's cost sheet together: the only paper that carries cost. */
+public final class CostSheetPaper {
+    private static final BigDecimal HOURS_A_DAY = BigDecimal.valueOf(8);
+
+    private CostSheetPaper() {}
+
+    public static CostSheet of(Dossier dossier) {
+        Quote quote = dossier.quote();
+        PriceRules rules = dossier.company().priceRules();
+        Dollars direct = Dollars.total(
+                quote.lines().stream().map(line -> line.cost().direct()).toList());
+        return new CostSheet(
+                PaperHeads.of(dossier),
+                quote.bookTitle(),
+                PrintedDates.words(quote.bookDate()),
+                quote.lines().stream().map(CostSheetPaper::line).toList(),
+                quote.sections().stream()
+                        .map(section -> section(quote, section))
+                        .toList(),
+                direct,
+                quote.buildUp().stream()
+                        .map(step -> step(dossier.terms(), step))
+                        .toList(),
+                rules.contingency().fraction(),
+                rules.overhead().fraction(),
+                rules.profit().fraction(),
+                rules.basis() == ProfitBasis.MARGIN,
+                rules.step().amount(),
+                quote.minimumTopUp(),
+                quote.price(),
+                quote.tax(),
+                quote.total(),
+                margin(rules, direct, quote.price()),
+                PaymentRows.of(dossier.contract().payments()),
+                dossier.takeoff().purchases().stream()
+                        .map(purchase -> purchase(dossier, purchase))
+                        .toList(),
+                crews(dossier),
+                Stream.concat(
+                                MeasuredRows.of(dossier.takeoff().quantities()).stream(),
+                                new WaterDesignRows(dossier).figures().stream())
+                        .toList(),
+                FindingNotes.all(dossier),
+                dossier.job().notes(),
+                AgreedMargins.of(dossier));
+    }
+
+    private static CostSheetLine line(PricedLine line) {
+        return new CostSheetLine(
+                line.code(),
+                line.name(),
+                line.section().name(),
+                line.quantity(),
+                line.unit().symbol(),
+                Figures.withUnit(line.quantity(), line.unit()),
+                line.reason(),
+                line.cost().material(),
+                line.cost().purchaseTax(),
+                line.cost().labor(),
+                line.cost().machine(),
+                line.cost().subcontract(),
+                line.cost().disposal(),
+                line.cost().direct(),
+                line.crew(),
+                line.crewHours().setScale(2, RoundingMode.HALF_UP),
+                line.unitPrice(),
+                line.price());
+    }
+
+    private static CostSheetSection section(Quote quote, PricedSection section) {
+        Dollars direct = Dollars.total(quote.lines().stream()
+                .filter(line -> line.section().equals(section.section()))
+                .map(line -> line.cost().direct())
+                .toList());
+        return new CostSheetSection(
+                section.section().name(), direct, section.lines(), section.rounding(), section.price());
+    }
+
+    private static PriceStep step(PaperWords terms, Worked step) {
+        BigDecimal cents = step.value().setScale(2, RoundingMode.HALF_UP);
+        return new PriceStep(
+                terms.get("step." + step.symbol()),
+                step.formula(),
+                step.figures(),
+                cents,
+                ExactDollars.of(cents).toCents(RoundingMode.UNNECESSARY).text());
+    }
+
+    /** What is left of the price after cost, contingency and overhead, as a share of the price. */
+    private static String margin(PriceRules rules, Dollars direct, Dollars price) {
+        if (price.isZero()) {
+            return "";
+        }
+        BigDecimal cost = Selling.withOverhead(rules, direct.exact()).amount();
+        BigDecimal share = price.amount().subtract(cost).divide(price.amount(), MathContext.DECIMAL64);
+        return share.movePointRight(2).setScale(1, RoundingMode.HALF_UP) + " %";
+    }
+
+    private static PurchaseRow purchase(Dossier dossier, Purchase purchase) {
+        var item = dossier.book().get(purchase.code());
+        Unit unit = item.material().orElseThrow().unit();
+        String waste = purchase.working().inputs().stream()
+                .filter(input -> input.symbol().startsWith("w"))
+                .map(input ->
+                        input.value().movePointRight(2).stripTrailingZeros().toPlainString() + " %")
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return new PurchaseRow(
+                purchase.code(),
+                item.name(),
+                Figures.withUnit(purchase.net(), unit),
+                waste,
+                purchase.packages(),
+                purchase.sold(),
+                purchase.working().line());
+    }
+
+    private static List<CrewRow> crews(Dossier dossier) {
+        Map<String, BigDecimal> hours = new LinkedHashMap<>();
+        for (PricedLine line : dossier.quote().lines()) {
+            if (!line.crew().isEmpty()) {
+                hours.merge(line.crew(), line.crewHours(), BigDecimal::add);
+            }
+        }
+        List<CrewRow> rows = new ArrayList<>();
+        hours.forEach((crew, sum) -> rows.add(new CrewRow(
+                crew,
+                dossier.company().crews().get(crew).stream()
+                        .map(place -> place.count() + " " + place.wage())
+                        .collect(Collectors.joining(", ")),
+                sum.setScale(1, RoundingMode.HALF_UP),
+                sum.divide(HOURS_A_DAY, 1, RoundingMode.UP))));
+        return rows;
+    }
+}

@@ -1,0 +1,7 @@
+package spadework.paperwork.cost;
+
+import java.math.BigDecimal;
+
+/** A line of the purchase list. */
+public record PurchaseRow(
+        String code, String name, String net, String waste, BigDecimal packages, String sold, String working) {}

@@ -1,0 +1,2 @@
+/** Cost sheet and feedback sheet: the only papers that see costs. */
+package spadework.paperwork.cost;

@@ -1,0 +1,44 @@
+package spadework.paperwork.letter;
+
+import java.util.List;
+import spadework.job.Job;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.part.PaperHead;
+import spadework.paperwork.part.PaperHeads;
+
+/**
+ * What the e-mail says that carries papers to the homeowner.
+ *
+ * @param names everybody who signs, as a letter greets them
+ * @param papers names of the papers that go with it
+ * @param validUntil last day of the price
+ */
+public record CoverNote(
+        String names,
+        String number,
+        String jobTitle,
+        String street,
+        List<String> papers,
+        String validUntil,
+        String company,
+        String phone) {
+
+    public CoverNote {
+        papers = List.copyOf(papers);
+    }
+
+    /** The note of a job; {@code papers} names the files in the homeowner's words. */
+    public static CoverNote of(Dossier dossier, List<String> papers) {
+        Job job = dossier.job();
+        PaperHead head = PaperHeads.of(dossier);
+        return new CoverNote(
+                String.join(" and ", job.customer().names()),
+                job.number(),
+                job.title(),
+                job.site().address().street(),
+                papers,
+                head.validUntil(),
+                dossier.company().name(),
+                dossier.company().phone());
+    }
+}

@@ -1,0 +1,2 @@
+/** The note that goes with the papers. */
+package spadework.paperwork.letter;

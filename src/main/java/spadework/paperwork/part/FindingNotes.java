@@ -1,0 +1,78 @@
+package spadework.paperwork.part;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Stream;
+import spadework.finding.Finding;
+import spadework.finding.Phrases;
+import spadework.finding.Severity;
+import spadework.job.AcceptedStop;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+
+/** Findings in words. */
+public final class FindingNotes {
+    private FindingNotes() {}
+
+    /** Findings about the work, for the crew. */
+    public static List<FindingNote> forCrew(Dossier dossier) {
+        return notes(dossier, dossier.findings());
+    }
+
+    /** Every finding, for the contractor. */
+    public static List<FindingNote> all(Dossier dossier) {
+        return notes(
+                dossier,
+                Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+                        .sorted(Comparator.comparing(Finding::severity))
+                        .toList());
+    }
+
+    /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
+    public static List<FindingNote> forHomeowner(Dossier dossier) {
+        List<FindingNote> notes = new ArrayList<>();
+        for (FindingGroup told : FindingGroup.of(dossier, dossier.findings(), "homeowner")) {
+            told.text(dossier.phrases())
+                    .or(() -> dossier.phrases().homeowner(told.finding()))
+                    .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))
+                    .ifPresent(text -> notes.add(note(dossier, told, text, "")));
+        }
+        return notes;
+    }
+
+    private static List<FindingNote> notes(Dossier dossier, List<Finding> findings) {
+        Phrases phrases = dossier.phrases();
+        return FindingGroup.of(dossier, findings, "what").stream()
+                .map(told -> note(
+                        dossier,
+                        told,
+                        told.text(phrases).orElseGet(() -> phrases.what(told.finding())),
+                        phrases.action(told.finding())))
+                .toList();
+    }
+
+    private static FindingNote note(Dossier dossier, FindingGroup told, String what, String action) {
+        Finding finding = told.finding();
+        return new FindingNote(
+                finding.id(),
+                finding.severity().name().toLowerCase(Locale.ROOT),
+                told.about(),
+                what,
+                action,
+                finding.citation(),
+                finding.severity() == Severity.STOP ? accepted(dossier, finding) : "");
+    }
+
+    private static String accepted(Dossier dossier, Finding finding) {
+        Optional<AcceptedStop> accepted = dossier.job().acceptedStops().stream()
+                .filter(stop ->
+                        stop.finding().equals(finding.id()) && stop.about().equals(finding.about()))
+                .findFirst();
+        return accepted.map(stop -> dossier.terms()
+                        .get("accepted", "by", stop.by(), "on", PrintedDates.words(stop.on()), "why", stop.why()))
+                .orElse("");
+    }
+}

@@ -1,0 +1,19 @@
+package spadework.paperwork.part;
+
+import java.util.Optional;
+
+/**
+ * The contractor as the papers name it.
+ *
+ * @param logo the logo as a data address, ready for the page
+ */
+public record Firm(
+        String name,
+        String licenseLabel,
+        String licenseNumber,
+        String insurance,
+        String address,
+        String phone,
+        String email,
+        Optional<String> logo,
+        boolean a4) {}

@@ -1,0 +1,65 @@
+package spadework.paperwork.part;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import spadework.company.Company;
+import spadework.company.Paper;
+import spadework.job.Job;
+import spadework.job.Space;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+
+/** What every paper opens with. */
+public final class PaperHeads {
+    private PaperHeads() {}
+
+    public static PaperHead of(Dossier dossier) {
+        Job job = dossier.job();
+        return of(dossier, job.issued(), PrintedDates.words(job.issued().plusDays(job.validDays())));
+    }
+
+    /** The head of a paper that has a date of its own. */
+    public static PaperHead of(Dossier dossier, LocalDate issued) {
+        return of(dossier, issued, "");
+    }
+
+    private static PaperHead of(Dossier dossier, LocalDate issued, String validUntil) {
+        Job job = dossier.job();
+        String contact = Stream.of(job.customer().phone(), job.customer().email())
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(", "));
+        return new PaperHead(
+                firm(dossier),
+                job.number(),
+                job.title(),
+                PrintedDates.words(issued),
+                issued.toString(),
+                validUntil,
+                job.customer().names(),
+                contact,
+                job.site().address().text(),
+                job.site().space() == Space.CRAWL_SPACE);
+    }
+
+    private static Firm firm(Dossier dossier) {
+        return firm(dossier.company(), dossier.logo());
+    }
+
+    public static Firm firm(Company company, Optional<String> logo) {
+        String insurance = company.insurance().carrier() + ", policy "
+                + company.insurance().policy() + ", " + company.insurance().limits() + ", until "
+                + PrintedDates.words(company.insurance().until());
+        return new Firm(
+                company.name(),
+                company.license().label(),
+                company.license().number(),
+                insurance,
+                company.address().text(),
+                company.phone(),
+                company.email(),
+                logo,
+                company.paper() == Paper.A4);
+    }
+}

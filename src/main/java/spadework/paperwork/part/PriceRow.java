@@ -1,0 +1,6 @@
+package spadework.paperwork.part;
+
+import spadework.money.Dollars;
+
+/** A section and its price. */
+public record PriceRow(String name, String includes, Dollars price) {}

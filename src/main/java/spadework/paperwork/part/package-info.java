@@ -1,0 +1,2 @@
+/** Rows that several papers print: head, notes, prices, payments, warranty. */
+package spadework.paperwork.part;

@@ -1,0 +1,53 @@
+package spadework.paperwork.proposal;
+
+import java.util.List;
+import spadework.contract.Moved;
+import spadework.contract.PricedOption;
+import spadework.contract.Revision;
+import spadework.money.Dollars;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.work.AlteredWorks;
+import spadework.paperwork.work.QuantityChangeRows;
+
+/** What may be chosen, and what moved since the proposal was issued before. */
+public final class Offers {
+    private Offers() {}
+
+    static Offer of(Dossier dossier) {
+        List<OptionOffer> options = dossier.contract().options().stream()
+                .map(option -> option(dossier, option))
+                .toList();
+        return new Offer(
+                dossier.revision().map(Revision::number).orElse(0),
+                dossier.revision().flatMap(Revision::moved).map(moved -> since(dossier, moved)),
+                options,
+                options.stream().anyMatch(option -> !option.tax().isZero()));
+    }
+
+    private static OptionOffer option(Dossier dossier, PricedOption priced) {
+        Dollars total = priced.sum().total();
+        return new OptionOffer(
+                priced.option().label(),
+                priced.option().title(),
+                priced.option().why(),
+                AlteredWorks.of(dossier, priced.option().alteration()),
+                QuantityChangeRows.plain(priced.quantities(), dossier.terms()),
+                priced.sum().price(),
+                priced.sum().tax(),
+                total,
+                total.isNegative() ? Dollars.ZERO.minus(total) : total);
+    }
+
+    private static SinceLastIssue since(Dossier dossier, Moved moved) {
+        return new SinceLastIssue(
+                PrintedDates.words(moved.since()),
+                moved.before(),
+                moved.after(),
+                moved.sections().stream()
+                        .map(move ->
+                                new SinceLastIssue.Row(move.name(), move.before(), move.after(), move.difference()))
+                        .toList(),
+                QuantityChangeRows.plain(moved.quantities(), dossier.terms()));
+    }
+}

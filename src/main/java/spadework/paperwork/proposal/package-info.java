@@ -1,0 +1,2 @@
+/** The proposal. */
+package spadework.paperwork.proposal;

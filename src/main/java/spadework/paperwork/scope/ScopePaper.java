@@ -1,0 +1,70 @@
+package spadework.paperwork.scope;
+
+import java.util.Locale;
+import spadework.drawing.shape.Scene;
+import spadework.job.Job;
+import spadework.job.OutletKind;
+import spadework.job.Soil;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.part.AgreedParts;
+import spadework.paperwork.part.FindingNotes;
+import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.work.MeasuredRows;
+import spadework.paperwork.work.PipeWorks;
+import spadework.paperwork.work.WallWorks;
+import spadework.paperwork.work.WaterDesignRows;
+import spadework.pricebook.Measure;
+import spadework.pricebook.Section;
+import spadework.takeoff.Quantity;
+
+/** Puts the scope of work together. It takes no money. */
+public final class ScopePaper {
+    private ScopePaper() {}
+
+    public static ScopeOfWork of(Dossier dossier, Scene plan) {
+        Job job = dossier.job();
+        PipeWorks runs = new PipeWorks(dossier);
+        WaterDesignRows water = new WaterDesignRows(dossier);
+        return new ScopeOfWork(
+                PaperHeads.of(dossier),
+                plan,
+                new WallWorks(dossier).all(),
+                runs.all(),
+                runs.outlets(),
+                !job.water().roofLines().isEmpty(),
+                job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP),
+                MeasuredRows.of(dossier.takeoff().quantities().stream()
+                        .filter(ScopePaper::isWork)
+                        .toList()),
+                job.protection(),
+                FindingNotes.forCrew(dossier),
+                dossier.phrases().deference(),
+                job.site().locateTicket().orElse(""),
+                soil(dossier, job.site().soil()),
+                water.rows(),
+                water.sumps(),
+                AgreedParts.of(job.agreement()));
+    }
+
+    /** What is done apart from the walls; the balance of soil itself is reckoning, its haul or import is work. */
+    private static boolean isWork(Quantity quantity) {
+        Section kind = quantity.section().kind();
+        return kind != Section.WALL && kind != Section.SETUP && quantity.measure() != Measure.SURPLUS;
+    }
+
+    private static String soil(Dossier dossier, Soil soil) {
+        return dossier.terms()
+                .get(
+                        "soil",
+                        "texture",
+                        plain(soil.texture()),
+                        "seepage",
+                        plain(soil.seepage()),
+                        "type",
+                        dossier.terms().of("soiltype", soil.type()));
+    }
+
+    private static String plain(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+}

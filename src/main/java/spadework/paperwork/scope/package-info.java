@@ -1,0 +1,2 @@
+/** The scope of work. */
+package spadework.paperwork.scope;

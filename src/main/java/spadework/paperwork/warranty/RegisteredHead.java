@@ -1,0 +1,38 @@
+package spadework.paperwork.warranty;
+
+import java.time.LocalDate;
+import java.util.Optional;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.Firm;
+import spadework.paperwork.part.PaperHead;
+import spadework.warranty.Contractor;
+import spadework.warranty.Warranty;
+
+/** What a paper opens with when there is only the register to make it from: no logo, no insurance, letter size. */
+public final class RegisteredHead {
+    private RegisteredHead() {}
+
+    static PaperHead of(Warranty warranty, LocalDate issued) {
+        Contractor firm = warranty.contractor();
+        return new PaperHead(
+                new Firm(
+                        firm.name(),
+                        firm.license(),
+                        "",
+                        "",
+                        firm.address(),
+                        firm.phone(),
+                        firm.email(),
+                        Optional.empty(),
+                        false),
+                warranty.job(),
+                warranty.number(),
+                PrintedDates.words(issued),
+                issued.toString(),
+                "",
+                warranty.owners(),
+                "",
+                warranty.address(),
+                false);
+    }
+}

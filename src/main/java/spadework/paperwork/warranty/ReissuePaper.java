@@ -1,0 +1,45 @@
+package spadework.paperwork.warranty;
+
+import java.time.LocalDate;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.WarrantyPromise;
+import spadework.paperwork.part.WarrantyRow;
+import spadework.warranty.Warranty;
+
+/** Puts the certificate of a later owner together, from what the register keeps of the first. */
+public final class ReissuePaper {
+    private ReissuePaper() {}
+
+    /**
+     * The certificate.
+     *
+     * @param warranty as it was reissued
+     * @param before number of the certificate that it takes the place of
+     * @param issued the day of the transfer
+     */
+    public static ReissuedCertificate of(Warranty warranty, String before, LocalDate issued) {
+        WarrantyPromise promise = new WarrantyPromise(
+                false,
+                warranty.parts().stream()
+                        .map(part -> new WarrantyRow(
+                                part.part(),
+                                part.promise(),
+                                part.years(),
+                                PrintedDates.words(part.firstDay()),
+                                PrintedDates.words(part.lastDay())))
+                        .toList(),
+                warranty.replyDays(),
+                warranty.transfers(),
+                warranty.transferNoticeDays(),
+                warranty.notCovered(),
+                warranty.duties());
+        return new ReissuedCertificate(
+                RegisteredHead.of(warranty, issued),
+                warranty.number(),
+                warranty.first(),
+                before,
+                warranty.walls(),
+                warranty.runs(),
+                promise);
+    }
+}

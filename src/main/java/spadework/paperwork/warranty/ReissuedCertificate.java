@@ -1,0 +1,22 @@
+package spadework.paperwork.warranty;
+
+import java.util.List;
+import spadework.paperwork.part.PaperHead;
+import spadework.paperwork.part.WarrantyPromise;
+import spadework.warranty.Covered;
+
+/**
+ * Everything the certificate of a later owner prints, finished.
+ *
+ * @param number of this certificate
+ * @param first number of the first certificate
+ * @param before number of the certificate that it takes the place of
+ */
+public record ReissuedCertificate(
+        PaperHead head,
+        String number,
+        String first,
+        String before,
+        List<Covered> walls,
+        List<Covered> runs,
+        WarrantyPromise promise) {}

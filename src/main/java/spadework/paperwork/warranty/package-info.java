@@ -1,0 +1,2 @@
+/** Certificate, reissue, maintenance card. */
+package spadework.paperwork.warranty;

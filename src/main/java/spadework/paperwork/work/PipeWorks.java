@@ -1,0 +1,126 @@
+package spadework.paperwork.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import spadework.job.Downspout;
+import spadework.job.FootingDrain;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.SolidRun;
+import spadework.job.TeeAt;
+import spadework.measure.Length;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.takeoff.Quantity;
+
+/** Pipes and outlets as the papers describe them. */
+public final class PipeWorks {
+    private final Dossier dossier;
+    private final Job job;
+    private final PaperWords terms;
+
+    public PipeWorks(Dossier dossier) {
+        this.dossier = dossier;
+        this.job = dossier.job();
+        this.terms = dossier.terms();
+    }
+
+    public List<PipeWork> all() {
+        List<PipeWork> runs = new ArrayList<>();
+        job.water().drains().forEach(drain -> runs.add(drain(drain)));
+        job.water().mains().forEach(main -> runs.add(solid(main, "main", Measure.MAIN_PIPE, takesDrains(main))));
+        job.water().roofLines().forEach(line -> runs.add(solid(line, "roof line", Measure.ROOF_PIPE, takesRoof(line))));
+        return runs;
+    }
+
+    public List<OutletWork> outlets() {
+        return job.water().outlets().stream().map(this::outlet).toList();
+    }
+
+    private PipeWork drain(FootingDrain drain) {
+        Length length = dossier.takeoff().quantities().stream()
+                .filter(quantity -> quantity.measure() == Measure.DRAIN_PIPE
+                        && quantity.label().equals(drain.label()))
+                .map(Quantity::value)
+                .map(feet -> Length.ofFeet(feet.doubleValue()))
+                .findFirst()
+                .orElse(Length.ZERO);
+        return new PipeWork(
+                drain.label(),
+                "drain",
+                pipe(drain.item(), Measure.DRAIN_PIPE),
+                length.text(),
+                drain.teeAt() == TeeAt.MIDDLE
+                        ? levels(drain.startInvert(), drain.teeInvert(), Length.ofFeet(length.feet() / 2))
+                        : levels(drain.startInvert(), drain.endInvert(), length),
+                drain.into(),
+                terms.get("takes.drain", "walls", String.join(", ", drain.along())));
+    }
+
+    private PipeWork solid(SolidRun run, String kind, Measure measure, String takes) {
+        return new PipeWork(
+                run.label(),
+                kind,
+                pipe(run.item(), measure),
+                run.length().text(),
+                levels(run.startInvert(), run.endInvert(), run.length()),
+                run.into(),
+                takes);
+    }
+
+    private String takesDrains(SolidRun main) {
+        String drains = joined(job.water().drains(), d -> d.into().equals(main.label()) ? d.label() : "");
+        return drains.isEmpty() ? terms.get("takes.nothing") : terms.get("takes.main", "drains", drains);
+    }
+
+    private String takesRoof(SolidRun line) {
+        String spouts =
+                joined(job.water().downspouts(), (Downspout d) -> d.into().equals(line.label()) ? d.label() : "");
+        return spouts.isEmpty() ? terms.get("takes.nothing") : terms.get("takes.roof", "downspouts", spouts);
+    }
+
+    private static <T> String joined(List<T> things, Function<T, String> label) {
+        return things.stream().map(label).filter(text -> !text.isEmpty()).collect(Collectors.joining(", "));
+    }
+
+    private String pipe(Optional<String> chosen, Measure measure) {
+        return chosen.map(dossier.book()::get)
+                .or(() -> dossier.book().standardFor(measure).stream().findFirst())
+                .map(LineItem::name)
+                .orElse("");
+    }
+
+    private String levels(Optional<Length> start, Optional<Length> end, Length length) {
+        if (start.isEmpty() || end.isEmpty() || !length.isPositive()) {
+            return "";
+        }
+        double fall = Math.abs(start.get().minus(end.get()).feet());
+        return terms.get(
+                "levels",
+                "start",
+                start.get().levelText(),
+                "end",
+                end.get().levelText(),
+                "fall",
+                Length.ofFeet(fall).text(),
+                "slope",
+                String.format(Locale.ROOT, "%.1f %%", fall / length.feet() * 100));
+    }
+
+    private OutletWork outlet(Outlet outlet) {
+        return new OutletWork(
+                outlet.label(),
+                outlet.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                outlet.what(),
+                outlet.level().map(Length::levelText).orElse(""),
+                outlet.fromHouse().map(Length::text).orElse(""),
+                outlet.fromLotLine().map(Length::text).orElse(""),
+                outlet.permission().orElse(""));
+    }
+}

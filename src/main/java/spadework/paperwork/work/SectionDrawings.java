@@ -1,0 +1,55 @@
+package spadework.paperwork.work;
+
+import java.util.ArrayList;
+import java.util.List;
+import spadework.drawing.section.SectionSketch;
+import spadework.drawing.section.WallCovering;
+import spadework.job.Wall;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.takeoff.CrossSection;
+
+/** The trench cut across at each wall; walls that would print the same figures share one drawing. */
+public final class SectionDrawings {
+    private SectionDrawings() {}
+
+    public static List<CaptionedDrawing> of(Dossier dossier) {
+        WallWorks works = new WallWorks(dossier);
+        List<Cut> cuts = new ArrayList<>();
+        for (Wall wall : dossier.job().walls()) {
+            add(cuts, new Cut(CrossSection.of(dossier.job(), dossier.book(), wall), covering(works.finish(wall))));
+        }
+        return cuts.stream().map(cut -> drawing(cut, dossier.terms())).toList();
+    }
+
+    private static void add(List<Cut> cuts, Cut cut) {
+        for (int i = 0; i < cuts.size(); i++) {
+            Cut before = cuts.get(i);
+            if (before.covering().equals(cut.covering()) && before.section().printsLike(cut.section())) {
+                cuts.set(i, new Cut(before.section().joinedWith(cut.section()), cut.covering()));
+                return;
+            }
+        }
+        cuts.add(cut);
+    }
+
+    private static WallCovering covering(FinishWork finish) {
+        return new WallCovering(finish.material(), finish.dryFilm(), finish.word());
+    }
+
+    private static CaptionedDrawing drawing(Cut cut, PaperWords terms) {
+        CrossSection section = cut.section();
+        return new CaptionedDrawing(
+                section.walls(),
+                terms.get(
+                        "drawing.section",
+                        "depth",
+                        section.trenchDepth().text(),
+                        "reach",
+                        section.reach().text()),
+                SectionSketch.of(section, cut.covering()));
+    }
+
+    /** A section and what covers its wall. */
+    private record Cut(CrossSection section, WallCovering covering) {}
+}

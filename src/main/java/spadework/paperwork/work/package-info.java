@@ -1,0 +1,2 @@
+/** The work in words, measured rows, drawings with captions. */
+package spadework.paperwork.work;

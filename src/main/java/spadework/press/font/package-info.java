@@ -1,0 +1,2 @@
+/** Faces, and which letters they have. */
+package spadework.press.font;

@@ -1,0 +1,21 @@
+package spadework.press.page;
+
+import java.time.LocalDate;
+import java.util.Objects;
+
+/**
+ * What a PDF says about itself beside its pages. Its title is the {@code <title>} of the template, for that is wording.
+ *
+ * @param language of the text, as {@code en-US}
+ * @param author the firm that issues it
+ * @param issued the date of the document set; it stands for every date in the file, so that the same input gives the
+ *     same bytes
+ */
+public record PageInfo(String language, String author, LocalDate issued) {
+
+    public PageInfo {
+        Objects.requireNonNull(language);
+        Objects.requireNonNull(author);
+        Objects.requireNonNull(issued);
+    }
+}

@@ -1,0 +1,27 @@
+package spadework.press.sheet;
+
+import java.time.LocalDate;
+import java.util.Map;
+import spadework.press.template.TemplateFault;
+import spadework.press.template.Templates;
+
+/**
+ * Prints a finished record as a workbook. The template {@code <document>/workbook.ftlx} describes the sheets in the
+ * language that {@link WorkbookReader} reads; every word and every formula stands there.
+ */
+public final class WorkbookPress {
+    private WorkbookPress() {}
+
+    /**
+     * The workbook's bytes; the same for the same templates, model and date.
+     *
+     * @param document folder of the template: {@code proposal}, {@code scope}, {@code certificate}, {@code cost-sheet}
+     * @param model the finished records by the names the template gives them
+     * @param issued the date the file carries
+     * @throws TemplateFault if the template or what it gives cannot be used
+     */
+    public static byte[] print(Templates templates, String document, Map<String, Object> model, LocalDate issued) {
+        String template = document + "/workbook.ftlx";
+        return WorkbookWriter.write(template, WorkbookReader.read(template, templates.fill(template, model)), issued);
+    }
+}

@@ -1,0 +1,2 @@
+/** Workbooks from a plan to XLSX. */
+package spadework.press.sheet;

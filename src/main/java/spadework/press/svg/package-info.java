@@ -1,0 +1,2 @@
+/** Drawings as SVG. */
+package spadework.press.svg;

@@ -1,0 +1,2 @@
+/** Templates read, filled and faulted. */
+package spadework.press.template;

@@ -1,0 +1,102 @@
+package spadework.takeoff.wall;
+
+import spadework.job.Job;
+import spadework.job.Wall;
+import spadework.measure.Unit;
+import spadework.trench.Bank;
+import spadework.working.Given;
+import spadework.working.Listed;
+import spadework.working.Worked;
+
+/** The measures of one wall, each with its symbol and its place in the job, and what follows from them at once. */
+public record WallMeasures(
+        Wall wall,
+        Bank bank,
+        Given length,
+        Given start,
+        Given end,
+        Given footing,
+        Given projection,
+        Given width,
+        Listed slope) {
+
+    public static WallMeasures of(Job job, Wall wall) {
+        String at = "/walls/" + job.walls().indexOf(wall);
+        Bank bank = Bank.of(job.site(), wall);
+        return new WallMeasures(
+                wall,
+                bank,
+                feet("L", "length of the wall", wall.length().feet(), at + "/length"),
+                feet(
+                        "dt0",
+                        "depth to the footing's top at the start",
+                        wall.depthStart().feet(),
+                        at + "/depth"),
+                feet(
+                        "dt1",
+                        "depth to the footing's top at the end",
+                        wall.depthEnd().feet(),
+                        at + "/depth"),
+                feet(
+                        "tf",
+                        "thickness of the footing",
+                        wall.footing().thickness().feet(),
+                        at + "/footing/thickness"),
+                feet(
+                        "p",
+                        "projection of the footing",
+                        wall.footing().projection().feet(),
+                        at + "/footing/projection"),
+                feet(
+                        "B",
+                        "width of the trench's bottom",
+                        wall.digging().bottomWidth().feet(),
+                        at + "/digging/bottomWidth"),
+                bank.slope());
+    }
+
+    private static Given feet(String symbol, String name, double value, String pointer) {
+        return Given.of(symbol, name, value, Unit.FOOT, pointer);
+    }
+
+    double meanDepth() {
+        return (start.number() + end.number()) / 2;
+    }
+
+    /** The cross-section where the footing's top lies that deep. */
+    Worked section(String symbol, String where, Given depth) {
+        return section(symbol, where, depth.number(), depth.symbol(), depth);
+    }
+
+    /** The cross-section half-way along. */
+    Worked middleSection() {
+        return section("Am", "half-way", meanDepth(), "(dt0 + dt1) ÷ 2", start, end);
+    }
+
+    private Worked section(String symbol, String where, double depth, String depthFormula, Given... depths) {
+        double value =
+                TrenchGeometry.section(depth, footing.number(), projection.number(), width.number(), slope.number());
+        String d = depths.length == 1 ? depthFormula : "(" + depthFormula + ")";
+        String full = "(" + depthFormula + " + tf)";
+        spadework.working.Working[] inputs = depths.length == 1
+                ? new spadework.working.Working[] {depths[0], footing, projection, width, slope}
+                : new spadework.working.Working[] {depths[0], depths[1], footing, projection, width, slope};
+        return Worked.of(
+                symbol,
+                "section " + where,
+                value,
+                Unit.SQUARE_FOOT,
+                "p × " + d + " + B × " + full + " + s × " + full + "^2 ÷ 2",
+                "area of a trapezoid",
+                inputs);
+    }
+
+    TrenchGeometry.CornerSide cornerSide() {
+        return new TrenchGeometry.CornerSide(projection.number(), width.number(), slope.number());
+    }
+
+    /** Depth to the footing's top at one end. */
+    Given depthAt(boolean atEnd) {
+        return atEnd ? end : start;
+    }
+}

@@ -1,0 +1,2 @@
+/** One wall: its trench and its face. */
+package spadework.takeoff.wall;

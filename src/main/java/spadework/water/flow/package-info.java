@@ -1,0 +1,2 @@
+/** The formulas of flow. */
+package spadework.water.flow;

@@ -1,0 +1,151 @@
+package spadework.form.session;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.assertj.swing.edt.GuiActionRunner;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+import spadework.form.Copies;
+import spadework.form.Hand;
+import spadework.form.OnScreen;
+import spadework.form.SetupWindow;
+import spadework.form.WindowTest;
+
+/** The file is saved whole, never over what somebody else wrote, and what was not saved is offered again. */
+@WindowTest
+class JobSavingTest {
+    @TempDir
+    Path folder;
+
+    private static void title(OnScreen screen, String words) {
+        GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/title", words)));
+        screen.settle();
+    }
+
+    private static void answer(OnScreen screen, String key) {
+        String asked = notice(screen);
+        new Hand(screen, Draft.empty()).press(screen.job(), key);
+        // A real screen hands the click over in its own time.
+        screen.waitFor(() -> !notice(screen).equals(asked));
+        screen.settle();
+    }
+
+    private static String notice(OnScreen screen) {
+        return screen.ask(() -> screen.job().notice().said());
+    }
+
+    @Test
+    void whatWasNotSavedIsKeptAsideAndTakenUpAgain() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        String before = Files.readString(file);
+        Path aside = file.resolveSibling(".job.json.unsaved");
+        try (OnScreen screen = OnScreen.job(file)) {
+            title(screen, "Front wall");
+            assertThat(aside).content().contains("\"Front wall\"");
+        }
+        assertThat(file).content().isEqualTo(before);
+        try (OnScreen screen = OnScreen.job(file)) {
+            assertThat(notice(screen)).startsWith("Entries were kept");
+            screen.picture("recovery");
+            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Back and side basement walls");
+            answer(screen, "recover.take");
+            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Front wall");
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(screen.desk().history().isSaved()).isTrue();
+        }
+        assertThat(file).content().contains("\"Front wall\"");
+        assertThat(aside).doesNotExist();
+    }
+
+    @Test
+    void whatWasKeptAsideCanBeThrownAway() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        Path aside = file.resolveSibling(".job.json.unsaved");
+        try (OnScreen screen = OnScreen.job(file)) {
+            title(screen, "Front wall");
+        }
+        try (OnScreen screen = OnScreen.job(file)) {
+            answer(screen, "recover.leave");
+            assertThat(aside).doesNotExist();
+            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Back and side basement walls");
+        }
+    }
+
+    @Test
+    void fileChangedFromElsewhereIsNotWrittenOver() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        try (OnScreen screen = OnScreen.job(file)) {
+            title(screen, "Mine");
+            Files.writeString(file, Files.readString(file).replace("Back and side", "Theirs:"));
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(notice(screen)).startsWith("Somebody else changed ");
+            assertThat(file).content().contains("Theirs:").doesNotContain("Mine");
+            assertThat(screen.desk().history().isSaved()).isFalse();
+            answer(screen, "changed.take");
+            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Theirs: basement walls");
+            assertThat(screen.desk().history().isSaved()).isTrue();
+            GuiActionRunner.execute(() -> screen.desk().undo());
+            assertThat(screen.desk().draft().shown("/title"))
+                    .as("mine is not lost")
+                    .isEqualTo("Mine");
+        }
+    }
+
+    @Test
+    void mineIsKeptOverTheirsOnlyWhenToldSo() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        try (OnScreen screen = OnScreen.job(file)) {
+            title(screen, "Mine");
+            Files.writeString(file, Files.readString(file).replace("Back and side", "Theirs:"));
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            answer(screen, "changed.keep");
+            assertThat(screen.desk().history().isSaved()).isTrue();
+            assertThat(file).content().contains("Mine").doesNotContain("Theirs:");
+        }
+    }
+
+    @Test
+    void newJobGetsTheFolderOfItsNumberAndNeverAnothers() throws IOException {
+        Path other = Copies.of("block-basement-to-swale", folder);
+        Files.move(other.getParent(), folder.resolve("2026-014"));
+        try (OnScreen screen = new OnScreen()) {
+            screen.remembered().keep(folder);
+            screen.show(() -> screen.forms().newJob());
+            screen.settle();
+            assertThat(screen.desk().draft().shown("/issued")).isEqualTo("2026-08-10");
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(notice(screen)).startsWith("Give the job a number first");
+            GuiActionRunner.execute(
+                    () -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-014")));
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(notice(screen)).startsWith("There is a job already");
+            GuiActionRunner.execute(
+                    () -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-015")));
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(screen.desk().file().path())
+                    .isEqualTo(folder.resolve("2026-015").resolve("job.json"));
+            assertThat(folder.resolve("2026-015").resolve("job.json")).exists();
+        }
+    }
+
+    @Test
+    void fileThatCannotBeKeptWholeIsNotOpened() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        Files.writeString(file, "{ \"number\": \"1\", \"number\": \"2\" }");
+        try (OnScreen screen = new OnScreen()) {
+            screen.show(() -> screen.forms().openJob(file));
+            SetupWindow page = (SetupWindow) screen.window().target();
+            assertThat(screen.ask(() -> page.notice().said())).contains("the key \"number\" a second time");
+        }
+    }
+}

@@ -1,0 +1,145 @@
+package spadework.paperwork.contract;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import spadework.finding.Finding;
+import spadework.intake.law.StateRuleBook;
+import spadework.law.LegalNotice;
+import spadework.law.NoticeCase;
+import spadework.paperwork.ContractJobs;
+import spadework.press.PageText;
+import spadework.press.PrintedType;
+import spadework.press.PrintedType.Found;
+
+/** The notices that states want: each measured where it stands, once counsel has given its wording. */
+class ContractNoticesTest {
+    @TempDir
+    Path folder;
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CA", "CT", "FL", "IL", "MA", "MD", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})
+    void withWordingEachNoticeHasItsSizeWeightAndPlace(String state) {
+        Path job = ContractJobs.in(folder, state);
+        List<LegalNotice> notices = due(state);
+        withWording(notices, state);
+        PrintedType type = PrintedType.of(ContractJobs.pdf(job));
+        Found signature = type.find("Buyer: Ida Wrenfield").orElseThrow();
+
+        assertThat(notices).isNotEmpty();
+        for (LegalNotice notice : notices) {
+            String words = notice.capitals() ? wording(notice).toUpperCase(Locale.ROOT) : wording(notice);
+            List<Found> places = type.all(words);
+            assertThat(places).as(notice.name()).hasSize(1);
+            Found found = places.get(0);
+            assertThat(found.least()).as(notice.name()).isGreaterThanOrEqualTo(notice.points() - PrintedType.HAIR);
+            assertThat(found.bold() || !notice.bold())
+                    .as(notice.name() + " is bold")
+                    .isTrue();
+            stands(type, notice, found, signature);
+        }
+        assertThat(ids(job)).doesNotContain("notice-unworded");
+        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft", "its wording is to be added");
+    }
+
+    private static void stands(PrintedType type, LegalNotice notice, Found found, Found signature) {
+        switch (notice.place()) {
+            case FIRST_PAGE -> assertThat(found.page()).isEqualTo(1);
+            case ABOVE_THE_SIGNATURE -> {
+                assertThat(found.page()).as(notice.name()).isEqualTo(signature.page());
+                assertThat(found.bottom()).as(notice.name()).isLessThan(signature.top());
+            }
+            case PAGE_OF_ITS_OWN ->
+                assertThat(type.onPage(found.page()))
+                        .as(notice.name())
+                        .startsWith(wording(notice).replaceAll("\\s+", ""))
+                        .contains("SignatureDate");
+            case BODY -> assertThat(found.page()).as(notice.name()).isLessThanOrEqualTo(signature.page());
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"CA", "CT", "FL", "IL", "MA", "MD", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})
+    void withoutWordingTheContractIsADraftAndNothingIsMadeUp(String state) {
+        Path job = ContractJobs.in(folder, state);
+        String text = PageText.all(ContractJobs.pdf(job));
+
+        assertThat(ids(job)).contains("notice-unworded");
+        assertThat(text).contains("Draft, not for signature");
+        due(state).stream()
+                .filter(notice -> notice.wording().isEmpty())
+                .forEach(notice -> assertThat(text)
+                        .contains("Place of the notice that " + notice.citation()
+                                + " prescribes: its wording is to be added."));
+    }
+
+    /** The federal floor and states that ask for no notice of their own. */
+    @ParameterizedTest
+    @ValueSource(strings = {"WY", "NC"})
+    void whereNothingIsWantingItIsNoDraft(String state) {
+        Path job = ContractJobs.in(folder, state);
+
+        assertThat(ids(job)).doesNotContain("notice-unworded").noneMatch(id -> id.startsWith("content-"));
+        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft");
+    }
+
+    @Test
+    void aStateThatWasNotGatheredGetsTheFloorAndIsToldSo() {
+        assertThat(ids(ContractJobs.in(folder, "WY"))).contains("state-unread");
+    }
+
+    @Test
+    void whatWasNotReadInTheLawIsToldToTheContractorOnly() {
+        Path job = ContractJobs.in(folder, "CT");
+
+        assertThat(ids(job)).contains("rules-unverified");
+        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("not verified", "secondary source");
+    }
+
+    private List<LegalNotice> due(String state) {
+        return StateRuleBook.bundled().find(state).orElseThrow().notices().stream()
+                .filter(notice -> notice.when() == NoticeCase.ALWAYS)
+                .toList();
+    }
+
+    /**
+     * What a contractor writes beside the job once counsel has given the words; Washington's retainage is a notice
+     * more.
+     */
+    private void withWording(List<LegalNotice> notices, String state) {
+        String known = notices.stream()
+                .map(notice -> "{\"notice\": \"" + notice.name() + "\", \"wording\": \"" + wording(notice) + "\"}")
+                .collect(Collectors.joining(", "));
+        String more = state.equals("WA")
+                ? ", {\"notice\": \"retainage\", \"serves\": \"retainage notice\", \"place\": \"body\", \"points\": 12,"
+                        + " \"bold\": false, \"capitals\": false, \"wording\": \"You may hold back a part.\","
+                        + " \"prescribed\": true, \"when\": \"always\", \"status\": \"R\", \"citation\":"
+                        + " \"RCW 18.27.114\"}"
+                : "";
+        String file = "{\"packs\": [{\"state\": \"" + state + "\", \"notices\": [" + known + more + "]}]}";
+        try {
+            Files.writeString(folder.resolve("state-rules.json"), file);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+    }
+
+    private static String wording(LegalNotice notice) {
+        return "Test words that stand for the notice called " + notice.name()
+                + ", long enough to run over the end of a line at any size that a law asks for in print.";
+    }
+
+    private static List<String> ids(Path job) {
+        return ContractJobs.bid(job).findings().stream().map(Finding::id).toList();
+    }
+}
