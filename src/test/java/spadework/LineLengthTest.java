@@ -21,7 +21,7 @@ class LineLengthTest {
     void noLineOfCodeIsWiderThan120Characters() throws IOException {
         List<String> wide = new ArrayList<>();
         int files = 0;
-        for (String folder : List.of("src/main/java", "src/test/java")) {
+        for (String folder : List.of("src/main/java", "src/test/java", "src/bench/java")) {
             try (Stream<Path> sources = Files.walk(Path.of(folder))) {
                 for (Path file : sources.filter(path -> path.toString().endsWith(".java"))
                         .sorted()
