@@ -1,5 +1,6 @@
 package spadework.bids;
 
+
 /** Why a line's price moved. */
 public enum Cause {
     /** The line was not there. */

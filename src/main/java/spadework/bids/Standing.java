@@ -1,5 +1,6 @@
 package spadework.bids;
 
+
 /** Where a bid stands. */
 public enum Standing {
     /** Not issued yet. */

@@ -39,6 +39,7 @@ final class CheckCommand implements Callable<Integer> {
                 String answered = bid.isAnsweredFor(finding) ? " (accepted in the job)" : "";
                 out.println(finding.severity() + answered + " " + office.told(finding));
             }
+            bid.choices().forEach(out::println);
             out.println(office.deference());
         }
         return bid.openStops().isEmpty() ? ExitCode.DONE : ExitCode.REFUSED;

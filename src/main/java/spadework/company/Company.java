@@ -21,6 +21,8 @@ import spadework.money.Dollars;
  * @param bond the bond or deposit that stands behind the license, with its amount
  * @param affiliates contracting firms that were tied to this one in the last five years; an empty list says that
  *     there were none, a missing one that it is unknown
+ * @param calendar when its crews work; empty where it does not say
+ * @param diggers what its digging machines do, by the machine's name
  */
 public record Company(
         String name,
@@ -45,7 +47,62 @@ public record Company(
         List<String> terms,
         Optional<String> taxId,
         Optional<String> bond,
-        Optional<List<String>> affiliates) {
+        Optional<List<String>> affiliates,
+        Optional<WorkCalendar> calendar,
+        Map<String, Digger> diggers) {
+
+    /** A company that says nothing of its calendar and of what its machines do. */
+    public Company(
+            String name,
+            License license,
+            Insurance insurance,
+            Address address,
+            String phone,
+            String email,
+            Optional<String> logo,
+            Paper paper,
+            Map<String, Wage> wages,
+            Map<String, List<CrewPlace>> crews,
+            Map<String, Dollars> machines,
+            List<Slowdown> slowdowns,
+            PriceRules priceRules,
+            Tax tax,
+            int validDays,
+            List<Payment> payments,
+            WarrantyTerms warranty,
+            List<String> excluded,
+            List<String> preparation,
+            List<String> terms,
+            Optional<String> taxId,
+            Optional<String> bond,
+            Optional<List<String>> affiliates) {
+        this(
+                name,
+                license,
+                insurance,
+                address,
+                phone,
+                email,
+                logo,
+                paper,
+                wages,
+                crews,
+                machines,
+                slowdowns,
+                priceRules,
+                tax,
+                validDays,
+                payments,
+                warranty,
+                excluded,
+                preparation,
+                terms,
+                taxId,
+                bond,
+                affiliates,
+                Optional.empty(),
+                Map.of());
+    }
 
     public Company {
         wages = Map.copyOf(wages);
@@ -57,6 +114,7 @@ public record Company(
         preparation = List.copyOf(preparation);
         terms = List.copyOf(terms);
         affiliates = affiliates.map(List::copyOf);
+        diggers = Map.copyOf(diggers);
     }
 
     /** The company as it charges tax on work of that class. */
@@ -88,7 +146,9 @@ public record Company(
                 terms,
                 taxId,
                 bond,
-                affiliates);
+                affiliates,
+                calendar,
+                diggers);
     }
 
     /** The same company with other price rules. */
@@ -116,6 +176,8 @@ public record Company(
                 terms,
                 taxId,
                 bond,
-                affiliates);
+                affiliates,
+                calendar,
+                diggers);
     }
 }

@@ -1,5 +1,6 @@
 package spadework.company;
 
+
 /**
  * Some members of a crew.
  *

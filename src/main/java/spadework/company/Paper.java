@@ -1,5 +1,6 @@
 package spadework.company;
 
+
 /** The size of the page. */
 public enum Paper {
     LETTER,

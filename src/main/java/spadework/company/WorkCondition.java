@@ -1,5 +1,6 @@
 package spadework.company;
 
+
 /** A condition that slows work down. */
 public enum WorkCondition {
     /** The trench is deeper than 5 ft. */

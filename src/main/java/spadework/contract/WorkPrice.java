@@ -7,14 +7,14 @@ import spadework.money.Dollars;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.SalesTax;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 import spadework.takeoff.Takeoff;
 
 /** A job's takeoff with the price of its work: its sections, without the small-job minimum, which is charged once. */
 record WorkPrice(Takeoff takeoff, Dollars price) {
 
     static WorkPrice of(Job job, Company company, PriceBook book) {
-        Takeoff takeoff = Measuring.of(job, book);
+        Takeoff takeoff = DayQuantities.takeoff(job, company, book);
         return new WorkPrice(takeoff, Pricing.work(company, book, takeoff));
     }
 

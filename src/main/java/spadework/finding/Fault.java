@@ -1,5 +1,6 @@
 package spadework.finding;
 
+
 /**
  * Input that cannot be used: one clear message a fault.
  *

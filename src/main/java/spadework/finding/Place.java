@@ -1,5 +1,6 @@
 package spadework.finding;
 
+
 /**
  * Where in a file something stands.
  *

@@ -1,5 +1,6 @@
 package spadework.finding;
 
+
 /** How grave a finding is, gravest first. */
 public enum Severity {
     /** No proposal is issued until it is mended or somebody accepts it in writing. */

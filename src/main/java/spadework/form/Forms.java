@@ -82,7 +82,7 @@ public final class Forms {
     /** A job without a file: it gets one among the jobs with its first saving. */
     public JobWindow newJob() {
         Path jobs = memory.jobs().orElseThrow();
-        Draft blank = Draft.empty().typed("/issued", today.toString());
+        Draft blank = JobFile.blank().typed("/issued", today.toString());
         try {
             JobFile file = JobFile.at(jobs.resolve("new-job").resolve("job.json"));
             JobWindow window = window(file, History.ofNew(blank));
@@ -108,7 +108,7 @@ public final class Forms {
         try {
             JobFile file = JobFile.at(JobFile.of(job));
             Optional<Draft> draft = file.text().isEmpty()
-                    ? Optional.of(Draft.empty())
+                    ? Optional.of(JobFile.blank())
                     : file.text().flatMap(Draft::read);
             if (draft.isEmpty()) {
                 return told(Messages.of("first.unreadable", file.path(), why(file)));

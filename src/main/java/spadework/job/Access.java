@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What can reach the wall to dig. */
 public enum Access {
     MACHINE,

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /**
  * A postal address in the United States.
  *

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** Why a contract is changed. */
 public enum ChangeReason {
     WORK_ASKED_FOR,

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** How two dug walls meet. */
 public enum CornerKind {
     /** The house corner points outward: the trenches leave a square between them that is dug as well. */

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What the cleaned wall gets. */
 public enum FinishSystem {
     COATING,

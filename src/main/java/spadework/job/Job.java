@@ -175,6 +175,37 @@ public record Job(
                 notes);
     }
 
+    /** The same job with other items put in by hand. */
+    public Job withItems(List<ExtraItem> others) {
+        return new Job(
+                number,
+                title,
+                issued,
+                validDays,
+                customer,
+                site,
+                observations,
+                notFixed,
+                photos,
+                walls,
+                corners,
+                water,
+                restoration,
+                protection,
+                excluded,
+                assumed,
+                others,
+                priceChanges,
+                schedule,
+                payments,
+                taxClass,
+                warranty,
+                acceptedStops,
+                agreement,
+                terms,
+                notes);
+    }
+
     /** The same job with another agreement. */
     public Job withAgreement(Agreement other) {
         return new Job(

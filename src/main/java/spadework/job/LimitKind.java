@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What limits the room beside a wall. */
 public enum LimitKind {
     PROPERTY_LINE,

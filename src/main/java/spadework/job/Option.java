@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /**
  * Work that the homeowner may take or leave, priced apart.
  *

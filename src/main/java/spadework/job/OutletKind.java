@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What takes the water. */
 public enum OutletKind {
     DAYLIGHT,

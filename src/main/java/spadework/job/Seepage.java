@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** Water seen in the soil of the trench. */
 public enum Seepage {
     NONE,

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** The side of the house that a wall faces. */
 public enum Side {
     NORTH,

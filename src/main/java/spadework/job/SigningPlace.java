@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** Where a contract is signed. */
 public enum SigningPlace {
     HOME,

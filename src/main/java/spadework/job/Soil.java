@@ -1,4 +1,5 @@
 package spadework.job;
 
+
 /** The ground, as found. */
 public record Soil(Texture texture, Seepage seepage, SoilType type) {}

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What lies inside the wall below grade. */
 public enum Space {
     BASEMENT,

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What is on the wall's outer face before the work. */
 public enum Surface {
     BARE,

@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** Where the footing drain meets the solid main, seen along the drain. */
 public enum TeeAt {
     START,

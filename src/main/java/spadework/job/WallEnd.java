@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /**
  * One end of a wall.
  *

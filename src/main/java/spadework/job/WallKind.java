@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /** What a foundation wall is built of. */
 public enum WallKind {
     POURED,

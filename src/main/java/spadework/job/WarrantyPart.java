@@ -1,5 +1,6 @@
 package spadework.job;
 
+
 /**
  * One thing that is warranted.
  *

@@ -1,5 +1,6 @@
 package spadework.law;
 
+
 /** When a notice is due. */
 public enum NoticeCase {
     ALWAYS,

@@ -1,5 +1,6 @@
 package spadework.law;
 
+
 /** How far a rule was read, in words. */
 public final class Read {
     private Read() {}

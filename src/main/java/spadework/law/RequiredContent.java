@@ -1,5 +1,6 @@
 package spadework.law;
 
+
 /**
  * A content that a state's law asks for.
  *

@@ -121,6 +121,11 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
         return String.format(Locale.ROOT, "%-60s %14s", name, price.text());
     }
 
+    /** Ways to dig the trenches side by side, as lines of text; none where no wall is dug. */
+    public List<String> choices() {
+        return DigChoices.lines(dossier);
+    }
+
     /** Whether the job records who answers for a finding. */
     public boolean isAnsweredFor(Finding finding) {
         return dossier.job().acceptedStops().stream()

@@ -28,7 +28,10 @@ import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
-import spadework.takeoff.Measuring;
+import spadework.schedule.CrewCalendar;
+import spadework.schedule.DayQuantities;
+import spadework.schedule.JobBook;
+import spadework.schedule.ScheduleChecks;
 import spadework.takeoff.Takeoff;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
@@ -56,8 +59,8 @@ public final class Bidding {
         if (!missing.isEmpty()) {
             return new Refusal(missing);
         }
-        PriceBook book = understood.book().on(job.issued()).changedBy(job.priceChanges());
-        Takeoff takeoff = Measuring.of(job, book);
+        PriceBook book = JobBook.of(understood.book(), understood.company(), job);
+        Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
         Quote quote = Pricing.of(job, understood.company(), book, takeoff);
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
         return unpriced.isEmpty()
@@ -95,7 +98,7 @@ public final class Bidding {
             if (job.equals(before.job())) {
                 return before;
             }
-            Takeoff takeoff = Measuring.of(job, book);
+            Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
             return dossier(job, takeoff, Pricing.of(job, understood.company(), book, takeoff), contract);
         }
 
@@ -111,7 +114,7 @@ public final class Bidding {
                     rules(job),
                     revision,
                     Checks.of(new Facts(job, book)),
-                    contractFindings(job, contract),
+                    contractFindings(job, takeoff, contract),
                     phrases,
                     terms,
                     Logo.of(understood.company(), understood.jobFolder(), album),
@@ -123,11 +126,13 @@ public final class Bidding {
             return understood.states().find(job.site().address().state());
         }
 
-        private List<Finding> contractFindings(Job job, Contract contract) {
+        private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract) {
             List<Finding> found = new ArrayList<>(record);
             found.addAll(ContractChecks.of(
                     job, understood.company(), contract, understood.states().federal(), rules(job)));
             found.addAll(warranty.findings(job, understood.company()));
+            found.addAll(ScheduleChecks.of(
+                    job, understood.company(), CrewCalendar.of(job, understood.company(), book, takeoff)));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
                     .map(Bidding::differs)

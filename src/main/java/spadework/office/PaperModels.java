@@ -18,6 +18,8 @@ import spadework.paperwork.contract.ChangeOrder;
 import spadework.paperwork.contract.ChangeOrderPaper;
 import spadework.paperwork.contract.ContractPaper;
 import spadework.paperwork.cost.CostSheetPaper;
+import spadework.paperwork.cost.CrewPlan;
+import spadework.paperwork.proposal.DayByDay;
 import spadework.paperwork.proposal.ProposalPaper;
 import spadework.paperwork.scope.ScopePaper;
 import spadework.paperwork.warranty.CertificatePaper;
@@ -60,11 +62,23 @@ public final class PaperModels {
             case SCOPE -> scope(agreed);
             case CONTRACT -> agreed.job().agreement().signing().ifPresent(signing -> contract(bid.contracted()));
             case WARRANTY -> warranty(agreed);
-            case COST_SHEET ->
-                put(paper, Map.of("sheet", CostSheetPaper.of(agreed), "plan", drawn(PlanSketch.of(agreed.job()))));
+            case COST_SHEET -> costSheet(agreed);
             case CHANGE_ORDER -> agreed.contract().changes().forEach(this::changeOrder);
             case COMPLETION -> agreed.job().agreement().asBuilt().ifPresent(built -> completion(agreed));
         }
+    }
+
+    private void costSheet(Dossier agreed) {
+        CrewPlan plan = CrewPlan.of(agreed);
+        put(
+                PaperKind.COST_SHEET,
+                Map.of(
+                        "sheet", CostSheetPaper.of(agreed),
+                        "plan", drawn(PlanSketch.of(agreed.job())),
+                        "days", plan,
+                        "dayChart", drawn(plan.chart()),
+                        "choices", DigChoices.rows(agreed),
+                        "band", Banding.rows(agreed)));
     }
 
     private void proposal(Dossier proposed) {
@@ -73,6 +87,7 @@ public final class PaperModels {
                 PaperKind.PROPOSAL,
                 Map.of(
                         "proposal", ProposalPaper.of(proposed, plan),
+                        "days", DayByDay.of(proposed),
                         "plan", drawn(plan),
                         "sections", PageFigure.of(SectionDrawings.of(proposed)),
                         "profiles", PageFigure.of(ProfileDrawings.of(proposed))));

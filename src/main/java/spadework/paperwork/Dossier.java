@@ -11,7 +11,7 @@ import spadework.job.Job;
 import spadework.law.StateRules;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Quote;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -58,7 +58,7 @@ public record Dossier(
                 other,
                 company,
                 book,
-                Measuring.of(other, book),
+                DayQuantities.takeoff(other, company, book),
                 quote,
                 contract,
                 federal,

@@ -25,8 +25,8 @@ public record PaperWords(Map<String, String> texts) {
     }
 
     /** The words for a constant, as {@code kind.poured}. */
-    public String of(String group, Enum<?> constant) {
-        return get(group + "." + key(constant.name()));
+    public String of(String group, Enum<?> constant, String... values) {
+        return get(group + "." + key(constant.name()), values);
     }
 
     /** The words for a key, where there are some. */

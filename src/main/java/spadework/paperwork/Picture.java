@@ -1,5 +1,6 @@
 package spadework.paperwork;
 
+
 /**
  * A photo of the visit, ready for the page.
  *

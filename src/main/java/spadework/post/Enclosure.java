@@ -1,5 +1,6 @@
 package spadework.post;
 
+
 /**
  * A file that goes with a letter.
  *

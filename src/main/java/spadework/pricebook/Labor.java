@@ -12,10 +12,32 @@ import spadework.company.WorkCondition;
  * @param perHour units of the item that the crew does in an hour
  * @param machine name of the company's machine that runs meanwhile
  * @param slowedBy conditions under which it takes longer
+ * @param digs how its machine digs; where the company knows that machine's bucket and cycles, its pace is worked from
+ *     them instead of {@code perHour}. Empty for a pace that stands in the book alone
  */
-public record Labor(String crew, BigDecimal perHour, Optional<String> machine, List<WorkCondition> slowedBy) {
+public record Labor(
+        String crew,
+        BigDecimal perHour,
+        Optional<String> machine,
+        List<WorkCondition> slowedBy,
+        Optional<DigKind> digs) {
+
+    /** Work whose pace stands in the book alone. */
+    public Labor(String crew, BigDecimal perHour, Optional<String> machine, List<WorkCondition> slowedBy) {
+        this(crew, perHour, machine, slowedBy, Optional.empty());
+    }
 
     public Labor {
         slowedBy = List.copyOf(slowedBy);
+    }
+
+    /** The same work at another pace. */
+    public Labor at(BigDecimal pace) {
+        return new Labor(crew, pace, machine, slowedBy, digs);
+    }
+
+    /** The same work done by another crew. */
+    Labor by(String other) {
+        return new Labor(other, perHour, machine, slowedBy, digs);
     }
 }

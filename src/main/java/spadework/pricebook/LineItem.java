@@ -25,6 +25,7 @@ import spadework.money.Dollars;
  * @param goodUntil the last day on which its prices hold; empty where nobody said
  * @param retired since when it is given up; it stays readable for bids that use it
  * @param history what was changed in it, oldest first
+ * @param step when it is done; empty where its measure or section says so
  */
 public record LineItem(
         String code,
@@ -45,11 +46,56 @@ public record LineItem(
         List<String> notes,
         Optional<LocalDate> goodUntil,
         Optional<Retirement> retired,
-        List<ItemChange> history) {
+        List<ItemChange> history,
+        Optional<WorkStep> step) {
 
     public LineItem {
         notes = List.copyOf(notes);
         history = List.copyOf(history);
+    }
+
+    /** An item that is done when its measure or section says so. */
+    public LineItem(
+            String code,
+            Section section,
+            String name,
+            String homeowner,
+            Unit unit,
+            Optional<Measure> follows,
+            boolean standard,
+            Optional<Material> material,
+            Optional<Labor> labor,
+            Optional<Dollars> subcontract,
+            Optional<Dollars> disposal,
+            Optional<Film> film,
+            Optional<Pipe> pipe,
+            boolean unknown,
+            Source source,
+            List<String> notes,
+            Optional<LocalDate> goodUntil,
+            Optional<Retirement> retired,
+            List<ItemChange> history) {
+        this(
+                code,
+                section,
+                name,
+                homeowner,
+                unit,
+                follows,
+                standard,
+                material,
+                labor,
+                subcontract,
+                disposal,
+                film,
+                pipe,
+                unknown,
+                source,
+                notes,
+                goodUntil,
+                retired,
+                history,
+                Optional.empty());
     }
 
     /** Whether its prices are past their last good day. */
@@ -64,8 +110,7 @@ public record LineItem(
 
     /** The same item, of which its crew does so many times as much in an hour. */
     public LineItem producing(BigDecimal factor) {
-        Optional<Labor> paced =
-                labor.map(l -> new Labor(l.crew(), l.perHour().multiply(factor), l.machine(), l.slowedBy()));
+        Optional<Labor> paced = labor.map(l -> l.at(l.perHour().multiply(factor)));
         return new LineItem(
                 code,
                 section,
@@ -85,12 +130,38 @@ public record LineItem(
                 notes,
                 goodUntil,
                 retired,
-                history);
+                history,
+                step);
+    }
+
+    /** The same item, of which its crew does so much in an hour; one without labor stays as it is. */
+    public LineItem paced(BigDecimal perHour) {
+        return new LineItem(
+                code,
+                section,
+                name,
+                homeowner,
+                unit,
+                follows,
+                standard,
+                material,
+                labor.map(l -> l.at(perHour)),
+                subcontract,
+                disposal,
+                film,
+                pipe,
+                unknown,
+                source,
+                notes,
+                goodUntil,
+                retired,
+                history,
+                step);
     }
 
     /** The same item done by another crew in as many hours; one without labor stays as it is. */
     public LineItem doneBy(String crew) {
-        Optional<Labor> other = labor.map(l -> new Labor(crew, l.perHour(), l.machine(), l.slowedBy()));
+        Optional<Labor> other = labor.map(l -> l.by(crew));
         return new LineItem(
                 code,
                 section,
@@ -110,7 +181,8 @@ public record LineItem(
                 notes,
                 goodUntil,
                 retired,
-                history);
+                history,
+                step);
     }
 
     /** The same item, priced only where a job names it. */
@@ -134,7 +206,8 @@ public record LineItem(
                 notes,
                 goodUntil,
                 retired,
-                history);
+                history,
+                step);
     }
 
     /** The item at the cost that one job states. */
@@ -160,6 +233,7 @@ public record LineItem(
                 notes,
                 goodUntil,
                 retired,
-                history);
+                history,
+                step);
     }
 }

@@ -56,7 +56,15 @@ public enum Measure {
     CONCRETE("concrete broken out and poured", Unit.SQUARE_YARD),
     PLANTS("shrub taken up and set back", Unit.EACH),
     WALL_FOOT("foot of wall", Unit.FOOT),
-    JOB("job", Unit.EACH);
+    JOB("job", Unit.EACH),
+    WORKING_DAY("working day", Unit.DAY),
+    TRENCH_INSPECTION("daily trench inspection", Unit.EACH),
+    SHIELD_DAY("shield on site", Unit.DAY),
+    EXCAVATOR_DAY("excavator on site", Unit.DAY),
+    STANDING_DAY("excavator standing", Unit.DAY),
+    PUMP_DAY("pump on site", Unit.DAY),
+    MOBILIZATION_TRIP("mobilization trip", Unit.EACH),
+    OVERTIME("overtime", Unit.HOUR);
 
     private final String trade;
     private final Unit unit;
@@ -74,6 +82,11 @@ public enum Measure {
     /** The unit in which it is measured. */
     public Unit unit() {
         return unit;
+    }
+
+    /** Whether it is counted on the calendar of crews and not on the ground. */
+    public boolean isByDays() {
+        return ordinal() >= WORKING_DAY.ordinal();
     }
 
     /** The measure with that name, if there is one. */

@@ -102,4 +102,11 @@ public record PriceBook(
         }
         return new PriceBook(title, dated, changed, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
     }
+
+    /** The same book with other items in place of those with their codes. */
+    public PriceBook with(Map<String, LineItem> others) {
+        Map<String, LineItem> all = new HashMap<>(items);
+        all.putAll(others);
+        return new PriceBook(title, dated, all, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
+    }
 }

@@ -1,21 +1,18 @@
 package spadework.pricing;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
-import spadework.company.Slowdown;
 import spadework.company.TaxMode;
 import spadework.company.WorkCondition;
-import spadework.measure.Quotient;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
-import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
+import spadework.schedule.CrewHours;
 
 /** The direct cost of a line: material as ordered, labor, machine, subcontract, disposal. */
 final class Direct {
@@ -45,19 +42,9 @@ final class Direct {
                 each(item.disposal(), quantity));
     }
 
-    /** Crew hours: quantity ÷ production × the factor of every condition that slows the work; none without a crew. */
+    /** Crew hours of a line item. */
     BigDecimal hours(LineItem item, BigDecimal quantity, List<WorkCondition> conditions) {
-        return item.labor().map(labor -> hours(labor, quantity, conditions)).orElse(BigDecimal.ZERO);
-    }
-
-    private BigDecimal hours(Labor labor, BigDecimal quantity, List<WorkCondition> conditions) {
-        BigDecimal hours = Quotient.of(quantity, labor.perHour());
-        for (Slowdown slowdown : company.slowdowns()) {
-            if (conditions.contains(slowdown.condition()) && labor.slowedBy().contains(slowdown.condition())) {
-                hours = hours.multiply(slowdown.factor(), MathContext.DECIMAL128);
-            }
-        }
-        return hours;
+        return CrewHours.of(company, item, quantity, conditions);
     }
 
     private ExactDollars crew(String name) {

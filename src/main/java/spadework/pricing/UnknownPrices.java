@@ -17,7 +17,7 @@ import spadework.money.ExactDollars;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 import spadework.takeoff.NetMaterial;
 
 /**
@@ -81,7 +81,7 @@ final class UnknownPrices {
     }
 
     private static ExactDollars price(Job job, Company company, PriceBook book) {
-        List<LineCost> costs = LineCost.of(company, book, Measuring.of(job, book));
+        List<LineCost> costs = LineCost.of(company, book, DayQuantities.takeoff(job, company, book));
         return Selling.price(company.priceRules(), LineCost.direct(costs));
     }
 

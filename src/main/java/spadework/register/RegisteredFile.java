@@ -1,5 +1,6 @@
 package spadework.register;
 
+
 /**
  * A document that a line of the register names.
  *

@@ -39,7 +39,7 @@ public final class LineChoice {
         return lines;
     }
 
-    private static TakeoffLine measuredLine(Job job, Driven driven, LineItem item, List<Driven> measured) {
+    static TakeoffLine measuredLine(Job job, Driven driven, LineItem item, List<Driven> measured) {
         Quantity quantity = driven.quantity();
         Optional<BigDecimal> bought = item.material().map(material -> bought(material, quantity, measured));
         return new TakeoffLine(

@@ -1,5 +1,6 @@
 package spadework.warranty;
 
+
 /**
  * Who gives the warranty.
  *

@@ -1,5 +1,6 @@
 package spadework.warranty;
 
+
 /**
  * A wall or pipe run that a warranty covers, as built.
  *

@@ -1,5 +1,6 @@
 package spadework.water;
 
+
 /** What stands in a pipe at a station. */
 public enum Joint {
     CLEANOUT,

@@ -1,5 +1,6 @@
 package spadework.water;
 
+
 /** What a pipe is for. */
 public enum ReachKind {
     /** Perforated, beside the footing. */

@@ -1,7 +1,9 @@
 package spadework.whatif;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
@@ -9,19 +11,25 @@ import spadework.company.Company;
 import spadework.company.PriceRules;
 import spadework.job.Access;
 import spadework.job.Digging;
+import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.job.Protection;
 import spadework.job.Site;
 import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Wall;
+import spadework.measure.Figures;
 import spadework.measure.Length;
+import spadework.measure.Unit;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
+import spadework.takeoff.Takeoff;
+import spadework.trench.Bank;
+import spadework.trench.SlopeTable;
 
 /**
  * What a job is priced from.
@@ -29,6 +37,9 @@ import spadework.takeoff.Measuring;
  * @param book as this job uses it
  */
 public record Case(Job job, Company company, PriceBook book) {
+    /** The line item of benches. */
+    static final String BENCH_ITEM = "SLOPE-BENCH";
+
     /** Trenches at and over 20 ft are an engineer's (29 CFR 1926.652(b)(1), App. B, T-14); none is reckoned here. */
     private static final Length DEEPEST = Length.ofFeet(19.9);
 
@@ -36,7 +47,15 @@ public record Case(Job job, Company company, PriceBook book) {
 
     /** The quote, without unit prices for the unknown. */
     public Quote quote() {
-        return Pricing.known(job, company, book, Measuring.of(job, book));
+        return quote(takeoff());
+    }
+
+    Takeoff takeoff() {
+        return DayQuantities.takeoff(job, company, book);
+    }
+
+    Quote quote(Takeoff takeoff) {
+        return Pricing.known(job, company, book, takeoff);
     }
 
     /** With other price rules. */
@@ -77,6 +96,44 @@ public record Case(Job job, Company company, PriceBook book) {
                             d.bottomWidth(),
                             protection.orElse(d.protection())));
         });
+    }
+
+    /** With every wall that needs protection dug in one way; where a slope has no room, by hand behind a shield. */
+    Case dug(TrenchWay way) {
+        Case changed = each(wall -> TrenchLaw.needsWay(wall) ? dug(way, wall) : byHand(way, wall));
+        return way == TrenchWay.BENCH ? changed.benched() : changed;
+    }
+
+    private Wall dug(TrenchWay way, Wall wall) {
+        return switch (way) {
+            case SLOPE, BENCH -> TrenchLaw.dug(wall, wall.digging().access(), Protection.SLOPED);
+            case SHIELD -> TrenchLaw.dug(wall, wall.digging().access(), Protection.SHIELDED);
+            case HAND ->
+                TrenchLaw.dug(wall, Access.HAND, TrenchLaw.slopes(job, wall) ? Protection.SLOPED : Protection.SHIELDED);
+        };
+    }
+
+    private static Wall byHand(TrenchWay way, Wall wall) {
+        return way == TrenchWay.HAND
+                ? TrenchLaw.dug(wall, Access.HAND, wall.digging().protection())
+                : wall;
+    }
+
+    /** With the soil of its benches, where the book has an item for it. */
+    private Case benched() {
+        if (book.find(BENCH_ITEM).isEmpty()) {
+            return this;
+        }
+        List<ExtraItem> items = new ArrayList<>(job.items());
+        double slope = SlopeTable.run(Bank.soil(job.site()));
+        job.walls().stream()
+                .filter(TrenchLaw::needsWay)
+                .forEach(wall -> items.add(new ExtraItem(
+                        BENCH_ITEM,
+                        Optional.of(Figures.printed(Benches.of(wall, slope).value(), Unit.CUBIC_YARD)),
+                        wall.label(),
+                        "benches")));
+        return new Case(job.withItems(items), company, book);
     }
 
     /** With one wall so much deeper, or less deep, as far as a trench of 6 in to 20 ft allows. */
@@ -130,7 +187,7 @@ public record Case(Job job, Company company, PriceBook book) {
                         book.truckCubicYards()));
     }
 
-    private static Wall digging(Wall w, Digging digging) {
+    static Wall digging(Wall w, Digging digging) {
         return new Wall(
                 w.label(),
                 w.where(),

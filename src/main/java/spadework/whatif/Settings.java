@@ -91,7 +91,11 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
                 yield job -> job.dug(Optional.of(access), Optional.empty());
             }
             case "protection" -> {
-                Protection protection = word(Protection.class, value);
+                Optional<TrenchWay> way = TrenchWay.find(value);
+                if (way.isPresent()) {
+                    yield job -> job.dug(way.get());
+                }
+                Protection protection = protection(value);
                 yield job -> job.dug(Optional.empty(), Optional.of(protection));
             }
             case "depth" -> depth(value);
@@ -149,6 +153,14 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
             throw new UnreadableMeasure("from " + least + " % to " + most + " %", "write a share within these limits");
         }
         return share;
+    }
+
+    private static Protection protection(String value) throws UnreadableMeasure {
+        try {
+            return word(Protection.class, value);
+        } catch (UnreadableMeasure unreadable) {
+            throw new UnreadableMeasure("slope, bench, shield, hand, " + unreadable.allowed(), unreadable.mend());
+        }
     }
 
     private static <E extends Enum<E>> E word(Class<E> type, String value) throws UnreadableMeasure {

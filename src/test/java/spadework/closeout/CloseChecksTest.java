@@ -35,6 +35,7 @@ import spadework.press.template.Templates;
 import spadework.pricebook.Books;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
+import spadework.schedule.DayQuantities;
 import spadework.takeoff.Measuring;
 
 /** A job is closed when all that a warranty rests on is there, and not before. */
@@ -78,8 +79,8 @@ class CloseChecksTest {
                     recorded ? Optional.of(built) : Optional.empty(),
                     Optional.empty());
             Job job = Jobs.job().withAgreement(agreement);
-            Contract contract =
-                    Contracting.of(job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)));
+            Contract contract = Contracting.of(
+                    job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, DayQuantities.takeoff(job, COMPANY, BOOK)));
             Dollars amount = paid.equals("all") ? contract.total() : Dollars.of(paid);
             Account account = Account.of(contract, List.of(new Received(DAY, amount, "check")));
             Job done = BuiltJob.of(job);
@@ -155,7 +156,8 @@ class CloseChecksTest {
 
     private static String off(String more) {
         Job job = Jobs.job();
-        Dollars total = Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)).total();
+        Dollars total = Pricing.of(job, COMPANY, BOOK, DayQuantities.takeoff(job, COMPANY, BOOK))
+                .total();
         return total.plus(Dollars.of(more)).plain();
     }
 
@@ -203,7 +205,8 @@ class CloseChecksTest {
                                 0,
                                 ChangeState.ACCEPTED,
                                 Optional.of(Agreements.signed("-120.55"))))));
-        Contract contract = Contracting.of(job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK)));
+        Contract contract = Contracting.of(
+                job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, DayQuantities.takeoff(job, COMPANY, BOOK)));
         Account account = Account.of(
                 contract,
                 List.of(

@@ -32,6 +32,7 @@ import spadework.pricing.Due;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.pricing.UnitPrice;
+import spadework.schedule.DayQuantities;
 import spadework.takeoff.Measuring;
 
 /** What options and change orders do to the contract price, and what they never do. */
@@ -42,7 +43,7 @@ class ContractingTest {
     private static final Quote QUOTE = quote(JOB);
 
     private static Quote quote(Job job) {
-        return Pricing.of(job, COMPANY, BOOK, Measuring.of(job, BOOK));
+        return Pricing.of(job, COMPANY, BOOK, DayQuantities.takeoff(job, COMPANY, BOOK));
     }
 
     private static Contract contract(Job job) {

@@ -250,7 +250,7 @@ class FillingTest {
         JTree tree = screen.all(JTree.class, t -> "working".equals(t.getName())).get(0);
         assertThat(screen.ask(
                         () -> tree.getSelectionPath().getLastPathComponent().toString()))
-                .startsWith("Total $25,628.00");
+                .startsWith("Total $27,617.00");
         go(4);
         JTable lines = table("lines");
         GuiActionRunner.execute(() -> lines.setRowSelectionInterval(0, 0));
@@ -262,7 +262,7 @@ class FillingTest {
             }
             return text.toString();
         });
-        assertThat(all).contains("49.9 cy × $56.43 = $2,815.86", "Walls 1, Length");
+        assertThat(all).contains("49.9 cy × $62.72 = $3,129.73", "Walls 1, Length");
         screen.picture("working-of-a-line");
         assertThat(Files.exists(file)).isTrue();
     }

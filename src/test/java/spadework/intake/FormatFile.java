@@ -99,7 +99,7 @@ public enum FormatFile {
                 .anyMatch(fault -> fault.found().matches("no \".*|no new price|.* without \".*"));
     }
 
-    static JsonNode parse(String text) {
+    public static JsonNode parse(String text) {
         try {
             return new ObjectMapper().readTree(text);
         } catch (JsonProcessingException broken) {

@@ -40,7 +40,7 @@ import spadework.paperwork.WorkPictures;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.samples.Samples;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 
 /** The sample of two walls with an agreement written into it: options, changes, payments, what was built. */
 public final class AgreedBids {
@@ -66,9 +66,10 @@ public final class AgreedBids {
         Job job = d.job().withAgreement(agreement);
         Contract contract = Contracting.of(job, d.company(), d.book(), d.quote());
         Job agreed = Agreed.of(job);
-        Quote quote = Pricing.of(agreed, d.company(), d.book(), Measuring.of(agreed, d.book()));
+        Quote quote = Pricing.of(agreed, d.company(), d.book(), DayQuantities.takeoff(agreed, d.company(), d.book()));
         Job contracted = Agreed.contracted(job);
-        Quote contractedQuote = Pricing.of(contracted, d.company(), d.book(), Measuring.of(contracted, d.book()));
+        Quote contractedQuote =
+                Pricing.of(contracted, d.company(), d.book(), DayQuantities.takeoff(contracted, d.company(), d.book()));
         return new Bid(
                 dossier(job, d.quote(), contract, revision),
                 dossier(contracted, contractedQuote, contract, revision),
@@ -82,7 +83,7 @@ public final class AgreedBids {
                 job,
                 d.company(),
                 d.book(),
-                Measuring.of(job, d.book()),
+                DayQuantities.takeoff(job, d.company(), d.book()),
                 quote,
                 contract,
                 d.federal(),

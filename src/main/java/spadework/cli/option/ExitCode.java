@@ -1,5 +1,6 @@
 package spadework.cli.option;
 
+
 /** What a command tells the shell. */
 public final class ExitCode {
     /** The command did what was asked. */

@@ -1,5 +1,6 @@
 package spadework.drawing.section;
 
+
 /**
  * What lies on the wall's outer face, in the words of the other papers.
  *

@@ -1,5 +1,6 @@
 package spadework.drawing.shape;
 
+
 /** An upright rectangle on the sheet, in points. */
 public record Rect(double left, double top, double right, double bottom) {
 

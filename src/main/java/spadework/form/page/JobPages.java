@@ -209,6 +209,11 @@ public final class JobPages {
         page.field("/schedule/latestFinish", 4);
         page.field("/schedule/workingDays", 4);
         page.field("/schedule/note", 12);
+        page.field("/schedule/crews", 4);
+        page.field("/schedule/overtime", 4);
+        for (String wait : List.of("locate", "engineer", "coatingCure", "inspection")) {
+            page.field("/schedule/waits/" + wait, 4);
+        }
         page.group("words");
         page.table(BasePointer.JOB.inside("/excluded"), 6, "=10");
         page.table(BasePointer.JOB.inside("/assumed"), 6, "=10");

@@ -23,6 +23,7 @@ import spadework.intake.value.Shares;
 import spadework.intake.value.WrittenQuantity;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
+import spadework.pricebook.DigKind;
 import spadework.pricebook.Film;
 import spadework.pricebook.Generic;
 import spadework.pricebook.Labor;
@@ -30,6 +31,7 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
+import spadework.pricebook.WorkStep;
 
 /** Reads the line items of a price book and holds their units together. */
 public final class ItemReader {
@@ -96,7 +98,8 @@ public final class ItemReader {
                 fields.list("notes", Texts.TEXT),
                 fields.find("goodUntil", CalendarDates.DATE),
                 fields.find("retired", ItemHistoryReader.RETIRED),
-                ItemHistoryReader.history(fields));
+                ItemHistoryReader.history(fields),
+                fields.find("step", Choices.of(WorkStep.class)));
     }
 
     /** True only makes sense beside a measure: nothing else says how much of it there is. */
@@ -150,7 +153,23 @@ public final class ItemReader {
                 fields.get("crew", crews.kind()),
                 perHour.number(),
                 fields.find("machine", machines.kind()),
-                fields.list("slowedBy", Choices.of(WorkCondition.class)));
+                fields.list("slowedBy", Choices.of(WorkCondition.class)),
+                digs(fields, itemUnit));
+    }
+
+    /** Only soil by the cubic yard, with a machine, is dug at a machine's pace. */
+    private static Optional<DigKind> digs(ObjectFields fields, Optional<Unit> itemUnit) {
+        Optional<DigKind> digs = fields.find("digs", Choices.of(DigKind.class));
+        boolean other = itemUnit.filter(unit -> unit != Unit.CUBIC_YARD).isPresent();
+        boolean noMachine = fields.node().at("machine").json() == null;
+        if (digs.isPresent() && sound(fields, "digs") && (other || noMachine)) {
+            SourceNode node = fields.node().at("digs");
+            node.fault(
+                    node.written() + (noMachine ? " without \"machine\"" : " for another unit"),
+                    "a line item in cy with a machine",
+                    noMachine ? "add \"machine\", or take it out" : "take it out");
+        }
+        return digs;
     }
 
     private static void otherUnit(ObjectFields fields, String key, WrittenQuantity written, Unit due) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Set;
 import spadework.company.Company;
 import spadework.company.CrewPlace;
+import spadework.company.Digger;
 import spadework.company.Insurance;
 import spadework.company.License;
 import spadework.company.Paper;
@@ -17,6 +18,7 @@ import spadework.company.Tax;
 import spadework.company.TaxMode;
 import spadework.company.Wage;
 import spadework.company.WorkCondition;
+import spadework.intake.source.Excerpt;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
@@ -76,7 +78,9 @@ public final class CompanyReader {
                 fields.list("terms", Texts.TEXT),
                 fields.find("taxId", Texts.LABEL),
                 fields.find("bond", Texts.LABEL),
-                fields.find("affiliates", new ValueKind<>("[]", CompanyReader::affiliates)));
+                fields.find("affiliates", new ValueKind<>("[]", CompanyReader::affiliates)),
+                fields.find("calendar", WorkCalendarReader.CALENDAR),
+                diggers(fields));
     }
 
     private static ValueKind<List<CrewPlace>> crew(Names trades) {
@@ -89,6 +93,23 @@ public final class CompanyReader {
             }
             return places;
         });
+    }
+
+    /** What machines do, each a machine of the company. */
+    private static Map<String, Digger> diggers(ObjectFields fields) {
+        SourceNode node = fields.node().at("diggers");
+        if (node.json() == null) {
+            fields.find("diggers", Texts.TEXT);
+            return Map.of();
+        }
+        Map<String, Digger> diggers = fields.named("diggers", WorkCalendarReader.DIGGER);
+        Names machines = new Names(
+                "a name of \"machines\"",
+                Set.copyOf(fields.node().at("machines").keys()),
+                node.sheet().isWhole("/machines"));
+        diggers.keySet()
+                .forEach(name -> machines.check(node.sheet(), node.at(name).pointer(), name, Excerpt.quoted(name)));
+        return diggers;
     }
 
     private static List<String> affiliates(SourceNode node) {

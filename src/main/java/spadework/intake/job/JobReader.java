@@ -1,10 +1,12 @@
 package spadework.intake.job;
 
+import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
 import spadework.company.Company;
 import spadework.intake.check.JobChecks;
 import spadework.intake.company.TermsReader;
+import spadework.intake.company.WorkCalendarReader;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
@@ -25,6 +27,7 @@ import spadework.job.Observation;
 import spadework.job.Photo;
 import spadework.job.Restoration;
 import spadework.job.Schedule;
+import spadework.job.Waits;
 import spadework.job.WallEnd;
 import spadework.job.WarrantyTerms;
 import spadework.measure.Area;
@@ -60,6 +63,7 @@ public final class JobReader {
 
     private Job job(ObjectFields fields) {
         fields.find("$schema", Texts.TEXT);
+        JobFormat.read(fields);
         ExtraItemReader extras = new ExtraItemReader(codes);
         return new Job(
                 fields.get("number", Texts.LABEL),
@@ -159,7 +163,10 @@ public final class JobReader {
                 fields.get("earliestStart", CalendarDates.DATE),
                 fields.get("latestFinish", CalendarDates.DATE),
                 fields.get("workingDays", Counts.between(1, 365)),
-                fields.get("note", Texts.TEXT, ""));
+                fields.get("note", Texts.TEXT, ""),
+                fields.find("crews", WorkCalendarReader.CREWS),
+                fields.get("overtime", WorkCalendarReader.OVERTIME, BigDecimal.ZERO),
+                fields.get("waits", WorkCalendarReader.WAITS, Waits.NONE));
     }
 
     private static AcceptedStop acceptedStop(ObjectFields fields) {

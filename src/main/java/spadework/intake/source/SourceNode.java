@@ -88,7 +88,7 @@ public record SourceNode(SourceFile sheet, String pointer, JsonNode json) {
     }
 
     /** The keys of an object in the order of the alphabet; none when it is no object. */
-    TreeSet<String> keys() {
+    public TreeSet<String> keys() {
         TreeSet<String> keys = new TreeSet<>();
         if (isObject()) {
             json.fieldNames().forEachRemaining(keys::add);

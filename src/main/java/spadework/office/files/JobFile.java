@@ -7,7 +7,9 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
+import spadework.draft.Draft;
 import spadework.intake.Intake;
+import spadework.intake.job.JobFormat;
 import spadework.register.AtomicFile;
 
 /**
@@ -37,6 +39,11 @@ public final class JobFile {
      */
     public static JobFile at(Path file) throws IOException {
         return new JobFile(file, content(file));
+    }
+
+    /** What a new job's file says before anything is typed: the format in which it is written. */
+    public static Draft blank() {
+        return Draft.empty().typed("/format", Integer.toString(JobFormat.CURRENT));
     }
 
     /** The job's file, where its folder may have been named. */

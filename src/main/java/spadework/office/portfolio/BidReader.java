@@ -28,7 +28,8 @@ import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.register.Entry;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
+import spadework.schedule.JobBook;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -101,12 +102,12 @@ public final class BidReader {
 
     static PriceBook book(Understood understood) {
         Job job = understood.job();
-        return understood.book().on(job.issued()).changedBy(job.priceChanges());
+        return JobBook.of(understood.book(), understood.company(), job);
     }
 
     private static Quote quote(Understood understood, Job job) {
         PriceBook book = book(understood);
-        Takeoff takeoff = Measuring.of(job, book);
+        Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
         return job.agreement().changes().isEmpty()
                 ? Pricing.known(job, understood.company(), book, takeoff)
                 : Pricing.of(job, understood.company(), book, takeoff);

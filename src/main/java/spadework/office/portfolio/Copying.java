@@ -16,6 +16,7 @@ import spadework.draft.Value;
 import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
+import spadework.office.files.JobFile;
 import spadework.office.reply.Reply;
 import spadework.register.AtomicFile;
 
@@ -63,7 +64,7 @@ public final class Copying {
         }
         Draft old = Draft.read(Files.readString(from))
                 .orElseThrow(() -> new IOException(from + " is not one JSON object, each key once"));
-        Draft copy = Draft.empty();
+        Draft copy = JobFile.blank();
         for (String place : List.of("/$schema", "/title")) {
             copy = old.at(place).isPresent() ? copy.with(place, old.at(place).get()) : copy;
         }

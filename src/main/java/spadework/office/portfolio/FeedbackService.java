@@ -31,7 +31,7 @@ import spadework.press.page.PagePress;
 import spadework.press.sheet.WorkbookPress;
 import spadework.press.template.Templates;
 import spadework.register.AtomicFile;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 
 /** What closed jobs really took, what rates follow, and the contractor's yes to them. */
 public final class FeedbackService {
@@ -194,7 +194,7 @@ public final class FeedbackService {
                                         bid.company(),
                                         bid.book(),
                                         bid.quote(),
-                                        Measuring.of(BuiltJob.of(bid.job()), bid.book()))
+                                        DayQuantities.takeoff(BuiltJob.of(bid.job()), bid.company(), bid.book()))
                                 : Optional.empty()));
         List<JobVariances> jobs = read.stream()
                 .flatMap(one -> one.drawn().stream())

@@ -29,7 +29,7 @@ import spadework.pricebook.PriceBook;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Pricing;
 import spadework.register.Entry;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 
 /**
  * Prices an old bid with the books of now and shows what moves. The old price is that of the last issued proposal; of a
@@ -114,7 +114,9 @@ public final class RepriceService {
         Job job = understood.job();
         PriceBook book = understood.book().on(on).changedBy(job.priceChanges());
         return new Repricing.Priced(
-                Pricing.of(job, understood.company(), book, Measuring.of(job, book)), understood.company(), book);
+                Pricing.of(job, understood.company(), book, DayQuantities.takeoff(job, understood.company(), book)),
+                understood.company(),
+                book);
     }
 
     private Reply saved(Path file, Dates dates, List<String> out) throws IOException {

@@ -1,5 +1,6 @@
 package spadework.paperwork.completion;
 
+
 /**
  * A pipe as built beside the pipe as agreed. What was not recorded is empty.
  *

@@ -1,5 +1,6 @@
 package spadework.paperwork.contract;
 
+
 /**
  * The right to cancel as the contract and its forms print it.
  *

@@ -1,5 +1,6 @@
 package spadework.paperwork.contract;
 
+
 /**
  * A notice that a law asks for, ready to print.
  *

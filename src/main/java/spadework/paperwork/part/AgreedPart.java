@@ -1,5 +1,6 @@
 package spadework.paperwork.part;
 
+
 /**
  * An option that was taken or a change order that was signed, as a part of the agreed work.
  *

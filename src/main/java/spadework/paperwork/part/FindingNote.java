@@ -1,5 +1,6 @@
 package spadework.paperwork.part;
 
+
 /**
  * A finding in words.
  *

@@ -1,5 +1,6 @@
 package spadework.paperwork.part;
 
+
 /**
  * A warranted part with its term.
  *

@@ -1,5 +1,6 @@
 package spadework.paperwork.warranty;
 
+
 /**
  * A season of the maintenance card.
  *

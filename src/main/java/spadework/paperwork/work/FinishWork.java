@@ -1,5 +1,6 @@
 package spadework.paperwork.work;
 
+
 /**
  * What a wall gets, in words the code allows.
  *

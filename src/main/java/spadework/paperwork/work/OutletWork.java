@@ -1,5 +1,6 @@
 package spadework.paperwork.work;
 
+
 /** Where the water ends. {@code kind} is {@code daylight}, {@code sump} or {@code approved storm}. */
 public record OutletWork(
         String label,

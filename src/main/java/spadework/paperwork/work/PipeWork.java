@@ -1,5 +1,6 @@
 package spadework.paperwork.work;
 
+
 /**
  * A pipe run as the papers describe it.
  *

@@ -57,7 +57,7 @@ class ContractContentsTest {
             Map.entry(Content.OWNER, "Ida Wrenfield and Tobias Wrenfield 418 Quillfeather Lane"),
             Map.entry(Content.PAYMENT_SCHEDULE, "The machine is on site and the first wall's trench is open $7,688.40"),
             Map.entry(Content.PERMITS, "We apply for the building permit"),
-            Map.entry(Content.PRICE, "Contract price $25,628.00"),
+            Map.entry(Content.PRICE, "Contract price $27,617.00"),
             Map.entry(Content.SALESPERSON, "Salesperson: Odo Fennimarsh"),
             Map.entry(Content.SALESPERSON_LICENCE, "Odo Fennimarsh, S-0417"),
             Map.entry(Content.SECURITY_INTEREST, "no mortgage and no other security interest in your home"),

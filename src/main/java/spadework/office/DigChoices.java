@@ -1,0 +1,90 @@
+package spadework.office;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.stream.Collectors;
+import spadework.money.Dollars;
+import spadework.office.reply.TextColumns;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.whatif.Case;
+import spadework.whatif.TrenchChoice;
+import spadework.whatif.TrenchChoices;
+import spadework.whatif.Unlawful;
+
+/** Slope, bench, shield and hand digging side by side, in words; for the contractor only. */
+final class DigChoices {
+    private DigChoices() {}
+
+    /** Rows of cells, the first of them heads, the last the offer; none where no wall is dug, or all is agreed. */
+    static List<List<String>> rows(Dossier dossier) {
+        List<List<String>> rows = new ArrayList<>();
+        if (dossier.job().agreement().accepted().isPresent()) {
+            return rows;
+        }
+        TrenchChoices choices = of(dossier);
+        if (!choices.all().isEmpty()) {
+            rows.add(List.of(dossier.terms().get("choice.heads").split(";")));
+            choices.all().forEach(choice -> rows.add(row(choice, choices, dossier.terms())));
+        }
+        return rows;
+    }
+
+    /** The rows as lines for the screen. */
+    static List<String> lines(Dossier dossier) {
+        List<List<String>> rows = rows(dossier);
+        List<String> lines = new ArrayList<>();
+        if (!rows.isEmpty()) {
+            lines.add(dossier.terms().get("choice.title"));
+            lines.addAll(TextColumns.of(rows));
+        }
+        return lines;
+    }
+
+    private static TrenchChoices of(Dossier dossier) {
+        return TrenchChoices.of(new Case(dossier.job(), dossier.company(), dossier.book()));
+    }
+
+    private static List<String> row(TrenchChoice choice, TrenchChoices all, PaperWords terms) {
+        String way = terms.of("choice.way", choice.way());
+        String verdict = verdict(choice, all, terms);
+        return choice.priced()
+                .map(priced -> List.of(
+                        way,
+                        priced.soil().toPlainString() + " cy",
+                        priced.restoration().text(),
+                        Integer.toString(priced.days()),
+                        priced.rental().text(),
+                        priced.price().text(),
+                        verdict))
+                .orElse(List.of(way, "–", "–", "–", "–", "–", verdict));
+    }
+
+    private static String verdict(TrenchChoice choice, TrenchChoices all, PaperWords terms) {
+        if (!choice.isOffered()) {
+            return choice.against().stream()
+                    .collect(Collectors.groupingBy(Unlawful::reason, LinkedHashMap::new, Collectors.toList()))
+                    .values()
+                    .stream()
+                    .map(same -> reason(same, terms))
+                    .collect(Collectors.joining(" "));
+        }
+        TrenchChoice cheapest = all.cheapest().orElseThrow();
+        return terms.get(
+                cheapest.equals(choice) ? "choice.cheapest" : "choice.dearer",
+                "more",
+                price(choice).minus(price(cheapest)).text());
+    }
+
+    private static Dollars price(TrenchChoice choice) {
+        return choice.priced().orElseThrow().price();
+    }
+
+    private static String reason(List<Unlawful> same, PaperWords terms) {
+        Unlawful first = same.get(0);
+        String walls = same.stream().map(Unlawful::wall).collect(Collectors.joining(", "));
+        String figure = first.figure().isEmpty() ? "?" : first.figure();
+        return terms.of("choice.reason", first.reason(), "walls", walls, "figure", figure);
+    }
+}

@@ -1,0 +1,86 @@
+package spadework.paperwork.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import spadework.job.WaitFor;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.pricebook.WorkStep;
+import spadework.schedule.CrewCalendar;
+import spadework.schedule.WorkDay;
+
+/**
+ * What happens day by day, for the homeowner: no hours, no crews, no cost.
+ *
+ * @param rows in order of their first day
+ * @param weather what is said of days kept for weather; empty for none
+ */
+public record DayByDay(List<DayRow> rows, String weather) {
+    /** Nothing is told. */
+    public static final DayByDay NONE = new DayByDay(List.of(), "");
+
+    public DayByDay {
+        rows = List.copyOf(rows);
+    }
+
+    /**
+     * The days of the dossier's job; none where they do not fit the schedule that the paper promises, which is a
+     * finding for the contractor.
+     */
+    public static DayByDay of(Dossier dossier) {
+        CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
+        boolean fits = calendar.workingDays() <= dossier.job().schedule().workingDays()
+                && !calendar.finish().isAfter(dossier.job().schedule().latestFinish());
+        return fits ? new DayByDay(rows(calendar, dossier.terms()), weather(calendar, dossier.terms())) : NONE;
+    }
+
+    private static List<DayRow> rows(CrewCalendar calendar, PaperWords terms) {
+        TreeMap<Integer, List<DayRow>> byFirst = new TreeMap<>();
+        for (WorkStep step : WorkStep.values()) {
+            add(
+                    byFirst,
+                    calendar.days().stream()
+                            .filter(day -> day.steps().contains(step))
+                            .toList(),
+                    "day." + PaperWords.key(step.name()),
+                    terms);
+        }
+        for (WaitFor what : WaitFor.values()) {
+            add(
+                    byFirst,
+                    calendar.days().stream()
+                            .filter(day -> day.waits().contains(what))
+                            .toList(),
+                    "day.wait." + PaperWords.key(what.name()),
+                    terms);
+        }
+        return byFirst.values().stream().flatMap(List::stream).toList();
+    }
+
+    private static void add(TreeMap<Integer, List<DayRow>> rows, List<WorkDay> days, String key, PaperWords terms) {
+        if (!days.isEmpty()) {
+            TreeSet<Integer> numbers =
+                    new TreeSet<>(days.stream().map(WorkDay::number).toList());
+            rows.computeIfAbsent(numbers.first(), first -> new ArrayList<>())
+                    .add(new DayRow(words(numbers.first(), numbers.last(), terms), terms.get(key)));
+        }
+    }
+
+    private static String words(int first, int last, PaperWords terms) {
+        String from = Integer.toString(first);
+        String to = Integer.toString(last);
+        if (first == last) {
+            return terms.get("days.one", "first", from);
+        }
+        return terms.get(last == first + 1 ? "days.two" : "days.more", "first", from, "last", to);
+    }
+
+    private static String weather(CrewCalendar calendar, PaperWords terms) {
+        int spare = calendar.weatherDays();
+        return spare == 0
+                ? ""
+                : terms.get(spare == 1 ? "days.weather.one" : "days.weather", "days", Integer.toString(spare));
+    }
+}

@@ -1,0 +1,18 @@
+package spadework.schedule;
+
+import spadework.company.Company;
+import spadework.job.Job;
+import spadework.pricebook.PriceBook;
+
+/** The price book as one job uses it: of its day, at its own costs, at the pace of the company's machines. */
+public final class JobBook {
+    private JobBook() {}
+
+    /** The book for that job. */
+    public static PriceBook of(PriceBook book, Company company, Job job) {
+        return DigPace.paced(
+                book.on(job.issued()).changedBy(job.priceChanges()),
+                company,
+                job.site().soil().texture());
+    }
+}

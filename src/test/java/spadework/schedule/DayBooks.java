@@ -1,0 +1,194 @@
+package spadework.schedule;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.company.Company;
+import spadework.company.WorkCalendar;
+import spadework.job.Job;
+import spadework.job.Jobs;
+import spadework.job.Schedule;
+import spadework.measure.Percent;
+import spadework.measure.Unit;
+import spadework.pricebook.Books;
+import spadework.pricebook.Labor;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.pricebook.PriceBook;
+import spadework.pricebook.Section;
+import spadework.pricebook.Source;
+import spadework.pricebook.WorkStep;
+import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
+import spadework.takeoff.TakeoffSection;
+
+/** A job whose lines are hours: each unit of an item takes its crew an hour. */
+final class DayBooks {
+    private static final TakeoffSection WALL = new TakeoffSection(Section.WALL, "A", "Wall A");
+
+    private final WorkCalendar calendar;
+    private final Schedule schedule;
+    private final List<LineItem> items = new ArrayList<>();
+    private final List<TakeoffLine> lines = new ArrayList<>();
+
+    DayBooks(WorkCalendar calendar, Schedule schedule) {
+        this.calendar = calendar;
+        this.schedule = schedule;
+    }
+
+    static WorkCalendar calendar(int crews, String weather, int standingDays) {
+        WorkCalendar usual = WorkCalendar.USUAL;
+        return new WorkCalendar(
+                crews, usual.hoursPerDay(), usual.workDays(), Percent.of(weather), standingDays, usual.waits());
+    }
+
+    static Schedule schedule(String start, String finish, int days) {
+        return new Schedule(LocalDate.parse(start), LocalDate.parse(finish), days, "");
+    }
+
+    static Company with(Optional<WorkCalendar> calendar) {
+        Company c = Books.company();
+        return new Company(
+                c.name(),
+                c.license(),
+                c.insurance(),
+                c.address(),
+                c.phone(),
+                c.email(),
+                c.logo(),
+                c.paper(),
+                c.wages(),
+                c.crews(),
+                c.machines(),
+                List.of(),
+                c.priceRules(),
+                c.tax(),
+                c.validDays(),
+                c.payments(),
+                c.warranty(),
+                c.excluded(),
+                c.preparation(),
+                c.terms(),
+                c.taxId(),
+                c.bond(),
+                c.affiliates(),
+                calendar,
+                Map.of());
+    }
+
+    static Company silent(Company c) {
+        return with(Optional.empty());
+    }
+
+    /** So many hours of a crew, followed by that measure. */
+    DayBooks hours(Measure measure, String crew, Optional<String> machine, String hours) {
+        return add(
+                Optional.of(measure),
+                Optional.empty(),
+                Optional.of(new Labor(crew, BigDecimal.ONE, machine, List.of())),
+                hours);
+    }
+
+    DayBooks dig(String hours) {
+        return hours(Measure.DIG_MACHINE, "dig crew", Optional.of("mini-excavator"), hours);
+    }
+
+    DayBooks backfill(String hours) {
+        return hours(Measure.BACKFILL, "dig crew", Optional.of("mini-excavator"), hours);
+    }
+
+    DayBooks coat(String hours) {
+        return hours(Measure.COAT, "wall crew", Optional.empty(), hours);
+    }
+
+    DayBooks pipes(String hours) {
+        return hours(Measure.MAIN_PIPE, "pipe crew", Optional.empty(), hours);
+    }
+
+    DayBooks step(WorkStep step) {
+        return add(Optional.empty(), Optional.of(step), Optional.empty(), "1");
+    }
+
+    private DayBooks add(Optional<Measure> measure, Optional<WorkStep> step, Optional<Labor> labor, String quantity) {
+        String code = "I" + items.size();
+        items.add(new LineItem(
+                code,
+                Section.WALL,
+                code,
+                code,
+                measure.map(Measure::unit).orElse(Unit.EACH),
+                measure,
+                true,
+                Optional.empty(),
+                labor,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                false,
+                new Source("test", LocalDate.of(2026, 1, 1)),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of(),
+                step));
+        lines.add(new TakeoffLine(
+                code,
+                WALL,
+                new BigDecimal(quantity),
+                Unit.EACH,
+                Optional.empty(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                "",
+                Optional.empty()));
+        return this;
+    }
+
+    Job job() {
+        Job j = Jobs.job();
+        return new Job(
+                j.number(),
+                j.title(),
+                j.issued(),
+                j.validDays(),
+                j.customer(),
+                j.site(),
+                j.observations(),
+                j.notFixed(),
+                j.photos(),
+                j.walls(),
+                j.corners(),
+                j.water(),
+                j.restoration(),
+                j.protection(),
+                j.excluded(),
+                j.assumed(),
+                j.items(),
+                j.priceChanges(),
+                schedule,
+                j.payments(),
+                j.taxClass(),
+                j.warranty(),
+                j.acceptedStops(),
+                j.agreement(),
+                j.terms(),
+                j.notes());
+    }
+
+    Company company() {
+        return with(Optional.of(calendar));
+    }
+
+    CrewCalendar laid() {
+        Map<String, LineItem> byCode = new HashMap<>();
+        items.forEach(item -> byCode.put(item.code(), item));
+        PriceBook book = new PriceBook("test", LocalDate.of(2026, 1, 1), byCode, Map.of(), List.of(), 1.4, 10);
+        return CrewCalendar.of(job(), company(), book, new Takeoff(List.of(WALL), List.of(), lines, List.of()));
+    }
+}
