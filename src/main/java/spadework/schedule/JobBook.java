@@ -1,5 +1,6 @@
 package spadework.schedule;
 
+import java.time.LocalDate;
 import spadework.company.Company;
 import spadework.job.Job;
 import spadework.pricebook.PriceBook;
@@ -10,8 +11,13 @@ public final class JobBook {
 
     /** The book for that job. */
     public static PriceBook of(PriceBook book, Company company, Job job) {
+        return of(book, company, job, job.issued());
+    }
+
+    /** The same as a bid of another day would use it. */
+    public static PriceBook of(PriceBook book, Company company, Job job, LocalDate on) {
         return DigPace.paced(
-                book.on(job.issued()).changedBy(job.priceChanges()),
+                book.on(on).changedBy(job.priceChanges()),
                 company,
                 job.site().soil().texture());
     }

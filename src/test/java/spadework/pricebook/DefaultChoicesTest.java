@@ -14,9 +14,17 @@ import org.junit.jupiter.params.provider.EnumSource;
 /** Which default items are priced unasked, and which are there for a job to name instead. */
 class DefaultChoicesTest {
 
-    /** Measures that only lend their figure to others, and stripping, which a job asks for by code. */
+    /** Measures that only lend their figure to others, those of days, and stripping, which a job asks for by code. */
     private static final Set<Measure> NOT_DRIVING = EnumSet.of(
-            Measure.DUG, Measure.SURPLUS, Measure.COAT_GALLONS, Measure.STONE_TONS, Measure.WALL_FOOT, Measure.STRIP);
+            Measure.DUG,
+            Measure.SURPLUS,
+            Measure.COAT_GALLONS,
+            Measure.STONE_TONS,
+            Measure.WALL_FOOT,
+            Measure.STRIP,
+            Measure.WORKING_DAY,
+            Measure.EXCAVATOR_DAY,
+            Measure.PUMP_DAY);
 
     @ParameterizedTest(name = "{0}")
     @EnumSource
@@ -34,11 +42,12 @@ class DefaultChoicesTest {
 
         assertThat(shared)
                 .containsExactly(
+                        "DIG_MACHINE [DIG-MACH, SPOIL-MOVE]",
                         "CLEAN [SCRAPE, WALL-DRY, WASH]",
                         "DAYLIGHT_OUTLET [OUT-GUARD, OUT-SPLASH]",
                         "SUMP [SUMP-BASIN, SUMP-ELEC, SUMP-PUMP]",
                         "CONCRETE [CONC-NEW, CONC-OUT]",
-                        "JOB [FINAL-CLEAN, LOCATE-811, MOB-MACH, PERMIT, PHOTO-REC, SAFE-CHECK, SET-PROT]");
+                        "JOB [FINAL-CLEAN, LOCATE-811, PERMIT, PHOTO-REC, SET-PROT]");
     }
 
     @ParameterizedTest(name = "{0} has alternatives")

@@ -30,6 +30,7 @@ import spadework.pricing.PricedLine;
 import spadework.pricing.Pricing;
 import spadework.register.Entry;
 import spadework.schedule.DayQuantities;
+import spadework.schedule.JobBook;
 
 /**
  * Prices an old bid with the books of now and shows what moves. The old price is that of the last issued proposal; of a
@@ -112,7 +113,7 @@ public final class RepriceService {
 
     private static Repricing.Priced priced(Understood understood, LocalDate on) {
         Job job = understood.job();
-        PriceBook book = understood.book().on(on).changedBy(job.priceChanges());
+        PriceBook book = JobBook.of(understood.book(), understood.company(), job, on);
         return new Repricing.Priced(
                 Pricing.of(job, understood.company(), book, DayQuantities.takeoff(job, understood.company(), book)),
                 understood.company(),
