@@ -58,7 +58,8 @@ public final class AfterAcceptance {
                 s.rain(),
                 s.limits(),
                 ticket,
-                s.catchment());
+                s.catchment(),
+                s.testPits());
         return new Job(
                 j.number(),
                 j.title(),

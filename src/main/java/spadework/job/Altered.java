@@ -97,7 +97,10 @@ public final class Altered {
                         .filter(limit -> !walls.contains(limit.wall()))
                         .toList(),
                 site.locateTicket(),
-                site.catchment());
+                site.catchment(),
+                site.testPits().stream()
+                        .filter(pit -> pit.wall().filter(walls::contains).isEmpty())
+                        .toList());
     }
 
     private static <T> List<T> merged(List<T> now, Collection<String> gone, List<T> added, Function<T, String> label) {

@@ -9,4 +9,10 @@ import spadework.measure.Percent;
  * @param handShare the part of a machine-dug trench that is dug by hand all the same, beside utilities and the footing
  * @param bottomWidth from the footing's edge outward
  */
-public record Digging(Access access, Percent handShare, Length bottomWidth, Protection protection) {}
+public record Digging(Access access, Percent handShare, Length bottomWidth, Protection protection, TrenchEnds ends) {
+
+    /** Digging with open ends. */
+    public Digging(Access access, Percent handShare, Length bottomWidth, Protection protection) {
+        this(access, handShare, bottomWidth, protection, TrenchEnds.OPEN);
+    }
+}

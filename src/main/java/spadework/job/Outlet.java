@@ -12,6 +12,7 @@ import spadework.measure.Length;
  * @param discharge length of the sump's discharge pipe
  * @param waterLevel the highest level of the water, or of the ground, that takes the water
  * @param pit what is known of a sump
+ * @param dischargeTrench the cross-section of the discharge pipe's trench; empty for the usual one
  */
 public record Outlet(
         String label,
@@ -23,4 +24,32 @@ public record Outlet(
         Optional<String> permission,
         Optional<Length> discharge,
         Optional<Length> waterLevel,
-        Optional<SumpPit> pit) {}
+        Optional<SumpPit> pit,
+        Optional<TrenchSize> dischargeTrench) {
+
+    /** An outlet whose discharge pipe, if it has one, gets the usual trench. */
+    public Outlet(
+            String label,
+            OutletKind kind,
+            String what,
+            Optional<Length> level,
+            Optional<Length> fromHouse,
+            Optional<Length> fromLotLine,
+            Optional<String> permission,
+            Optional<Length> discharge,
+            Optional<Length> waterLevel,
+            Optional<SumpPit> pit) {
+        this(
+                label,
+                kind,
+                what,
+                level,
+                fromHouse,
+                fromLotLine,
+                permission,
+                discharge,
+                waterLevel,
+                pit,
+                Optional.empty());
+    }
+}

@@ -10,6 +10,7 @@ import spadework.measure.Length;
  * @param benchmark what the levels are measured from, in words
  * @param insideFloor level of the floor inside
  * @param locateTicket number of the utility locate request, once there is one
+ * @param testPits holes dug to look at ground or footing
  */
 public record Site(
         Address address,
@@ -22,9 +23,39 @@ public record Site(
         Optional<Rain> rain,
         List<SiteLimit> limits,
         Optional<String> locateTicket,
-        Optional<Catchment> catchment) {
+        Optional<Catchment> catchment,
+        List<TestPit> testPits) {
 
     public Site {
         limits = List.copyOf(limits);
+        testPits = List.copyOf(testPits);
+    }
+
+    /** A site without test pits. */
+    public Site(
+            Address address,
+            Optional<Integer> yearBuilt,
+            Space space,
+            House house,
+            Optional<String> benchmark,
+            Optional<Length> insideFloor,
+            Soil soil,
+            Optional<Rain> rain,
+            List<SiteLimit> limits,
+            Optional<String> locateTicket,
+            Optional<Catchment> catchment) {
+        this(
+                address,
+                yearBuilt,
+                space,
+                house,
+                benchmark,
+                insideFloor,
+                soil,
+                rain,
+                limits,
+                locateTicket,
+                catchment,
+                List.of());
     }
 }

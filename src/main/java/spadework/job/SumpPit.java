@@ -12,10 +12,25 @@ import spadework.measure.Length;
  * @param lift from the water at which the pump stops to the highest point of the discharge pipe
  * @param pumpFlow what the pump delivers at {@code pumpHead}, from its maker's curve
  * @param pumpHead the head at which it delivers that
+ * @param place inside or outside the house
+ * @param fromFooting clear distance from the edge of the footing to the edge of the hole
  */
 public record SumpPit(
         Optional<Length> diameter,
         Optional<Length> depth,
         Optional<Length> lift,
         Optional<FlowRate> pumpFlow,
-        Optional<Length> pumpHead) {}
+        Optional<Length> pumpHead,
+        PitPlace place,
+        Optional<Length> fromFooting) {
+
+    /** A pit of which nobody said where it stands. */
+    public SumpPit(
+            Optional<Length> diameter,
+            Optional<Length> depth,
+            Optional<Length> lift,
+            Optional<FlowRate> pumpFlow,
+            Optional<Length> pumpHead) {
+        this(diameter, depth, lift, pumpFlow, pumpHead, PitPlace.UNKNOWN, Optional.empty());
+    }
+}

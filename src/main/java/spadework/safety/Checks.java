@@ -10,6 +10,7 @@ public final class Checks {
             new SoilRules(),
             new TrenchRules(),
             new RoomRules(),
+            new GroundRules(),
             new StructureRules(),
             new EnvelopeRules(),
             new UtilityRules(),

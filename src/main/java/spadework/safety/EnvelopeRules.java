@@ -4,12 +4,14 @@ import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import spadework.finding.Finding;
+import spadework.ground.StoneProfile;
+import spadework.ground.StoneStation;
 import spadework.job.FootingDrain;
 import spadework.job.Wall;
 import spadework.measure.Length;
-import spadework.takeoff.StoneHeight;
 
 /** The stone around the drain and the openings below grade. */
 final class EnvelopeRules implements Rule {
@@ -20,9 +22,8 @@ final class EnvelopeRules implements Rule {
     public List<Finding> check(Facts facts) {
         List<Finding> found = new ArrayList<>();
         for (FootingDrain drain : facts.job().water().drains()) {
-            for (String label : drain.along()) {
-                found.addAll(stone(facts, drain, facts.job().getWall(label)));
-            }
+            StoneProfile.of(facts.job(), facts.book(), drain)
+                    .forEach((label, profile) -> found.addAll(stone(facts.job().getWall(label), profile)));
         }
         for (Wall wall : facts.job().walls()) {
             if (wall.windowWells() > 0) {
@@ -40,19 +41,28 @@ final class EnvelopeRules implements Rule {
         return found;
     }
 
-    private static List<Finding> stone(Facts facts, FootingDrain drain, Wall wall) {
-        Length height = StoneHeight.of(facts.job(), facts.book(), drain, wall);
-        Length shallow = wall.depthStart().compareTo(wall.depthEnd()) < 0 ? wall.depthStart() : wall.depthEnd();
-        Length over = shallow.plus(wall.footing().thickness()).minus(height);
+    /** Soil over the stone where there is least of it; both tops are straight between the stations. */
+    private static List<Finding> stone(Wall wall, StoneProfile profile) {
+        StoneStation thinnest = profile.stations().stream()
+                .min(Comparator.comparingDouble(station -> over(wall, station)))
+                .orElseThrow();
+        Length over = Length.ofFeet(over(wall, thinnest));
         return Found.when(
-                over.compareTo(SOIL_OVER_STONE) < 0,
+                over.feet() < SOIL_OVER_STONE.feet() - 1e-9,
                 must(
                         "stone-shallow",
                         wall.label(),
                         "IRC R405.1 (2009 edition on)",
                         "height",
-                        height.text(),
+                        Length.ofFeet(thinnest.height()).text(),
                         "over",
                         over.text()));
+    }
+
+    private static double over(Wall wall, StoneStation station) {
+        double share = station.at() / wall.length().feet();
+        double depth = wall.depthStart().feet()
+                + (wall.depthEnd().feet() - wall.depthStart().feet()) * share;
+        return depth + wall.footing().thickness().feet() - station.height();
     }
 }

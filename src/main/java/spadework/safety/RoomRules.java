@@ -1,5 +1,6 @@
 package spadework.safety;
 
+import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 import static spadework.safety.Found.stop;
 
@@ -38,18 +39,19 @@ final class RoomRules implements Rule {
 
     private static Finding noSlope(Wall wall, Bank bank, SiteLimit limit) {
         Length edge = Bank.reach(wall, SlopeTable.run(bank.soil()));
-        return must(
-                "no-room",
-                wall.label(),
-                TABLE,
-                "limit",
-                word(limit.kind()),
-                "edge",
-                edge.text(),
-                "distance",
-                limit.distance().text(),
-                "instead",
-                word(bank.protection()));
+        String[] figures = {
+            "limit",
+            word(limit.kind()),
+            "edge",
+            edge.text(),
+            "distance",
+            limit.distance().text(),
+            "instead",
+            word(bank.protection())
+        };
+        return wall.deepestTrench().compareTo(Bank.PROTECTED_FROM) >= 0
+                ? must("no-room", wall.label(), TABLE, figures)
+                : advise("no-room", wall.label(), TABLE, figures);
     }
 
     private static List<Finding> beside(Wall wall, SiteLimit limit) {

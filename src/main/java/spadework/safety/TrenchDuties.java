@@ -2,41 +2,60 @@ package spadework.safety;
 
 import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
-import static spadework.safety.Found.stop;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.ground.BodyKind;
+import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.trench.SlopeTable;
 
-/** What a trench of a depth asks for: 29 CFR 1926.651 and .652 (T-13 to T-26). It never says that one is safe. */
+/**
+ * What ground that is dug so deep asks for: 29 CFR 1926.651 and .652 (T-13 to T-26). It never says that a trench is
+ * safe. What is said of several bodies in the same words is found once for all of them; a stop stays by itself.
+ */
 public final class TrenchDuties {
     private static final Length LADDER_FROM = Length.ofFeet(4);
     private static final Length ENGINEER_OVER = Length.ofFeet(20);
+    private static final String PROTECTION = "29 CFR 1926.652(a)(1)";
 
     private TrenchDuties() {}
 
+    /** A place where people go in: what it is called, how deep it is, and the bank as it is to be dug. */
+    private record Place(BodyNames name, Length depth, Bank bank, boolean laidBack) {}
+
+    /** One duty at one place; {@code figures} are all but the depth. */
+    private record Duty(String id, Severity severity, String citation, List<String> figures, Place place) {}
+
     /**
-     * Protection, ladder and air of one trench.
+     * Protection, ladder and air of one trench that is figured by itself.
      *
-     * @param about the wall it lies at
+     * @param about what it is called
      * @param depth grade to the trench's bottom at the deepest place
      * @param bank the outer bank as it is to be dug
      */
     public static List<Finding> at(String about, Length depth, Bank bank) {
-        List<Finding> found = new ArrayList<>();
-        found.add(protection(about, depth, bank));
-        if (depth.compareTo(LADDER_FROM) >= 0) {
-            found.add(must("ladder", about, "29 CFR 1926.651(c)(2), 1926.1053(b)(1)", "depth", depth.text()));
-        }
-        if (depth.compareTo(LADDER_FROM) > 0) {
-            found.add(advise("air-test", about, "29 CFR 1926.651(g)(1)", "depth", depth.text()));
-        }
-        return found;
+        boolean laidBack = bank.slope().number() > 0;
+        return grouped(List.of(new Place(BodyNames.alone(about), depth, bank, laidBack)));
+    }
+
+    /** The same of all that is dug and entered. */
+    static List<Finding> of(List<DigBody> bodies) {
+        return grouped(bodies.stream()
+                .filter(DigBody::entered)
+                .map(body -> new Place(
+                        BodyNames.of(body),
+                        body.deepest(),
+                        body.bank(),
+                        body.slopeAt(body.deepest().feet()) > 0 || body.kind() == BodyKind.WALL))
+                .toList());
     }
 
     /**
@@ -52,42 +71,95 @@ public final class TrenchDuties {
                 advise("state-plan", state, "29 CFR 1952 (from memory)"));
     }
 
-    private static Finding protection(String about, Length depth, Bank bank) {
-        String cite = "29 CFR 1926.652(a)(1)";
-        boolean deep = depth.compareTo(Bank.PROTECTED_FROM) >= 0;
-        if (depth.compareTo(ENGINEER_OVER) > 0) {
-            return stop("trench-over-20", about, "29 CFR 1926.652(b)", "depth", depth.text());
+    private static List<Finding> grouped(List<Place> places) {
+        List<Duty> duties =
+                new ArrayList<>(places.stream().map(TrenchDuties::protection).toList());
+        for (Place place : places) {
+            if (place.depth().compareTo(LADDER_FROM) >= 0) {
+                duties.add(
+                        new Duty("ladder", Severity.MUST, "29 CFR 1926.651(c)(2), 1926.1053(b)(1)", List.of(), place));
+            }
         }
-        if (bank.protection() == Protection.UPRIGHT) {
-            return deep
-                    ? stop("upright-too-deep", about, cite, "depth", depth.text())
-                    : must("upright-shallow", about, cite, "depth", depth.text());
+        for (Place place : places) {
+            if (place.depth().compareTo(LADDER_FROM) > 0) {
+                duties.add(new Duty("air-test", Severity.ADVISE, "29 CFR 1926.651(g)(1)", List.of(), place));
+            }
         }
-        if (bank.protection() == Protection.SHIELDED) {
-            return must("shield", about, cite + "; 1926.652(g)", "depth", depth.text());
+        Map<String, List<Duty>> groups = new LinkedHashMap<>();
+        for (Duty duty : duties) {
+            String alone =
+                    duty.severity() == Severity.STOP ? duty.place().name().label() : "";
+            groups.computeIfAbsent(duty.id() + duty.severity() + duty.figures() + alone, key -> new ArrayList<>())
+                    .add(duty);
         }
-        double run = bank.slope().number();
-        double lawful = SlopeTable.run(bank.soil());
-        if (run < lawful) {
-            String slopes = SlopeTable.SOURCE + "; 1926.652(b)(1)";
-            String[] figures = {"depth", depth.text(), "run", tidy(run), "lawful", tidy(lawful)};
-            return deep
-                    ? stop("bank-too-steep", about, slopes, figures)
-                    : must("bank-too-steep", about, slopes, figures);
-        }
-        return must(
-                "slope-back",
-                about,
-                SlopeTable.SOURCE,
-                "depth",
-                depth.text(),
-                "run",
-                tidy(run),
-                "out",
-                Length.ofFeet(run * depth.feet()).text());
+        return groups.values().stream().map(TrenchDuties::finding).toList();
     }
 
-    private static String tidy(double run) {
+    private static Finding finding(List<Duty> same) {
+        Duty first = same.get(0);
+        List<Length> depths = same.stream().map(duty -> duty.place().depth()).toList();
+        Map<String, String> values = new LinkedHashMap<>();
+        values.put(
+                "at",
+                BodyNames.joined(same.stream().map(duty -> duty.place().name()).toList()));
+        values.put("depth", BodyNames.range(depths));
+        for (int i = 0; i < first.figures().size(); i += 2) {
+            values.put(first.figures().get(i), first.figures().get(i + 1));
+        }
+        if (first.id().equals("slope-back")) {
+            values.put(
+                    "out",
+                    BodyNames.range(same.stream()
+                            .map(duty ->
+                                    Length.ofFeet(duty.place().bank().slope().number()
+                                            * duty.place().depth().feet()))
+                            .toList()));
+        }
+        return new Finding(
+                first.id(),
+                first.severity(),
+                BodyNames.labels(same.stream().map(duty -> duty.place().name()).toList()),
+                values,
+                first.citation());
+    }
+
+    private static Duty protection(Place place) {
+        Length depth = place.depth();
+        Bank bank = place.bank();
+        boolean deep = depth.compareTo(Bank.PROTECTED_FROM) >= 0;
+        if (depth.compareTo(ENGINEER_OVER) > 0) {
+            return new Duty("trench-over-20", Severity.STOP, "29 CFR 1926.652(b)", List.of(), place);
+        }
+        if (bank.protection() == Protection.SHIELDED) {
+            return new Duty("shield", Severity.MUST, PROTECTION + "; 1926.652(g)", List.of(), place);
+        }
+        if (bank.protection() == Protection.UPRIGHT || !place.laidBack()) {
+            return deep
+                    ? new Duty("upright-too-deep", Severity.STOP, PROTECTION, List.of(), place)
+                    : new Duty("upright-shallow", Severity.MUST, PROTECTION, List.of(), place);
+        }
+        return sloped(place, deep);
+    }
+
+    /** A bank that is laid back; where the trench is too shallow to need it that is only told. */
+    private static Duty sloped(Place place, boolean deep) {
+        double run = place.bank().slope().number();
+        double lawful = SlopeTable.run(place.bank().soil());
+        if (run < lawful) {
+            return new Duty(
+                    "bank-too-steep",
+                    deep ? Severity.STOP : Severity.MUST,
+                    SlopeTable.SOURCE + "; 1926.652(b)(1)",
+                    List.of("run", tidy(run), "lawful", tidy(lawful)),
+                    place);
+        }
+        return deep
+                ? new Duty("slope-back", Severity.MUST, SlopeTable.SOURCE, List.of("run", tidy(run)), place)
+                : new Duty("slope-shallow", Severity.ADVISE, PROTECTION, List.of("run", tidy(run)), place);
+    }
+
+    /** A bank's run for each foot of rise, as findings print it. */
+    static String tidy(double run) {
         return String.format(Locale.ROOT, "%.2f", run).replaceAll("\\.?0+$", "");
     }
 }

@@ -3,6 +3,8 @@ package spadework.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spadework.ground.StoneProfile;
+import spadework.ground.StoneStation;
 import spadework.job.Footing;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
@@ -64,15 +66,20 @@ public record CrossSection(
                 wall.digging().bottomWidth(),
                 m.bank(),
                 m.bank().reach(wall),
-                drain.map(run -> bed(m, DrainTakeoff.pipe(run, book))),
+                drain.map(run -> bed(job, book, run, wall)),
                 drain.flatMap(run -> floor(job, run, DrainTakeoff.pipe(run, book))));
     }
 
-    private static Bed bed(WallMeasures m, Pipe pipe) {
+    /** The stone at the deeper end, where the section is cut. */
+    private static Bed bed(Job job, PriceBook book, FootingDrain drain, Wall wall) {
+        boolean atEnd = wall.depthEnd().compareTo(wall.depthStart()) > 0;
+        StoneStation station = StoneProfile.of(job, book, drain)
+                .get(wall.label())
+                .at(atEnd ? wall.length().feet() : 0);
         return new Bed(
-                Length.ofFeet(StoneEnvelope.height(m, pipe).number()),
-                Length.ofFeet(StoneEnvelope.BEDDING),
-                pipe.outside());
+                Length.ofFeet(station.height()),
+                Length.ofFeet(station.under()),
+                DrainTakeoff.pipe(drain, book).outside());
     }
 
     /**
@@ -88,7 +95,7 @@ public record CrossSection(
         double high = Math.max(
                 drain.startInvert().get().feet(), drain.endInvert().get().feet());
         double wall = (pipe.outside().feet() - pipe.inside().feet()) / 2;
-        return Optional.of(Length.ofFeet(job.site().insideFloor().get().feet() - high + wall + StoneEnvelope.BEDDING));
+        return Optional.of(Length.ofFeet(job.site().insideFloor().get().feet() - high + wall + StoneProfile.BEDDING));
     }
 
     /** True if both print the same figures; what is drawn then differs by less than half an inch. */

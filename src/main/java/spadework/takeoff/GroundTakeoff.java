@@ -21,17 +21,19 @@ public final class GroundTakeoff {
 
     private GroundTakeoff() {}
 
-    static List<Driven> of(Job job, PriceBook book, List<Driven> measured, TakeoffSection section) {
+    static List<Driven> of(
+            Job job, PriceBook book, List<Driven> measured, TopsoilShare topsoil, TakeoffSection section) {
         Tally tally = new Tally(section, "whole job", Conditions.everywhere(job));
         Restoration put = job.restoration();
         Given regrade = Given.of("r", "wall to grade along", put.regrade().feet(), Unit.FOOT, "/restoration/regrade");
         tally.add(Measure.REGRADE, Tally.counted(Measure.REGRADE, regrade.number(), "r", "as agreed", regrade));
-        balance(job, book, measured, regrade, tally);
+        balance(job, book, measured, regrade, topsoil, tally);
         planting(put, tally);
         return tally.found();
     }
 
-    private static void balance(Job job, PriceBook book, List<Driven> measured, Given regrade, Tally tally) {
+    private static void balance(
+            Job job, PriceBook book, List<Driven> measured, Given regrade, TopsoilShare topsoil, Tally tally) {
         EarthFactor earth = book.earthFor(job.site().soil().texture());
         String source = earth.source().text() + ", " + earth.group();
         Listed shrink =
@@ -47,17 +49,20 @@ public final class GroundTakeoff {
                 "6 ÷ 12 × 10 ÷ 2 × r ÷ 27",
                 "IRC R401.3",
                 regrade);
-        double surplus = dug.number() - EarthVolumes.bankFor(filled.number() + wedge.number(), shrink.number());
+        Worked graded = graded(topsoil, measured);
+        double fill = filled.number() + wedge.number() - graded.number();
+        double surplus = dug.number() - EarthVolumes.bankFor(fill, shrink.number());
         Worked bank = Worked.of(
                 "X",
                 surplus < 0 ? "soil that is missing, bank (negative)" : "surplus soil, bank",
                 surplus,
                 Unit.CUBIC_YARD,
-                "U − (F + G) ÷ (1 − k)",
+                "U − (F + G − Tg) ÷ (1 − k)",
                 "bank needed for a compacted fill: fill ÷ (1 − shrink)",
                 dug,
                 filled,
                 wedge,
+                graded,
                 shrink);
         if (dug.number() > 0 || wedge.number() > 0) {
             tally.keep(Measure.SURPLUS, bank, List.of());
@@ -69,6 +74,38 @@ public final class GroundTakeoff {
                     Measure.IMPORT,
                     Worked.of("I", "soil brought in, bank", -surplus, Unit.CUBIC_YARD, "−X", "what is missing", bank));
         }
+    }
+
+    /** Topsoil that lies on ground which is graded but was not dug, so that the fill stops below it there too. */
+    private static Worked graded(TopsoilShare topsoil, List<Driven> measured) {
+        Worked all = topsoil.inAll("Ta");
+        Worked over = Worked.of(
+                "Tb",
+                "topsoil over what was dug",
+                over(measured),
+                Unit.CUBIC_YARD,
+                "Tc",
+                "sum over the job",
+                Listed.of("Tc", "topsoil over each trench", over(measured), Unit.CUBIC_YARD, "To of each backfill"));
+        return Worked.of(
+                "Tg",
+                "topsoil over ground that is only graded",
+                Math.max(0, all.number() - over.number()),
+                Unit.CUBIC_YARD,
+                "max(Ta − Tb, 0)",
+                "the fill stops below the topsoil",
+                all,
+                over);
+    }
+
+    private static double over(List<Driven> measured) {
+        return measured.stream()
+                .map(Driven::quantity)
+                .filter(quantity -> quantity.measure() == Measure.BACKFILL)
+                .flatMap(quantity -> quantity.working().inputs().stream())
+                .filter(input -> input.symbol().equals("To"))
+                .mapToDouble(Working::number)
+                .sum();
     }
 
     private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {

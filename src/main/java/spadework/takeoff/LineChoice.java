@@ -22,8 +22,9 @@ public final class LineChoice {
         List<TakeoffLine> lines = new ArrayList<>();
         Map<Measure, List<LineItem>> standard = book.standard();
         for (Driven driven : measured) {
+            List<LineItem> usual = standard.getOrDefault(driven.quantity().measure(), List.of());
             List<LineItem> items = driven.codes().isEmpty()
-                    ? standard.getOrDefault(driven.quantity().measure(), List.of())
+                    ? HandItems.inPlaceOf(usual, driven, book)
                     : driven.codes().stream().map(book::get).toList();
             for (LineItem item : items) {
                 lines.add(measuredLine(job, driven, item, measured));

@@ -6,6 +6,7 @@ import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.SolidRun;
+import spadework.job.TestPit;
 import spadework.job.Wall;
 import spadework.measure.Unit;
 import spadework.pricebook.Measure;
@@ -21,8 +22,10 @@ public final class Measuring {
     public static Takeoff of(Job job, PriceBook book) {
         List<TakeoffSection> sections = sections(job);
         List<Driven> measured = new ArrayList<>();
+        Trenches trenches = new Trenches(job, book);
+        TopsoilShare topsoil = TopsoilShare.of(job);
         for (Wall wall : job.walls()) {
-            measured.addAll(WallTakeoff.of(job, book, wall, section(sections, wall.label())));
+            measured.addAll(WallTakeoff.of(job, book, trenches, topsoil, wall, section(sections, wall.label())));
         }
         TakeoffSection drain = section(sections, Section.DRAIN.label());
         TakeoffSection roof = section(sections, Section.ROOF_WATER.label());
@@ -30,15 +33,18 @@ public final class Measuring {
             measured.addAll(DrainTakeoff.of(job, book, run, drain));
         }
         for (SolidRun main : job.water().mains()) {
-            measured.addAll(RunTakeoff.main(job, book, main, drain));
+            measured.addAll(RunTakeoff.main(job, book, main, topsoil, drain));
         }
         for (SolidRun line : job.water().roofLines()) {
-            measured.addAll(RunTakeoff.roofLine(job, book, line, roof));
+            measured.addAll(RunTakeoff.roofLine(job, book, line, topsoil, roof));
         }
         for (Outlet outlet : job.water().outlets()) {
-            measured.addAll(RunTakeoff.outlet(job, outlet, isForRoofOnly(job, outlet) ? roof : drain));
+            measured.addAll(RunTakeoff.outlet(job, book, outlet, topsoil, isForRoofOnly(job, outlet) ? roof : drain));
         }
-        measured.addAll(GroundTakeoff.of(job, book, measured, section(sections, Section.GROUND.label())));
+        for (TestPit pit : job.site().testPits()) {
+            measured.addAll(RunTakeoff.testPit(job, pit, drain));
+        }
+        measured.addAll(GroundTakeoff.of(job, book, measured, topsoil, section(sections, Section.GROUND.label())));
         measured.addAll(setup(section(sections, Section.SETUP.label())));
         List<TakeoffLine> lines = LineChoice.lines(job, book, measured, sections);
         List<Quantity> quantities = measured.stream().map(Driven::quantity).toList();

@@ -2,17 +2,24 @@ package spadework.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import spadework.ground.DigBodies;
+import spadework.ground.DigBody;
+import spadework.ground.SumpHole;
 import spadework.job.Downspout;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
+import spadework.job.Protection;
 import spadework.job.SolidRun;
+import spadework.job.TestPit;
 import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.water.Pipes;
 import spadework.working.Given;
+import spadework.working.Listed;
 import spadework.working.Worked;
 
 /** Solid pipe in trenches away from the house, and where it ends. */
@@ -20,14 +27,23 @@ public final class RunTakeoff {
     private RunTakeoff() {}
 
     /** The main of a footing drain. */
-    static List<Driven> main(Job job, PriceBook book, SolidRun run, TakeoffSection section) {
-        return run(job, book, run, section, "mains", job.water().mains(), Measure.MAIN_PIPE, Measure.MAIN_BEND);
+    static List<Driven> main(Job job, PriceBook book, SolidRun run, TopsoilShare topsoil, TakeoffSection section) {
+        return run(
+                job, book, run, topsoil, section, "mains", job.water().mains(), Measure.MAIN_PIPE, Measure.MAIN_BEND);
     }
 
     /** A line of roof water, with the downspouts that run into it. */
-    static List<Driven> roofLine(Job job, PriceBook book, SolidRun run, TakeoffSection section) {
+    static List<Driven> roofLine(Job job, PriceBook book, SolidRun run, TopsoilShare topsoil, TakeoffSection section) {
         List<Driven> driven = new ArrayList<>(run(
-                job, book, run, section, "roofLines", job.water().roofLines(), Measure.ROOF_PIPE, Measure.ROOF_BEND));
+                job,
+                book,
+                run,
+                topsoil,
+                section,
+                "roofLines",
+                job.water().roofLines(),
+                Measure.ROOF_PIPE,
+                Measure.ROOF_BEND));
         List<Downspout> joined = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(run.label()))
                 .toList();
@@ -42,6 +58,7 @@ public final class RunTakeoff {
             Job job,
             PriceBook book,
             SolidRun run,
+            TopsoilShare topsoil,
             TakeoffSection section,
             String key,
             List<SolidRun> among,
@@ -55,20 +72,48 @@ public final class RunTakeoff {
                 Tally.counted(pipeMeasure, length.number(), "L", "length of the run", length),
                 run.item().stream().toArray(String[]::new));
         tally.add(bendMeasure, count(bendMeasure, run.bends(), at + "/bends"));
-        Worked dug = trench(run, length, at);
+        DigBody body = pipeMeasure == Measure.MAIN_PIPE
+                ? DigBodies.main(job.site(), run)
+                : DigBodies.roofLine(job.site(), run);
+        Worked dug = BodyDug.of("T", "pipe trench, bank", body);
         Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, pipeMeasure));
+        ground(tally, body, dug, volume, topsoil);
+        return tally.found();
+    }
+
+    /** The soil of a body away from the walls, its shield, and the fill round what is laid in it. */
+    private static void ground(Tally tally, DigBody body, Worked dug, Worked laid, TopsoilShare topsoil) {
         tally.add(Measure.PIPE_TRENCH, dug);
+        if (body.bank().protection() == Protection.SHIELDED) {
+            Given length = Given.of("L", "length of the trench", body.length(), Unit.FOOT, body.label());
+            tally.add(
+                    Measure.SHIELD,
+                    Tally.counted(Measure.SHIELD, length.number(), "L", "length of the trench", length));
+        }
+        Worked top = topsoil.over("To", body.areaAtGrade());
         tally.add(
                 Measure.BACKFILL,
                 Worked.of(
                         "F",
                         "backfill, compacted",
-                        dug.number() - volume.number(),
+                        dug.number() - laid.number() - top.number(),
                         Unit.CUBIC_YARD,
-                        "T − P",
-                        "what is dug less the pipe",
+                        "T − P − To",
+                        "what is dug less what takes its place",
                         dug,
-                        volume));
+                        laid,
+                        top));
+    }
+
+    /** A hole dug to look, filled again with what came out. */
+    static List<Driven> testPit(Job job, TestPit pit, TakeoffSection section) {
+        Tally tally = new Tally(section, pit.label(), Conditions.everywhere(job));
+        Worked dug = BodyDug.of("T", "test pit, bank", DigBodies.testPit(job.site(), pit));
+        tally.add(Measure.PIPE_TRENCH, dug);
+        tally.add(
+                Measure.BACKFILL,
+                Worked.of(
+                        "F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, "T", "what is dug is filled", dug));
         return tally.found();
     }
 
@@ -76,24 +121,7 @@ public final class RunTakeoff {
         return Pipes.of(run, book, measure);
     }
 
-    private static Worked trench(SolidRun run, Given length, String at) {
-        Given width =
-                Given.of("b", "width of the pipe trench", run.trench().width().feet(), Unit.FOOT, at + "/trench/width");
-        Given depth = Given.of(
-                "h", "mean depth of the pipe trench", run.trench().depth().feet(), Unit.FOOT, at + "/trench/depth");
-        return Worked.of(
-                "T",
-                "pipe trench, bank",
-                length.number() * width.number() * depth.number() / 27,
-                Unit.CUBIC_YARD,
-                "L × b × h ÷ 27",
-                "upright pipe trench",
-                length,
-                width,
-                depth);
-    }
-
-    static List<Driven> outlet(Job job, Outlet outlet, TakeoffSection section) {
+    static List<Driven> outlet(Job job, PriceBook book, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
         Tally tally = new Tally(section, outlet.label(), Conditions.everywhere(job));
         Measure measure = switch (outlet.kind()) {
             case DAYLIGHT -> Measure.DAYLIGHT_OUTLET;
@@ -101,22 +129,47 @@ public final class RunTakeoff {
             case APPROVED_STORM -> Measure.STORM_OUTLET;
         };
         tally.add(measure, count(measure, 1, "outlet " + outlet.label()));
-        if (outlet.kind() == OutletKind.SUMP) {
-            outlet.discharge()
-                    .ifPresent(length -> tally.add(
-                            Measure.SUMP_DISCHARGE,
-                            Tally.counted(
-                                    Measure.SUMP_DISCHARGE,
-                                    length.feet(),
-                                    "L",
-                                    "length of the run",
-                                    Given.of(
-                                            "L",
-                                            "length of the discharge pipe",
-                                            length.feet(),
-                                            Unit.FOOT,
-                                            "outlet " + outlet.label()))));
+        if (outlet.kind() != OutletKind.SUMP) {
+            return tally.found();
         }
+        Optional<DigBody> trench = DigBodies.discharge(job.site(), outlet);
+        trench.ifPresent(body -> {
+            Given length =
+                    Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
+            tally.add(
+                    Measure.SUMP_DISCHARGE,
+                    Tally.counted(Measure.SUMP_DISCHARGE, length.number(), "L", "length of the run", length));
+        });
+        List<Driven> driven = new ArrayList<>(tally.found());
+        trench.ifPresent(body -> {
+            Tally run = new Tally(section, outlet.label() + " discharge", Conditions.everywhere(job));
+            Given length =
+                    Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
+            ground(
+                    run,
+                    body,
+                    BodyDug.of("T", "trench of the discharge pipe, bank", body),
+                    DrainTakeoff.pipeVolume("P", length, Pipes.discharge(book)),
+                    topsoil);
+            driven.addAll(run.found());
+        });
+        driven.addAll(hole(job, outlet, topsoil, section));
+        return driven;
+    }
+
+    private static List<Driven> hole(Job job, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
+        Tally tally = new Tally(section, outlet.label() + " pit", Conditions.everywhere(job));
+        DigBody body = SumpHole.of(job, outlet).body();
+        Worked dug = BodyDug.of("T", "hole for the basin, bank", body);
+        Listed basin = Listed.of(
+                "Pb",
+                "space the basin takes",
+                SumpHole.basinVolume(outlet, body.deepest().feet()) / 27,
+                Unit.CUBIC_YARD,
+                "cylinder of the basin's diameter from its stone up to grade or floor");
+        Worked taken = Worked.of(
+                "P", "space the basin takes", basin.number(), Unit.CUBIC_YARD, "Pb", "volume of a cylinder", basin);
+        ground(tally, body, dug, taken, topsoil);
         return tally.found();
     }
 

@@ -1,73 +1,137 @@
 package spadework.takeoff;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import spadework.ground.StoneProfile;
+import spadework.ground.StoneStation;
 import spadework.job.Corner;
+import spadework.job.CornerKind;
 import spadework.job.FootingDrain;
-import spadework.job.Job;
+import spadework.measure.Figures;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
 import spadework.takeoff.wall.DugWall;
+import spadework.takeoff.wall.TrenchGeometry;
 import spadework.takeoff.wall.WallMeasures;
+import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
+import spadework.working.Working;
 
 /**
  * The stone around a footing drain: at least 6 in above the footing's top, 2 in under the pipe and 6 in over it (IRC
  * R405.1; F-04, F-05, F-06). Whichever of the two is higher governs.
  */
 public final class StoneEnvelope {
-    private static final String CODE = "IRC R405.1";
-    private static final double SIX_INCHES = 0.5;
-    /** Stone under the pipe, feet. */
-    static final double BEDDING = 2.0 / 12;
+    static final String CODE = "IRC R405.1";
 
     private static final int ROLL_FEET = 100;
 
     private StoneEnvelope() {}
 
-    /** Height of the stone above the trench's bottom, feet. */
-    static Worked height(WallMeasures m, Pipe pipe) {
-        Listed outside = outside(pipe);
-        return Worked.of(
-                "hs",
-                "height of the stone above the trench's bottom",
-                Math.max(m.footing().number() + SIX_INCHES, BEDDING + outside.number() + SIX_INCHES),
-                Unit.FOOT,
-                "max(tf + 6 ÷ 12, 2 ÷ 12 + OD + 6 ÷ 12)",
-                CODE,
-                m.footing(),
-                outside);
-    }
-
     static Listed outside(Pipe pipe) {
         return Listed.of("OD", "outside diameter of the pipe", pipe.outside().feet(), Unit.FOOT, pipe.standard());
     }
 
-    /** Volume of the stone along one wall with the corners counted with it, cubic yards. */
-    static Worked volume(Job job, FootingDrain drain, WallMeasures m, Pipe pipe) {
-        Worked height = height(m, pipe);
-        Worked area = area(m, height, outside(pipe));
-        Worked straight = Worked.of(
-                "Vs",
-                "stone along the wall",
-                m.length().number() * area.number(),
-                Unit.CUBIC_FOOT,
-                "L × As",
-                "length times section",
-                m.length(),
-                area);
-        List<DugWall.CornerVolume> corners = new ArrayList<>();
-        for (Corner corner : job.corners()) {
-            if (corner.first().wall().equals(m.wall().label())
-                    && drain.along().contains(corner.second().wall())) {
-                WallMeasures second =
-                        WallMeasures.of(job, job.getWall(corner.second().wall()));
-                corners.add(new DugWall.CornerVolume(
-                        corner.kind(), DugWall.volume("Cs" + (corners.size() + 1), height, m, second)));
+    /**
+     * Volume of the stone along one wall with the corners counted with it, cubic yards; negative where a short wall's
+     * stone lies within that of its neighbors.
+     */
+    static Worked volume(Trenches trenches, FootingDrain drain, WallMeasures m, Pipe pipe) {
+        StoneProfile profile = trenches.stoneAt(m.wall().label());
+        List<DugWall.Term> terms = new ArrayList<>();
+        terms.add(new DugWall.Term(true, along(m, profile, pipe)));
+        for (Corner corner : trenches.cornersOf(m.wall())) {
+            String other = corner.second().wall();
+            if (trenches.drainAt(trenches.at(other).wall())
+                    .filter(drain::equals)
+                    .isPresent()) {
+                terms.add(new DugWall.Term(
+                        corner.kind() == CornerKind.OUTSIDE,
+                        DugWall.volume(
+                                "Cs" + terms.size(),
+                                StoneHeights.atCorner(trenches, corner, pipe),
+                                m,
+                                trenches.at(other))));
             }
         }
-        return DugWall.withCorners("S", "drain stone, in place", straight, corners);
+        terms.addAll(DugWall.shared("Us", trenches.stoneSharedBy(m.wall())));
+        return DugWall.sum("S", "drain stone, in place", terms);
+    }
+
+    private static Worked along(WallMeasures m, StoneProfile profile, Pipe pipe) {
+        if (profile.isLevel()) {
+            Worked area = area("As", m, StoneHeights.level(m, profile, pipe), outside(pipe));
+            return Worked.of(
+                    "Vs",
+                    "stone along the wall",
+                    m.length().number() * area.number(),
+                    Unit.CUBIC_FOOT,
+                    "L × As",
+                    "length times section",
+                    m.length(),
+                    area);
+        }
+        List<Working> pieces = new ArrayList<>();
+        StringBuilder formula = new StringBuilder();
+        double sum = 0;
+        for (int i = 1; i < profile.stations().size(); i++) {
+            Worked piece = piece(
+                    "V" + i,
+                    m,
+                    profile.stations().get(i - 1),
+                    profile.stations().get(i),
+                    pipe);
+            pieces.add(piece);
+            formula.append(formula.isEmpty() ? "" : " + ").append(piece.symbol());
+            sum += piece.number();
+        }
+        return Worked.of(
+                "Vs",
+                "stone along the wall",
+                sum,
+                Unit.CUBIC_FOOT,
+                formula.toString(),
+                "from station to station",
+                pieces.toArray(Working[]::new));
+    }
+
+    /** The stone between two stations, where its top is straight and its section therefore a quadratic. */
+    private static Worked piece(String symbol, WallMeasures m, StoneStation from, StoneStation to, Pipe pipe) {
+        Listed outside = outside(pipe);
+        Given length = Given.of(
+                "Lk",
+                "from one station to the next",
+                to.at() - from.at(),
+                Unit.FOOT,
+                "stations of the pipe along wall " + m.wall().label());
+        Worked first = StoneHeights.at("h1", m, from, pipe);
+        Worked last = StoneHeights.at("h2", m, to, pipe);
+        Worked middle = Worked.of(
+                "hm",
+                "height half-way",
+                (first.number() + last.number()) / 2,
+                Unit.FOOT,
+                "(h1 + h2) ÷ 2",
+                "straight between stations",
+                first,
+                last);
+        Worked a0 = area("A0", m, first, outside);
+        Worked am = area("Am", m, middle, outside);
+        Worked a1 = area("A1", m, last, outside);
+        return Worked.of(
+                symbol,
+                "stone from " + Figures.inWorking(BigDecimal.valueOf(from.at())) + " to "
+                        + Figures.inWorking(BigDecimal.valueOf(to.at())) + " ft",
+                TrenchGeometry.prismoid(length.number(), a0.number(), am.number(), a1.number()),
+                Unit.CUBIC_FOOT,
+                "Lk ÷ 6 × (A0 + 4 × Am + A1)",
+                "prismoidal rule, exact for a straight top",
+                length,
+                a0,
+                am,
+                a1);
     }
 
     /**
@@ -87,7 +151,7 @@ public final class StoneEnvelope {
                 - Math.PI * outside * outside / 4;
     }
 
-    private static Worked area(WallMeasures m, Worked height, Listed outside) {
+    private static Worked area(String symbol, WallMeasures m, Worked height, Listed outside) {
         double value = section(
                 m.width().number(),
                 height.number(),
@@ -95,12 +159,13 @@ public final class StoneEnvelope {
                 m.projection().number(),
                 m.footing().number(),
                 outside.number());
+        String h = height.symbol();
         return Worked.of(
-                "As",
+                symbol,
                 "section of the stone without the pipe",
                 value,
                 Unit.SQUARE_FOOT,
-                "B × hs + s × hs^2 ÷ 2 + p × max(hs − tf, 0) − π × OD^2 ÷ 4",
+                "B × " + h + " + s × " + h + "^2 ÷ 2 + p × max(" + h + " − tf, 0) − π × OD^2 ÷ 4",
                 "area of a trapezoid less a circle",
                 m.width(),
                 height,
@@ -111,8 +176,8 @@ public final class StoneEnvelope {
     }
 
     /** Fabric over the top of the stone only, square yards: one of the two ways of IRC R405.1. */
-    static Worked fabric(WallMeasures m, Pipe pipe) {
-        Worked height = height(m, pipe);
+    static Worked fabric(WallMeasures m, StoneProfile profile, Pipe pipe) {
+        Worked height = StoneHeights.mean(m, profile, pipe);
         Worked width = Worked.of(
                 "wf",
                 "width of the fabric, 6 in up the wall and 6 in up the bank",

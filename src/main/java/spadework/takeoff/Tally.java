@@ -28,6 +28,13 @@ public final class Tally {
         }
     }
 
+    /** A wall's share of what a group of walls comes to; it may be negative, so that the group's sum is exact. */
+    void share(Measure measure, Working working) {
+        if (working.number() != 0) {
+            keep(measure, working, List.of());
+        }
+    }
+
     /** Keeps a quantity even when it is zero or negative. */
     Quantity keep(Measure measure, Working working, List<String> codes) {
         String id = (prefix + "." + measure.trade()).replace(",", "").replace(' ', '-');

@@ -22,23 +22,27 @@ import spadework.working.Worked;
 import spadework.working.Working;
 
 /** Everything that is measured at one wall. */
-public final class WallTakeoff {
-    private final Job job;
+final class WallTakeoff {
     private final PriceBook book;
     private final Wall wall;
+    private final Trenches trenches;
     private final WallMeasures m;
+    private final TopsoilShare topsoil;
     private final Tally tally;
 
-    private WallTakeoff(Job job, PriceBook book, Wall wall, TakeoffSection section) {
-        this.job = job;
+    private WallTakeoff(
+            Job job, PriceBook book, Trenches trenches, TopsoilShare topsoil, Wall wall, TakeoffSection section) {
+        this.topsoil = topsoil;
+        this.trenches = trenches;
         this.book = book;
         this.wall = wall;
-        this.m = WallMeasures.of(job, wall);
+        this.m = trenches.at(wall);
         this.tally = new Tally(section, wall.label(), Conditions.at(job, wall));
     }
 
-    static List<Driven> of(Job job, PriceBook book, Wall wall, TakeoffSection section) {
-        WallTakeoff takeoff = new WallTakeoff(job, book, wall, section);
+    static List<Driven> of(
+            Job job, PriceBook book, Trenches trenches, TopsoilShare topsoil, Wall wall, TakeoffSection section) {
+        WallTakeoff takeoff = new WallTakeoff(job, book, trenches, topsoil, wall, section);
         Worked dug = takeoff.dig();
         takeoff.face();
         takeoff.cover();
@@ -47,12 +51,12 @@ public final class WallTakeoff {
     }
 
     private Worked dig() {
-        Worked dug = DugWall.bank(job, wall);
-        tally.add(Measure.DUG, dug);
+        Worked dug = DugWall.bank(trenches, wall);
+        tally.share(Measure.DUG, dug);
         boolean hand = wall.digging().access() == Access.HAND;
         double share = hand ? 1 : wall.digging().handShare().fraction().doubleValue();
         Given q = Given.of("q", "share dug by hand", share, Unit.NONE, "digging of wall " + wall.label());
-        tally.add(
+        tally.share(
                 Measure.DIG_MACHINE,
                 Worked.of(
                         "Dm",
@@ -63,7 +67,7 @@ public final class WallTakeoff {
                         "share of the whole",
                         dug,
                         q));
-        tally.add(
+        tally.share(
                 Measure.DIG_HAND,
                 Worked.of(
                         "Dh",
@@ -114,38 +118,41 @@ public final class WallTakeoff {
     }
 
     private void stoneAndBackfill(Worked dug) {
-        Optional<FootingDrain> drain = DrainTakeoff.at(job, wall);
+        Optional<FootingDrain> drain = trenches.drainAt(wall);
+        Worked top = topsoil.over("To", trenches.areaAtGrade(wall));
         if (drain.isEmpty()) {
-            tally.add(
+            tally.share(
                     Measure.BACKFILL,
                     Worked.of(
                             "F",
                             "backfill, compacted",
-                            dug.number(),
+                            dug.number() - top.number(),
                             Unit.CUBIC_YARD,
-                            "D",
-                            "what is dug is filled",
-                            dug));
+                            "D − To",
+                            "what is dug is filled, up to the topsoil",
+                            dug,
+                            top));
             return;
         }
         Pipe pipe = DrainTakeoff.pipe(drain.get(), book);
-        Worked stone = StoneEnvelope.volume(job, drain.get(), m, pipe);
-        tally.add(Measure.STONE, stone);
-        tally.add(Measure.STONE_TONS, tons(stone));
-        tally.add(Measure.FABRIC, StoneEnvelope.fabric(m, pipe));
+        Worked stone = StoneEnvelope.volume(trenches, drain.get(), m, pipe);
+        tally.share(Measure.STONE, stone);
+        tally.share(Measure.STONE_TONS, tons(stone));
+        tally.add(Measure.FABRIC, StoneEnvelope.fabric(m, trenches.stoneAt(wall.label()), pipe));
         Worked pipeVolume = DrainTakeoff.pipeVolume("P", m.length(), pipe);
-        tally.add(
+        tally.share(
                 Measure.BACKFILL,
                 Worked.of(
                         "F",
                         "backfill, compacted",
-                        dug.number() - stone.number() - pipeVolume.number(),
+                        dug.number() - stone.number() - pipeVolume.number() - top.number(),
                         Unit.CUBIC_YARD,
-                        "D − S − P",
+                        "D − S − P − To",
                         "what is dug less what takes its place",
                         dug,
                         stone,
-                        pipeVolume));
+                        pipeVolume,
+                        top));
     }
 
     private Worked tons(Worked stone) {

@@ -18,7 +18,7 @@ import spadework.measure.Length;
 public record Leg(Wall wall, boolean backward, Optional<Corner> corner) {
 
     /** The walls of a drain in order, each turned as the corners between them say. */
-    static List<Leg> of(Job job, FootingDrain drain) {
+    public static List<Leg> of(Job job, FootingDrain drain) {
         List<Leg> legs = new ArrayList<>();
         List<String> along = drain.along();
         for (int i = 0; i < along.size(); i++) {
@@ -52,12 +52,12 @@ public record Leg(Wall wall, boolean backward, Optional<Corner> corner) {
     }
 
     /** Depth to the footing's top where the drain comes to the wall. */
-    Length depthIn() {
+    public Length depthIn() {
         return backward ? wall.depthEnd() : wall.depthStart();
     }
 
     /** Depth to the footing's top where the drain leaves the wall. */
-    Length depthOut() {
+    public Length depthOut() {
         return backward ? wall.depthStart() : wall.depthEnd();
     }
 }

@@ -79,7 +79,8 @@ public record Case(Job job, Company company, PriceBook book) {
                         s.rain(),
                         s.limits(),
                         s.locateTicket(),
-                        s.catchment())),
+                        s.catchment(),
+                        s.testPits())),
                 company,
                 book);
     }
@@ -94,7 +95,8 @@ public record Case(Job job, Company company, PriceBook book) {
                             access.orElse(d.access()),
                             d.handShare(),
                             d.bottomWidth(),
-                            protection.orElse(d.protection())));
+                            protection.orElse(d.protection()),
+                            d.ends()));
         });
     }
 

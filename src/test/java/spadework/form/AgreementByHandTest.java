@@ -129,7 +129,7 @@ class AgreementByHandTest {
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
         go(WALLS);
-        assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $24,241.00.");
+        assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $23,907.00.");
         screen.picture("walls-frozen");
     }
 

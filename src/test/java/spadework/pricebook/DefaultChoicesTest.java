@@ -60,7 +60,7 @@ class DefaultChoicesTest {
             STONE      | STONE-MACH | STONE-HAND
             MAIN_PIPE  | MAIN-4     | MAIN-6
             ROOF_PIPE  | ROOF-4     | ROOF-6
-            BACKFILL   | BACK-LIFT  | BACK-GRAN
+            BACKFILL   | BACK-LIFT  | BACK-GRAN, BACK-HAND
             """)
     void standardIsOneAndTheOthersAreNamedByTheJob(Measure measure, String standard, String others) {
         List<String> rest = Shipped.following(measure).stream()

@@ -23,9 +23,9 @@ class SampleDrawingsTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(textBlock = """
-            block-basement-to-swale,     'A B',     'D1 M1 | R1'
+            block-basement-to-swale,     'A | B',   'D1 M1 | R1'
             crawl-space-between-houses,  'A | B',   'D1 M1'
-            poured-basement-with-sump,   'A B D | C', 'D1 from its start | D1 from its end | R1'
+            poured-basement-with-sump,   'A D | B | C', 'D1 from its start | D1 from its end | R1'
             stone-wall-engineer-first,   'A',       'D1 M1'
             """)
     void wallsWithEqualFiguresShareASectionAndEveryWayOfTheWaterHasAProfile(

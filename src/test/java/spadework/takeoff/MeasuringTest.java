@@ -42,8 +42,8 @@ class MeasuringTest {
     /** Wall 40 ft, 5 ft to the footing's top, footing 8 × 6 in, bottom 24 in, slope 1, 4 in pipe of 4.215 in. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource(textBlock = """
-            # 0.5·5 + 2·5.667 + 5.667²/2 = 29.889 sf; × 40 ÷ 27
-            DUG,           44.28, 0.005
+            # 0.5·5 + 2·5.667 + 5.667²/2 = 29.889 sf; × 40 ÷ 27, and two open ends of 3.729
+            DUG,           51.738, 0.005
             # 40 × (5 + 0.5)
             CLEAN,         220,   1e-9
             # 40 × (5 + 4/12)
@@ -55,7 +55,7 @@ class MeasuringTest {
             # (40 + 1 lap) × (0.5 + 2 + 1.167 + 1) ÷ 9
             FABRIC,        21.26, 0.005
             # dug − stone − pipe 0.0969 sf × 40 ÷ 27
-            BACKFILL,      39.44, 0.01
+            BACKFILL,      46.90, 0.01
             WALL_FOOT,     40,    1e-9
             """)
     void oneStraightWall(Measure measure, double expected, double tolerance) {
@@ -121,8 +121,10 @@ class MeasuringTest {
         // (2.5² H + 2.5 H² + H³/3 − 0.25 × 0.667) ÷ 27 at H = 5.667
         double h = 17.0 / 3;
         double corner = (6.25 * h + 2.5 * h * h + h * h * h / 3 - 0.25 * 2 / 3) / 27;
-        assertThat(outside - straight).isCloseTo(corner, within(1e-9));
-        assertThat(straight - inside).isCloseTo(corner, within(1e-9));
+        // of four open ends two are left: B H² ÷ 2 + H³ ÷ 3 + 0.5 × (H² − tf²) ÷ 2 each
+        double ends = 2 * (h * h + h * h * h / 3 + (h * h - 4.0 / 9) / 4) / 27;
+        assertThat(outside - (straight - ends)).isCloseTo(corner, within(1e-9));
+        assertThat(straight - ends - inside).isCloseTo(corner, within(1e-9));
     }
 
     /** Cleanouts at high ends and at least every 100 ft; couplings at the joints of 10 ft sticks. */

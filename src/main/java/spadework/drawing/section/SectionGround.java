@@ -10,7 +10,8 @@ import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Protection;
 
 /** The ground in a section: grade, the trench's bank and bottom, the shield, the backfill and the heap of spoil. */
-public final class SectionGround {
+final class SectionGround {
+    private static final double IN_THE_WAY_HIGH = 16;
     private static final double SHIELD_OVER_GRADE = 6;
     private static final double SHIELD_OFF_BANK = 3.5;
 
@@ -34,10 +35,21 @@ public final class SectionGround {
             Hatching.ticks(toe, edge, 0.2, 1.1, sheet);
         }
         spoil(frame, reach, sheet);
+        inTheWay(frame, sheet);
         backfill(frame, sheet);
         if (frame.section().bank().protection() == Protection.SHIELDED) {
             shield(frame, sheet);
         }
+    }
+
+    /** What stood in the slope's way, as an upright line at its distance, where it lies on the sheet. */
+    private static void inTheWay(SectionFrame frame, DrawingSheet sheet) {
+        frame.section().bank().inTheWay().ifPresent(limit -> {
+            Point foot = frame.at(limit.distance().feet(), 0);
+            if (foot.x() < SectionFrame.WIDTH - SectionFrame.EDGE) {
+                sheet.line(foot.plus(0, 8), foot.plus(0, -IN_THE_WAY_HIGH), Weight.MEDIUM, Role.LIMIT, false);
+            }
+        });
     }
 
     private static void spoil(SectionFrame frame, double reach, DrawingSheet sheet) {

@@ -41,11 +41,13 @@ public final class SectionInWords {
 
     private static String bank(CrossSection section) {
         boolean over20 = section.trenchDepth().compareTo(ENGINEER_OVER) > 0;
-        return "%s, %s%s. The trench's top edge is %s from the wall."
+        String inTheWay = SectionWords.inTheWay(section.bank());
+        return "%s, %s%s%s. The trench's top edge is %s from the wall."
                 .formatted(
                         SectionWords.bank(section.bank()),
                         SectionWords.soil(section.bank()),
                         over20 ? SectionWords.ENGINEER : "",
+                        inTheWay.isEmpty() ? "" : "; " + inTheWay,
                         section.reach().text());
     }
 

@@ -76,10 +76,11 @@ public final class SectionLabels {
         double seen = frame.slope() == 0 ? 0 : frame.bottom() - (out - frame.toe()) / frame.slope();
         double down = Math.max(frame.bottom() * 0.22, seen);
         Point target = frame.at(frame.bank(down), down);
-        return callout(
-                target,
-                SectionWords.bank(section.bank()),
-                SectionWords.soil(section.bank()) + (over20 ? SectionWords.ENGINEER : ""));
+        String soil = SectionWords.soil(section.bank()) + (over20 ? SectionWords.ENGINEER : "");
+        String inTheWay = SectionWords.inTheWay(section.bank());
+        return inTheWay.isEmpty()
+                ? callout(target, SectionWords.bank(section.bank()), soil)
+                : callout(target, SectionWords.bank(section.bank()), soil + ";", inTheWay);
     }
 
     private static Point backfill(SectionFrame frame, double down) {

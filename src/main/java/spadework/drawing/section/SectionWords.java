@@ -1,6 +1,7 @@
 package spadework.drawing.section;
 
 import java.util.List;
+import java.util.Locale;
 import spadework.job.Protection;
 import spadework.measure.Figures;
 import spadework.measure.Length;
@@ -53,6 +54,19 @@ public final class SectionWords {
             case UPRIGHT -> "Upright bank, no support";
             case SLOPED -> "Bank laid back " + Figures.inWorking(bank.slope().value()) + " : 1";
         };
+    }
+
+    /** What kept the bank from being laid back; empty where nothing did. */
+    static String inTheWay(Bank bank) {
+        return bank.inTheWay()
+                .map(limit -> "no room to slope: "
+                        + limit.kind()
+                                .name()
+                                .toLowerCase(Locale.ROOT)
+                                .replace('_', ' ')
+                                .replace("our ", "or ")
+                        + " " + limit.distance().text() + " off the wall")
+                .orElse("");
     }
 
     static String soil(Bank bank) {

@@ -50,6 +50,8 @@ public final class JobPages {
         page.field("/site/rain/intensity", 3);
         page.field("/site/rain/source", 12);
         page.table(BasePointer.JOB.inside("/site/limits"), "/kind=4", "/wall=2", "/distance=3", "/trunk=3", "/note=6");
+        page.table(
+                BasePointer.JOB.inside("/site/testPits"), "/label=2", "/wall=2", "/length=3", "/width=3", "/depth=3");
         page.group("seen");
         RowsTable seen = page.table(BasePointer.JOB.inside("/observations"), "/seen=6", "/cause=6", "/photos=4");
         page.field(seen.row(), "/seen", 6);
@@ -111,6 +113,9 @@ public final class JobPages {
         page.field(wall, "/digging/handShare", 3);
         page.field(wall, "/digging/bottomWidth", 3);
         page.field(wall, "/digging/protection", 3);
+        page.field(wall, "/digging/ends/start", 3);
+        page.field(wall, "/digging/ends/end", 3);
+        page.field(wall, "/digging/ends/rampRun", 3);
         page.group("openings");
         page.field(wall, "/windowWells", 2);
         page.table(wall.inside("/openings"), 10, "/what=5", "/count=2", "/width=3", "/height=3");
@@ -158,6 +163,7 @@ public final class JobPages {
                     "/length=3",
                     "/trench/width=3",
                     "/trench/depth=3",
+                    "/trench/protection=3",
                     "/bends=3",
                     "/into=3",
                     "/startInvert=4",
@@ -179,12 +185,17 @@ public final class JobPages {
                 "/fromLotLine=4");
         page.field(outlets.row(), "/permission", 8);
         page.field(outlets.row(), "/discharge", 4);
+        page.field(outlets.row(), "/dischargeTrench/width", 3);
+        page.field(outlets.row(), "/dischargeTrench/depth", 3);
+        page.field(outlets.row(), "/dischargeTrench/protection", 3);
         page.group("pit");
         page.field(outlets.row(), "/pit/diameter", 2);
         page.field(outlets.row(), "/pit/depth", 2);
         page.field(outlets.row(), "/pit/lift", 2);
         page.field(outlets.row(), "/pit/pumpFlow", 3);
         page.field(outlets.row(), "/pit/pumpHead", 3);
+        page.field(outlets.row(), "/pit/place", 3);
+        page.field(outlets.row(), "/pit/fromFooting", 3);
     }
 
     static FormPage restoration(JobSession desk) {

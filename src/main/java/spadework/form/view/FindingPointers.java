@@ -20,7 +20,8 @@ public final class FindingPointers {
             "/water/roofLines",
             "/water/downspouts",
             "/water/outlets",
-            "/water/candidates");
+            "/water/candidates",
+            "/site/testPits");
 
     private FindingPointers() {}
 
@@ -30,7 +31,11 @@ public final class FindingPointers {
         if (!place.startsWith("*")) {
             return place;
         }
-        return row(draft, finding.about()) + place.substring(1);
+        String row = row(draft, finding.about().replaceAll(", .*", ""));
+        boolean run = row.startsWith("/water/mains/") || row.startsWith("/water/roofLines/");
+        return place.startsWith("*/digging/") && !row.startsWith("/walls")
+                ? row + (run ? "/trench/protection" : "/label")
+                : row + place.substring(1);
     }
 
     /** The row of that label; the walls where nothing has it. */

@@ -29,9 +29,23 @@ public final class LabelReferences {
         Names walls = references.names("the label of a wall", "/walls", job.walls(), Wall::label);
         references.corners(job, walls);
         references.each("/site/limits", "/wall", job.site().limits(), limit -> limit.wall(), walls);
+        references.testPits(job, walls);
         references.catchment(job, references.pipes(job.water(), walls));
         references.sections(job, walls);
         references.photos(job);
+    }
+
+    private void testPits(Job job, Names walls) {
+        for (int i = 0; i < job.site().testPits().size(); i++) {
+            String pointer = "/site/testPits/" + i + "/wall";
+            if (sheet.isSound(pointer)) {
+                job.site()
+                        .testPits()
+                        .get(i)
+                        .wall()
+                        .ifPresent(written -> walls.check(sheet, pointer, written, Excerpt.quoted(written)));
+            }
+        }
     }
 
     private void corners(Job job, Names walls) {

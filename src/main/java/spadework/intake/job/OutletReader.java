@@ -8,6 +8,7 @@ import spadework.intake.value.Measures;
 import spadework.job.Outlet;
 import spadework.job.OutletCandidate;
 import spadework.job.OutletKind;
+import spadework.job.PitPlace;
 import spadework.job.SumpPit;
 
 /** Reads where the water leaves, and where else it could. */
@@ -25,7 +26,8 @@ public final class OutletReader {
                 fields.find("permission", Texts.TEXT),
                 fields.find("discharge", Measures.lengthFromZeroTo(1000)),
                 fields.find("waterLevel", Measures.LEVEL),
-                fields.find("pit", ValueKind.object(OutletReader::pit)));
+                fields.find("pit", ValueKind.object(OutletReader::pit)),
+                fields.find("dischargeTrench", ValueKind.object(WaterReader::trench)));
     }
 
     private static SumpPit pit(ObjectFields fields) {
@@ -34,7 +36,9 @@ public final class OutletReader {
                 fields.find("depth", Measures.lengthUpTo(20)),
                 fields.find("lift", Measures.lengthUpTo(100)),
                 fields.find("pumpFlow", Measures.FLOW),
-                fields.find("pumpHead", Measures.lengthUpTo(200)));
+                fields.find("pumpHead", Measures.lengthUpTo(200)),
+                fields.get("place", Choices.of(PitPlace.class), PitPlace.UNKNOWN),
+                fields.find("fromFooting", Measures.lengthFromZeroTo(1000)));
     }
 
     static OutletCandidate candidate(ObjectFields fields) {

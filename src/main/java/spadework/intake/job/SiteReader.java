@@ -19,6 +19,7 @@ import spadework.job.SiteLimit;
 import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Space;
+import spadework.job.TestPit;
 import spadework.job.Texture;
 
 /** Reads the house and its ground. */
@@ -42,7 +43,17 @@ public final class SiteReader {
                 fields.find("rain", ValueKind.object(SiteReader::rain)),
                 fields.list("limits", ValueKind.object(SiteReader::limit)),
                 fields.find("locateTicket", Texts.LABEL),
-                fields.find("catchment", ValueKind.object(SiteReader::catchment)));
+                fields.find("catchment", ValueKind.object(SiteReader::catchment)),
+                fields.list("testPits", ValueKind.object(SiteReader::testPit)));
+    }
+
+    private static TestPit testPit(ObjectFields fields) {
+        return new TestPit(
+                fields.get("label", Texts.LABEL),
+                fields.find("wall", Texts.LABEL),
+                fields.get("length", Measures.lengthUpTo(100)),
+                fields.get("width", Measures.lengthUpTo(100)),
+                fields.get("depth", Measures.lengthUpTo(20)));
     }
 
     private static House house(ObjectFields fields) {

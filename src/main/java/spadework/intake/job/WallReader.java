@@ -13,6 +13,7 @@ import spadework.intake.value.Shares;
 import spadework.job.Access;
 import spadework.job.Condition;
 import spadework.job.Digging;
+import spadework.job.EndKind;
 import spadework.job.Finish;
 import spadework.job.FinishSystem;
 import spadework.job.Footing;
@@ -20,6 +21,7 @@ import spadework.job.Opening;
 import spadework.job.Protection;
 import spadework.job.Side;
 import spadework.job.Surface;
+import spadework.job.TrenchEnds;
 import spadework.job.Wall;
 import spadework.job.WallKind;
 import spadework.measure.Length;
@@ -153,6 +155,14 @@ public final class WallReader {
                 fields.get("access", Choices.of(Access.class), USUAL_DIGGING.access()),
                 fields.get("handShare", Shares.fromZeroTo(100), USUAL_DIGGING.handShare()),
                 fields.get("bottomWidth", Measures.lengthBetween(12, 20), USUAL_DIGGING.bottomWidth()),
-                fields.get("protection", Choices.of(Protection.class), USUAL_DIGGING.protection()));
+                fields.get("protection", Choices.of(Protection.class), USUAL_DIGGING.protection()),
+                fields.get("ends", ValueKind.object(WallReader::ends), TrenchEnds.OPEN));
+    }
+
+    private static TrenchEnds ends(ObjectFields fields) {
+        return new TrenchEnds(
+                fields.get("start", Choices.of(EndKind.class), EndKind.OPEN),
+                fields.get("end", Choices.of(EndKind.class), EndKind.OPEN),
+                fields.find("rampRun", Measures.lengthUpTo(20)));
     }
 }

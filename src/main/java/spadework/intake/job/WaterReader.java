@@ -11,6 +11,7 @@ import spadework.intake.value.Measures;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.Outlet;
+import spadework.job.Protection;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.TrenchSize;
@@ -75,9 +76,11 @@ public final class WaterReader {
                 fields.find("endGrade", Measures.LEVEL));
     }
 
-    private static TrenchSize trench(ObjectFields fields) {
+    static TrenchSize trench(ObjectFields fields) {
         return new TrenchSize(
-                fields.get("width", Measures.lengthBetween(4, 10)), fields.get("depth", Measures.lengthUpTo(20)));
+                fields.get("width", Measures.lengthBetween(4, 10)),
+                fields.get("depth", Measures.lengthUpTo(20)),
+                fields.find("protection", Choices.of(Protection.class)));
     }
 
     private static Downspout downspout(ObjectFields fields) {

@@ -2,12 +2,19 @@ package spadework.takeoff.wall;
 
 import java.util.ArrayList;
 import java.util.List;
+import spadework.ground.EndFace;
+import spadework.ground.FreeEnds;
+import spadework.ground.Overlap;
+import spadework.ground.Slice;
 import spadework.job.Corner;
 import spadework.job.CornerKind;
-import spadework.job.Job;
 import spadework.job.Wall;
+import spadework.job.WallEnd;
 import spadework.measure.Unit;
+import spadework.takeoff.BodyDug;
+import spadework.takeoff.Trenches;
 import spadework.working.Given;
+import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -15,9 +22,9 @@ import spadework.working.Working;
 public final class DugWall {
     private DugWall() {}
 
-    /** Bank volume in cubic yards. */
-    public static Worked bank(Job job, Wall wall) {
-        WallMeasures m = WallMeasures.of(job, wall);
+    /** Bank volume in cubic yards; negative where a short wall's trench lies within those of its neighbors. */
+    static Worked bank(Trenches trenches, Wall wall) {
+        WallMeasures m = trenches.at(wall);
         Worked start = m.section("A0", "at the start", m.start());
         Worked middle = m.middleSection();
         Worked end = m.section("A1", "at the end", m.end());
@@ -32,21 +39,29 @@ public final class DugWall {
                 start,
                 middle,
                 end);
-        return withCorners("D", "soil dug, bank", straight, corners(job, wall));
+        List<Term> terms = new ArrayList<>(List.of(new Term(true, straight)));
+        terms.addAll(corners(trenches, m));
+        terms.addAll(ends(trenches, m));
+        trenches.wellsOf(wall)
+                .filter(wells -> wells.width() > 0)
+                .ifPresent(wells -> terms.add(new Term(true, BodyDug.cubicFeet("Vw", wells))));
+        terms.addAll(shared("U", trenches.soilSharedBy(wall)));
+        return sum("D", "soil dug, bank", terms);
     }
 
-    /** A volume and the corners that add to it or take from it, as cubic yards. */
-    public static Worked withCorners(String symbol, String name, Worked straight, List<CornerVolume> corners) {
-        StringBuilder formula = new StringBuilder(straight.symbol());
-        List<Working> inputs = new ArrayList<>(List.of(straight));
-        double sum = straight.number();
-        for (CornerVolume corner : corners) {
-            boolean adds = corner.kind() == CornerKind.OUTSIDE;
-            formula.append(adds ? " + " : " − ").append(corner.volume().symbol());
-            inputs.add(corner.volume());
-            sum += adds ? corner.volume().number() : -corner.volume().number();
+    /** A volume in cubic feet and whether it adds or takes away. */
+    record Term(boolean adds, Worked volume) {}
+
+    /** Volumes added up, as cubic yards. */
+    static Worked sum(String symbol, String name, List<Term> terms) {
+        StringBuilder formula = new StringBuilder();
+        double sum = 0;
+        for (Term term : terms) {
+            String sign = formula.isEmpty() ? "" : term.adds() ? " + " : " − ";
+            formula.append(sign).append(term.volume().symbol());
+            sum += term.adds() ? term.volume().number() : -term.volume().number();
         }
-        String whole = corners.isEmpty() ? formula + " ÷ 27" : "(" + formula + ") ÷ 27";
+        String whole = terms.size() == 1 ? formula + " ÷ 27" : "(" + formula + ") ÷ 27";
         return Worked.of(
                 symbol,
                 name,
@@ -54,32 +69,116 @@ public final class DugWall {
                 Unit.CUBIC_YARD,
                 whole,
                 "27 cf in a cubic yard",
-                inputs.toArray(Working[]::new));
+                terms.stream().map(Term::volume).toArray(Working[]::new));
     }
 
-    /** A corner's volume and whether it adds or takes away. */
-    public record CornerVolume(CornerKind kind, Worked volume) {}
+    private static List<Term> corners(Trenches trenches, WallMeasures first) {
+        List<Term> terms = new ArrayList<>();
+        for (Corner corner : trenches.cornersOf(first.wall())) {
+            WallMeasures second = trenches.at(corner.second().wall());
+            double depth = Math.max(
+                    first.depthAt(corner.first().atEnd()).number(),
+                    second.depthAt(corner.second().atEnd()).number());
+            Given height = Given.of(
+                    "Hc",
+                    "depth of the trench at the corner, the deeper of the two",
+                    depth + first.footing().number(),
+                    Unit.FOOT,
+                    trenches.pointer(corner));
+            terms.add(new Term(
+                    corner.kind() == CornerKind.OUTSIDE, volume("C" + (terms.size() + 1), height, first, second)));
+        }
+        return terms;
+    }
 
-    private static List<CornerVolume> corners(Job job, Wall wall) {
-        List<CornerVolume> volumes = new ArrayList<>();
-        for (Corner corner : job.corners()) {
-            if (corner.first().wall().equals(wall.label())) {
-                WallMeasures first = WallMeasures.of(job, wall);
-                WallMeasures second =
-                        WallMeasures.of(job, job.getWall(corner.second().wall()));
-                double depth = Math.max(
-                        first.depthAt(corner.first().atEnd()).number(),
-                        second.depthAt(corner.second().atEnd()).number());
-                Given height = Given.of(
-                        "Hc",
-                        "depth of the trench at the corner, the deeper of the two",
-                        depth + first.footing().number(),
-                        Unit.FOOT,
-                        "/corners/" + job.corners().indexOf(corner));
-                volumes.add(new CornerVolume(corner.kind(), volume("C" + (volumes.size() + 1), height, first, second)));
+    /** The sloped faces at ends where the trench stops in the open. */
+    private static List<Term> ends(Trenches trenches, WallMeasures m) {
+        List<Term> terms = new ArrayList<>();
+        for (WallEnd end : trenches.freeEndsOf(m.wall())) {
+            double run = FreeEnds.run(m.wall(), end.atEnd(), m.bank());
+            if (run > 0) {
+                terms.add(new Term(true, end("E" + (terms.size() + 1), m, end, run)));
             }
         }
-        return volumes;
+        return terms;
+    }
+
+    private static Worked end(String symbol, WallMeasures m, WallEnd end, double run) {
+        Given depth = m.depthAt(end.atEnd());
+        Worked height = Worked.of(
+                "H",
+                "depth of the trench at that end",
+                depth.number() + m.footing().number(),
+                Unit.FOOT,
+                depth.symbol() + " + tf",
+                "to the footing's bottom",
+                depth,
+                m.footing());
+        Given e = Given.of(
+                "e",
+                "run of the end's face for each rise",
+                run,
+                Unit.FOOT_PER_FOOT,
+                "digging of wall " + m.wall().label() + ", ends");
+        return Worked.of(
+                symbol,
+                "sloped face at the " + (end.atEnd() ? "end" : "start"),
+                EndFace.volume(
+                        run,
+                        m.width().number(),
+                        m.slope().number(),
+                        m.projection().number(),
+                        m.footing().number(),
+                        height.number()),
+                Unit.CUBIC_FOOT,
+                "e × (B × H^2 ÷ 2 + s × H^3 ÷ 3 + p × (H^2 − min(tf, H)^2) ÷ 2)",
+                "integral of e × z × (B + s × z), and of e × z × p above the footing, over the height",
+                e,
+                m.width(),
+                height,
+                m.slope(),
+                m.projection(),
+                m.footing());
+    }
+
+    /** What trenches of neighboring walls share beyond their corners, counted with the first of them. */
+    static List<Term> shared(String symbol, List<Overlap> overlaps) {
+        List<Term> terms = new ArrayList<>();
+        for (Overlap overlap : overlaps) {
+            List<Working> slices = new ArrayList<>();
+            StringBuilder formula = new StringBuilder();
+            for (Slice slice : overlap.slices()) {
+                String each = "z" + (slices.size() + 1);
+                slices.add(slice(each, slice));
+                formula.append(formula.isEmpty() ? "" : " + ").append(each);
+            }
+            terms.add(new Term(
+                    true,
+                    Worked.of(
+                            symbol + (terms.size() + 1),
+                            "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
+                            overlap.volume(),
+                            Unit.CUBIC_FOOT,
+                            formula.toString(),
+                            "each place that two trenches share is dug once",
+                            slices.toArray(Working[]::new))));
+        }
+        return terms;
+    }
+
+    private static Worked slice(String symbol, Slice slice) {
+        String cut = "rectangles of the trenches cut level, each place once, less their signed sum";
+        return Worked.of(
+                symbol,
+                "slice",
+                slice.volume(),
+                Unit.CUBIC_FOOT,
+                "(zb − za) ÷ 2 × (a + b)",
+                "rule of Gauss with two places, exact for a quadratic",
+                Listed.of("za", "slice from, over the bottom", slice.from(), Unit.FOOT, cut),
+                Listed.of("zb", "slice to", slice.to(), Unit.FOOT, cut),
+                Listed.of("a", "area at the lower place", slice.low(), Unit.SQUARE_FOOT, cut),
+                Listed.of("b", "area at the upper place", slice.high(), Unit.SQUARE_FOOT, cut));
     }
 
     /** The corner up to a height above the trench's bottom, cubic feet. */

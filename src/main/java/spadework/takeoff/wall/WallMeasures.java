@@ -1,5 +1,8 @@
 package spadework.takeoff.wall;
 
+import java.util.List;
+import spadework.ground.Strip;
+import spadework.ground.Top;
 import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Unit;
@@ -20,8 +23,13 @@ public record WallMeasures(
         Given width,
         Listed slope) {
 
-    public static WallMeasures of(Job job, Wall wall) {
-        String at = "/walls/" + job.walls().indexOf(wall);
+    static WallMeasures of(Job job, Wall wall) {
+        return of(job, wall, job.walls().indexOf(wall));
+    }
+
+    /** @param index of the wall in the job */
+    static WallMeasures of(Job job, Wall wall, int index) {
+        String at = "/walls/" + index;
         Bank bank = Bank.of(job.site(), wall);
         return new WallMeasures(
                 wall,
@@ -93,6 +101,18 @@ public record WallMeasures(
 
     TrenchGeometry.CornerSide cornerSide() {
         return new TrenchGeometry.CornerSide(projection.number(), width.number(), slope.number());
+    }
+
+    /** The trench as a strip of ground, up to grade. */
+    Strip strip() {
+        return strip(List.of(
+                new Top(0, start.number() + footing.number()),
+                new Top(length.number(), end.number() + footing.number())));
+    }
+
+    /** The strip in front of the wall, up to these tops. */
+    Strip strip(List<Top> tops) {
+        return new Strip(wall.label(), projection.number(), width.number(), slope.number(), footing.number(), tops);
     }
 
     /** Depth to the footing's top at one end. */

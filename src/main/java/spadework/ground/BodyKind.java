@@ -1,0 +1,12 @@
+package spadework.ground;
+
+/** What is dug. */
+public enum BodyKind {
+    WALL,
+    WINDOW_WELL,
+    MAIN,
+    ROOF_LINE,
+    DISCHARGE,
+    SUMP_PIT,
+    TEST_PIT
+}

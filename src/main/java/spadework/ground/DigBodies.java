@@ -1,0 +1,108 @@
+package spadework.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.OutletKind;
+import spadework.job.Protection;
+import spadework.job.Site;
+import spadework.job.SolidRun;
+import spadework.job.TestPit;
+import spadework.job.TrenchSize;
+import spadework.job.Wall;
+import spadework.measure.Length;
+import spadework.trench.Bank;
+
+/** Everything that is dug on a job. What people are kept safe in, pay for and see drawn is looked up here. */
+public final class DigBodies {
+    /** A window well as it is usual, feet: so wide along the wall, so far out, so deep; common practice, no source. */
+    private static final double WELL_WIDTH = 4;
+
+    private static final double WELL_OUT = 3;
+    private static final double WELL_DEPTH = 3;
+
+    private DigBodies() {}
+
+    public static List<DigBody> of(Job job) {
+        Site site = job.site();
+        List<DigBody> bodies = new ArrayList<>();
+        job.walls().forEach(wall -> bodies.add(wall(site, wall)));
+        job.walls().stream().filter(wall -> wall.windowWells() > 0).forEach(wall -> bodies.add(well(site, wall)));
+        job.water().mains().forEach(main -> bodies.add(main(site, main)));
+        job.water().roofLines().forEach(line -> bodies.add(roofLine(site, line)));
+        for (Outlet outlet : job.water().outlets()) {
+            if (outlet.kind() == OutletKind.SUMP) {
+                bodies.add(SumpHole.of(job, outlet).body());
+                discharge(site, outlet).ifPresent(bodies::add);
+            }
+        }
+        site.testPits().forEach(pit -> bodies.add(testPit(site, pit)));
+        return bodies;
+    }
+
+    /** The trench at a wall; its width reaches from the wall's face over the footing. */
+    public static DigBody wall(Site site, Wall wall) {
+        double tf = wall.footing().thickness().feet();
+        double width = wall.footing().projection().feet()
+                + wall.digging().bottomWidth().feet();
+        return new DigBody(
+                BodyKind.WALL,
+                wall.label(),
+                List.of(
+                        new BodyStation(0, wall.depthStart().feet() + tf, Optional.empty()),
+                        new BodyStation(wall.length().feet(), wall.depthEnd().feet() + tf, Optional.empty())),
+                width,
+                Bank.of(site, wall),
+                DepthFrom.MEASURED,
+                Optional.empty(),
+                true);
+    }
+
+    public static DigBody main(Site site, SolidRun run) {
+        return PipeTrench.of(site, BodyKind.MAIN, run);
+    }
+
+    public static DigBody roofLine(Site site, SolidRun run) {
+        return PipeTrench.of(site, BodyKind.ROOF_LINE, run);
+    }
+
+    /** The trench of a sump's discharge pipe; empty where it has no length. */
+    public static Optional<DigBody> discharge(Site site, Outlet outlet) {
+        TrenchSize size = outlet.dischargeTrench().orElse(PipeTrench.USUAL_DISCHARGE);
+        DepthFrom from = outlet.dischargeTrench().isPresent() ? DepthFrom.TYPED : DepthFrom.USUAL;
+        return outlet.discharge()
+                .filter(Length::isPositive)
+                .map(length -> PipeTrench.typed(site, BodyKind.DISCHARGE, outlet.label(), length.feet(), size, from));
+    }
+
+    /**
+     * What the wells of a wall take beyond its trench: each as wide as usual, from the trench's edge at the well's
+     * bottom out to the well's.
+     */
+    public static DigBody well(Site site, Wall wall) {
+        double depth = Math.min(WELL_DEPTH, wall.deepestTrench().feet());
+        Bank bank = Bank.of(site, wall);
+        double reach = wall.footing().projection().feet()
+                + wall.digging().bottomWidth().feet()
+                + bank.slope().number() * (wall.deepestTrench().feet() - depth);
+        return new DigBody(
+                BodyKind.WINDOW_WELL,
+                wall.label(),
+                List.of(
+                        new BodyStation(0, depth, Optional.empty()),
+                        new BodyStation(WELL_WIDTH * wall.windowWells(), depth, Optional.empty())),
+                Math.max(0, WELL_OUT - reach),
+                PipeTrench.bank(site, Protection.UPRIGHT),
+                DepthFrom.USUAL,
+                Optional.empty(),
+                false);
+    }
+
+    public static DigBody testPit(Site site, TestPit pit) {
+        TrenchSize size = new TrenchSize(pit.width(), pit.depth());
+        return PipeTrench.typed(
+                site, BodyKind.TEST_PIT, pit.label(), pit.length().feet(), size, DepthFrom.MEASURED);
+    }
+}

@@ -1,0 +1,93 @@
+package spadework.ground;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.measure.Length;
+import spadework.trench.Bank;
+
+/**
+ * A body of ground that is dug out.
+ *
+ * @param label of the wall, run, outlet or pit
+ * @param stations from its start to its end
+ * @param width of the bottom in feet
+ * @param bank as it is dug; on a trench away from the house both banks are alike, and it is laid back only where the
+ *     depth reaches {@link Bank#PROTECTED_FROM}
+ * @param typed the mean depth that somebody typed, where levels say something too
+ * @param entered whether people work in it; what lies within another body is not entered by itself
+ */
+public record DigBody(
+        BodyKind kind,
+        String label,
+        List<BodyStation> stations,
+        double width,
+        Bank bank,
+        DepthFrom depthFrom,
+        Optional<Length> typed,
+        boolean entered) {
+
+    public DigBody {
+        stations = List.copyOf(stations);
+    }
+
+    public double length() {
+        return stations.get(stations.size() - 1).at();
+    }
+
+    /** Grade to the bottom at the deepest place. */
+    public Length deepest() {
+        return Length.ofFeet(
+                stations.stream().mapToDouble(BodyStation::depth).max().orElse(0));
+    }
+
+    /** Mean depth along it. */
+    public Length meanDepth() {
+        double sum = 0;
+        for (int i = 1; i < stations.size(); i++) {
+            BodyStation a = stations.get(i - 1);
+            BodyStation b = stations.get(i);
+            sum += (b.at() - a.at()) * (a.depth() + b.depth()) / 2;
+        }
+        return Length.ofFeet(length() > 0 ? sum / length() : stations.get(0).depth());
+    }
+
+    /**
+     * Outline in plan at grade, in feet: along the body, and across it from the wall's face or from the middle of the
+     * trench. The ends' own slopes are not part of it.
+     */
+    public List<double[]> outline() {
+        boolean atWall = kind == BodyKind.WALL;
+        List<double[]> far = new ArrayList<>();
+        List<double[]> near = new ArrayList<>();
+        for (BodyStation station : stations) {
+            double out = atWall ? width + run(station) : width / 2 + run(station);
+            far.add(new double[] {station.at(), out});
+            near.add(0, new double[] {station.at(), atWall ? 0 : -out});
+        }
+        far.addAll(near);
+        return far;
+    }
+
+    private double run(BodyStation station) {
+        return slopeAt(station.depth()) * station.depth();
+    }
+
+    /** Run of the bank for each rise where the body is that deep. */
+    public double slopeAt(double depth) {
+        boolean laidBack = kind == BodyKind.WALL || depth >= Bank.PROTECTED_FROM.feet() - 1e-9;
+        return laidBack ? bank.slope().number() : 0;
+    }
+
+    /** Area of the outline at grade, square feet. */
+    public double areaAtGrade() {
+        double sum = 0;
+        for (int i = 1; i < stations.size(); i++) {
+            BodyStation a = stations.get(i - 1);
+            BodyStation b = stations.get(i);
+            double sides = kind == BodyKind.WALL ? 1 : 2;
+            sum += (b.at() - a.at()) * (width + sides * (run(a) + run(b)) / 2);
+        }
+        return sum;
+    }
+}

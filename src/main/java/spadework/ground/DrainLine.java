@@ -1,0 +1,123 @@
+package spadework.ground;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeSet;
+import spadework.job.Corner;
+import spadework.job.CornerKind;
+import spadework.job.FootingDrain;
+import spadework.job.Job;
+import spadework.job.TeeAt;
+import spadework.job.Wall;
+import spadework.measure.Length;
+import spadework.pricebook.Pipe;
+import spadework.water.DrainLength;
+import spadework.water.Leg;
+
+/** A footing drain laid along its walls: how high its pipe lies over the trench's bottom at each of them. */
+final class DrainLine {
+    private final Job job;
+    private final FootingDrain drain;
+    private final Pipe pipe;
+    private final List<Leg> legs;
+    private final double wallFeet;
+    private final double pipeFeet;
+    private final Optional<Double> topAtStart;
+    private final Optional<Double> topAtEnd;
+
+    DrainLine(Job job, FootingDrain drain, Pipe pipe) {
+        this.job = job;
+        this.drain = drain;
+        this.pipe = pipe;
+        this.legs = Leg.of(job, drain);
+        this.wallFeet =
+                legs.stream().mapToDouble(leg -> leg.wall().length().feet()).sum();
+        this.pipeFeet = DrainLength.of(job, drain).number();
+        Optional<Double> start = top(drain.startGrade(), legs.get(0).depthIn());
+        Optional<Double> end = top(drain.endGrade(), legs.get(legs.size() - 1).depthOut());
+        this.topAtStart = start.or(() -> end);
+        this.topAtEnd = end.or(() -> start);
+    }
+
+    private static Optional<Double> top(Optional<Length> grade, Length depth) {
+        return grade.map(level -> level.feet() - depth.feet());
+    }
+
+    /** The stone at each wall, by the wall's label. Half of a corner at which the drain closes lies at each end. */
+    Map<String, StoneProfile> profiles() {
+        Map<String, StoneProfile> profiles = new LinkedHashMap<>();
+        double gains = legs.stream().mapToDouble(this::gain).sum();
+        double pipeAt = (pipeFeet - wallFeet - gains) / 2;
+        double wallsAt = 0;
+        for (Leg leg : legs) {
+            profiles.put(leg.wall().label(), profile(leg, wallsAt, pipeAt));
+            wallsAt += leg.wall().length().feet();
+            pipeAt += leg.wall().length().feet() + gain(leg);
+        }
+        return profiles;
+    }
+
+    /** What the pipe's center line gains at the corner after a wall: p + B ÷ 2 of both walls, taken off inside. */
+    private double gain(Leg leg) {
+        if (leg.corner().isEmpty()) {
+            return 0;
+        }
+        Corner corner = leg.corner().get();
+        double both = offset(job.getWall(corner.first().wall()))
+                + offset(job.getWall(corner.second().wall()));
+        return corner.kind() == CornerKind.OUTSIDE ? both : -both;
+    }
+
+    private static double offset(Wall wall) {
+        return wall.footing().projection().feet() + wall.digging().bottomWidth().feet() / 2;
+    }
+
+    private StoneProfile profile(Leg leg, double wallsAt, double pipeAt) {
+        double length = leg.wall().length().feet();
+        double tf = leg.wall().footing().thickness().feet();
+        double shell = (pipe.outside().feet() - pipe.inside().feet()) / 2;
+        TreeSet<Double> places = new TreeSet<>(List.of(0.0, length));
+        double tee = pipeFeet / 2 - pipeAt;
+        if (drain.teeAt() == TeeAt.MIDDLE && tee > 1e-9 && tee < length - 1e-9) {
+            places.add(tee);
+        }
+        List<double[]> under = new ArrayList<>();
+        for (double place : places) {
+            Optional<Double> top = footingTop((wallsAt + place) / wallFeet);
+            Optional<Double> invert = invert((pipeAt + place) / pipeFeet);
+            if (top.isEmpty() || invert.isEmpty()) {
+                return StoneProfile.of(
+                        false, tf, pipe.outside().feet(), List.of(new double[] {0, StoneProfile.BEDDING}, new double[] {
+                            length, StoneProfile.BEDDING
+                        }));
+            }
+            under.add(new double[] {leg.backward() ? length - place : place, invert.get() - shell - (top.get() - tf)});
+        }
+        if (leg.backward()) {
+            Collections.reverse(under);
+        }
+        return StoneProfile.of(true, tf, pipe.outside().feet(), under);
+    }
+
+    /** Level of the footing's top: straight between measured ends, level where only one was measured. */
+    private Optional<Double> footingTop(double share) {
+        return topAtStart.map(low -> low + (topAtEnd.orElse(low) - low) * share);
+    }
+
+    private Optional<Double> invert(double share) {
+        if (drain.teeAt() == TeeAt.MIDDLE) {
+            return share <= 0.5
+                    ? between(drain.startInvert(), drain.teeInvert(), share * 2)
+                    : between(drain.teeInvert(), drain.endInvert(), share * 2 - 1);
+        }
+        return between(drain.startInvert(), drain.endInvert(), share);
+    }
+
+    private static Optional<Double> between(Optional<Length> from, Optional<Length> to, double share) {
+        return from.flatMap(low -> to.map(high -> low.feet() + (high.feet() - low.feet()) * share));
+    }
+}

@@ -1,0 +1,59 @@
+package spadework.safety;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import spadework.ground.BodyKind;
+import spadework.ground.DigBody;
+import spadework.measure.Length;
+
+/**
+ * What findings call a body of ground.
+ *
+ * @param kind in the singular, as {@code wall}
+ * @param label of the wall, run, outlet or pit
+ */
+record BodyNames(String kind, String label) {
+
+    static BodyNames of(DigBody body) {
+        String kind = body.kind() == BodyKind.DISCHARGE
+                ? "discharge pipe"
+                : body.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        return new BodyNames(kind, body.label());
+    }
+
+    /** Something that is no body of a job. */
+    static BodyNames alone(String about) {
+        return new BodyNames("trench", about);
+    }
+
+    /** As {@code walls A, B and D, main M1}. */
+    static String joined(List<BodyNames> names) {
+        Map<String, List<String>> byKind = new LinkedHashMap<>();
+        names.forEach(name ->
+                byKind.computeIfAbsent(name.kind(), kind -> new ArrayList<>()).add(name.label()));
+        List<String> parts = byKind.entrySet().stream()
+                .map(kind -> kind.getKey() + (kind.getValue().size() > 1 ? "s " : " ") + listed(kind.getValue()))
+                .toList();
+        return String.join(", ", parts);
+    }
+
+    private static String listed(List<String> labels) {
+        int last = labels.size() - 1;
+        return last == 0 ? labels.get(0) : String.join(", ", labels.subList(0, last)) + " and " + labels.get(last);
+    }
+
+    /** Their labels, each once, as a finding is about them. */
+    static String labels(List<BodyNames> names) {
+        return String.join(", ", names.stream().map(BodyNames::label).distinct().toList());
+    }
+
+    /** The least and the greatest of some lengths, or the one that all of them print. */
+    static String range(List<Length> lengths) {
+        String least = lengths.stream().min(Length::compareTo).orElseThrow().text();
+        String most = lengths.stream().max(Length::compareTo).orElseThrow().text();
+        return least.equals(most) ? least : least + " to " + most;
+    }
+}
