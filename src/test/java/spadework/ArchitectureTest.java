@@ -49,30 +49,33 @@ class ArchitectureTest {
       trench               | measure working job
       water.flow           | measure working
       water                | measure working job pricebook water.flow
-      takeoff.wall         | measure working job pricebook trench
-      takeoff              | measure working job company pricebook trench water takeoff.wall
-      safety               | measure finding working job pricebook trench water.flow water takeoff.wall takeoff
-      pricing              | measure money working job company pricebook takeoff
+      ground               | measure working job pricebook trench water
+      takeoff.wall         | measure working job pricebook trench ground
+      takeoff              | measure working job company pricebook trench water ground takeoff.wall
+      schedule             | measure finding working job company pricebook takeoff
+      safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff
+      pricing              | measure money working job company pricebook takeoff schedule
       figure               | measure money finding working job pricebook law trench water.flow water takeoff.wall takeoff safety pricing
-      contract             | measure money job company pricebook takeoff pricing
+      contract             | measure money job company pricebook takeoff schedule pricing
       closeout             | measure money finding working job pricebook takeoff.wall takeoff contract
       bids                 | measure money job company pricebook takeoff pricing contract
-      whatif               | measure money finding job company pricebook takeoff pricing
+      whatif               | measure money finding working job company pricebook trench takeoff schedule pricing
       feedback             | measure money job company pricebook takeoff pricing
       drawing.shape        | job
       drawing.section      | measure working job trench takeoff drawing.shape
       drawing.plan         | measure job takeoff drawing.shape
       drawing.profile      | measure drawing.shape
-      paperwork            | finding job company pricebook law takeoff pricing contract
+      paperwork            | finding job company pricebook law takeoff schedule pricing contract
       paperwork.part       | measure money finding job company law pricing paperwork
       paperwork.work       | measure working job pricebook trench water.flow water takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
-      paperwork.proposal   | measure money job company pricebook takeoff pricing contract drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.proposal   | measure money job company pricebook takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
       paperwork.scope      | finding job pricebook takeoff drawing.shape paperwork paperwork.part paperwork.work
       paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work paperwork.proposal
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.cost       | measure money working job company pricebook takeoff pricing contract feedback paperwork paperwork.part paperwork.work
+      drawing.crew         | drawing.shape
+      paperwork.cost       | measure money working job company pricebook takeoff schedule pricing contract feedback drawing.shape paperwork paperwork.part paperwork.work drawing.crew
       press.template       |
       press.font           |
       press.svg            | drawing.shape paperwork.work
@@ -92,11 +95,11 @@ class ArchitectureTest {
       intake.law           | measure money finding law intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding company pricebook register draft press.sheet pricesheet office.reply intake
-      office.files         | finding job company register paperwork intake
+      office.files         | finding job company register draft paperwork intake.job intake
       office.records       | finding job company pricebook register press.template listing office.reply intake.law intake office.files
-      office               | measure money finding job company pricebook law register takeoff safety pricing figure contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.sheet listing post intake.value intake.law intake office.files office.records
+      office               | measure money finding job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.sheet listing post office.reply intake.value intake.law intake office.files office.records
       office.agreement     | measure money finding job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.warranty press.template intake.law intake office.files office.records office
-      office.portfolio     | measure money finding job company pricebook register draft takeoff pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
+      office.portfolio     | measure money finding job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
       cli.register         | office.reply cli.option office.records

@@ -1,6 +1,5 @@
 package spadework.bids;
 
-
 /** Why a line's price moved. */
 public enum Cause {
     /** The line was not there. */

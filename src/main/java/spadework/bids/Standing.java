@@ -1,6 +1,5 @@
 package spadework.bids;
 
-
 /** Where a bid stands. */
 public enum Standing {
     /** Not issued yet. */

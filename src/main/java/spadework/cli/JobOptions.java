@@ -2,10 +2,10 @@ package spadework.cli;
 
 import java.nio.file.Path;
 import java.util.function.Function;
+import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.TemplateOption;
 import spadework.finding.Fault;

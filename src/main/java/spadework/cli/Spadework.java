@@ -4,9 +4,9 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ScopeType;
-import picocli.CommandLine;
 import spadework.cli.option.ExitCode;
 
 /** The program. It parses, hands over and prints; it decides nothing. */

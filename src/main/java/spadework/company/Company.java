@@ -23,6 +23,7 @@ import spadework.money.Dollars;
  *     there were none, a missing one that it is unknown
  * @param calendar when its crews work; empty where it does not say
  * @param diggers what its digging machines do, by the machine's name
+ * @param backfill how its own fill comes out; empty where the price book's figures for the soil stand
  */
 public record Company(
         String name,
@@ -49,7 +50,8 @@ public record Company(
         Optional<String> bond,
         Optional<List<String>> affiliates,
         Optional<WorkCalendar> calendar,
-        Map<String, Digger> diggers) {
+        Map<String, Digger> diggers,
+        Optional<Backfill> backfill) {
 
     /** A company that says nothing of its calendar and of what its machines do. */
     public Company(
@@ -101,7 +103,8 @@ public record Company(
                 bond,
                 affiliates,
                 Optional.empty(),
-                Map.of());
+                Map.of(),
+                Optional.empty());
     }
 
     public Company {
@@ -148,7 +151,8 @@ public record Company(
                 bond,
                 affiliates,
                 calendar,
-                diggers);
+                diggers,
+                backfill);
     }
 
     /** The same company with other price rules. */
@@ -178,6 +182,7 @@ public record Company(
                 bond,
                 affiliates,
                 calendar,
-                diggers);
+                diggers,
+                backfill);
     }
 }

@@ -1,6 +1,5 @@
 package spadework.company;
 
-
 /**
  * Some members of a crew.
  *

@@ -1,6 +1,5 @@
 package spadework.company;
 
-
 /** The size of the page. */
 public enum Paper {
     LETTER,

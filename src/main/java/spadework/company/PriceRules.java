@@ -11,6 +11,13 @@ import spadework.money.Dollars;
  * @param profit a margin or a markup, as {@code basis} says
  * @param minimum the least a job is done for
  * @param step a section's price is rounded to a multiple of this, half up
+ * @param leftovers what a job pays of packages that are not used up
  */
 public record PriceRules(
-        Percent contingency, Percent overhead, ProfitBasis basis, Percent profit, Dollars minimum, Dollars step) {}
+        Percent contingency,
+        Percent overhead,
+        ProfitBasis basis,
+        Percent profit,
+        Dollars minimum,
+        Dollars step,
+        Leftovers leftovers) {}

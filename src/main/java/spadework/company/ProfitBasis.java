@@ -1,6 +1,5 @@
 package spadework.company;
 
-
 /** What the company's profit is a percentage of. The two are never mixed up. */
 public enum ProfitBasis {
     /** Of the price: price = cost ÷ (1 − margin). */

@@ -1,6 +1,5 @@
 package spadework.company;
 
-
 /** Who pays sales tax on what. Set by the contractor with a tax adviser; it differs by state and kind of contract. */
 public enum TaxMode {
     /** No tax is reckoned anywhere. */

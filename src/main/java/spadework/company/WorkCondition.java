@@ -1,6 +1,5 @@
 package spadework.company;
 
-
 /** A condition that slows work down. */
 public enum WorkCondition {
     /** The trench is deeper than 5 ft. */

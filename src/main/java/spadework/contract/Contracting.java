@@ -9,6 +9,7 @@ import java.util.Optional;
 import spadework.company.Company;
 import spadework.job.Accepted;
 import spadework.job.Agreed;
+import spadework.job.Alteration;
 import spadework.job.Altered;
 import spadework.job.Change;
 import spadework.job.ChangeState;
@@ -99,11 +100,20 @@ public final class Contracting {
         Job agreed = Agreed.before(job, change.number());
         WorkPrice without = work(agreed);
         WorkPrice with = work(Altered.of(agreed, change.alteration()));
-        List<UnitLine> lines = change.unitPrices().stream().map(this::line).toList();
+        Sum byPath = without.to(with, company);
+        FittingPrices fitting = change.unitPrices().isEmpty()
+                ? FittingPrices.of(agreed, change.alteration(), proposed.unitPrices())
+                : new FittingPrices(change.unitPrices(), Alteration.NONE);
+        List<UnitLine> lines = fitting.counts().stream().map(this::line).toList();
+        Dollars rest = lines.isEmpty() || fitting.rest().equals(Alteration.NONE)
+                ? Dollars.ZERO
+                : without.to(work(Altered.of(agreed, fitting.rest())), company).price();
         Sum reckoned = lines.isEmpty()
-                ? without.to(with, company)
+                ? byPath
                 : WorkPrice.taxed(
-                        Dollars.total(lines.stream().map(UnitLine::amount).toList()), company);
+                        Dollars.total(lines.stream().map(UnitLine::amount).toList())
+                                .plus(rest),
+                        company);
         Sum agreedSum = change.state() == ChangeState.ACCEPTED
                 ? change.decision()
                         .map(Decision::price)
@@ -117,6 +127,8 @@ public final class Contracting {
                 agreedSum,
                 before.plus(agreedSum.total()),
                 lines,
+                rest,
+                byPath,
                 QuantityChanges.between(without.takeoff(), with.takeoff()));
     }
 

@@ -1,6 +1,7 @@
 package spadework.contract;
 
 import java.util.List;
+import spadework.job.Alteration;
 import spadework.job.Change;
 import spadework.money.Dollars;
 
@@ -11,7 +12,10 @@ import spadework.money.Dollars;
  * @param reckoned what it comes to by agreed unit prices or by the path of the job
  * @param agreed what counts: the signed price of an accepted one, the reckoned one of any other
  * @param after contract price once it is accepted
- * @param lines what is charged by unit prices; empty when the alteration is priced by the path
+ * @param lines what is charged by unit prices, as the change names them or as they fit it; empty when the alteration
+ *     is priced by the path
+ * @param rest what no unit price covers, by the path; zero where there are no lines
+ * @param byPath what all of it comes to by the path of the job
  */
 public record PricedChange(
         Change change,
@@ -20,10 +24,17 @@ public record PricedChange(
         Sum agreed,
         Dollars after,
         List<UnitLine> lines,
+        Dollars rest,
+        Sum byPath,
         List<QuantityChange> quantities) {
 
     public PricedChange {
         lines = List.copyOf(lines);
         quantities = List.copyOf(quantities);
+    }
+
+    /** Whether the path gives another figure for the same work than the unit prices do. */
+    public boolean isOtherwiseByPath() {
+        return !lines.isEmpty() && !change.alteration().equals(Alteration.NONE) && !byPath.equals(reckoned);
     }
 }

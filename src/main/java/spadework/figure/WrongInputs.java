@@ -1,6 +1,5 @@
 package spadework.figure;
 
-
 /** Inputs that do not make an answer: one is missing, one too many, or they contradict each other. */
 public final class WrongInputs extends Exception {
     private static final long serialVersionUID = 1L;

@@ -1,6 +1,5 @@
 package spadework.finding;
 
-
 /**
  * Input that cannot be used: one clear message a fault.
  *

@@ -28,6 +28,21 @@ public record Phrases(Map<String, String> texts) {
         return fill(finding, finding.id() + ".action", finding.about());
     }
 
+    /**
+     * Which line item carries what the finding asks for, or what the book would ask; empty where it costs nothing, and
+     * for the contractor only.
+     */
+    public Optional<String> paid(Finding finding) {
+        if (finding.values().containsKey("paidBy")) {
+            return Optional.of(fill(finding, "paid.carried", finding.about()));
+        }
+        if (finding.values().containsKey("unpaid")) {
+            String key = finding.values().containsKey("asks") ? "paid.open" : "paid.nowhere";
+            return Optional.of(fill(finding, key, finding.about()));
+        }
+        return Optional.empty();
+    }
+
     /** What it means to the homeowner, for the findings that concern one. */
     public Optional<String> homeowner(Finding finding) {
         String key = finding.id() + ".homeowner";

@@ -1,6 +1,5 @@
 package spadework.finding;
 
-
 /**
  * Where in a file something stands.
  *

@@ -1,6 +1,5 @@
 package spadework.finding;
 
-
 /** How grave a finding is, gravest first. */
 public enum Severity {
     /** No proposal is issued until it is mended or somebody accepts it in writing. */

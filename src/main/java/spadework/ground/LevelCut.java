@@ -156,8 +156,8 @@ final class LevelCut {
         double besideY = wall.endY() + wall.outY() * hair + wall.alongY() * along;
         double beforeX = wall.endX() + wall.outX() * out + wall.alongX() * hair;
         double beforeY = wall.endY() + wall.outY() * out + wall.alongY() * hair;
-        return isClear(other, besideX, besideY) && isClear(wall, x, y)
-                || isClear(wall, beforeX, beforeY) && isClear(other, x, y);
+        return (isClear(other, besideX, besideY) && isClear(wall, x, y))
+                || (isClear(wall, beforeX, beforeY) && isClear(other, x, y));
     }
 
     /** Whether no wall that is parallel to this one stands between it and the place. */

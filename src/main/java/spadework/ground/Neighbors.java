@@ -130,8 +130,8 @@ final class Neighbors {
             int last = k;
             while (last + 1 < meets.length
                     && (meets[(begin + last + 1) % n]
-                            || last + 2 < meets.length && meets[(begin + last + 2) % n]
-                            || last + 3 < meets.length && meets[(begin + last + 3) % n])) {
+                            || (last + 2 < meets.length && meets[(begin + last + 2) % n])
+                            || (last + 3 < meets.length && meets[(begin + last + 3) % n]))) {
                 last++;
             }
             int from = Math.max(0, k - 1);

@@ -64,7 +64,7 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
                 true);
         return new SumpHole(
                 body,
-                inside ? belowFromFloor(job, outlet, depth) : belowFromGrade(job, depth),
+                inside ? belowFromFloor(job, depth) : belowFromGrade(job, depth),
                 outlet.pit().flatMap(SumpPit::fromFooting));
     }
 
@@ -118,7 +118,7 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
                 .orElse(0);
     }
 
-    private static Optional<Double> belowFromFloor(Job job, Outlet outlet, double depth) {
+    private static Optional<Double> belowFromFloor(Job job, double depth) {
         Optional<Double> bottom = job.water().drains().stream()
                 .map(drain -> FootingBottom.of(job, drain))
                 .flatMap(levels -> Stream.of(levels.start(), levels.end()))

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What can reach the wall to dig. */
 public enum Access {
     MACHINE,

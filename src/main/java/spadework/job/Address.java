@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /**
  * A postal address in the United States.
  *

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** Why a contract is changed. */
 public enum ChangeReason {
     WORK_ASKED_FOR,

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** Where a change order stands. Only an accepted one moves the contract price. */
 public enum ChangeState {
     PENDING,

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** How two dug walls meet. */
 public enum CornerKind {
     /** The house corner points outward: the trenches leave a square between them that is dug as well. */

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What the cleaned wall gets. */
 public enum FinishSystem {
     COATING,

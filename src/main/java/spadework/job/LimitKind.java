@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What limits the room beside a wall. */
 public enum LimitKind {
     PROPERTY_LINE,

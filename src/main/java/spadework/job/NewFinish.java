@@ -1,5 +1,4 @@
 package spadework.job;
 
-
 /** Another finish for the wall with that label. */
 public record NewFinish(String wall, Finish finish) {}

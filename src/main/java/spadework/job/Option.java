@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /**
  * Work that the homeowner may take or leave, priced apart.
  *

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What takes the water. */
 public enum OutletKind {
     DAYLIGHT,

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** How the trench is kept from falling in. */
 public enum Protection {
     /** The outer bank is laid back to the slope of the soil type. */

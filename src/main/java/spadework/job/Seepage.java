@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** Water seen in the soil of the trench. */
 public enum Seepage {
     NONE,

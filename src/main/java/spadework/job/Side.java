@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** The side of the house that a wall faces. */
 public enum Side {
     NORTH,

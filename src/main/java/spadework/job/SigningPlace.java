@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** Where a contract is signed. */
 public enum SigningPlace {
     HOME,

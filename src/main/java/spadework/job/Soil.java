@@ -1,5 +1,4 @@
 package spadework.job;
 
-
 /** The ground, as found. */
 public record Soil(Texture texture, Seepage seepage, SoilType type) {}

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What lies inside the wall below grade. */
 public enum Space {
     BASEMENT,

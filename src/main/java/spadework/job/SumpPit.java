@@ -14,6 +14,7 @@ import spadework.measure.Length;
  * @param pumpHead the head at which it delivers that
  * @param place inside or outside the house
  * @param fromFooting clear distance from the edge of the footing to the edge of the hole
+ * @param observedInflow what was seen to come into a test pit, or into the basin; empty where nobody looked
  */
 public record SumpPit(
         Optional<Length> diameter,
@@ -22,7 +23,8 @@ public record SumpPit(
         Optional<FlowRate> pumpFlow,
         Optional<Length> pumpHead,
         PitPlace place,
-        Optional<Length> fromFooting) {
+        Optional<Length> fromFooting,
+        Optional<FlowRate> observedInflow) {
 
     /** A pit of which nobody said where it stands. */
     public SumpPit(
@@ -31,6 +33,6 @@ public record SumpPit(
             Optional<Length> lift,
             Optional<FlowRate> pumpFlow,
             Optional<Length> pumpHead) {
-        this(diameter, depth, lift, pumpFlow, pumpHead, PitPlace.UNKNOWN, Optional.empty());
+        this(diameter, depth, lift, pumpFlow, pumpHead, PitPlace.UNKNOWN, Optional.empty(), Optional.empty());
     }
 }

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What is on the wall's outer face before the work. */
 public enum Surface {
     BARE,

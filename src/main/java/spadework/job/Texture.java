@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** Soil texture by hand test, in the USDA class names, with fill for what was put there. */
 public enum Texture {
     GRAVEL,

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What work has to wait for. */
 public enum WaitFor {
     /** The public one-call service marks its lines: two full working days in most states (from memory). */

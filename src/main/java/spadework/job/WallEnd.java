@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /**
  * One end of a wall.
  *

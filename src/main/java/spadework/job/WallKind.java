@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /** What a foundation wall is built of. */
 public enum WallKind {
     POURED,

@@ -1,6 +1,5 @@
 package spadework.job;
 
-
 /**
  * One thing that is warranted.
  *

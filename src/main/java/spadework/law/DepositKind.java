@@ -1,6 +1,5 @@
 package spadework.law;
 
-
 /** How a state limits the deposit. These are kinds, not one number. */
 public enum DepositKind {
     /** No limit was found. That is not proof that there is none. */

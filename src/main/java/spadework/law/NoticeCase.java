@@ -1,6 +1,5 @@
 package spadework.law;
 
-
 /** When a notice is due. */
 public enum NoticeCase {
     ALWAYS,

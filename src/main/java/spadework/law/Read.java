@@ -1,6 +1,5 @@
 package spadework.law;
 
-
 /** How far a rule was read, in words. */
 public final class Read {
     private Read() {}

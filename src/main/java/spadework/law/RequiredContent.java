@@ -1,6 +1,5 @@
 package spadework.law;
 
-
 /**
  * A content that a state's law asks for.
  *

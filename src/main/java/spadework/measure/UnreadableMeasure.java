@@ -1,6 +1,5 @@
 package spadework.measure;
 
-
 /** Text that is not a measure. It says what is allowed and how to mend it; the reader of the file adds the place. */
 public final class UnreadableMeasure extends Exception {
     private static final long serialVersionUID = 1L;

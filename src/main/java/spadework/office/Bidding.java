@@ -103,6 +103,8 @@ public final class Bidding {
         }
 
         private Dossier dossier(Job job, Takeoff takeoff, Quote quote, Contract contract) {
+            PaidFindings found =
+                    PaidFindings.of(Checks.of(new Facts(job, book)), job, understood.company(), book, takeoff);
             return new Dossier(
                     job,
                     understood.company(),
@@ -113,8 +115,8 @@ public final class Bidding {
                     understood.states().federal(),
                     rules(job),
                     revision,
-                    Checks.of(new Facts(job, book)),
-                    contractFindings(job, takeoff, contract),
+                    found.findings(),
+                    contractFindings(job, takeoff, contract, found),
                     phrases,
                     terms,
                     Logo.of(understood.company(), understood.jobFolder(), album),
@@ -126,8 +128,9 @@ public final class Bidding {
             return understood.states().find(job.site().address().state());
         }
 
-        private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract) {
+        private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract, PaidFindings paid) {
             List<Finding> found = new ArrayList<>(record);
+            paid.open().ifPresent(found::add);
             found.addAll(ContractChecks.of(
                     job, understood.company(), contract, understood.states().federal(), rules(job)));
             found.addAll(warranty.findings(job, understood.company()));

@@ -1,6 +1,5 @@
 package spadework.paperwork;
 
-
 /**
  * A photo of the visit, ready for the page.
  *

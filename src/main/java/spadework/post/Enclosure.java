@@ -1,6 +1,5 @@
 package spadework.post;
 
-
 /**
  * A file that goes with a letter.
  *

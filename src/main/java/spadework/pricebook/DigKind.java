@@ -1,6 +1,5 @@
 package spadework.pricebook;
 
-
 /** How freely a machine can dig: in the open, or with care beside a wall. */
 public enum DigKind {
     BULK,

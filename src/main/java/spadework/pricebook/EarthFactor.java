@@ -1,6 +1,7 @@
 package spadework.pricebook;
 
 import java.util.List;
+import spadework.company.Backfill;
 import spadework.job.Texture;
 import spadework.measure.Percent;
 
@@ -14,5 +15,15 @@ public record EarthFactor(String group, List<Texture> textures, Percent swell, P
 
     public EarthFactor {
         textures = List.copyOf(textures);
+    }
+
+    /** The same soil, filled as the company fills it. */
+    EarthFactor filledBy(Backfill own) {
+        return new EarthFactor(
+                group,
+                textures,
+                swell,
+                own.shrink(),
+                new Source(source.text() + ". Shrink in its place: " + own.source() + " (company)", source.on()));
     }
 }

@@ -1,6 +1,5 @@
 package spadework.pricebook;
 
-
 /**
  * Kinds of wall treatment by property, as the residential code lists them (F-17, F-19 of the code rows: IRC R406.1,
  * R406.2).

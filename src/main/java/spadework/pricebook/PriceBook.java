@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import spadework.company.Backfill;
 import spadework.job.PriceChange;
 import spadework.job.Texture;
 
@@ -89,6 +90,19 @@ public record PriceBook(
         Map<String, LineItem> then = new HashMap<>(items);
         then.replaceAll((code, item) -> item.isRetiredOn(day) ? item.onlyByName() : item);
         return new PriceBook(title, dated, then, assemblies, earth, stoneTonsPerCubicYard, truckCubicYards);
+    }
+
+    /** The book as a company uses it whose own fill comes out otherwise than the book's figures for the soil. */
+    public PriceBook filledBy(Optional<Backfill> own) {
+        return own.map(fill -> new PriceBook(
+                        title,
+                        dated,
+                        items,
+                        assemblies,
+                        earth.stream().map(factor -> factor.filledBy(fill)).toList(),
+                        stoneTonsPerCubicYard,
+                        truckCubicYards))
+                .orElse(this);
     }
 
     /** The book as one job uses it: the job's own costs in place of the book's. */

@@ -1,6 +1,5 @@
 package spadework.pricebook;
 
-
 /** The steps of a job in the order of the scope of work. */
 public enum WorkStep {
     /** The permit; where there is one the inspector sees the coating before it is covered. */

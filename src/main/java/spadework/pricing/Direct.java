@@ -8,11 +8,11 @@ import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
 import spadework.company.TaxMode;
-import spadework.company.WorkCondition;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 import spadework.pricebook.LineItem;
 import spadework.schedule.CrewHours;
+import spadework.takeoff.Stretch;
 
 /** The direct cost of a line: material as ordered, labor, machine, subcontract, disposal. */
 final class Direct {
@@ -43,8 +43,8 @@ final class Direct {
     }
 
     /** Crew hours of a line item. */
-    BigDecimal hours(LineItem item, BigDecimal quantity, List<WorkCondition> conditions) {
-        return CrewHours.of(company, item, quantity, conditions);
+    BigDecimal hours(LineItem item, BigDecimal quantity, List<Stretch> stretches) {
+        return CrewHours.of(company, item, quantity, stretches);
     }
 
     private ExactDollars crew(String name) {

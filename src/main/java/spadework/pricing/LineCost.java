@@ -21,12 +21,13 @@ record LineCost(TakeoffLine line, LineItem item, BigDecimal hours, CostParts par
     /** The costs of all lines that have a quantity, in their order. */
     static List<LineCost> of(Company company, PriceBook book, Takeoff takeoff) {
         Direct direct = new Direct(company);
-        MaterialShares shares = new MaterialShares(book, takeoff.purchases());
+        MaterialShares shares = new MaterialShares(
+                book, takeoff.purchases(), company.priceRules().leftovers());
         List<LineCost> costs = new ArrayList<>();
         for (TakeoffLine line : takeoff.lines()) {
             if (line.quantity().signum() != 0) {
                 LineItem item = book.get(line.code());
-                BigDecimal hours = direct.hours(item, line.quantity(), line.conditions());
+                BigDecimal hours = direct.hours(item, line.quantity(), line.stretches());
                 costs.add(new LineCost(line, item, hours, direct.of(item, line.quantity(), hours, shares.next(line))));
             }
         }

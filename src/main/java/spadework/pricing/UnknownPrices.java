@@ -1,7 +1,6 @@
 package spadework.pricing;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -15,10 +14,8 @@ import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.money.ExactDollars;
 import spadework.pricebook.LineItem;
-import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
 import spadework.schedule.DayQuantities;
-import spadework.takeoff.NetMaterial;
 
 /**
  * Unit prices for what nobody can see before digging, by the same path as every other price, rounded up to the
@@ -86,19 +83,12 @@ final class UnknownPrices {
     }
 
     private static UnitPrice itemPrice(LineItem item, Company company, PriceBook book) {
-        Dollars material = item.material()
-                .map(one -> materialOfOne(one, NetMaterial.of(book, item, BigDecimal.ONE)))
-                .orElse(Dollars.ZERO);
-        Direct direct = new Direct(company);
-        CostParts cost = direct.of(item, BigDecimal.ONE, direct.hours(item, BigDecimal.ONE, List.of()), material);
-        ExactDollars price = Selling.price(company.priceRules(), cost.direct().exact());
-        return new UnitPrice(item.code(), item.name(), item.homeowner(), item.unit(), roundedUp(price, company));
-    }
-
-    private static Dollars materialOfOne(Material material, BigDecimal net) {
-        BigDecimal packages = net.multiply(BigDecimal.ONE.add(material.waste().fraction()))
-                .divide(material.holds(), MathContext.DECIMAL128);
-        return material.cost().exact().times(packages).toCents(RoundingMode.HALF_UP);
+        return new UnitPrice(
+                item.code(),
+                item.name(),
+                item.homeowner(),
+                item.unit(),
+                ItemPrice.of(item, BigDecimal.ONE, company, book));
     }
 
     private static Dollars roundedUp(ExactDollars price, Company company) {

@@ -1,6 +1,5 @@
 package spadework.register;
 
-
 /** A kind of document that has numbers of its own, counted from 1 within a job. */
 public enum Kind {
     PROPOSAL("P", "proposal", Event.PROPOSAL_ISSUED),

@@ -1,6 +1,5 @@
 package spadework.register;
 
-
 /**
  * A document that a line of the register names.
  *

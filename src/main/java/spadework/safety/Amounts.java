@@ -29,6 +29,11 @@ final class Amounts {
                 : Figures.withUnit(working.value(), working.unit());
     }
 
+    /** What is still missing, in feet and inches: rounded up to half an inch, so that it is never nothing. */
+    static String feetUp(double feet) {
+        return feet(Math.ceil(feet * 24 - NOISE) / 24);
+    }
+
     /** A length in feet as feet and inches. */
     static String feet(double feet) {
         return Length.ofFeet(feet).text();

@@ -8,8 +8,8 @@ import java.util.List;
 import spadework.finding.Finding;
 import spadework.job.OutletKind;
 import spadework.water.LeastSlope;
-import spadework.water.OutletChoice.Considered;
 import spadework.water.OutletChoice;
+import spadework.water.OutletChoice.Considered;
 
 /** Daylight or sump: what was looked at, and why it works or does not. */
 final class ChoiceRules implements Rule {

@@ -53,7 +53,7 @@ final class CoverRules implements Rule {
                         "least",
                         Amounts.feet(LEAST_FEET),
                         "more",
-                        Amounts.feet(LEAST_FEET - cover.number())))
+                        Amounts.feetUp(LEAST_FEET - cover.number())))
                 .findFirst()
                 .ifPresent(found::add);
         return found;

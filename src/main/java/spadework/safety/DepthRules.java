@@ -88,7 +88,7 @@ final class DepthRules implements Rule {
             "bottom",
             Amounts.level(base),
             "below",
-            Amounts.feet(base - level),
+            Amounts.feetUp(base - level),
             "least",
             Amounts.levelUp(base + STONE_UNDER + wall)
         };

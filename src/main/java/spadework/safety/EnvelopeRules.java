@@ -9,7 +9,10 @@ import java.util.List;
 import spadework.finding.Finding;
 import spadework.ground.StoneProfile;
 import spadework.ground.StoneStation;
+import spadework.job.Corner;
+import spadework.job.CornerKind;
 import spadework.job.FootingDrain;
+import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Length;
 
@@ -25,6 +28,9 @@ final class EnvelopeRules implements Rule {
             StoneProfile.of(facts.job(), facts.book(), drain)
                     .forEach((label, profile) -> found.addAll(stone(facts.job().getWall(label), profile)));
         }
+        for (Corner corner : facts.job().corners()) {
+            found.addAll(corner(facts.job(), corner));
+        }
         for (Wall wall : facts.job().walls()) {
             if (wall.windowWells() > 0) {
                 found.add(must("well-drained", wall.label(), Found.PRACTICE));
@@ -39,6 +45,22 @@ final class EnvelopeRules implements Rule {
             }
         }
         return found;
+    }
+
+    /**
+     * An outside corner is dug between the ends of two trenches. Pipe and stone go round it only where one drain takes
+     * both walls.
+     */
+    private static List<Finding> corner(Job job, Corner corner) {
+        String first = corner.first().wall();
+        String second = corner.second().wall();
+        List<List<String>> drains =
+                job.water().drains().stream().map(FootingDrain::along).toList();
+        boolean round = drains.stream().anyMatch(along -> along.contains(first) && along.contains(second));
+        boolean drained = drains.stream().anyMatch(along -> along.contains(first) || along.contains(second));
+        return Found.when(
+                corner.kind() == CornerKind.OUTSIDE && drained && !round,
+                must("corner-undrained", first, "IRC R405.1 (2009 edition on)", "other", second));
     }
 
     /** Soil over the stone where there is least of it; both tops are straight between the stations. */

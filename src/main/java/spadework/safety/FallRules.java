@@ -105,7 +105,7 @@ final class FallRules implements Rule {
             "length",
             Amounts.feet(reach.length().number()),
             "more",
-            Amounts.feet(wanted - fall.drop().number()),
+            Amounts.feetUp(wanted - fall.drop().number()),
             "low",
             Amounts.levelDown(fall.start().number() - wanted)
         };
@@ -131,7 +131,7 @@ final class FallRules implements Rule {
                                 "in",
                                 Amounts.level(in),
                                 "step",
-                                Amounts.feet(in - out))));
+                                Amounts.feetUp(in - out))));
             }
         }
         return found;

@@ -6,7 +6,6 @@ import static spadework.safety.Found.must;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.job.Wall;
 import spadework.measure.FilmThickness;
@@ -42,7 +41,6 @@ final class FinishRules implements Rule {
 
     private static List<Finding> film(Wall wall, Film film) {
         FilmThickness dry = WallFace.dryFilm(wall, film);
-        Optional<FilmThickness> least = CodeFilm.least(film.generic());
         return Found.when(
                 !CodeFilm.isWaterproofing(film.generic(), dry),
                 advise(
@@ -50,9 +48,9 @@ final class FinishRules implements Rule {
                         wall.label(),
                         "IRC R406.1, R406.2 (newer list; older editions differ)",
                         "dry",
-                        round(dry.mils()) + " mil",
+                        dry.text(),
                         "least",
-                        least.map(l -> round(l.mils()) + " mil").orElse("no film on the list")));
+                        CodeFilm.printed(film.generic()).orElse("no film on the list")));
     }
 
     private static String round(double value) {

@@ -10,8 +10,10 @@ import java.util.Locale;
 import java.util.Map;
 import spadework.finding.Finding;
 import spadework.job.Rain;
+import spadework.job.Soil;
 import spadework.job.Texture;
 import spadework.water.Bore;
+import spadework.water.Permeability;
 import spadework.water.Range;
 import spadework.water.Reach;
 import spadework.water.ReachKind;
@@ -35,6 +37,7 @@ final class LoadRules implements Rule {
         List<Finding> found = new ArrayList<>();
         found.addAll(rain(facts));
         found.addAll(catchment(facts));
+        found.addAll(beyondTables(facts));
         for (Reach reach : facts.network().reaches()) {
             found.addAll(load(facts, reach));
         }
@@ -59,6 +62,26 @@ final class LoadRules implements Rule {
                 .map(catchment -> must("surface-into-drain", catchment.into(), Found.PRACTICE))
                 .stream()
                 .toList();
+    }
+
+    /** Water that runs freely out of soil that is slow by every table. */
+    private static List<Finding> beyondTables(Facts facts) {
+        Soil soil = facts.job().site().soil();
+        boolean drained = !facts.job().water().drains().isEmpty();
+        Permeability tables = Permeability.of(soil.texture());
+        Permeability taken = Permeability.of(soil.texture(), soil.seepage());
+        return Found.when(
+                drained && Permeability.isBeyondTables(soil.texture(), soil.seepage()),
+                must(
+                        "seepage-beyond-tables",
+                        "",
+                        tables.source(),
+                        "texture",
+                        soil.texture().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                        "tables",
+                        String.format(Locale.ROOT, "%.2f in/h", tables.high()),
+                        "taken",
+                        String.format(Locale.ROOT, "%.1f in/h", taken.high())));
     }
 
     private static List<Finding> load(Facts facts, Reach reach) {

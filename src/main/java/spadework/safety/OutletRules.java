@@ -122,6 +122,6 @@ final class OutletRules implements Rule {
                 "level",
                 level.levelText(),
                 "below",
-                Amounts.feet(level.feet() - end));
+                Amounts.feetUp(level.feet() - end));
     }
 }

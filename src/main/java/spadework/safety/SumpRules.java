@@ -1,19 +1,25 @@
 package spadework.safety;
 
+import static spadework.safety.Found.PRACTICE;
 import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
+import spadework.job.PitPlace;
 import spadework.job.SumpPit;
+import spadework.measure.FlowRate;
 import spadework.measure.Length;
 import spadework.water.Range;
+import spadework.water.ReachKind;
 import spadework.water.SumpDesign;
 import spadework.water.SumpHead;
+import spadework.water.SumpInflow;
 
 /** Basin, pump and cycle of a sump. */
 final class SumpRules implements Rule {
@@ -27,6 +33,8 @@ final class SumpRules implements Rule {
             if (outlet.kind() == OutletKind.SUMP) {
                 found.add(must("sump", outlet.label(), BASIN));
                 found.addAll(basin(outlet));
+                found.addAll(around(facts, outlet));
+                found.add(observed(facts, outlet));
                 found.addAll(pump(facts, outlet));
             }
         }
@@ -53,8 +61,32 @@ final class SumpRules implements Rule {
                         depth.get().text()));
     }
 
+    /** What a sump asks for beside basin, pump and pipe. */
+    private static List<Finding> around(Facts facts, Outlet outlet) {
+        List<Finding> found = new ArrayList<>();
+        outlet.discharge()
+                .filter(Length::isPositive)
+                .ifPresent(length ->
+                        found.add(must("sump-discharge-trench", outlet.label(), PRACTICE, "length", length.text())));
+        boolean drained =
+                facts.network().into(outlet.label()).stream().anyMatch(reach -> reach.kind() == ReachKind.DRAIN);
+        found.addAll(Found.when(drained, must("sump-lead", outlet.label(), PRACTICE)));
+        PitPlace place = outlet.pit().map(SumpPit::place).orElse(PitPlace.UNKNOWN);
+        found.addAll(Found.when(
+                place != PitPlace.INSIDE,
+                must(
+                        "sump-riser",
+                        outlet.label(),
+                        BASIN,
+                        "place",
+                        place == PitPlace.OUTSIDE
+                                ? "in the yard"
+                                : "on a side of the wall that the job does not say")));
+        return found;
+    }
+
     private static List<Finding> pump(Facts facts, Outlet outlet) {
-        Optional<Range> inflow = facts.network().arriving(outlet.label());
+        Optional<Range> inflow = SumpInflow.of(facts.job(), facts.network(), outlet);
         if (inflow.isEmpty()) {
             return List.of(must("sump-inflow-unknown", outlet.label(), PUMP));
         }
@@ -79,7 +111,11 @@ final class SumpRules implements Rule {
         return found;
     }
 
-    /** The pump's point on its maker's curve against what is needed and what the pipe asks for at that flow. */
+    /**
+     * The point that the job gives on the curve of the pump, against the flow that is needed and the head that the pipe
+     * asks for at that flow. A pump's head falls as its flow rises, so a point with more of both is enough and one with
+     * less of both is not; any other leaves the answer to the curve.
+     */
     private static List<Finding> point(Outlet outlet, SumpDesign design, SumpHead head) {
         Optional<Length> pumpHead = outlet.pit().flatMap(SumpPit::pumpHead);
         boolean chosen = outlet.pit().flatMap(SumpPit::pumpFlow).isPresent() && pumpHead.isPresent();
@@ -91,15 +127,36 @@ final class SumpRules implements Rule {
         if (!chosen) {
             return List.of(must("sump-pump-unknown", outlet.label(), PUMP, wanted));
         }
-        boolean weak = design.pump().number() < design.needed().number() - 1e-9
-                || pumpHead.get().feet() < head.total().number() - 1e-9;
+        boolean flows = design.pump().number() >= design.needed().number() - 1e-9;
+        boolean lifts = pumpHead.get().feet() >= head.total().number() - 1e-9;
         String[] values = {
             "pump", Amounts.of(design.pump()), "at", pumpHead.get().text(),
             "flow", Amounts.of(design.needed()), "head", Amounts.of(head.total())
         };
-        return List.of(
-                weak
-                        ? must("sump-pump-small", outlet.label(), PUMP, values)
-                        : advise("sump-pump-fits", outlet.label(), PUMP, values));
+        if (flows && lifts) {
+            return List.of(advise("sump-pump-fits", outlet.label(), PUMP, values));
+        }
+        return List.of(must(flows || lifts ? "sump-pump-curve" : "sump-pump-small", outlet.label(), PUMP, values));
+    }
+
+    /** Whether somebody watched water come in, and what that is beside the tables. */
+    private static Finding observed(Facts facts, Outlet outlet) {
+        Optional<Range> forecast = facts.network().arriving(outlet.label());
+        Optional<FlowRate> seen = SumpInflow.observed(outlet);
+        if (seen.isEmpty()) {
+            return advise("sump-inflow-unwatched", outlet.label(), PRACTICE);
+        }
+        String high = forecast.map(range -> Amounts.of(range.high())).orElse("an unknown flow");
+        boolean more = forecast.filter(
+                        range -> seen.get().gallonsPerMinute() <= range.high().number())
+                .isEmpty();
+        return advise(
+                more ? "sump-inflow-over-tables" : "sump-inflow-watched",
+                outlet.label(),
+                PRACTICE,
+                "seen",
+                String.format(Locale.ROOT, "%.1f gpm", seen.get().gallonsPerMinute()),
+                "high",
+                high);
     }
 }

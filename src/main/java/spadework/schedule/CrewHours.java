@@ -9,25 +9,38 @@ import spadework.company.WorkCondition;
 import spadework.measure.Quotient;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
+import spadework.takeoff.Stretch;
 
-/** Crew hours: quantity ÷ production × the factor of every condition that slows the work. */
+/**
+ * Crew hours: quantity ÷ production × the factor of every condition that slows the work, the stretches weighted by
+ * their shares.
+ */
 public final class CrewHours {
     private CrewHours() {}
 
     /** Hours of a line item's crew, unrounded; none without a crew. */
-    public static BigDecimal of(Company company, LineItem item, BigDecimal quantity, List<WorkCondition> conditions) {
+    public static BigDecimal of(Company company, LineItem item, BigDecimal quantity, List<Stretch> stretches) {
         return item.labor()
-                .map(labor -> hours(company, labor, quantity, conditions))
+                .map(labor -> Quotient.of(quantity, labor.perHour())
+                        .multiply(slowed(company, labor, stretches), MathContext.DECIMAL128))
                 .orElse(BigDecimal.ZERO);
     }
 
-    private static BigDecimal hours(Company company, Labor labor, BigDecimal quantity, List<WorkCondition> conditions) {
-        BigDecimal hours = Quotient.of(quantity, labor.perHour());
+    private static BigDecimal slowed(Company company, Labor labor, List<Stretch> stretches) {
+        return stretches.isEmpty()
+                ? BigDecimal.ONE
+                : stretches.stream()
+                        .map(stretch -> stretch.share().multiply(factor(company, labor, stretch.conditions())))
+                        .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+
+    private static BigDecimal factor(Company company, Labor labor, List<WorkCondition> conditions) {
+        BigDecimal factor = BigDecimal.ONE;
         for (Slowdown slowdown : company.slowdowns()) {
             if (conditions.contains(slowdown.condition()) && labor.slowedBy().contains(slowdown.condition())) {
-                hours = hours.multiply(slowdown.factor(), MathContext.DECIMAL128);
+                factor = factor.multiply(slowdown.factor(), MathContext.DECIMAL128);
             }
         }
-        return hours;
+        return factor;
     }
 }

@@ -17,7 +17,7 @@ public final class JobBook {
     /** The same as a bid of another day would use it. */
     public static PriceBook of(PriceBook book, Company company, Job job, LocalDate on) {
         return DigPace.paced(
-                book.on(on).changedBy(job.priceChanges()),
+                book.on(on).filledBy(company.backfill()).changedBy(job.priceChanges()),
                 company,
                 job.site().soil().texture());
     }

@@ -69,7 +69,7 @@ final class Laying {
         labor.machine()
                 .filter(machine -> digs || company.diggers().containsKey(machine))
                 .ifPresent(diggers::add);
-        BigDecimal of = CrewHours.of(company, item, line.quantity(), line.conditions());
+        BigDecimal of = CrewHours.of(company, item, line.quantity(), line.stretches());
         hours.merge(new Key(step, labor.crew(), labor.machine()), of.doubleValue(), Double::sum);
     }
 

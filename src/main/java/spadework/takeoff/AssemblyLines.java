@@ -3,7 +3,6 @@ package spadework.takeoff;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import spadework.company.WorkCondition;
 import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.job.Wall;
@@ -34,10 +33,9 @@ public final class AssemblyLines {
                         assembly.driver().unit(),
                         "/items/" + job.items().indexOf(extra) + "/quantity"))
                 .orElseGet(() -> Drivers.count(assembly.driver(), job, wall));
-        List<WorkCondition> conditions =
-                wall.map(one -> Conditions.at(job, one)).orElseGet(() -> Conditions.everywhere(job));
+        List<Stretch> stretches = Conditions.in(job, section);
         return assembly.parts().stream()
-                .map(part -> line(book, assembly, part, driver, section, conditions, extra.reason()))
+                .map(part -> line(book, assembly, part, driver, section, stretches, extra.reason()))
                 .toList();
     }
 
@@ -47,7 +45,7 @@ public final class AssemblyLines {
             Assembly.Part part,
             Working driver,
             TakeoffSection section,
-            List<WorkCondition> conditions,
+            List<Stretch> stretches,
             String reason) {
         LineItem item = book.get(part.item());
         Listed each = new Listed(
@@ -71,7 +69,7 @@ public final class AssemblyLines {
                 quantity,
                 item.unit(),
                 Optional.empty(),
-                conditions,
+                stretches,
                 item.material().map(material -> NetMaterial.of(book, item, quantity)),
                 item.material().map(Material::waste),
                 assembly.name() + ": " + reason,

@@ -1,13 +1,19 @@
 package spadework.takeoff;
 
+import java.math.BigDecimal;
+import java.math.MathContext;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import spadework.company.WorkCondition;
 import spadework.job.Access;
 import spadework.job.Job;
 import spadework.job.Seepage;
+import spadework.job.SolidRun;
 import spadework.job.Texture;
 import spadework.job.Wall;
 
@@ -30,6 +36,63 @@ public final class Conditions {
             conditions.add(WorkCondition.NARROW);
         }
         return conditions;
+    }
+
+    /** In the trench of a run away from the house. */
+    static List<WorkCondition> inTrench(Job job, SolidRun run) {
+        List<WorkCondition> conditions = new ArrayList<>(everywhere(job));
+        if (run.trench().depth().feet() > DEEP_FEET) {
+            conditions.add(WorkCondition.DEEP);
+        }
+        return conditions;
+    }
+
+    /** Along several walls, by their lengths. */
+    static List<Stretch> along(Job job, List<String> walls) {
+        return byLength(walls.stream().map(job::getWall).toList(), wall -> at(job, wall), everywhere(job));
+    }
+
+    /** What slows the work of a section: a wall's, that of all drained walls, that on the ground beside the walls. */
+    static List<Stretch> in(Job job, TakeoffSection section) {
+        return switch (section.kind()) {
+            case WALL -> Stretch.whole(at(job, job.getWall(section.label())));
+            case DRAIN ->
+                along(
+                        job,
+                        job.water().drains().stream()
+                                .flatMap(drain -> drain.along().stream())
+                                .toList());
+            case GROUND -> byLength(job.walls(), wall -> onTheGround(job, wall), everywhere(job));
+            case ROOF_WATER -> Stretch.whole(everywhere(job));
+            case SETUP -> List.of();
+        };
+    }
+
+    private static List<WorkCondition> onTheGround(Job job, Wall wall) {
+        return at(job, wall).stream()
+                .filter(condition -> condition != WorkCondition.DEEP)
+                .toList();
+    }
+
+    /** One stretch for each set of conditions; shares of length are exact where all walls have the same. */
+    private static List<Stretch> byLength(
+            List<Wall> walls, Function<Wall, List<WorkCondition>> conditions, List<WorkCondition> without) {
+        Map<List<WorkCondition>, BigDecimal> lengths = new LinkedHashMap<>();
+        BigDecimal all = BigDecimal.ZERO;
+        for (Wall wall : walls) {
+            BigDecimal length = BigDecimal.valueOf(wall.length().feet());
+            lengths.merge(conditions.apply(wall), length, BigDecimal::add);
+            all = all.add(length);
+        }
+        if (lengths.size() < 2) {
+            return Stretch.whole(
+                    lengths.isEmpty() ? without : lengths.keySet().iterator().next());
+        }
+        List<Stretch> stretches = new ArrayList<>();
+        for (Map.Entry<List<WorkCondition>, BigDecimal> same : lengths.entrySet()) {
+            stretches.add(new Stretch(same.getValue().divide(all, MathContext.DECIMAL128), same.getKey()));
+        }
+        return stretches;
     }
 
     static List<WorkCondition> everywhere(Job job) {

@@ -52,7 +52,7 @@ public final class DrainTakeoff {
     }
 
     static List<Driven> of(Job job, PriceBook book, FootingDrain drain, TakeoffSection section) {
-        Tally tally = new Tally(section, drain.label(), Conditions.everywhere(job));
+        Tally tally = new Tally(section, drain.label(), Conditions.along(job, drain.along()));
         Pipe pipe = pipe(drain, book);
         Worked length = DrainLength.of(job, drain);
         tally.add(Measure.DRAIN_PIPE, length, drain.item().stream().toArray(String[]::new));

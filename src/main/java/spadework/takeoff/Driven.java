@@ -1,17 +1,16 @@
 package spadework.takeoff;
 
 import java.util.List;
-import spadework.company.WorkCondition;
 
 /**
  * A quantity with the items that the job chose for it.
  *
  * @param codes chosen line items; empty for the book's standard ones
  */
-public record Driven(Quantity quantity, List<String> codes, List<WorkCondition> conditions) {
+public record Driven(Quantity quantity, List<String> codes, List<Stretch> stretches) {
 
     public Driven {
         codes = List.copyOf(codes);
-        conditions = List.copyOf(conditions);
+        stretches = List.copyOf(stretches);
     }
 }

@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-
 /** The three volumes of the same soil: bank, as it lies; loose, as it is hauled; compacted, as it is filled. */
 public final class EarthVolumes {
     private EarthVolumes() {}

@@ -23,7 +23,7 @@ public final class GroundTakeoff {
 
     static List<Driven> of(
             Job job, PriceBook book, List<Driven> measured, TopsoilShare topsoil, TakeoffSection section) {
-        Tally tally = new Tally(section, "whole job", Conditions.everywhere(job));
+        Tally tally = new Tally(section, "whole job", Conditions.in(job, section));
         Restoration put = job.restoration();
         Given regrade = Given.of("r", "wall to grade along", put.regrade().feet(), Unit.FOOT, "/restoration/regrade");
         tally.add(Measure.REGRADE, Tally.counted(Measure.REGRADE, regrade.number(), "r", "as agreed", regrade));

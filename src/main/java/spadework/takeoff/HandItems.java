@@ -18,12 +18,19 @@ public final class HandItems {
     /** The items for a quantity: the book's usual ones, or those by hand in their place. */
     static List<LineItem> inPlaceOf(List<LineItem> usual, Driven driven, PriceBook book) {
         Measure measure = driven.quantity().measure();
-        boolean byHand = driven.conditions().contains(WorkCondition.NARROW) && MOVED.contains(measure);
+        boolean byHand = isNarrow(driven) && MOVED.contains(measure);
         if (!byHand || usual.stream().noneMatch(HandItems::needsMachine)) {
             return usual;
         }
         List<LineItem> hand = of(measure, book);
         return hand.isEmpty() ? usual : hand.subList(0, 1);
+    }
+
+    /** No machine gets to any part of it. */
+    private static boolean isNarrow(Driven driven) {
+        return !driven.stretches().isEmpty()
+                && driven.stretches().stream()
+                        .allMatch(stretch -> stretch.conditions().contains(WorkCondition.NARROW));
     }
 
     /** Items that follow a measure and need no machine, by code. */

@@ -35,7 +35,7 @@ public final class LineChoice {
             book.findAssembly(extra.code())
                     .ifPresentOrElse(
                             assembly -> lines.addAll(AssemblyLines.of(job, book, extra, assembly, section)),
-                            () -> lines.add(extraLine(book, extra, section)));
+                            () -> lines.add(extraLine(job, book, extra, section)));
         }
         return lines;
     }
@@ -49,7 +49,7 @@ public final class LineChoice {
                 quantity.printed(),
                 quantity.unit(),
                 Optional.of(quantity),
-                driven.conditions(),
+                driven.stretches(),
                 bought,
                 item.material().map(material -> waste(job, quantity, material)),
                 "",
@@ -81,7 +81,7 @@ public final class LineChoice {
                 .orElseThrow(() -> new IllegalArgumentException("no section " + extra.section()));
     }
 
-    private static TakeoffLine extraLine(PriceBook book, ExtraItem extra, TakeoffSection section) {
+    private static TakeoffLine extraLine(Job job, PriceBook book, ExtraItem extra, TakeoffSection section) {
         LineItem item = book.get(extra.code());
         BigDecimal quantity =
                 extra.quantity().orElseThrow(() -> new IllegalArgumentException("no quantity of " + extra.code()));
@@ -91,7 +91,7 @@ public final class LineChoice {
                 quantity,
                 item.unit(),
                 Optional.empty(),
-                List.of(),
+                Conditions.in(job, section),
                 item.material().map(material -> NetMaterial.of(book, item, quantity)),
                 item.material().map(Material::waste),
                 extra.reason(),

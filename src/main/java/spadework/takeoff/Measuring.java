@@ -12,6 +12,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Section;
+import spadework.takeoff.wall.Trenches;
 import spadework.working.Given;
 
 /** From a job to its takeoff. */

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import spadework.measure.Percent;
+import spadework.measure.Quotient;
 import spadework.measure.Unit;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
@@ -60,6 +61,12 @@ public final class Ordering {
                 "ceil((" + formula + ") ÷ h)",
                 "waste once, then whole packages",
                 inputs.toArray(Working[]::new));
-        return new Purchase(item.code(), net, BigDecimal.valueOf((long) packages), material.sold(), working);
+        return new Purchase(
+                item.code(),
+                net,
+                Quotient.of(needed, material.holds()),
+                BigDecimal.valueOf((long) packages),
+                material.sold(),
+                working);
     }
 }

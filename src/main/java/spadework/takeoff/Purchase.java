@@ -8,7 +8,9 @@ import spadework.working.Worked;
  * what is sold.
  *
  * @param net needed, in the material's unit
+ * @param needed packages that net and waste come to, before they are rounded up
  * @param packages whole packages to order
  * @param working packages from net, waste and package size
  */
-public record Purchase(String code, BigDecimal net, BigDecimal packages, String sold, Worked working) {}
+public record Purchase(
+        String code, BigDecimal net, BigDecimal needed, BigDecimal packages, String sold, Worked working) {}

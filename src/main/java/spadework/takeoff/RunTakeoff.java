@@ -17,6 +17,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.takeoff.wall.BodyDug;
 import spadework.water.Pipes;
 import spadework.working.Given;
 import spadework.working.Listed;
@@ -47,7 +48,7 @@ public final class RunTakeoff {
         List<Downspout> joined = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(run.label()))
                 .toList();
-        Tally tally = new Tally(section, run.label(), Conditions.everywhere(job));
+        Tally tally = new Tally(section, run.label(), Stretch.whole(Conditions.everywhere(job)));
         tally.add(Measure.DOWNSPOUT, count(Measure.DOWNSPOUT, joined.size(), "downspouts into " + run.label()));
         tally.add(Measure.FLOW_TEST, count(Measure.FLOW_TEST, 1, "each roof line is tested"));
         driven.addAll(tally.found());
@@ -64,7 +65,7 @@ public final class RunTakeoff {
             List<SolidRun> among,
             Measure pipeMeasure,
             Measure bendMeasure) {
-        Tally tally = new Tally(section, run.label(), Conditions.everywhere(job));
+        Tally tally = new Tally(section, run.label(), Stretch.whole(Conditions.inTrench(job, run)));
         String at = "/water/" + key + "/" + among.indexOf(run);
         Given length = Given.of("L", "length of the run", run.length().feet(), Unit.FOOT, at + "/length");
         tally.add(
@@ -107,7 +108,7 @@ public final class RunTakeoff {
 
     /** A hole dug to look, filled again with what came out. */
     static List<Driven> testPit(Job job, TestPit pit, TakeoffSection section) {
-        Tally tally = new Tally(section, pit.label(), Conditions.everywhere(job));
+        Tally tally = new Tally(section, pit.label(), Stretch.whole(Conditions.everywhere(job)));
         Worked dug = BodyDug.of("T", "test pit, bank", DigBodies.testPit(job.site(), pit));
         tally.add(Measure.PIPE_TRENCH, dug);
         tally.add(
@@ -122,7 +123,7 @@ public final class RunTakeoff {
     }
 
     static List<Driven> outlet(Job job, PriceBook book, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
-        Tally tally = new Tally(section, outlet.label(), Conditions.everywhere(job));
+        Tally tally = new Tally(section, outlet.label(), Stretch.whole(Conditions.everywhere(job)));
         Measure measure = switch (outlet.kind()) {
             case DAYLIGHT -> Measure.DAYLIGHT_OUTLET;
             case SUMP -> Measure.SUMP;
@@ -142,7 +143,7 @@ public final class RunTakeoff {
         });
         List<Driven> driven = new ArrayList<>(tally.found());
         trench.ifPresent(body -> {
-            Tally run = new Tally(section, outlet.label() + " discharge", Conditions.everywhere(job));
+            Tally run = new Tally(section, outlet.label() + " discharge", Stretch.whole(Conditions.everywhere(job)));
             Given length =
                     Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
             ground(
@@ -158,7 +159,7 @@ public final class RunTakeoff {
     }
 
     private static List<Driven> hole(Job job, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
-        Tally tally = new Tally(section, outlet.label() + " pit", Conditions.everywhere(job));
+        Tally tally = new Tally(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
         DigBody body = SumpHole.of(job, outlet).body();
         Worked dug = BodyDug.of("T", "hole for the basin, bank", body);
         Listed basin = Listed.of(

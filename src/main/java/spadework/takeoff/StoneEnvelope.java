@@ -13,6 +13,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
 import spadework.takeoff.wall.DugWall;
 import spadework.takeoff.wall.TrenchGeometry;
+import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallMeasures;
 import spadework.working.Given;
 import spadework.working.Listed;

@@ -7,6 +7,7 @@ import spadework.ground.StoneStation;
 import spadework.job.Corner;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
+import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallMeasures;
 import spadework.working.Given;
 import spadework.working.Listed;

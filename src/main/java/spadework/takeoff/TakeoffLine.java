@@ -3,7 +3,6 @@ package spadework.takeoff;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
-import spadework.company.WorkCondition;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.working.Worked;
@@ -14,7 +13,7 @@ import spadework.working.Worked;
  * @param code of the line item
  * @param quantity as printed, in the item's unit
  * @param from the quantity it follows; empty when it was put in by hand
- * @param conditions under which the work is done
+ * @param stretches under which conditions which share of the work is done; empty where nothing slows it
  * @param bought net material for this line in the material's unit, unrounded
  * @param waste the share bought on top of it
  * @param reason why a line that was put in by hand is here; empty otherwise
@@ -26,13 +25,13 @@ public record TakeoffLine(
         BigDecimal quantity,
         Unit unit,
         Optional<Quantity> from,
-        List<WorkCondition> conditions,
+        List<Stretch> stretches,
         Optional<BigDecimal> bought,
         Optional<Percent> waste,
         String reason,
         Optional<Worked> working) {
 
     public TakeoffLine {
-        conditions = List.copyOf(conditions);
+        stretches = List.copyOf(stretches);
     }
 }

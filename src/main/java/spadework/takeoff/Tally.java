@@ -3,7 +3,6 @@ package spadework.takeoff;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import spadework.company.WorkCondition;
 import spadework.pricebook.Measure;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -12,14 +11,14 @@ import spadework.working.Working;
 public final class Tally {
     private final TakeoffSection section;
     private final String prefix;
-    private final List<WorkCondition> conditions;
+    private final List<Stretch> stretches;
     private final List<Driven> found = new ArrayList<>();
 
     /** @param prefix what every id starts with: the label of the wall or run */
-    Tally(TakeoffSection section, String prefix, List<WorkCondition> conditions) {
+    Tally(TakeoffSection section, String prefix, List<Stretch> stretches) {
         this.section = section;
         this.prefix = prefix;
-        this.conditions = conditions;
+        this.stretches = stretches;
     }
 
     void add(Measure measure, Working working, String... codes) {
@@ -41,7 +40,7 @@ public final class Tally {
         String trade = measure.trade();
         String description = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1) + ", " + prefix;
         Quantity quantity = new Quantity(id, measure, section, prefix, description, working);
-        found.add(new Driven(quantity, codes, conditions));
+        found.add(new Driven(quantity, codes, stretches));
         return quantity;
     }
 

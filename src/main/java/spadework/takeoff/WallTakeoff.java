@@ -14,6 +14,7 @@ import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.wall.DugWall;
+import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallFace;
 import spadework.takeoff.wall.WallMeasures;
 import spadework.working.Given;
@@ -37,7 +38,7 @@ final class WallTakeoff {
         this.book = book;
         this.wall = wall;
         this.m = trenches.at(wall);
-        this.tally = new Tally(section, wall.label(), Conditions.at(job, wall));
+        this.tally = new Tally(section, wall.label(), Stretch.whole(Conditions.at(job, wall)));
     }
 
     static List<Driven> of(

@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-
 /** The one place where a quantity is rounded up to what is sold. */
 public final class WholePackages {
     private static final double NOISE = 1e-9;

@@ -1,6 +1,5 @@
 package spadework.warranty;
 
-
 /**
  * Who gives the warranty.
  *

@@ -1,6 +1,5 @@
 package spadework.warranty;
 
-
 /**
  * A wall or pipe run that a warranty covers, as built.
  *

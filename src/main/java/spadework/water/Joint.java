@@ -1,6 +1,5 @@
 package spadework.water;
 
-
 /** What stands in a pipe at a station. */
 public enum Joint {
     CLEANOUT,

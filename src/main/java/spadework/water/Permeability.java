@@ -2,6 +2,7 @@ package spadework.water;
 
 import java.util.EnumMap;
 import java.util.Map;
+import spadework.job.Seepage;
 import spadework.job.Texture;
 
 /**
@@ -22,6 +23,28 @@ public record Permeability(double low, double high, String source) {
     /** The range of a texture; that of all of them for fill and for soil that nobody tested. */
     public static Permeability of(Texture texture) {
         return TABLE.get(texture);
+    }
+
+    /** Soil whose tables all stay under this lets water through too slowly to see it run; common practice, no source. */
+    private static final double SLOW = 1;
+
+    /**
+     * The range of a texture in which water was seen to seep or not. Water that runs freely out of slow soil comes
+     * through cracks, seams or old fill that the tables of its texture do not hold, so the range then reaches up to
+     * the most of every texture.
+     */
+    public static Permeability of(Texture texture, Seepage seepage) {
+        Permeability tables = of(texture);
+        if (!isBeyondTables(texture, seepage)) {
+            return tables;
+        }
+        Permeability any = of(Texture.UNKNOWN);
+        return new Permeability(tables.low, any.high, "water runs freely, so up to " + any.source);
+    }
+
+    /** Whether water was seen to run freely out of soil that is slow by every table. */
+    public static boolean isBeyondTables(Texture texture, Seepage seepage) {
+        return seepage == Seepage.FREE && of(texture).high < SLOW;
     }
 
     private static Map<Texture, Permeability> table() {

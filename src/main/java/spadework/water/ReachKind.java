@@ -1,6 +1,5 @@
 package spadework.water;
 
-
 /** What a pipe is for. */
 public enum ReachKind {
     /** Perforated, beside the footing. */

@@ -54,7 +54,8 @@ public final class SeepageInflow {
                 start,
                 end,
                 footing);
-        Range perFoot = perFoot(job.site().soil().texture(), depth);
+        Range perFoot = perFoot(
+                Permeability.of(job.site().soil().texture(), job.site().soil().seepage()), depth);
         return new Range(along(perFoot.low(), length), along(perFoot.high(), length));
     }
 
@@ -64,7 +65,10 @@ public final class SeepageInflow {
      * @param depth grade to the bottom of the trench in feet
      */
     public static Range perFoot(Texture texture, Working depth) {
-        Permeability k = Permeability.of(texture);
+        return perFoot(Permeability.of(texture), depth);
+    }
+
+    private static Range perFoot(Permeability k, Working depth) {
         return new Range(
                 perFoot("low end", k.low(), k.source(), depth, 0.5, 0.125),
                 perFoot("high end", k.high(), k.source(), depth, 1, 1));

@@ -18,7 +18,7 @@ import spadework.working.Working;
 /**
  * A sump: basin, pump point and cycle.
  *
- * @param inflow what comes to it, gpm
+ * @param inflow what comes to it, gpm: the one range that pump, storage and cycle are sized by
  * @param needed what the pump has to deliver: the high end of the inflow with the factor, gpm
  * @param pump what it delivers: the chosen pump's flow, else {@code needed}
  * @param gallonsPerInch what an inch of the basin holds
@@ -26,7 +26,7 @@ import spadework.working.Working;
  * @param wanted gallons at which the pump starts no oftener than the published cycle
  * @param shortestCycle minutes from start to start at the inflow, within its range, at which they are fewest; empty
  *     when nothing flows in
- * @param head what the pump pushes against at its flow; empty where lift or discharge pipe was not measured
+ * @param head what the pipe asks for at {@code needed}; empty where lift or discharge pipe was not measured
  * @param pipe of the discharge
  */
 public record SumpDesign(
@@ -77,7 +77,7 @@ public record SumpDesign(
                 perInch, basin("b", "depth of the basin", pit.flatMap(SumpPit::depth), LEAST_DEPTH, at + "/pit/depth"));
         Optional<SumpHead> head = pit.flatMap(SumpPit::lift)
                 .flatMap(lift -> outlet.discharge()
-                        .filter(length -> pump.number() > 0)
+                        .filter(length -> needed.number() > 0)
                         .map(length -> SumpHead.of(
                                 Given.of("hs", "lift", lift.feet(), Unit.FOOT, at + "/pit/lift"),
                                 Given.of(
@@ -86,7 +86,7 @@ public record SumpDesign(
                                         length.feet(),
                                         Unit.FOOT,
                                         at + "/discharge"),
-                                pump,
+                                needed,
                                 pipe)));
         return new SumpDesign(
                 outlet.label(),
@@ -155,7 +155,7 @@ public record SumpDesign(
                 pump);
     }
 
-    /** Lift and friction at no flow and at half, one, one and a half and two times the pump's; empty without a head. */
+    /** Lift and friction at no flow and at half, one, one and a half and two times what is needed; empty without a head. */
     public List<SumpHead> systemCurve() {
         List<SumpHead> curve = new ArrayList<>();
         head.ifPresent(known -> {
@@ -165,11 +165,11 @@ public record SumpDesign(
                 Worked flow = Worked.of(
                         "Qx",
                         "flow on the curve",
-                        pump.number() * times,
+                        needed.number() * times,
                         Unit.GALLON_PER_MINUTE,
-                        pump.symbol() + " × " + times,
+                        needed.symbol() + " × " + times,
                         "a point of the system curve",
-                        pump);
+                        needed);
                 curve.add(SumpHead.of(lift, length, flow, pipe));
             }
         });

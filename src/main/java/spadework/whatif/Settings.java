@@ -104,16 +104,18 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
     }
 
     private static UnaryOperator<Case> profit(ProfitBasis basis, Percent share) {
-        return job -> job.with(r -> new PriceRules(r.contingency(), r.overhead(), basis, share, r.minimum(), r.step()));
+        return job -> job.with(
+                r -> new PriceRules(r.contingency(), r.overhead(), basis, share, r.minimum(), r.step(), r.leftovers()));
     }
 
     private static UnaryOperator<Case> overhead(Percent share) {
-        return job ->
-                job.with(r -> new PriceRules(r.contingency(), share, r.basis(), r.profit(), r.minimum(), r.step()));
+        return job -> job.with(r ->
+                new PriceRules(r.contingency(), share, r.basis(), r.profit(), r.minimum(), r.step(), r.leftovers()));
     }
 
     private static UnaryOperator<Case> contingency(Percent share) {
-        return job -> job.with(r -> new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step()));
+        return job -> job.with(
+                r -> new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step(), r.leftovers()));
     }
 
     /** {@code wall crew} for everything, or {@code dig crew:wall crew} for what the dig crew does. */

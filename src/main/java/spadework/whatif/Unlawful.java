@@ -1,6 +1,5 @@
 package spadework.whatif;
 
-
 /**
  * Why a way to dig is not offered at a wall.
  *

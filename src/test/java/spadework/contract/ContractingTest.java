@@ -1,6 +1,7 @@
 package spadework.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -127,6 +128,19 @@ class ContractingTest {
         Job job = with(List.of(
                 Agreements.change(1, Alteration.NONE, List.of(strange), 0, ChangeState.PENDING, Optional.empty())));
         assertThat(Contracting.unknownPrices(job, QUOTE)).containsExactly(strange);
+        assertThatThrownBy(() -> contract(job))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("no unit price NO-SUCH");
+    }
+
+    /** A price that the contract has counts in its own unit alone. */
+    @Test
+    void unitPriceInAnotherUnitIsNamed() {
+        UnitCount foot = new UnitCount("WALL-FOOT-A", BigDecimal.ONE, Unit.FOOT);
+        UnitCount yard = new UnitCount("WALL-FOOT-A", BigDecimal.ONE, Unit.CUBIC_YARD);
+        Job job = with(List.of(
+                Agreements.change(1, Alteration.NONE, List.of(foot, yard), 0, ChangeState.PENDING, Optional.empty())));
+        assertThat(Contracting.unknownPrices(job, QUOTE)).containsExactly(yard);
     }
 
     /** What was signed stands, whatever the reckoning says later. */

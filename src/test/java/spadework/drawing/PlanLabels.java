@@ -7,12 +7,12 @@ import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Area;
 import spadework.drawing.shape.Shape.Box;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
-import spadework.drawing.shape.Shape;
 
 /** What lies over what on a drawing, worked out by a geometry library and not by the drawing's own code. */
 public final class PlanLabels {

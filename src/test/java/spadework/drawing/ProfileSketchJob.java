@@ -3,8 +3,8 @@ package spadework.drawing;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.profile.ProfileChain;
-import spadework.drawing.profile.ProfileReach.Kind;
 import spadework.drawing.profile.ProfileReach;
+import spadework.drawing.profile.ProfileReach.Kind;
 import spadework.measure.Length;
 
 /** Chains of pipes to look at from the side. All of it is invented. */

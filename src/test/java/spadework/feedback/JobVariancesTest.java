@@ -299,6 +299,9 @@ class JobVariancesTest {
                 c.terms(),
                 c.taxId(),
                 c.bond(),
-                c.affiliates());
+                c.affiliates(),
+                c.calendar(),
+                c.diggers(),
+                c.backfill());
     }
 }

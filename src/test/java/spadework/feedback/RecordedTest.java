@@ -178,7 +178,10 @@ class RecordedTest {
                 c.terms(),
                 c.taxId(),
                 c.bond(),
-                c.affiliates());
+                c.affiliates(),
+                c.calendar(),
+                c.diggers(),
+                c.backfill());
     }
 
     private static List<Variance> variances(AsBuilt record, Takeoff built) {

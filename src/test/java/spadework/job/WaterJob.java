@@ -33,6 +33,7 @@ public final class WaterJob {
     private Double discharge;
     private SumpPit pit;
     private Texture texture = Texture.LOAM;
+    private Seepage seepage = Seepage.NONE;
     private Double floor = 93.0;
     private Rain rain = new Rain(new RainRate(3), "test");
     private Catchment catchment;
@@ -98,7 +99,42 @@ public final class WaterJob {
                 inches(depth),
                 feet(lift),
                 Optional.ofNullable(flow).map(FlowRate::new),
-                feet(head));
+                feet(head),
+                PitPlace.INSIDE,
+                Optional.empty(),
+                Optional.empty());
+        return this;
+    }
+
+    /** What was seen to come into the pit of a sump that was set before, gpm. */
+    public WaterJob observed(double inflow) {
+        pit = new SumpPit(
+                pit.diameter(),
+                pit.depth(),
+                pit.lift(),
+                pit.pumpFlow(),
+                pit.pumpHead(),
+                pit.place(),
+                pit.fromFooting(),
+                Optional.of(new FlowRate(inflow)));
+        return this;
+    }
+
+    public WaterJob pitAt(PitPlace place) {
+        pit = new SumpPit(
+                pit.diameter(),
+                pit.depth(),
+                pit.lift(),
+                pit.pumpFlow(),
+                pit.pumpHead(),
+                place,
+                pit.fromFooting(),
+                pit.observedInflow());
+        return this;
+    }
+
+    public WaterJob seeping(Seepage seen) {
+        seepage = seen;
         return this;
     }
 
@@ -201,7 +237,7 @@ public final class WaterJob {
                 s.house(),
                 s.benchmark(),
                 feet(floor),
-                new Soil(texture, Seepage.NONE, SoilType.B),
+                new Soil(texture, seepage, SoilType.B),
                 Optional.ofNullable(rain),
                 s.limits(),
                 s.locateTicket(),

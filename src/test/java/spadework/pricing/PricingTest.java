@@ -63,7 +63,10 @@ class PricingTest {
                 c.terms(),
                 c.taxId(),
                 c.bond(),
-                c.affiliates());
+                c.affiliates(),
+                c.calendar(),
+                c.diggers(),
+                c.backfill());
     }
 
     private static Job random(long seed) {

@@ -20,7 +20,8 @@ class SellingTest {
                 basis,
                 Percent.of(profit),
                 Dollars.ZERO,
-                Dollars.of("1.00"));
+                Dollars.of("1.00"),
+                spadework.company.Leftovers.CHARGED);
     }
 
     /** Order of build-up: 12,000 → 13,200 → 15,840 → 18,000.00 at a margin of 12 %. */

@@ -90,6 +90,17 @@ class FallRulesTest {
         assertThat(found).isEqualTo(expected.isEmpty() ? List.of() : List.of(expected, expected));
     }
 
+    /** 0.001 ft short of 0.5 ft: half an inch is asked for, never nothing. */
+    @Test
+    void whatIsAskedForIsNeverNothing() {
+        assertThat(Checked.only(new WaterJob().main(48, 92.2, 91.701), "too-flat")
+                        .values())
+                .containsEntry("more", "½ in");
+        assertThat(Checked.only(new WaterJob().main(40, 92.201, 91.5), "joins-uphill")
+                        .values())
+                .containsEntry("step", "½ in");
+    }
+
     @Test
     void sideIsNamed() {
         List<Finding> found = Checked.findings(
@@ -123,6 +134,6 @@ class FallRulesTest {
         assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.3), "back-pitch")))
                 .contains("91.70 ft");
         assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.0), "too-flat")))
-                .contains("3½ in more fall", "91.70 ft", "0.42 %", "1.04 %");
+                .contains("4 in more fall", "91.70 ft", "0.42 %", "1.04 %");
     }
 }

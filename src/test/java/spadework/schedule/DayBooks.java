@@ -77,7 +77,8 @@ final class DayBooks {
                 c.bond(),
                 c.affiliates(),
                 calendar,
-                Map.of());
+                Map.of(),
+                c.backfill());
     }
 
     static Company silent(Company c) {

@@ -1,10 +1,10 @@
 package spadework.cli.figure;
 
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine;
 import spadework.figure.Answer;
 import spadework.figure.WrongInputs;
 import spadework.office.CalculatorData;

@@ -1,6 +1,5 @@
 package spadework.cli.option;
 
-
 /** What a command tells the shell. */
 public final class ExitCode {
     /** The command did what was asked. */

@@ -2,9 +2,9 @@ package spadework.cli.option;
 
 import java.io.IOException;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine;
 import spadework.office.reply.Reply;
 
 /** A command whose whole answer comes from the office. */

@@ -5,13 +5,13 @@ import java.util.List;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Area;
 import spadework.drawing.shape.Shape.Box;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
-import spadework.drawing.shape.Shape;
 
 /** Crews by day: a row for each crew, a column for each working day, a bar as wide as the part of the day it works. */
 public final class CrewChart {

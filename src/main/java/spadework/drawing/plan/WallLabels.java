@@ -8,8 +8,8 @@ import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
-import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape;
+import spadework.drawing.shape.Shape.Role;
 import spadework.job.Job;
 import spadework.job.Wall;
 

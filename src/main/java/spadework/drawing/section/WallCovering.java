@@ -1,6 +1,5 @@
 package spadework.drawing.section;
 
-
 /**
  * What lies on the wall's outer face, in the words of the other papers.
  *

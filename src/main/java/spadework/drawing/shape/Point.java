@@ -1,6 +1,5 @@
 package spadework.drawing.shape;
 
-
 /** A place on the sheet, in points from the top left corner; y grows downward. */
 public record Point(double x, double y) {
 

@@ -1,6 +1,5 @@
 package spadework.drawing.shape;
 
-
 /** An upright rectangle on the sheet, in points. */
 public record Rect(double left, double top, double right, double bottom) {
 

@@ -24,8 +24,8 @@ import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.WordChoice;
 import spadework.money.Dollars;
-import spadework.office.portfolio.FeedbackService.Lesson;
 import spadework.office.portfolio.FeedbackService;
+import spadework.office.portfolio.FeedbackService.Lesson;
 
 /** What closed jobs really took against the estimate, and the rates that follow, each taken or left. */
 public final class FeedbackTab extends JPanel {

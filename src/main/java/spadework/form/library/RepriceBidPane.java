@@ -18,8 +18,8 @@ import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.Messages;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.money.Dollars;
-import spadework.office.portfolio.RepriceService.Moves;
 import spadework.office.portfolio.RepriceService;
+import spadework.office.portfolio.RepriceService.Moves;
 import spadework.pricebook.ItemChange;
 import spadework.pricing.PricedLine;
 

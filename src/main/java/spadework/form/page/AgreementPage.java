@@ -30,8 +30,8 @@ import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Closing;
 import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
-import spadework.office.agreement.Progress.Step;
 import spadework.office.agreement.Progress;
+import spadework.office.agreement.Progress.Step;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.reply.Reply;
 

@@ -196,6 +196,7 @@ public final class JobPages {
         page.field(outlets.row(), "/pit/pumpHead", 3);
         page.field(outlets.row(), "/pit/place", 3);
         page.field(outlets.row(), "/pit/fromFooting", 3);
+        page.field(outlets.row(), "/pit/observedInflow", 3);
     }
 
     static FormPage restoration(JobSession desk) {

@@ -5,14 +5,13 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import spadework.company.Backfill;
 import spadework.company.Company;
 import spadework.company.CrewPlace;
 import spadework.company.Digger;
 import spadework.company.Insurance;
 import spadework.company.License;
 import spadework.company.Paper;
-import spadework.company.PriceRules;
-import spadework.company.ProfitBasis;
 import spadework.company.Slowdown;
 import spadework.company.Tax;
 import spadework.company.TaxMode;
@@ -32,7 +31,6 @@ import spadework.intake.value.Limits;
 import spadework.intake.value.Names;
 import spadework.intake.value.Shares;
 import spadework.measure.Percent;
-import spadework.money.Dollars;
 
 /** Reads company.json. */
 public final class CompanyReader {
@@ -68,7 +66,7 @@ public final class CompanyReader {
                 fields.named("crews", crew(trades)),
                 fields.named("machines", DollarAmounts.FROM_ZERO),
                 fields.get("slowdowns", new ValueKind<>("[]", CompanyReader::slowdowns), List.of()),
-                fields.get("priceRules", ValueKind.object(CompanyReader::priceRules)),
+                fields.get("priceRules", ValueKind.object(PriceRulesReader::priceRules)),
                 fields.get("tax", ValueKind.object(CompanyReader::tax)),
                 fields.get("validDays", TermsReader.VALID_DAYS),
                 fields.get("payments", TermsReader.PAYMENTS),
@@ -80,7 +78,8 @@ public final class CompanyReader {
                 fields.find("bond", Texts.LABEL),
                 fields.find("affiliates", new ValueKind<>("[]", CompanyReader::affiliates)),
                 fields.find("calendar", WorkCalendarReader.CALENDAR),
-                diggers(fields));
+                diggers(fields),
+                fields.find("backfill", ValueKind.object(CompanyReader::backfill)));
     }
 
     private static ValueKind<List<CrewPlace>> crew(Names trades) {
@@ -156,14 +155,8 @@ public final class CompanyReader {
                 fields.get("source", Texts.TEXT));
     }
 
-    private static PriceRules priceRules(ObjectFields fields) {
-        return new PriceRules(
-                fields.get("contingency", Shares.fromZeroToUnder(100)),
-                fields.get("overhead", Shares.fromZeroToUnder(100)),
-                fields.get("basis", Choices.of(ProfitBasis.class)),
-                fields.get("profit", Shares.fromZeroToUnder(100)),
-                fields.get("minimum", DollarAmounts.FROM_ZERO, Dollars.ZERO),
-                fields.get("step", DollarAmounts.ABOVE_ZERO, Dollars.of("1")));
+    private static Backfill backfill(ObjectFields fields) {
+        return new Backfill(fields.get("shrink", Shares.fromZeroToUnder(50)), fields.get("source", Texts.TEXT));
     }
 
     private static Tax tax(ObjectFields fields) {

@@ -38,7 +38,8 @@ public final class OutletReader {
                 fields.find("pumpFlow", Measures.FLOW),
                 fields.find("pumpHead", Measures.lengthUpTo(200)),
                 fields.get("place", Choices.of(PitPlace.class), PitPlace.UNKNOWN),
-                fields.find("fromFooting", Measures.lengthFromZeroTo(1000)));
+                fields.find("fromFooting", Measures.lengthFromZeroTo(1000)),
+                fields.find("observedInflow", Measures.OBSERVED_FLOW).flatMap(seen -> seen));
     }
 
     static OutletCandidate candidate(ObjectFields fields) {

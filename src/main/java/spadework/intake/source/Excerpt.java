@@ -1,6 +1,5 @@
 package spadework.intake.source;
 
-
 /** A short, printable piece of what somebody wrote, fit for one line of a message. */
 public final class Excerpt {
     private static final int LONGEST = 60;

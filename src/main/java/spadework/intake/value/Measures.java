@@ -1,6 +1,7 @@
 package spadework.intake.value;
 
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import spadework.intake.source.ValueKind;
 import spadework.measure.Area;
@@ -8,6 +9,7 @@ import spadework.measure.FilmThickness;
 import spadework.measure.FlowRate;
 import spadework.measure.Length;
 import spadework.measure.RainRate;
+import spadework.measure.UnreadableMeasure;
 
 /** Lengths, areas, rain and films, each with the limits within which it can be meant. */
 public final class Measures {
@@ -33,6 +35,14 @@ public final class Measures {
             FlowRate::parse,
             new Limits<>("above 0, at most 1,000,000 gpm", flow -> true),
             new FlowRate(1));
+
+    /** A flow that somebody may have watched; empty where the file says that nobody did. */
+    public static final ValueKind<Optional<FlowRate>> OBSERVED_FLOW = TextWithUnit.kind(
+            "a flow with its unit (gpm, gph, cfs) or \"unknown\"",
+            "4 gpm",
+            Measures::observedFlow,
+            new Limits<>("above 0, at most 1,000,000 gpm", flow -> true),
+            Optional.empty());
 
     /** A level above or below the benchmark. The highest town of the United States lies near 11,000 ft. */
     public static final ValueKind<Length> LEVEL =
@@ -78,5 +88,16 @@ public final class Measures {
     private static ValueKind<Length> within(Limits<Length> limits) {
         String example = limits.allow(Length.ofFeet(46.5)) ? "46 ft 6 in" : "1 ft 6 in";
         return TextWithUnit.kind(LENGTH, example, Length::parse, limits, Length.ZERO);
+    }
+
+    private static Optional<FlowRate> observedFlow(String text) throws UnreadableMeasure {
+        if (text.strip().equals("unknown")) {
+            return Optional.empty();
+        }
+        try {
+            return Optional.of(FlowRate.parse(text));
+        } catch (UnreadableMeasure no) {
+            throw new UnreadableMeasure(no.allowed() + "; or \"unknown\"", no.mend() + " or \"unknown\"");
+        }
     }
 }

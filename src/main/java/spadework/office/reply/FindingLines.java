@@ -15,7 +15,9 @@ public record FindingLines(Phrases phrases) {
     public List<String> told(List<Finding> findings) {
         return findings.stream()
                 .map(finding -> finding.severity() + " " + finding.id() + ": " + phrases.what(finding) + " "
-                        + phrases.action(finding) + " [" + finding.citation() + "]")
+                        + phrases.action(finding)
+                        + phrases.paid(finding).map(paid -> " " + paid).orElse("")
+                        + " [" + finding.citation() + "]")
                 .toList();
     }
 }

@@ -1,6 +1,5 @@
 package spadework.paperwork.completion;
 
-
 /**
  * A pipe as built beside the pipe as agreed. What was not recorded is empty.
  *

@@ -1,6 +1,5 @@
 package spadework.paperwork.contract;
 
-
 /**
  * The right to cancel as the contract and its forms print it.
  *

@@ -16,7 +16,9 @@ import spadework.paperwork.work.QuantityChangeRow;
  * @param plan the house with what is added
  * @param quantities every measured quantity that differs
  * @param lines what is charged by unit prices; empty when the work is priced as the contract was
- * @param otherwise what both sides signed beyond the lines, or less; zero where the lines are what was signed
+ * @param rest what no unit price covers, priced as the contract was; zero without lines
+ * @param otherwise what both sides signed beyond the lines and the rest, or less; zero where they are what was signed
+ * @param byPath what the same work comes to priced as the contract was, where that is another figure; else empty
  * @param price before tax; below zero for a credit
  * @param amount the total without a sign
  * @param before contract price before it, with tax
@@ -43,7 +45,9 @@ public record ChangeOrder(
         AlteredWork work,
         List<QuantityChangeRow> quantities,
         List<UnitLineRow> lines,
+        Dollars rest,
         Dollars otherwise,
+        String byPath,
         Dollars price,
         Dollars tax,
         String taxRate,

@@ -64,9 +64,11 @@ public final class ChangeOrderPaper {
                 AlteredWorks.of(standing, change.alteration()),
                 QuantityChangeRows.all(priced.quantities(), terms),
                 priced.lines().stream().map(line -> line(proposed, line)).toList(),
+                priced.rest(),
                 priced.lines().isEmpty()
                         ? Dollars.ZERO
-                        : priced.agreed().price().minus(lines),
+                        : priced.agreed().price().minus(lines).minus(priced.rest()),
+                priced.isOtherwiseByPath() ? priced.byPath().total().text() : "",
                 priced.agreed().price(),
                 priced.agreed().tax(),
                 proposed.company().tax().mode() == TaxMode.ON_PRICE

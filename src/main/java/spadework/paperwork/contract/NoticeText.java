@@ -1,6 +1,5 @@
 package spadework.paperwork.contract;
 
-
 /**
  * A notice that a law asks for, ready to print.
  *

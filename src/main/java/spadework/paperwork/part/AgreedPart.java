@@ -1,6 +1,5 @@
 package spadework.paperwork.part;
 
-
 /**
  * An option that was taken or a change order that was signed, as a part of the agreed work.
  *

@@ -1,6 +1,5 @@
 package spadework.paperwork.part;
 
-
 /**
  * A finding in words.
  *

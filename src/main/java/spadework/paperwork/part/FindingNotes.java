@@ -5,6 +5,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -19,7 +20,7 @@ public final class FindingNotes {
 
     /** Findings about the work, for the crew. */
     public static List<FindingNote> forCrew(Dossier dossier) {
-        return notes(dossier, dossier.findings());
+        return notes(dossier, dossier.findings(), finding -> Optional.empty());
     }
 
     /** Every finding, for the contractor. */
@@ -28,7 +29,8 @@ public final class FindingNotes {
                 dossier,
                 Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
                         .sorted(Comparator.comparing(Finding::severity))
-                        .toList());
+                        .toList(),
+                dossier.phrases()::paid);
     }
 
     /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
@@ -43,14 +45,19 @@ public final class FindingNotes {
         return notes;
     }
 
-    private static List<FindingNote> notes(Dossier dossier, List<Finding> findings) {
+    /** @param paid what to add about the line item that pays for it */
+    private static List<FindingNote> notes(
+            Dossier dossier, List<Finding> findings, Function<Finding, Optional<String>> paid) {
         Phrases phrases = dossier.phrases();
         return FindingGroup.of(dossier, findings, "what").stream()
                 .map(told -> note(
                         dossier,
                         told,
                         told.text(phrases).orElseGet(() -> phrases.what(told.finding())),
-                        phrases.action(told.finding())))
+                        phrases.action(told.finding())
+                                + paid.apply(told.finding())
+                                        .map(words -> " " + words)
+                                        .orElse("")))
                 .toList();
     }
 

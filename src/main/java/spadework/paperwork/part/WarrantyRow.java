@@ -1,6 +1,5 @@
 package spadework.paperwork.part;
 
-
 /**
  * A warranted part with its term.
  *

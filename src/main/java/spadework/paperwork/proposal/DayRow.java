@@ -1,6 +1,5 @@
 package spadework.paperwork.proposal;
 
-
 /**
  * What happens on some days, for the homeowner.
  *

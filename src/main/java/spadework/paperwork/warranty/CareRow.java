@@ -1,6 +1,5 @@
 package spadework.paperwork.warranty;
 
-
 /**
  * A season of the maintenance card.
  *

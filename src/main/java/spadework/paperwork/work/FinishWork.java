@@ -1,13 +1,12 @@
 package spadework.paperwork.work;
 
-
 /**
  * What a wall gets, in words the code allows.
  *
  * @param system {@code coating}, {@code sheet} or {@code parge}
  * @param material what it is by property, as {@code liquid synthetic rubber}
  * @param word {@code waterproofing} or {@code dampproofing}: the word follows the film
- * @param dryFilm as {@code 60 mil}; empty where there is no film
+ * @param dryFilm as {@code 60 mil} or {@code 59.1 mil (1.5 mm)}; empty where there is no film
  * @param wetFilm as {@code 86 mil}; empty where there is no film
  * @param codeMinimum the film from which the code's list calls it waterproofing, empty where it lists none
  */

@@ -1,6 +1,5 @@
 package spadework.paperwork.work;
 
-
 /** Where the water ends. {@code kind} is {@code daylight}, {@code sump} or {@code approved storm}. */
 public record OutletWork(
         String label,

@@ -1,6 +1,5 @@
 package spadework.paperwork.work;
 
-
 /**
  * How one reach of pipe is designed, for crew and engineer. A figure that is not known is empty.
  *

@@ -1,6 +1,5 @@
 package spadework.paperwork.work;
 
-
 /**
  * A pipe run as the papers describe it.
  *

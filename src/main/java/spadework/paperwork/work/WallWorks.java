@@ -124,12 +124,10 @@ public final class WallWorks {
                 system,
                 terms.of("generic", film.get().generic()),
                 terms.get(proof ? "word.waterproofing" : "word.dampproofing"),
-                mils(dry.mils()),
+                dry.text(),
                 mils(WallFace.wetFilm(wall, film.get(), "").number()),
                 film.get().coats(),
-                CodeFilm.least(film.get().generic())
-                        .map(least -> mils(least.mils()))
-                        .orElse(""));
+                CodeFilm.printed(film.get().generic()).orElse(""));
     }
 
     private static String mils(double mils) {

@@ -15,6 +15,7 @@ import spadework.water.Network;
 import spadework.water.Range;
 import spadework.water.Reach;
 import spadework.water.SumpDesign;
+import spadework.water.SumpInflow;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -75,7 +76,7 @@ public final class WaterDesignRows {
         List<SumpDesign> designs = new ArrayList<>();
         for (Outlet outlet : dossier.job().water().outlets()) {
             if (outlet.kind() == OutletKind.SUMP) {
-                network.arriving(outlet.label())
+                SumpInflow.of(dossier.job(), network, outlet)
                         .map(inflow -> SumpDesign.of(dossier.job(), dossier.book(), outlet, inflow))
                         .ifPresent(designs::add);
             }

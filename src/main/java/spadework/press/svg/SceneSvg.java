@@ -2,13 +2,13 @@ package spadework.press.svg;
 
 import java.util.stream.Collectors;
 import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Area;
 import spadework.drawing.shape.Shape.Box;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
-import spadework.drawing.shape.Shape;
 
 /** A drawing as an SVG 1.1 element that a page takes in as it stands. */
 public final class SceneSvg {

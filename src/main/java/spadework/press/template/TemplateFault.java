@@ -1,6 +1,5 @@
 package spadework.press.template;
 
-
 /**
  * A template, or what a template gave, cannot be used. The message names the template and, where known, the line and
  * column, so that whoever changed a template finds the place.

@@ -1,6 +1,5 @@
 package spadework.takeoff.wall;
 
-
 /** How far a gallon goes. */
 public final class Coating {
     /** 231 cu in in a US gallon ÷ 144 sq in ÷ 0.001 in: one gallon, one mil thick, covers 1604.17 sf (C-01). */

@@ -11,8 +11,6 @@ import spadework.job.CornerKind;
 import spadework.job.Wall;
 import spadework.job.WallEnd;
 import spadework.measure.Unit;
-import spadework.takeoff.BodyDug;
-import spadework.takeoff.Trenches;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -23,7 +21,7 @@ public final class DugWall {
     private DugWall() {}
 
     /** Bank volume in cubic yards; negative where a short wall's trench lies within those of its neighbors. */
-    static Worked bank(Trenches trenches, Wall wall) {
+    public static Worked bank(Trenches trenches, Wall wall) {
         WallMeasures m = trenches.at(wall);
         Worked start = m.section("A0", "at the start", m.start());
         Worked middle = m.middleSection();
@@ -50,10 +48,10 @@ public final class DugWall {
     }
 
     /** A volume in cubic feet and whether it adds or takes away. */
-    record Term(boolean adds, Worked volume) {}
+    public record Term(boolean adds, Worked volume) {}
 
     /** Volumes added up, as cubic yards. */
-    static Worked sum(String symbol, String name, List<Term> terms) {
+    public static Worked sum(String symbol, String name, List<Term> terms) {
         StringBuilder formula = new StringBuilder();
         double sum = 0;
         for (Term term : terms) {
@@ -142,7 +140,7 @@ public final class DugWall {
     }
 
     /** What trenches of neighboring walls share beyond their corners, counted with the first of them. */
-    static List<Term> shared(String symbol, List<Overlap> overlaps) {
+    public static List<Term> shared(String symbol, List<Overlap> overlaps) {
         List<Term> terms = new ArrayList<>();
         for (Overlap overlap : overlaps) {
             List<Working> slices = new ArrayList<>();

@@ -1,6 +1,5 @@
 package spadework.takeoff.wall;
 
-
 /**
  * Volumes of the trench beside a wall, in cubic feet. All lengths in feet and not negative; {@code slope} is
  * horizontal for each vertical of the outer bank, from the bottom of the trench up, 0 for an upright bank.

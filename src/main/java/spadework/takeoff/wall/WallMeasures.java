@@ -23,12 +23,12 @@ public record WallMeasures(
         Given width,
         Listed slope) {
 
-    static WallMeasures of(Job job, Wall wall) {
+    public static WallMeasures of(Job job, Wall wall) {
         return of(job, wall, job.walls().indexOf(wall));
     }
 
     /** @param index of the wall in the job */
-    static WallMeasures of(Job job, Wall wall, int index) {
+    public static WallMeasures of(Job job, Wall wall, int index) {
         String at = "/walls/" + index;
         Bank bank = Bank.of(job.site(), wall);
         return new WallMeasures(
@@ -67,17 +67,17 @@ public record WallMeasures(
         return Given.of(symbol, name, value, Unit.FOOT, pointer);
     }
 
-    double meanDepth() {
+    public double meanDepth() {
         return (start.number() + end.number()) / 2;
     }
 
     /** The cross-section where the footing's top lies that deep. */
-    Worked section(String symbol, String where, Given depth) {
+    public Worked section(String symbol, String where, Given depth) {
         return section(symbol, where, depth.number(), depth.symbol(), depth);
     }
 
     /** The cross-section half-way along. */
-    Worked middleSection() {
+    public Worked middleSection() {
         return section("Am", "half-way", meanDepth(), "(dt0 + dt1) ÷ 2", start, end);
     }
 
@@ -99,24 +99,24 @@ public record WallMeasures(
                 inputs);
     }
 
-    TrenchGeometry.CornerSide cornerSide() {
+    public TrenchGeometry.CornerSide cornerSide() {
         return new TrenchGeometry.CornerSide(projection.number(), width.number(), slope.number());
     }
 
     /** The trench as a strip of ground, up to grade. */
-    Strip strip() {
+    public Strip strip() {
         return strip(List.of(
                 new Top(0, start.number() + footing.number()),
                 new Top(length.number(), end.number() + footing.number())));
     }
 
     /** The strip in front of the wall, up to these tops. */
-    Strip strip(List<Top> tops) {
+    public Strip strip(List<Top> tops) {
         return new Strip(wall.label(), projection.number(), width.number(), slope.number(), footing.number(), tops);
     }
 
     /** Depth to the footing's top at one end. */
-    Given depthAt(boolean atEnd) {
+    public Given depthAt(boolean atEnd) {
         return atEnd ? end : start;
     }
 }

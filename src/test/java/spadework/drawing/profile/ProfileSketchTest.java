@@ -24,10 +24,10 @@ import spadework.drawing.ProfileSketchJob;
 import spadework.drawing.SectionGeometryTest;
 import spadework.drawing.profile.ProfileReach.Kind;
 import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
-import spadework.drawing.shape.Shape;
 import spadework.measure.Length;
 
 class ProfileSketchTest {

@@ -19,8 +19,8 @@ import spadework.law.LegalNotice;
 import spadework.law.NoticeCase;
 import spadework.paperwork.ContractJobs;
 import spadework.press.PageText;
-import spadework.press.PrintedType.Found;
 import spadework.press.PrintedType;
+import spadework.press.PrintedType.Found;
 
 /** The notices that states want: each measured where it stands, once counsel has given its wording. */
 class ContractNoticesTest {

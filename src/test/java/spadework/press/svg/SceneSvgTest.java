@@ -20,9 +20,9 @@ import org.xml.sax.InputSource;
 import spadework.drawing.PlanJob;
 import spadework.drawing.plan.PlanSketch;
 import spadework.drawing.shape.Scene;
+import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
-import spadework.drawing.shape.Shape;
 import spadework.job.Side;
 
 class SceneSvgTest {

@@ -1,4 +1,4 @@
-package spadework.takeoff;
+package spadework.takeoff.wall;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -6,18 +6,17 @@ import spadework.ground.BodyStation;
 import spadework.ground.DepthFrom;
 import spadework.ground.DigBody;
 import spadework.measure.Unit;
-import spadework.takeoff.wall.TrenchGeometry;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
 
 /** Soil of a body that is no wall's trench: of a pipe trench, of a hole. */
-final class BodyDug {
+public final class BodyDug {
     private BodyDug() {}
 
     /** Bank volume in cubic yards, from station to station. */
-    static Worked of(String symbol, String name, DigBody body) {
+    public static Worked of(String symbol, String name, DigBody body) {
         List<Working> pieces = new ArrayList<>();
         StringBuilder formula = new StringBuilder();
         double sum = 0;
@@ -39,7 +38,7 @@ final class BodyDug {
     }
 
     /** Cubic feet of one body: of a wall's wells, that are counted with it. */
-    static Worked cubicFeet(String symbol, DigBody body) {
+    public static Worked cubicFeet(String symbol, DigBody body) {
         return piece(
                 symbol,
                 body,
@@ -97,7 +96,7 @@ final class BodyDug {
     }
 
     /** Where the depth comes from. */
-    static String source(DigBody body) {
+    public static String source(DigBody body) {
         DepthFrom from = body.depthFrom();
         return switch (from) {
             case MEASURED -> "depth as measured";

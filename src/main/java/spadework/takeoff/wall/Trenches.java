@@ -1,4 +1,4 @@
-package spadework.takeoff;
+package spadework.takeoff.wall;
 
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -22,10 +22,9 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.job.WallEnd;
 import spadework.pricebook.PriceBook;
-import spadework.takeoff.wall.WallMeasures;
 
 /** The trenches of all walls of a job, laid out once: their measures, where they meet, and the stone in them. */
-final class Trenches {
+public final class Trenches {
     private final Map<String, WallMeasures> measures = new LinkedHashMap<>();
     private final Map<String, DigBody> bodies = new HashMap<>();
     private final Map<String, DigBody> wells = new HashMap<>();
@@ -37,7 +36,7 @@ final class Trenches {
     private final Map<String, List<Overlap>> stoneShared = new HashMap<>();
     private final FreeEnds ends;
 
-    Trenches(Job job, PriceBook book) {
+    public Trenches(Job job, PriceBook book) {
         for (int i = 0; i < job.walls().size(); i++) {
             Wall wall = job.walls().get(i);
             measures.put(wall.label(), WallMeasures.of(job, wall, i));
@@ -87,53 +86,53 @@ final class Trenches {
         }
     }
 
-    WallMeasures at(Wall wall) {
+    public WallMeasures at(Wall wall) {
         return measures.get(wall.label());
     }
 
-    WallMeasures at(String wall) {
+    public WallMeasures at(String wall) {
         return measures.get(wall);
     }
 
     /** The corners that are counted with a wall: those that name it first. */
-    List<Corner> cornersOf(Wall wall) {
+    public List<Corner> cornersOf(Wall wall) {
         return corners.getOrDefault(wall.label(), List.of());
     }
 
     /** Where the job names a corner. */
-    String pointer(Corner corner) {
+    public String pointer(Corner corner) {
         return pointers.get(corner);
     }
 
-    List<WallEnd> freeEndsOf(Wall wall) {
+    public List<WallEnd> freeEndsOf(Wall wall) {
         return ends.of(wall);
     }
 
     /** The drain that runs along a wall. */
-    Optional<FootingDrain> drainAt(Wall wall) {
+    public Optional<FootingDrain> drainAt(Wall wall) {
         return Optional.ofNullable(drains.get(wall.label()));
     }
 
     /** The stone at a wall along which a drain runs. */
-    StoneProfile stoneAt(String wall) {
+    public StoneProfile stoneAt(String wall) {
         return stone.get(wall);
     }
 
     /** Ground that a wall's trench takes at grade, without its ends and corners; square feet. */
-    double areaAtGrade(Wall wall) {
+    public double areaAtGrade(Wall wall) {
         return bodies.get(wall.label()).areaAtGrade();
     }
 
     /** What the wall's window wells take beyond its trench. */
-    Optional<DigBody> wellsOf(Wall wall) {
+    public Optional<DigBody> wellsOf(Wall wall) {
         return Optional.ofNullable(wells.get(wall.label()));
     }
 
-    List<Overlap> soilSharedBy(Wall wall) {
+    public List<Overlap> soilSharedBy(Wall wall) {
         return soilShared.getOrDefault(wall.label(), List.of());
     }
 
-    List<Overlap> stoneSharedBy(Wall wall) {
+    public List<Overlap> stoneSharedBy(Wall wall) {
         return stoneShared.getOrDefault(wall.label(), List.of());
     }
 }

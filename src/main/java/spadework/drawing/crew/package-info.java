@@ -1,0 +1,2 @@
+/** Crews by day. */
+package spadework.drawing.crew;

@@ -1,0 +1,131 @@
+package spadework.office;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import spadework.company.Company;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.job.Job;
+import spadework.measure.Figures;
+import spadework.money.Dollars;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.PriceBook;
+import spadework.pricing.ItemPrice;
+import spadework.safety.PaidWork;
+import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
+
+/**
+ * Findings that cost money, each with the line item that carries it or, where no line of the job does, with what the
+ * book would ask. For the contractor only.
+ *
+ * @param findings all that were handed over, in their order
+ * @param open says at once what is not priced; empty where every finding has its line
+ */
+record PaidFindings(List<Finding> findings, Optional<Finding> open) {
+    /** The finding that says what is not priced. */
+    static final String UNPRICED = "work-unpriced";
+
+    private static final String PRACTICE = "common practice, no source";
+
+    static PaidFindings of(List<Finding> found, Job job, Company company, PriceBook book, Takeoff takeoff) {
+        Map<Finding, Map<String, String>> paid = new LinkedHashMap<>();
+        List<Missing> missing = new ArrayList<>();
+        for (PaidWork work : PaidWork.ALL) {
+            List<Finding> asking = found.stream().filter(work::isAskedBy).toList();
+            if (!asking.isEmpty()) {
+                Optional<TakeoffLine> line = line(work, asking, job, takeoff);
+                Map<String, String> told = line.map(carries -> Map.of("paidBy", named(book, carries.code())))
+                        .orElseGet(() -> {
+                            missing.add(Missing.of(work, asking, job, company, book, takeoff));
+                            return missing.get(missing.size() - 1).told();
+                        });
+                asking.forEach(finding -> paid.put(finding, told));
+            }
+        }
+        return new PaidFindings(
+                found.stream()
+                        .map(finding -> with(finding, paid.getOrDefault(finding, Map.of())))
+                        .toList(),
+                open(missing));
+    }
+
+    /** The line that carries the work: enough of the usual item, or any of one that may stand in for it. */
+    private static Optional<TakeoffLine> line(PaidWork work, List<Finding> asking, Job job, Takeoff takeoff) {
+        BigDecimal asked = work.asked().of(job, takeoff, asking);
+        for (String code : work.items()) {
+            List<TakeoffLine> lines = takeoff.lines().stream()
+                    .filter(line -> line.code().equals(code) && line.quantity().signum() > 0)
+                    .toList();
+            BigDecimal priced = lines.stream().map(TakeoffLine::quantity).reduce(BigDecimal.ZERO, BigDecimal::add);
+            boolean usual = code.equals(work.items().get(0));
+            if (!lines.isEmpty() && (!usual || priced.compareTo(asked) >= 0)) {
+                return Optional.of(lines.get(0));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private static String named(PriceBook book, String code) {
+        return book.find(code).map(item -> code + ", " + item.name()).orElse(code);
+    }
+
+    private static Finding with(Finding finding, Map<String, String> paid) {
+        if (paid.isEmpty()) {
+            return finding;
+        }
+        Map<String, String> values = new LinkedHashMap<>(finding.values());
+        values.putAll(paid);
+        return new Finding(finding.id(), finding.severity(), finding.about(), values, finding.citation());
+    }
+
+    private static Optional<Finding> open(List<Missing> missing) {
+        if (missing.isEmpty()) {
+            return Optional.empty();
+        }
+        Dollars sum = Dollars.total(
+                missing.stream().flatMap(one -> one.asks().stream()).toList());
+        String items = missing.stream().map(Missing::words).collect(Collectors.joining("; "));
+        return Optional.of(
+                new Finding(UNPRICED, Severity.MUST, "", Map.of("items", items, "sum", sum.text()), PRACTICE));
+    }
+
+    /**
+     * Work that no line pays for.
+     *
+     * @param takes how much of the usual item is not priced, with its unit
+     * @param asks what that would be sold for; empty where the book has no such item
+     */
+    private record Missing(String item, String takes, Optional<Dollars> asks) {
+
+        static Missing of(
+                PaidWork work, List<Finding> asking, Job job, Company company, PriceBook book, Takeoff takeoff) {
+            String code = work.items().get(0);
+            BigDecimal priced = takeoff.lines().stream()
+                    .filter(line -> line.code().equals(code))
+                    .map(TakeoffLine::quantity)
+                    .reduce(BigDecimal.ZERO, BigDecimal::add);
+            BigDecimal missing = work.asked().of(job, takeoff, asking).subtract(priced);
+            Optional<LineItem> item = book.find(code);
+            return new Missing(
+                    named(book, code),
+                    item.map(known -> Figures.withUnit(missing, known.unit())).orElse(missing.toPlainString()),
+                    item.map(known -> ItemPrice.of(known, missing, company, book)));
+        }
+
+        Map<String, String> told() {
+            return asks.map(amount -> Map.of("unpaid", item, "takes", takes, "asks", amount.text()))
+                    .orElseGet(() -> Map.of("unpaid", item, "takes", takes));
+        }
+
+        String words() {
+            return item + ", " + takes
+                    + asks.map(amount -> ": " + amount.text()).orElse("");
+        }
+    }
+}

@@ -1,0 +1,79 @@
+package spadework.safety;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Set;
+import spadework.finding.Finding;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.OutletKind;
+import spadework.pricebook.Measure;
+import spadework.takeoff.Quantity;
+import spadework.takeoff.Takeoff;
+
+/**
+ * Work that findings oblige somebody to pay for, and the line items that carry it.
+ *
+ * @param findings ids; one that ends in {@code -} stands for all that begin so
+ * @param items codes of the line items, the usual one first
+ * @param asked how much of the usual one
+ */
+public record PaidWork(Set<String> findings, List<String> items, Asked asked) {
+
+    /** How much of a line item the findings of one kind ask for, in the item's unit. */
+    @FunctionalInterface
+    public interface Asked {
+        BigDecimal of(Job job, Takeoff takeoff, List<Finding> found);
+    }
+
+    private static final Asked ONCE = (job, takeoff, found) -> BigDecimal.ONE;
+    private static final Asked EACH = (job, takeoff, found) -> BigDecimal.valueOf(found.size());
+
+    /** Every kind of work that a finding can ask for. */
+    public static final List<PaidWork> ALL = List.of(
+            new PaidWork(Set.of("engineer-", "footing-in-reach", "trench-over-20"), List.of("ENG-VISIT"), ONCE),
+            new PaidWork(Set.of("lead-paint"), List.of("LEAD-SAFE"), EACH),
+            new PaidWork(Set.of("shield"), List.of("SHIELD-FT", "SHIELD-DAY"), PaidWork::shielded),
+            new PaidWork(Set.of("water-in-trench"), List.of("U-PUMP"), ONCE),
+            new PaidWork(Set.of("daily-inspection"), List.of("SAFE-CHECK"), ONCE),
+            new PaidWork(Set.of("locate-missing", "locate-keep"), List.of("LOCATE-811"), ONCE),
+            new PaidWork(Set.of("hand-dig-zone"), List.of("VAC-LOCATE", "LOCATE-811"), EACH),
+            new PaidWork(Set.of("roots"), List.of("TREE-CARE"), EACH),
+            new PaidWork(Set.of("inspection-holds"), List.of("PERMIT"), ONCE),
+            new PaidWork(Set.of("outlet-guard"), List.of("OUT-GUARD", "OUT-PAD"), EACH),
+            new PaidWork(Set.of("sump"), List.of("SUMP-ELEC"), EACH),
+            new PaidWork(Set.of("sump-discharge-trench"), List.of("DISCH-TRENCH"), PaidWork::discharged),
+            new PaidWork(Set.of("sump-lead"), List.of("SUMP-LEAD"), EACH),
+            new PaidWork(Set.of("sump-riser"), List.of("SUMP-RISER"), EACH));
+
+    public PaidWork {
+        findings = Set.copyOf(findings);
+        items = List.copyOf(items);
+    }
+
+    /** Whether a finding asks for it. */
+    public boolean isAskedBy(Finding finding) {
+        return findings.stream()
+                .anyMatch(id -> id.endsWith("-")
+                        ? finding.id().startsWith(id)
+                        : finding.id().equals(id));
+    }
+
+    /** The shielded feet that are measured; one foot where a finding names a trench that is not measured so. */
+    private static BigDecimal shielded(Job job, Takeoff takeoff, List<Finding> found) {
+        return takeoff.quantities().stream()
+                .filter(quantity -> quantity.measure() == Measure.SHIELD)
+                .map(Quantity::printed)
+                .reduce(BigDecimal::add)
+                .orElse(BigDecimal.ONE);
+    }
+
+    private static BigDecimal discharged(Job job, Takeoff takeoff, List<Finding> found) {
+        return job.water().outlets().stream()
+                .filter(outlet -> outlet.kind() == OutletKind.SUMP)
+                .map(Outlet::discharge)
+                .flatMap(length -> length.stream())
+                .map(length -> BigDecimal.valueOf(length.feet()))
+                .reduce(BigDecimal.ZERO, BigDecimal::add);
+    }
+}
