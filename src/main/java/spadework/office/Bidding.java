@@ -83,29 +83,32 @@ public final class Bidding {
         private Bid bid(Takeoff takeoff, Quote quote) {
             Job job = understood.job();
             Contract contract = Contracting.of(job, understood.company(), book, quote);
-            Dossier proposed = dossier(job, takeoff, quote, contract);
+            Dossier proposed = dossier(job, takeoff, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
-            Bid bid = new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
+            Dossier agreed = dossier(Agreed.of(job), contract, contracted);
+            Bid bid = new Bid(proposed, contracted, agreed, quote, quote(agreed, quote));
             album.keep();
             return bid;
         }
 
-        /** The dossier of the job in a later state; the one before it where nothing differs. */
-        private Dossier dossier(Job job, Contract contract, Dossier before) {
-            if (job.equals(before.job())) {
-                return before;
-            }
-            Takeoff takeoff = Measuring.of(job, book);
-            return dossier(job, takeoff, Pricing.of(job, understood.company(), book, takeoff), contract);
+        /** The agreed work priced; the quote of the proposed work where nothing differs. */
+        private Quote quote(Dossier agreed, Quote proposed) {
+            return agreed.job().equals(understood.job())
+                    ? proposed
+                    : Pricing.of(agreed.job(), understood.company(), book, agreed.takeoff());
         }
 
-        private Dossier dossier(Job job, Takeoff takeoff, Quote quote, Contract contract) {
+        /** The dossier of the job in a later state; the one before it where nothing differs. */
+        private Dossier dossier(Job job, Contract contract, Dossier before) {
+            return job.equals(before.job()) ? before : dossier(job, Measuring.of(job, book), contract);
+        }
+
+        private Dossier dossier(Job job, Takeoff takeoff, Contract contract) {
             return new Dossier(
                     job,
                     understood.company(),
                     book,
                     takeoff,
-                    quote,
                     contract,
                     understood.states().federal(),
                     rules(job),

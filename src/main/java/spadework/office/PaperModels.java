@@ -61,7 +61,13 @@ public final class PaperModels {
             case CONTRACT -> agreed.job().agreement().signing().ifPresent(signing -> contract(bid.contracted()));
             case WARRANTY -> warranty(agreed);
             case COST_SHEET ->
-                put(paper, Map.of("sheet", CostSheetPaper.of(agreed), "plan", drawn(PlanSketch.of(agreed.job()))));
+                put(
+                        paper,
+                        Map.of(
+                                "sheet",
+                                CostSheetPaper.of(agreed, bid.quote()),
+                                "plan",
+                                drawn(PlanSketch.of(agreed.job()))));
             case CHANGE_ORDER -> agreed.contract().changes().forEach(this::changeOrder);
             case COMPLETION -> agreed.job().agreement().asBuilt().ifPresent(built -> completion(agreed));
         }

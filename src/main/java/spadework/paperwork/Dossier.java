@@ -10,12 +10,12 @@ import spadework.finding.Phrases;
 import spadework.job.Job;
 import spadework.law.StateRules;
 import spadework.pricebook.PriceBook;
-import spadework.pricing.Quote;
 import spadework.takeoff.Measuring;
 import spadework.takeoff.Takeoff;
 
 /**
- * All that the papers are made from: what the job said, what came of it, and the words.
+ * All that the papers are made from: what the job said, what came of it, and the words. Of money it has prices alone;
+ * what the work costs is handed to the cost sheet beside it.
  *
  * @param job the work that these papers are about
  * @param contract price of the job from the proposal to now
@@ -33,7 +33,6 @@ public record Dossier(
         Company company,
         PriceBook book,
         Takeoff takeoff,
-        Quote quote,
         Contract contract,
         StateRules federal,
         Optional<StateRules> rules,
@@ -59,7 +58,6 @@ public record Dossier(
                 company,
                 book,
                 Measuring.of(other, book),
-                quote,
                 contract,
                 federal,
                 rules,

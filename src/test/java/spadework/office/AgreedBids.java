@@ -64,18 +64,19 @@ public final class AgreedBids {
     public static Bid of(Agreement agreement, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
         Job job = d.job().withAgreement(agreement);
-        Contract contract = Contracting.of(job, d.company(), d.book(), d.quote());
+        Contract contract = Contracting.of(job, d.company(), d.book(), SAMPLE.proposedQuote());
         Job agreed = Agreed.of(job);
         Quote quote = Pricing.of(agreed, d.company(), d.book(), Measuring.of(agreed, d.book()));
         Job contracted = Agreed.contracted(job);
-        Quote contractedQuote = Pricing.of(contracted, d.company(), d.book(), Measuring.of(contracted, d.book()));
         return new Bid(
-                dossier(job, d.quote(), contract, revision),
-                dossier(contracted, contractedQuote, contract, revision),
-                dossier(agreed, quote, contract, revision));
+                dossier(job, contract, revision),
+                dossier(contracted, contract, revision),
+                dossier(agreed, contract, revision),
+                SAMPLE.proposedQuote(),
+                quote);
     }
 
-    private static Dossier dossier(Job job, Quote quote, Contract contract, Optional<Revision> revision) {
+    private static Dossier dossier(Job job, Contract contract, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
         Picture picture = d.pictures().get(0);
         return new Dossier(
@@ -83,7 +84,6 @@ public final class AgreedBids {
                 d.company(),
                 d.book(),
                 Measuring.of(job, d.book()),
-                quote,
                 contract,
                 d.federal(),
                 d.rules(),
@@ -168,7 +168,7 @@ public final class AgreedBids {
     }
 
     private static String rockPrice() {
-        Dollars price = SAMPLE.proposed().quote().unitPrices().stream()
+        Dollars price = SAMPLE.proposedQuote().unitPrices().stream()
                 .filter(one -> one.code().equals("U-ROCK"))
                 .findFirst()
                 .orElseThrow()

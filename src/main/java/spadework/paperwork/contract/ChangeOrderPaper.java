@@ -24,8 +24,8 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.part.PriceRows;
 import spadework.paperwork.part.UnitPriceRow;
-import spadework.paperwork.proposal.ProposalPaper;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 
@@ -107,7 +107,7 @@ public final class ChangeOrderPaper {
     }
 
     private static UnitLineRow line(Dossier dossier, UnitLine line) {
-        UnitPriceRow price = ProposalPaper.unitPrice(dossier, line.price());
+        UnitPriceRow price = PriceRows.unitPrice(dossier, line.price());
         return new UnitLineRow(
                 price.name(),
                 line.quantity(),

@@ -16,8 +16,8 @@ import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
+import spadework.paperwork.part.PriceRows;
 import spadework.paperwork.part.WarrantyPromises;
-import spadework.paperwork.proposal.ProposalPaper;
 import spadework.paperwork.work.PipeWorks;
 import spadework.paperwork.work.WallWorks;
 import spadework.pricing.Due;
@@ -55,12 +55,10 @@ public final class ContractPaper {
                         .toList(),
                 OptionRows.of(dossier),
                 job.agreement().accepted().isPresent(),
-                ProposalPaper.prices(dossier, contract.proposed()),
+                PriceRows.prices(dossier, contract.proposed()),
                 contract.proposed().tax(),
                 contract.contracted().total(),
-                contract.proposed().unitPrices().stream()
-                        .map(price -> ProposalPaper.unitPrice(dossier, price))
-                        .toList(),
+                PriceRows.unitPrices(dossier, contract.proposed()),
                 PaymentRows.of(contract.payments()),
                 numbers(contract.payments()),
                 Dollars.total(deposits.stream().map(Due::amount).toList()),
@@ -71,7 +69,7 @@ public final class ContractPaper {
                 job.schedule().workingDays(),
                 job.schedule().note(),
                 signing.dateIsEssential(),
-                ProposalPaper.included(dossier),
+                PriceRows.included(dossier),
                 Stream.concat(company.excluded().stream(), job.excluded().stream())
                         .distinct()
                         .toList(),
