@@ -28,16 +28,9 @@ class SizeRulesTest {
             job.Wall
             law.WrittenWarranty
             office.agreement.Progress
-            paperwork.Dossier
-            paperwork.completion.BuiltWallRow
-            paperwork.completion.CompletionStatement
-            paperwork.contract.ChangeOrder
-            paperwork.contract.ContractTerms
             paperwork.cost.CostSheet
             paperwork.cost.CostSheetLine
             paperwork.proposal.Proposal
-            paperwork.scope.ScopeOfWork
-            paperwork.work.WallWork
             pricebook.LineItem
             warranty.Warranty
             water.Reach

@@ -48,7 +48,7 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
 
     /** All findings, gravest first. */
     public List<Finding> findings() {
-        return Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+        return Stream.concat(dossier.findings().contract().stream(), dossier.findings().site().stream())
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
     }

@@ -21,6 +21,9 @@ import spadework.office.files.Logo;
 import spadework.office.files.Photos;
 import spadework.office.files.PictureFiles;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.DossierFindings;
+import spadework.paperwork.DossierPhotos;
+import spadework.paperwork.HouseLaw;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.pricebook.PriceBook;
@@ -110,16 +113,15 @@ public final class Bidding {
                     book,
                     takeoff,
                     contract,
-                    understood.states().federal(),
-                    rules(job),
+                    new HouseLaw(understood.states().federal(), rules(job)),
                     revision,
-                    Checks.of(new Facts(job, book)),
-                    contractFindings(job, contract),
+                    new DossierFindings(Checks.of(new Facts(job, book)), contractFindings(job, contract)),
                     phrases,
                     terms,
-                    Logo.of(understood.company(), understood.jobFolder(), album),
-                    Photos.of(job, understood.jobFolder(), album),
-                    Photos.ofWork(job, understood.jobFolder(), album));
+                    new DossierPhotos(
+                            Logo.of(understood.company(), understood.jobFolder(), album),
+                            Photos.of(job, understood.jobFolder(), album),
+                            Photos.ofWork(job, understood.jobFolder(), album)));
         }
 
         private Optional<StateRules> rules(Job job) {

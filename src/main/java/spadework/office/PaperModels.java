@@ -117,7 +117,7 @@ public final class PaperModels {
         ChangeOrder order = ChangeOrderPaper.of(bid.proposed(), change);
         put(
                 PaperKind.CHANGE_ORDER,
-                PaperKind.CHANGE_ORDER.file() + "-" + order.number(),
+                PaperKind.CHANGE_ORDER.file() + "-" + order.subject().number(),
                 Map.of("change", order, "plan", drawn(order.plan())),
                 change.change().issued());
     }

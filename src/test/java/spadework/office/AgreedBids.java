@@ -35,6 +35,7 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.DossierPhotos;
 import spadework.paperwork.Picture;
 import spadework.paperwork.WorkPictures;
 import spadework.pricing.Pricing;
@@ -78,25 +79,24 @@ public final class AgreedBids {
 
     private static Dossier dossier(Job job, Contract contract, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
-        Picture picture = d.pictures().get(0);
+        Picture picture = d.photos().visit().get(0);
         return new Dossier(
                 job,
                 d.company(),
                 d.book(),
                 Measuring.of(job, d.book()),
                 contract,
-                d.federal(),
-                d.rules(),
+                d.law(),
                 revision,
                 d.findings(),
-                d.contractFindings(),
                 d.phrases(),
                 d.terms(),
-                d.logo(),
-                d.pictures(),
-                new WorkPictures(
-                        Map.of(2, List.of(new Picture(1, "ledge.jpg", "Ledge with the tape", picture.data()))),
-                        List.of(new Picture(1, "seen.jpg", "A: coating seen", picture.data()))));
+                new DossierPhotos(
+                        d.photos().logo(),
+                        d.photos().visit(),
+                        new WorkPictures(
+                                Map.of(2, List.of(new Picture(1, "ledge.jpg", "Ledge with the tape", picture.data()))),
+                                List.of(new Picture(1, "seen.jpg", "A: coating seen", picture.data())))));
     }
 
     /** Two options: a wall that costs, shrubs that save. */

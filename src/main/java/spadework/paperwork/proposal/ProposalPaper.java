@@ -55,7 +55,7 @@ public final class ProposalPaper {
                 company.preparation(),
                 FindingNotes.forHomeowner(dossier),
                 Stream.concat(company.terms().stream(), job.terms().stream()).toList(),
-                dossier.pictures(),
+                dossier.photos().visit(),
                 Offers.of(dossier));
     }
 }

@@ -1,0 +1,35 @@
+package spadework.paperwork.contract;
+
+import java.util.List;
+import spadework.money.Dollars;
+
+/**
+ * What a change does to the price.
+ *
+ * @param lines what is charged by unit prices; empty when the work is priced as the contract was
+ * @param otherwise what both sides signed beyond the lines, or less; zero where the lines are what was signed
+ * @param beforeTax below zero for a credit
+ * @param amount the total without a sign
+ * @param before contract price before it, with tax
+ * @param after contract price once it is accepted
+ */
+public record ChangePrice(
+        List<UnitLineRow> lines,
+        Dollars otherwise,
+        Dollars beforeTax,
+        Dollars tax,
+        String taxRate,
+        Dollars total,
+        Dollars amount,
+        Dollars before,
+        Dollars after) {
+
+    public ChangePrice {
+        lines = List.copyOf(lines);
+    }
+
+    /** Whether it lowers the price. */
+    public boolean isCredit() {
+        return total.isNegative();
+    }
+}
