@@ -1,6 +1,6 @@
 <#--
   Prints the words of the e-mail that carries papers to the homeowner, as plain text. It is given
-    note  who writes to whom, about which job, with which papers (paperwork.CoverNote)
+    note  who writes to whom, about which job, with which papers (paperwork.letter.CoverNote)
 -->
 Dear ${note.names},
 

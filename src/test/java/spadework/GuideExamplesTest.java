@@ -200,7 +200,7 @@ class GuideExamplesTest {
     }
 
     private static Set<String> facts(Bid bid) {
-        Quote quote = bid.dossier().quote();
+        Quote quote = bid.quote();
         Quantity quantity = bid.dossier().takeoff().quantities().stream()
                 .filter(each -> each.id().equals("A.dig-by-machine"))
                 .findFirst()

@@ -30,7 +30,7 @@ record SampleSet(PageInfo info, Map<String, Map<String, Object>> models) {
                         "proposal", Map.of("proposal", ProposalPaper.of(dossier, plan), "plan", drawn),
                         "scope", Map.of("scope", ScopePaper.of(dossier, plan), "plan", drawn),
                         "certificate", Map.of("certificate", CertificatePaper.of(dossier, plan), "plan", drawn),
-                        "cost-sheet", Map.of("sheet", CostSheetPaper.of(dossier), "plan", drawn)));
+                        "cost-sheet", Map.of("sheet", CostSheetPaper.of(dossier, bid.quote()), "plan", drawn)));
     }
 
     Map<String, Object> model(String document) {

@@ -4,18 +4,19 @@ import java.util.List;
 import spadework.job.ChangeState;
 import spadework.money.Dollars;
 import spadework.pricing.Due;
-import spadework.pricing.Quote;
+import spadework.pricing.OfferedPrice;
 
 /**
  * A job's price from the proposal to now. The contract price is the price as proposed and the options taken; accepted
  * changes move it, pending and declined ones never do.
  *
- * @param proposed the quote of the job as proposed, without options
+ * @param proposed the price of the job as proposed, without options
  * @param options every option, taken or not
  * @param payments the contract price in installments
  * @param changes change orders by number
  */
-public record Contract(Quote proposed, List<PricedOption> options, List<Due> payments, List<PricedChange> changes) {
+public record Contract(
+        OfferedPrice proposed, List<PricedOption> options, List<Due> payments, List<PricedChange> changes) {
 
     public Contract {
         options = List.copyOf(options);

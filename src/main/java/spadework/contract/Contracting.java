@@ -20,6 +20,7 @@ import spadework.job.UnitCount;
 import spadework.money.Dollars;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Installments;
+import spadework.pricing.OfferedPrice;
 import spadework.pricing.Quote;
 import spadework.pricing.UnitPrice;
 
@@ -28,10 +29,10 @@ public final class Contracting {
     private final Job job;
     private final Company company;
     private final PriceBook book;
-    private final Quote proposed;
+    private final OfferedPrice proposed;
     private final Map<Job, WorkPrice> known = new HashMap<>();
 
-    private Contracting(Job job, Company company, PriceBook book, Quote proposed) {
+    private Contracting(Job job, Company company, PriceBook book, OfferedPrice proposed) {
         this.job = job;
         this.company = company;
         this.book = book;
@@ -49,7 +50,7 @@ public final class Contracting {
      *     #unknownPrices}
      */
     public static Contract of(Job job, Company company, PriceBook book, Quote proposed) {
-        return new Contracting(job, company, book, proposed).contract();
+        return new Contracting(job, company, book, proposed.offered()).contract();
     }
 
     /** The unit prices that change orders name and the quote does not have, or has in another unit. */

@@ -6,8 +6,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import spadework.money.Dollars;
-import spadework.pricing.PricedSection;
-import spadework.pricing.Quote;
+import spadework.pricing.OfferedPrice;
+import spadework.pricing.SectionPrice;
 import spadework.takeoff.Takeoff;
 
 /**
@@ -37,11 +37,12 @@ public record Moved(
     }
 
     /** Compares two issues. */
-    public static Moved between(LocalDate since, Quote then, Takeoff measured, Quote now, Takeoff measuredNow) {
+    public static Moved between(
+            LocalDate since, OfferedPrice then, Takeoff measured, OfferedPrice now, Takeoff measuredNow) {
         Map<String, Dollars> gone = new LinkedHashMap<>();
         then.sections().forEach(section -> gone.put(section.section().name(), section.price()));
         List<SectionMove> moves = new ArrayList<>();
-        for (PricedSection section : now.sections()) {
+        for (SectionPrice section : now.sections()) {
             String name = section.section().name();
             Dollars was = gone.containsKey(name) ? gone.remove(name) : Dollars.ZERO;
             if (!was.equals(section.price())) {

@@ -17,6 +17,7 @@ import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.job.Job;
 import spadework.money.Dollars;
+import spadework.pricing.OfferedPrice;
 import spadework.pricing.PricedLine;
 import spadework.pricing.PricedSection;
 import spadework.pricing.Quote;
@@ -52,17 +53,18 @@ public final class Listing {
             List<Finding> findings,
             Phrases phrases,
             Names names) {
-        Quote quote = contract.proposed();
+        OfferedPrice offered = contract.proposed();
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("job", job.number());
         root.put("total", contract.total().plain());
         ArrayNode sections = root.putArray("sections");
-        quote.sections().forEach(section -> section(sections, section.section().name(), section.price()));
-        if (!quote.minimumTopUp().isZero()) {
-            section(sections, names.minimum(), quote.minimumTopUp());
+        offered.sections()
+                .forEach(section -> section(sections, section.section().name(), section.price()));
+        if (!offered.minimumTopUp().isZero()) {
+            section(sections, names.minimum(), offered.minimumTopUp());
         }
-        if (!quote.tax().isZero()) {
-            section(sections, names.salesTax(), quote.tax());
+        if (!offered.tax().isZero()) {
+            section(sections, names.salesTax(), offered.tax());
         }
         contract.taken()
                 .forEach(taken -> section(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.pricing.Quote;
 import spadework.whatif.WallFootBand;
 
 /** Where the price of a foot of wall lies, in words; for the contractor only. */
@@ -12,10 +13,10 @@ final class Banding {
     private Banding() {}
 
     /** Rows of two cells; none where no wall is dug. */
-    static List<List<String>> rows(Dossier dossier) {
+    static List<List<String>> rows(Dossier dossier, Quote quote) {
         PaperWords terms = dossier.terms();
         Optional<BigDecimal> foot =
-                WallFootBand.perFoot(dossier.job(), dossier.quote().price());
+                WallFootBand.perFoot(dossier.job(), quote.price());
         Optional<WallFootBand> band = WallFootBand.of(dossier.job());
         if (foot.isEmpty() || band.isEmpty()) {
             return List.of();

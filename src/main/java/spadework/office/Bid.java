@@ -23,6 +23,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.work.ProfileDrawings;
 import spadework.paperwork.work.SectionDrawings;
 import spadework.pricebook.PriceBook;
+import spadework.pricing.OfferedPrice;
 import spadework.pricing.Quote;
 import spadework.takeoff.Takeoff;
 
@@ -32,8 +33,11 @@ import spadework.takeoff.Takeoff;
  * @param proposed the job as proposed, without its options
  * @param contracted the work as contracted: with the options taken, before any change; before acceptance as proposed
  * @param dossier the agreed work: with the options taken and the accepted changes; before acceptance the same
+ * @param proposedQuote price and cost of the job as proposed
+ * @param quote price and cost of the agreed work
  */
-public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) implements BidResult {
+public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote proposedQuote, Quote quote)
+        implements BidResult {
 
     /** The stops that nobody has accepted in the job: they keep the papers from being issued. */
     public List<Finding> openStops() {
@@ -44,14 +48,9 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
 
     /** All findings, gravest first. */
     public List<Finding> findings() {
-        return Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+        return Stream.concat(dossier.findings().contract().stream(), dossier.findings().site().stream())
                 .sorted(Comparator.comparing(Finding::severity))
                 .toList();
-    }
-
-    /** The priced job. */
-    public Quote quote() {
-        return dossier.quote();
     }
 
     /** What was measured. */
@@ -99,14 +98,14 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
     /** Sections, options taken, accepted changes and total as lines of text. */
     public List<String> priceTable() {
         Contract contract = dossier.contract();
-        Quote quote = contract.proposed();
+        OfferedPrice offered = contract.proposed();
         List<String> rows = new ArrayList<>();
-        quote.sections().forEach(section -> rows.add(row(section.section().name(), section.price())));
-        if (!quote.minimumTopUp().isZero()) {
-            rows.add(row(minimumName(), quote.minimumTopUp()));
+        offered.sections().forEach(section -> rows.add(row(section.section().name(), section.price())));
+        if (!offered.minimumTopUp().isZero()) {
+            rows.add(row(minimumName(), offered.minimumTopUp()));
         }
-        if (!quote.tax().isZero()) {
-            rows.add(row(salesTaxName(), quote.tax()));
+        if (!offered.tax().isZero()) {
+            rows.add(row(salesTaxName(), offered.tax()));
         }
         contract.taken()
                 .forEach(option -> rows.add(row(optionName(option), option.sum().total())));
@@ -138,7 +137,7 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
         return Listing.price(
                 dossier.job(),
                 dossier.takeoff(),
-                dossier.quote(),
+                quote,
                 dossier.contract(),
                 findings(),
                 dossier.phrases(),

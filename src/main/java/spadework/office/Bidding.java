@@ -21,6 +21,9 @@ import spadework.office.files.Logo;
 import spadework.office.files.Photos;
 import spadework.office.files.PictureFiles;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.DossierFindings;
+import spadework.paperwork.DossierPhotos;
+import spadework.paperwork.HouseLaw;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.pricebook.PriceBook;
@@ -86,23 +89,29 @@ public final class Bidding {
         private Bid bid(Takeoff takeoff, Quote quote) {
             Job job = understood.job();
             Contract contract = Contracting.of(job, understood.company(), book, quote);
-            Dossier proposed = dossier(job, takeoff, quote, contract);
+            Dossier proposed = dossier(job, takeoff, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
-            Bid bid = new Bid(proposed, contracted, dossier(Agreed.of(job), contract, contracted));
+            Dossier agreed = dossier(Agreed.of(job), contract, contracted);
+            Bid bid = new Bid(proposed, contracted, agreed, quote, quote(agreed, quote));
             album.keep();
             return bid;
         }
 
-        /** The dossier of the job in a later state; the one before it where nothing differs. */
-        private Dossier dossier(Job job, Contract contract, Dossier before) {
-            if (job.equals(before.job())) {
-                return before;
-            }
-            Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
-            return dossier(job, takeoff, Pricing.of(job, understood.company(), book, takeoff), contract);
+        /** The agreed work priced; the quote of the proposed work where nothing differs. */
+        private Quote quote(Dossier agreed, Quote proposed) {
+            return agreed.job().equals(understood.job())
+                    ? proposed
+                    : Pricing.of(agreed.job(), understood.company(), book, agreed.takeoff());
         }
 
-        private Dossier dossier(Job job, Takeoff takeoff, Quote quote, Contract contract) {
+        /** The dossier of the job in a later state; the one before it where nothing differs. */
+        private Dossier dossier(Job job, Contract contract, Dossier before) {
+            return job.equals(before.job())
+                    ? before
+                    : dossier(job, DayQuantities.takeoff(job, understood.company(), book), contract);
+        }
+
+        private Dossier dossier(Job job, Takeoff takeoff, Contract contract) {
             PaidFindings found =
                     PaidFindings.of(Checks.of(new Facts(job, book)), job, understood.company(), book, takeoff);
             return new Dossier(
@@ -110,18 +119,16 @@ public final class Bidding {
                     understood.company(),
                     book,
                     takeoff,
-                    quote,
                     contract,
-                    understood.states().federal(),
-                    rules(job),
+                    new HouseLaw(understood.states().federal(), rules(job)),
                     revision,
-                    found.findings(),
-                    contractFindings(job, takeoff, contract, found),
+                    new DossierFindings(found.findings(), contractFindings(job, takeoff, contract, found)),
                     phrases,
                     terms,
-                    Logo.of(understood.company(), understood.jobFolder(), album),
-                    Photos.of(job, understood.jobFolder(), album),
-                    Photos.ofWork(job, understood.jobFolder(), album));
+                    new DossierPhotos(
+                            Logo.of(understood.company(), understood.jobFolder(), album),
+                            Photos.of(job, understood.jobFolder(), album),
+                            Photos.ofWork(job, understood.jobFolder(), album)));
         }
 
         private Optional<StateRules> rules(Job job) {

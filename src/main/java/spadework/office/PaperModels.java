@@ -73,12 +73,12 @@ public final class PaperModels {
         put(
                 PaperKind.COST_SHEET,
                 Map.of(
-                        "sheet", CostSheetPaper.of(agreed),
+                        "sheet", CostSheetPaper.of(agreed, bid.quote()),
                         "plan", drawn(PlanSketch.of(agreed.job())),
                         "days", plan,
                         "dayChart", drawn(plan.chart()),
                         "choices", DigChoices.rows(agreed),
-                        "band", Banding.rows(agreed)));
+                        "band", Banding.rows(agreed, bid.quote())));
     }
 
     private void proposal(Dossier proposed) {
@@ -126,7 +126,7 @@ public final class PaperModels {
         ChangeOrder order = ChangeOrderPaper.of(bid.proposed(), change);
         put(
                 PaperKind.CHANGE_ORDER,
-                PaperKind.CHANGE_ORDER.file() + "-" + order.number(),
+                PaperKind.CHANGE_ORDER.file() + "-" + order.subject().number(),
                 Map.of("change", order, "plan", drawn(order.plan())),
                 change.change().issued());
     }

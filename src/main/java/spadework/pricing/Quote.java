@@ -34,4 +34,20 @@ public record Quote(
         unitPrices = List.copyOf(unitPrices);
         payments = List.copyOf(payments);
     }
+
+    /** The prices alone, as a homeowner may see them. */
+    public OfferedPrice offered() {
+        return new OfferedPrice(
+                bookTitle,
+                bookDate,
+                sections.stream()
+                        .map(section -> new SectionPrice(section.section(), section.price()))
+                        .toList(),
+                minimumTopUp,
+                price,
+                tax,
+                total,
+                unitPrices,
+                payments);
+    }
 }

@@ -12,6 +12,7 @@ import spadework.money.Dollars;
 import spadework.pricebook.Books;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Section;
+import spadework.pricing.OfferedPrice;
 import spadework.pricing.PricedSection;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
@@ -25,7 +26,7 @@ class MovedTest {
     private static final LocalDate SINCE = LocalDate.of(2026, 7, 1);
     private static final Takeoff NOTHING = new Takeoff(List.of(), List.of(), List.of(), List.of());
 
-    private static Quote quote(PricedSection... sections) {
+    private static OfferedPrice quote(PricedSection... sections) {
         Quote q = Pricing.known(Jobs.job(), Books.company(), BOOK, Measuring.of(Jobs.job(), BOOK));
         Dollars sum = Dollars.total(
                 List.of(sections).stream().map(PricedSection::price).toList());
@@ -40,7 +41,8 @@ class MovedTest {
                 sum,
                 List.of(),
                 List.of(),
-                List.of());
+                List.of())
+                .offered();
     }
 
     private static PricedSection section(String name, String price) {
@@ -71,7 +73,7 @@ class MovedTest {
 
     @Test
     void sameIssueMovesNothing() {
-        Quote same = quote(section("A", "100.00"));
+        OfferedPrice same = quote(section("A", "100.00"));
         Moved moved = Moved.between(SINCE, same, NOTHING, same, NOTHING);
         assertThat(moved.sections()).isEmpty();
         assertThat(moved.quantities()).isEmpty();
@@ -80,7 +82,7 @@ class MovedTest {
     @Test
     void quantitiesAreTold() {
         Job longer = Jobs.job(Jobs.wall().withLength(Length.ofFeet(41)));
-        Quote same = quote();
+        OfferedPrice same = quote();
         Moved moved = Moved.between(SINCE, same, Measuring.of(Jobs.job(), BOOK), same, Measuring.of(longer, BOOK));
         assertThat(moved.quantities())
                 .isEqualTo(QuantityChanges.between(Measuring.of(Jobs.job(), BOOK), Measuring.of(longer, BOOK)));

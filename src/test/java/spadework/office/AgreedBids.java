@@ -35,6 +35,7 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.DossierPhotos;
 import spadework.paperwork.Picture;
 import spadework.paperwork.WorkPictures;
 import spadework.pricing.Pricing;
@@ -64,40 +65,38 @@ public final class AgreedBids {
     public static Bid of(Agreement agreement, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
         Job job = d.job().withAgreement(agreement);
-        Contract contract = Contracting.of(job, d.company(), d.book(), d.quote());
+        Contract contract = Contracting.of(job, d.company(), d.book(), SAMPLE.proposedQuote());
         Job agreed = Agreed.of(job);
         Quote quote = Pricing.of(agreed, d.company(), d.book(), DayQuantities.takeoff(agreed, d.company(), d.book()));
         Job contracted = Agreed.contracted(job);
-        Quote contractedQuote =
-                Pricing.of(contracted, d.company(), d.book(), DayQuantities.takeoff(contracted, d.company(), d.book()));
         return new Bid(
-                dossier(job, d.quote(), contract, revision),
-                dossier(contracted, contractedQuote, contract, revision),
-                dossier(agreed, quote, contract, revision));
+                dossier(job, contract, revision),
+                dossier(contracted, contract, revision),
+                dossier(agreed, contract, revision),
+                SAMPLE.proposedQuote(),
+                quote);
     }
 
-    private static Dossier dossier(Job job, Quote quote, Contract contract, Optional<Revision> revision) {
+    private static Dossier dossier(Job job, Contract contract, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
-        Picture picture = d.pictures().get(0);
+        Picture picture = d.photos().visit().get(0);
         return new Dossier(
                 job,
                 d.company(),
                 d.book(),
                 DayQuantities.takeoff(job, d.company(), d.book()),
-                quote,
                 contract,
-                d.federal(),
-                d.rules(),
+                d.law(),
                 revision,
                 d.findings(),
-                d.contractFindings(),
                 d.phrases(),
                 d.terms(),
-                d.logo(),
-                d.pictures(),
-                new WorkPictures(
-                        Map.of(2, List.of(new Picture(1, "ledge.jpg", "Ledge with the tape", picture.data()))),
-                        List.of(new Picture(1, "seen.jpg", "A: coating seen", picture.data()))));
+                new DossierPhotos(
+                        d.photos().logo(),
+                        d.photos().visit(),
+                        new WorkPictures(
+                                Map.of(2, List.of(new Picture(1, "ledge.jpg", "Ledge with the tape", picture.data()))),
+                                List.of(new Picture(1, "seen.jpg", "A: coating seen", picture.data())))));
     }
 
     /** Two options: a wall that costs, shrubs that save. */
@@ -169,7 +168,7 @@ public final class AgreedBids {
     }
 
     private static String rockPrice() {
-        Dollars price = SAMPLE.proposed().quote().unitPrices().stream()
+        Dollars price = SAMPLE.proposedQuote().unitPrices().stream()
                 .filter(one -> one.code().equals("U-ROCK"))
                 .findFirst()
                 .orElseThrow()

@@ -117,7 +117,12 @@ class ContractPapersTest {
     void aRevisionSaysWhatChangedInMoneyAndScope() throws IOException {
         Dossier now = CHANGED.dossier();
         Dossier then = AgreedBids.sample();
-        Moved moved = Moved.between(LocalDate.of(2026, 8, 3), then.quote(), then.takeoff(), now.quote(), now.takeoff());
+        Moved moved = Moved.between(
+                LocalDate.of(2026, 8, 3),
+                then.contract().proposed(),
+                then.takeoff(),
+                CHANGED.quote().offered(),
+                now.takeoff());
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
         Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(PaperKind.PROPOSAL));
         assertThat(page(files, "proposal"))

@@ -95,7 +95,7 @@ class PrintedWarrantyTest {
                 .containsExactlyInAnyOrder(
                         tuple("implied-disclaimed", "company terms 1"), tuple("lifetime-bare", "company terms 1"));
         Bid bid = (Bid) Office.with(Optional.empty()).bid(job);
-        assertThat(bid.proposed().contractFindings())
+        assertThat(bid.proposed().findings().contract())
                 .filteredOn(finding -> finding.severity() == Severity.STOP)
                 .extracting(Finding::id)
                 .containsExactlyInAnyOrder("implied-disclaimed", "lifetime-bare");

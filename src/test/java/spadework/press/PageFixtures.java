@@ -27,11 +27,17 @@ import spadework.paperwork.part.WarrantyRow;
 import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
 import spadework.paperwork.scope.ScopeOfWork;
+import spadework.paperwork.scope.ScopeSite;
+import spadework.paperwork.scope.ScopeWater;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.paperwork.work.FinishWork;
+import spadework.paperwork.work.FootingWork;
 import spadework.paperwork.work.MeasuredRow;
+import spadework.paperwork.work.OpeningWork;
 import spadework.paperwork.work.OutletWork;
 import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.SurfaceWork;
+import spadework.paperwork.work.TrenchWork;
 import spadework.paperwork.work.WallWork;
 import spadework.press.page.PageInfo;
 
@@ -262,21 +268,27 @@ public final class PageFixtures {
                 "concrete block",
                 north ? "46 ft 6 in" : "28 ft",
                 north ? "5 ft 10 in to 6 ft 8 in" : "6 ft 8 in",
-                "7 ft 4 in",
-                "24 in",
-                "8 in",
-                "6 in",
-                north ? "sloped" : "shielded",
-                north ? "1.5" : "",
-                !north,
-                north ? "20 %" : "",
-                north ? List.of("Strip old dampproofing", "Strip loose parge") : List.of("Strip old dampproofing"),
-                north ? "14 ft" : "",
-                north,
-                north ? 1 : 0,
-                north ? List.of("One basement window, 32 in × 16 in, in a window well") : List.of(),
+                new TrenchWork(
+                        "7 ft 4 in",
+                        "24 in",
+                        north ? "sloped" : "shielded",
+                        north ? "1.5" : "",
+                        !north,
+                        north ? "20 %" : "",
+                        north
+                                ? List.of()
+                                : List.of("Walk 7 ft 6 in from the wall", "Maple, 14 in trunk, 11 ft from the wall")),
+                new FootingWork("8 in", "6 in"),
+                new SurfaceWork(
+                        north
+                                ? List.of("Strip old dampproofing", "Strip loose parge")
+                                : List.of("Strip old dampproofing"),
+                        north ? "14 ft" : "",
+                        north),
+                new OpeningWork(
+                        north ? 1 : 0,
+                        north ? List.of("One basement window, 32 in × 16 in, in a window well") : List.of()),
                 finish(north),
-                north ? List.of() : List.of("Walk 7 ft 6 in from the wall", "Maple, 14 in trunk, 11 ft from the wall"),
                 List.of(
                         measured("dig-" + label, "Wall " + label, "Soil dug, as it lies", "61.1", "cy"),
                         measured("wash-" + label, "Wall " + label, "Wall to strip, scrape and wash", "322", "sf"),
@@ -390,8 +402,7 @@ public final class PageFixtures {
                 List.of(wall("A", true), wall("B", false)),
                 runs(),
                 outlets(),
-                true,
-                false,
+                new ScopeWater(true, false, List.of(), List.of()),
                 List.of(
                         measured("haul", "Earth", "Surplus soil, loose", "38.4", "cy"),
                         measured("loads", "Earth", "Truck loads", "4", "loads"),
@@ -399,14 +410,13 @@ public final class PageFixtures {
                         measured("solid", "Main", "Solid pipe", "116", "ft"),
                         measured("topsoil", "Restore", "Topsoil", "9", "cy"),
                         measured("seed", "Restore", "Seed and straw", "1,480", "sf")),
+                new ScopeSite(
+                        "OH-2026-0413-118",
+                        "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.",
+                        "Local code and the competent person govern; where they ask for more than this paper, do what"
+                                + " they ask."),
                 List.of("Mats on the lawn along the machine's way.", "A fence around the open trench every night."),
                 notes(),
-                "Local code and the competent person govern; where they ask for more than this paper, do what"
-                        + " they ask.",
-                "OH-2026-0413-118",
-                "Soil by hand test: silty clay. Water in the soil: seeps. Soil type for the trench: C.",
-                List.of(),
-                List.of(),
                 AgreedParts.NONE);
     }
 

@@ -26,11 +26,17 @@ import spadework.paperwork.part.WarrantyRow;
 import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
 import spadework.paperwork.scope.ScopeOfWork;
+import spadework.paperwork.scope.ScopeSite;
+import spadework.paperwork.scope.ScopeWater;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.paperwork.work.FinishWork;
+import spadework.paperwork.work.FootingWork;
 import spadework.paperwork.work.MeasuredRow;
+import spadework.paperwork.work.OpeningWork;
 import spadework.paperwork.work.OutletWork;
 import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.SurfaceWork;
+import spadework.paperwork.work.TrenchWork;
 import spadework.paperwork.work.WallWork;
 import spadework.press.page.PageInfo;
 
@@ -260,16 +266,11 @@ public final class PaperworkFixtures {
                 walls(),
                 runs(),
                 outlets(),
-                true,
-                false,
+                new ScopeWater(true, false, List.of(), List.of()),
                 List.of(measured("drain.pipe", "Footing drain", "Perforated pipe", "72.5", "ft", "72.5 ft")),
+                new ScopeSite("", "silty clay, taken as Type C", "Local code and the competent person on site govern."),
                 List.of("Plywood on the walk"),
                 notes(),
-                "Local code and the competent person on site govern.",
-                "",
-                "silty clay, taken as Type C",
-                List.of(),
-                List.of(),
                 AgreedParts.NONE);
     }
 
@@ -508,21 +509,18 @@ public final class PaperworkFixtures {
                 "concrete block",
                 "46 ft 6 in",
                 "5 ft to 6 ft",
-                "6 ft 8 in",
-                "24 in",
-                "8 in",
-                "6 in",
-                "sloped",
-                "1.5",
-                true,
-                "15 %",
-                List.of("flaking dampproofing"),
-                "12 ft",
-                true,
-                1,
-                List.of("window 32 in × 20 in"),
+                new TrenchWork(
+                        "6 ft 8 in",
+                        "24 in",
+                        "sloped",
+                        "1.5",
+                        true,
+                        "15 %",
+                        List.of("property line 11 ft from the wall")),
+                new FootingWork("8 in", "6 in"),
+                new SurfaceWork(List.of("flaking dampproofing"), "12 ft", true),
+                new OpeningWork(1, List.of("window 32 in × 20 in")),
                 new FinishWork("coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil"),
-                List.of("property line 11 ft from the wall"),
                 List.of(measured(label + ".dig-machine", "Wall " + label, "Dig by machine", "46.5", "cy", "46.5 cy")));
     }
 

@@ -38,8 +38,8 @@ public final class InternalFigures {
     /** Costs, without those that are public as well and whole dollars, which are counts and lengths elsewhere. */
     public static List<Dollars> of(Bid bid) {
         Set<Dollars> open = new HashSet<>(List.of(Dollars.ZERO));
-        open(bid.proposed().quote(), open);
-        open(bid.dossier().quote(), open);
+        open(bid.proposedQuote(), open);
+        open(bid.quote(), open);
         bid.dossier()
                 .contract()
                 .options()
@@ -54,7 +54,7 @@ public final class InternalFigures {
             change.lines().forEach(line -> open.add(line.amount()));
         });
         bid.dossier().job().agreement().received().forEach(received -> open.add(received.amount()));
-        return Stream.of(bid.proposed().quote(), bid.dossier().quote())
+        return Stream.of(bid.proposedQuote(), bid.quote())
                 .flatMap(quote -> quote.lines().stream())
                 .flatMap(InternalFigures::figures)
                 .distinct()

@@ -51,9 +51,9 @@ class SameWordsTest {
     void everyFindingIsToldOfEachOfItsWalls(Path sample) {
         Bid bid = Samples.bid(sample);
         List<FindingNote> crew = crew(bid);
-        List<FindingNote> all = CostSheetPaper.of(bid.dossier()).notes();
+        List<FindingNote> all = CostSheetPaper.of(bid.dossier(), bid.quote()).notes();
 
-        assertThat(bid.dossier().findings()).isNotEmpty().allMatch(finding -> isTold(finding, crew));
+        assertThat(bid.dossier().findings().site()).isNotEmpty().allMatch(finding -> isTold(finding, crew));
         assertThat(bid.findings()).allMatch(finding -> isTold(finding, all));
         assertThat(crew).extracting(FindingNote::what, FindingNote::action).doesNotHaveDuplicates();
     }
@@ -66,7 +66,7 @@ class SameWordsTest {
                 .filter(finding -> finding.severity() == grave)
                 .count();
 
-        assertThat(CostSheetPaper.of(bid.dossier()).notes())
+        assertThat(CostSheetPaper.of(bid.dossier(), bid.quote()).notes())
                 .filteredOn(note -> note.severity().equals("stop"))
                 .hasSize(Math.toIntExact(found.apply(Severity.STOP)));
     }

@@ -49,16 +49,16 @@ class SampleDrawingsTest {
                     .scene();
             assertThat(words(section))
                     .contains(
-                            wall.trenchDepth(),
-                            wall.bottomWidth(),
-                            wall.footingThickness(),
-                            wall.footingProjection(),
+                            wall.trench().depth(),
+                            wall.trench().bottomWidth(),
+                            wall.footing().thickness(),
+                            wall.footing().projection(),
                             wall.finish().dryFilm(),
                             wall.finish().word());
             assertThat(section.alternative())
                     .contains(
-                            wall.trenchDepth(),
-                            wall.bottomWidth(),
+                            wall.trench().depth(),
+                            wall.trench().bottomWidth(),
                             wall.finish().material());
             String deeper = dossier.job().getWall(wall.label()).deepest().text();
             assertThat(wall.depth()).contains(deeper);

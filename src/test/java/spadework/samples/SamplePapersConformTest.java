@@ -64,8 +64,8 @@ class SamplePapersConformTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("papered")
     void workbookPageAndListingSayTheSame(Path sample) throws IOException {
-        Quote proposed = Samples.bid(sample).proposed().quote();
-        Quote agreed = Samples.bid(sample).dossier().quote();
+        Quote proposed = Samples.bid(sample).proposedQuote();
+        Quote agreed = Samples.bid(sample).quote();
         for (Path file : print(sample)) {
             byte[] content = Files.readAllBytes(file);
             switch (file.getFileName().toString()) {

@@ -23,7 +23,7 @@ class WorkingsTest {
         List<Worked> worked = new ArrayList<>();
         bid.dossier().takeoff().quantities().forEach(quantity -> worked.addAll(Recomputed.under(quantity.working())));
         bid.dossier().takeoff().purchases().forEach(purchase -> worked.addAll(Recomputed.under(purchase.working())));
-        bid.dossier().quote().buildUp().forEach(step -> worked.addAll(Recomputed.under(step)));
+        bid.quote().buildUp().forEach(step -> worked.addAll(Recomputed.under(step)));
         assertThat(worked).hasSizeGreaterThan(100);
         for (Worked each : worked) {
             double again = Recomputed.evaluate(each);

@@ -115,7 +115,8 @@ public final class Accepting {
 
     private JobText accepted(JobText text, Dossier proposed, Entry issued, List<String> taken, SignatureInput yes) {
         List<PricedOption> options = proposed.contract().options();
-        Dollars price = proposed.quote()
+        Dollars price = proposed.contract()
+                .proposed()
                 .total()
                 .plus(Sum.of(options.stream()
                                 .filter(option -> taken.contains(option.option().label()))
@@ -131,7 +132,9 @@ public final class Accepting {
                 .with(PLACE + "/options", taken)
                 .with(PLACE + "/declined", declined)
                 .with(PLACE + "/price", price.text())
-                .with(PLACE + "/bookDate", proposed.quote().bookDate().toString())
+                .with(
+                        PLACE + "/bookDate",
+                        proposed.contract().proposed().bookDate().toString())
                 .with(PLACE + "/templates", Fingerprint.of(office.templates()));
     }
 
@@ -154,7 +157,7 @@ public final class Accepting {
             Map<String, String> facts = new LinkedHashMap<>();
             facts.put("by", String.join("; ", yes.by()));
             facts.put("total", bid.dossier().contract().contracted().total().plain());
-            facts.put("bookDate", bid.proposed().quote().bookDate().toString());
+            facts.put("bookDate", bid.proposedQuote().bookDate().toString());
             facts.put("templates", Fingerprint.of(office.templates()));
             return Issue.of(files, facts);
         } catch (IOException unreadable) {

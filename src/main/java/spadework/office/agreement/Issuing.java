@@ -96,8 +96,8 @@ public final class Issuing {
                                     office.templates())
                             .archive());
             Map<String, String> facts = new LinkedHashMap<>();
-            facts.put("total", bid.proposed().quote().total().plain());
-            facts.put("bookDate", bid.proposed().quote().bookDate().toString());
+            facts.put("total", bid.proposedQuote().total().plain());
+            facts.put("bookDate", bid.proposedQuote().bookDate().toString());
             facts.put("templates", Fingerprint.of(office.templates()));
             facts.put("validUntil", job.issued().plusDays(job.validDays()).toString());
             facts.put(FINGERPRINT, fingerprint);
@@ -117,9 +117,9 @@ public final class Issuing {
             return frozen.office().bid(frozen.job(), Optional.empty()) instanceof Bid then
                     ? Optional.of(Moved.between(
                             then.proposed().job().issued(),
-                            then.proposed().quote(),
+                            then.proposed().contract().proposed(),
                             then.proposed().takeoff(),
-                            now.quote(),
+                            now.contract().proposed(),
                             now.takeoff()))
                     : Optional.empty();
         }

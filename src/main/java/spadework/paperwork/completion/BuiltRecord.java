@@ -50,38 +50,56 @@ public final class BuiltRecord {
 
     private BuiltWallRow wall(Wall wall, List<AppliedFilm> films) {
         Optional<BuiltWall> row = record.wall(wall.label());
-        Optional<AppliedFilm> film =
-                films.stream().filter(one -> one.wall().equals(wall.label())).findFirst();
-        BigDecimal area = total(built, Measure.COAT, wall.label());
         FinishWork finish = new WallWorks(agreed).finish(wall);
         return new BuiltWallRow(
                 wall.label(),
                 wall.where(),
-                wall.length().text(),
-                row.map(BuiltWall::length).map(Length::text).orElse(""),
-                depth(wall.depthStart(), wall.depthEnd()),
-                row.map(one -> depth(one.depthStart(), one.depthEnd())).orElse(""),
+                new AgreedAndBuilt(
+                        wall.length().text(),
+                        row.map(BuiltWall::length).map(Length::text).orElse("")),
+                new AgreedAndBuilt(
+                        depth(wall.depthStart(), wall.depthEnd()),
+                        row.map(one -> depth(one.depthStart(), one.depthEnd())).orElse("")),
                 finish.material(),
-                row.isPresent() && area.signum() > 0 ? Figures.withUnit(area, Unit.SQUARE_FOOT) : "",
-                row.flatMap(BuiltWall::gallons)
-                        .map(g -> Figures.withUnit(g, Unit.GALLON))
-                        .orElse(""),
-                Figures.printed(area, Unit.SQUARE_FOOT),
-                row.flatMap(BuiltWall::gallons).map(List::of).orElse(List.of()),
-                film.flatMap(AppliedFilm::applied).map(BuiltRecord::mils).orElse(""),
-                film.flatMap(AppliedFilm::applied).map(Worked::line).orElse(""),
-                film.map(AppliedFilm::promised).map(BuiltRecord::mils).orElse(""),
-                finish.dryFilm(),
-                row.map(BuiltWall::batches).orElse(List.of()),
-                row.flatMap(BuiltWall::temperature).orElse(""),
+                row.map(this::coat).orElseGet(() -> unrecorded(wall)),
+                film(
+                        finish,
+                        films.stream()
+                                .filter(one -> one.wall().equals(wall.label()))
+                                .toList()),
                 row.map(BuiltWall::holdPoints).orElse(List.of()).stream()
                         .map(this::hold)
                         .toList());
     }
 
+    private BuiltCoat coat(BuiltWall row) {
+        BigDecimal area = total(built, Measure.COAT, row.label());
+        return new BuiltCoat(
+                area.signum() > 0 ? Figures.withUnit(area, Unit.SQUARE_FOOT) : "",
+                Figures.printed(area, Unit.SQUARE_FOOT),
+                row.gallons().map(g -> Figures.withUnit(g, Unit.GALLON)).orElse(""),
+                row.gallons().map(List::of).orElse(List.of()),
+                row.batches(),
+                row.temperature().orElse(""));
+    }
+
+    private BuiltCoat unrecorded(Wall wall) {
+        BigDecimal area = total(built, Measure.COAT, wall.label());
+        return new BuiltCoat("", Figures.printed(area, Unit.SQUARE_FOOT), "", List.of(), List.of(), "");
+    }
+
+    private static BuiltFilm film(FinishWork finish, List<AppliedFilm> films) {
+        Optional<AppliedFilm> film = films.stream().findFirst();
+        return new BuiltFilm(
+                film.flatMap(AppliedFilm::applied).map(BuiltRecord::mils).orElse(""),
+                film.flatMap(AppliedFilm::applied).map(Worked::line).orElse(""),
+                film.map(AppliedFilm::promised).map(BuiltRecord::mils).orElse(""),
+                finish.dryFilm());
+    }
+
     private BuiltWallRow.HoldRow hold(HoldPoint point) {
         int photo = point.photo()
-                .flatMap(file -> agreed.workPictures().holdPoints().stream()
+                .flatMap(file -> agreed.photos().work().holdPoints().stream()
                         .filter(picture -> picture.file().equals(file))
                         .findFirst())
                 .map(Picture::number)
@@ -108,22 +126,22 @@ public final class BuiltRecord {
         return rows;
     }
 
-    List<CompletionStatement.Ground> ground() {
+    List<BuiltWork.Ground> ground() {
         PaperWords terms = agreed.terms();
         return List.of(
-                new CompletionStatement.Ground(
+                new BuiltWork.Ground(
                         terms.get("built.stone"),
                         amount(total(agreed, Measure.STONE_TONS), Unit.TON),
                         record.stone()
                                 .map(stone -> amount(BigDecimal.valueOf(stone.tons()), Unit.TON))
                                 .orElse("")),
-                new CompletionStatement.Ground(
+                new BuiltWork.Ground(
                         terms.get("built.loads"),
                         amount(total(agreed, Measure.HAUL_LOAD), Unit.LOAD),
                         record.loads()
                                 .map(loads -> amount(BigDecimal.valueOf(loads), Unit.LOAD))
                                 .orElse("")),
-                new CompletionStatement.Ground(
+                new BuiltWork.Ground(
                         terms.get("built.soil"),
                         terms.of("soiltype", agreed.job().site().soil().type()),
                         record.soilFound()

@@ -31,18 +31,25 @@ public final class CompletionPaper {
         return new CompletionStatement(
                 PaperHeads.of(agreed, day(agreed)),
                 PlanSketch.of(built.built().job()),
-                PrintedDates.words(record.started()),
-                PrintedDates.words(record.finished()),
-                job.closed().map(Closed::completed).map(PrintedDates::words).orElse(""),
-                job.closed().flatMap(Closed::certificate).orElse(""),
+                new CompletionDates(
+                        PrintedDates.words(record.started()),
+                        PrintedDates.words(record.finished()),
+                        job.closed()
+                                .map(Closed::completed)
+                                .map(PrintedDates::words)
+                                .orElse(""),
+                        job.closed().flatMap(Closed::certificate).orElse("")),
                 AgreedParts.of(job.agreement()),
-                built.walls(),
-                built.pipes(),
-                built.ground(),
-                record.flowTests().stream().map(CompletionPaper::test).toList(),
-                QuantityChangeRows.plain(
-                        QuantityChanges.between(agreed.takeoff(), built.built().takeoff()), agreed.terms()),
-                agreed.workPictures().holdPoints(),
+                new BuiltWork(
+                        built.walls(),
+                        built.pipes(),
+                        built.ground(),
+                        record.flowTests().stream().map(CompletionPaper::test).toList(),
+                        QuantityChangeRows.plain(
+                                QuantityChanges.between(
+                                        agreed.takeoff(), built.built().takeoff()),
+                                agreed.terms())),
+                agreed.photos().work().holdPoints(),
                 record.note(),
                 FinalAccounts.of(agreed),
                 WarrantyPromises.of(job));
@@ -57,7 +64,7 @@ public final class CompletionPaper {
                         () -> agreed.job().agreement().asBuilt().orElseThrow().finished());
     }
 
-    private static CompletionStatement.Test test(FlowTest test) {
-        return new CompletionStatement.Test(PrintedDates.words(test.on()), test.passed(), test.what(), test.by());
+    private static BuiltWork.Test test(FlowTest test) {
+        return new BuiltWork.Test(PrintedDates.words(test.on()), test.passed(), test.what(), test.by());
     }
 }

@@ -18,7 +18,7 @@ public final class CancelRights {
                 dossier.terms().get("ordinal." + days),
                 dossier.terms().get("days." + days),
                 signing.on()
-                        .map(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge())
+                        .map(on -> Cancellation.of(on, dossier.law().state(), signing.oldestAge())
                                 .lastDay())
                         .map(PrintedDates::words)
                         .orElse(""),
@@ -28,10 +28,11 @@ public final class CancelRights {
     /** Of rules that end on the same day the one with more days; while the day is open the one with the most days. */
     private static int days(Dossier dossier, Signing signing) {
         Optional<Integer> dated = signing.on()
-                .flatMap(on -> Cancellation.of(on, dossier.rules(), signing.oldestAge()).deadlines().stream()
+                .flatMap(on -> Cancellation.of(on, dossier.law().state(), signing.oldestAge()).deadlines().stream()
                         .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
                         .map(Deadline::days));
-        return dated.orElseGet(() -> dossier.rules()
+        return dated.orElseGet(() -> dossier.law()
+                .state()
                 .map(rules -> Math.max(Cancellation.FEDERAL_DAYS, rules.cancel().daysFor(signing.oldestAge())))
                 .orElse(Cancellation.FEDERAL_DAYS));
     }

@@ -21,11 +21,10 @@ import spadework.law.DayCount;
 import spadework.measure.Figures;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.part.PriceRows;
 import spadework.paperwork.part.UnitPriceRow;
-import spadework.paperwork.proposal.ProposalPaper;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 
@@ -42,12 +41,20 @@ public final class ChangeOrderPaper {
         Change change = priced.change();
         Job before = Agreed.before(proposed.job(), change.number());
         Dossier standing = proposed.about(before);
-        PaperWords terms = proposed.terms();
-        Dollars total = priced.agreed().total();
-        Dollars lines =
-                Dollars.total(priced.lines().stream().map(UnitLine::amount).toList());
         return new ChangeOrder(
                 PaperHeads.of(proposed, change.issued()),
+                subject(proposed, change),
+                PlanSketch.changed(before, Altered.of(before, change.alteration())),
+                AlteredWorks.of(standing, change.alteration()),
+                QuantityChangeRows.all(priced.quantities(), proposed.terms()),
+                price(proposed, priced),
+                time(proposed.job(), change),
+                decision(change),
+                subcontractors(proposed));
+    }
+
+    private static ChangeSubject subject(Dossier proposed, Change change) {
+        return new ChangeSubject(
                 proposed.job()
                         .agreement()
                         .accepted()
@@ -56,13 +63,17 @@ public final class ChangeOrderPaper {
                         .orElse(""),
                 change.number(),
                 change.title(),
-                terms.of("reason", change.reason()),
+                proposed.terms().of("reason", change.reason()),
                 change.why(),
                 change.evidence(),
-                proposed.workPictures().ofChange(change.number()),
-                PlanSketch.changed(before, Altered.of(before, change.alteration())),
-                AlteredWorks.of(standing, change.alteration()),
-                QuantityChangeRows.all(priced.quantities(), terms),
+                proposed.photos().work().ofChange(change.number()));
+    }
+
+    private static ChangePrice price(Dossier proposed, PricedChange priced) {
+        Dollars total = priced.agreed().total();
+        Dollars lines =
+                Dollars.total(priced.lines().stream().map(UnitLine::amount).toList());
+        return new ChangePrice(
                 priced.lines().stream().map(line -> line(proposed, line)).toList(),
                 priced.rest(),
                 priced.lines().isEmpty()
@@ -77,18 +88,25 @@ public final class ChangeOrderPaper {
                 total,
                 total.isNegative() ? Dollars.ZERO.minus(total) : total,
                 priced.before(),
-                priced.after(),
+                priced.after());
+    }
+
+    private static ChangeTime time(Job job, Change change) {
+        return new ChangeTime(
                 change.days(),
-                finish(proposed.job(), change.number(), 0),
-                change.days() == 0 ? "" : finish(proposed.job(), change.number(), change.days()),
+                finish(job, change.number(), 0),
+                change.days() == 0 ? "" : finish(job, change.number(), change.days()));
+    }
+
+    private static ChangeDecision decision(Change change) {
+        return new ChangeDecision(
                 change.state().name().toLowerCase(Locale.ROOT),
                 change.decision().map(Decision::by).orElse(List.of()),
                 change.decision().map(Decision::on).map(PrintedDates::words).orElse(""),
                 change.decision()
                         .map(Decision::signature)
                         .flatMap(Signature::typed)
-                        .orElse(""),
-                subcontractors(proposed));
+                        .orElse(""));
     }
 
     private static String subcontractors(Dossier dossier) {
@@ -109,7 +127,7 @@ public final class ChangeOrderPaper {
     }
 
     private static UnitLineRow line(Dossier dossier, UnitLine line) {
-        UnitPriceRow price = ProposalPaper.unitPrice(dossier, line.price());
+        UnitPriceRow price = PriceRows.unitPrice(dossier, line.price());
         return new UnitLineRow(
                 price.name(),
                 line.quantity(),

@@ -21,8 +21,8 @@ public final class ContractNotices {
         boolean secured =
                 dossier.job().agreement().signing().map(Signing::lienOnHome).orElse(false);
         return ContentsCheck.due(
-                        dossier.federal(),
-                        dossier.rules(),
+                        dossier.law().federal(),
+                        dossier.law().state(),
                         dossier.contract().contracted().total(),
                         secured)
                 .stream()
@@ -32,14 +32,14 @@ public final class ContractNotices {
 
     /** Whether something is wanting that the law prescribes, so that the paper must not be signed. */
     static boolean isDraft(Dossier dossier) {
-        return dossier.contractFindings().stream()
+        return dossier.findings().contract().stream()
                 .map(Finding::id)
                 .anyMatch(id -> id.startsWith(CONTENT) || NOT_TO_BE_SIGNED.contains(id));
     }
 
     /** Whether the form of cancellation has to be no part of the contract. */
     static boolean isFormApart(Dossier dossier) {
-        return dossier.rules().stream()
+        return dossier.law().state().stream()
                 .flatMap(rules -> rules.contents().stream())
                 .anyMatch(required -> required.content() == Content.SEPARATE_CANCELLATION_FORM);
     }

@@ -16,8 +16,10 @@ import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
+import spadework.paperwork.part.PriceRows;
 import spadework.paperwork.part.WarrantyPromises;
-import spadework.paperwork.proposal.ProposalPaper;
+import spadework.paperwork.part.WorkConditions;
+import spadework.paperwork.part.WorkSchedule;
 import spadework.paperwork.work.PipeWorks;
 import spadework.paperwork.work.WallWorks;
 import spadework.pricing.Due;
@@ -34,19 +36,33 @@ public final class ContractPaper {
      */
     public static ContractTerms of(Dossier dossier, Scene plan) {
         Job job = dossier.job();
-        Company company = dossier.company();
-        Contract contract = dossier.contract();
         Signing signing = job.agreement().signing().orElseThrow();
-        PipeWorks runs = new PipeWorks(dossier);
-        List<Due> deposits = contract.payments().stream().filter(Due::atSigning).toList();
         return new ContractTerms(
                 PaperHeads.of(dossier),
                 ContractNotices.isDraft(dossier),
+                plan,
+                parties(job, dossier.company(), signing),
+                work(dossier),
+                price(dossier),
+                deposit(dossier.contract().payments(), signing),
+                WorkSchedule.of(job),
+                WorkConditions.of(dossier),
+                law(dossier, signing),
+                WarrantyPromises.specimen(job));
+    }
+
+    private static ContractParties parties(Job job, Company company, Signing signing) {
+        return new ContractParties(
                 signing.on().map(PrintedDates::words).orElse(""),
                 job.customer().mailing().orElse(job.site().address()).text(),
                 more(company),
                 signing.salesperson().map(ContractPaper::named).orElse(""),
-                plan,
+                signing.subcontractors());
+    }
+
+    private static ContractWork work(Dossier dossier) {
+        PipeWorks runs = new PipeWorks(dossier);
+        return new ContractWork(
                 new WallWorks(dossier).all(),
                 runs.all(),
                 runs.outlets(),
@@ -54,43 +70,43 @@ public final class ContractPaper {
                         .filter(note -> note.severity().equals("stop"))
                         .toList(),
                 OptionRows.of(dossier),
-                job.agreement().accepted().isPresent(),
-                ProposalPaper.prices(dossier, contract.proposed()),
+                dossier.job().agreement().accepted().isPresent());
+    }
+
+    private static ContractPrice price(Dossier dossier) {
+        Contract contract = dossier.contract();
+        return new ContractPrice(
+                PriceRows.prices(dossier, contract.proposed()),
                 contract.proposed().tax(),
                 contract.contracted().total(),
-                contract.proposed().unitPrices().stream()
-                        .map(price -> ProposalPaper.unitPrice(dossier, price))
-                        .toList(),
-                PaymentRows.of(contract.payments()),
-                numbers(contract.payments()),
-                Dollars.total(deposits.stream().map(Due::amount).toList()),
+                PriceRows.unitPrices(dossier, contract.proposed()),
+                PaymentRows.of(contract.payments()));
+    }
+
+    private static ContractDeposit deposit(List<Due> payments, Signing signing) {
+        return new ContractDeposit(
+                numbers(payments),
+                Dollars.total(payments.stream()
+                        .filter(Due::atSigning)
+                        .map(Due::amount)
+                        .toList()),
                 signing.specialOrder(),
-                signing.depositHeld().orElse(""),
-                PrintedDates.words(job.schedule().earliestStart()),
-                PrintedDates.words(job.schedule().latestFinish()),
-                job.schedule().workingDays(),
-                job.schedule().note(),
-                signing.dateIsEssential(),
-                ProposalPaper.included(dossier),
-                Stream.concat(company.excluded().stream(), job.excluded().stream())
-                        .distinct()
-                        .toList(),
-                job.assumed(),
-                job.protection(),
-                company.preparation(),
+                signing.depositHeld().orElse(""));
+    }
+
+    private static ContractLaw law(Dossier dossier, Signing signing) {
+        return new ContractLaw(
                 signing.permits().orElse(""),
-                signing.subcontractors(),
-                signing.lienOnHome(),
-                signing.financed(),
-                WarrantyPromises.specimen(job),
-                Stream.concat(company.terms().stream(), job.terms().stream()).toList(),
+                signing.dateIsEssential(),
                 ContractNotices.of(dossier),
                 CancelRights.of(dossier, signing),
+                signing.lienOnHome(),
+                signing.financed(),
                 signing.emergency());
     }
 
-    private static ContractTerms.LicenseMore more(Company company) {
-        return new ContractTerms.LicenseMore(
+    private static ContractParties.LicenseMore more(Company company) {
+        return new ContractParties.LicenseMore(
                 company.license().classification().orElse(""),
                 company.license().until().map(PrintedDates::words).orElse(""),
                 company.taxId().orElse(""),

@@ -10,6 +10,7 @@ import spadework.contract.PricedChange;
 import spadework.contract.PricedOption;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.pricing.Quote;
 import spadework.pricing.Selling;
 
 /** The agreed price of an accepted job beside its cost. */
@@ -17,11 +18,11 @@ public final class AgreedMargins {
     private AgreedMargins() {}
 
     /** Empty until the job is accepted. */
-    static Optional<AgreedMargin> of(Dossier agreed) {
-        return agreed.job().agreement().accepted().map(yes -> price(agreed));
+    static Optional<AgreedMargin> of(Dossier agreed, Quote quote) {
+        return agreed.job().agreement().accepted().map(yes -> price(agreed, quote));
     }
 
-    private static AgreedMargin price(Dossier agreed) {
+    private static AgreedMargin price(Dossier agreed, Quote quote) {
         Contract contract = agreed.contract();
         List<AgreedMargin.Part> parts = new ArrayList<>();
         for (PricedOption option : contract.taken()) {
@@ -45,7 +46,7 @@ public final class AgreedMargins {
         Dollars price = contract.now().price();
         Dollars cost = Selling.withOverhead(
                         agreed.company().priceRules(),
-                        Dollars.total(agreed.quote().lines().stream()
+                        Dollars.total(quote.lines().stream()
                                         .map(line -> line.cost().direct())
                                         .toList())
                                 .exact())

@@ -36,8 +36,13 @@ public final class CostSheetPaper {
 
     private CostSheetPaper() {}
 
-    public static CostSheet of(Dossier dossier) {
-        Quote quote = dossier.quote();
+    /**
+     * The cost sheet of a job.
+     *
+     * @param dossier of the agreed work
+     * @param quote that work as it is priced today, with its cost
+     */
+    public static CostSheet of(Dossier dossier, Quote quote) {
         PriceRules rules = dossier.company().priceRules();
         Dollars direct = Dollars.total(
                 quote.lines().stream().map(line -> line.cost().direct()).toList());
@@ -67,14 +72,14 @@ public final class CostSheetPaper {
                 dossier.takeoff().purchases().stream()
                         .map(purchase -> purchase(dossier, purchase))
                         .toList(),
-                crews(dossier),
+                crews(dossier, quote),
                 Stream.concat(
                                 MeasuredRows.of(dossier.takeoff().quantities()).stream(),
                                 new WaterDesignRows(dossier).figures().stream())
                         .toList(),
                 FindingNotes.all(dossier),
                 dossier.job().notes(),
-                AgreedMargins.of(dossier));
+                AgreedMargins.of(dossier, quote));
     }
 
     private static CostSheetLine line(PricedLine line) {
@@ -147,9 +152,9 @@ public final class CostSheetPaper {
                 purchase.working().line());
     }
 
-    private static List<CrewRow> crews(Dossier dossier) {
+    private static List<CrewRow> crews(Dossier dossier, Quote quote) {
         Map<String, BigDecimal> hours = new LinkedHashMap<>();
-        for (PricedLine line : dossier.quote().lines()) {
+        for (PricedLine line : quote.lines()) {
             if (!line.crew().isEmpty()) {
                 hours.merge(line.crew(), line.crewHours(), BigDecimal::add);
             }

@@ -20,14 +20,14 @@ public final class FindingNotes {
 
     /** Findings about the work, for the crew. */
     public static List<FindingNote> forCrew(Dossier dossier) {
-        return notes(dossier, dossier.findings(), finding -> Optional.empty());
+        return notes(dossier, dossier.findings().site(), finding -> Optional.empty());
     }
 
     /** Every finding, for the contractor. */
     public static List<FindingNote> all(Dossier dossier) {
         return notes(
                 dossier,
-                Stream.concat(dossier.contractFindings().stream(), dossier.findings().stream())
+                Stream.concat(dossier.findings().contract().stream(), dossier.findings().site().stream())
                         .sorted(Comparator.comparing(Finding::severity))
                         .toList(),
                 dossier.phrases()::paid);
@@ -36,7 +36,7 @@ public final class FindingNotes {
     /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
     public static List<FindingNote> forHomeowner(Dossier dossier) {
         List<FindingNote> notes = new ArrayList<>();
-        for (FindingGroup told : FindingGroup.of(dossier, dossier.findings(), "homeowner")) {
+        for (FindingGroup told : FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
             told.text(dossier.phrases())
                     .or(() -> dossier.phrases().homeowner(told.finding()))
                     .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))

@@ -44,7 +44,7 @@ public final class PaperHeads {
     }
 
     private static Firm firm(Dossier dossier) {
-        return firm(dossier.company(), dossier.logo());
+        return firm(dossier.company(), dossier.photos().logo());
     }
 
     public static Firm firm(Company company, Optional<String> logo) {

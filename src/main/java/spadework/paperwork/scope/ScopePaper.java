@@ -31,18 +31,20 @@ public final class ScopePaper {
                 new WallWorks(dossier).all(),
                 runs.all(),
                 runs.outlets(),
-                !job.water().roofLines().isEmpty(),
-                job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP),
+                new ScopeWater(
+                        !job.water().roofLines().isEmpty(),
+                        job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP),
+                        water.rows(),
+                        water.sumps()),
                 MeasuredRows.of(dossier.takeoff().quantities().stream()
                         .filter(ScopePaper::isWork)
                         .toList()),
+                new ScopeSite(
+                        job.site().locateTicket().orElse(""),
+                        soil(dossier, job.site().soil()),
+                        dossier.phrases().deference()),
                 job.protection(),
                 FindingNotes.forCrew(dossier),
-                dossier.phrases().deference(),
-                job.site().locateTicket().orElse(""),
-                soil(dossier, job.site().soil()),
-                water.rows(),
-                water.sumps(),
                 AgreedParts.of(job.agreement()));
     }
 

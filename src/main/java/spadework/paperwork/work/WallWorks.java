@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import spadework.job.Access;
-import spadework.job.Job;
+import spadework.job.Site;
 import spadework.job.SiteLimit;
 import spadework.job.Wall;
 import spadework.measure.Figures;
@@ -38,9 +38,6 @@ public final class WallWorks {
     }
 
     private WallWork work(Wall wall) {
-        Job job = dossier.job();
-        Bank bank = Bank.of(job.site(), wall);
-        boolean hand = wall.digging().access() == Access.HAND;
         return new WallWork(
                 wall.label(),
                 wall.where(),
@@ -48,33 +45,46 @@ public final class WallWorks {
                 terms.of("kind", wall.kind()),
                 wall.length().text(),
                 depth(wall),
+                trench(wall),
+                new FootingWork(
+                        wall.footing().thickness().text(),
+                        wall.footing().projection().text()),
+                surface(wall),
+                new OpeningWork(wall.windowWells(), openings(wall)),
+                finish(wall),
+                MeasuredRows.of(dossier.takeoff().quantities().stream()
+                        .filter(quantity -> quantity.section().label().equals(wall.label()))
+                        .toList()));
+    }
+
+    private TrenchWork trench(Wall wall) {
+        Site site = dossier.job().site();
+        Bank bank = Bank.of(site, wall);
+        boolean hand = wall.digging().access() == Access.HAND;
+        return new TrenchWork(
                 wall.deepestTrench().text(),
                 wall.digging().bottomWidth().text(),
-                wall.footing().thickness().text(),
-                wall.footing().projection().text(),
                 bank.protection().name().toLowerCase(Locale.ROOT),
                 Figures.inWorking(bank.slope().value()),
                 hand,
                 hand || wall.digging().handShare().isZero()
                         ? ""
                         : wall.digging().handShare().text(),
+                site.limits().stream()
+                        .filter(limit -> limit.wall().equals(wall.label()))
+                        .map(this::limit)
+                        .toList());
+    }
+
+    private SurfaceWork surface(Wall wall) {
+        return new SurfaceWork(
                 wall.strip().stream()
                         .map(code -> dossier.book().get(code).name())
                         .toList(),
                 wall.condition().cracks().isPositive()
                         ? wall.condition().cracks().text()
                         : "",
-                WallFace.isParged(wall),
-                wall.windowWells(),
-                openings(wall),
-                finish(wall),
-                job.site().limits().stream()
-                        .filter(limit -> limit.wall().equals(wall.label()))
-                        .map(this::limit)
-                        .toList(),
-                MeasuredRows.of(dossier.takeoff().quantities().stream()
-                        .filter(quantity -> quantity.section().label().equals(wall.label()))
-                        .toList()));
+                WallFace.isParged(wall));
     }
 
     private static String depth(Wall wall) {

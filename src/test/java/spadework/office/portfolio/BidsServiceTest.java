@@ -63,7 +63,7 @@ class BidsServiceTest {
             assertThat(row.get("file").asText()).isEqualTo(jobs.get(i).toString());
             assertThat(row.get("number").asText()).isEqualTo(bid.dossier().job().number());
             assertThat(row.get("total").asText()).isEqualTo(bid.total().plain());
-            CostSheet sheet = CostSheetPaper.of(bid.dossier());
+            CostSheet sheet = CostSheetPaper.of(bid.dossier(), bid.quote());
             assertThat(row.get("margin").asText() + " %")
                     .isEqualTo(sheet.agreed().map(AgreedMargin::share).orElse(sheet.margin()));
             assertThat(row.get("status").asText()).isEqualTo(standing(jobs.get(i)));

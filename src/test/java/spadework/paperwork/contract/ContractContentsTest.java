@@ -89,7 +89,7 @@ class ContractContentsTest {
         String text = PageText.all(ContractJobs.pdf(job));
         Dossier contracted = ContractJobs.bid(job).contracted();
 
-        Stream.concat(Stream.of(contracted.federal()), contracted.rules().stream())
+        Stream.concat(Stream.of(contracted.law().federal()), contracted.law().state().stream())
                 .flatMap(rules -> rules.contents().stream())
                 .map(RequiredContent::content)
                 .filter(MARKERS::containsKey)

@@ -1,0 +1,18 @@
+package spadework.paperwork;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The pictures that the papers show.
+ *
+ * @param logo the firm's logo as a data address
+ * @param visit photos of the visit, in the job's order
+ * @param work photos of change orders and hold points
+ */
+public record DossierPhotos(Optional<String> logo, List<Picture> visit, WorkPictures work) {
+
+    public DossierPhotos {
+        visit = List.copyOf(visit);
+    }
+}

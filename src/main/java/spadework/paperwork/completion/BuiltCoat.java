@@ -1,0 +1,26 @@
+package spadework.paperwork.completion;
+
+import java.math.BigDecimal;
+import java.util.List;
+
+/**
+ * What was put on a wall.
+ *
+ * @param area coated area, from the built length and depths
+ * @param areaFigure square feet, for a cell
+ * @param gallons as recorded
+ * @param gallonsFigure gallons, for a cell; empty list where they were not recorded
+ */
+public record BuiltCoat(
+        String area,
+        BigDecimal areaFigure,
+        String gallons,
+        List<BigDecimal> gallonsFigure,
+        List<String> batches,
+        String temperature) {
+
+    public BuiltCoat {
+        gallonsFigure = List.copyOf(gallonsFigure);
+        batches = List.copyOf(batches);
+    }
+}

@@ -1,0 +1,31 @@
+package spadework.paperwork.contract;
+
+import java.util.List;
+import spadework.paperwork.part.FindingNote;
+import spadework.paperwork.work.OutletWork;
+import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.WallWork;
+
+/**
+ * The work as contracted, with options that were taken.
+ *
+ * @param before findings that have to be answered before work may start, in the homeowner's words
+ * @param options every option, taken or not
+ * @param accepted whether the homeowner has chosen among them
+ */
+public record ContractWork(
+        List<WallWork> walls,
+        List<PipeWork> runs,
+        List<OutletWork> outlets,
+        List<FindingNote> before,
+        List<OptionRow> options,
+        boolean accepted) {
+
+    public ContractWork {
+        walls = List.copyOf(walls);
+        runs = List.copyOf(runs);
+        outlets = List.copyOf(outlets);
+        before = List.copyOf(before);
+        options = List.copyOf(options);
+    }
+}

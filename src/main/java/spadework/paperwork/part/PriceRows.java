@@ -1,0 +1,67 @@
+package spadework.paperwork.part;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.pricebook.Measure;
+import spadework.pricing.OfferedPrice;
+import spadework.pricing.SectionPrice;
+import spadework.pricing.UnitPrice;
+import spadework.takeoff.Quantity;
+
+/** Prices as proposal and contract print them, and what is included in them. */
+public final class PriceRows {
+    private PriceRows() {}
+
+    /** The price of each section, and what the small-job minimum adds. */
+    public static List<PriceRow> prices(Dossier dossier, OfferedPrice offered) {
+        List<PriceRow> rows = new ArrayList<>();
+        for (SectionPrice section : offered.sections()) {
+            String key = PaperWords.key(section.section().kind().label());
+            rows.add(new PriceRow(section.section().name(), dossier.terms().get("includes." + key), section.price()));
+        }
+        if (!offered.minimumTopUp().isZero()) {
+            rows.add(new PriceRow(
+                    dossier.terms().get("minimum.name"),
+                    dossier.terms().get("includes.minimum"),
+                    offered.minimumTopUp()));
+        }
+        return rows;
+    }
+
+    /** The unit prices agreed in advance. */
+    public static List<UnitPriceRow> unitPrices(Dossier dossier, OfferedPrice offered) {
+        return offered.unitPrices().stream()
+                .map(price -> unitPrice(dossier, price))
+                .toList();
+    }
+
+    /** One unit price, named by the wall it is about where it stands for an unknown. */
+    public static UnitPriceRow unitPrice(Dossier dossier, UnitPrice price) {
+        PaperWords terms = dossier.terms();
+        String unit = terms.get("unit." + price.unit().symbol());
+        return UnitPrice.wallKey(price)
+                .map(key -> new UnitPriceRow(
+                        terms.get("unknown." + key + ".name", "label", price.homeowner()),
+                        terms.get("unknown." + key + ".explanation", "label", price.homeowner()),
+                        unit,
+                        price.price()))
+                .orElseGet(() -> new UnitPriceRow(price.name(), price.homeowner(), unit, price.price()));
+    }
+
+    /** What the price includes, by what was measured. */
+    public static List<String> included(Dossier dossier) {
+        Set<Measure> measured =
+                dossier.takeoff().quantities().stream().map(Quantity::measure).collect(Collectors.toSet());
+        return Arrays.stream(Measure.values())
+                .filter(measured::contains)
+                .map(measure -> dossier.terms().find("included." + PaperWords.key(measure.trade())))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

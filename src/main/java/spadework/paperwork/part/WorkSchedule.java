@@ -1,0 +1,24 @@
+package spadework.paperwork.part;
+
+import spadework.job.Job;
+import spadework.paperwork.PrintedDates;
+
+/**
+ * When the work is done.
+ *
+ * @param startFrom the first day, in words
+ * @param finishBy the last day, in words
+ * @param workingDays how many days at the house
+ * @param note what may move them; empty where nothing is said
+ */
+public record WorkSchedule(String startFrom, String finishBy, int workingDays, String note) {
+
+    /** As the job has it. */
+    public static WorkSchedule of(Job job) {
+        return new WorkSchedule(
+                PrintedDates.words(job.schedule().earliestStart()),
+                PrintedDates.words(job.schedule().latestFinish()),
+                job.schedule().workingDays(),
+                job.schedule().note());
+    }
+}

@@ -1,0 +1,6 @@
+package spadework.office;
+
+import spadework.form.kit.NoticeBar;
+
+/** A step of the office that knows the window, for the test that it is reported. */
+public record OfficeThatKnowsTheWindow(NoticeBar shown) {}

@@ -1,0 +1,6 @@
+package spadework.press.page;
+
+import spadework.pricing.Quote;
+
+/** A page that is handed a priced job, for the test that it is reported. */
+public record PageThatKnowsCost(Quote quote) {}
