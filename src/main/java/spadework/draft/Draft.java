@@ -26,9 +26,12 @@ public record Draft(Entries root, Outline outline) {
         return read(text, Outline.job());
     }
 
-    /** The draft of a text in that format; nothing where the text is not one JSON object, each key once. */
+    /**
+     * The draft of a text in that format, with its keys and words in the spelling of today; nothing where the text is
+     * not one JSON object, each key once.
+     */
     public static Optional<Draft> read(String text, Outline outline) {
-        return DraftText.read(text).map(root -> new Draft(root, outline));
+        return DraftText.read(text).map(root -> new Draft(TodaysSpelling.of(root, outline), outline));
     }
 
     /** The text as it is saved: the keys in their order, two spaces a level, what is short on one line. */

@@ -85,7 +85,7 @@ public record Season(List<JobVariances> jobs) {
         return item.labor()
                 .flatMap(labor -> suggestion(
                         item,
-                        "labour/perHour",
+                        "labor/perHour",
                         labor.perHour(),
                         rule,
                         variance -> variance.perHour(),

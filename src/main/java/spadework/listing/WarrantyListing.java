@@ -94,7 +94,7 @@ public final class WarrantyListing {
                 .put("address", warranty.contractor().address())
                 .put("phone", warranty.contractor().phone())
                 .put("email", warranty.contractor().email())
-                .put("licence", warranty.contractor().license());
+                .put("license", warranty.contractor().license());
         return node;
     }
 

@@ -86,7 +86,7 @@ final class WarrantyJson {
                 "address", firm.address(),
                 "phone", firm.phone(),
                 "email", firm.email(),
-                "licence", firm.license()));
+                "license", firm.license()));
     }
 
     private static Contractor contractor(Members members) throws IOException {
@@ -95,7 +95,7 @@ final class WarrantyJson {
                 members.text("address"),
                 members.text("phone"),
                 members.text("email"),
-                members.text("licence"));
+                members.text("license"));
     }
 
     private static Map<String, Object> ordered(List<Object> namesAndValues) {

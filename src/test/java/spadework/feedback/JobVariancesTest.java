@@ -146,7 +146,7 @@ class JobVariancesTest {
         boolean none = suggested == null || suggested.equals("5 cy");
         assertThat(suggestions).hasSize(none ? 0 : 1);
         suggestions.forEach(one -> {
-            assertThat(one.what()).isEqualTo("labour/perHour");
+            assertThat(one.what()).isEqualTo("labor/perHour");
             assertThat(one.from()).isEqualTo("5 cy");
             assertThat(one.to()).isEqualTo(suggested);
             assertThat(one.evidence()).hasSize(Math.min(jobs.size(), rule == RateRule.MEDIAN ? 5 : 99));

@@ -27,6 +27,7 @@ import spadework.job.Restoration;
 import spadework.job.Schedule;
 import spadework.job.WallEnd;
 import spadework.job.WarrantyTerms;
+import spadework.spelling.FormerSpelling;
 import spadework.measure.Area;
 import spadework.measure.Length;
 
@@ -164,7 +165,7 @@ public final class JobReader {
 
     private static AcceptedStop acceptedStop(ObjectFields fields) {
         return new AcceptedStop(
-                fields.get("finding", Texts.LABEL),
+                FormerSpelling.current(fields.get("finding", Texts.LABEL)),
                 fields.get("about", Texts.LABEL, ""),
                 fields.get("by", Texts.LABEL),
                 fields.get("why", Texts.TEXT),

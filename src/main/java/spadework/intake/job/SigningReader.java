@@ -38,7 +38,7 @@ public final class SigningReader {
     }
 
     private static Salesperson salesperson(ObjectFields fields) {
-        return new Salesperson(fields.get("name", Texts.LABEL), fields.find("licence", Texts.LABEL));
+        return new Salesperson(fields.get("name", Texts.LABEL), fields.find("license", Texts.LABEL));
     }
 
     private static List<Subcontractor> subcontractors(SourceNode node) {
@@ -46,7 +46,7 @@ public final class SigningReader {
                 fields.get("name", Texts.LABEL),
                 fields.get("address", Texts.LABEL),
                 fields.get("phone", Texts.LABEL),
-                fields.find("licence", Texts.LABEL),
+                fields.find("license", Texts.LABEL),
                 fields.get("trade", Texts.LABEL)));
         return node.elements().stream().map(one::read).toList();
     }

@@ -70,12 +70,12 @@ public final class ContractContents {
         given.put(Content.FINANCE_CHARGE, !signing.financed());
         given.put(Content.INSURANCE_CERTIFICATE, company.insurance().phone().isPresent());
         given.put(Content.INSURER_TELEPHONE, company.insurance().phone().isPresent());
-        given.put(Content.LICENCE_CLASS, company.license().classification().isPresent());
-        given.put(Content.LICENCE_EXPIRY, company.license().until().isPresent());
+        given.put(Content.LICENSE_CLASS, company.license().classification().isPresent());
+        given.put(Content.LICENSE_EXPIRY, company.license().until().isPresent());
         given.put(Content.PERMITS, signing.permits().isPresent());
         given.put(Content.SALESPERSON, signing.salesperson().isPresent());
         given.put(
-                Content.SALESPERSON_LICENCE,
+                Content.SALESPERSON_LICENSE,
                 signing.salesperson().flatMap(Salesperson::license).isPresent());
         given.put(
                 Content.SELLER_NAME_AND_ADDRESS,
