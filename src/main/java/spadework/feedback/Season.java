@@ -54,11 +54,11 @@ public record Season(List<JobVariances> jobs) {
                 items.get(0).code(),
                 items.get(0).name(),
                 items.size(),
-                sum(items, Variance::estimate),
-                sum(items, Variance::actual),
-                sum(items, Variance::quantityError),
-                sum(items, Variance::productionError),
-                sum(items, Variance::priceError));
+                sum(items, one -> one.cost().estimated()),
+                sum(items, one -> one.cost().actual()),
+                sum(items, one -> one.error().quantity()),
+                sum(items, one -> one.error().production()),
+                sum(items, one -> one.error().price()));
     }
 
     /** The sum of one amount. */
@@ -88,7 +88,7 @@ public record Season(List<JobVariances> jobs) {
                         "labor/perHour",
                         labor.perHour(),
                         rule,
-                        variance -> variance.perHour(),
+                        variance -> variance.hours().production(),
                         rate -> plain(rate) + " " + item.unit().symbol()));
     }
 
@@ -104,8 +104,10 @@ public record Season(List<JobVariances> jobs) {
                         "material/cost",
                         amount,
                         rule,
-                        variance -> variance.materialFactor()
-                                .flatMap(factor -> variance.packageCost()
+                        variance -> variance.material()
+                                .factor()
+                                .flatMap(factor -> variance.material()
+                                        .packageCost()
                                         .map(then -> factor.multiply(then.amount(), MathContext.DECIMAL64))),
                         rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
     }

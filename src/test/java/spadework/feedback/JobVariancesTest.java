@@ -71,22 +71,22 @@ class JobVariancesTest {
             String actual) {
         Variance variance =
                 variance(quantity, hours, Optional.ofNullable(invoices).map(Dollars::of), estimated(100));
-        assertThat(variance.estimate()).isEqualTo(Dollars.of("4000.00"));
-        assertThat(variance.quantityError()).isEqualTo(Dollars.of(byQuantity));
-        assertThat(variance.productionError()).isEqualTo(Dollars.of(byProduction));
-        assertThat(variance.priceError()).isEqualTo(Dollars.of(byPrice));
-        assertThat(variance.actual()).isEqualTo(Dollars.of(actual));
+        assertThat(variance.cost().estimated()).isEqualTo(Dollars.of("4000.00"));
+        assertThat(variance.error().quantity()).isEqualTo(Dollars.of(byQuantity));
+        assertThat(variance.error().production()).isEqualTo(Dollars.of(byProduction));
+        assertThat(variance.error().price()).isEqualTo(Dollars.of(byPrice));
+        assertThat(variance.cost().actual()).isEqualTo(Dollars.of(actual));
     }
 
     @Test
     void itemThatNobodyEstimatedIsAQuantityErrorAtTheBooksRates() {
         Variance variance =
                 variance(new BigDecimal(10), new BigDecimal(3), Optional.of(Dollars.of("310.00")), List.of());
-        assertThat(variance.estimate()).isEqualTo(Dollars.ZERO);
-        assertThat(variance.quantityError()).isEqualTo(Dollars.of("400.00"));
-        assertThat(variance.productionError()).isEqualTo(Dollars.of("50.00"));
-        assertThat(variance.priceError()).isEqualTo(Dollars.of("10.00"));
-        assertThat(variance.actual()).isEqualTo(Dollars.of("460.00"));
+        assertThat(variance.cost().estimated()).isEqualTo(Dollars.ZERO);
+        assertThat(variance.error().quantity()).isEqualTo(Dollars.of("400.00"));
+        assertThat(variance.error().production()).isEqualTo(Dollars.of("50.00"));
+        assertThat(variance.error().price()).isEqualTo(Dollars.of("10.00"));
+        assertThat(variance.cost().actual()).isEqualTo(Dollars.of("460.00"));
     }
 
     @Test
@@ -94,8 +94,8 @@ class JobVariancesTest {
         // estimated 25 h instead of 20 h for a condition that takes 1.25 times as long; 25 h came: the rate holds
         PricedLine slow = line(100, "25", "1250.00");
         Variance variance = variance(new BigDecimal(100), new BigDecimal(25), Optional.empty(), List.of(slow));
-        assertThat(variance.perHour().orElseThrow().doubleValue()).isCloseTo(5, within(1e-9));
-        assertThat(variance.productionError()).isEqualTo(Dollars.ZERO);
+        assertThat(variance.hours().production().orElseThrow().doubleValue()).isCloseTo(5, within(1e-9));
+        assertThat(variance.error().production()).isEqualTo(Dollars.ZERO);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -113,7 +113,10 @@ class JobVariancesTest {
                     BigDecimal.valueOf(random.nextInt(9_000), 2),
                     Optional.of(Dollars.of(cents(random))),
                     lines);
-            assertThat(v.quantityError().plus(v.productionError()).plus(v.priceError()))
+            assertThat(v.error()
+                            .quantity()
+                            .plus(v.error().production())
+                            .plus(v.error().price()))
                     .isEqualTo(v.difference());
         }
     }

@@ -53,7 +53,7 @@ class OldFilesTest {
         assertThat(now.job()
                         .agreement()
                         .signing()
-                        .flatMap(signing -> signing.salesperson())
+                        .flatMap(signing -> signing.sale().salesperson())
                         .flatMap(person -> person.license()))
                 .contains("S-1");
         assertThat(now.job().acceptedStops()).anyMatch(stop -> stop.finding().equals("content-license-number"));

@@ -36,8 +36,7 @@ class OldWarrantyTest {
     }
 
     private static Map<Object, Object> contractor() {
-        return new LinkedHashMap<>(
-                (Map<?, ?>) WarrantyJson.write(WARRANTY).get("contractor"));
+        return new LinkedHashMap<>((Map<?, ?>) WarrantyJson.write(WARRANTY).get("contractor"));
     }
 
     private static Warranty read(Map<Object, Object> contractor) throws IOException {

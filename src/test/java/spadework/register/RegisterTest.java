@@ -64,8 +64,8 @@ class RegisterTest {
         assertThat(entry.number().map(DocumentNumber::text)).contains("2026-014-W2");
         Warranty second = entry.warranty().orElseThrow();
         assertThat(second.reissueOf()).contains("2026-014-W1");
-        assertThat(second.transfers()).isEqualTo(first.transfers() - 1);
-        assertThat(second.parts()).isEqualTo(first.parts());
+        assertThat(second.terms().transfers()).isEqualTo(first.terms().transfers() - 1);
+        assertThat(second.coverage().parts()).isEqualTo(first.coverage().parts());
     }
 
     @Test

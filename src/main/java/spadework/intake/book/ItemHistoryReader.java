@@ -17,7 +17,9 @@ public final class ItemHistoryReader {
             fields -> new Retirement(fields.get("on", CalendarDates.DATE), fields.get("reason", Texts.TEXT)));
 
     private static final ValueKind<ItemChange.Value> VALUE = ValueKind.object(fields -> new ItemChange.Value(
-            FormerSpelling.current(fields.get("what", Texts.LABEL)), fields.find("from", Texts.TEXT), fields.find("to", Texts.TEXT)));
+            FormerSpelling.current(fields.get("what", Texts.LABEL)),
+            fields.find("from", Texts.TEXT),
+            fields.find("to", Texts.TEXT)));
 
     private static final ValueKind<ItemChange> CHANGE = ValueKind.object(fields -> new ItemChange(
             fields.get("on", CalendarDates.DATE), fields.get("reason", Texts.TEXT), fields.list("changes", VALUE)));

@@ -27,9 +27,9 @@ import spadework.job.Restoration;
 import spadework.job.Schedule;
 import spadework.job.WallEnd;
 import spadework.job.WarrantyTerms;
-import spadework.spelling.FormerSpelling;
 import spadework.measure.Area;
 import spadework.measure.Length;
+import spadework.spelling.FormerSpelling;
 
 /** Reads job.json; what a job leaves open is the company's. */
 public final class JobReader {

@@ -104,8 +104,7 @@ public final class ObjectFields {
     private SourceNode ask(String key) {
         boolean first = asked.add(key);
         SourceNode value = node.at(key);
-        Optional<SourceNode> former =
-                FormerSpelling.of(key).map(node::at).filter(old -> old.json() != null);
+        Optional<SourceNode> former = FormerSpelling.of(key).map(node::at).filter(old -> old.json() != null);
         if (former.isPresent() && value.json() != null && first) {
             spelledTwice(key, FormerSpelling.of(key).orElseThrow());
         }
@@ -133,8 +132,7 @@ public final class ObjectFields {
     }
 
     private void unknown(String key) {
-        List<String> open =
-                asked.stream().filter(this::isOpen).toList();
+        List<String> open = asked.stream().filter(this::isOpen).toList();
         Optional<String> nearest = NearestName.of(key, open);
         node.sheet()
                 .fault(

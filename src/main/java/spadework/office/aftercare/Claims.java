@@ -84,7 +84,8 @@ public final class Claims {
         List<String> lines = new ArrayList<>(WarrantyText.of(claim));
         lines.addAll(FindingLines.bundled().told(ClaimRules.findings(warranty, claim)));
         if (claim.decided().isEmpty()) {
-            lines.add("answer by " + ClaimRules.replyDay(claim.opened(), warranty.replyDays()));
+            lines.add("answer by "
+                    + ClaimRules.replyDay(claim.opened(), warranty.terms().replyDays()));
         }
         return Reply.done(lines);
     }

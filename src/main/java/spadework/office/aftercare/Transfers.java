@@ -61,7 +61,7 @@ public final class Transfers {
     private static Map<String, String> facts(Warranty warranty, TransferInput asked) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("certificate", warranty.number());
-        facts.put("from", String.join(" and ", warranty.owners()));
+        facts.put("from", String.join(" and ", warranty.parties().owners()));
         facts.put("to", String.join(" and ", asked.to()));
         asked.sold().ifPresent(day -> facts.put("sold", day.toString()));
         asked.waived().ifPresent(why -> facts.put("waived", why));

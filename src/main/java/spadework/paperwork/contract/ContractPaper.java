@@ -42,10 +42,10 @@ public final class ContractPaper {
         return new ContractTerms(
                 PaperHeads.of(dossier),
                 ContractNotices.isDraft(dossier),
-                signing.on().map(PrintedDates::words).orElse(""),
+                signing.sale().on().map(PrintedDates::words).orElse(""),
                 job.customer().mailing().orElse(job.site().address()).text(),
                 more(company),
-                signing.salesperson().map(ContractPaper::named).orElse(""),
+                signing.sale().salesperson().map(ContractPaper::named).orElse(""),
                 plan,
                 new WallWorks(dossier).all(),
                 runs.all(),
@@ -64,8 +64,8 @@ public final class ContractPaper {
                 PaymentRows.of(contract.payments()),
                 numbers(contract.payments()),
                 Dollars.total(deposits.stream().map(Due::amount).toList()),
-                signing.specialOrder(),
-                signing.depositHeld().orElse(""),
+                signing.financing().specialOrder(),
+                signing.financing().depositHeld().orElse(""),
                 PrintedDates.words(job.schedule().earliestStart()),
                 PrintedDates.words(job.schedule().latestFinish()),
                 job.schedule().workingDays(),
@@ -80,13 +80,13 @@ public final class ContractPaper {
                 company.preparation(),
                 signing.permits().orElse(""),
                 signing.subcontractors(),
-                signing.lienOnHome(),
-                signing.financed(),
+                signing.financing().lienOnHome(),
+                signing.financing().financed(),
                 WarrantyPromises.specimen(job),
                 Stream.concat(company.terms().stream(), job.terms().stream()).toList(),
                 ContractNotices.of(dossier),
                 CancelRights.of(dossier, signing),
-                signing.emergency());
+                signing.sale().emergency());
     }
 
     private static ContractTerms.LicenseMore more(Company company) {

@@ -79,25 +79,27 @@ public final class FeedbackPaper {
 
     private static FeedbackRow row(Variance item) {
         String hours = item.hours()
-                .map(came -> Figures.inWorking(item.estimatedHours()) + " → " + Figures.inWorking(came))
+                .actual()
+                .map(came -> Figures.inWorking(item.hours().estimated()) + " → " + Figures.inWorking(came))
                 .orElse("");
         return new FeedbackRow(
                 item.code(),
                 item.name(),
-                Figures.inWorking(item.estimatedQuantity()) + " → " + Figures.inWorking(item.actualQuantity()) + " "
+                Figures.inWorking(item.quantity().estimated()) + " → "
+                        + Figures.inWorking(item.quantity().actual()) + " "
                         + item.unit().symbol(),
                 hours,
-                item.estimate(),
-                item.actual(),
-                item.quantityError(),
-                item.productionError(),
-                item.priceError(),
+                item.cost().estimated(),
+                item.cost().actual(),
+                item.error().quantity(),
+                item.error().production(),
+                item.error().price(),
                 item.difference());
     }
 
     private static FeedbackRow sum(List<Variance> all) {
-        Dollars estimate = Season.sum(all, Variance::estimate);
-        Dollars actual = Season.sum(all, Variance::actual);
+        Dollars estimate = Season.sum(all, one -> one.cost().estimated());
+        Dollars actual = Season.sum(all, one -> one.cost().actual());
         return new FeedbackRow(
                 "",
                 "",
@@ -105,9 +107,9 @@ public final class FeedbackPaper {
                 "",
                 estimate,
                 actual,
-                Season.sum(all, Variance::quantityError),
-                Season.sum(all, Variance::productionError),
-                Season.sum(all, Variance::priceError),
+                Season.sum(all, one -> one.error().quantity()),
+                Season.sum(all, one -> one.error().production()),
+                Season.sum(all, one -> one.error().price()),
                 actual.minus(estimate));
     }
 
