@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import spadework.draft.Value.Entries;
-import spadework.draft.Value.Rows;
-import spadework.draft.Value.Text;
+import spadework.draft.DraftValue.Entries;
+import spadework.draft.DraftValue.Rows;
+import spadework.draft.DraftValue.Text;
 import spadework.spelling.FormerSpelling;
 
 /**
@@ -27,7 +27,7 @@ final class TodaysSpelling {
         return (Entries) new TodaysSpelling(outline).value(root, "");
     }
 
-    private Value value(Value value, String pointer) {
+    private DraftValue value(DraftValue value, String pointer) {
         if (value instanceof Entries entries) {
             return entries(entries, pointer);
         }
@@ -40,7 +40,7 @@ final class TodaysSpelling {
     }
 
     private Entries entries(Entries entries, String pointer) {
-        Map<String, Value> values = new LinkedHashMap<>();
+        Map<String, DraftValue> values = new LinkedHashMap<>();
         entries.values().forEach((written, value) -> {
             String key = key(entries, written, pointer);
             values.put(key, value(value, Pointer.of(pointer, key)));

@@ -120,7 +120,7 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     new Variance.Costs(estimate, laborCame.plus(materialCame).plus(othersThere), actual.material()),
                     new Variance.Errors(
                             there.minus(estimate), laborCame.minus(laborThere), materialCame.minus(materialThere)),
-                    new Variance.Material(
+                    new Variance.Purchases(
                             factor(materialCame, materialThere), item.material().map(Material::cost)));
         }
 

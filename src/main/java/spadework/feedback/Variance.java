@@ -22,7 +22,7 @@ import spadework.money.Dollars;
  *
  * @param quantity as estimated and as done
  * @param cost direct cost
- * @param material what its price and waste came to
+ * @param purchases what its price and waste came to
  */
 public record Variance(
         String code,
@@ -32,7 +32,7 @@ public record Variance(
         Hours hours,
         Costs cost,
         Errors error,
-        Material material) {
+        Purchases purchases) {
 
     /** In the item's unit. */
     public record Quantities(BigDecimal estimated, BigDecimal actual) {}
@@ -61,7 +61,7 @@ public record Variance(
      * @param factor invoices for each dollar of estimated material
      * @param packageCost what a package cost in the book that the job was estimated with
      */
-    public record Material(Optional<BigDecimal> factor, Optional<Dollars> packageCost) {}
+    public record Purchases(Optional<BigDecimal> factor, Optional<Dollars> packageCost) {}
 
     /** Actual less estimate; the sum of the three errors. */
     public Dollars difference() {

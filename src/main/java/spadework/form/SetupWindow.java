@@ -19,8 +19,8 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Draft;
+import spadework.draft.DraftValue;
 import spadework.draft.Pointer;
-import spadework.draft.Value;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
@@ -156,7 +156,8 @@ public final class SetupWindow extends JFrame {
         Draft company = start;
         for (Map.Entry<String, JTextField> field : fields.entrySet()) {
             company = company.with(
-                    field.getKey(), new Value.Text(field.getValue().getText().strip()));
+                    field.getKey(),
+                    new DraftValue.Text(field.getValue().getText().strip()));
         }
         return company;
     }

@@ -132,9 +132,7 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier) impleme
     public String priceListing() {
         return Listing.price(
                 dossier.job(),
-                dossier.takeoff(),
-                dossier.quote(),
-                dossier.contract(),
+                new Listing.AgreedWork(dossier.takeoff(), dossier.quote(), dossier.contract()),
                 findings(),
                 dossier.phrases(),
                 new Listing.Names(minimumName(), salesTaxName(), Bid::optionName, this::changeName));

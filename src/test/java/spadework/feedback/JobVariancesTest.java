@@ -145,7 +145,7 @@ class JobVariancesTest {
             jobs.add(new JobVariances(
                     "J-" + number, "", LocalDate.of(2026, 6, number), "clay, none", List.of(variance)));
         }
-        List<Suggestion> suggestions = new Season(jobs).suggestions(book(), rule);
+        List<Suggestion> suggestions = new FeedbackSeason(jobs).suggestions(book(), rule);
         boolean none = suggested == null || suggested.equals("5 cy");
         assertThat(suggestions).hasSize(none ? 0 : 1);
         suggestions.forEach(one -> {
@@ -160,10 +160,10 @@ class JobVariancesTest {
     void seasonAddsItsJobs() {
         Variance one =
                 variance(new BigDecimal(110), new BigDecimal(24), Optional.of(Dollars.of("3500.00")), estimated(100));
-        Season season = new Season(List.of(job("2", 2, one), job("1", 1, one), job("3", 3, one)));
+        FeedbackSeason season = new FeedbackSeason(List.of(job("2", 2, one), job("1", 1, one), job("3", 3, one)));
         assertThat(season.jobs()).extracting(JobVariances::number).containsExactly("1", "2", "3");
         assertThat(season.totals())
-                .containsExactly(new Season.Total(
+                .containsExactly(new FeedbackSeason.Total(
                         "STONE",
                         "Stone",
                         3,

@@ -119,7 +119,7 @@ class RecordedTest {
                     assertThat(coat.quantity().actual()).isEqualByComparingTo(BigDecimal.valueOf(a + b));
                     assertThat(coat.error().quantity()).isEqualTo(Dollars.of(byQuantity));
                     assertThat(coat.error().price()).isEqualTo(Dollars.of(byPrice));
-                    assertThat(coat.material().factor())
+                    assertThat(coat.purchases().factor())
                             .as("no invoice, no new price")
                             .isEmpty();
                 });

@@ -21,9 +21,9 @@ import spadework.pricebook.PriceBook;
  *
  * @param jobs by their last day, oldest first
  */
-public record Season(List<JobVariances> jobs) {
+public record FeedbackSeason(List<JobVariances> jobs) {
 
-    public Season {
+    public FeedbackSeason {
         jobs = jobs.stream()
                 .sorted(Comparator.comparing(JobVariances::finished).thenComparing(JobVariances::number))
                 .toList();
@@ -46,7 +46,7 @@ public record Season(List<JobVariances> jobs) {
         jobs.forEach(job -> job.items()
                 .forEach(item -> byCode.computeIfAbsent(item.code(), code -> new ArrayList<>())
                         .add(item)));
-        return byCode.values().stream().map(Season::total).toList();
+        return byCode.values().stream().map(FeedbackSeason::total).toList();
     }
 
     private static Total total(List<Variance> items) {
@@ -104,9 +104,9 @@ public record Season(List<JobVariances> jobs) {
                         "material/cost",
                         amount,
                         rule,
-                        variance -> variance.material()
+                        variance -> variance.purchases()
                                 .factor()
-                                .flatMap(factor -> variance.material()
+                                .flatMap(factor -> variance.purchases()
                                         .packageCost()
                                         .map(then -> factor.multiply(then.amount(), MathContext.DECIMAL64))),
                         rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
