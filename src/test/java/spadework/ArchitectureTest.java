@@ -39,14 +39,15 @@ class ArchitectureTest {
       measure              |
       money                | measure
       finding              |
+      spelling             |
       working              | measure
       job                  | measure money
       company              | measure money job
       pricebook            | measure money job company
       law                  | money finding
       warranty             | money finding
-      register             | finding warranty
-      draft                | measure
+      register             | finding spelling warranty
+      draft                | measure spelling
       trench               | measure working job
       water.flow           | measure working
       water                | measure working job pricebook water.flow
@@ -87,12 +88,12 @@ class ArchitectureTest {
       post                 |
       office.reply         | finding press.template
       cli.option           | office.reply
-      intake.source        | finding
-      intake.value         | measure money job pricebook intake.source
-      intake.book          | measure money job company pricebook intake.source intake.value
+      intake.source        | finding spelling
+      intake.value         | measure money spelling job pricebook intake.source
+      intake.book          | measure money spelling job company pricebook intake.source intake.value
       intake.company       | measure money job company intake.source intake.value
       intake.check         | measure finding job pricebook intake.source intake.value
-      intake.job           | measure money job company pricebook intake.source intake.value intake.company intake.check
+      intake.job           | measure money spelling job company pricebook intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding company pricebook register draft press.sheet pricesheet office.reply intake

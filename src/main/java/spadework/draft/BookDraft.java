@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import spadework.draft.Value.Entries;
-import spadework.draft.Value.Rows;
-import spadework.draft.Value.Text;
+import spadework.draft.DraftValue.Entries;
+import spadework.draft.DraftValue.Rows;
+import spadework.draft.DraftValue.Text;
 
 /**
  * A price book while it is worked on. What a change replaces stays in the item, dated and with its reason, so that the
@@ -77,7 +77,7 @@ public record BookDraft(Draft draft) {
             edited = edited.typed(place + "/" + value.getKey(), value.getValue());
         }
         Map<String, String> after = Leaves.of((Entries) edited.at(place).orElseThrow());
-        List<Value> moved = moved(before, after);
+        List<DraftValue> moved = moved(before, after);
         return moved.isEmpty() ? this : new BookDraft(edited).dated(on).remembered(place, on, reason, moved);
     }
 
@@ -125,8 +125,8 @@ public record BookDraft(Draft draft) {
         return later ? new BookDraft(draft.typed("/dated", on.toString())) : this;
     }
 
-    private BookDraft remembered(String place, LocalDate on, String reason, List<Value> moved) {
-        Map<String, Value> change = new LinkedHashMap<>();
+    private BookDraft remembered(String place, LocalDate on, String reason, List<DraftValue> moved) {
+        Map<String, DraftValue> change = new LinkedHashMap<>();
         change.put("on", new Text(on.toString()));
         change.put("reason", new Text(reason));
         if (!moved.isEmpty()) {
@@ -136,15 +136,15 @@ public record BookDraft(Draft draft) {
         return new BookDraft(draft.inserted(history, draft.rows(history), new Entries(change)));
     }
 
-    private static List<Value> moved(Map<String, String> before, Map<String, String> after) {
+    private static List<DraftValue> moved(Map<String, String> before, Map<String, String> after) {
         Set<String> places = new LinkedHashSet<>(before.keySet());
         places.addAll(after.keySet());
-        List<Value> moved = new ArrayList<>();
+        List<DraftValue> moved = new ArrayList<>();
         for (String place : places) {
             String from = before.get(place);
             String to = after.get(place);
             if (from == null || !from.equals(to)) {
-                Map<String, Value> value = new LinkedHashMap<>();
+                Map<String, DraftValue> value = new LinkedHashMap<>();
                 value.put("what", new Text(place));
                 if (from != null) {
                     value.put("from", new Text(from));

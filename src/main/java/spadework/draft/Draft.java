@@ -4,9 +4,9 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spadework.draft.Value.Entries;
-import spadework.draft.Value.Rows;
-import spadework.draft.Value.Text;
+import spadework.draft.DraftValue.Entries;
+import spadework.draft.DraftValue.Rows;
+import spadework.draft.DraftValue.Text;
 
 /**
  * A file while it is edited: a job, or a price book. Every edit gives a new draft, which shares with the old one all
@@ -26,9 +26,12 @@ public record Draft(Entries root, Outline outline) {
         return read(text, Outline.job());
     }
 
-    /** The draft of a text in that format; nothing where the text is not one JSON object, each key once. */
+    /**
+     * The draft of a text in that format, with its keys and words in the spelling of today; nothing where the text is
+     * not one JSON object, each key once.
+     */
     public static Optional<Draft> read(String text, Outline outline) {
-        return DraftText.read(text).map(root -> new Draft(root, outline));
+        return DraftText.read(text).map(root -> new Draft(TodaysSpelling.of(root, outline), outline));
     }
 
     /** The text as it is saved: the keys in their order, two spaces a level, what is short on one line. */
@@ -37,8 +40,8 @@ public record Draft(Entries root, Outline outline) {
     }
 
     /** What stands at a place. */
-    public Optional<Value> at(String pointer) {
-        Value value = root;
+    public Optional<DraftValue> at(String pointer) {
+        DraftValue value = root;
         for (String key : Pointer.keys(pointer)) {
             value = inside(value, key);
         }
@@ -50,18 +53,18 @@ public record Draft(Entries root, Outline outline) {
      * place of a group that is written as one value shows that value. A list of words is shown as a series.
      */
     public String shown(String pointer) {
-        Optional<Value> value = at(pointer).or(() -> first(pointer));
+        Optional<DraftValue> value = at(pointer).or(() -> first(pointer));
         return value.map(Draft::shown).orElse("");
     }
 
-    private static String shown(Value value) {
+    private static String shown(DraftValue value) {
         if (value instanceof Rows rows) {
             return Series.shown(rows);
         }
-        return value instanceof Text words ? words.words() : value instanceof Value.Bare bare ? bare.token() : "";
+        return value instanceof Text words ? words.words() : value instanceof DraftValue.Bare bare ? bare.token() : "";
     }
 
-    private Optional<Value> first(String pointer) {
+    private Optional<DraftValue> first(String pointer) {
         String above = Pointer.above(pointer);
         boolean isFirst = !pointer.isEmpty()
                 && outline.at(above)
@@ -69,7 +72,7 @@ public record Draft(Entries root, Outline outline) {
                                 && pointer.equals(Pointer.of(above, spot.keys().get(0))))
                         .isPresent();
         return isFirst
-                ? at(above).filter(value -> value instanceof Text || value instanceof Value.Bare)
+                ? at(above).filter(value -> value instanceof Text || value instanceof DraftValue.Bare)
                 : Optional.empty();
     }
 
@@ -81,8 +84,8 @@ public record Draft(Entries root, Outline outline) {
 
     /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out, but never a row. */
     public Draft typed(String pointer, String typed) {
-        Kind kind = outline.at(pointer).map(Spot::kind).orElse(Kind.LABEL);
-        if (kind == Kind.LIST) {
+        FieldKind kind = outline.at(pointer).map(Spot::kind).orElse(FieldKind.LABEL);
+        if (kind == FieldKind.LIST) {
             Rows series = Series.typed(typed, at(pointer));
             return series.isEmpty() ? without(pointer) : with(pointer, series);
         }
@@ -91,18 +94,18 @@ public record Draft(Entries root, Outline outline) {
     }
 
     /** A value at a place; what has to hold it is made. A row may be added behind the last of a list. */
-    public Draft with(String pointer, Value value) {
+    public Draft with(String pointer, DraftValue value) {
         return new Draft((Entries) put(root, "", Pointer.keys(pointer), value), outline);
     }
 
     /** Takes a value out, and with it the groups and lists, but not the rows, that are then empty. */
     public Draft without(String pointer) {
-        Value left = taken(root, "", Pointer.keys(pointer));
+        DraftValue left = taken(root, "", Pointer.keys(pointer));
         return new Draft(left instanceof Entries entries ? entries : Entries.NONE, outline);
     }
 
     /** A row put into a list before the one at that index. */
-    public Draft inserted(String list, int index, Value row) {
+    public Draft inserted(String list, int index, DraftValue row) {
         Rows rows =
                 at(list).filter(Rows.class::isInstance).map(Rows.class::cast).orElse(Rows.NONE);
         return with(list, rows.inserted(index, row));
@@ -111,7 +114,7 @@ public record Draft(Entries root, Outline outline) {
     /** A row without content put into a list before the one at that index. */
     public Draft insertedBlank(String list, int index) {
         boolean group = outline.at(list + "/0")
-                .filter(spot -> spot.kind() == Kind.GROUP)
+                .filter(spot -> spot.kind() == FieldKind.GROUP)
                 .isPresent();
         return inserted(list, index, group ? Entries.NONE : new Text(""));
     }
@@ -125,7 +128,7 @@ public record Draft(Entries root, Outline outline) {
 
     /** A row at another index of its list. */
     public Draft moved(String list, int from, int to) {
-        Optional<Value> row = at(Pointer.of(list, from));
+        Optional<DraftValue> row = at(Pointer.of(list, from));
         if (row.isEmpty() || to < 0 || to >= rows(list)) {
             return this;
         }
@@ -133,7 +136,7 @@ public record Draft(Entries root, Outline outline) {
         return with(list, rows.without(from).inserted(to, row.get()));
     }
 
-    private static Value inside(Value value, String key) {
+    private static DraftValue inside(DraftValue value, String key) {
         if (value instanceof Entries entries) {
             return entries.values().get(key);
         }
@@ -143,19 +146,19 @@ public record Draft(Entries root, Outline outline) {
                 : null;
     }
 
-    private Value put(Value old, String pointer, List<String> keys, Value value) {
+    private DraftValue put(DraftValue old, String pointer, List<String> keys, DraftValue value) {
         if (keys.isEmpty()) {
             return value;
         }
         String key = keys.get(0);
         String below = Pointer.of(pointer, key);
         Optional<Spot> spot = outline.at(pointer);
-        Value holder =
+        DraftValue holder =
                 spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
-        Value changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
+        DraftValue changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
         boolean list = holder instanceof Rows
                 || (!(holder instanceof Entries)
-                        && spot.filter(s -> s.kind() == Kind.LIST).isPresent());
+                        && spot.filter(s -> s.kind() == FieldKind.LIST).isPresent());
         if (list) {
             Rows rows = holder instanceof Rows there ? there : Rows.NONE;
             return rows.with(Math.min(index(key), rows.values().size()), changed);
@@ -164,17 +167,18 @@ public record Draft(Entries root, Outline outline) {
         return joined(entries.with(key, changed, spot.map(Spot::keys).orElse(List.of())), spot);
     }
 
-    private Value taken(Value old, String pointer, List<String> keys) {
+    private DraftValue taken(DraftValue old, String pointer, List<String> keys) {
         String key = keys.get(0);
         Optional<Spot> spot = outline.at(pointer);
-        Value holder =
+        DraftValue holder =
                 spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
-        Value there = inside(holder, key);
+        DraftValue there = inside(holder, key);
         if (there == null) {
             return old;
         }
         boolean isRow = holder instanceof Rows;
-        Value left = keys.size() == 1 ? null : taken(there, Pointer.of(pointer, key), keys.subList(1, keys.size()));
+        DraftValue left =
+                keys.size() == 1 ? null : taken(there, Pointer.of(pointer, key), keys.subList(1, keys.size()));
         boolean gone = left == null || (left.isEmpty() && !(isRow && left instanceof Entries));
         if (holder instanceof Rows rows) {
             return gone ? rows.without(index(key)) : rows.with(index(key), left);
@@ -184,16 +188,16 @@ public record Draft(Entries root, Outline outline) {
     }
 
     /** A group that was written as its first value alone, written out. */
-    private static Value spread(Value value, Spot either) {
-        boolean alone = value instanceof Text || value instanceof Value.Bare;
+    private static DraftValue spread(DraftValue value, Spot either) {
+        boolean alone = value instanceof Text || value instanceof DraftValue.Bare;
         return alone ? new Entries(new LinkedHashMap<>(Map.of(either.keys().get(0), value))) : value;
     }
 
     /** A group that holds only its first value, written as that value where the format has it so. */
-    private static Value joined(Entries entries, Optional<Spot> spot) {
+    private static DraftValue joined(Entries entries, Optional<Spot> spot) {
         boolean alone =
                 spot.filter(Spot::either).isPresent() && entries.values().size() == 1;
-        Value first = alone ? entries.values().get(spot.get().keys().get(0)) : null;
+        DraftValue first = alone ? entries.values().get(spot.get().keys().get(0)) : null;
         return first == null ? entries : first;
     }
 

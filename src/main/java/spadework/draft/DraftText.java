@@ -20,18 +20,18 @@ final class DraftText {
     private DraftText() {}
 
     /** The tree; nothing for a text that is not one JSON object or names a key twice. */
-    static Optional<Value.Entries> read(String text) {
+    static Optional<DraftValue.Entries> read(String text) {
         try (JsonParser parser = JSON.createParser(text)) {
             parser.nextToken();
-            Value value = value(parser);
+            DraftValue value = value(parser);
             boolean whole = parser.nextToken() == null;
-            return whole && value instanceof Value.Entries entries ? Optional.of(entries) : Optional.empty();
+            return whole && value instanceof DraftValue.Entries entries ? Optional.of(entries) : Optional.empty();
         } catch (IOException notJson) {
             return Optional.empty();
         }
     }
 
-    private static Value value(JsonParser parser) throws IOException {
+    private static DraftValue value(JsonParser parser) throws IOException {
         JsonToken token = parser.currentToken();
         if (token == null) {
             throw new IOException("nothing more");
@@ -39,26 +39,26 @@ final class DraftText {
         return switch (token) {
             case START_OBJECT -> entries(parser);
             case START_ARRAY -> rows(parser);
-            case VALUE_STRING -> new Value.Text(parser.getText());
-            default -> new Value.Bare(parser.getText());
+            case VALUE_STRING -> new DraftValue.Text(parser.getText());
+            default -> new DraftValue.Bare(parser.getText());
         };
     }
 
-    private static Value entries(JsonParser parser) throws IOException {
-        Map<String, Value> values = new LinkedHashMap<>();
+    private static DraftValue entries(JsonParser parser) throws IOException {
+        Map<String, DraftValue> values = new LinkedHashMap<>();
         while (parser.nextToken() == JsonToken.FIELD_NAME) {
             String key = parser.currentName();
             parser.nextToken();
             values.put(key, value(parser));
         }
-        return new Value.Entries(values);
+        return new DraftValue.Entries(values);
     }
 
-    private static Value rows(JsonParser parser) throws IOException {
-        List<Value> values = new ArrayList<>();
+    private static DraftValue rows(JsonParser parser) throws IOException {
+        List<DraftValue> values = new ArrayList<>();
         while (parser.nextToken() != JsonToken.END_ARRAY) {
             values.add(value(parser));
         }
-        return new Value.Rows(values);
+        return new DraftValue.Rows(values);
     }
 }

@@ -13,39 +13,39 @@ final class Layout {
 
     private Layout() {}
 
-    static String of(Value.Entries root) {
+    static String of(DraftValue.Entries root) {
         Layout layout = new Layout();
         layout.broken(root, 0);
         return layout.text.append('\n').toString();
     }
 
-    private void put(Value value, int indent, int used) {
+    private void put(DraftValue value, int indent, int used) {
         String line = value.isEmpty() || isShort(value) ? line(value) : null;
         if (line != null
                 && (used + line.length() <= WIDEST
-                        || (!(value instanceof Value.Entries) && !(value instanceof Value.Rows)))) {
+                        || (!(value instanceof DraftValue.Entries) && !(value instanceof DraftValue.Rows)))) {
             text.append(line);
         } else {
             broken(value, indent);
         }
     }
 
-    private void broken(Value value, int indent) {
+    private void broken(DraftValue value, int indent) {
         String inner = "  ".repeat(indent + 1);
-        if (value instanceof Value.Rows rows) {
+        if (value instanceof DraftValue.Rows rows) {
             text.append("[\n");
-            for (Iterator<Value> each = rows.values().iterator(); each.hasNext(); ) {
+            for (Iterator<DraftValue> each = rows.values().iterator(); each.hasNext(); ) {
                 text.append(inner);
                 put(each.next(), indent + 1, inner.length());
                 text.append(each.hasNext() ? ",\n" : "\n");
             }
             text.append("  ".repeat(indent)).append(']');
-        } else if (value instanceof Value.Entries entries) {
+        } else if (value instanceof DraftValue.Entries entries) {
             text.append("{\n");
-            for (Iterator<Map.Entry<String, Value>> each =
+            for (Iterator<Map.Entry<String, DraftValue>> each =
                             entries.values().entrySet().iterator();
                     each.hasNext(); ) {
-                Map.Entry<String, Value> entry = each.next();
+                Map.Entry<String, DraftValue> entry = each.next();
                 String key = quoted(entry.getKey()) + ": ";
                 text.append(inner).append(key);
                 put(entry.getValue(), indent + 1, inner.length() + key.length());
@@ -58,40 +58,41 @@ final class Layout {
     }
 
     /** Whether a line can hold it for a reader: few values, and no list of objects. */
-    private static boolean isShort(Value value) {
-        if (value instanceof Value.Rows rows) {
-            return rows.values().stream().noneMatch(row -> row instanceof Value.Entries || row instanceof Value.Rows);
+    private static boolean isShort(DraftValue value) {
+        if (value instanceof DraftValue.Rows rows) {
+            return rows.values().stream()
+                    .noneMatch(row -> row instanceof DraftValue.Entries || row instanceof DraftValue.Rows);
         }
         return leaves(value, 0) <= MOST_ON_A_LINE;
     }
 
-    private static int leaves(Value value, int depth) {
-        if (value instanceof Value.Entries entries) {
+    private static int leaves(DraftValue value, int depth) {
+        if (value instanceof DraftValue.Entries entries) {
             return depth > 1
                     ? MOST_ON_A_LINE + 1
                     : entries.values().values().stream()
                             .mapToInt(inside -> leaves(inside, depth + 1))
                             .sum();
         }
-        if (value instanceof Value.Rows rows) {
+        if (value instanceof DraftValue.Rows rows) {
             return isShort(rows) ? rows.values().size() : MOST_ON_A_LINE + 1;
         }
         return 1;
     }
 
-    private static String line(Value value) {
+    private static String line(DraftValue value) {
         StringBuilder line = new StringBuilder();
-        if (value instanceof Value.Text words) {
+        if (value instanceof DraftValue.Text words) {
             return quoted(words.words());
         }
-        if (value instanceof Value.Bare bare) {
+        if (value instanceof DraftValue.Bare bare) {
             return bare.token();
         }
-        if (value instanceof Value.Rows rows) {
+        if (value instanceof DraftValue.Rows rows) {
             rows.values().forEach(row -> line.append(line.isEmpty() ? "" : ", ").append(line(row)));
             return "[" + line + "]";
         }
-        ((Value.Entries) value)
+        ((DraftValue.Entries) value)
                 .values()
                 .forEach((key, inside) -> line.append(line.isEmpty() ? "" : ", ")
                         .append(quoted(key))

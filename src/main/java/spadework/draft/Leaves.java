@@ -2,10 +2,10 @@ package spadework.draft;
 
 import java.util.LinkedHashMap;
 import java.util.Map;
-import spadework.draft.Value.Bare;
-import spadework.draft.Value.Entries;
-import spadework.draft.Value.Rows;
-import spadework.draft.Value.Text;
+import spadework.draft.DraftValue.Bare;
+import spadework.draft.DraftValue.Entries;
+import spadework.draft.DraftValue.Rows;
+import spadework.draft.DraftValue.Text;
 
 /** The single values of an item by their place in it, as {@code material/cost}; its history is none of them. */
 public final class Leaves {
@@ -17,7 +17,7 @@ public final class Leaves {
         return leaves;
     }
 
-    private static void collect(String place, Value value, Map<String, String> leaves) {
+    private static void collect(String place, DraftValue value, Map<String, String> leaves) {
         if (value instanceof Text text) {
             leaves.put(place, text.words());
         } else if (value instanceof Bare bare) {

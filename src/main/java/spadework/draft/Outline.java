@@ -58,7 +58,7 @@ public final class Outline {
         if (!pointer.isEmpty()) {
             places.add(pointer);
         }
-        if (spot.kind() == Kind.LIST) {
+        if (spot.kind() == FieldKind.LIST) {
             collect(pointer + "/0", places);
         }
         spot.keys().forEach(key -> collect(Pointer.of(pointer, key), places));
@@ -97,21 +97,21 @@ public final class Outline {
         return new Spot(kind(node, group), help, choices, usual, needed, keys, resolved.has("oneOf"));
     }
 
-    private Kind kind(JsonNode node, JsonNode group) {
+    private FieldKind kind(JsonNode node, JsonNode group) {
         String definition = node.path("$ref").asText().replaceAll(".*/", "");
-        Kind named = Kind.ofDefinition(definition);
+        FieldKind named = FieldKind.ofDefinition(definition);
         if (named != null) {
             return named;
         }
         if (group.has("enum")) {
-            return Kind.CHOICE;
+            return FieldKind.CHOICE;
         }
         return switch (group.path("type").asText()) {
-            case "object" -> Kind.GROUP;
-            case "array" -> Kind.LIST;
-            case "integer" -> Kind.COUNT;
-            case "boolean" -> Kind.YES_OR_NO;
-            default -> Kind.LABEL;
+            case "object" -> FieldKind.GROUP;
+            case "array" -> FieldKind.LIST;
+            case "integer" -> FieldKind.COUNT;
+            case "boolean" -> FieldKind.YES_OR_NO;
+            default -> FieldKind.LABEL;
         };
     }
 

@@ -4,8 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import spadework.draft.Value.Rows;
-import spadework.draft.Value.Text;
+import spadework.draft.DraftValue.Rows;
+import spadework.draft.DraftValue.Text;
 
 /** A list of words in one field: {@code A, B}. Where a word holds a comma itself, semicolons part them. */
 final class Series {
@@ -17,7 +17,7 @@ final class Series {
     }
 
     /** What was typed, parted; blank parts are none. */
-    static Rows typed(String typed, Optional<Value> before) {
+    static Rows typed(String typed, Optional<DraftValue> before) {
         boolean commas = before.filter(Rows.class::isInstance)
                 .map(Rows.class::cast)
                 .filter(Series::holdsComma)
@@ -25,7 +25,7 @@ final class Series {
         return new Rows(Arrays.stream(typed.split(commas ? "[,;]" : ";"))
                 .map(String::strip)
                 .filter(word -> !word.isEmpty())
-                .map(word -> (Value) new Text(word))
+                .map(word -> (DraftValue) new Text(word))
                 .toList());
     }
 

@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param either true for a group that may also be written as its first value alone
  */
 public record Spot(
-        Kind kind,
+        FieldKind kind,
         String help,
         List<String> choices,
         Optional<String> usual,

@@ -13,12 +13,12 @@ public final class Tidy {
     /**
      * {@code 46'6"} becomes {@code 46 ft 6 in}, {@code 14.2m} becomes {@code 14.2 m}, {@code 10%} becomes {@code 10 %}.
      */
-    public static String of(Kind kind, String typed) {
+    public static String of(FieldKind kind, String typed) {
         String plain = typed.strip();
         if (!kind.isMeasure()) {
-            return kind == Kind.TEXT ? typed : plain;
+            return kind == FieldKind.TEXT ? typed : plain;
         }
-        boolean length = kind == Kind.LENGTH || kind == Kind.LEVEL;
+        boolean length = kind == FieldKind.LENGTH || kind == FieldKind.LEVEL;
         String tidy = (length ? spelled(plain) : plain)
                 .replaceAll("(?<=\\d)(?=[a-zA-Z%])", " ")
                 .replaceAll("\\s+", " ")

@@ -115,19 +115,13 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
                     item.code(),
                     item.name(),
                     item.unit(),
-                    quantity,
-                    actual.quantity(),
-                    hours,
-                    actual.hours(),
-                    actual.material(),
-                    estimate,
-                    laborCame.plus(materialCame).plus(othersThere),
-                    there.minus(estimate),
-                    laborCame.minus(laborThere),
-                    materialCame.minus(materialThere),
-                    perHour(quantity, hours),
-                    factor(materialCame, materialThere),
-                    item.material().map(Material::cost));
+                    new Variance.Quantities(quantity, actual.quantity()),
+                    new Variance.Hours(hours, actual.hours(), perHour(quantity, hours)),
+                    new Variance.Costs(estimate, laborCame.plus(materialCame).plus(othersThere), actual.material()),
+                    new Variance.Errors(
+                            there.minus(estimate), laborCame.minus(laborThere), materialCame.minus(materialThere)),
+                    new Variance.Purchases(
+                            factor(materialCame, materialThere), item.material().map(Material::cost)));
         }
 
         /** An estimated cost for the actual quantity; by the book where nothing was estimated. */

@@ -20,33 +20,51 @@ import spadework.money.Dollars;
  * whatever order. Where no invoice was written down, tons and gallons of the record stand at the book's price. Where
  * that is not told either, or no hours were written down, that part is taken as estimated, and its error is zero.
  *
- * @param hours actual hours of the crew; so with {@code invoices}
- * @param estimate direct cost as estimated
- * @param actual direct cost as it came
- * @param perHour production in the book's own terms: what the crew did in an hour, were nothing slowing it down
- * @param materialFactor invoices for each dollar of estimated material
- * @param packageCost what a package cost in the book that the job was estimated with
+ * @param quantity as estimated and as done
+ * @param cost direct cost
+ * @param purchases what its price and waste came to
  */
 public record Variance(
         String code,
         String name,
         Unit unit,
-        BigDecimal estimatedQuantity,
-        BigDecimal actualQuantity,
-        BigDecimal estimatedHours,
-        Optional<BigDecimal> hours,
-        Optional<Dollars> invoices,
-        Dollars estimate,
-        Dollars actual,
-        Dollars quantityError,
-        Dollars productionError,
-        Dollars priceError,
-        Optional<BigDecimal> perHour,
-        Optional<BigDecimal> materialFactor,
-        Optional<Dollars> packageCost) {
+        Quantities quantity,
+        Hours hours,
+        Costs cost,
+        Errors error,
+        Purchases purchases) {
+
+    /** In the item's unit. */
+    public record Quantities(BigDecimal estimated, BigDecimal actual) {}
+
+    /**
+     * Hours of the crew.
+     *
+     * @param actual empty where none were written down
+     * @param production in the book's own terms: what the crew did in an hour, were nothing slowing it down
+     */
+    public record Hours(BigDecimal estimated, Optional<BigDecimal> actual, Optional<BigDecimal> production) {}
+
+    /**
+     * Direct cost, as estimated and as it came.
+     *
+     * @param invoices for material; empty where none was written down
+     */
+    public record Costs(Dollars estimated, Dollars actual, Optional<Dollars> invoices) {}
+
+    /** Why the actual cost is not the estimated one. */
+    public record Errors(Dollars quantity, Dollars production, Dollars price) {}
+
+    /**
+     * What a supplier took.
+     *
+     * @param factor invoices for each dollar of estimated material
+     * @param packageCost what a package cost in the book that the job was estimated with
+     */
+    public record Purchases(Optional<BigDecimal> factor, Optional<Dollars> packageCost) {}
 
     /** Actual less estimate; the sum of the three errors. */
     public Dollars difference() {
-        return actual.minus(estimate);
+        return cost.actual().minus(cost.estimated());
     }
 }

@@ -9,7 +9,7 @@ import spadework.money.Dollars;
  *
  * @param dollars to the cent; empty where no limit was found
  */
-public record Amount(String name, Optional<Dollars> dollars) implements Value {
+public record Amount(String name, Optional<Dollars> dollars) implements AnswerValue {
 
     @Override
     public Unit unit() {

@@ -13,7 +13,7 @@ import spadework.working.Working;
  * @param rules the rules of law that were applied; empty for what is no matter of law
  * @param findings what has to be known with it; empty where the figures speak for themselves
  */
-public record Answer(List<Value> values, List<Working> working, List<Applied> rules, List<Finding> findings) {
+public record Answer(List<AnswerValue> values, List<Working> working, List<Applied> rules, List<Finding> findings) {
 
     public Answer {
         values = List.copyOf(values);
@@ -29,11 +29,11 @@ public record Answer(List<Value> values, List<Working> working, List<Applied> ru
 
     /** An answer whose figures are these numbers. */
     static Answer of(List<? extends Working> found) {
-        return new Answer(found.stream().map(Value::of).toList(), List.copyOf(found), List.of(), List.of());
+        return new Answer(found.stream().map(AnswerValue::of).toList(), List.copyOf(found), List.of(), List.of());
     }
 
     /** An answer that the law gives. */
-    static Answer lawful(List<Value> values, List<Applied> rules, List<Finding> findings) {
+    static Answer lawful(List<AnswerValue> values, List<Applied> rules, List<Finding> findings) {
         return new Answer(values, List.of(), rules, findings);
     }
 

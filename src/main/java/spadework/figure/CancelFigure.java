@@ -40,10 +40,11 @@ public final class CancelFigure {
                     "check --signed and --received");
         }
         Cancellation cancellation = Cancellation.of(signed, received, rules, age);
-        List<Value> values = new ArrayList<>(List.of(Value.of("last day to cancel", cancellation.lastDay())));
+        List<AnswerValue> values =
+                new ArrayList<>(List.of(AnswerValue.of("last day to cancel", cancellation.lastDay())));
         List<Applied> applied = new ArrayList<>();
         for (Deadline deadline : cancellation.deadlines()) {
-            values.add(Value.of("last day by the rule of " + deadline.rule(), deadline.last()));
+            values.add(AnswerValue.of("last day by the rule of " + deadline.rule(), deadline.last()));
             applied.add(applied(deadline));
         }
         return Answer.lawful(values, applied, findings(state, rules, received, age));

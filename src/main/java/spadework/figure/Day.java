@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import spadework.measure.Unit;
 
 /** A day of an answer. */
-public record Day(String name, LocalDate date) implements Value {
+public record Day(String name, LocalDate date) implements AnswerValue {
 
     @Override
     public Unit unit() {

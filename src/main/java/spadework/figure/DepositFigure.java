@@ -33,13 +33,13 @@ public final class DepositFigure {
         }
         StateRules known = rules.get();
         Optional<Dollars> limit = known.deposit().limit(price, specialOrder);
-        List<Value> values = new ArrayList<>(List.of(new Amount(NAME, limit)));
+        List<AnswerValue> values = new ArrayList<>(List.of(new Amount(NAME, limit)));
         String cited = String.join("; ", known.citations());
         List<Finding> found = new ArrayList<>();
         switch (known.deposit().kind()) {
             case TRIGGER_DUTY -> {
                 Dollars share = known.deposit().share(price);
-                values.add(Value.of("duties begin above", share));
+                values.add(AnswerValue.of("duties begin above", share));
                 found.add(
                         new Finding("deposit-duty-above", Severity.MUST, state, Map.of("share", share.text()), cited));
             }

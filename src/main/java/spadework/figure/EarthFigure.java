@@ -20,26 +20,15 @@ public final class EarthFigure {
      * The other volumes of the soil from one of them, and the truck loads of the loose one; from two of them the
      * swell or the shrink.
      *
-     * @param swell bank to loose, on bank volume, 0 or more
-     * @param shrink bank to compacted, on bank volume, 0 or more and under 100 %
-     * @param load what a truck takes, loose; the book's when it is left out
      * @throws WrongInputs if what is given does not fix the volumes, or fixes them twice
      */
-    public static Answer of(
-            Optional<Volume> bank,
-            Optional<Volume> loose,
-            Optional<Volume> compacted,
-            Optional<Percent> swell,
-            Optional<Percent> shrink,
-            Optional<Volume> load,
-            BookFigures book)
-            throws WrongInputs {
-        Working truck = book.truck(load);
-        Optional<Working> b = bank.map(v -> yards("X", "soil, bank", v));
-        Optional<Working> l = loose.map(v -> yards("Y", "soil, loose", v));
-        Optional<Working> c = compacted.map(v -> yards("F", "soil, compacted", v));
-        Optional<Working> w = swell.map(v -> share("w", "swell, bank to loose", v));
-        Optional<Working> k = shrink.map(v -> share("k", "shrink, bank to compacted", v));
+    public static Answer of(EarthInputs soil, BookFigures book) throws WrongInputs {
+        Working truck = book.truck(soil.load());
+        Optional<Working> b = soil.bank().map(v -> yards("X", "soil, bank", v));
+        Optional<Working> l = soil.loose().map(v -> yards("Y", "soil, loose", v));
+        Optional<Working> c = soil.compacted().map(v -> yards("F", "soil, compacted", v));
+        Optional<Working> w = soil.swell().map(v -> share("w", "swell, bank to loose", v));
+        Optional<Working> k = soil.shrink().map(v -> share("k", "shrink, bank to compacted", v));
         int ways = (b.isPresent() ? 1 : 0)
                 + (l.isPresent() && w.isPresent() ? 1 : 0)
                 + (c.isPresent() && k.isPresent() ? 1 : 0);

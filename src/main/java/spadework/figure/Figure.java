@@ -8,4 +8,4 @@ import spadework.measure.Unit;
  *
  * @param value unrounded
  */
-public record Figure(String name, BigDecimal value, Unit unit) implements Value {}
+public record Figure(String name, BigDecimal value, Unit unit) implements AnswerValue {}

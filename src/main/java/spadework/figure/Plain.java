@@ -21,13 +21,13 @@ public final class Plain {
                 .max()
                 .orElse(0);
         List<String> lines = new ArrayList<>();
-        for (Value value : answer.values()) {
+        for (AnswerValue value : answer.values()) {
             lines.add(value.name() + " ".repeat(width - value.name().length() + 2) + text(value));
         }
         return lines;
     }
 
-    private static String text(Value value) {
+    private static String text(AnswerValue value) {
         if (value instanceof Day day) {
             return day.date().toString();
         }

@@ -27,7 +27,7 @@ public final class TaxFigure {
                 + amount.amount().multiply(rate.fraction()).stripTrailingZeros().toPlainString()
                 + ", rounded once, up from half a cent";
         return Answer.lawful(
-                List.of(Value.of("sales tax", tax), Value.of("amount with tax", amount.plus(tax))),
+                List.of(AnswerValue.of("sales tax", tax), AnswerValue.of("amount with tax", amount.plus(tax))),
                 List.of(Applied.money("tax", reckoning, tax, SOURCE, "R")),
                 List.of(new Finding("tax-mode", Severity.MUST, "", Map.of(), "state sales tax law")));
     }

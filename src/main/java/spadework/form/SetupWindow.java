@@ -19,8 +19,8 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Draft;
+import spadework.draft.DraftValue;
 import spadework.draft.Pointer;
-import spadework.draft.Value;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
@@ -77,15 +77,15 @@ public final class SetupWindow extends JFrame {
         field(page, "state", "/address/state", 2);
         field(page, "zip", "/address/zip", 2);
         group(page, "first.group.papers");
-        field(page, "licenceLabel", "/licence/label", 4);
-        field(page, "licenceNumber", "/licence/number", 2);
+        field(page, "licenseLabel", "/license/label", 4);
+        field(page, "licenseNumber", "/license/number", 2);
         field(page, "carrier", "/insurance/carrier", 3);
         field(page, "policy", "/insurance/policy", 3);
         field(page, "limits", "/insurance/limits", 9);
         field(page, "until", "/insurance/until", 3);
         group(page, "first.group.money");
         page.add(told("first.figures"), "span 12, wmin 100");
-        for (String trade : List.of("operator", "mason", "pipelayer", "labourer", "driver")) {
+        for (String trade : List.of("operator", "mason", "pipelayer", "laborer", "driver")) {
             field(page, "wage." + trade, "/wages/" + trade + "/hourly", trade.equals("operator") ? 4 : 2);
         }
         field(page, "overhead", "/priceRules/overhead", 4);
@@ -156,7 +156,8 @@ public final class SetupWindow extends JFrame {
         Draft company = start;
         for (Map.Entry<String, JTextField> field : fields.entrySet()) {
             company = company.with(
-                    field.getKey(), new Value.Text(field.getValue().getText().strip()));
+                    field.getKey(),
+                    new DraftValue.Text(field.getValue().getText().strip()));
         }
         return company;
     }

@@ -5,6 +5,6 @@ public enum LimitKind {
     PROPERTY_LINE,
     TREE,
     WALK,
-    NEIGHBOUR_FOOTING,
+    NEIGHBOR_FOOTING,
     UTILITY
 }

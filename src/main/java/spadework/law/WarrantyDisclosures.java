@@ -42,24 +42,24 @@ public final class WarrantyDisclosures {
                         && w.title().strip().toLowerCase(Locale.ROOT).startsWith("limited warranty"),
                 "title",
                 "15 USC 2303(a)");
-        wants(isSaid(w.who()), "who", "16 CFR 701.3(a)(1)");
-        wants(isSaid(w.covered()), "covered", "16 CFR 701.3(a)(2)");
-        wants(isSaid(w.notCovered()), "not-covered", "16 CFR 701.3(a)(2)");
-        wants(!w.remedy().isBlank(), "remedy", "16 CFR 701.3(a)(3)");
+        wants(isSaid(w.coverage().who()), "who", "16 CFR 701.3(a)(1)");
+        wants(isSaid(w.coverage().covered()), "covered", "16 CFR 701.3(a)(2)");
+        wants(isSaid(w.coverage().notCovered()), "not-covered", "16 CFR 701.3(a)(2)");
+        wants(!w.coverage().remedy().isBlank(), "remedy", "16 CFR 701.3(a)(3)");
         wants(!w.start().isBlank(), "start", "16 CFR 701.3(a)(4)");
         wants(isSaid(w.term()), "term", "16 CFR 701.3(a)(4)");
-        wants(isSaid(w.claimSteps()), "claim", "16 CFR 701.3(a)(5)");
-        wants(!w.warrantor().isBlank() && !w.contact().isBlank(), "warrantor", "16 CFR 701.3(a)(5)");
+        wants(isSaid(w.claims().steps()), "claim", "16 CFR 701.3(a)(5)");
+        wants(!w.claims().warrantor().isBlank() && !w.claims().contact().isBlank(), "warrantor", "16 CFR 701.3(a)(5)");
         wants(
-                !w.disputeChosen()
-                        || w.dispute().filter(told -> !told.isBlank()).isPresent(),
+                !w.claims().disputeChosen()
+                        || w.claims().dispute().filter(told -> !told.isBlank()).isPresent(),
                 "dispute",
                 "16 CFR 701.3(a)(6)");
     }
 
     private void sentences(WrittenWarranty w) {
-        wants(!w.limitsImplied() || says(w, IMPLIED), "implied-sentence", "16 CFR 701.3(a)(7)");
-        wants(!w.limitsDamages() || says(w, DAMAGES), "damages-sentence", "16 CFR 701.3(a)(8)");
+        wants(!w.limits().implied() || says(w, IMPLIED), "implied-sentence", "16 CFR 701.3(a)(7)");
+        wants(!w.limits().damages() || says(w, DAMAGES), "damages-sentence", "16 CFR 701.3(a)(8)");
         wants(says(w, RIGHTS), "rights-sentence", "16 CFR 701.3(a)(9)");
     }
 

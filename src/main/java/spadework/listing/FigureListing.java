@@ -9,9 +9,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import spadework.figure.Amount;
 import spadework.figure.Answer;
+import spadework.figure.AnswerValue;
 import spadework.figure.Day;
 import spadework.figure.Figure;
-import spadework.figure.Value;
 import spadework.money.Dollars;
 
 /**
@@ -31,7 +31,7 @@ public final class FigureListing {
     public static String of(Answer answer, List<String> working) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode answers = root.putArray("answers");
-        for (Value value : answer.values()) {
+        for (AnswerValue value : answer.values()) {
             ObjectNode told = answers.addObject().put("name", value.name());
             put(told, value);
             told.put("unit", value.unit().symbol());
@@ -45,7 +45,7 @@ public final class FigureListing {
         }
     }
 
-    private static void put(ObjectNode told, Value value) {
+    private static void put(ObjectNode told, AnswerValue value) {
         if (value instanceof Day day) {
             told.put("value", day.date().toString());
         } else if (value instanceof Amount amount) {

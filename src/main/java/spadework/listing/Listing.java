@@ -41,18 +41,15 @@ public final class Listing {
             Function<PricedOption, String> option,
             Function<PricedChange, String> change) {}
 
+    /** What was agreed: its quantities and lines, and the contract that made it of what was proposed. */
+    public record AgreedWork(Takeoff takeoff, Quote quote, Contract contract) {}
+
     /**
      * Price, quantities with their workings, lines and findings. Sections add up to the total as it stands, options
      * taken and accepted changes with them; quantities and lines are those of the agreed work.
      */
-    public static String price(
-            Job job,
-            Takeoff takeoff,
-            Quote agreed,
-            Contract contract,
-            List<Finding> findings,
-            Phrases phrases,
-            Names names) {
+    public static String price(Job job, AgreedWork work, List<Finding> findings, Phrases phrases, Names names) {
+        Contract contract = work.contract();
         OfferedPrice offered = contract.proposed();
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("job", job.number());
@@ -73,8 +70,8 @@ public final class Listing {
                 .forEach(change -> section(
                         sections, names.change().apply(change), change.agreed().total()));
         ArrayNode quantities = root.putArray("quantities");
-        takeoff.quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
-        List<TakeoffLine> assembled = takeoff.lines().stream()
+        work.takeoff().quantities().forEach(quantity -> quantity(quantities.addObject(), quantity));
+        List<TakeoffLine> assembled = work.takeoff().lines().stream()
                 .filter(line -> line.working().isPresent())
                 .toList();
         if (!assembled.isEmpty()) {
@@ -86,7 +83,7 @@ public final class Listing {
                     .put("unit", line.unit().symbol())
                     .put("working", line.working().get().line()));
         }
-        lines(root.putArray("lines"), agreed);
+        lines(root.putArray("lines"), work.quote());
         root.set("findings", findings(findings, phrases));
         root.put("deference", phrases.deference());
         return text(root);

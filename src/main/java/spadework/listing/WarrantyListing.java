@@ -25,8 +25,8 @@ public final class WarrantyListing {
         for (InForce row : rows) {
             ObjectNode part = parts.addObject();
             part.put("folder", row.folder()).put("number", row.warranty().number());
-            texts(part.putArray("owners"), row.warranty().owners());
-            part.put("address", row.warranty().address());
+            texts(part.putArray("owners"), row.warranty().parties().owners());
+            part.put("address", row.warranty().parties().address());
             part(part, row.part());
         }
         return RegisterListing.text(root);
@@ -78,23 +78,23 @@ public final class WarrantyListing {
         node.put("number", warranty.number());
         warranty.reissueOf().ifPresent(first -> node.put("reissueOf", first));
         node.put("job", warranty.job());
-        texts(node.putArray("owners"), warranty.owners());
-        node.put("address", warranty.address());
-        covered(node.putArray("walls"), warranty.walls());
-        covered(node.putArray("runs"), warranty.runs());
+        texts(node.putArray("owners"), warranty.parties().owners());
+        node.put("address", warranty.parties().address());
+        covered(node.putArray("walls"), warranty.coverage().walls());
+        covered(node.putArray("runs"), warranty.coverage().runs());
         ArrayNode parts = node.putArray("parts");
-        warranty.parts().forEach(part -> part(parts.addObject(), part));
-        node.put("replyDays", warranty.replyDays());
-        node.put("transfers", warranty.transfers());
-        node.put("transferNoticeDays", warranty.transferNoticeDays());
-        texts(node.putArray("notCovered"), warranty.notCovered());
-        texts(node.putArray("duties"), warranty.duties());
+        warranty.coverage().parts().forEach(part -> part(parts.addObject(), part));
+        node.put("replyDays", warranty.terms().replyDays());
+        node.put("transfers", warranty.terms().transfers());
+        node.put("transferNoticeDays", warranty.terms().transferNoticeDays());
+        texts(node.putArray("notCovered"), warranty.coverage().notCovered());
+        texts(node.putArray("duties"), warranty.terms().duties());
         node.putObject("contractor")
-                .put("name", warranty.contractor().name())
-                .put("address", warranty.contractor().address())
-                .put("phone", warranty.contractor().phone())
-                .put("email", warranty.contractor().email())
-                .put("licence", warranty.contractor().license());
+                .put("name", warranty.parties().contractor().name())
+                .put("address", warranty.parties().contractor().address())
+                .put("phone", warranty.parties().contractor().phone())
+                .put("email", warranty.parties().contractor().email())
+                .put("license", warranty.parties().contractor().license());
         return node;
     }
 

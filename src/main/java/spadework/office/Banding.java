@@ -15,8 +15,7 @@ final class Banding {
     /** Rows of two cells; none where no wall is dug. */
     static List<List<String>> rows(Dossier dossier, Quote quote) {
         PaperWords terms = dossier.terms();
-        Optional<BigDecimal> foot =
-                WallFootBand.perFoot(dossier.job(), quote.price());
+        Optional<BigDecimal> foot = WallFootBand.perFoot(dossier.job(), quote.price());
         Optional<WallFootBand> band = WallFootBand.of(dossier.job());
         if (foot.isEmpty() || band.isEmpty()) {
             return List.of();

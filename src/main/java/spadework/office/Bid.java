@@ -136,9 +136,7 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     public String priceListing() {
         return Listing.price(
                 dossier.job(),
-                dossier.takeoff(),
-                quote,
-                dossier.contract(),
+                new Listing.AgreedWork(dossier.takeoff(), quote, dossier.contract()),
                 findings(),
                 dossier.phrases(),
                 new Listing.Names(minimumName(), salesTaxName(), Bid::optionName, this::changeName));

@@ -14,6 +14,9 @@ import spadework.job.Job;
 import spadework.job.WarrantyPart;
 import spadework.law.WarrantyDisclosures;
 import spadework.law.WarrantyWording;
+import spadework.law.WrittenClaims;
+import spadework.law.WrittenCoverage;
+import spadework.law.WrittenLimits;
 import spadework.law.WrittenWarranty;
 import spadework.press.template.Templates;
 
@@ -80,24 +83,26 @@ public final class PrintedWarranty {
 
     private WrittenWarranty written(Job job, Company company, boolean limitsImplied) {
         List<WarrantyPart> parts = job.warranty().parts();
-        return new WrittenWarranty(
-                heading.orElse(""),
+        WrittenCoverage coverage = new WrittenCoverage(
                 job.customer().names(),
                 parts.stream().map(WarrantyPart::promise).toList(),
                 job.warranty().notCovered(),
-                remedy.orElse(""),
+                remedy.orElse(""));
+        return new WrittenWarranty(
+                heading.orElse(""),
+                coverage,
                 job.closed()
                         .map(closed -> closed.completed().toString())
                         .or(() -> part("A term begins"))
                         .orElse(""),
                 parts.stream().map(part -> part.years() + " years").toList(),
-                service.stream().toList(),
-                company.name(),
-                company.address().text(),
-                Optional.empty(),
-                false,
-                limitsImplied,
-                !job.warranty().notCovered().isEmpty(),
+                new WrittenClaims(
+                        service.stream().toList(),
+                        company.name(),
+                        company.address().text(),
+                        Optional.empty(),
+                        false),
+                new WrittenLimits(limitsImplied, !job.warranty().notCovered().isEmpty()),
                 rights.orElse(plainPage));
     }
 

@@ -21,7 +21,7 @@ public final class CodeFilm {
         return switch (generic) {
             case POLYMER_MODIFIED_ASPHALT -> Optional.of(new FilmThickness(40));
             case LIQUID_SYNTHETIC_RUBBER, FLEXIBLE_POLYMER_CEMENT -> Optional.of(new FilmThickness(60));
-            case FIBRE_REINFORCED_CEMENT -> Optional.of(new FilmThickness(125));
+            case FIBER_REINFORCED_CEMENT -> Optional.of(new FilmThickness(125));
             case BITUMINOUS_COATING, SHEET_MEMBRANE, PORTLAND_PARGE -> Optional.empty();
         };
     }
@@ -31,7 +31,7 @@ public final class CodeFilm {
         return switch (generic) {
             case POLYMER_MODIFIED_ASPHALT -> Optional.of(FilmThickness.ofMillimeters(1));
             case LIQUID_SYNTHETIC_RUBBER, FLEXIBLE_POLYMER_CEMENT -> Optional.of(FilmThickness.ofMillimeters(1.5));
-            case FIBRE_REINFORCED_CEMENT -> Optional.of(FilmThickness.ofMillimeters(3));
+            case FIBER_REINFORCED_CEMENT -> Optional.of(FilmThickness.ofMillimeters(3));
             case BITUMINOUS_COATING, SHEET_MEMBRANE, PORTLAND_PARGE -> Optional.empty();
         };
     }

@@ -7,21 +7,21 @@ import java.util.List;
  *
  * @param name of the sheet; empty for a list without sheets
  */
-public record Grid(String name, List<List<Content>> rows) {
+public record Grid(String name, List<List<CellContent>> rows) {
 
     public Grid {
         rows = rows.stream().map(List::copyOf).toList();
     }
 
     /** What a cell holds; nothing outside of what was written. */
-    public Content at(int row, int column) {
-        List<Content> cells = row < rows.size() ? rows.get(row) : List.of();
-        return column < cells.size() ? cells.get(column) : Content.empty();
+    public CellContent at(int row, int column) {
+        List<CellContent> cells = row < rows.size() ? rows.get(row) : List.of();
+        return column < cells.size() ? cells.get(column) : CellContent.empty();
     }
 
     /** Whether nothing stands in a row. */
     public boolean isBlank(int row) {
-        return rows.get(row).stream().allMatch(Content.empty()::equals);
+        return rows.get(row).stream().allMatch(CellContent.empty()::equals);
     }
 
     /** A cell as a spreadsheet names it, with its sheet, as {@code Prices!E7}. */

@@ -14,9 +14,9 @@ public enum PriceColumn {
     COST("Material cost, $", 14, "material/cost"),
     SOLD("Sold as", 22, "material/sold"),
     WASTE("Waste, %", 10, "material/waste"),
-    CREW("Crew", 14, "labour/crew"),
-    PER_HOUR("Units an hour", 12, "labour/perHour"),
-    MACHINE("Machine", 16, "labour/machine"),
+    CREW("Crew", 14, "labor/crew"),
+    PER_HOUR("Units an hour", 12, "labor/perHour"),
+    MACHINE("Machine", 16, "labor/machine"),
     SUBCONTRACT("Subcontract, $", 13, "subcontract"),
     DISPOSAL("Disposal, $", 12, "disposal"),
     GOOD_UNTIL("Good until", 12, "goodUntil"),
@@ -64,33 +64,34 @@ public enum PriceColumn {
     }
 
     /** What the cell of an item holds. */
-    public Content of(LineItem item) {
+    public CellContent of(LineItem item) {
         return switch (this) {
-            case CODE -> Content.words(item.code());
-            case SECTION -> Content.words(item.section().label());
-            case NAME -> Content.words(item.name());
-            case UNIT -> Content.words(item.unit().symbol());
+            case CODE -> CellContent.words(item.code());
+            case SECTION -> CellContent.words(item.section().label());
+            case NAME -> CellContent.words(item.name());
+            case UNIT -> CellContent.words(item.unit().symbol());
             case COST -> number(item.material().map(m -> m.cost().amount()));
-            case SOLD -> Content.words(item.material().map(m -> m.sold()).orElse(""));
+            case SOLD -> CellContent.words(item.material().map(m -> m.sold()).orElse(""));
             case WASTE -> number(item.material().map(m -> m.waste().fraction().movePointRight(2)));
-            case CREW -> Content.words(item.labor().map(l -> l.crew()).orElse(""));
+            case CREW -> CellContent.words(item.labor().map(l -> l.crew()).orElse(""));
             case PER_HOUR -> number(item.labor().map(l -> l.perHour()));
-            case MACHINE -> Content.words(item.labor().flatMap(l -> l.machine()).orElse(""));
+            case MACHINE ->
+                CellContent.words(item.labor().flatMap(l -> l.machine()).orElse(""));
             case SUBCONTRACT -> number(item.subcontract().map(Dollars::amount));
             case DISPOSAL -> number(item.disposal().map(Dollars::amount));
             case GOOD_UNTIL ->
-                Content.words(item.goodUntil().map(Object::toString).orElse(""));
-            case SOURCE -> Content.words(item.source().text());
-            case SOURCE_ON -> Content.words(item.source().on().toString());
+                CellContent.words(item.goodUntil().map(Object::toString).orElse(""));
+            case SOURCE -> CellContent.words(item.source().text());
+            case SOURCE_ON -> CellContent.words(item.source().on().toString());
         };
     }
 
     /** How the book spells what a cell of the item holds; empty for an empty cell. */
-    public String spelled(LineItem item, Content content) {
-        if (content instanceof Content.Words words) {
+    public String spelled(LineItem item, CellContent content) {
+        if (content instanceof CellContent.Words words) {
             return words.text();
         }
-        if (content instanceof Content.Figure number) {
+        if (content instanceof CellContent.Figure number) {
             String plain = number.value().toPlainString();
             return isMoney()
                     ? dollars(number.value())
@@ -107,7 +108,7 @@ public enum PriceColumn {
         return (cents.signum() < 0 ? "-$" : "$") + cents.abs().toPlainString();
     }
 
-    private static Content number(Optional<BigDecimal> value) {
-        return value.<Content>map(Content.Figure::new).orElse(Content.empty());
+    private static CellContent number(Optional<BigDecimal> value) {
+        return value.<CellContent>map(CellContent.Figure::new).orElse(CellContent.empty());
     }
 }

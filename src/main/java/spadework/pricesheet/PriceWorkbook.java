@@ -104,10 +104,10 @@ public final class PriceWorkbook {
     private void row(XSSFRow row, LineItem item) {
         for (PriceColumn column : PriceColumn.values()) {
             XSSFCell cell = row.createCell(column.ordinal());
-            Content content = column.of(item);
-            if (content instanceof Content.Words words) {
+            CellContent content = column.of(item);
+            if (content instanceof CellContent.Words words) {
                 cell.setCellValue(words.text());
-            } else if (content instanceof Content.Figure number) {
+            } else if (content instanceof CellContent.Figure number) {
                 cell.setCellValue(number.value().doubleValue());
             }
             boolean number = column.isMoney() || column == PriceColumn.WASTE || column == PriceColumn.PER_HOUR;

@@ -65,8 +65,8 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
 
         private void heads() {
             for (PriceColumn column : PriceColumn.values()) {
-                Content head = grid.at(0, column.ordinal());
-                if (!head.equals(Content.words(column.title()))) {
+                CellContent head = grid.at(0, column.ordinal());
+                if (!head.equals(CellContent.words(column.title()))) {
                     fault(
                             0,
                             column.ordinal(),
@@ -80,11 +80,11 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
         private void rows() {
             Map<String, Integer> seen = new HashMap<>();
             for (int row = 1; row < grid.rows().size(); row++) {
-                Content code = grid.at(row, 0);
+                CellContent code = grid.at(row, 0);
                 if (grid.isBlank(row)) {
                     continue;
                 }
-                String text = code instanceof Content.Words words ? words.text() : "";
+                String text = code instanceof CellContent.Words words ? words.text() : "";
                 if (seen.putIfAbsent(text, row) != null && !text.isEmpty()) {
                     fault(row, 0, code.shown() + " a second time", "each code once", "take one of the two rows out");
                 } else if (book.find(text).isEmpty()) {
@@ -106,9 +106,9 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
 
         private void row(int row, LineItem item) {
             for (PriceColumn column : PriceColumn.values()) {
-                Content now = grid.at(row, column.ordinal());
-                Content was = column.of(item);
-                if (now instanceof Content.Odd odd) {
+                CellContent now = grid.at(row, column.ordinal());
+                CellContent was = column.of(item);
+                if (now instanceof CellContent.Odd odd) {
                     fault(row, column.ordinal(), odd.what(), "a plain value", "write the value itself");
                 } else if (!now.isSame(was)) {
                     changed(row, column, item, now, was);
@@ -117,13 +117,13 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
             for (int extra = PriceColumn.values().length;
                     extra < grid.rows().get(row).size();
                     extra++) {
-                if (!grid.at(row, extra).equals(Content.empty())) {
+                if (!grid.at(row, extra).equals(CellContent.empty())) {
                     fault(row, extra, grid.at(row, extra).shown(), "nothing in this column", "take it out");
                 }
             }
         }
 
-        private void changed(int row, PriceColumn column, LineItem item, Content now, Content was) {
+        private void changed(int row, PriceColumn column, LineItem item, CellContent now, CellContent was) {
             if (!column.isOpen(item)) {
                 fault(
                         row,
@@ -134,7 +134,7 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                 return;
             }
             boolean number = column.isMoney() || column == PriceColumn.WASTE || column == PriceColumn.PER_HOUR;
-            if (number && now instanceof Content.Words) {
+            if (number && now instanceof CellContent.Words) {
                 fault(row, column.ordinal(), now.shown(), "a number", "write the number without words or signs");
                 return;
             }

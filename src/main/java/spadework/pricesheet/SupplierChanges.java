@@ -50,7 +50,7 @@ public final class SupplierChanges {
         int row = map.headRow() - 1;
         int width = row < grid.rows().size() ? grid.rows().get(row).size() : 0;
         for (int column = 0; column < width; column++) {
-            if (grid.at(row, column).equals(Content.words(head))) {
+            if (grid.at(row, column).equals(CellContent.words(head))) {
                 return Optional.of(column);
             }
         }
@@ -104,19 +104,19 @@ public final class SupplierChanges {
     }
 
     private void until(int row, int column, String ours) {
-        Content day = grid.at(row, column);
-        if (day instanceof Content.Odd) {
+        CellContent day = grid.at(row, column);
+        if (day instanceof CellContent.Odd) {
             fault(row, column, day.shown(), "a date, or nothing", "write the date as a plain one");
         } else {
             cells.add(new Changed(place(row, column), ours, "goodUntil", plain(day)));
         }
     }
 
-    private static Optional<BigDecimal> amount(Content content) {
-        if (content instanceof Content.Figure number) {
+    private static Optional<BigDecimal> amount(CellContent content) {
+        if (content instanceof CellContent.Figure number) {
             return Optional.of(number.value());
         }
-        String text = content instanceof Content.Words words
+        String text = content instanceof CellContent.Words words
                 ? words.text().replace("$", "").strip()
                 : "";
         return text.matches("-?(\\d{1,3}(,\\d{3})+|\\d{1,9})(\\.\\d{1,6})?")
@@ -124,10 +124,10 @@ public final class SupplierChanges {
                 : Optional.empty();
     }
 
-    private static String plain(Content content) {
-        return content instanceof Content.Words words
+    private static String plain(CellContent content) {
+        return content instanceof CellContent.Words words
                 ? words.text()
-                : content instanceof Content.Figure number ? number.value().toPlainString() : "";
+                : content instanceof CellContent.Figure number ? number.value().toPlainString() : "";
     }
 
     private void fault(int row, int column, String found, String allowed, String mend) {

@@ -49,20 +49,20 @@ public final class Tables {
     public static Grid csv(byte[] file) throws IOException {
         String text = new String(file, StandardCharsets.UTF_8);
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
-        List<List<Content>> rows = new ArrayList<>();
+        List<List<CellContent>> rows = new ArrayList<>();
         try (CSVParser parser =
                 CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get().parse(new StringReader(plain))) {
             parser.forEach(
-                    record -> rows.add(record.stream().map(Content::words).toList()));
+                    record -> rows.add(record.stream().map(CellContent::words).toList()));
         }
         return new Grid("", rows);
     }
 
     private static Grid grid(Sheet sheet) {
-        List<List<Content>> rows = new ArrayList<>();
+        List<List<CellContent>> rows = new ArrayList<>();
         for (int r = 0; r <= sheet.getLastRowNum(); r++) {
             Row row = sheet.getRow(r);
-            List<Content> cells = new ArrayList<>();
+            List<CellContent> cells = new ArrayList<>();
             for (int c = 0; row != null && c < row.getLastCellNum(); c++) {
                 cells.add(content(row.getCell(c)));
             }
@@ -76,21 +76,21 @@ public final class Tables {
         return BigDecimal.valueOf(value).round(SHOWN).stripTrailingZeros();
     }
 
-    private static Content content(Cell cell) {
+    private static CellContent content(Cell cell) {
         if (cell == null) {
-            return Content.empty();
+            return CellContent.empty();
         }
         return switch (cell.getCellType()) {
-            case STRING -> Content.words(cell.getStringCellValue());
+            case STRING -> CellContent.words(cell.getStringCellValue());
             case NUMERIC ->
                 DateUtil.isCellDateFormatted(cell)
-                        ? new Content.Words(
+                        ? new CellContent.Words(
                                 cell.getLocalDateTimeCellValue().toLocalDate().toString())
-                        : new Content.Figure(number(cell.getNumericCellValue()));
-            case FORMULA -> new Content.Odd("the formula =" + cell.getCellFormula());
-            case BOOLEAN -> new Content.Odd(String.valueOf(cell.getBooleanCellValue()));
-            case ERROR -> new Content.Odd("an error value");
-            case BLANK, _NONE -> Content.empty();
+                        : new CellContent.Figure(number(cell.getNumericCellValue()));
+            case FORMULA -> new CellContent.Odd("the formula =" + cell.getCellFormula());
+            case BOOLEAN -> new CellContent.Odd(String.valueOf(cell.getBooleanCellValue()));
+            case ERROR -> new CellContent.Odd("an error value");
+            case BLANK, _NONE -> CellContent.empty();
         };
     }
 }

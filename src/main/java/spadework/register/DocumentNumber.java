@@ -10,7 +10,7 @@ import java.util.regex.Pattern;
  * @param job the job's number
  * @param count from 1, within the job and the kind
  */
-public record DocumentNumber(String job, Kind kind, int count) {
+public record DocumentNumber(String job, DocumentKind kind, int count) {
     private static final Pattern TEXT = Pattern.compile("(.+)-([A-Z]{1,2})([1-9][0-9]{0,8})", Pattern.DOTALL);
 
     public DocumentNumber {
@@ -26,7 +26,7 @@ public record DocumentNumber(String job, Kind kind, int count) {
 
     /** The number of the revision: proposals count their revisions, every other document is issued once. */
     public int revision() {
-        return kind == Kind.PROPOSAL ? count : 1;
+        return kind == DocumentKind.PROPOSAL ? count : 1;
     }
 
     /** Reads what {@link #text()} writes; empty for anything else. */
@@ -35,7 +35,7 @@ public record DocumentNumber(String job, Kind kind, int count) {
         if (!parts.matches()) {
             return Optional.empty();
         }
-        for (Kind kind : Kind.values()) {
+        for (DocumentKind kind : DocumentKind.values()) {
             if (kind.letters().equals(parts.group(2)) && !parts.group(1).isBlank()) {
                 return Optional.of(new DocumentNumber(parts.group(1), kind, Integer.parseInt(parts.group(3))));
             }

@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.spelling.FormerSpelling;
 
 /** The members of a JSON object of the register, each as what it has to be. */
 record Members(Map<?, ?> object) {
@@ -18,7 +19,16 @@ record Members(Map<?, ?> object) {
     }
 
     String text(String name) throws IOException {
-        return typed(name, object.get(name), String.class);
+        return typed(name, value(name), String.class);
+    }
+
+    /** A line is never written anew, so a key stays in the spelling of its day. */
+    private Object value(String name) throws IOException {
+        Optional<String> former = FormerSpelling.of(name).filter(object::containsKey);
+        if (former.isPresent() && object.containsKey(name)) {
+            throw new IOException("\"" + former.get() + "\" beside \"" + name + "\", which is the same");
+        }
+        return object.get(former.orElse(name));
     }
 
     Optional<String> maybe(String name) throws IOException {

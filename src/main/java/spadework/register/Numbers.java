@@ -33,7 +33,7 @@ final class Numbers {
     }
 
     /** The lowest number of a kind that is above every one taken. */
-    DocumentNumber free(Kind kind, String job) {
+    DocumentNumber free(DocumentKind kind, String job) {
         DocumentNumber first = new DocumentNumber(job, kind, 1);
         return new DocumentNumber(job, kind, highest.getOrDefault(first.series(), 0) + 1);
     }

@@ -52,11 +52,11 @@ public final class Register {
      *
      * @throws RegisterBroken if a line that stands there was changed; nothing is written
      */
-    public DocumentNumber take(Kind kind, String job, LocalDate on) throws IOException {
+    public DocumentNumber take(DocumentKind kind, String job, LocalDate on) throws IOException {
         return take(kind, job, on, Guard.NONE);
     }
 
-    private DocumentNumber take(Kind kind, String job, LocalDate on, Guard guard) throws IOException {
+    private DocumentNumber take(DocumentKind kind, String job, LocalDate on, Guard guard) throws IOException {
         try (RegisterLock lock = RegisterLock.toWrite(folder)) {
             Chain chain = checked(guard);
             DocumentNumber number = chain.numbers.free(kind, job);
@@ -110,7 +110,8 @@ public final class Register {
     }
 
     /** Issues what this kind is issued as. */
-    public Entry issue(Kind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making) throws IOException {
+    public Entry issue(DocumentKind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making)
+            throws IOException {
         return issue(kind, kind.issued(), job, on, Guard.NONE, making);
     }
 
@@ -124,7 +125,12 @@ public final class Register {
      * @throws java.nio.file.FileAlreadyExistsException if a document of that name was issued before
      */
     public Entry issue(
-            Kind kind, Event event, String job, LocalDate on, Guard guard, Function<DocumentNumber, Issue> making)
+            DocumentKind kind,
+            Event event,
+            String job,
+            LocalDate on,
+            Guard guard,
+            Function<DocumentNumber, Issue> making)
             throws IOException {
         DocumentNumber number = take(kind, job, on, guard);
         Issue issue = making.apply(number);

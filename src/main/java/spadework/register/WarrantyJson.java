@@ -7,7 +7,10 @@ import java.util.Map;
 import spadework.warranty.Contractor;
 import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
+import spadework.warranty.OwnerTerms;
 import spadework.warranty.Warranty;
+import spadework.warranty.WarrantyCoverage;
+import spadework.warranty.WarrantyParties;
 
 /** A warranty as it stands in a line of the register. */
 final class WarrantyJson {
@@ -18,17 +21,23 @@ final class WarrantyJson {
         object.put("number", warranty.number());
         warranty.reissueOf().ifPresent(first -> object.put("reissueOf", first));
         object.put("job", warranty.job());
-        object.put("owners", warranty.owners());
-        object.put("address", warranty.address());
-        object.put("walls", warranty.walls().stream().map(WarrantyJson::covered).toList());
-        object.put("runs", warranty.runs().stream().map(WarrantyJson::covered).toList());
-        object.put("parts", warranty.parts().stream().map(WarrantyJson::part).toList());
-        object.put("replyDays", warranty.replyDays());
-        object.put("transfers", warranty.transfers());
-        object.put("transferNoticeDays", warranty.transferNoticeDays());
-        object.put("notCovered", warranty.notCovered());
-        object.put("duties", warranty.duties());
-        object.put("contractor", contractor(warranty.contractor()));
+        object.put("owners", warranty.parties().owners());
+        object.put("address", warranty.parties().address());
+        object.put(
+                "walls",
+                warranty.coverage().walls().stream().map(WarrantyJson::covered).toList());
+        object.put(
+                "runs",
+                warranty.coverage().runs().stream().map(WarrantyJson::covered).toList());
+        object.put(
+                "parts",
+                warranty.coverage().parts().stream().map(WarrantyJson::part).toList());
+        object.put("replyDays", warranty.terms().replyDays());
+        object.put("transfers", warranty.terms().transfers());
+        object.put("transferNoticeDays", warranty.terms().transferNoticeDays());
+        object.put("notCovered", warranty.coverage().notCovered());
+        object.put("duties", warranty.terms().duties());
+        object.put("contractor", contractor(warranty.parties().contractor()));
         return object;
     }
 
@@ -38,17 +47,18 @@ final class WarrantyJson {
                     members.text("number"),
                     members.maybe("reissueOf"),
                     members.text("job"),
-                    members.texts("owners"),
-                    members.text("address"),
-                    members.list("walls", WarrantyJson::covered),
-                    members.list("runs", WarrantyJson::covered),
-                    members.list("parts", WarrantyJson::part),
-                    members.whole("replyDays"),
-                    members.whole("transfers"),
-                    members.whole("transferNoticeDays"),
-                    members.texts("notCovered"),
-                    members.texts("duties"),
-                    contractor(members.member("contractor")));
+                    new WarrantyParties(
+                            members.texts("owners"), members.text("address"), contractor(members.member("contractor"))),
+                    new WarrantyCoverage(
+                            members.list("walls", WarrantyJson::covered),
+                            members.list("runs", WarrantyJson::covered),
+                            members.list("parts", WarrantyJson::part),
+                            members.texts("notCovered")),
+                    new OwnerTerms(
+                            members.whole("replyDays"),
+                            members.whole("transfers"),
+                            members.whole("transferNoticeDays"),
+                            members.texts("duties")));
         } catch (IllegalArgumentException impossible) {
             throw new IOException(impossible.getMessage());
         }
@@ -86,7 +96,7 @@ final class WarrantyJson {
                 "address", firm.address(),
                 "phone", firm.phone(),
                 "email", firm.email(),
-                "licence", firm.license()));
+                "license", firm.license()));
     }
 
     private static Contractor contractor(Members members) throws IOException {
@@ -95,7 +105,7 @@ final class WarrantyJson {
                 members.text("address"),
                 members.text("phone"),
                 members.text("email"),
-                members.text("licence"));
+                members.text("license"));
     }
 
     private static Map<String, Object> ordered(List<Object> namesAndValues) {

@@ -71,7 +71,7 @@ final class RoomRules implements Rule {
                     limit.distance().text()));
         }
         Length away = limit.distance().minus(foot);
-        if (limit.kind() == LimitKind.NEIGHBOUR_FOOTING && away.compareTo(wall.deepestTrench()) < 0) {
+        if (limit.kind() == LimitKind.NEIGHBOR_FOOTING && away.compareTo(wall.deepestTrench()) < 0) {
             found.add(stop(
                     "footing-in-reach",
                     wall.label(),

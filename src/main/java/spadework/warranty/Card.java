@@ -46,7 +46,7 @@ public record Card(Warranty warranty, List<CardRow> rows) {
     }
 
     private static List<String> duties(Warranty warranty, Season season) {
-        return warranty.duties().stream()
+        return warranty.terms().duties().stream()
                 .filter(duty -> names(duty, season) || (!names(duty, Season.SPRING) && !names(duty, Season.FALL)))
                 .toList();
     }
@@ -61,7 +61,7 @@ public record Card(Warranty warranty, List<CardRow> rows) {
 
     private static List<CoveredPart> ending(Warranty warranty, Season season, int year) {
         LocalDate next = season == Season.SPRING ? Season.FALL.firstDay(year) : Season.SPRING.firstDay(year + 1);
-        return warranty.parts().stream()
+        return warranty.coverage().parts().stream()
                 .filter(part -> !part.lastDay().isBefore(season.firstDay(year))
                         && part.lastDay().isBefore(next))
                 .toList();

@@ -67,7 +67,7 @@ public final class ClaimRules {
     public static List<Finding> findings(Warranty warranty, Claim claim) {
         List<Finding> findings = new ArrayList<>();
         String terms = "certificate " + warranty.number();
-        LocalDate reply = replyDay(claim.opened(), warranty.replyDays());
+        LocalDate reply = replyDay(claim.opened(), warranty.terms().replyDays());
         claim.decided()
                 .filter(day -> day.isAfter(reply))
                 .ifPresent(day -> findings.add(new Finding(
@@ -80,7 +80,7 @@ public final class ClaimRules {
                                 "by",
                                 reply.toString(),
                                 "days",
-                                String.valueOf(warranty.replyDays())),
+                                String.valueOf(warranty.terms().replyDays())),
                         terms)));
         claim.last(ClaimStep::wall)
                 .filter(label -> !isCovered(warranty, label))
@@ -121,7 +121,7 @@ public final class ClaimRules {
     }
 
     private static boolean isCovered(Warranty warranty, String label) {
-        return Stream.concat(warranty.walls().stream(), warranty.runs().stream())
+        return Stream.concat(warranty.coverage().walls().stream(), warranty.coverage().runs().stream())
                 .anyMatch(covered -> covered.label().equalsIgnoreCase(label));
     }
 
@@ -132,7 +132,7 @@ public final class ClaimRules {
     }
 
     private static Stream<String> clauses(Warranty warranty) {
-        return Stream.concat(warranty.notCovered().stream(), warranty.duties().stream());
+        return Stream.concat(warranty.coverage().notCovered().stream(), warranty.terms().duties().stream());
     }
 
     private static String plain(String text) {

@@ -25,7 +25,7 @@ public final class TransferRules {
     public static List<Fault> faults(
             Warranty warranty, LocalDate on, Optional<LocalDate> sold, Optional<String> waived) {
         List<Fault> faults = new ArrayList<>();
-        if (warranty.transfers() < 1) {
+        if (warranty.terms().transfers() < 1) {
             faults.add(new Fault(
                     Place.ofFile(warranty.number()),
                     "no transfer left",
@@ -49,7 +49,7 @@ public final class TransferRules {
                 .ifPresent(day -> faults.add(new Fault(
                         Place.ofFile("--on"),
                         on + ", " + ChronoUnit.DAYS.between(day, on) + " days after the sale",
-                        "at most " + warranty.transferNoticeDays() + " days after it",
+                        "at most " + warranty.terms().transferNoticeDays() + " days after it",
                         "the certificate does not bind you to it; to pass it on all the same, say why with --waive")));
         return faults;
     }
@@ -62,11 +62,11 @@ public final class TransferRules {
                         "transfer-sale-unknown",
                         Severity.ADVISE,
                         warranty.number(),
-                        Map.of("days", String.valueOf(warranty.transferNoticeDays())),
+                        Map.of("days", String.valueOf(warranty.terms().transferNoticeDays())),
                         "certificate " + warranty.number()));
     }
 
     private static boolean isLate(Warranty warranty, LocalDate on, LocalDate sold) {
-        return ChronoUnit.DAYS.between(sold, on) > warranty.transferNoticeDays();
+        return ChronoUnit.DAYS.between(sold, on) > warranty.terms().transferNoticeDays();
     }
 }

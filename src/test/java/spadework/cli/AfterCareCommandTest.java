@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.register.DocumentKind;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 import spadework.warranty.Warranties;
 
@@ -38,7 +38,7 @@ class AfterCareCommandTest {
         Files.createDirectories(jobs.resolve("no-register"));
         Register.of(job)
                 .issue(
-                        Kind.CERTIFICATE,
+                        DocumentKind.CERTIFICATE,
                         "2026-014",
                         LocalDate.of(2026, 4, 3),
                         number -> Issue.of(
@@ -90,7 +90,7 @@ class AfterCareCommandTest {
     void changedDocumentIsTamperingAndTheOtherJobsAreStillExamined() throws IOException {
         Files.writeString(job.resolve("issued/2026-014-W1-warranty.pdf"), "Paper");
         Path other = Files.createDirectories(jobs.resolve("other"));
-        Register.of(other).take(Kind.PROPOSAL, "2026-015", LocalDate.of(2026, 4, 3));
+        Register.of(other).take(DocumentKind.PROPOSAL, "2026-015", LocalDate.of(2026, 4, 3));
         assertThat(run("register", "check", job.toString(), other.toString(), jobs.toString()))
                 .isEqualTo(1);
         assertThat(err.toString().lines()).hasSize(2);

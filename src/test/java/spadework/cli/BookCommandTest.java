@@ -64,20 +64,33 @@ class BookCommandTest {
 
     @Test
     void itemOfTheBundledBookIsCopiedWhenItIsChanged() throws IOException {
-        assertThat(book("change", "DIG-MACH", "labour/perHour=7 cy", "--on", "2026-08-01", "--reason", "own jobs"))
+        assertThat(book("change", "DIG-MACH", "labor/perHour=7 cy", "--on", "2026-08-01", "--reason", "own jobs"))
                 .isZero();
         assertThat(Files.readString(book)).contains("\"code\": \"DIG-MACH\"", "\"perHour\": \"7 cy\"");
         assertThat(book("list", "--section", "wall")).isZero();
         assertThat(out.toString()).contains("7 cy/h");
     }
 
+    /** A command that was noted when the format spelled it otherwise does what it did. */
+    @Test
+    void formerSpellingOfAPlaceIsThatPlace() throws IOException {
+        Files.writeString(book, Files.readString(book).replace("\"labor\"", "\"labour\""));
+        assertThat(book("change", "STONE-MACH", "labour/perHour=7 cy", "--on", "2026-08-01", "--reason", "own jobs"))
+                .isZero();
+        assertThat(out.toString()).startsWith("STONE-MACH labor/perHour: 5 cy → 7 cy\n");
+        assertThat(Files.readString(book)).contains("\"labor\"").doesNotContain("labour");
+        assertThat(book("add", "STONE-2", "--like", "STONE-MACH", "labour/perHour=6 cy", "--reason", "x"))
+                .isZero();
+        assertThat(Files.readString(book)).contains("\"perHour\": \"6 cy\"").doesNotContain("labour");
+    }
+
     @Test
     void wrongValueIsToldAndNothingIsWritten() throws IOException {
         String before = Files.readString(book);
-        assertThat(book("change", "STONE-MACH", "material/cost=33", "labour/crew=dig crw", "--reason", "x"))
+        assertThat(book("change", "STONE-MACH", "material/cost=33", "labor/crew=dig crw", "--reason", "x"))
                 .isEqualTo(1);
         assertThat(err.toString())
-                .contains("/items/0/material/cost: found \"33\"", "/items/0/labour/crew: found \"dig crw\"");
+                .contains("/items/0/material/cost: found \"33\"", "/items/0/labor/crew: found \"dig crw\"");
         assertThat(book("change", "STONE", "material/cost=$1", "--reason", "x")).isEqualTo(1);
         assertThat(err.toString()).contains("no item STONE");
         assertThat(Files.readString(book)).isEqualTo(before);

@@ -31,17 +31,17 @@ class MovedTest {
         Dollars sum = Dollars.total(
                 List.of(sections).stream().map(PricedSection::price).toList());
         return new Quote(
-                q.bookTitle(),
-                q.bookDate(),
-                List.of(),
-                List.of(sections),
-                Dollars.ZERO,
-                sum,
-                Dollars.ZERO,
-                sum,
-                List.of(),
-                List.of(),
-                List.of())
+                        q.bookTitle(),
+                        q.bookDate(),
+                        List.of(),
+                        List.of(sections),
+                        Dollars.ZERO,
+                        sum,
+                        Dollars.ZERO,
+                        sum,
+                        List.of(),
+                        List.of(),
+                        List.of())
                 .offered();
     }
 

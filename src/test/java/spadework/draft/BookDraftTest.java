@@ -26,7 +26,7 @@ class BookDraftTest {
                   "code": "STONE",
                   "unit": "cy",
                   "material": { "cost": "$31.50", "sold": "ton" },
-                  "labour": { "crew": "dig crew", "perHour": "5 cy", "slowedBy": ["deep", "narrow"] },
+                  "labor": { "crew": "dig crew", "perHour": "5 cy", "slowedBy": ["deep", "narrow"] },
                   "strange": { "kept": true }
                 }
               ],
@@ -61,10 +61,10 @@ class BookDraftTest {
     @Test
     void bookOfAnEarlierDayIsTheBookAsItStood() {
         BookDraft twice = book().changed("STONE", Map.of("material/cost", "$33.00"), AUGUST, "August list")
-                .changed("STONE", Map.of("labour/machine", "skid steer", "labour/slowedBy/1", ""), MAY, "new machine");
+                .changed("STONE", Map.of("labor/machine", "skid steer", "labor/slowedBy/1", ""), MAY, "new machine");
         assertThat(twice.asOf(AUGUST.minusDays(1)).item("STONE")).isEqualTo(book().item("STONE"));
         assertThat(twice.asOf(AUGUST).draft().shown("/items/0/material/cost")).isEqualTo("$33.00");
-        assertThat(twice.asOf(AUGUST).draft().shown("/items/0/labour/machine")).isEmpty();
+        assertThat(twice.asOf(AUGUST).draft().shown("/items/0/labor/machine")).isEmpty();
         assertThat(twice.asOf(MAY)).isEqualTo(twice);
     }
 
@@ -97,8 +97,8 @@ class BookDraftTest {
         List<String> places = List.of(
                 "material/cost",
                 "material/sold",
-                "labour/perHour",
-                "labour/machine",
+                "labor/perHour",
+                "labor/machine",
                 "goodUntil",
                 "source/text",
                 "film/coats",

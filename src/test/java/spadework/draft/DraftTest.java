@@ -157,7 +157,7 @@ class DraftTest {
             FILM    | 60mil         | 60 mil
             LABEL   | `  A '  `     | A '
             """)
-    void measureIsSpelledTidily(Kind kind, String typed, String tidy) {
+    void measureIsSpelledTidily(FieldKind kind, String typed, String tidy) {
         assertThat(Tidy.of(kind, typed)).isEqualTo(tidy);
     }
 }

@@ -27,7 +27,7 @@ class OutlineTest {
             /water/mains/0/trench/depth     | LENGTH    | true  |
             /payments/0/share               | PERCENT   | true  |
             """)
-    void placeHasItsKindNeedAndUsualValue(String pointer, Kind kind, boolean needed, String usual) {
+    void placeHasItsKindNeedAndUsualValue(String pointer, FieldKind kind, boolean needed, String usual) {
         Spot spot = Outline.job().at(pointer).orElseThrow();
         assertThat(spot.kind()).isEqualTo(kind);
         assertThat(spot.needed()).isEqualTo(needed);

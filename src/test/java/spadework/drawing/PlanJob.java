@@ -102,7 +102,7 @@ public final class PlanJob {
                 .limit(LimitKind.TREE, "B", 11)
                 .limit(LimitKind.WALK, "H", 4)
                 .limit(LimitKind.PROPERTY_LINE, "D", 12)
-                .limit(LimitKind.NEIGHBOUR_FOOTING, "D", 18)
+                .limit(LimitKind.NEIGHBOR_FOOTING, "D", 18)
                 .limit(LimitKind.UTILITY, "K", 6.5)
                 .job();
     }

@@ -71,22 +71,22 @@ class JobVariancesTest {
             String actual) {
         Variance variance =
                 variance(quantity, hours, Optional.ofNullable(invoices).map(Dollars::of), estimated(100));
-        assertThat(variance.estimate()).isEqualTo(Dollars.of("4000.00"));
-        assertThat(variance.quantityError()).isEqualTo(Dollars.of(byQuantity));
-        assertThat(variance.productionError()).isEqualTo(Dollars.of(byProduction));
-        assertThat(variance.priceError()).isEqualTo(Dollars.of(byPrice));
-        assertThat(variance.actual()).isEqualTo(Dollars.of(actual));
+        assertThat(variance.cost().estimated()).isEqualTo(Dollars.of("4000.00"));
+        assertThat(variance.error().quantity()).isEqualTo(Dollars.of(byQuantity));
+        assertThat(variance.error().production()).isEqualTo(Dollars.of(byProduction));
+        assertThat(variance.error().price()).isEqualTo(Dollars.of(byPrice));
+        assertThat(variance.cost().actual()).isEqualTo(Dollars.of(actual));
     }
 
     @Test
     void itemThatNobodyEstimatedIsAQuantityErrorAtTheBooksRates() {
         Variance variance =
                 variance(new BigDecimal(10), new BigDecimal(3), Optional.of(Dollars.of("310.00")), List.of());
-        assertThat(variance.estimate()).isEqualTo(Dollars.ZERO);
-        assertThat(variance.quantityError()).isEqualTo(Dollars.of("400.00"));
-        assertThat(variance.productionError()).isEqualTo(Dollars.of("50.00"));
-        assertThat(variance.priceError()).isEqualTo(Dollars.of("10.00"));
-        assertThat(variance.actual()).isEqualTo(Dollars.of("460.00"));
+        assertThat(variance.cost().estimated()).isEqualTo(Dollars.ZERO);
+        assertThat(variance.error().quantity()).isEqualTo(Dollars.of("400.00"));
+        assertThat(variance.error().production()).isEqualTo(Dollars.of("50.00"));
+        assertThat(variance.error().price()).isEqualTo(Dollars.of("10.00"));
+        assertThat(variance.cost().actual()).isEqualTo(Dollars.of("460.00"));
     }
 
     @Test
@@ -94,8 +94,8 @@ class JobVariancesTest {
         // estimated 25 h instead of 20 h for a condition that takes 1.25 times as long; 25 h came: the rate holds
         PricedLine slow = line(100, "25", "1250.00");
         Variance variance = variance(new BigDecimal(100), new BigDecimal(25), Optional.empty(), List.of(slow));
-        assertThat(variance.perHour().orElseThrow().doubleValue()).isCloseTo(5, within(1e-9));
-        assertThat(variance.productionError()).isEqualTo(Dollars.ZERO);
+        assertThat(variance.hours().production().orElseThrow().doubleValue()).isCloseTo(5, within(1e-9));
+        assertThat(variance.error().production()).isEqualTo(Dollars.ZERO);
     }
 
     @ParameterizedTest(name = "seed {0}")
@@ -113,7 +113,10 @@ class JobVariancesTest {
                     BigDecimal.valueOf(random.nextInt(9_000), 2),
                     Optional.of(Dollars.of(cents(random))),
                     lines);
-            assertThat(v.quantityError().plus(v.productionError()).plus(v.priceError()))
+            assertThat(v.error()
+                            .quantity()
+                            .plus(v.error().production())
+                            .plus(v.error().price()))
                     .isEqualTo(v.difference());
         }
     }
@@ -142,11 +145,11 @@ class JobVariancesTest {
             jobs.add(new JobVariances(
                     "J-" + number, "", LocalDate.of(2026, 6, number), "clay, none", List.of(variance)));
         }
-        List<Suggestion> suggestions = new Season(jobs).suggestions(book(), rule);
+        List<Suggestion> suggestions = new FeedbackSeason(jobs).suggestions(book(), rule);
         boolean none = suggested == null || suggested.equals("5 cy");
         assertThat(suggestions).hasSize(none ? 0 : 1);
         suggestions.forEach(one -> {
-            assertThat(one.what()).isEqualTo("labour/perHour");
+            assertThat(one.what()).isEqualTo("labor/perHour");
             assertThat(one.from()).isEqualTo("5 cy");
             assertThat(one.to()).isEqualTo(suggested);
             assertThat(one.evidence()).hasSize(Math.min(jobs.size(), rule == RateRule.MEDIAN ? 5 : 99));
@@ -157,10 +160,10 @@ class JobVariancesTest {
     void seasonAddsItsJobs() {
         Variance one =
                 variance(new BigDecimal(110), new BigDecimal(24), Optional.of(Dollars.of("3500.00")), estimated(100));
-        Season season = new Season(List.of(job("2", 2, one), job("1", 1, one), job("3", 3, one)));
+        FeedbackSeason season = new FeedbackSeason(List.of(job("2", 2, one), job("1", 1, one), job("3", 3, one)));
         assertThat(season.jobs()).extracting(JobVariances::number).containsExactly("1", "2", "3");
         assertThat(season.totals())
-                .containsExactly(new Season.Total(
+                .containsExactly(new FeedbackSeason.Total(
                         "STONE",
                         "Stone",
                         3,

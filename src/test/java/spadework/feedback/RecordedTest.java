@@ -80,10 +80,10 @@ class RecordedTest {
         AsBuilt record = record(List.of(), Optional.ofNullable(tons), Optional.empty(), actuals);
         Variance stone = variances(record, takeoff()).get(0);
         assertThat(stone.code()).isEqualTo("STONE");
-        assertThat(stone.actualQuantity()).isEqualByComparingTo(yards);
-        assertThat(stone.quantityError()).isEqualTo(Dollars.of(byQuantity));
-        assertThat(stone.productionError()).isEqualTo(Dollars.ZERO);
-        assertThat(stone.priceError()).isEqualTo(Dollars.of(byPrice));
+        assertThat(stone.quantity().actual()).isEqualByComparingTo(yards);
+        assertThat(stone.error().quantity()).isEqualTo(Dollars.of(byQuantity));
+        assertThat(stone.error().production()).isEqualTo(Dollars.ZERO);
+        assertThat(stone.error().price()).isEqualTo(Dollars.of(byPrice));
     }
 
     @ParameterizedTest(name = "{0} loads hauled")
@@ -92,9 +92,9 @@ class RecordedTest {
         AsBuilt record = record(List.of(), Optional.empty(), Optional.of(loads), List.of());
         assertThat(variances(record, takeoff())).hasSize(1).allSatisfy(haul -> {
             assertThat(haul.code()).isEqualTo("HAUL");
-            assertThat(haul.actualQuantity()).isEqualByComparingTo(BigDecimal.valueOf(loads));
-            assertThat(haul.quantityError()).isEqualTo(Dollars.of(byQuantity));
-            assertThat(haul.difference()).isEqualTo(haul.quantityError());
+            assertThat(haul.quantity().actual()).isEqualByComparingTo(BigDecimal.valueOf(loads));
+            assertThat(haul.error().quantity()).isEqualTo(Dollars.of(byQuantity));
+            assertThat(haul.difference()).isEqualTo(haul.error().quantity());
         });
     }
 
@@ -116,10 +116,10 @@ class RecordedTest {
                 .hasSize(1)
                 .allSatisfy(coat -> {
                     assertThat(coat.code()).isEqualTo("COAT");
-                    assertThat(coat.actualQuantity()).isEqualByComparingTo(BigDecimal.valueOf(a + b));
-                    assertThat(coat.quantityError()).isEqualTo(Dollars.of(byQuantity));
-                    assertThat(coat.priceError()).isEqualTo(Dollars.of(byPrice));
-                    assertThat(coat.materialFactor())
+                    assertThat(coat.quantity().actual()).isEqualByComparingTo(BigDecimal.valueOf(a + b));
+                    assertThat(coat.error().quantity()).isEqualTo(Dollars.of(byQuantity));
+                    assertThat(coat.error().price()).isEqualTo(Dollars.of(byPrice));
+                    assertThat(coat.purchases().factor())
                             .as("no invoice, no new price")
                             .isEmpty();
                 });
@@ -149,7 +149,7 @@ class RecordedTest {
         assertThat(JobVariances.of(job(record), taxed, book(), quote(), takeoff())
                         .orElseThrow()
                         .items())
-                .extracting(Variance::priceError)
+                .extracting(one -> one.error().price())
                 .containsExactly(Dollars.of("586.74"));
     }
 

@@ -64,7 +64,7 @@ class SolvingTest {
         return found.get(0).doubleValue();
     }
 
-    private static BigDecimal number(Value value) {
+    private static BigDecimal number(AnswerValue value) {
         return ((Figure) value).value();
     }
 
@@ -213,17 +213,29 @@ class SolvingTest {
         Optional<Percent> shrink = Optional.of(new Percent(BigDecimal.valueOf(between(random, 1, 30))));
         Optional<Volume> none = Optional.empty();
         Optional<Percent> open = Optional.empty();
-        Answer answer = checked(EarthFigure.of(bank, none, none, swell, shrink, none, BOOK));
+        Answer answer = checked(EarthFigure.of(new EarthInputs(bank, none, none, swell, shrink, none), BOOK));
         Optional<Volume> loose = Optional.of(Volume.ofCubicYards(named(answer, "soil, loose")));
         Optional<Volume> compacted = Optional.of(Volume.ofCubicYards(named(answer, "soil, compacted")));
         double yards = bank.get().cubicYards();
-        same(named(checked(EarthFigure.of(none, loose, none, swell, shrink, none, BOOK)), "soil, bank"), yards);
-        same(named(checked(EarthFigure.of(none, none, compacted, swell, shrink, none, BOOK)), "soil, bank"), yards);
         same(
-                value(checked(EarthFigure.of(bank, loose, none, open, open, none, BOOK)), Unit.PERCENT),
+                named(
+                        checked(EarthFigure.of(new EarthInputs(none, loose, none, swell, shrink, none), BOOK)),
+                        "soil, bank"),
+                yards);
+        same(
+                named(
+                        checked(EarthFigure.of(new EarthInputs(none, none, compacted, swell, shrink, none), BOOK)),
+                        "soil, bank"),
+                yards);
+        same(
+                value(
+                        checked(EarthFigure.of(new EarthInputs(bank, loose, none, open, open, none), BOOK)),
+                        Unit.PERCENT),
                 swell.get().points().doubleValue());
         same(
-                value(checked(EarthFigure.of(bank, none, compacted, open, open, none, BOOK)), Unit.PERCENT),
+                value(
+                        checked(EarthFigure.of(new EarthInputs(bank, none, compacted, open, open, none), BOOK)),
+                        Unit.PERCENT),
                 shrink.get().points().doubleValue());
     }
 

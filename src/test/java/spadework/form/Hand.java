@@ -16,7 +16,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.text.JTextComponent;
 import org.assertj.swing.core.Robot;
 import spadework.draft.Draft;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Pointer;
 import spadework.form.field.BoundField;
 import spadework.form.field.ReadOnlyField;
@@ -126,8 +126,9 @@ public final class Hand {
             return;
         }
         go(table, row, column);
-        Kind kind = ((RowsTableModel) table.getModel()).column(column).spot().kind();
-        if (kind == Kind.CHOICE || kind == Kind.YES_OR_NO) {
+        FieldKind kind =
+                ((RowsTableModel) table.getModel()).column(column).spot().kind();
+        if (kind == FieldKind.CHOICE || kind == FieldKind.YES_OR_NO) {
             robot.pressAndReleaseKey(KeyEvent.VK_F2);
             screen.waitFor("editing of " + table.getName(), () -> screen.ask(table::isEditing));
             choose((JComboBox<?>) screen.ask(table::getEditorComponent), wanted);

@@ -195,7 +195,7 @@ class ShelfBookTest {
             assertThat(desk().show("DIG-NIGHT", Optional.empty()).out())
                     .contains("2026-08-10  work by lamps")
                     .anyMatch(line -> line.matches("standard +false"))
-                    .anyMatch(line -> line.matches("labour/perHour +5 cy"));
+                    .anyMatch(line -> line.matches("labor/perHour +5 cy"));
             hand.type("shelf.find", "DIG-NIGHT");
             hand.type("shelf.reason", "nobody asked for it");
             hand.press("shelf.retire");
@@ -254,7 +254,7 @@ class ShelfBookTest {
             Files.write(sheet, good);
             edit(sheet, 2, false);
             hand.press("sheets.take");
-            assertThat(hand.lines("sheets.lines")).hasSize(2).allMatch(line -> line.contains("labour/perHour: "));
+            assertThat(hand.lines("sheets.lines")).hasSize(2).allMatch(line -> line.contains("labor/perHour: "));
             assertThat(Files.readString(book)).isEqualTo(before);
             hand.press("sheets.write");
             assertThat(hand.text("sheets.told")).isEqualTo("2 cell(s) written into the book.");

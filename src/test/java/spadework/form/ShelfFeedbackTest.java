@@ -139,7 +139,7 @@ class ShelfFeedbackTest {
             assertThat(shown.out())
                     .contains("  material/cost: $31.50 → " + rate)
                     .anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "))
-                    .noneMatch(line -> line.startsWith("  labour/perHour"));
+                    .noneMatch(line -> line.startsWith("  labor/perHour"));
             assertThat(Files.readString(book)).doesNotContain("\"DIG-MACH\"");
             assertThat(hand.cells("feedback.rates"))
                     .extracting(row -> row.get(0) + " " + row.get(1))

@@ -213,7 +213,7 @@ class IntakeTest {
                         "job.json:9:73 /customer/mailing/state",
                         "job.json:76:28 /walls/1/finish/system",
                         "job.json:153:15 /payments",
-                        "price-book.json:23:26 /items/0/labour/crew");
+                        "price-book.json:23:25 /items/0/labor/crew");
     }
 
     @Test

@@ -114,12 +114,12 @@ class ContentsCheckTest {
     @ValueSource(strings = {"900.00", "2500.00", "2500.01"})
     void whatHasNoThresholdIsWantedAtAnyPrice(String price) {
         List<Finding> wanting = check("FL", EnumSet.noneOf(Content.class), price);
-        assertThat(ids(wanting)).contains("content-licence-number");
+        assertThat(ids(wanting)).contains("content-license-number");
         assertThat(wanting)
                 .extracting(finding -> finding.values().getOrDefault("notice", ""))
                 .contains("defect claim notice");
-        assertThat(ids(check("FL", EnumSet.of(Content.LICENCE_NUMBER), price)))
-                .doesNotContain("content-licence-number");
+        assertThat(ids(check("FL", EnumSet.of(Content.LICENSE_NUMBER), price)))
+                .doesNotContain("content-license-number");
     }
 
     /** Where a notice has its price, the content that it is has none below it. */

@@ -19,19 +19,17 @@ class WarrantyDisclosuresTest {
     private static WrittenWarranty without(String item) {
         return new WrittenWarranty(
                 item.equals("title") ? "Warranty" : "Limited warranty, specimen",
-                texts("who", item),
-                texts("covered", item),
-                texts("not-covered", item),
-                text("remedy", item),
+                new WrittenCoverage(
+                        texts("who", item), texts("covered", item), texts("not-covered", item), text("remedy", item)),
                 text("start", item),
                 texts("term", item),
-                texts("claim", item),
-                text("warrantor", item),
-                text("contact", item),
-                Optional.of("dispute").filter(name -> !name.equals(item)),
-                true,
-                true,
-                true,
+                new WrittenClaims(
+                        texts("claim", item),
+                        text("warrantor", item),
+                        text("contact", item),
+                        Optional.of("dispute").filter(name -> !name.equals(item)),
+                        true),
+                new WrittenLimits(true, true),
                 said(item));
     }
 
@@ -87,21 +85,14 @@ class WarrantyDisclosuresTest {
     @Test
     void sentencesOfLimitsAreDueOnlyWithLimits() {
         WrittenWarranty whole = without("nothing");
+        WrittenClaims claims = whole.claims();
         WrittenWarranty plain = new WrittenWarranty(
                 whole.title(),
-                whole.who(),
-                whole.covered(),
-                whole.notCovered(),
-                whole.remedy(),
+                whole.coverage(),
                 whole.start(),
                 whole.term(),
-                whole.claimSteps(),
-                whole.warrantor(),
-                whole.contact(),
-                Optional.empty(),
-                false,
-                false,
-                false,
+                new WrittenClaims(claims.steps(), claims.warrantor(), claims.contact(), Optional.empty(), false),
+                new WrittenLimits(false, false),
                 WarrantyDisclosures.RIGHTS);
         assertThat(WarrantyDisclosures.of(plain)).isEmpty();
     }

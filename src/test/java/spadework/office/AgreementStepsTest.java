@@ -219,8 +219,10 @@ class AgreementStepsTest {
                 .certificate()
                 .orElseThrow();
         Warranty warranty = entry.warranty().orElseThrow();
-        assertThat(warranty.walls()).extracting(wall -> wall.label()).containsExactly("A", "B", "W1");
-        assertThat(warranty.parts()).extracting(CoveredPart::firstDay).containsOnly(LocalDate.of(2026, 9, 25));
+        assertThat(warranty.coverage().walls()).extracting(wall -> wall.label()).containsExactly("A", "B", "W1");
+        assertThat(warranty.coverage().parts())
+                .extracting(CoveredPart::firstDay)
+                .containsOnly(LocalDate.of(2026, 9, 25));
         assertThat(warranty.lastDay()).isEqualTo(LocalDate.of(2036, 9, 24));
     }
 

@@ -34,7 +34,7 @@ public final class ContractJobs {
     private static final String SIGNING = """
             {
               "on": "2026-07-01", "place": "home", "oldestAge": 67, "specialOrder": "$250.00", "dateIsEssential": false,
-              "salesperson": {"name": "Odo Fennimarsh", "licence": "S-0417"},
+              "salesperson": {"name": "Odo Fennimarsh", "license": "S-0417"},
               "subcontractors": [
                 {"name": "Larkwick Electric LLC", "address": "9 Spindle Row", "phone": "(614) 555-0161", "trade": "wiring"}
               ],
@@ -45,7 +45,7 @@ public final class ContractJobs {
     private static final String MORE_OF_COMPANY = """
             {
               "taxId": "00-0000417", "bond": "Bond 417 over $25,000, Tallowgate Surety", "affiliates": [],
-              "licence": {
+              "license": {
                 "label": "Contractor registration", "number": "CR-00417", "classification": "A, basements",
                 "until": "2027-06-30"
               },

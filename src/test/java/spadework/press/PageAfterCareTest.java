@@ -79,18 +79,22 @@ class PageAfterCareTest {
     @Test
     void reissuedCertificateHoldsEverythingThatTheRegisterKeeps() {
         String text = PageText.all(PRESS.print("reissue", reissue(WARRANTY, "2026-014-W1"), INFO));
-        List<String> kept = new ArrayList<>(WARRANTY.duties());
-        kept.addAll(WARRANTY.notCovered());
-        kept.addAll(WARRANTY.parts().stream().map(CoveredPart::part).toList());
-        WARRANTY.walls().forEach(wall -> kept.addAll(List.of("Wall " + wall.label(), wall.what(), wall.length())));
-        WARRANTY.runs().forEach(run -> kept.addAll(List.of("Pipe " + run.label(), run.what(), run.length())));
+        List<String> kept = new ArrayList<>(WARRANTY.terms().duties());
+        kept.addAll(WARRANTY.coverage().notCovered());
+        kept.addAll(WARRANTY.coverage().parts().stream().map(CoveredPart::part).toList());
+        WARRANTY.coverage()
+                .walls()
+                .forEach(wall -> kept.addAll(List.of("Wall " + wall.label(), wall.what(), wall.length())));
+        WARRANTY.coverage()
+                .runs()
+                .forEach(run -> kept.addAll(List.of("Pipe " + run.label(), run.what(), run.length())));
         kept.addAll(List.of(
-                WARRANTY.address(),
-                WARRANTY.contractor().name(),
-                WARRANTY.contractor().address(),
-                WARRANTY.contractor().phone(),
-                WARRANTY.contractor().email(),
-                WARRANTY.contractor().license()));
+                WARRANTY.parties().address(),
+                WARRANTY.parties().contractor().name(),
+                WARRANTY.parties().contractor().address(),
+                WARRANTY.parties().contractor().phone(),
+                WARRANTY.parties().contractor().email(),
+                WARRANTY.parties().contractor().license()));
         assertThat(text).contains(kept.toArray(String[]::new));
     }
 

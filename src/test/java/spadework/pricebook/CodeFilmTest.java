@@ -24,9 +24,9 @@ class CodeFilmTest {
             POLYMER_MODIFIED_ASPHALT, 1 mm,      true
             POLYMER_MODIFIED_ASPHALT, 0.99 mm,   false
             POLYMER_MODIFIED_ASPHALT, 39 mil,    false
-            FIBRE_REINFORCED_CEMENT,  125 mil,   true
-            FIBRE_REINFORCED_CEMENT,  3 mm,      true
-            FIBRE_REINFORCED_CEMENT,  2.99 mm,   false
+            FIBER_REINFORCED_CEMENT,  125 mil,   true
+            FIBER_REINFORCED_CEMENT,  3 mm,      true
+            FIBER_REINFORCED_CEMENT,  2.99 mm,   false
             BITUMINOUS_COATING,       500 mil,   false
             SHEET_MEMBRANE,           90 mil,    false
             PORTLAND_PARGE,           375 mil,   false
@@ -39,7 +39,7 @@ class CodeFilmTest {
     @CsvSource(textBlock = """
             LIQUID_SYNTHETIC_RUBBER,  60 mil (1.5 mm)
             POLYMER_MODIFIED_ASPHALT, 40 mil (1 mm)
-            FIBRE_REINFORCED_CEMENT,  125 mil (3 mm)
+            FIBER_REINFORCED_CEMENT,  125 mil (3 mm)
             BITUMINOUS_COATING,
             """)
     void printedWithItsMetricEqual(Generic generic, String printed) {

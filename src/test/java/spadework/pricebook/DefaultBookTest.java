@@ -36,7 +36,7 @@ class DefaultBookTest {
         assertThat(code).matches("[A-Z]+-?[A-Z0-9]+").hasSizeLessThanOrEqualTo(12);
         keysOf(item, LineItem.class);
         keysOf(item.path("material"), Material.class);
-        keysOf(item.path("labour"), Labor.class);
+        keysOf(item.path("labor"), Labor.class);
         keysOf(item.path("film"), Film.class);
         keysOf(item.path("pipe"), Pipe.class);
         keysOf(item.path("source"), Source.class);
@@ -44,7 +44,7 @@ class DefaultBookTest {
                 .extracting(Section::label)
                 .contains(item.get("section").asText());
         assertThat(item.has("standard")).as("standard is said").isEqualTo(item.has("follows"));
-        Shipped.texts(item.path("labour").path("slowedBy"))
+        Shipped.texts(item.path("labor").path("slowedBy"))
                 .forEach(slow -> assertThat(Shipped.words(WorkCondition.class)).contains(slow));
     }
 
@@ -81,8 +81,8 @@ class DefaultBookTest {
             assertThat(Measure.findByTrade(item.get("follows").asText()).map(Measure::unit))
                     .contains(unit);
         }
-        if (item.has("labour")) {
-            assertThat(item.get("labour").get("perHour").asText()).endsWith(" " + unit.symbol());
+        if (item.has("labor")) {
+            assertThat(item.get("labor").get("perHour").asText()).endsWith(" " + unit.symbol());
         }
         JsonNode material = item.path("material");
         if (material.has("measured")) {
@@ -98,7 +98,7 @@ class DefaultBookTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("everyItem")
     void asksOnlyForCrewsAndMachinesThatTheDemonstrationContractorHas(String code, JsonNode item) {
-        JsonNode labor = item.path("labour");
+        JsonNode labor = item.path("labor");
         if (labor.isObject()) {
             assertThat(Shipped.company().get("crews").has(labor.get("crew").asText()))
                     .isTrue();

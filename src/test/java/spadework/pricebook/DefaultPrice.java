@@ -50,8 +50,8 @@ final class DefaultPrice {
         if (item.has("material")) {
             direct = direct.add(material(item));
         }
-        if (item.has("labour")) {
-            direct = direct.add(laborAndMachine(item.get("labour")));
+        if (item.has("labor")) {
+            direct = direct.add(laborAndMachine(item.get("labor")));
         }
         for (String fee : new String[] {"subcontract", "disposal"}) {
             direct = item.has(fee) ? direct.add(number(item.get(fee))) : direct;

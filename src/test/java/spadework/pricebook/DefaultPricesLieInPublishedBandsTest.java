@@ -119,7 +119,7 @@ class DefaultPricesLieInPublishedBandsTest {
         BigDecimal hours = BigDecimal.valueOf(1 / 0.60 + 1 / 4.2);
         BigDecimal two = BigDecimal.valueOf(2).divide(hours, 2, RoundingMode.HALF_UP);
 
-        assertThat(Shipped.number(Shipped.items().get("DIG-HAND").get("labour").get("perHour")))
+        assertThat(Shipped.number(Shipped.items().get("DIG-HAND").get("labor").get("perHour")))
                 .isEqualByComparingTo(two);
         assertThat(price.sellingOf("DIG-HAND")).isGreaterThan(price.sellingOf("DIG-MACH"));
         assertThat(price.sellingOf("U-HAND")).isGreaterThan(price.sellingOf("DIG-MACH"));

@@ -63,7 +63,7 @@ final class Issuer {
     private static void issue(Register register, int times, PrintStream acknowledged) {
         try {
             for (int done = 0; done < times; done++) {
-                Entry entry = register.issue(Kind.CERTIFICATE, JOB, DAY, Issuer::made);
+                Entry entry = register.issue(DocumentKind.CERTIFICATE, JOB, DAY, Issuer::made);
                 acknowledged.println(entry.number().orElseThrow());
                 acknowledged.flush();
             }

@@ -36,7 +36,7 @@ class RegisterTest {
     @Test
     void certificateIsFoundAgainWithItsWholeWarranty() throws IOException {
         Entry issued = certificate();
-        assertThat(issued.number()).contains(new DocumentNumber(JOB, Kind.CERTIFICATE, 1));
+        assertThat(issued.number()).contains(new DocumentNumber(JOB, DocumentKind.CERTIFICATE, 1));
         assertThat(issued.files())
                 .containsExactly(new RegisteredFile(
                         "issued/2026-014-W1-warranty.pdf",
@@ -55,7 +55,7 @@ class RegisterTest {
         Warranty first = Warranties.of("2026-014-W1");
         Entry entry = register()
                 .issue(
-                        Kind.CERTIFICATE,
+                        DocumentKind.CERTIFICATE,
                         Event.TRANSFERRED,
                         JOB,
                         DAY,
@@ -64,8 +64,8 @@ class RegisterTest {
         assertThat(entry.number().map(DocumentNumber::text)).contains("2026-014-W2");
         Warranty second = entry.warranty().orElseThrow();
         assertThat(second.reissueOf()).contains("2026-014-W1");
-        assertThat(second.transfers()).isEqualTo(first.transfers() - 1);
-        assertThat(second.parts()).isEqualTo(first.parts());
+        assertThat(second.terms().transfers()).isEqualTo(first.terms().transfers() - 1);
+        assertThat(second.coverage().parts()).isEqualTo(first.coverage().parts());
     }
 
     @Test
@@ -88,19 +88,19 @@ class RegisterTest {
     void numbersCountWithinAJobAndAKind() throws IOException {
         Register register = register();
         assertThat(List.of(
-                        register.take(Kind.PROPOSAL, JOB, DAY).text(),
-                        register.take(Kind.PROPOSAL, JOB, DAY).text(),
-                        register.take(Kind.CERTIFICATE, JOB, DAY).text(),
-                        register.take(Kind.CLAIM, JOB, DAY).text(),
-                        register.take(Kind.CHANGE_ORDER, JOB, DAY).text(),
-                        register.take(Kind.PROPOSAL, "2026-015", DAY).text()))
+                        register.take(DocumentKind.PROPOSAL, JOB, DAY).text(),
+                        register.take(DocumentKind.PROPOSAL, JOB, DAY).text(),
+                        register.take(DocumentKind.CERTIFICATE, JOB, DAY).text(),
+                        register.take(DocumentKind.CLAIM, JOB, DAY).text(),
+                        register.take(DocumentKind.CHANGE_ORDER, JOB, DAY).text(),
+                        register.take(DocumentKind.PROPOSAL, "2026-015", DAY).text()))
                 .containsExactly(
                         "2026-014-P1", "2026-014-P2", "2026-014-W1", "2026-014-CL1", "2026-014-C1", "2026-015-P1");
     }
 
     @Test
     void numberOfADocumentThatCouldNotBeMadeIsAGapAndNotUsedAgain() throws IOException {
-        assertThatThrownBy(() -> register().issue(Kind.CERTIFICATE, JOB, DAY, number -> {
+        assertThatThrownBy(() -> register().issue(DocumentKind.CERTIFICATE, JOB, DAY, number -> {
                     throw new IllegalStateException("no paper");
                 }))
                 .hasMessage("no paper");
@@ -125,9 +125,9 @@ class RegisterTest {
     @Test
     void documentIsNeverWrittenOver() throws IOException {
         Register register = register();
-        register.issue(Kind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("one")), Map.of()));
+        register.issue(DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("one")), Map.of()));
         assertThatThrownBy(() -> register.issue(
-                        Kind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("two")), Map.of())))
+                        DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("two")), Map.of())))
                 .isInstanceOf(FileAlreadyExistsException.class)
                 .hasMessageContaining("never written over");
         assertThat(folder.resolve("issued/card.pdf")).hasContent("one");
@@ -137,7 +137,7 @@ class RegisterTest {
     void documentLiesInItsFolderWhateverItsName() {
         for (String name : List.of("../job.json", "/etc/x", "a/b.pdf", "a\\b.pdf", ".hidden", "", "c:x.pdf", "a\nb")) {
             assertThatThrownBy(() -> register()
-                            .issue(Kind.CARD, JOB, DAY, number -> Issue.of(Map.of(name, bytes("x")), Map.of())))
+                            .issue(DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of(name, bytes("x")), Map.of())))
                     .as(name)
                     .isInstanceOf(IllegalArgumentException.class);
         }
@@ -153,7 +153,7 @@ class RegisterTest {
         };
         assertThatThrownBy(() -> register()
                         .issue(
-                                Kind.CERTIFICATE,
+                                DocumentKind.CERTIFICATE,
                                 Event.CERTIFICATE_ISSUED,
                                 JOB,
                                 DAY,
@@ -246,14 +246,14 @@ class RegisterTest {
         certificate();
         Path left = folder.resolve("issued/.2026-014-W2-warranty.pdf.1f.part");
         Files.writeString(left, "half");
-        register().issue(Kind.CARD, JOB, DAY, number -> Issue.of(Map.of(), Map.of()));
+        register().issue(DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of(), Map.of()));
         assertThat(left).doesNotExist();
     }
 
     private Entry certificate() throws IOException {
         return register()
                 .issue(
-                        Kind.CERTIFICATE,
+                        DocumentKind.CERTIFICATE,
                         JOB,
                         DAY,
                         number -> Issue.of(

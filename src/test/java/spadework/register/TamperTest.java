@@ -38,13 +38,13 @@ class TamperTest {
     void issue() throws IOException {
         Register register = Register.of(folder);
         register.issue(
-                Kind.PROPOSAL,
+                DocumentKind.PROPOSAL,
                 "2026-014",
                 DAY,
                 number -> Issue.of(Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
         register.append(DAY, Event.PROPOSAL_DECLINED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
         register.issue(
-                Kind.CERTIFICATE,
+                DocumentKind.CERTIFICATE,
                 "2026-014",
                 DAY,
                 number -> Issue.of(

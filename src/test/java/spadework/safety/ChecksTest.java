@@ -190,7 +190,7 @@ class ChecksTest {
     @ParameterizedTest(name = "neighbour's footing at {0} ft: stop {1}")
     @CsvSource({"8.1, true", "8.2, false"})
     void neighborsFootingInsideOneToOne(double distance, boolean stop) {
-        SiteLimit near = new SiteLimit(LimitKind.NEIGHBOUR_FOOTING, "A", Length.ofFeet(distance), Optional.empty(), "");
+        SiteLimit near = new SiteLimit(LimitKind.NEIGHBOR_FOOTING, "A", Length.ofFeet(distance), Optional.empty(), "");
         Job job = Jobs.job(Jobs.with(Jobs.site(), near), Jobs.water(), Jobs.wall());
         assertThat(ids(job).contains("footing-in-reach")).isEqualTo(stop);
     }

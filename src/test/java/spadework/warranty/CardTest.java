@@ -81,20 +81,13 @@ class CardTest {
 
     private static Warranty with(String duty) {
         Warranty w = WARRANTY;
+        OwnerTerms t = w.terms();
         return new Warranty(
                 w.number(),
                 w.reissueOf(),
                 w.job(),
-                w.owners(),
-                w.address(),
-                w.walls(),
-                w.runs(),
-                w.parts(),
-                w.replyDays(),
-                w.transfers(),
-                w.transferNoticeDays(),
-                w.notCovered(),
-                List.of(duty),
-                w.contractor());
+                w.parties(),
+                w.coverage(),
+                new OwnerTerms(t.replyDays(), t.transfers(), t.transferNoticeDays(), List.of(duty)));
     }
 }

@@ -44,8 +44,10 @@ class TransferRulesTest {
         assertThat(TransferRules.faults(second, on, Optional.of(on), Optional.empty()))
                 .isEmpty();
         assertThat(third.reissueOf()).contains("2026-014-W1");
-        assertThat(third.transfers()).isZero();
-        assertThat(third.parts()).as("a transfer prolongs nothing").isEqualTo(WARRANTY.parts());
+        assertThat(third.terms().transfers()).isZero();
+        assertThat(third.coverage().parts())
+                .as("a transfer prolongs nothing")
+                .isEqualTo(WARRANTY.coverage().parts());
         assertThat(TransferRules.faults(third, on, Optional.of(on), Optional.empty()))
                 .singleElement()
                 .extracting("found")

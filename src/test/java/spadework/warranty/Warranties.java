@@ -6,6 +6,13 @@ import java.util.Optional;
 
 /** An invented warranty. */
 public final class Warranties {
+    private static final Contractor CONTRACTOR = new Contractor(
+            "Fennimarsh Groundworks",
+            "2 Yard Row, Fallow Creek, OH 43099",
+            "(614) 555-0117",
+            "office@example.com",
+            "OH 55-0100");
+
     private Warranties() {}
 
     public static Warranty of(String number) {
@@ -13,31 +20,30 @@ public final class Warranties {
                 number,
                 Optional.empty(),
                 "2026-014",
-                List.of("Ottoline Marsh", "Ivo Marsh"),
-                "7 Quarry Lane, Fallow Creek, OH 43099",
-                List.of(new Covered("A", "back wall", "42 ft"), new Covered("B", "side wall by the drive", "24 ft")),
-                List.of(new Covered("D1", "4 in perforated pipe", "71 ft")),
-                List.of(
-                        new CoveredPart(
-                                "Coated walls",
-                                "no running water through the coated wall",
-                                15,
-                                LocalDate.of(2026, 4, 3),
-                                LocalDate.of(2041, 4, 2)),
-                        new CoveredPart("Sump pump", "it runs", 2, LocalDate.of(2026, 4, 3), LocalDate.of(2028, 4, 2))),
-                5,
-                2,
-                60,
-                List.of("Water that comes over the top of the wall.", "Condensation"),
-                List.of(
-                        "Keep the gutters clean, each spring and fall.",
-                        "Keep the ground falling away from the house.",
-                        "Test the pump each spring."),
-                new Contractor(
-                        "Fennimarsh Groundworks",
-                        "2 Yard Row, Fallow Creek, OH 43099",
-                        "(614) 555-0117",
-                        "office@example.com",
-                        "OH 55-0100"));
+                new WarrantyParties(
+                        List.of("Ottoline Marsh", "Ivo Marsh"), "7 Quarry Lane, Fallow Creek, OH 43099", CONTRACTOR),
+                new WarrantyCoverage(
+                        List.of(
+                                new Covered("A", "back wall", "42 ft"),
+                                new Covered("B", "side wall by the drive", "24 ft")),
+                        List.of(new Covered("D1", "4 in perforated pipe", "71 ft")),
+                        List.of(
+                                new CoveredPart(
+                                        "Coated walls",
+                                        "no running water through the coated wall",
+                                        15,
+                                        LocalDate.of(2026, 4, 3),
+                                        LocalDate.of(2041, 4, 2)),
+                                new CoveredPart(
+                                        "Sump pump", "it runs", 2, LocalDate.of(2026, 4, 3), LocalDate.of(2028, 4, 2))),
+                        List.of("Water that comes over the top of the wall.", "Condensation")),
+                new OwnerTerms(
+                        5,
+                        2,
+                        60,
+                        List.of(
+                                "Keep the gutters clean, each spring and fall.",
+                                "Keep the ground falling away from the house.",
+                                "Test the pump each spring.")));
     }
 }

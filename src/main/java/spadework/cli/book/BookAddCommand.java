@@ -16,7 +16,7 @@ import spadework.office.reply.Reply;
         name = "add",
         description = "Add an item, a new one or one that starts as another.",
         footerHeading = "%nExample:%n",
-        footer = "  spadework book add STONE-HAND2 --like STONE-HAND labour/perHour=\"1.5 cy\" --reason"
+        footer = "  spadework book add STONE-HAND2 --like STONE-HAND labor/perHour=\"1.5 cy\" --reason"
                 + " \"narrow gates\"")
 public final class BookAddCommand extends ReplyCommand {
     @Mixin

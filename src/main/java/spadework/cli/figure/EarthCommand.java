@@ -4,6 +4,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import spadework.figure.EarthFigure;
+import spadework.figure.EarthInputs;
 import spadework.measure.Percent;
 import spadework.measure.Volume;
 import spadework.office.CalculatorData;
@@ -53,6 +54,7 @@ public final class EarthCommand extends Calculator {
         Optional<Percent> swell = flags.find("--swell", this.swell, FlagKinds.SWELL);
         Optional<Percent> shrink = flags.find("--shrink", this.shrink, FlagKinds.SHRINK);
         Optional<Volume> truck = flags.find("--truck", this.truck, FlagKinds.TRUCK);
-        return () -> EarthFigure.of(bank, loose, compacted, swell, shrink, truck, tailgate.book());
+        EarthInputs soil = new EarthInputs(bank, loose, compacted, swell, shrink, truck);
+        return () -> EarthFigure.of(soil, tailgate.book());
     }
 }

@@ -15,7 +15,7 @@ public record PlanLimit(
 
     /** A lot line and what lies behind it are drawn beyond every outlet: no water leaves the lot on paper. */
     boolean isFar() {
-        return kind == LimitKind.PROPERTY_LINE || kind == LimitKind.NEIGHBOUR_FOOTING;
+        return kind == LimitKind.PROPERTY_LINE || kind == LimitKind.NEIGHBOR_FOOTING;
     }
 
     boolean isTree() {

@@ -27,7 +27,7 @@ public final class PlanWords {
             case PROPERTY_LINE -> "Lot line";
             case TREE -> "Tree";
             case WALK -> "Walk";
-            case NEIGHBOUR_FOOTING -> "Neighbor's footing";
+            case NEIGHBOR_FOOTING -> "Neighbor's footing";
             case UTILITY -> "Utility line";
         };
     }

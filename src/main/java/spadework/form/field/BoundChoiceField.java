@@ -7,7 +7,7 @@ import javax.swing.DefaultComboBoxModel;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Spot;
 import spadework.form.kit.LabeledControl;
@@ -49,7 +49,7 @@ public final class BoundChoiceField implements BoundField {
                 spot.usual()
                         .map(usual -> Messages.of("field.usual", Messages.or("choice." + usual, usual)))
                         .orElse(Messages.of("choice.open"))));
-        List<String> words = spot.kind() == Kind.YES_OR_NO ? List.of("true", "false") : spot.choices();
+        List<String> words = spot.kind() == FieldKind.YES_OR_NO ? List.of("true", "false") : spot.choices();
         words.forEach(word -> choices.add(new WordChoice(word, Messages.or("choice." + word, word))));
         return choices;
     }

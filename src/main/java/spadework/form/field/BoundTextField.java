@@ -9,7 +9,7 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Spot;
 import spadework.draft.Tidy;
@@ -38,7 +38,7 @@ public final class BoundTextField implements BoundField {
         this.key = key;
         String format = base.format(key);
         Optional<Spot> spot = Outline.job().at(format);
-        boolean lines = spot.filter(s -> s.kind() == Kind.TEXT).isPresent();
+        boolean lines = spot.filter(s -> s.kind() == FieldKind.TEXT).isPresent();
         text = lines ? area() : new JTextField();
         text.setName(format);
         text.getDocument().putProperty("filterNewlines", false);
@@ -79,7 +79,7 @@ public final class BoundTextField implements BoundField {
     private void leave() {
         Optional<String> pointer = pointer();
         if (typed && pointer.isPresent()) {
-            Kind kind = Outline.job().at(pointer.get()).map(Spot::kind).orElse(Kind.LABEL);
+            FieldKind kind = Outline.job().at(pointer.get()).map(Spot::kind).orElse(FieldKind.LABEL);
             desk.type(pointer.get(), Tidy.of(kind, text.getText()));
             desk.settle();
             show(desk.draft().shown(pointer.get()));

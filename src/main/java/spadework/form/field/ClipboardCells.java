@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.draft.Draft;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Pointer;
 import spadework.draft.Spot;
 import spadework.draft.Tidy;
@@ -91,7 +91,7 @@ public final class ClipboardCells {
 
     /** The cell in the words of the file: a choice by what the window calls it, a measure tidily spelled. */
     private static String word(Spot spot, String cell) {
-        if (spot.kind() == Kind.CHOICE || spot.kind() == Kind.YES_OR_NO) {
+        if (spot.kind() == FieldKind.CHOICE || spot.kind() == FieldKind.YES_OR_NO) {
             Optional<WordChoice> meant = BoundChoiceField.choices(spot).stream()
                     .filter(c -> !c.word().isEmpty())
                     .filter(c -> c.shown().equalsIgnoreCase(cell) || c.word().equalsIgnoreCase(cell))

@@ -12,7 +12,7 @@ import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.table.TableCellEditor;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Spot;
 import spadework.draft.Tidy;
 import spadework.form.kit.LabeledControl;
@@ -78,7 +78,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     }
 
     private boolean isChoice() {
-        return spot.kind() == Kind.CHOICE || spot.kind() == Kind.YES_OR_NO;
+        return spot.kind() == FieldKind.CHOICE || spot.kind() == FieldKind.YES_OR_NO;
     }
 
     /** One click chooses a cell, two edit it; so does any key. */

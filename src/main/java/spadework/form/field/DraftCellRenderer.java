@@ -9,7 +9,7 @@ import javax.swing.JTable;
 import javax.swing.UIManager;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Spot;
 import spadework.finding.Fault;
 import spadework.form.kit.Messages;
@@ -32,7 +32,7 @@ public final class DraftCellRenderer implements TableCellRenderer {
             JTable table, Object value, boolean selected, boolean focused, int row, int column) {
         Spot spot = model.column(column).spot();
         String written = String.valueOf(value);
-        boolean chosen = spot.kind() == Kind.CHOICE || spot.kind() == Kind.YES_OR_NO;
+        boolean chosen = spot.kind() == FieldKind.CHOICE || spot.kind() == FieldKind.YES_OR_NO;
         boolean usual = written.isEmpty() && spot.usual().isPresent();
         String word = usual ? spot.usual().get() : written;
         String shown = chosen && !word.isEmpty() ? Messages.or("choice." + word, word) : word.replace('\n', ' ');

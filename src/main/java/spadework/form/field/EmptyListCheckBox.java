@@ -3,7 +3,7 @@ package spadework.form.field;
 import java.util.List;
 import javax.swing.JCheckBox;
 import spadework.draft.Draft;
-import spadework.draft.Value;
+import spadework.draft.DraftValue;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 
@@ -20,7 +20,7 @@ public final class EmptyListCheckBox extends JCheckBox {
         getAccessibleContext().setAccessibleName(getText());
         addActionListener(event -> {
             Draft draft = desk.draft();
-            desk.edit(isSelected() ? draft.with(list, new Value.Rows(List.of())) : draft.without(list));
+            desk.edit(isSelected() ? draft.with(list, new DraftValue.Rows(List.of())) : draft.without(list));
         });
         desk.onDraft(this::showDraft);
         showDraft();

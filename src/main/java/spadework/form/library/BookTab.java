@@ -132,7 +132,7 @@ public final class BookTab extends JPanel {
                         costs.add(Messages.of("shelf.costs.material", one.cost().text(), one.sold())));
         item.labor()
                 .ifPresent(one -> costs.add(Messages.of(
-                        "shelf.costs.labour",
+                        "shelf.costs.labor",
                         one.perHour().toPlainString(),
                         item.unit().symbol(),
                         one.crew())));

@@ -15,8 +15,8 @@ import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
+import spadework.feedback.FeedbackSeason;
 import spadework.feedback.RateRule;
-import spadework.feedback.Season;
 import spadework.feedback.Suggestion;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.Messages;
@@ -42,26 +42,29 @@ public final class FeedbackTab extends JPanel {
     private final JTextArea evidence = LibraryControls.lines("feedback.evidence");
     private final JButton accept = LibraryControls.button("feedback.accept", this::accept);
     private final JButton report = LibraryControls.button("feedback.report", this::report);
-    private final ReadOnlyTable<Season.Total> totals = new ReadOnlyTable<>(
+    private final ReadOnlyTable<FeedbackSeason.Total> totals = new ReadOnlyTable<>(
             "feedback.totals",
             List.of(
-                    ReadOnlyTable.Head.text("feedback.code", 3, Season.Total::code),
-                    ReadOnlyTable.Head.text("feedback.name", 8, Season.Total::name),
+                    ReadOnlyTable.Head.text("feedback.code", 3, FeedbackSeason.Total::code),
+                    ReadOnlyTable.Head.text("feedback.name", 8, FeedbackSeason.Total::name),
                     ReadOnlyTable.Head.figure(
-                            "feedback.jobs", 2, row -> Integer.toString(row.jobs()), Season.Total::jobs),
+                            "feedback.jobs", 2, row -> Integer.toString(row.jobs()), FeedbackSeason.Total::jobs),
                     ReadOnlyTable.Head.figure(
-                            "feedback.estimate", 3, row -> row.estimate().text(), Season.Total::estimate),
+                            "feedback.estimate", 3, row -> row.estimate().text(), FeedbackSeason.Total::estimate),
                     ReadOnlyTable.Head.figure(
-                            "feedback.actual", 3, row -> row.actual().text(), Season.Total::actual),
+                            "feedback.actual", 3, row -> row.actual().text(), FeedbackSeason.Total::actual),
                     ReadOnlyTable.Head.figure(
-                            "feedback.quantity", 3, row -> signed(row.quantityError()), Season.Total::quantityError),
+                            "feedback.quantity",
+                            3,
+                            row -> signed(row.quantityError()),
+                            FeedbackSeason.Total::quantityError),
                     ReadOnlyTable.Head.figure(
                             "feedback.production",
                             3,
                             row -> signed(row.productionError()),
-                            Season.Total::productionError),
+                            FeedbackSeason.Total::productionError),
                     ReadOnlyTable.Head.figure(
-                            "feedback.price", 3, row -> signed(row.priceError()), Season.Total::priceError)));
+                            "feedback.price", 3, row -> signed(row.priceError()), FeedbackSeason.Total::priceError)));
     private final ReadOnlyTable<Suggestion> rates = new ReadOnlyTable<>(
             "feedback.rates",
             List.of(
@@ -150,19 +153,19 @@ public final class FeedbackTab extends JPanel {
     }
 
     private void show(Path tree, Lesson lesson) {
-        List<Season.Total> rows = lesson.season().totals();
-        totals.show(rows, Season.Total::code);
+        List<FeedbackSeason.Total> rows = lesson.season().totals();
+        totals.show(rows, FeedbackSeason.Total::code);
         rates.show(lesson.suggestions(), row -> row.code() + row.what());
         String text = rows.isEmpty()
                 ? Messages.of("feedback.none", tree)
                 : Messages.of(
                         "feedback.sum",
                         lesson.season().jobs().size(),
-                        sum(rows, Season.Total::estimate).text(),
-                        sum(rows, Season.Total::actual).text(),
-                        signed(sum(rows, Season.Total::quantityError)),
-                        signed(sum(rows, Season.Total::productionError)),
-                        signed(sum(rows, Season.Total::priceError)));
+                        sum(rows, FeedbackSeason.Total::estimate).text(),
+                        sum(rows, FeedbackSeason.Total::actual).text(),
+                        signed(sum(rows, FeedbackSeason.Total::quantityError)),
+                        signed(sum(rows, FeedbackSeason.Total::productionError)),
+                        signed(sum(rows, FeedbackSeason.Total::priceError)));
         LibraryControls.say(
                 told, Stream.concat(Stream.of(text), lesson.unread().stream()).collect(Collectors.joining("\n")));
         report.setEnabled(!rows.isEmpty());
@@ -170,10 +173,10 @@ public final class FeedbackTab extends JPanel {
     }
 
     private interface Amount {
-        Dollars of(Season.Total row);
+        Dollars of(FeedbackSeason.Total row);
     }
 
-    private static Dollars sum(List<Season.Total> rows, Amount amount) {
+    private static Dollars sum(List<FeedbackSeason.Total> rows, Amount amount) {
         return Dollars.total(rows.stream().map(amount::of).toList());
     }
 

@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Spot;
 import spadework.form.kit.Messages;
@@ -34,7 +34,7 @@ public final class ItemValuesModel extends AbstractTableModel {
                 .filter(place -> isSeries(place) || place.equals(NOTE) || !isSeries(place.replaceAll("/0$", "")))
                 .filter(place -> isSeries(place)
                         || spot(place)
-                                .filter(spot -> spot.kind() != Kind.GROUP && spot.kind() != Kind.LIST)
+                                .filter(spot -> spot.kind() != FieldKind.GROUP && spot.kind() != FieldKind.LIST)
                                 .isPresent())
                 .toList();
     }
@@ -45,8 +45,10 @@ public final class ItemValuesModel extends AbstractTableModel {
 
     /** A list of a few words stands in one row. */
     private static boolean isSeries(String place) {
-        return spot(place).filter(spot -> spot.kind() == Kind.LIST).isPresent()
-                && spot(place + "/0").filter(spot -> spot.kind() == Kind.CHOICE).isPresent();
+        return spot(place).filter(spot -> spot.kind() == FieldKind.LIST).isPresent()
+                && spot(place + "/0")
+                        .filter(spot -> spot.kind() == FieldKind.CHOICE)
+                        .isPresent();
     }
 
     /**
@@ -111,7 +113,7 @@ public final class ItemValuesModel extends AbstractTableModel {
         Optional<Spot> spot = spot(place(row));
         return isYesOrNo(place(row))
                 ? List.of("", Messages.of("choice.true"), Messages.of("choice.false"))
-                : spot.filter(one -> one.kind() == Kind.CHOICE)
+                : spot.filter(one -> one.kind() == FieldKind.CHOICE)
                         .map(Spot::choices)
                         .orElse(List.of());
     }
@@ -159,7 +161,7 @@ public final class ItemValuesModel extends AbstractTableModel {
     }
 
     private static boolean isYesOrNo(String place) {
-        return spot(place).filter(spot -> spot.kind() == Kind.YES_OR_NO).isPresent();
+        return spot(place).filter(spot -> spot.kind() == FieldKind.YES_OR_NO).isPresent();
     }
 
     @Override

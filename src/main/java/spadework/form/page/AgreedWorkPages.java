@@ -101,7 +101,7 @@ public final class AgreedWorkPages {
         page.field(signing, "/on", 3);
         page.field(signing, "/place", 3);
         page.field(signing, "/salesperson/name", 3);
-        page.field(signing, "/salesperson/licence", 3);
+        page.field(signing, "/salesperson/license", 3);
         page.field(signing, "/oldestAge", 2);
         page.field(signing, "/specialOrder", 2);
         page.field(signing, "/emergency", 2);
@@ -111,7 +111,7 @@ public final class AgreedWorkPages {
         page.field(signing, "/language", 3);
         page.field(signing, "/permits", 9);
         page.field(signing, "/depositHeld", 12);
-        page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/licence=3");
+        page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
         JComponent nobody = new EmptyListCheckBox(page.desk(), "/signing/subcontractors");
         page.put(nobody, "span 12");
     }

@@ -20,7 +20,7 @@ import javax.swing.Scrollable;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import spadework.draft.Kind;
+import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Pointer;
 import spadework.form.field.BasePointer;
@@ -81,8 +81,8 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     final void field(BasePointer base, String key, int wide) {
-        Kind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
-        boolean choice = kind == Kind.CHOICE || kind == Kind.YES_OR_NO;
+        FieldKind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
+        boolean choice = kind == FieldKind.CHOICE || kind == FieldKind.YES_OR_NO;
         BoundField entry = choice ? new BoundChoiceField(desk, base, key) : new BoundTextField(desk, base, key);
         entries.add(entry);
         put(entry.panel(), "span " + wide + ", top, wmin 40");

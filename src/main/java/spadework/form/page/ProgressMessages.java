@@ -18,7 +18,7 @@ public final class ProgressMessages {
                         issued.on(),
                         issued.total().map(Object::toString).orElse("?"),
                         issued.until().orElse("?")))
-                .orElse(Messages.of("stands.proposed", progress.total())));
+                .orElse(Messages.of("stands.proposed", progress.sums().total())));
         if (progress.lost()) {
             said.add(Messages.of("stands.lost"));
         }
@@ -30,7 +30,11 @@ public final class ProgressMessages {
                     signed.by().orElse("?"),
                     signed.total().map(Object::toString).orElse("?")));
             said.add(changes(progress));
-            said.add(Messages.of("stands.paid", progress.paid(), progress.total(), progress.balance()));
+            said.add(Messages.of(
+                    "stands.paid",
+                    progress.sums().paid(),
+                    progress.sums().total(),
+                    progress.sums().balance()));
             said.add(Messages.of(progress.recorded() ? "stands.recorded" : "stands.unrecorded"));
         });
         progress.certificate()
@@ -48,7 +52,7 @@ public final class ProgressMessages {
                 accepted,
                 open,
                 declined,
-                progress.total());
+                progress.sums().total());
     }
 
     /** What a change order does, before anybody decides on it. */

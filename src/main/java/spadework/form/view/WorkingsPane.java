@@ -159,7 +159,7 @@ public final class WorkingsPane extends JPanel {
                 node(Messages.of("working.cost", line.cost().direct().text()));
         part(
                 cost,
-                "labour",
+                "labor",
                 line.cost().labor().text(),
                 line.crewHours().signum() == 0
                         ? ""

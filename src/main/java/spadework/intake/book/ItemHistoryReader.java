@@ -9,6 +9,7 @@ import spadework.intake.value.CalendarDates;
 import spadework.intake.value.DateOrder;
 import spadework.pricebook.ItemChange;
 import spadework.pricebook.Retirement;
+import spadework.spelling.FormerSpelling;
 
 /** Reads what became of a line item: its changes, and its end. */
 public final class ItemHistoryReader {
@@ -16,7 +17,9 @@ public final class ItemHistoryReader {
             fields -> new Retirement(fields.get("on", CalendarDates.DATE), fields.get("reason", Texts.TEXT)));
 
     private static final ValueKind<ItemChange.Value> VALUE = ValueKind.object(fields -> new ItemChange.Value(
-            fields.get("what", Texts.LABEL), fields.find("from", Texts.TEXT), fields.find("to", Texts.TEXT)));
+            FormerSpelling.current(fields.get("what", Texts.LABEL)),
+            fields.find("from", Texts.TEXT),
+            fields.find("to", Texts.TEXT)));
 
     private static final ValueKind<ItemChange> CHANGE = ValueKind.object(fields -> new ItemChange(
             fields.get("on", CalendarDates.DATE), fields.get("reason", Texts.TEXT), fields.list("changes", VALUE)));

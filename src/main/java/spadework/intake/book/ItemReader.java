@@ -88,7 +88,7 @@ public final class ItemReader {
                 follows,
                 standard(fields, follows),
                 fields.find("material", ValueKind.object(inside -> material(inside, itemUnit))),
-                fields.find("labour", ValueKind.object(inside -> labor(inside, itemUnit))),
+                fields.find("labor", ValueKind.object(inside -> labor(inside, itemUnit))),
                 fields.find("subcontract", DollarAmounts.FROM_ZERO),
                 fields.find("disposal", DollarAmounts.FROM_ZERO),
                 fields.find("film", FILM),

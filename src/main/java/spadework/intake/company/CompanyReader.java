@@ -55,7 +55,7 @@ public final class CompanyReader {
         Names trades = new Names("a name of \"wages\"", wages.keySet(), complete);
         return new Company(
                 fields.get("name", Texts.LABEL),
-                fields.get("licence", ValueKind.object(CompanyReader::license)),
+                fields.get("license", ValueKind.object(CompanyReader::license)),
                 fields.get("insurance", ValueKind.object(CompanyReader::insurance)),
                 fields.get("address", Addresses.ADDRESS),
                 fields.get("phone", Texts.LABEL),

@@ -32,6 +32,7 @@ import spadework.job.WallEnd;
 import spadework.job.WarrantyTerms;
 import spadework.measure.Area;
 import spadework.measure.Length;
+import spadework.spelling.FormerSpelling;
 
 /** Reads job.json; what a job leaves open is the company's. */
 public final class JobReader {
@@ -171,7 +172,7 @@ public final class JobReader {
 
     private static AcceptedStop acceptedStop(ObjectFields fields) {
         return new AcceptedStop(
-                fields.get("finding", Texts.LABEL),
+                FormerSpelling.current(fields.get("finding", Texts.LABEL)),
                 fields.get("about", Texts.LABEL, ""),
                 fields.get("by", Texts.LABEL),
                 fields.get("why", Texts.TEXT),

@@ -9,6 +9,8 @@ import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Counts;
 import spadework.intake.value.DollarAmounts;
+import spadework.job.Financing;
+import spadework.job.Sale;
 import spadework.job.Salesperson;
 import spadework.job.Signing;
 import spadework.job.SigningPlace;
@@ -22,23 +24,33 @@ public final class SigningReader {
 
     static Signing signing(ObjectFields fields) {
         return new Signing(
+                sale(fields),
+                financing(fields),
+                fields.find("subcontractors", new ValueKind<>("[]", SigningReader::subcontractors)),
+                fields.find("dateIsEssential", Texts.YES_OR_NO),
+                fields.find("permits", Texts.TEXT));
+    }
+
+    private static Sale sale(ObjectFields fields) {
+        return new Sale(
                 fields.find("on", CalendarDates.DATE),
                 fields.get("place", Choices.of(SigningPlace.class), SigningPlace.HOME),
                 fields.find("salesperson", ValueKind.object(SigningReader::salesperson)),
                 fields.find("oldestAge", Counts.between(18, 120)),
-                fields.find("specialOrder", DollarAmounts.FROM_ZERO),
-                fields.get("emergency", Texts.YES_OR_NO, false),
-                fields.find("subcontractors", new ValueKind<>("[]", SigningReader::subcontractors)),
                 fields.get("language", Texts.LABEL, ENGLISH),
-                fields.find("dateIsEssential", Texts.YES_OR_NO),
+                fields.get("emergency", Texts.YES_OR_NO, false));
+    }
+
+    private static Financing financing(ObjectFields fields) {
+        return new Financing(
+                fields.find("specialOrder", DollarAmounts.FROM_ZERO),
                 fields.find("depositHeld", Texts.TEXT),
-                fields.find("permits", Texts.TEXT),
                 fields.get("lienOnHome", Texts.YES_OR_NO, false),
                 fields.get("financed", Texts.YES_OR_NO, false));
     }
 
     private static Salesperson salesperson(ObjectFields fields) {
-        return new Salesperson(fields.get("name", Texts.LABEL), fields.find("licence", Texts.LABEL));
+        return new Salesperson(fields.get("name", Texts.LABEL), fields.find("license", Texts.LABEL));
     }
 
     private static List<Subcontractor> subcontractors(SourceNode node) {
@@ -46,7 +58,7 @@ public final class SigningReader {
                 fields.get("name", Texts.LABEL),
                 fields.get("address", Texts.LABEL),
                 fields.get("phone", Texts.LABEL),
-                fields.find("licence", Texts.LABEL),
+                fields.find("license", Texts.LABEL),
                 fields.get("trade", Texts.LABEL)));
         return node.elements().stream().map(one::read).toList();
     }

@@ -8,8 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import spadework.spelling.FormerSpelling;
 
-/** The keys of one object, asked for by name. */
+/** The keys of one object, asked for by name. A key that was spelled otherwise once is found in that spelling too. */
 public final class ObjectFields {
     private final SourceNode node;
     private final Set<String> asked = new LinkedHashSet<>();
@@ -86,7 +87,7 @@ public final class ObjectFields {
     void done() {
         node.sheet().know(node.pointer(), asked);
         for (String key : node.keys()) {
-            if (!asked.contains(key)) {
+            if (!asked.contains(FormerSpelling.current(key))) {
                 unknown(key);
             }
         }
@@ -101,8 +102,29 @@ public final class ObjectFields {
     }
 
     private SourceNode ask(String key) {
-        asked.add(key);
-        return node.at(key);
+        boolean first = asked.add(key);
+        SourceNode value = node.at(key);
+        Optional<SourceNode> former = FormerSpelling.of(key).map(node::at).filter(old -> old.json() != null);
+        if (former.isPresent() && value.json() != null && first) {
+            spelledTwice(key, FormerSpelling.of(key).orElseThrow());
+        }
+        return value.json() == null ? former.orElse(value) : value;
+    }
+
+    private void spelledTwice(String key, String former) {
+        node.sheet()
+                .fault(
+                        node.sheet().placeOfKey(SourceFile.child(node.pointer(), former)),
+                        "\"" + former + "\" beside \"" + key + "\", which is the same key",
+                        "\"" + key + "\" once",
+                        "take \"" + former + "\" out");
+    }
+
+    private boolean isOpen(String key) {
+        return node.at(key).json() == null
+                && FormerSpelling.of(key)
+                        .filter(former -> node.at(former).json() != null)
+                        .isEmpty();
     }
 
     private void missing(SourceNode value, String key, String example) {
@@ -110,8 +132,7 @@ public final class ObjectFields {
     }
 
     private void unknown(String key) {
-        List<String> open =
-                asked.stream().filter(name -> node.at(name).json() == null).toList();
+        List<String> open = asked.stream().filter(this::isOpen).toList();
         Optional<String> nearest = NearestName.of(key, open);
         node.sheet()
                 .fault(

@@ -13,8 +13,9 @@ import spadework.intake.source.NearestName;
 import spadework.intake.source.ValueKind;
 import spadework.measure.Unit;
 import spadework.pricebook.Measure;
+import spadework.spelling.FormerSpelling;
 
-/** Values that are one word, or a few, out of a fixed list. */
+/** Values that are one word, or a few, out of a fixed list. A word in its former spelling is the same word. */
 public final class Choices {
     public static final ValueKind<Unit> UNIT =
             among(Arrays.stream(Unit.values()).filter(Unit::isCounted), Unit::symbol);
@@ -56,6 +57,7 @@ public final class Choices {
                 return values.get(0);
             }
             int index = words.indexOf(text.get());
+            index = index < 0 ? words.indexOf(FormerSpelling.current(text.get())) : index;
             if (index < 0) {
                 node.fault(node.written(), allowed, mend(text.get(), words));
             }

@@ -10,11 +10,11 @@ import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.office.reply.FindingLines;
 import spadework.office.reply.Reply;
+import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 import spadework.warranty.Claim;
 import spadework.warranty.ClaimRules;
@@ -42,7 +42,7 @@ public final class Claims {
             return Reply.refused(faults);
         }
         Entry entry = Register.of(reading.folder())
-                .issue(Kind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
+                .issue(DocumentKind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
         return told(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
     }
 
@@ -84,7 +84,8 @@ public final class Claims {
         List<String> lines = new ArrayList<>(WarrantyText.of(claim));
         lines.addAll(FindingLines.bundled().told(ClaimRules.findings(warranty, claim)));
         if (claim.decided().isEmpty()) {
-            lines.add("answer by " + ClaimRules.replyDay(claim.opened(), warranty.replyDays()));
+            lines.add("answer by "
+                    + ClaimRules.replyDay(claim.opened(), warranty.terms().replyDays()));
         }
         return Reply.done(lines);
     }

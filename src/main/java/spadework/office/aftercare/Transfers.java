@@ -10,11 +10,11 @@ import java.util.Optional;
 import spadework.finding.Fault;
 import spadework.office.reply.FindingLines;
 import spadework.office.reply.Reply;
+import spadework.register.DocumentKind;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Guard;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 import spadework.register.WarrantyBook;
 import spadework.warranty.TransferRules;
@@ -39,7 +39,7 @@ public final class Transfers {
         WarrantyPapers papers = new WarrantyPapers(templates);
         Entry entry = Register.of(reading.folder())
                 .issue(
-                        Kind.CERTIFICATE,
+                        DocumentKind.CERTIFICATE,
                         Event.TRANSFERRED,
                         warranty.job(),
                         asked.on(),
@@ -61,7 +61,7 @@ public final class Transfers {
     private static Map<String, String> facts(Warranty warranty, TransferInput asked) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("certificate", warranty.number());
-        facts.put("from", String.join(" and ", warranty.owners()));
+        facts.put("from", String.join(" and ", warranty.parties().owners()));
         facts.put("to", String.join(" and ", asked.to()));
         asked.sold().ifPresent(day -> facts.put("sold", day.toString()));
         asked.waived().ifPresent(why -> facts.put("waived", why));

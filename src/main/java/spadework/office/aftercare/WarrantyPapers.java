@@ -51,7 +51,9 @@ public final class WarrantyPapers {
                         template,
                         model,
                         new PageInfo(
-                                PaperPrinter.LANGUAGE, warranty.contractor().name(), issued)));
+                                PaperPrinter.LANGUAGE,
+                                warranty.parties().contractor().name(),
+                                issued)));
         files.put(name + ".xlsx", WorkbookPress.print(templates, template, model, issued));
         return files;
     }

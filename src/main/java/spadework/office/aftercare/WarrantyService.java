@@ -56,8 +56,8 @@ public final class WarrantyService {
                 row.warranty().number(),
                 row.part().part(),
                 row.part().lastDay().toString(),
-                String.join(" and ", row.warranty().owners()),
-                row.warranty().address(),
+                String.join(" and ", row.warranty().parties().owners()),
+                row.warranty().parties().address(),
                 row.folder());
     }
 

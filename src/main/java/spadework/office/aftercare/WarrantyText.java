@@ -20,25 +20,27 @@ public final class WarrantyText {
         List<String> lines = new ArrayList<>();
         lines.add("Warranty " + warranty.number()
                 + warranty.reissueOf().map(first -> ", reissued from " + first).orElse(""));
-        lines.add("  for " + String.join(" and ", warranty.owners()) + ", " + warranty.address());
-        lines.add("  given by " + warranty.contractor().name() + ", "
-                + warranty.contractor().phone());
-        lines.add("  walls: " + covered(warranty.walls()));
-        if (!warranty.runs().isEmpty()) {
-            lines.add("  pipes: " + covered(warranty.runs()));
+        lines.add("  for " + String.join(" and ", warranty.parties().owners()) + ", "
+                + warranty.parties().address());
+        lines.add("  given by " + warranty.parties().contractor().name() + ", "
+                + warranty.parties().contractor().phone());
+        lines.add("  walls: " + covered(warranty.coverage().walls()));
+        if (!warranty.coverage().runs().isEmpty()) {
+            lines.add("  pipes: " + covered(warranty.coverage().runs()));
         }
-        for (CoveredPart part : warranty.parts()) {
+        for (CoveredPart part : warranty.coverage().parts()) {
             lines.add("  " + part.part() + ": " + part.firstDay() + " to " + part.lastDay() + ", " + state(part, on)
                     + ": " + part.promise());
         }
-        lines.add("  claims are answered within " + warranty.replyDays() + " working days");
+        lines.add("  claims are answered within " + warranty.terms().replyDays() + " working days");
         lines.add(
-                warranty.transfers() == 0
+                warranty.terms().transfers() == 0
                         ? "  it does not pass to a later owner"
-                        : "  it may pass to a later owner, times left: " + warranty.transfers() + "; notice within "
-                                + warranty.transferNoticeDays() + " days of the sale");
-        warranty.notCovered().forEach(item -> lines.add("  not covered: " + item));
-        warranty.duties().forEach(item -> lines.add("  duty: " + item));
+                        : "  it may pass to a later owner, times left: "
+                                + warranty.terms().transfers() + "; notice within "
+                                + warranty.terms().transferNoticeDays() + " days of the sale");
+        warranty.coverage().notCovered().forEach(item -> lines.add("  not covered: " + item));
+        warranty.terms().duties().forEach(item -> lines.add("  duty: " + item));
         return plain(lines);
     }
 
@@ -57,7 +59,7 @@ public final class WarrantyText {
     static List<String> of(Card card) {
         List<String> lines = new ArrayList<>();
         lines.add("Maintenance for warranty " + card.warranty().number() + ", "
-                + card.warranty().address());
+                + card.warranty().parties().address());
         for (CardRow row : card.rows()) {
             List<String> duties = row.duties().stream()
                     .map(duty -> duty.replaceFirst("(?<!\\.)$", "."))

@@ -25,10 +25,10 @@ import spadework.office.files.FileName;
 import spadework.office.records.JobRecords;
 import spadework.office.records.JobSource;
 import spadework.paperwork.Dossier;
+import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 
 /** Records the homeowner's yes: the contract is filed with its source, and the job says what was agreed. */
@@ -70,11 +70,11 @@ public final class Accepting {
         }
         Entry entry = Register.of(records.folder())
                 .issue(
-                        Kind.CONTRACT,
-                        Kind.CONTRACT.issued(),
+                        DocumentKind.CONTRACT,
+                        DocumentKind.CONTRACT.issued(),
                         bid.dossier().job().number(),
                         yes.on(),
-                        OnceGuard.of(Kind.CONTRACT.issued()),
+                        OnceGuard.of(DocumentKind.CONTRACT.issued()),
                         number -> issue(file, number, accepted, (Bid) after, yes));
         accepted.write(file);
         return new Outcome.Issued(entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));

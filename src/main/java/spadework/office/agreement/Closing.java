@@ -26,11 +26,11 @@ import spadework.office.PaperKind;
 import spadework.office.Refusal;
 import spadework.office.records.JobRecords;
 import spadework.paperwork.Dossier;
+import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 import spadework.takeoff.Measuring;
 
@@ -91,7 +91,7 @@ public final class Closing {
         }
         Entry entry = Register.of(records.folder())
                 .issue(
-                        Kind.CERTIFICATE,
+                        DocumentKind.CERTIFICATE,
                         Event.CERTIFICATE_ISSUED,
                         bid.dossier().job().number(),
                         on,

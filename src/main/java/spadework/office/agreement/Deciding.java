@@ -20,11 +20,11 @@ import spadework.office.Outcome;
 import spadework.office.PaperKind;
 import spadework.office.Refusal;
 import spadework.office.records.JobRecords;
+import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 
 /** Records what became of a change order: both sides signed it, or the homeowner declined. */
@@ -56,7 +56,7 @@ public final class Deciding {
         JobRecords records = JobRecords.beside(file);
         JobText text = JobText.of(Files.readString(file));
         String place = "/changes/" + change.map(changes::indexOf).orElse(-1);
-        DocumentNumber paper = new DocumentNumber(bid.dossier().job().number(), Kind.CHANGE_ORDER, number);
+        DocumentNumber paper = new DocumentNumber(bid.dossier().job().number(), DocumentKind.CHANGE_ORDER, number);
         if (change.isPresent() && records.decided(paper).isPresent()) {
             List<String> places = List.of(place + "/state", place + "/decision");
             return InterruptedStep.written(records, records.decided(paper).get(), text, places, file);

@@ -24,10 +24,10 @@ import spadework.office.files.FileName;
 import spadework.office.records.JobRecords;
 import spadework.office.records.JobSource;
 import spadework.paperwork.Dossier;
+import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Issue;
-import spadework.register.Kind;
 import spadework.register.Register;
 
 /** Issues a proposal: it gets a number and a revision, and its source is kept. */
@@ -74,7 +74,7 @@ public final class Issuing {
         Optional<Moved> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
         Entry entry = Register.of(records.folder())
                 .issue(
-                        Kind.PROPOSAL,
+                        DocumentKind.PROPOSAL,
                         dossier.job().number(),
                         dossier.job().issued(),
                         number -> issue(file, number, moved, fingerprint));

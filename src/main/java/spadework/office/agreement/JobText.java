@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.draft.Draft;
-import spadework.draft.Value;
+import spadework.draft.DraftValue;
 import spadework.office.files.FileName;
 import spadework.register.AtomicFile;
 
@@ -34,9 +34,10 @@ public record JobText(Draft draft) {
 
     /** A list of words. */
     public JobText with(String pointer, List<String> words) {
-        List<Value> rows =
-                words.stream().map(word -> (Value) new Value.Text(word)).toList();
-        return rows.isEmpty() ? this : new JobText(draft.with(pointer, new Value.Rows(rows)));
+        List<DraftValue> rows = words.stream()
+                .map(word -> (DraftValue) new DraftValue.Text(word))
+                .toList();
+        return rows.isEmpty() ? this : new JobText(draft.with(pointer, new DraftValue.Rows(rows)));
     }
 
     /** Who signed, when and how. */
@@ -52,7 +53,7 @@ public record JobText(Draft draft) {
     public JobText with(JobText other, List<String> pointers) {
         Draft changed = draft;
         for (String pointer : pointers) {
-            Optional<Value> value = other.draft.at(pointer);
+            Optional<DraftValue> value = other.draft.at(pointer);
             changed = value.isPresent() ? changed.with(pointer, value.get()) : changed;
         }
         return new JobText(changed);

@@ -32,9 +32,6 @@ import spadework.register.Entry;
  * @param certificate of the warranty, once the job is closed
  * @param closed whether the job file knows of the certificate
  * @param recorded whether it is recorded what was built
- * @param total what the homeowner pays in all, as things stand
- * @param paid what came in
- * @param balance what is still due; below zero where too much was paid
  * @param open what keeps the job from being closed, in words
  */
 public record Progress(
@@ -47,10 +44,17 @@ public record Progress(
         Optional<Mark> certificate,
         boolean closed,
         boolean recorded,
-        Dollars total,
-        Dollars paid,
-        Dollars balance,
+        Sums sums,
         List<String> open) {
+
+    /**
+     * What the homeowner pays.
+     *
+     * @param total in all, as things stand
+     * @param paid what came in
+     * @param balance what is still due; below zero where too much was paid
+     */
+    public record Sums(Dollars total, Dollars paid, Dollars balance) {}
 
     /** The steps of an agreement, in their order. */
     public enum Step {
@@ -165,9 +169,7 @@ public record Progress(
                 records.certificate().map(Mark::of),
                 bid.dossier().job().closed().isPresent(),
                 agreement.asBuilt().isPresent(),
-                account.total(),
-                account.paid(),
-                account.balance(),
+                new Sums(account.total(), account.paid(), account.balance()),
                 new Closing(office)
                         .checks(bid, Optional.empty()).stream()
                                 .filter(CloseChecks::isOpen)

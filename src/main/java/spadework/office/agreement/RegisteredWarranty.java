@@ -16,7 +16,10 @@ import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.warranty.Contractor;
 import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
+import spadework.warranty.OwnerTerms;
 import spadework.warranty.Warranty;
+import spadework.warranty.WarrantyCoverage;
+import spadework.warranty.WarrantyParties;
 
 /** A closed job's warranty as the register keeps it: it says what the certificate says. */
 public final class RegisteredWarranty {
@@ -28,12 +31,13 @@ public final class RegisteredWarranty {
         LocalDate from = job.closed().map(Closed::completed).orElseThrow();
         Company company = dossier.company();
         WarrantyCertificate certificate = CertificatePaper.of(dossier, PlanSketch.of(job));
-        return new Warranty(
-                number,
-                Optional.empty(),
-                job.number(),
-                job.customer().names(),
-                job.site().address().text(),
+        Contractor contractor = new Contractor(
+                company.name(),
+                company.address().text(),
+                company.phone(),
+                company.email(),
+                company.license().label() + " " + company.license().number());
+        WarrantyCoverage coverage = new WarrantyCoverage(
                 certificate.walls().stream()
                         .map(wall -> new Covered(wall.label(), wall.where(), wall.length()))
                         .toList(),
@@ -41,17 +45,14 @@ public final class RegisteredWarranty {
                         .map(run -> new Covered(run.label(), run.pipe(), run.length()))
                         .toList(),
                 parts(terms, from),
-                terms.replyDays(),
-                terms.transfers(),
-                terms.transferNoticeDays(),
-                terms.notCovered(),
-                terms.duties(),
-                new Contractor(
-                        company.name(),
-                        company.address().text(),
-                        company.phone(),
-                        company.email(),
-                        company.license().label() + " " + company.license().number()));
+                terms.notCovered());
+        return new Warranty(
+                number,
+                Optional.empty(),
+                job.number(),
+                new WarrantyParties(job.customer().names(), job.site().address().text(), contractor),
+                coverage,
+                new OwnerTerms(terms.replyDays(), terms.transfers(), terms.transferNoticeDays(), terms.duties()));
     }
 
     private static List<CoveredPart> parts(WarrantyTerms terms, LocalDate from) {

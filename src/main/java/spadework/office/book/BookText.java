@@ -12,18 +12,19 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.draft.BookDraft;
 import spadework.draft.Draft;
+import spadework.draft.DraftValue.Entries;
+import spadework.draft.DraftValue.Rows;
+import spadework.draft.DraftValue.Text;
 import spadework.draft.Leaves;
 import spadework.draft.Outline;
-import spadework.draft.Value.Entries;
-import spadework.draft.Value.Rows;
-import spadework.draft.Value.Text;
 import spadework.office.reply.TextColumns;
 import spadework.pricebook.LineItem;
+import spadework.spelling.FormerSpelling;
 
 /** Line items in words and as rows, and what is typed of them. */
 public final class BookText {
     private static final Set<String> PRICES =
-            Set.of("material/cost", "material/holds", "labour/perHour", "subcontract", "disposal");
+            Set.of("material/cost", "material/holds", "labor/perHour", "subcontract", "disposal");
 
     private BookText() {}
 
@@ -87,8 +88,9 @@ public final class BookText {
 
     /** A price that changes has a new source: the one that is typed, else the reason of the change. */
     static Map<String, String> sourced(Map<String, String> values, LocalDate on, String reason) {
-        Map<String, String> all = new LinkedHashMap<>(values);
-        if (values.keySet().stream().anyMatch(PRICES::contains)) {
+        Map<String, String> all = new LinkedHashMap<>();
+        values.forEach((place, value) -> all.put(FormerSpelling.current(place), value));
+        if (all.keySet().stream().anyMatch(PRICES::contains)) {
             all.putIfAbsent("source/text", reason);
             all.putIfAbsent("source/on", on.toString());
         }

@@ -11,8 +11,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import spadework.draft.Draft;
+import spadework.draft.DraftValue;
 import spadework.draft.Pointer;
-import spadework.draft.Value;
 import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
@@ -117,12 +117,12 @@ public final class Copying {
     /** Items of a wall that is not taken over have no place. */
     private static Draft withoutWallItems(Draft draft) {
         Set<String> sections = new HashSet<>(List.of("drain", "roof water", "ground", "setup"));
-        List<Value> kept = new ArrayList<>();
+        List<DraftValue> kept = new ArrayList<>();
         for (int i = 0; i < draft.rows("/items"); i++) {
             if (sections.contains(draft.shown("/items/" + i + "/section"))) {
                 kept.add(draft.at("/items/" + i).orElseThrow());
             }
         }
-        return kept.isEmpty() ? draft.without("/items") : draft.with("/items", new Value.Rows(kept));
+        return kept.isEmpty() ? draft.without("/items") : draft.with("/items", new DraftValue.Rows(kept));
     }
 }

@@ -12,9 +12,9 @@ import java.util.Optional;
 import spadework.bids.Standing;
 import spadework.closeout.BuiltJob;
 import spadework.company.Company;
+import spadework.feedback.FeedbackSeason;
 import spadework.feedback.JobVariances;
 import spadework.feedback.RateRule;
-import spadework.feedback.Season;
 import spadework.feedback.Suggestion;
 import spadework.finding.Fault;
 import spadework.finding.Place;
@@ -58,7 +58,7 @@ public final class FeedbackService {
      *
      * @param unread files that are left out, and why
      */
-    public record Lesson(Season season, List<Suggestion> suggestions, List<String> unread) {
+    public record Lesson(FeedbackSeason season, List<Suggestion> suggestions, List<String> unread) {
 
         public Lesson {
             suggestions = List.copyOf(suggestions);
@@ -85,7 +85,7 @@ public final class FeedbackService {
         }
         List<List<String>> rows = new ArrayList<>();
         rows.add(List.of("item", "jobs", "estimate", "actual", "quantity", "production", "price"));
-        for (Season.Total total : heard.season.totals()) {
+        for (FeedbackSeason.Total total : heard.season.totals()) {
             rows.add(List.of(
                     total.code(),
                     String.valueOf(total.jobs()),
@@ -168,7 +168,7 @@ public final class FeedbackService {
         return Reply.done(out);
     }
 
-    private List<Suggestion> suggestions(Season season) throws IOException {
+    private List<Suggestion> suggestions(FeedbackSeason season) throws IOException {
         ReadBook read = book.read();
         if (!read.faults().isEmpty() || read.book().isEmpty()) {
             throw new IOException(
@@ -180,7 +180,7 @@ public final class FeedbackService {
     }
 
     /** What was heard, and which jobs could not be read. */
-    private record Heard(Season season, List<String> wrong) {}
+    private record Heard(FeedbackSeason season, List<String> wrong) {}
 
     private Heard hear() throws IOException {
         BidReader reader = new BidReader();
@@ -200,7 +200,7 @@ public final class FeedbackService {
                 .flatMap(one -> one.drawn().stream())
                 .flatMap(Optional::stream)
                 .toList();
-        return new Heard(new Season(jobs), BidsService.unread(read));
+        return new Heard(new FeedbackSeason(jobs), BidsService.unread(read));
     }
 
     private Fault nothing() {

@@ -17,8 +17,12 @@ public final class CancelRights {
         return new CancelTerms(
                 dossier.terms().get("ordinal." + days),
                 dossier.terms().get("days." + days),
-                signing.on()
-                        .map(on -> Cancellation.of(on, dossier.law().state(), signing.oldestAge())
+                signing.sale()
+                        .on()
+                        .map(on -> Cancellation.of(
+                                        on,
+                                        dossier.law().state(),
+                                        signing.sale().oldestAge())
                                 .lastDay())
                         .map(PrintedDates::words)
                         .orElse(""),
@@ -27,13 +31,22 @@ public final class CancelRights {
 
     /** Of rules that end on the same day the one with more days; while the day is open the one with the most days. */
     private static int days(Dossier dossier, Signing signing) {
-        Optional<Integer> dated = signing.on()
-                .flatMap(on -> Cancellation.of(on, dossier.law().state(), signing.oldestAge()).deadlines().stream()
-                        .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
-                        .map(Deadline::days));
+        Optional<Integer> dated = signing.sale()
+                .on()
+                .flatMap(on ->
+                        Cancellation.of(
+                                        on,
+                                        dossier.law().state(),
+                                        signing.sale().oldestAge())
+                                .deadlines()
+                                .stream()
+                                .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
+                                .map(Deadline::days));
         return dated.orElseGet(() -> dossier.law()
                 .state()
-                .map(rules -> Math.max(Cancellation.FEDERAL_DAYS, rules.cancel().daysFor(signing.oldestAge())))
+                .map(rules -> Math.max(
+                        Cancellation.FEDERAL_DAYS,
+                        rules.cancel().daysFor(signing.sale().oldestAge())))
                 .orElse(Cancellation.FEDERAL_DAYS));
     }
 }

@@ -42,13 +42,13 @@ public final class ContractChecks {
                 .toList());
         Optional<Signing> signing = job.agreement().signing();
         Dollars price = contract.contracted().total();
-        Dollars special = signing.flatMap(Signing::specialOrder).orElse(Dollars.ZERO);
+        Dollars special = signing.flatMap(one -> one.financing().specialOrder()).orElse(Dollars.ZERO);
         List<Finding> found = new ArrayList<>(DepositCheck.of(state, rules, price, deposit, special));
         if (signing.isEmpty()) {
             found.add(0, finding(UNPREPARED, Severity.MUST, state, FEDERAL));
             return found;
         }
-        boolean secured = signing.get().lienOnHome();
+        boolean secured = signing.get().financing().lienOnHome();
         Set<Content> holds =
                 ContractContents.of(job, company, signing.get(), ContentsCheck.due(federal, rules, price, secured));
         found.addAll(ContentsCheck.of(state, federal, rules, holds, price, secured));
@@ -61,24 +61,24 @@ public final class ContractChecks {
 
     private static List<Finding> signing(String state, Signing signing) {
         List<Finding> found = new ArrayList<>();
-        if (signing.on().isEmpty()) {
+        if (signing.sale().on().isEmpty()) {
             found.add(finding("contract-no-signing-day", Severity.MUST, state, "16 CFR 429.1(a), (c)"));
         }
-        if (signing.financed()) {
+        if (signing.financing().financed()) {
             found.add(finding("contract-financed", Severity.STOP, state, "16 CFR 433.2; 15 USC 1635, 1638"));
         }
-        if (signing.lienOnHome()) {
+        if (signing.financing().lienOnHome()) {
             found.add(finding("contract-lien", Severity.STOP, state, "15 USC 1635"));
         }
-        if (!signing.language().equalsIgnoreCase("English")) {
+        if (!signing.sale().language().equalsIgnoreCase("English")) {
             found.add(new Finding(
                     "contract-language",
                     Severity.MUST,
                     state,
-                    Map.of("language", signing.language()),
+                    Map.of("language", signing.sale().language()),
                     "16 CFR 429.1(a), (b)"));
         }
-        if (signing.emergency()) {
+        if (signing.sale().emergency()) {
             found.add(finding("contract-emergency", Severity.MUST, state, "16 CFR 429.0(a)(3), 429.1(d)"));
         }
         return found;

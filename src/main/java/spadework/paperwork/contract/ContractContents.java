@@ -66,21 +66,21 @@ public final class ContractContents {
                 Content.COSTS_NOT_COVERED,
                 !company.excluded().isEmpty() || !job.excluded().isEmpty());
         given.put(Content.DATE_OF_THE_ESSENCE, signing.dateIsEssential().isPresent());
-        given.put(Content.ESCROW_OR_BOND, signing.depositHeld().isPresent());
-        given.put(Content.FINANCE_CHARGE, !signing.financed());
+        given.put(Content.ESCROW_OR_BOND, signing.financing().depositHeld().isPresent());
+        given.put(Content.FINANCE_CHARGE, !signing.financing().financed());
         given.put(Content.INSURANCE_CERTIFICATE, company.insurance().phone().isPresent());
         given.put(Content.INSURER_TELEPHONE, company.insurance().phone().isPresent());
-        given.put(Content.LICENCE_CLASS, company.license().classification().isPresent());
-        given.put(Content.LICENCE_EXPIRY, company.license().until().isPresent());
+        given.put(Content.LICENSE_CLASS, company.license().classification().isPresent());
+        given.put(Content.LICENSE_EXPIRY, company.license().until().isPresent());
         given.put(Content.PERMITS, signing.permits().isPresent());
-        given.put(Content.SALESPERSON, signing.salesperson().isPresent());
+        given.put(Content.SALESPERSON, signing.sale().salesperson().isPresent());
         given.put(
-                Content.SALESPERSON_LICENCE,
-                signing.salesperson().flatMap(Salesperson::license).isPresent());
+                Content.SALESPERSON_LICENSE,
+                signing.sale().salesperson().flatMap(Salesperson::license).isPresent());
         given.put(
                 Content.SELLER_NAME_AND_ADDRESS,
                 !says(BOX, Stream.of(company.address().street())));
-        given.put(Content.SPECIAL_ORDER_COST, signing.specialOrder().isPresent());
+        given.put(Content.SPECIAL_ORDER_COST, signing.financing().specialOrder().isPresent());
         given.put(Content.SUBCONTRACTORS, signing.subcontractors().isPresent());
         given.put(Content.TAXPAYER_NUMBER, company.taxId().isPresent());
         given.put(Content.WARRANTY, !job.warranty().parts().isEmpty());

@@ -3,7 +3,6 @@ package spadework.paperwork.contract;
 import java.util.List;
 import java.util.Set;
 import spadework.finding.Finding;
-import spadework.job.Signing;
 import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.LegalNotice;
@@ -18,8 +17,11 @@ public final class ContractNotices {
     private ContractNotices() {}
 
     static List<NoticeText> of(Dossier dossier) {
-        boolean secured =
-                dossier.job().agreement().signing().map(Signing::lienOnHome).orElse(false);
+        boolean secured = dossier.job()
+                .agreement()
+                .signing()
+                .map(one -> one.financing().lienOnHome())
+                .orElse(false);
         return ContentsCheck.due(
                         dossier.law().federal(),
                         dossier.law().state(),

@@ -53,10 +53,10 @@ public final class ContractPaper {
 
     private static ContractParties parties(Job job, Company company, Signing signing) {
         return new ContractParties(
-                signing.on().map(PrintedDates::words).orElse(""),
+                signing.sale().on().map(PrintedDates::words).orElse(""),
                 job.customer().mailing().orElse(job.site().address()).text(),
                 more(company),
-                signing.salesperson().map(ContractPaper::named).orElse(""),
+                signing.sale().salesperson().map(ContractPaper::named).orElse(""),
                 signing.subcontractors());
     }
 
@@ -90,8 +90,8 @@ public final class ContractPaper {
                         .filter(Due::atSigning)
                         .map(Due::amount)
                         .toList()),
-                signing.specialOrder(),
-                signing.depositHeld().orElse(""));
+                signing.financing().specialOrder(),
+                signing.financing().depositHeld().orElse(""));
     }
 
     private static ContractLaw law(Dossier dossier, Signing signing) {
@@ -100,9 +100,9 @@ public final class ContractPaper {
                 signing.dateIsEssential(),
                 ContractNotices.of(dossier),
                 CancelRights.of(dossier, signing),
-                signing.lienOnHome(),
-                signing.financed(),
-                signing.emergency());
+                signing.financing().lienOnHome(),
+                signing.financing().financed(),
+                signing.sale().emergency());
     }
 
     private static ContractParties.LicenseMore more(Company company) {

@@ -4,9 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import spadework.company.Company;
+import spadework.feedback.FeedbackSeason;
 import spadework.feedback.JobVariances;
 import spadework.feedback.RateRule;
-import spadework.feedback.Season;
 import spadework.feedback.Suggestion;
 import spadework.feedback.Variance;
 import spadework.measure.Figures;
@@ -27,7 +27,7 @@ public final class FeedbackPaper {
      *
      * @param season at least one job
      */
-    public static FeedbackSheet of(Company company, Season season, List<Suggestion> suggestions, LocalDate on) {
+    public static FeedbackSheet of(Company company, FeedbackSeason season, List<Suggestion> suggestions, LocalDate on) {
         List<JobVariances> jobs = season.jobs();
         JobVariances first = jobs.get(0);
         JobVariances last = jobs.get(jobs.size() - 1);
@@ -63,7 +63,7 @@ public final class FeedbackPaper {
                 job.items().stream().map(FeedbackPaper::row).toList());
     }
 
-    private static FeedbackRow row(Season.Total total) {
+    private static FeedbackRow row(FeedbackSeason.Total total) {
         return new FeedbackRow(
                 total.code(),
                 total.name(),
@@ -79,25 +79,27 @@ public final class FeedbackPaper {
 
     private static FeedbackRow row(Variance item) {
         String hours = item.hours()
-                .map(came -> Figures.inWorking(item.estimatedHours()) + " → " + Figures.inWorking(came))
+                .actual()
+                .map(came -> Figures.inWorking(item.hours().estimated()) + " → " + Figures.inWorking(came))
                 .orElse("");
         return new FeedbackRow(
                 item.code(),
                 item.name(),
-                Figures.inWorking(item.estimatedQuantity()) + " → " + Figures.inWorking(item.actualQuantity()) + " "
+                Figures.inWorking(item.quantity().estimated()) + " → "
+                        + Figures.inWorking(item.quantity().actual()) + " "
                         + item.unit().symbol(),
                 hours,
-                item.estimate(),
-                item.actual(),
-                item.quantityError(),
-                item.productionError(),
-                item.priceError(),
+                item.cost().estimated(),
+                item.cost().actual(),
+                item.error().quantity(),
+                item.error().production(),
+                item.error().price(),
                 item.difference());
     }
 
     private static FeedbackRow sum(List<Variance> all) {
-        Dollars estimate = Season.sum(all, Variance::estimate);
-        Dollars actual = Season.sum(all, Variance::actual);
+        Dollars estimate = FeedbackSeason.sum(all, one -> one.cost().estimated());
+        Dollars actual = FeedbackSeason.sum(all, one -> one.cost().actual());
         return new FeedbackRow(
                 "",
                 "",
@@ -105,9 +107,9 @@ public final class FeedbackPaper {
                 "",
                 estimate,
                 actual,
-                Season.sum(all, Variance::quantityError),
-                Season.sum(all, Variance::productionError),
-                Season.sum(all, Variance::priceError),
+                FeedbackSeason.sum(all, one -> one.error().quantity()),
+                FeedbackSeason.sum(all, one -> one.error().production()),
+                FeedbackSeason.sum(all, one -> one.error().price()),
                 actual.minus(estimate));
     }
 

@@ -13,7 +13,7 @@ public final class RegisteredHead {
     private RegisteredHead() {}
 
     static PaperHead of(Warranty warranty, LocalDate issued) {
-        Contractor firm = warranty.contractor();
+        Contractor firm = warranty.parties().contractor();
         return new PaperHead(
                 new Firm(
                         firm.name(),
@@ -30,9 +30,9 @@ public final class RegisteredHead {
                 PrintedDates.words(issued),
                 issued.toString(),
                 "",
-                warranty.owners(),
+                warranty.parties().owners(),
                 "",
-                warranty.address(),
+                warranty.parties().address(),
                 false);
     }
 }

@@ -20,7 +20,7 @@ public final class ReissuePaper {
     public static ReissuedCertificate of(Warranty warranty, String before, LocalDate issued) {
         WarrantyPromise promise = new WarrantyPromise(
                 false,
-                warranty.parts().stream()
+                warranty.coverage().parts().stream()
                         .map(part -> new WarrantyRow(
                                 part.part(),
                                 part.promise(),
@@ -28,18 +28,18 @@ public final class ReissuePaper {
                                 PrintedDates.words(part.firstDay()),
                                 PrintedDates.words(part.lastDay())))
                         .toList(),
-                warranty.replyDays(),
-                warranty.transfers(),
-                warranty.transferNoticeDays(),
-                warranty.notCovered(),
-                warranty.duties());
+                warranty.terms().replyDays(),
+                warranty.terms().transfers(),
+                warranty.terms().transferNoticeDays(),
+                warranty.coverage().notCovered(),
+                warranty.terms().duties());
         return new ReissuedCertificate(
                 RegisteredHead.of(warranty, issued),
                 warranty.number(),
                 warranty.first(),
                 before,
-                warranty.walls(),
-                warranty.runs(),
+                warranty.coverage().walls(),
+                warranty.coverage().runs(),
                 promise);
     }
 }

@@ -110,7 +110,7 @@ class BookSheetsTest {
         assertThat(told.out())
                 .hasSize(4)
                 .anyMatch(line -> line.matches("Prices!E\\d+ STONE-MACH material/cost: \\$31\\.50 → \\$33\\.25"))
-                .anyMatch(line -> line.matches("Prices!I\\d+ DIG-MACH labour/perHour: .* cy → 7 cy"))
+                .anyMatch(line -> line.matches("Prices!I\\d+ DIG-MACH labor/perHour: .* cy → 7 cy"))
                 .anyMatch(line -> line.matches("Prices!M\\d+ AC-LIFT goodUntil: — → 2026-12-31"));
         assertThat(Files.readString(book)).isEqualTo(before);
         assertThat(take(true).done()).isTrue();

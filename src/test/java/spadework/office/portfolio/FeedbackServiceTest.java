@@ -77,7 +77,7 @@ class FeedbackServiceTest {
         assertThat(told.err()).isEmpty();
         assertThat(told.out())
                 .anyMatch(line ->
-                        line.startsWith("DIG-MACH labour/perHour: ") && line.endsWith("(median of the last jobs)"))
+                        line.startsWith("DIG-MACH labor/perHour: ") && line.endsWith("(median of the last jobs)"))
                 .filteredOn(line -> line.startsWith("  2026-014, finished 2026-09-25, silty clay, damp: "))
                 .hasSizeGreaterThanOrEqualTo(3);
         assertThat(Files.readString(root.resolve("price-book.json"))).isEqualTo(before);
@@ -87,10 +87,10 @@ class FeedbackServiceTest {
     void acceptedRateIsInTheBookDatedWithTheJobsAsItsReason() throws IOException {
         Reply told = desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
         assertThat(told.err()).isEmpty();
-        assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labour/perHour: "));
+        assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labor/perHour: "));
         Reply shown = BookService.near(Optional.empty(), root).show("DIG-MACH", Optional.empty());
         assertThat(shown.out()).anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "));
-        assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labour"));
+        assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labor"));
         assertThat(desk(root, RateRule.MEDIAN)
                         .accept(List.of("AC-LIFT"), DECEMBER)
                         .done())
@@ -103,7 +103,7 @@ class FeedbackServiceTest {
                 .anyMatch(line -> line.startsWith("STONE-MACH material/cost: "));
         desk(root, RateRule.MEDIAN).accept(List.of("STONE-MACH"), DECEMBER);
         assertThat(desk(root, RateRule.MEDIAN).tell().out())
-                .noneMatch(line -> line.matches("STONE-MACH (material|labour)/.*"));
+                .noneMatch(line -> line.matches("STONE-MACH (material|labor)/.*"));
     }
 
     @Test

@@ -49,9 +49,9 @@ class ContractContentsTest {
             Map.entry(Content.INSURER_TELEPHONE, "You can ask the insurer about it: (614) 555-0190"),
             Map.entry(Content.LAST_DAY_TO_CANCEL, "The last day to cancel is"),
             Map.entry(Content.LIABILITY_INSURANCE, "Liability insurance: Tallowgate Mutual, policy GL-220417-6"),
-            Map.entry(Content.LICENCE_CLASS, "Class: A, basements"),
-            Map.entry(Content.LICENCE_EXPIRY, "Valid until 30 June 2027"),
-            Map.entry(Content.LICENCE_NUMBER, "Contractor registration: CR-00417"),
+            Map.entry(Content.LICENSE_CLASS, "Class: A, basements"),
+            Map.entry(Content.LICENSE_EXPIRY, "Valid until 30 June 2027"),
+            Map.entry(Content.LICENSE_NUMBER, "Contractor registration: CR-00417"),
             Map.entry(Content.MATERIALS, "liquid synthetic rubber in 2 coats, from the footing up to grade"),
             Map.entry(Content.ORAL_NOTICE_ACKNOWLEDGED, "I was told aloud, when I signed, of my right to cancel"),
             Map.entry(Content.OWNER, "Ida Wrenfield and Tobias Wrenfield 418 Quillfeather Lane"),
@@ -59,7 +59,7 @@ class ContractContentsTest {
             Map.entry(Content.PERMITS, "We apply for the building permit"),
             Map.entry(Content.PRICE, "Contract price $27,617.00"),
             Map.entry(Content.SALESPERSON, "Salesperson: Odo Fennimarsh"),
-            Map.entry(Content.SALESPERSON_LICENCE, "Odo Fennimarsh, S-0417"),
+            Map.entry(Content.SALESPERSON_LICENSE, "Odo Fennimarsh, S-0417"),
             Map.entry(Content.SECURITY_INTEREST, "no mortgage and no other security interest in your home"),
             Map.entry(Content.SELLER_NAME_AND_ADDRESS, "Fennimarsh Wall & Drain LLC 1180 Kiln Lane"),
             Map.entry(Content.SELLER_TELEPHONE, "OH 43099 (614) 555-0142"),
@@ -117,13 +117,13 @@ class ContractContentsTest {
     @CsvSource(textBlock = """
             CT, affiliates,                  AFFILIATES
             WA, bond,                        BOND_AMOUNT
-            WA, licence/until,               LICENCE_EXPIRY
-            VA, licence/classification,      LICENCE_CLASS
+            WA, license/until,               LICENSE_EXPIRY
+            VA, license/classification,      LICENSE_CLASS
             OH, taxId,                       TAXPAYER_NUMBER
             NJ, insurance/phone,             INSURER_TELEPHONE
             NJ, insurance/phone,             INSURANCE_CERTIFICATE
             MD, signing/salesperson,         SALESPERSON
-            MD, signing/salesperson/licence, SALESPERSON_LICENCE
+            MD, signing/salesperson/license, SALESPERSON_LICENSE
             PA, signing/specialOrder,        SPECIAL_ORDER_COST
             PA, signing/subcontractors,      SUBCONTRACTORS
             NY, signing/dateIsEssential,     DATE_OF_THE_ESSENCE

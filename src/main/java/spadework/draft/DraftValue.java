@@ -7,16 +7,16 @@ import java.util.List;
 import java.util.Map;
 
 /** What can stand in a file. Values are immutable, so that two drafts share all that they have in common. */
-public sealed interface Value {
+public sealed interface DraftValue {
 
     /** Words in quotes. */
-    record Text(String words) implements Value {}
+    record Text(String words) implements DraftValue {}
 
     /** A number, {@code true}, {@code false} or {@code null}, spelled as in the file. */
-    record Bare(String token) implements Value {}
+    record Bare(String token) implements DraftValue {}
 
     /** An object; its keys keep their order. */
-    record Entries(Map<String, Value> values) implements Value {
+    record Entries(Map<String, DraftValue> values) implements DraftValue {
         static final Entries NONE = new Entries(Map.of());
 
         public Entries {
@@ -28,11 +28,11 @@ public sealed interface Value {
          *
          * @param order keys as the format lists them; a key that is not among them comes last
          */
-        Entries with(String key, Value value, List<String> order) {
-            Map<String, Value> changed = new LinkedHashMap<>();
+        Entries with(String key, DraftValue value, List<String> order) {
+            Map<String, DraftValue> changed = new LinkedHashMap<>();
             int place = order.indexOf(key);
             boolean put = values.containsKey(key) || place < 0;
-            for (Map.Entry<String, Value> entry : values.entrySet()) {
+            for (Map.Entry<String, DraftValue> entry : values.entrySet()) {
                 if (!put && order.indexOf(entry.getKey()) > place) {
                     changed.put(key, value);
                     put = true;
@@ -44,14 +44,14 @@ public sealed interface Value {
         }
 
         Entries without(String key) {
-            Map<String, Value> changed = new LinkedHashMap<>(values);
+            Map<String, DraftValue> changed = new LinkedHashMap<>(values);
             changed.remove(key);
             return new Entries(changed);
         }
     }
 
     /** A list. */
-    record Rows(List<Value> values) implements Value {
+    record Rows(List<DraftValue> values) implements DraftValue {
         static final Rows NONE = new Rows(List.of());
 
         public Rows {
@@ -59,8 +59,8 @@ public sealed interface Value {
         }
 
         /** The list with a row changed, or added behind the last. */
-        Rows with(int index, Value value) {
-            List<Value> changed = new ArrayList<>(values);
+        Rows with(int index, DraftValue value) {
+            List<DraftValue> changed = new ArrayList<>(values);
             if (index == changed.size()) {
                 changed.add(value);
             } else {
@@ -69,14 +69,14 @@ public sealed interface Value {
             return new Rows(changed);
         }
 
-        Rows inserted(int index, Value value) {
-            List<Value> changed = new ArrayList<>(values);
+        Rows inserted(int index, DraftValue value) {
+            List<DraftValue> changed = new ArrayList<>(values);
             changed.add(index, value);
             return new Rows(changed);
         }
 
         Rows without(int index) {
-            List<Value> changed = new ArrayList<>(values);
+            List<DraftValue> changed = new ArrayList<>(values);
             changed.remove(index);
             return new Rows(changed);
         }

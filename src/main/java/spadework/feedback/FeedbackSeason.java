@@ -21,9 +21,9 @@ import spadework.pricebook.PriceBook;
  *
  * @param jobs by their last day, oldest first
  */
-public record Season(List<JobVariances> jobs) {
+public record FeedbackSeason(List<JobVariances> jobs) {
 
-    public Season {
+    public FeedbackSeason {
         jobs = jobs.stream()
                 .sorted(Comparator.comparing(JobVariances::finished).thenComparing(JobVariances::number))
                 .toList();
@@ -46,7 +46,7 @@ public record Season(List<JobVariances> jobs) {
         jobs.forEach(job -> job.items()
                 .forEach(item -> byCode.computeIfAbsent(item.code(), code -> new ArrayList<>())
                         .add(item)));
-        return byCode.values().stream().map(Season::total).toList();
+        return byCode.values().stream().map(FeedbackSeason::total).toList();
     }
 
     private static Total total(List<Variance> items) {
@@ -54,11 +54,11 @@ public record Season(List<JobVariances> jobs) {
                 items.get(0).code(),
                 items.get(0).name(),
                 items.size(),
-                sum(items, Variance::estimate),
-                sum(items, Variance::actual),
-                sum(items, Variance::quantityError),
-                sum(items, Variance::productionError),
-                sum(items, Variance::priceError));
+                sum(items, one -> one.cost().estimated()),
+                sum(items, one -> one.cost().actual()),
+                sum(items, one -> one.error().quantity()),
+                sum(items, one -> one.error().production()),
+                sum(items, one -> one.error().price()));
     }
 
     /** The sum of one amount. */
@@ -85,10 +85,10 @@ public record Season(List<JobVariances> jobs) {
         return item.labor()
                 .flatMap(labor -> suggestion(
                         item,
-                        "labour/perHour",
+                        "labor/perHour",
                         labor.perHour(),
                         rule,
-                        variance -> variance.perHour(),
+                        variance -> variance.hours().production(),
                         rate -> plain(rate) + " " + item.unit().symbol()));
     }
 
@@ -104,8 +104,10 @@ public record Season(List<JobVariances> jobs) {
                         "material/cost",
                         amount,
                         rule,
-                        variance -> variance.materialFactor()
-                                .flatMap(factor -> variance.packageCost()
+                        variance -> variance.purchases()
+                                .factor()
+                                .flatMap(factor -> variance.purchases()
+                                        .packageCost()
                                         .map(then -> factor.multiply(then.amount(), MathContext.DECIMAL64))),
                         rate -> "$" + rate.setScale(2, RoundingMode.HALF_UP).toPlainString()));
     }

@@ -3,29 +3,29 @@ package spadework.pricesheet;
 import java.math.BigDecimal;
 
 /** What a cell holds. */
-public sealed interface Content {
+public sealed interface CellContent {
     /** Nothing, or only spaces. */
-    record Empty() implements Content {}
+    record Empty() implements CellContent {}
 
-    record Words(String text) implements Content {}
+    record Words(String text) implements CellContent {}
 
-    record Figure(BigDecimal value) implements Content {}
+    record Figure(BigDecimal value) implements CellContent {}
 
     /** A formula, an error value, true or false: nothing that a price book takes. */
-    record Odd(String what) implements Content {}
+    record Odd(String what) implements CellContent {}
 
     /** An empty cell. */
-    static Content empty() {
+    static CellContent empty() {
         return new Empty();
     }
 
     /** Words, or nothing where there are none. */
-    static Content words(String text) {
+    static CellContent words(String text) {
         return text.isBlank() ? empty() : new Words(text.strip());
     }
 
     /** Whether a reader sees the same. */
-    default boolean isSame(Content other) {
+    default boolean isSame(CellContent other) {
         return (this instanceof Figure one && other instanceof Figure two)
                 ? one.value().compareTo(two.value()) == 0
                 : equals(other);

@@ -7,7 +7,7 @@ import spadework.money.Dollars;
 import spadework.working.Working;
 
 /** One answer: a number with its unit, an amount of money, or a day. */
-public sealed interface Value permits Figure, Amount, Day {
+public sealed interface AnswerValue permits Figure, Amount, Day {
 
     /** What it is, in words. */
     String name();
@@ -16,17 +16,17 @@ public sealed interface Value permits Figure, Amount, Day {
     Unit unit();
 
     /** A worked number as a figure of the answer. */
-    static Value of(Working working) {
+    static AnswerValue of(Working working) {
         return new Figure(working.name(), working.value(), working.unit());
     }
 
     /** Money. */
-    static Value of(String name, Dollars amount) {
+    static AnswerValue of(String name, Dollars amount) {
         return new Amount(name, Optional.of(amount));
     }
 
     /** A day of the calendar. */
-    static Value of(String name, LocalDate day) {
+    static AnswerValue of(String name, LocalDate day) {
         return new Day(name, day);
     }
 }

@@ -1,7 +1,7 @@
 package spadework.register;
 
 /** A kind of document that has numbers of its own, counted from 1 within a job. */
-public enum Kind {
+public enum DocumentKind {
     PROPOSAL("P", "proposal", Event.PROPOSAL_ISSUED),
     CONTRACT("A", "contract", Event.CONTRACT_SIGNED),
     CHANGE_ORDER("C", "change order", Event.CHANGE_ORDER_ISSUED),
@@ -14,7 +14,7 @@ public enum Kind {
     private final String words;
     private final Event issued;
 
-    Kind(String letters, String words, Event issued) {
+    DocumentKind(String letters, String words, Event issued) {
         this.letters = letters;
         this.words = words;
         this.issued = issued;

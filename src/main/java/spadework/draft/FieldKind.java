@@ -3,7 +3,7 @@ package spadework.draft;
 import java.util.Map;
 
 /** What sort of value a place takes. */
-public enum Kind {
+public enum FieldKind {
     TEXT,
     LABEL,
     LENGTH,
@@ -26,7 +26,7 @@ public enum Kind {
     GROUP,
     LIST;
 
-    private static final Map<String, Kind> BY_DEFINITION = Map.ofEntries(
+    private static final Map<String, FieldKind> BY_DEFINITION = Map.ofEntries(
             Map.entry("text", TEXT),
             Map.entry("label", LABEL),
             Map.entry("length", LENGTH),
@@ -44,7 +44,7 @@ public enum Kind {
             Map.entry("ratio", RATIO));
 
     /** The kind that a definition of the schema stands for; null for one that is a group or a list. */
-    static Kind ofDefinition(String name) {
+    static FieldKind ofDefinition(String name) {
         return BY_DEFINITION.get(name);
     }
 
@@ -52,10 +52,10 @@ public enum Kind {
      * What was typed, as this kind of value stands in a file. What is typed wrong stays as it is, in quotes, so that
      * the reader can say what is wrong with it.
      */
-    public Value written(String typed) {
+    public DraftValue written(String typed) {
         boolean bare = (this == COUNT && typed.strip().matches("-?(0|[1-9]\\d*)"))
                 || (this == YES_OR_NO && (typed.equals("true") || typed.equals("false")));
-        return bare ? new Value.Bare(typed.strip()) : new Value.Text(typed);
+        return bare ? new DraftValue.Bare(typed.strip()) : new DraftValue.Text(typed);
     }
 
     /** Whether it is a measure with its unit. */

@@ -1,0 +1,22 @@
+package spadework.warranty;
+
+import java.util.List;
+
+/**
+ * What a warranty covers.
+ *
+ * @param notCovered what it does not cover
+ */
+public record WarrantyCoverage(
+        List<Covered> walls, List<Covered> runs, List<CoveredPart> parts, List<String> notCovered) {
+
+    public WarrantyCoverage {
+        walls = List.copyOf(walls);
+        runs = List.copyOf(runs);
+        parts = List.copyOf(parts);
+        notCovered = List.copyOf(notCovered);
+        if (parts.isEmpty()) {
+            throw new IllegalArgumentException("a warranty without parts");
+        }
+    }
+}

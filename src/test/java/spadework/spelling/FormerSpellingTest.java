@@ -1,0 +1,33 @@
+package spadework.spelling;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class FormerSpellingTest {
+
+    @ParameterizedTest
+    @CsvSource({
+        "licence,                 license",
+        "labour,                  labor",
+        "labour/perHour,          labor/perHour",
+        "neighbour footing,       neighbor footing",
+        "fibre reinforced cement, fiber reinforced cement",
+        "salesperson licence,     salesperson license",
+        "content-licence-number,  content-license-number"
+    })
+    void aFormerSpellingAndTheOneOfTodayLeadToEachOther(String former, String today) {
+        assertThat(FormerSpelling.current(former)).isEqualTo(today);
+        assertThat(FormerSpelling.of(today)).contains(former);
+        assertThat(FormerSpelling.current(today)).isEqualTo(today);
+    }
+
+    @Test
+    void whatWasNeverSpelledOtherwiseHasNoFormerSpelling() {
+        assertThat(FormerSpelling.of("material/cost")).isEmpty();
+        assertThat(FormerSpelling.current("labourer")).isEqualTo("labourer");
+        assertThat(FormerSpelling.of("laborer")).isEmpty();
+    }
+}
