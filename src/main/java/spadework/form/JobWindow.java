@@ -17,6 +17,7 @@ import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
+import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
@@ -41,7 +42,6 @@ import spadework.form.view.FindingsPane;
 import spadework.form.view.PaperPreview;
 import spadework.form.view.SummaryBar;
 import spadework.form.view.WorkingsPane;
-import spadework.office.Bid;
 import spadework.office.JobPaper;
 import spadework.office.Outcome;
 import spadework.press.page.PageView;
@@ -89,23 +89,20 @@ public final class JobWindow extends JFrame {
     private Optional<LibraryWindow> shelf = Optional.empty();
     private LibraryContext.Around around;
     private int at;
+    private boolean leaving;
 
     JobWindow(JobSession desk, Platform outside, LocalDate today, WindowMenu.Jobs jobs) {
         super();
         this.desk = desk;
         this.outside = outside;
-        keeper = new AutoSave(desk, refused -> notice.say(Messages.of("file.refused", refused.getMessage())));
+        keeper = new AutoSave(desk, refused -> notice.say(FailureMessages.of(refused)));
         saving = new JobSaving(desk, keeper, notice, this::reveal);
         stepping = new StepRunner(desk, saving, notice::say);
         sight = new PaperPreview(desk);
         drawing = new DrawingPane(desk);
         working = new WorkingsPane(desk, this::reveal);
         found = new FindingsPane(desk, this::reveal);
-        book = new BookSearchPane(
-                () -> desk.bid()
-                        .map(Bid::book)
-                        .or(() -> desk.office().book(desk.file().path())),
-                this::take);
+        book = new BookSearchPane(desk::book, this::take);
         PapersPage papers =
                 new PapersPage(desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
         agreement = new AgreementPage(desk, stepping, outside, today);
@@ -145,7 +142,7 @@ public final class JobWindow extends JFrame {
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         go(0);
         showDraft();
-        desk.reckon();
+        desk.price();
         desk.office().prepare();
     }
 
@@ -199,9 +196,9 @@ public final class JobWindow extends JFrame {
         return sight;
     }
 
-    /** Whether nothing is being reckoned, drawn or written. */
+    /** Whether nothing is being priced, drawn, read or written. */
     boolean isIdle() {
-        return desk.isIdle() && sight.isIdle() && keeper.isIdle() && stepping.isIdle() && agreement.isIdle();
+        return desk.work().isIdle();
     }
 
     /** Goes to a page. */
@@ -346,8 +343,28 @@ public final class JobWindow extends JFrame {
         notice.say(OutcomeMessages.of(outcome));
     }
 
-    /** Keeps what is not saved aside and closes; nothing is asked, nothing is lost. */
-    void leave() {
+    /**
+     * Lets what is being written be written to its end, keeps what is not saved aside, and closes; nothing is asked,
+     * nothing is lost. Where it cannot be kept the window is there again, and says so.
+     */
+    public void leave() {
+        if (!leaving) {
+            leaving = true;
+            setVisible(false);
+            stepping.afterAll(
+                    () -> shelf.ifPresentOrElse(open -> open.afterAll(this::keepAndClose), this::keepAndClose));
+        }
+    }
+
+    private void keepAndClose() {
+        keeper.keepLast(this::close, refused -> {
+            leaving = false;
+            setVisible(true);
+            notice.say(FailureMessages.of(refused), new NoticeBar.Answer("leave.unsaved", this::close));
+        });
+    }
+
+    private void close() {
         stepping.close();
         keeper.close();
         desk.close();

@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -22,6 +21,8 @@ import spadework.draft.Draft;
 import spadework.draft.Pointer;
 import spadework.draft.Value;
 import spadework.finding.Fault;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
@@ -35,7 +36,8 @@ import spadework.office.files.JobsFolder;
 public final class SetupWindow extends JFrame {
     private final Platform outside;
     private final Forms.Memory memory;
-    private final Consumer<Path> ready;
+    private final BackgroundTasks files;
+    private final Runnable ready;
     private final NoticeBar notice = new NoticeBar();
     private final Map<String, JTextField> fields = new LinkedHashMap<>();
     private final Map<String, LabeledControl> looks = new LinkedHashMap<>();
@@ -43,17 +45,20 @@ public final class SetupWindow extends JFrame {
     private final Draft start;
     private Path jobs;
     private boolean tried;
+    private boolean begun;
 
     /**
      * Makes the page.
      *
-     * @param ready told the folder of the jobs when it holds all that a job needs
+     * @param files writes the folder of the jobs
+     * @param ready called when that folder holds all that a job needs
      * @param sample opens the sample
      */
-    SetupWindow(Platform outside, Forms.Memory memory, Consumer<Path> ready, Runnable sample) {
+    SetupWindow(Platform outside, Forms.Memory memory, BackgroundTasks files, Runnable ready, Runnable sample) {
         super(Messages.of("first.title"));
         this.outside = outside;
         this.memory = memory;
+        this.files = files;
         this.ready = ready;
         this.jobs = memory.jobs().orElse(JobsFolder.usual());
         this.start = start();
@@ -189,16 +194,25 @@ public final class SetupWindow extends JFrame {
 
     private void begin() {
         tried = true;
-        if (!tell()) {
+        if (begun || !tell()) {
             return;
         }
-        try {
-            JobsFolder.open(jobs, company().text());
-            memory.keep(jobs);
-            ready.accept(jobs);
-            dispose();
-        } catch (IOException unwritable) {
-            notice.say(Messages.of("file.refused", unwritable.getMessage()));
-        }
+        begun = true;
+        Path folder = jobs;
+        String company = company().text();
+        files.run(
+                () -> {
+                    JobsFolder.open(folder, company);
+                    return folder;
+                },
+                made -> {
+                    memory.keep(made);
+                    ready.run();
+                    dispose();
+                },
+                unwritable -> {
+                    begun = false;
+                    notice.say(FailureMessages.of(unwritable));
+                });
     }
 }

@@ -58,7 +58,7 @@ class ScreensTest {
     @Test
     void firstPageIsDrawn() {
         try (OnScreen screen = new OnScreen()) {
-            screen.show(() -> screen.forms().first());
+            screen.open(() -> screen.forms().first());
             assertThat(colors(screen.picture("light-0-first"))).isGreaterThan(20);
             GuiActionRunner.execute(() -> Theme.wear(true));
             assertThat(colors(screen.picture("dark-0-first"))).isGreaterThan(20);

@@ -46,7 +46,7 @@ class ShelfBidsTest {
 
     private ShelfHand open(OnScreen screen, int tab) {
         screen.remembered().folder = Optional.of(tree);
-        screen.show(() -> screen.forms().openJob(job));
+        screen.open(() -> screen.forms().openJob(job));
         screen.settle();
         return ShelfHand.open(screen, tab);
     }

@@ -29,7 +29,7 @@ public final class ShelfHand {
     /** Opens the shelf of the job on screen at one of its tabs. */
     static ShelfHand open(OnScreen screen, int tab) {
         JobWindow job = screen.job();
-        screen.show(() -> job.shelf(tab));
+        screen.lookAt(() -> job.shelf(tab));
         screen.settle();
         return new ShelfHand(screen);
     }

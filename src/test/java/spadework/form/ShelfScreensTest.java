@@ -33,7 +33,7 @@ class ShelfScreensTest {
         Path tree = root.resolve("jobs");
         BidTree.make(tree, 14);
         screen.remembered().folder = Optional.of(tree);
-        screen.show(() -> screen.forms().openJob(tree.resolve("000/J-00000/job.json")));
+        screen.open(() -> screen.forms().openJob(tree.resolve("000/J-00000/job.json")));
         screen.settle();
         return ShelfHand.open(screen, 0);
     }

@@ -11,7 +11,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
-import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import spadework.bids.BidRow;
 import spadework.bids.Standing;
@@ -19,9 +18,11 @@ import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.form.kit.Pause;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.WordChoice;
+import spadework.form.kit.WorkCounter;
 import spadework.office.portfolio.BidsService;
 
 /** All bids of the folder, found by words; one opens by Enter, is copied for another customer, or priced anew. */
@@ -40,13 +41,13 @@ public final class BidsTab extends JPanel {
     private final JLabel told = PlainText.of(new JLabel(" "));
     private final JTextArea unread = LibraryControls.lines("shelf.unread");
     private final ReadOnlyTable<BidRow> board;
-    private final Timer pause = new Timer(PAUSE, event -> load());
+    private final Pause pause;
 
-    BidsTab(LibraryContext reach, BackgroundTasks errands, BackgroundTasks looking) {
+    BidsTab(LibraryContext reach, BackgroundTasks errands, BackgroundTasks looking, WorkCounter counter) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][]"));
         this.reach = reach;
         this.errands = looking;
-        pause.setRepeats(false);
+        pause = new Pause(PAUSE, counter, this::load);
         day = new StandaloneField("bids.on", reach.today().toString());
         board = new ReadOnlyTable<>("shelf.bids", heads(() -> day.day().orElse(reach.today())));
         LabeledControl look = new LabeledControl(Messages.of("bids.standing"), false, standing, standing, "");
@@ -122,10 +123,6 @@ public final class BidsTab extends JPanel {
         return words;
     }
 
-    boolean isIdle() {
-        return !pause.isRunning();
-    }
-
     private void choose() {
         reach.outside().folder(this, reach.tree()).ifPresent(reach::tree);
     }
@@ -143,7 +140,7 @@ public final class BidsTab extends JPanel {
                 List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
         Path tree = reach.tree();
         told.setText(Messages.of("bids.looking", tree));
-        errands.look("bids", () -> BidsService.rows(tree, on, wanted, sought), found -> {
+        errands.latest("bids", () -> BidsService.rows(tree, on, wanted, sought), found -> {
             board.show(found.rows(), BidRow::place);
             told.setText(Messages.of("bids.found", found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));

@@ -2,6 +2,7 @@ package spadework.form.library;
 
 import java.awt.CardLayout;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -105,7 +106,8 @@ public final class BookTab extends JPanel {
 
     /** Reads the book anew and shows it. */
     void load() {
-        errands.look("book", () -> OpenBook.of(reach.book()), this::show);
+        Path job = reach.job();
+        errands.latest("book", () -> OpenBook.of(LibraryContext.bookOf(job)), this::show);
     }
 
     private void show(OpenBook now) {
@@ -203,11 +205,13 @@ public final class BookTab extends JPanel {
     }
 
     private void trial(BookEdit step) {
-        errands.look("trial", () -> step.on(reach.book().trial()), reply -> pane.told(step, reply));
+        Path job = reach.job();
+        errands.latest("trial", () -> step.on(LibraryContext.bookOf(job).trial()), reply -> pane.told(step, reply));
     }
 
     private void write(BookEdit step) {
-        errands.run(() -> written(step), done -> {
+        Path job = reach.job();
+        errands.run(() -> written(step, job), done -> {
             show(done.book);
             pane.written(done.reply);
             reach.bookMoved();
@@ -216,8 +220,8 @@ public final class BookTab extends JPanel {
 
     private record Written(Reply reply, OpenBook book) {}
 
-    private Written written(BookEdit step) throws IOException {
-        Reply reply = step.on(reach.book());
-        return new Written(reply, OpenBook.of(reach.book()));
+    private static Written written(BookEdit step, Path job) throws IOException {
+        Reply reply = step.on(LibraryContext.bookOf(job));
+        return new Written(reply, OpenBook.of(LibraryContext.bookOf(job)));
     }
 }

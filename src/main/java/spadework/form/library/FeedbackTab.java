@@ -131,22 +131,26 @@ public final class FeedbackTab extends JPanel {
         return one.isSelected() ? reach.job() : reach.tree();
     }
 
-    private FeedbackService desk(Path tree, String word) throws IOException {
-        Path folder = tree.equals(reach.job()) ? tree.getParent() : tree;
-        return new FeedbackService(tree, reach.bookOf(folder), RateRule.valueOf(word));
+    private interface Service {
+        FeedbackService open() throws IOException;
     }
 
-    private String word() {
-        return ((WordChoice) rule.getSelectedItem()).word();
+    /** What reads the jobs as they are chosen now; it is opened beside the window's thread. */
+    private Service service() {
+        Path tree = tree();
+        Path job = reach.job();
+        RateRule chosen = RateRule.valueOf(((WordChoice) rule.getSelectedItem()).word());
+        Path folder = tree.equals(job) ? tree.getParent() : tree;
+        return () -> new FeedbackService(tree, LibraryContext.bookOf(folder, job), chosen);
     }
 
     /** Reads the jobs anew. */
     void load() {
         loaded = true;
         Path tree = tree();
-        String word = word();
+        Service service = service();
         LibraryControls.say(told, Messages.of("feedback.looking", tree));
-        errands.look("lesson", () -> desk(tree, word).lesson(), lesson -> show(tree, lesson));
+        errands.latest("lesson", () -> service.open().lesson(), lesson -> show(tree, lesson));
     }
 
     private void show(Path tree, Lesson lesson) {
@@ -206,10 +210,9 @@ public final class FeedbackTab extends JPanel {
         }
         Suggestion rate = rates.chosen().get();
         LocalDate on = day.day().orElseThrow();
-        Path tree = tree();
-        String word = word();
+        Service service = service();
         accept.setEnabled(false);
-        errands.run(() -> desk(tree, word).accept(rate, on), reply -> {
+        errands.run(() -> service.open().accept(rate, on), reply -> {
             LibraryControls.say(
                     evidence,
                     reply.done()
@@ -223,8 +226,7 @@ public final class FeedbackTab extends JPanel {
     }
 
     private void report() {
-        Path tree = tree();
-        String word = word();
+        Service service = service();
         if (!day.isDay(true)) {
             return;
         }
@@ -232,7 +234,7 @@ public final class FeedbackTab extends JPanel {
         reach.outside()
                 .folder(this, reach.tree())
                 .ifPresent(folder -> errands.run(
-                        () -> desk(tree, word).print(folder, on, reach.templates()),
+                        () -> service.open().print(folder, on, reach.templates()),
                         reply -> LibraryControls.say(
                                 told,
                                 reply.out().isEmpty()

@@ -65,12 +65,13 @@ public final class ItemUsesPane extends JPanel {
             return;
         }
         shown = code;
+        Path tree = reach.tree();
         board.show(List.of(), Use::place);
-        told.setText(code.map(one -> Messages.of("shelf.uses.looking", one, reach.tree()))
-                .orElse(" "));
-        code.ifPresent(one -> errands.look("uses", () -> BidsService.uses(one, reach.tree()), found -> {
+        told.setText(
+                code.map(one -> Messages.of("shelf.uses.looking", one, tree)).orElse(" "));
+        code.ifPresent(one -> errands.latest("uses", () -> BidsService.uses(one, tree), found -> {
             board.show(found.rows(), use -> use);
-            told.setText(Messages.of("shelf.uses.found", one, found.rows().size(), reach.tree()));
+            told.setText(Messages.of("shelf.uses.found", one, found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));
             unread.setVisible(!found.unread().isEmpty());
             revalidate();

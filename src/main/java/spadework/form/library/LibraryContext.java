@@ -87,20 +87,20 @@ public final class LibraryContext {
     }
 
     /**
-     * The book of the job on screen.
+     * The book of a job; on any thread.
      *
      * @throws IOException if no book lies beside it or in a folder above
      */
-    BookService book() throws IOException {
-        return book(job().getParent());
+    static BookService bookOf(Path job) throws IOException {
+        return book(job.getParent());
     }
 
-    /** The book of a folder, or else that of the job on screen. */
-    BookService bookOf(Path folder) throws IOException {
+    /** The book of a folder, or else that of a job. */
+    static BookService bookOf(Path folder, Path job) throws IOException {
         try {
             return BookService.near(Optional.empty(), folder);
         } catch (IOException none) {
-            return book();
+            return bookOf(job);
         }
     }
 

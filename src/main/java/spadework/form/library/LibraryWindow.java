@@ -1,6 +1,7 @@
 package spadework.form.library;
 
 import java.awt.BorderLayout;
+import java.io.IOException;
 import java.util.List;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -14,6 +15,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.form.kit.PlainText;
+import spadework.form.kit.WorkCounter;
 import spadework.office.book.OpenBook;
 
 /**
@@ -29,10 +31,11 @@ public final class LibraryWindow extends JFrame {
     private final JLabel book = PlainText.of(new JLabel(" "));
     private final JLabel busy = new JLabel(" ");
     private final JTabbedPane tabs = new JTabbedPane();
-    private final BackgroundTasks work = new BackgroundTasks("shelf", this::failed, this::showBusy);
-    private final BackgroundTasks uses = new BackgroundTasks("shelf uses", this::failed, this::showBusy);
-    private final BackgroundTasks bids = new BackgroundTasks("shelf bids", this::failed, this::showBusy);
-    private final BackgroundTasks lessons = new BackgroundTasks("shelf lessons", this::failed, this::showBusy);
+    private final WorkCounter counter = new WorkCounter(this::showBusy);
+    private final BackgroundTasks work = tasks("library");
+    private final BackgroundTasks uses = tasks("uses");
+    private final BackgroundTasks bids = tasks("bids");
+    private final BackgroundTasks lessons = tasks("lessons");
     private final BookTab bookTab;
     private final BidsTab bidsTab;
     private final FeedbackTab feedbackTab;
@@ -41,7 +44,7 @@ public final class LibraryWindow extends JFrame {
     public LibraryWindow(LibraryContext reach) {
         super(Messages.of("shelf.title"));
         bookTab = new BookTab(reach, work, uses, this::opened);
-        bidsTab = new BidsTab(reach, work, bids);
+        bidsTab = new BidsTab(reach, work, bids, counter);
         feedbackTab = new FeedbackTab(reach, lessons, () -> bookMoved(reach));
         tabs.setName("shelf.tabs");
         tabs.getAccessibleContext().setAccessibleName(Messages.of("shelf.tabs"));
@@ -64,6 +67,11 @@ public final class LibraryWindow extends JFrame {
         KeyBindings.anywhere(tabs, "F5", () -> read(tabs.getSelectedIndex()));
         setSize(1366, 768);
         setDefaultCloseOperation(HIDE_ON_CLOSE);
+    }
+
+    private BackgroundTasks tasks(String name) {
+        return new BackgroundTasks(
+                name, counter, why -> failed(why instanceof IOException ? why.getMessage() : why.toString()));
     }
 
     private void tab(String key, JComponent tab) {
@@ -133,14 +141,17 @@ public final class LibraryWindow extends JFrame {
 
     /** Whether nothing is being read or written. */
     public boolean isIdle() {
-        return List.of(work, uses, bids, lessons).stream().allMatch(BackgroundTasks::isIdle)
-                && (bidsTab == null || bidsTab.isIdle());
+        return counter.isIdle();
     }
 
-    /** Ends it; what is being written is written to its end. */
+    /** Goes on when what is being written is written to its end. */
+    public void afterAll(Runnable then) {
+        work.afterAll(() -> lessons.afterAll(then));
+    }
+
+    /** Ends it. */
     public void leave() {
-        List.of(uses, bids).forEach(BackgroundTasks::stop);
-        List.of(work, lessons).forEach(BackgroundTasks::finish);
+        List.of(work, uses, bids, lessons).forEach(BackgroundTasks::stop);
         dispose();
     }
 }

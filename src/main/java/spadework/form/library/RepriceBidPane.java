@@ -88,7 +88,7 @@ public final class RepriceBidPane extends JPanel {
         }
         BidRow asked = bid.get();
         LocalDate on = day.day().orElseThrow();
-        errands.look("moves", () -> new RepriceService().moves(Path.of(asked.place()), on), moves -> {
+        errands.latest("moves", () -> new RepriceService().moves(Path.of(asked.place()), on), moves -> {
             if (bid.filter(asked::equals).isPresent()) {
                 tell(asked, on, moves);
             }

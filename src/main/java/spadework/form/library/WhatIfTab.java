@@ -99,7 +99,7 @@ public final class WhatIfTab extends JPanel {
                 .map(StandaloneField::text)
                 .filter(text -> !text.isEmpty())
                 .toList();
-        bid().ifPresent(bid -> errands.look("beside", () -> WhatIf.beside(bid, typed), beside -> {
+        bid().ifPresent(bid -> errands.latest("beside", () -> WhatIf.beside(bid, typed), beside -> {
             say(beside.faults().stream().map(WhatIfTab::told).collect(Collectors.joining("\n")));
             if (beside.faults().isEmpty()) {
                 show(beside.rows());
@@ -137,7 +137,7 @@ public final class WhatIfTab extends JPanel {
             return;
         }
         String typed = range.text();
-        bid().ifPresent(bid -> errands.look(
+        bid().ifPresent(bid -> errands.latest(
                 "range", () -> WhatIf.range(bid, typed, tries.get().intValue(), from.get()), this::showRange));
     }
 

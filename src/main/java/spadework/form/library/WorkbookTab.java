@@ -28,10 +28,10 @@ public final class WorkbookTab extends JPanel {
     private Optional<Taken> pending = Optional.empty();
 
     /** A file that was looked at, with what goes with it. */
-    private record Taken(Path file, Optional<Path> map, LocalDate on, String reason) {
+    private record Taken(Path job, Path file, Optional<Path> map, LocalDate on, String reason) {
 
-        Reply on(LibraryContext reach, boolean save) throws IOException {
-            return new BookSheets(reach.book()).cells(file, map, new BookSheets.Saving(on, reason, save));
+        Reply on(boolean save) throws IOException {
+            return new BookSheets(LibraryContext.bookOf(job)).cells(file, map, new BookSheets.Saving(on, reason, save));
         }
     }
 
@@ -67,8 +67,9 @@ public final class WorkbookTab extends JPanel {
     }
 
     private void export() {
+        Path job = reach.job();
         errands.run(
-                reach::book,
+                () -> LibraryContext.bookOf(job),
                 book -> reach.outside()
                         .saveAs(this, book.file().toAbsolutePath().resolveSibling(Messages.of("sheets.file")))
                         .ifPresent(target -> errands.run(
@@ -88,9 +89,9 @@ public final class WorkbookTab extends JPanel {
         if (file.isEmpty() || (supplier && map.isEmpty())) {
             return;
         }
-        Taken taken = new Taken(file.get(), map, day.day().orElseThrow(), reason.text());
+        Taken taken = new Taken(reach.job(), file.get(), map, day.day().orElseThrow(), reason.text());
         forget();
-        errands.look("cells", () -> taken.on(reach, false), reply -> {
+        errands.latest("cells", () -> taken.on(false), reply -> {
             boolean differs = reply.done() && !reply.out().isEmpty();
             pending = differs ? Optional.of(taken) : Optional.empty();
             write.setEnabled(differs);
@@ -105,7 +106,7 @@ public final class WorkbookTab extends JPanel {
 
     private void write(Taken taken) {
         forget();
-        errands.run(() -> taken.on(reach, true), reply -> {
+        errands.run(() -> taken.on(true), reply -> {
             say(reply, Messages.of("sheets.written", reply.out().size()), reply.out());
             moved.run();
         });

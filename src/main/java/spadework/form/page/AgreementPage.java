@@ -1,7 +1,5 @@
 package spadework.form.page;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -14,16 +12,15 @@ import javax.swing.JComboBox;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import spadework.form.field.BasePointer;
+import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
-import spadework.form.kit.LatestTask;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.Platform;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
 import spadework.form.session.StepRunner;
-import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.aftercare.WarrantyService;
 import spadework.office.agreement.Accepting;
@@ -40,7 +37,7 @@ public final class AgreementPage extends FormPage {
     private final StepRunner stepping;
     private final Platform outside;
     private final LocalDate today;
-    private final LatestTask<Question, Progress> looking;
+    private final BackgroundTasks looking;
     private final JTextArea standing = told("standing");
     private final Map<Step, JTextArea> waits = new EnumMap<>(Step.class);
     private final Map<Step, JTextArea> outcomes = new EnumMap<>(Step.class);
@@ -58,18 +55,13 @@ public final class AgreementPage extends FormPage {
     private Optional<Progress> progress = Optional.empty();
     private boolean busy;
 
-    private record Question(Office office, Bid bid, Path file) {}
-
     public AgreementPage(JobSession desk, StepRunner stepping, Platform outside, LocalDate today) {
         super(desk, "agreement");
         this.stepping = stepping;
         this.outside = outside;
         this.today = today;
-        looking = new LatestTask<>(
-                "progress",
-                AgreementPage::read,
-                (asked, read) -> show(read),
-                broken -> standing.setText(Messages.of("step.broken", broken.getMessage())));
+        looking = new BackgroundTasks(
+                "progress", desk.work(), broken -> standing.setText(Messages.of("step.broken", broken.getMessage())));
         group("standing");
         put(standing, "span 12, wmin 100");
         step(Step.ISSUE);
@@ -220,18 +212,6 @@ public final class AgreementPage extends FormPage {
         area.setVisible(!words.isEmpty());
     }
 
-    private static Progress read(Question asked) {
-        try {
-            return Progress.of(asked.office(), asked.bid(), asked.file());
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    public boolean isIdle() {
-        return looking.isIdle();
-    }
-
     public void stop() {
         looking.stop();
     }
@@ -243,10 +223,11 @@ public final class AgreementPage extends FormPage {
     }
 
     private void look() {
+        Office office = desk().office();
+        Path job = desk().file().path();
         desk().bid()
                 .ifPresentOrElse(
-                        bid -> looking.ask(
-                                new Question(desk().office(), bid, desk().file().path())),
+                        bid -> looking.latest("progress", () -> Progress.of(office, bid, job), this::show),
                         () -> tell(
                                 standing,
                                 Messages.of("papers.faults", desk().faults().size()),

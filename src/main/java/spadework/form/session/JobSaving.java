@@ -1,6 +1,5 @@
 package spadework.form.session;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -77,34 +76,36 @@ public final class JobSaving {
             reveal.accept("/number");
             return;
         }
-        try {
-            JobFile old = desk.file();
-            JobFile target = jobs.isEmpty()
-                    ? old
-                    : JobFile.at(JobFile.place(jobs.get(), desk.draft().shown("/number")));
-            if (jobs.isPresent() && target.text().isPresent()) {
-                notice.say(Messages.of("save.taken", target.path()));
-                return;
-            }
-            Draft draft = desk.draft();
-            keeper.save(target, draft.text(), saved -> {
-                if (saved == JobFile.Saved.DONE) {
-                    done(old, target, draft);
+        JobFile old = desk.file();
+        Draft draft = desk.draft();
+        if (jobs.isPresent()) {
+            Path target = JobFile.place(jobs.get(), draft.shown("/number"));
+            keeper.saveNew(target, draft, made -> {
+                if (made.isPresent()) {
+                    keeper.drop(old);
+                    jobs = Optional.empty();
+                    done(made.get(), draft);
                     then.accept(draft);
+                } else if (jobs.isEmpty()) {
+                    // Asked for twice: the first time made the folder.
+                    save(then);
                 } else {
-                    changed();
+                    notice.say(Messages.of("save.taken", target));
                 }
             });
-        } catch (IOException refused) {
-            notice.say(Messages.of("file.refused", refused.getMessage()));
+            return;
         }
+        keeper.save(old, draft, saved -> {
+            if (saved == JobFile.Saved.DONE) {
+                done(old, draft);
+                then.accept(draft);
+            } else {
+                changed();
+            }
+        });
     }
 
-    private void done(JobFile old, JobFile target, Draft draft) {
-        if (jobs.isPresent()) {
-            keeper.drop(old);
-            jobs = Optional.empty();
-        }
+    private void done(JobFile target, Draft draft) {
         if (draft.equals(desk.draft())) {
             desk.saved(target);
         } else {
@@ -134,13 +135,12 @@ public final class JobSaving {
                 new NoticeBar.Answer("changed.take", () -> takeTheirs(file.path())),
                 new NoticeBar.Answer("changed.keep", () -> {
                     Draft draft = desk.draft();
-                    keeper.saveOver(file, draft.text(), () -> desk.savedAs(file, draft));
+                    keeper.saveOver(file, draft, () -> desk.savedAs(file, draft));
                 }));
     }
 
     private void takeTheirs(Path path) {
-        try {
-            JobFile now = JobFile.at(path);
+        keeper.read(path, now -> {
             Optional<Draft> theirs = now.text().flatMap(Draft::read);
             if (theirs.isPresent()) {
                 desk.reload(now, theirs.get());
@@ -148,8 +148,6 @@ public final class JobSaving {
             } else {
                 notice.say(Messages.of("changed.unreadable", path));
             }
-        } catch (IOException refused) {
-            notice.say(Messages.of("file.refused", refused.getMessage()));
-        }
+        });
     }
 }

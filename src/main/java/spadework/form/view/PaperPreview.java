@@ -9,7 +9,6 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,8 +22,8 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
-import spadework.form.kit.LatestTask;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.WordChoice;
@@ -51,7 +50,7 @@ public final class PaperPreview extends JPanel {
     private static final double MOST = 4;
 
     private final JobSession desk;
-    private final LatestTask<Wish, Sight> looking;
+    private final BackgroundTasks looking;
     private final List<JobPaper> papers = new ArrayList<>();
     private final JComboBox<WordChoice> box = new JComboBox<>();
     private final JLabel number = new JLabel();
@@ -81,7 +80,7 @@ public final class PaperPreview extends JPanel {
     public PaperPreview(JobSession desk) {
         super(new BorderLayout());
         this.desk = desk;
-        this.looking = new LatestTask<>("looking", this::look, this::seen, this::failed);
+        this.looking = new BackgroundTasks("preview", desk.work(), this::failed);
         PaperKind.ofEveryJob().stream().map(JobPaper::of).forEach(papers::add);
         papers.forEach(paper -> box.addItem(choice(paper)));
         box.setName("paper");
@@ -160,10 +159,6 @@ public final class PaperPreview extends JPanel {
         showAnswer();
     }
 
-    public boolean isIdle() {
-        return looking.isIdle();
-    }
-
     /** The picture on show, for whoever wants to look at it. */
     public Optional<BufferedImage> image() {
         return image;
@@ -185,16 +180,16 @@ public final class PaperPreview extends JPanel {
         Wish wish = new Wish(bid.get(), paper(), desk.file().path(), page, width / POINTS * zoom * screen);
         if (shown.filter(wish::isSame).isEmpty()) {
             shown = Optional.of(wish);
-            looking.ask(wish);
+            looking.latest("page", () -> look(wish), this::seen);
         }
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
-    private Sight look(Wish wish) {
+    private Sight look(Wish wish) throws IOException {
         if (open.isEmpty()
                 || open.get().bid() != wish.bid()
                 || !open.get().paper().equals(wish.paper())) {
-            PageView view = PageView.of(pages(wish));
+            PageView view = PageView.of(desk.office().handedOut(wish.bid(), wish.paper(), wish.file()));
             open.ifPresent(old -> old.view().close());
             open = Optional.of(new Open(wish.bid(), wish.paper(), view));
         }
@@ -203,15 +198,7 @@ public final class PaperPreview extends JPanel {
         return new Sight(view.picture(Math.min(wish.page(), last), wish.scale()), view.pages());
     }
 
-    private byte[] pages(Wish wish) {
-        try {
-            return desk.office().handedOut(wish.bid(), wish.paper(), wish.file());
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    private void seen(Wish wish, Sight sight) {
+    private void seen(Sight sight) {
         image = Optional.of(sight.image());
         pages = sight.pages();
         page = Math.min(page, pages - 1);
@@ -220,7 +207,7 @@ public final class PaperPreview extends JPanel {
         tell();
     }
 
-    private void failed(RuntimeException thrown) {
+    private void failed(Exception thrown) {
         state.setText(String.valueOf(thrown.getMessage()));
         state.setVisible(true);
     }

@@ -117,7 +117,7 @@ class JobSavingTest {
         Files.move(other.getParent(), folder.resolve("2026-014"));
         try (OnScreen screen = new OnScreen()) {
             screen.remembered().keep(folder);
-            screen.show(() -> screen.forms().newJob());
+            screen.open(() -> screen.forms().newJob());
             screen.settle();
             assertThat(screen.desk().draft().shown("/issued")).isEqualTo("2026-08-10");
             GuiActionRunner.execute(() -> screen.job().saving().save());
@@ -143,9 +143,32 @@ class JobSavingTest {
         Path file = Copies.of("block-basement-to-swale", folder);
         Files.writeString(file, "{ \"number\": \"1\", \"number\": \"2\" }");
         try (OnScreen screen = new OnScreen()) {
-            screen.show(() -> screen.forms().openJob(file));
+            screen.open(() -> screen.forms().openJob(file));
             SetupWindow page = (SetupWindow) screen.window().target();
             assertThat(screen.ask(() -> page.notice().said())).contains("the key \"number\" a second time");
+        }
+    }
+
+    @Test
+    void whatCannotBeKeptOnLeavingIsToldBeforeTheWindowGoes() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        Path inTheWay = Files.createDirectories(file.resolveSibling(".job.json.unsaved/full"));
+        try (OnScreen screen = OnScreen.job(file)) {
+            SetupWindow page = (SetupWindow) screen.window().target();
+            assertThat(screen.ask(() -> page.notice().said())).startsWith("A file or folder cannot be used");
+        }
+        Files.delete(inTheWay);
+        Files.delete(inTheWay.getParent());
+        try (OnScreen screen = OnScreen.job(file)) {
+            Files.createDirectories(inTheWay);
+            title(screen, "Mine");
+            assertThat(notice(screen)).as("an edit").startsWith("A file or folder cannot be used");
+            GuiActionRunner.execute(() -> screen.job().leave());
+            screen.settle();
+            assertThat(screen.ask(() -> screen.job().isShowing())).isTrue();
+            assertThat(notice(screen)).as("leaving").startsWith("A file or folder cannot be used");
+            answer(screen, "leave.unsaved");
+            assertThat(screen.ask(() -> screen.job().isDisplayable())).isFalse();
         }
     }
 }
