@@ -35,25 +35,25 @@ import spadework.office.files.JobsFolder;
 public final class Forms {
     private final Optional<Path> templates;
     private final LocalDate today;
-    private final Platform outside;
-    private final Memory memory;
+    private final Platform platform;
+    private final Settings settings;
     private final WorkCounter opening = new WorkCounter(this::endIfNothingIsOpen);
     private final BackgroundTasks files = new BackgroundTasks("opening", opening, why -> tell(FailureMessages.of(why)));
     private final CountDownLatch closed = new CountDownLatch(1);
     private int open;
 
     /** Where jobs live, kept from one start to the next. */
-    public interface Memory {
+    public interface Settings {
         Optional<Path> jobs();
 
         void keep(Path jobs);
     }
 
-    Forms(Optional<Path> templates, LocalDate today, Platform outside, Memory memory) {
+    Forms(Optional<Path> templates, LocalDate today, Platform platform, Settings settings) {
         this.templates = templates;
         this.today = today;
-        this.outside = outside;
-        this.memory = memory;
+        this.platform = platform;
+        this.settings = settings;
     }
 
     /**
@@ -75,7 +75,7 @@ public final class Forms {
 
     private void open(Consumer<Forms> first) throws InterruptedException {
         SwingUtilities.invokeLater(() -> {
-            Theme.wear(false);
+            Theme.apply(false);
             first.accept(this);
         });
         closed.await();
@@ -88,7 +88,7 @@ public final class Forms {
 
     /** Opens the first window; on the window's thread, as all that follows. */
     void begin() {
-        files.run(() -> memory.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {
+        files.run(() -> settings.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {
             if (ready) {
                 newJob();
             } else {
@@ -102,12 +102,12 @@ public final class Forms {
     }
 
     private SetupWindow setup() {
-        return shown(new SetupWindow(outside, memory, files, this::newJob, this::sample));
+        return shown(new SetupWindow(platform, settings, files, this::newJob, this::sample));
     }
 
     /** A job without a file: it gets one among the jobs with its first saving. */
     public void newJob() {
-        Path jobs = memory.jobs().orElseThrow();
+        Path jobs = settings.jobs().orElseThrow();
         Draft blank = Draft.empty().typed("/issued", today.toString());
         files.run(() -> Read.of(jobs.resolve("new-job").resolve("job.json")), read -> {
             JobWindow window = window(read.file, History.ofNew(blank));
@@ -119,7 +119,7 @@ public final class Forms {
 
     /** The sample that comes with the program, as a copy that may be changed. */
     void sample() {
-        Path jobs = memory.jobs().orElse(JobsFolder.usual());
+        Path jobs = settings.jobs().orElse(JobsFolder.usual());
         files.run(() -> JobsFolder.sample(jobs), this::openJob);
     }
 
@@ -173,28 +173,31 @@ public final class Forms {
     }
 
     private JobWindow window(JobFile file, History history) {
-        JobSession desk = new JobSession(Office.with(templates), file, history);
+        JobSession session = new JobSession(Office.with(templates), file, history);
         Path near =
                 Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
         return new JobWindow(
-                desk,
-                outside,
+                session,
+                platform,
                 today,
                 new WindowMenu.Jobs(
-                        this::begin, () -> outside.open(null, near).ifPresent(this::openJob), this::sample));
+                        this::begin, () -> platform.open(null, near).ifPresent(this::openJob), this::sample));
     }
 
     private void around(JobWindow window) {
-        Path file = window.desk().file().path().toAbsolutePath();
+        Path file = window.session().file().path().toAbsolutePath();
         Path near = Optional.ofNullable(file.getParent()).orElse(file);
-        window.around(
-                new LibraryContext.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
+        window.around(new LibraryContext.Environment(
+                tree(near), templates, today, platform, this::forward, Forms::bookMoved));
     }
 
     /** Where jobs live, if this job lives there; else the folder around the job's own. */
     private Path tree(Path near) {
         Path around = Optional.ofNullable(near.getParent()).orElse(near);
-        return memory.jobs().map(Path::toAbsolutePath).filter(near::startsWith).orElse(around);
+        return settings.jobs()
+                .map(Path::toAbsolutePath)
+                .filter(near::startsWith)
+                .orElse(around);
     }
 
     private static Stream<JobWindow> jobs() {
@@ -204,17 +207,21 @@ public final class Forms {
     }
 
     private static void bookMoved() {
-        jobs().map(JobWindow::desk).forEach(desk -> {
-            desk.office().readBooksAgain();
-            desk.price();
+        jobs().map(JobWindow::session).forEach(session -> {
+            session.office().readBooksAgain();
+            session.price();
         });
     }
 
     /** Brings the window forward that shows a job, or opens one. What is not saved in another stays there. */
     private void forward(Path job) {
         Path wanted = JobFile.of(job).toAbsolutePath().normalize();
-        jobs().filter(open ->
-                        open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
+        jobs().filter(open -> open.session()
+                        .file()
+                        .path()
+                        .toAbsolutePath()
+                        .normalize()
+                        .equals(wanted))
                 .findFirst()
                 .ifPresentOrElse(Window::toFront, () -> openJob(job));
     }

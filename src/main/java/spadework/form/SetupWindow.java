@@ -34,8 +34,8 @@ import spadework.office.files.JobsFolder;
 
 /** The first page: who the firm is, what an hour costs it, and where jobs live; or straight to the sample. */
 public final class SetupWindow extends JFrame {
-    private final Platform outside;
-    private final Forms.Memory memory;
+    private final Platform platform;
+    private final Forms.Settings settings;
     private final BackgroundTasks files;
     private final Runnable ready;
     private final NoticeBar notice = new NoticeBar();
@@ -54,13 +54,13 @@ public final class SetupWindow extends JFrame {
      * @param ready called when that folder holds all that a job needs
      * @param sample opens the sample
      */
-    SetupWindow(Platform outside, Forms.Memory memory, BackgroundTasks files, Runnable ready, Runnable sample) {
+    SetupWindow(Platform platform, Forms.Settings settings, BackgroundTasks files, Runnable ready, Runnable sample) {
         super(Messages.of("first.title"));
-        this.outside = outside;
-        this.memory = memory;
+        this.platform = platform;
+        this.settings = settings;
         this.files = files;
         this.ready = ready;
-        this.jobs = memory.jobs().orElse(JobsFolder.usual());
+        this.jobs = settings.jobs().orElse(JobsFolder.usual());
         this.start = start();
         JPanel page = new JPanel(
                 new MigLayout("insets 24 40 24 40, gap 12 8, fillx, wrap 12, hidemode 3", "[grow,fill,sg]".repeat(12)));
@@ -182,7 +182,7 @@ public final class SetupWindow extends JFrame {
     }
 
     private void choose() {
-        Optional<Path> chosen = outside.folder(this, jobs);
+        Optional<Path> chosen = platform.folder(this, jobs);
         chosen.ifPresent(folder -> jobs = folder);
         showWhere();
     }
@@ -206,7 +206,7 @@ public final class SetupWindow extends JFrame {
                     return folder;
                 },
                 made -> {
-                    memory.keep(made);
+                    settings.keep(made);
                     ready.run();
                     dispose();
                 },

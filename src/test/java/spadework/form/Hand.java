@@ -24,6 +24,7 @@ import spadework.form.field.RowsTable;
 import spadework.form.field.RowsTableModel;
 import spadework.form.kit.WordChoice;
 import spadework.form.page.FormPage;
+import spadework.form.page.JobPage;
 
 /** Fills the form in by mouse and keyboard, from a job that shows what is to be typed where. */
 public final class Hand {
@@ -48,7 +49,7 @@ public final class Hand {
     /** Fills in every page. */
     void fillAll() {
         for (int i = 0; i < screen.job().pages().size(); i++) {
-            press(screen.job(), "station " + (i + 1));
+            press(screen.job(), "go to " + JobPage.values()[i].word());
             fill(screen.job().pages().get(i));
         }
     }
@@ -158,32 +159,9 @@ public final class Hand {
             return null;
         });
         robot.waitForIdle();
-        TRACE.clear();
         robot.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
         screen.waitFor(
-                "keyboard in row " + row + ", column " + column,
-                () -> isChosen(table, row, column),
-                () -> told(table) + TRACE);
-    }
-
-    static final java.util.List<String> TRACE = java.util.Collections.synchronizedList(new java.util.ArrayList<>());
-
-    static {
-        java.awt.Toolkit.getDefaultToolkit()
-                .addAWTEventListener(
-                        e -> {
-                            Object o = e.getSource();
-                            String n = o instanceof Component c
-                                    ? c.getName() + (c.isShowing() ? c.getLocationOnScreen() : "")
-                                    : "";
-                            TRACE.add("\n  " + e.paramString() + " on "
-                                    + o.getClass().getSimpleName() + " " + n);
-                        },
-                        java.awt.AWTEvent.MOUSE_EVENT_MASK
-                                | java.awt.AWTEvent.FOCUS_EVENT_MASK
-                                | java.awt.AWTEvent.KEY_EVENT_MASK
-                                | java.awt.AWTEvent.COMPONENT_EVENT_MASK
-                                | java.awt.AWTEvent.WINDOW_EVENT_MASK);
+                "keyboard in row " + row + ", column " + column, () -> isChosen(table, row, column), () -> told(table));
     }
 
     private boolean isChosen(JTable table, int row, int column) {

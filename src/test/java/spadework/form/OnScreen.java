@@ -85,7 +85,7 @@ public final class OnScreen implements AutoCloseable {
     }
 
     /** Remembers for as long as the test runs. */
-    public static final class Remembered implements Forms.Memory {
+    public static final class Remembered implements Forms.Settings {
         Optional<Path> folder = Optional.empty();
 
         @Override
@@ -103,7 +103,7 @@ public final class OnScreen implements AutoCloseable {
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);
-        GuiActionRunner.execute(() -> Theme.wear(false));
+        GuiActionRunner.execute(() -> Theme.apply(false));
     }
 
     public static OnScreen job(Path file) {
@@ -160,8 +160,8 @@ public final class OnScreen implements AutoCloseable {
         return (JobWindow) window.target();
     }
 
-    public JobSession desk() {
-        return job().desk();
+    public JobSession session() {
+        return job().session();
     }
 
     public <T> T ask(GuiQueryOf<T> question) {

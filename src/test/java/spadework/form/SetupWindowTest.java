@@ -90,7 +90,7 @@ class SetupWindowTest {
             screen.waitFor(() -> screen.ask(() -> Stream.of(Frame.getFrames())
                     .anyMatch(f -> f instanceof JobWindow job
                             && f.isShowing()
-                            && job.desk().total().isPresent())));
+                            && job.session().total().isPresent())));
             assertThat(folder.resolve("samples/block-basement-to-swale/job.json"))
                     .exists();
         }

@@ -29,8 +29,8 @@ import spadework.office.portfolio.FeedbackService.Lesson;
 
 /** What closed jobs really took against the estimate, and the rates that follow, each taken or left. */
 public final class FeedbackTab extends JPanel {
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final Runnable moved;
     private final JRadioButton season = new JRadioButton(Messages.of("feedback.season"), true);
     private final JRadioButton one = new JRadioButton(Messages.of("feedback.one"));
@@ -45,31 +45,31 @@ public final class FeedbackTab extends JPanel {
     private final ReadOnlyTable<Season.Total> totals = new ReadOnlyTable<>(
             "feedback.totals",
             List.of(
-                    ReadOnlyTable.Head.text("feedback.code", 3, Season.Total::code),
-                    ReadOnlyTable.Head.text("feedback.name", 8, Season.Total::name),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.text("feedback.code", 3, Season.Total::code),
+                    ReadOnlyTable.Column.text("feedback.name", 8, Season.Total::name),
+                    ReadOnlyTable.Column.figure(
                             "feedback.jobs", 2, row -> Integer.toString(row.jobs()), Season.Total::jobs),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.estimate", 3, row -> row.estimate().text(), Season.Total::estimate),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.actual", 3, row -> row.actual().text(), Season.Total::actual),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.quantity", 3, row -> signed(row.quantityError()), Season.Total::quantityError),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.production",
                             3,
                             row -> signed(row.productionError()),
                             Season.Total::productionError),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.price", 3, row -> signed(row.priceError()), Season.Total::priceError)));
     private final ReadOnlyTable<Suggestion> rates = new ReadOnlyTable<>(
             "feedback.rates",
             List.of(
-                    ReadOnlyTable.Head.text("feedback.code", 3, Suggestion::code),
-                    ReadOnlyTable.Head.text("feedback.what", 4, row -> ItemValuesModel.name(row.what())),
-                    ReadOnlyTable.Head.text("feedback.from", 3, Suggestion::from),
-                    ReadOnlyTable.Head.text("feedback.to", 3, Suggestion::to),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.text("feedback.code", 3, Suggestion::code),
+                    ReadOnlyTable.Column.text("feedback.what", 4, row -> ItemValuesModel.name(row.what())),
+                    ReadOnlyTable.Column.text("feedback.from", 3, Suggestion::from),
+                    ReadOnlyTable.Column.text("feedback.to", 3, Suggestion::to),
+                    ReadOnlyTable.Column.figure(
                             "feedback.jobs",
                             2,
                             row -> Integer.toString(row.evidence().size()),
@@ -77,15 +77,15 @@ public final class FeedbackTab extends JPanel {
     private boolean loaded;
 
     /** @param moved called when a rate was taken into the book */
-    FeedbackTab(LibraryContext reach, BackgroundTasks errands, Runnable moved) {
+    FeedbackTab(LibraryContext context, BackgroundTasks tasks, Runnable moved) {
         super(new MigLayout(
                 "insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3",
                 "[56%!,fill][grow,fill]",
                 "[][][grow 55,fill][][grow 45,fill][]"));
-        this.reach = reach;
-        this.errands = errands;
+        this.context = context;
+        this.tasks = tasks;
         this.moved = moved;
-        day = new StandaloneField("feedback.on", reach.today().toString());
+        day = new StandaloneField("feedback.on", context.today().toString());
         ButtonGroup scope = new ButtonGroup();
         List.of(season, one).forEach(scope::add);
         season.setName("feedback.season");
@@ -97,7 +97,7 @@ public final class FeedbackTab extends JPanel {
         one.addActionListener(event -> load());
         rule.addActionListener(event -> load());
         add(
-                LibraryControls.row(List.of(season, one, LibraryControls.button("shelf.folder", this::choose), rule)),
+                LibraryControls.row(List.of(season, one, LibraryControls.button("library.folder", this::choose), rule)),
                 "span 2");
         add(told, "span 2, wmin 80");
         add(totals.pane(), "span 2, hmin 80, wmin 80");
@@ -110,12 +110,12 @@ public final class FeedbackTab extends JPanel {
         last.add(report, "top, gaptop 18");
         add(last, "span 2");
         rates.onChosen(this::showEvidence);
-        reach.onTree(() -> {
+        context.onTree(() -> {
             if (loaded) {
                 load();
             }
         });
-        showEvidence(Optional.empty());
+        showEvidence();
     }
 
     private static String signed(Dollars amount) {
@@ -123,12 +123,12 @@ public final class FeedbackTab extends JPanel {
     }
 
     private void choose() {
-        reach.outside().folder(this, reach.tree()).ifPresent(reach::tree);
+        context.platform().folder(this, context.tree()).ifPresent(context::tree);
     }
 
     /** What is looked at: the job on screen as its file has it, or all jobs of the folder. */
     private Path tree() {
-        return one.isSelected() ? reach.job() : reach.tree();
+        return one.isSelected() ? context.job() : context.tree();
     }
 
     private interface Service {
@@ -138,7 +138,7 @@ public final class FeedbackTab extends JPanel {
     /** What reads the jobs as they are chosen now; it is opened beside the window's thread. */
     private Service service() {
         Path tree = tree();
-        Path job = reach.job();
+        Path job = context.job();
         RateRule chosen = RateRule.valueOf(((WordChoice) rule.getSelectedItem()).word());
         Path folder = tree.equals(job) ? tree.getParent() : tree;
         return () -> new FeedbackService(tree, LibraryContext.bookOf(folder, job), chosen);
@@ -150,7 +150,7 @@ public final class FeedbackTab extends JPanel {
         Path tree = tree();
         Service service = service();
         LibraryControls.say(told, Messages.of("feedback.looking", tree));
-        errands.latest("lesson", () -> service.open().lesson(), lesson -> show(tree, lesson));
+        tasks.latest("lesson", () -> service.open().lesson(), lesson -> show(tree, lesson));
     }
 
     private void show(Path tree, Lesson lesson) {
@@ -181,7 +181,8 @@ public final class FeedbackTab extends JPanel {
         return Dollars.total(rows.stream().map(amount::of).toList());
     }
 
-    private void showEvidence(Optional<Suggestion> chosen) {
+    private void showEvidence() {
+        Optional<Suggestion> chosen = rates.chosen();
         accept.setEnabled(chosen.isPresent());
         LibraryControls.say(
                 evidence,
@@ -212,7 +213,7 @@ public final class FeedbackTab extends JPanel {
         LocalDate on = day.day().orElseThrow();
         Service service = service();
         accept.setEnabled(false);
-        errands.run(() -> service.open().accept(rate, on), reply -> {
+        tasks.run(() -> service.open().accept(rate, on), reply -> {
             LibraryControls.say(
                     evidence,
                     reply.done()
@@ -231,10 +232,10 @@ public final class FeedbackTab extends JPanel {
             return;
         }
         LocalDate on = day.day().orElseThrow();
-        reach.outside()
-                .folder(this, reach.tree())
-                .ifPresent(folder -> errands.run(
-                        () -> service.open().print(folder, on, reach.templates()),
+        context.platform()
+                .folder(this, context.tree())
+                .ifPresent(folder -> tasks.run(
+                        () -> service.open().print(folder, on, context.templates()),
                         reply -> LibraryControls.say(
                                 told,
                                 reply.out().isEmpty()

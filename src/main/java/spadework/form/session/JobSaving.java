@@ -10,16 +10,16 @@ import spadework.office.files.JobFile;
 
 /** Saves, recovers, and never writes over what somebody else wrote without being told to. */
 public final class JobSaving {
-    private final JobSession desk;
-    private final AutoSave keeper;
+    private final JobSession session;
+    private final AutoSave autoSave;
     private final NoticeBar notice;
     private final Consumer<String> reveal;
     private Optional<Path> jobs = Optional.empty();
     private boolean held;
 
-    public JobSaving(JobSession desk, AutoSave keeper, NoticeBar notice, Consumer<String> reveal) {
-        this.desk = desk;
-        this.keeper = keeper;
+    public JobSaving(JobSession session, AutoSave autoSave, NoticeBar notice, Consumer<String> reveal) {
+        this.session = session;
+        this.autoSave = autoSave;
         this.notice = notice;
         this.reveal = reveal;
     }
@@ -32,12 +32,12 @@ public final class JobSaving {
     /** Offers what a crash, or leaving without saving, kept from the file. */
     public void offer(String unsaved) {
         Optional<Draft> draft = Draft.read(unsaved);
-        JobFile file = desk.file();
-        if (draft.isPresent() && !draft.get().equals(desk.draft())) {
+        JobFile file = session.file();
+        if (draft.isPresent() && !draft.get().equals(session.draft())) {
             notice.say(
                     Messages.of("recover.said"),
-                    new NoticeBar.Answer("recover.take", () -> desk.edit(draft.get())),
-                    new NoticeBar.Answer("recover.leave", () -> keeper.drop(file)));
+                    new NoticeBar.Answer("recover.take", () -> session.edit(draft.get())),
+                    new NoticeBar.Answer("recover.leave", () -> autoSave.drop(file)));
         }
     }
 
@@ -58,9 +58,9 @@ public final class JobSaving {
      * @param then given the draft that the file has
      */
     void whenSaved(Consumer<Draft> then) {
-        Draft draft = desk.draft();
-        if (!held && jobs.isEmpty() && desk.history().isSaved()) {
-            keeper.look(desk.file(), this::changed, () -> then.accept(draft));
+        Draft draft = session.draft();
+        if (!held && jobs.isEmpty() && session.history().isSaved()) {
+            autoSave.look(session.file(), this::changed, () -> then.accept(draft));
         } else {
             save(then);
         }
@@ -71,18 +71,18 @@ public final class JobSaving {
             notice.say(Messages.of("save.held"));
             return;
         }
-        if (jobs.isPresent() && desk.draft().shown("/number").isBlank()) {
+        if (jobs.isPresent() && session.draft().shown("/number").isBlank()) {
             notice.say(Messages.of("save.number"));
             reveal.accept("/number");
             return;
         }
-        JobFile old = desk.file();
-        Draft draft = desk.draft();
+        JobFile old = session.file();
+        Draft draft = session.draft();
         if (jobs.isPresent()) {
             Path target = JobFile.place(jobs.get(), draft.shown("/number"));
-            keeper.saveNew(target, draft, made -> {
+            autoSave.saveNew(target, draft, made -> {
                 if (made.isPresent()) {
-                    keeper.drop(old);
+                    autoSave.drop(old);
                     jobs = Optional.empty();
                     done(made.get(), draft);
                     then.accept(draft);
@@ -95,7 +95,7 @@ public final class JobSaving {
             });
             return;
         }
-        keeper.save(old, draft, saved -> {
+        autoSave.save(old, draft, saved -> {
             if (saved == JobFile.Saved.DONE) {
                 done(old, draft);
                 then.accept(draft);
@@ -106,21 +106,21 @@ public final class JobSaving {
     }
 
     private void done(JobFile target, Draft draft) {
-        if (draft.equals(desk.draft())) {
-            desk.saved(target);
+        if (draft.equals(session.draft())) {
+            session.saved(target);
         } else {
-            desk.savedAs(target, draft);
+            session.savedAs(target, draft);
         }
     }
 
     /** Looks whether somebody else wrote the file. */
     public void look() {
         if (jobs.isEmpty() && !held) {
-            JobFile file = desk.file();
-            keeper.look(
+            JobFile file = session.file();
+            autoSave.look(
                     file,
                     () -> {
-                        if (!held && file == desk.file()) {
+                        if (!held && file == session.file()) {
                             changed();
                         }
                     },
@@ -129,22 +129,22 @@ public final class JobSaving {
     }
 
     private void changed() {
-        JobFile file = desk.file();
+        JobFile file = session.file();
         notice.say(
                 Messages.of("changed.said", file.path()),
                 new NoticeBar.Answer("changed.take", () -> takeTheirs(file.path())),
                 new NoticeBar.Answer("changed.keep", () -> {
-                    Draft draft = desk.draft();
-                    keeper.saveOver(file, draft, () -> desk.savedAs(file, draft));
+                    Draft draft = session.draft();
+                    autoSave.saveOver(file, draft, () -> session.savedAs(file, draft));
                 }));
     }
 
     private void takeTheirs(Path path) {
-        keeper.read(path, now -> {
+        autoSave.read(path, now -> {
             Optional<Draft> theirs = now.text().flatMap(Draft::read);
             if (theirs.isPresent()) {
-                desk.reload(now, theirs.get());
-                keeper.drop(now);
+                session.reload(now, theirs.get());
+                autoSave.drop(now);
             } else {
                 notice.say(Messages.of("changed.unreadable", path));
             }

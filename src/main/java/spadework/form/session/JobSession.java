@@ -22,7 +22,7 @@ import spadework.office.files.JobFile;
 import spadework.pricebook.PriceBook;
 
 /**
- * The job on the desk: its draft with all that was done to it, and what the office says to it. Everything here happens
+ * The job on screen: its draft with all that was done to it, and what the office says to it. Everything here happens
  * on the window's thread; the office works in the background.
  */
 public final class JobSession {

@@ -13,17 +13,17 @@ import spadework.office.files.JobFile;
 
 /** Has the office take a step, one after the other and never on the window's thread; the job is then read anew. */
 public final class StepRunner {
-    private final JobSession desk;
+    private final JobSession session;
     private final JobSaving saving;
     private final Consumer<Exception> failed;
     private final BackgroundTasks tasks;
 
     /** @param failed told on the window's thread why a step came to nothing */
-    public StepRunner(JobSession desk, JobSaving saving, Consumer<String> failed) {
-        this.desk = desk;
+    public StepRunner(JobSession session, JobSaving saving, Consumer<String> failed) {
+        this.session = session;
         this.saving = saving;
         this.failed = why -> failed.accept(FailureMessages.of(why));
-        tasks = new BackgroundTasks("steps", desk.work(), this.failed);
+        tasks = new BackgroundTasks("steps", session.work(), this.failed);
     }
 
     /** A step on a job's file. */
@@ -47,7 +47,7 @@ public final class StepRunner {
      */
     public void take(Step step, Runnable begun, Consumer<Outcome> then, Runnable ended) {
         saving.whenSaved(saved -> {
-            Path file = desk.file().path();
+            Path file = session.file().path();
             saving.hold(true);
             begun.run();
             tasks.run(
@@ -60,8 +60,8 @@ public final class StepRunner {
                         try {
                             taken.written()
                                     .filter(written -> !written.equals(saved))
-                                    .ifPresent(
-                                            written -> desk.agreed(taken.file(), written, withTyped(saved, written)));
+                                    .ifPresent(written ->
+                                            session.agreed(taken.file(), written, withTyped(saved, written)));
                             then.accept(taken.outcome());
                         } finally {
                             end(ended);
@@ -81,7 +81,7 @@ public final class StepRunner {
 
     /** What the step wrote, put into what was typed while it was under way. */
     private Draft withTyped(Draft saved, Draft written) {
-        Draft draft = desk.draft();
+        Draft draft = session.draft();
         if (draft.equals(saved)) {
             return written;
         }

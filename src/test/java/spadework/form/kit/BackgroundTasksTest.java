@@ -28,7 +28,7 @@ class BackgroundTasksTest {
     }
 
     @Test
-    void errandIsRunElsewhereAndShownOnTheWindowsThread() throws Exception {
+    void taskIsRunElsewhereAndShownOnTheWindowsThread() throws Exception {
         SwingUtilities.invokeAndWait(() -> tasks.run(
                 SwingUtilities::isEventDispatchThread,
                 there -> told.add(there + " " + SwingUtilities.isEventDispatchThread())));
@@ -37,7 +37,7 @@ class BackgroundTasksTest {
     }
 
     @Test
-    void ofTheSameQuestionOnlyTheLastIsShownButEveryErrandIsRun() throws Exception {
+    void ofTheSameQuestionOnlyTheLastIsShownButEveryTaskIsRun() throws Exception {
         CountDownLatch gate = new CountDownLatch(1);
         List<String> begun = new ArrayList<>();
         SwingUtilities.invokeAndWait(() -> {
@@ -63,7 +63,7 @@ class BackgroundTasksTest {
     }
 
     @Test
-    void whyAnErrandCameToNothingIsTold() throws Exception {
+    void whyATaskCameToNothingIsTold() throws Exception {
         SwingUtilities.invokeAndWait(() -> tasks.run(
                 () -> {
                     throw new IOException("no folder jobs");
