@@ -48,7 +48,7 @@ public final class StandaloneField {
     Optional<String> needed() {
         look.tell(
                 text().isEmpty()
-                        ? List.of(fault(Messages.of("standalone.nothing"), Messages.of("slip.words")))
+                        ? List.of(fault(Messages.of("standalone.nothing"), Messages.of("standalone.words")))
                         : List.of());
         return text().isEmpty() ? Optional.empty() : Optional.of(text());
     }
