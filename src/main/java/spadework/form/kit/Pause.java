@@ -6,7 +6,7 @@ import javax.swing.Timer;
 public final class Pause {
     private final WorkCounter counter;
     private final Timer timer;
-    /** Also while the timer has run out and what follows stands in the queue of events: the timer is not running then. */
+    /** Also once the timer has run out, while what follows still stands in the queue of events. */
     private boolean waiting;
 
     /**

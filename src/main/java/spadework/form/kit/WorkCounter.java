@@ -4,7 +4,7 @@ import java.util.concurrent.atomic.AtomicInteger;
 
 /**
  * How much of a window's work is not done yet, in one count: what its background tasks do, what of theirs is still to
- * be shown, and what waits for its moment. Once it is at nothing, the window stands still until somebody does something.
+ * be shown, and what waits for its moment. At nothing, the window stands still until somebody does something.
  */
 public final class WorkCounter {
     private final AtomicInteger underWay = new AtomicInteger();
