@@ -108,7 +108,7 @@ class ArchitectureTest {
       office.aftercare     | money finding warranty register paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
       cli.warranty         | office.reply cli.option office.aftercare
       form.kit             | finding draft
-      form.session         | money finding draft office.files office form.kit
+      form.session         | money finding pricebook draft office.files office form.kit
       form.library         | measure money finding pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
       form.page            | measure money finding draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field

@@ -1,7 +1,6 @@
 package spadework.cli;
 
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -61,33 +60,17 @@ final class DocumentsCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Set<PaperKind> papers = papers();
         Office office = Office.with(arguments.templates());
-        PrintWriter err = spec.commandLine().getErr();
         boolean refused = false;
         try (ProgressBar bar = jobs.size() > 1 ? bar() : null) {
             for (Path job : jobs) {
-                refused |= !isPrinted(job, office.documents(job, out, papers), err);
+                Outcome outcome = office.documents(job, out, papers);
+                refused |= OutcomeReport.of(job, outcome, "nothing was printed", spec.commandLine()) != ExitCode.DONE;
                 if (bar != null) {
                     bar.step();
                 }
             }
         }
         return refused ? ExitCode.REFUSED : ExitCode.DONE;
-    }
-
-    private boolean isPrinted(Path job, Outcome outcome, PrintWriter err) {
-        if (outcome instanceof Outcome.Printed printed) {
-            printed.files().forEach(file -> spec.commandLine().getOut().println(file));
-            return true;
-        }
-        if (outcome instanceof Outcome.Faulty faulty) {
-            err.println(job + ": nothing was printed. " + faulty.faults().size() + " to mend:");
-            faulty.faults().forEach(fault -> err.println("  " + fault.text()));
-        }
-        if (outcome instanceof Outcome.Stopped stopped) {
-            err.println(job + ": nothing was printed. Mend each stop, or write in acceptedStops who answers for it:");
-            stopped.stops().forEach(stop -> err.println("  " + stop));
-        }
-        return false;
     }
 
     private Set<PaperKind> papers() {

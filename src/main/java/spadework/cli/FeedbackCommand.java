@@ -60,10 +60,10 @@ final class FeedbackCommand extends ReplyCommand {
     @Override
     protected Reply reply() throws IOException {
         LocalDate day = on == null ? LocalDate.now() : on;
-        FeedbackService desk = new FeedbackService(tree, BookService.near(Optional.ofNullable(book), tree), rule);
+        FeedbackService service = new FeedbackService(tree, BookService.near(Optional.ofNullable(book), tree), rule);
         if (!accept.isEmpty()) {
-            return desk.accept(accept, day);
+            return service.accept(accept, day);
         }
-        return out == null ? desk.tell() : desk.print(out, day, arguments.templates());
+        return out == null ? service.tell() : service.print(out, day, arguments.templates());
     }
 }

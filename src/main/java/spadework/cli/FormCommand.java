@@ -3,7 +3,6 @@ package spadework.cli;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -42,7 +41,11 @@ final class FormCommand implements Callable<Integer> {
                             + " file and use the other commands");
             return ExitCode.UNUSABLE;
         }
-        Forms.open(Optional.ofNullable(job), arguments.templates(), LocalDate.now());
+        if (job == null) {
+            Forms.open(arguments.templates(), LocalDate.now());
+        } else {
+            Forms.open(job, arguments.templates(), LocalDate.now());
+        }
         return ExitCode.DONE;
     }
 }

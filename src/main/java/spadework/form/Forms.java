@@ -9,16 +9,20 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.History;
 import spadework.finding.Fault;
+import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.DesktopPlatform;
+import spadework.form.kit.FailureMessages;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
+import spadework.form.kit.WorkCounter;
 import spadework.form.library.LibraryContext;
 import spadework.form.session.JobSession;
 import spadework.office.BidResult;
@@ -31,99 +35,130 @@ import spadework.office.files.JobsFolder;
 public final class Forms {
     private final Optional<Path> templates;
     private final LocalDate today;
-    private final Platform outside;
-    private final Memory memory;
+    private final Platform platform;
+    private final Settings settings;
+    private final WorkCounter opening = new WorkCounter(this::endIfNothingIsOpen);
+    private final BackgroundTasks files = new BackgroundTasks("opening", opening, why -> tell(FailureMessages.of(why)));
     private final CountDownLatch closed = new CountDownLatch(1);
     private int open;
 
     /** Where jobs live, kept from one start to the next. */
-    public interface Memory {
+    public interface Settings {
         Optional<Path> jobs();
 
         void keep(Path jobs);
     }
 
-    Forms(Optional<Path> templates, LocalDate today, Platform outside, Memory memory) {
+    Forms(Optional<Path> templates, LocalDate today, Platform platform, Settings settings) {
         this.templates = templates;
         this.today = today;
-        this.outside = outside;
-        this.memory = memory;
+        this.platform = platform;
+        this.settings = settings;
     }
 
     /**
-     * Opens a window and comes back when the last one is closed.
+     * Opens a new job, or the first page where nobody has said yet where jobs live, and comes back when the last window
+     * is closed.
      *
-     * @param job the job to open; without one a new job, or the first page where nobody has said yet where jobs live
      * @param templates templates of the contractor's own
      * @param today the date that a new job carries
      * @throws java.awt.HeadlessException if there is no screen
      */
-    public static void open(Optional<Path> job, Optional<Path> templates, LocalDate today) throws InterruptedException {
-        Forms forms = new Forms(templates, today, new DesktopPlatform(), new UserSettings());
+    public static void open(Optional<Path> templates, LocalDate today) throws InterruptedException {
+        new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(Forms::begin);
+    }
+
+    /** The same with a job to open. */
+    public static void open(Path job, Optional<Path> templates, LocalDate today) throws InterruptedException {
+        new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(forms -> forms.openJob(job));
+    }
+
+    private void open(Consumer<Forms> first) throws InterruptedException {
         SwingUtilities.invokeLater(() -> {
-            Theme.wear(false);
-            forms.begin(job);
+            Theme.apply(false);
+            first.accept(this);
         });
-        forms.closed.await();
+        closed.await();
     }
 
-    /** Opens the first window; on the window's thread. */
-    JFrame begin(Optional<Path> job) {
-        if (job.isPresent()) {
-            return openJob(job.get());
-        }
-        return memory.jobs().filter(JobsFolder::isReady).isPresent() ? newJob() : first();
+    /** Whether no window is being opened. */
+    boolean isIdle() {
+        return opening.isIdle();
     }
 
-    JFrame first() {
-        return shown(new SetupWindow(outside, memory, yard -> newJob(), this::sample));
+    /** Opens the first window; on the window's thread, as all that follows. */
+    void begin() {
+        files.run(() -> settings.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {
+            if (ready) {
+                newJob();
+            } else {
+                first();
+            }
+        });
+    }
+
+    void first() {
+        setup();
+    }
+
+    private SetupWindow setup() {
+        return shown(new SetupWindow(platform, settings, files, this::newJob, this::sample));
     }
 
     /** A job without a file: it gets one among the jobs with its first saving. */
-    public JobWindow newJob() {
-        Path jobs = memory.jobs().orElseThrow();
+    public void newJob() {
+        Path jobs = settings.jobs().orElseThrow();
         Draft blank = JobFile.blank().typed("/issued", today.toString());
-        try {
-            JobFile file = JobFile.at(jobs.resolve("new-job").resolve("job.json"));
-            JobWindow window = window(file, History.ofNew(blank));
+        files.run(() -> Read.of(jobs.resolve("new-job").resolve("job.json")), read -> {
+            JobWindow window = window(read.file, History.ofNew(blank));
             window.saving().isNewIn(jobs);
-            file.unsaved().ifPresent(window.saving()::offer);
-            return shown(window);
-        } catch (IOException unreadable) {
-            throw new IllegalStateException(unreadable);
-        }
+            read.unsaved.ifPresent(window.saving()::offer);
+            shown(window);
+        });
     }
 
     /** The sample that comes with the program, as a copy that may be changed. */
-    JFrame sample() {
-        try {
-            return openJob(JobsFolder.sample(memory.jobs().orElse(JobsFolder.usual())));
-        } catch (IOException unwritable) {
-            return told(Messages.of("file.refused", unwritable.getMessage()));
+    void sample() {
+        Path jobs = settings.jobs().orElse(JobsFolder.usual());
+        files.run(() -> JobsFolder.sample(jobs), this::openJob);
+    }
+
+    /** A job's file as it was read, and what was kept of it and never saved. */
+    private record Read(JobFile file, Optional<String> unsaved) {
+        static Read of(Path path) throws IOException {
+            JobFile file = JobFile.at(path);
+            return new Read(file, file.unsaved());
         }
     }
 
     /** Opens a job's file, or says why it cannot be opened. */
-    public JFrame openJob(Path job) {
-        try {
-            JobFile file = JobFile.at(JobFile.of(job));
-            Optional<Draft> draft = file.text().isEmpty()
-                    ? Optional.of(JobFile.blank())
-                    : file.text().flatMap(Draft::read);
-            if (draft.isEmpty()) {
-                return told(Messages.of("first.unreadable", file.path(), why(file)));
-            }
-            JobWindow window =
-                    window(file, file.text().isEmpty() ? History.ofNew(draft.get()) : History.ofSaved(draft.get()));
-            file.unsaved().ifPresent(window.saving()::offer);
-            return shown(window);
-        } catch (IOException unreadable) {
-            return told(Messages.of("file.refused", unreadable.getMessage()));
+    public void openJob(Path job) {
+        files.run(() -> Read.of(JobFile.of(job)), this::open);
+    }
+
+    private void open(Read read) {
+        JobFile file = read.file;
+        if (file.text().isEmpty()) {
+            open(read, History.ofNew(JobFile.blank()));
+        } else {
+            file.text()
+                    .flatMap(Draft::read)
+                    .ifPresentOrElse(draft -> open(read, History.ofSaved(draft)), () -> refuse(file.path()));
         }
     }
 
-    private String why(JobFile file) {
-        BidResult answer = Office.with(templates).bid(file.path());
+    private void open(Read read, History history) {
+        JobWindow window = window(read.file, history);
+        read.unsaved.ifPresent(window.saving()::offer);
+        shown(window);
+    }
+
+    private void refuse(Path file) {
+        files.run(() -> why(file), why -> tell(Messages.of("first.unreadable", file, why)));
+    }
+
+    private String why(Path file) {
+        BidResult answer = Office.with(templates).bid(file);
         List<Fault> faults = answer instanceof Refusal refusal ? refusal.faults() : List.of();
         // What is only missing does not keep a file from being opened.
         return faults.stream()
@@ -133,37 +168,36 @@ public final class Forms {
                 .orElse("");
     }
 
-    private JFrame told(String words) {
-        SetupWindow page = new SetupWindow(outside, memory, yard -> newJob(), this::sample);
-        page.notice().say(words);
-        return shown(page);
+    private void tell(String words) {
+        setup().notice().say(words);
     }
 
     private JobWindow window(JobFile file, History history) {
-        JobSession desk = new JobSession(Office.with(templates), file, history);
+        JobSession session = new JobSession(Office.with(templates), file, history);
         Path near =
                 Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
         return new JobWindow(
-                desk,
-                outside,
+                session,
+                platform,
                 today,
                 new WindowMenu.Jobs(
-                        () -> begin(Optional.empty()),
-                        () -> outside.open(null, near).ifPresent(this::openJob),
-                        this::sample));
+                        this::begin, () -> platform.open(null, near).ifPresent(this::openJob), this::sample));
     }
 
     private void around(JobWindow window) {
-        Path file = window.desk().file().path().toAbsolutePath();
+        Path file = window.session().file().path().toAbsolutePath();
         Path near = Optional.ofNullable(file.getParent()).orElse(file);
-        window.around(
-                new LibraryContext.Around(tree(near), templates, today, outside, this::forward, Forms::bookMoved));
+        window.around(new LibraryContext.Environment(
+                tree(near), templates, today, platform, this::forward, Forms::bookMoved));
     }
 
     /** Where jobs live, if this job lives there; else the folder around the job's own. */
     private Path tree(Path near) {
         Path around = Optional.ofNullable(near.getParent()).orElse(near);
-        return memory.jobs().map(Path::toAbsolutePath).filter(near::startsWith).orElse(around);
+        return settings.jobs()
+                .map(Path::toAbsolutePath)
+                .filter(near::startsWith)
+                .orElse(around);
     }
 
     private static Stream<JobWindow> jobs() {
@@ -173,19 +207,29 @@ public final class Forms {
     }
 
     private static void bookMoved() {
-        jobs().map(JobWindow::desk).forEach(desk -> {
-            desk.office().readBooksAgain();
-            desk.reckon();
+        jobs().map(JobWindow::session).forEach(session -> {
+            session.office().readBooksAgain();
+            session.price();
         });
     }
 
     /** Brings the window forward that shows a job, or opens one. What is not saved in another stays there. */
     private void forward(Path job) {
         Path wanted = JobFile.of(job).toAbsolutePath().normalize();
-        jobs().filter(open ->
-                        open.desk().file().path().toAbsolutePath().normalize().equals(wanted))
+        jobs().filter(open -> open.session()
+                        .file()
+                        .path()
+                        .toAbsolutePath()
+                        .normalize()
+                        .equals(wanted))
                 .findFirst()
                 .ifPresentOrElse(Window::toFront, () -> openJob(job));
+    }
+
+    private void endIfNothingIsOpen() {
+        if (open == 0 && opening.isIdle()) {
+            closed.countDown();
+        }
     }
 
     private <W extends JFrame> W shown(W window) {
@@ -197,9 +241,7 @@ public final class Forms {
             @Override
             public void windowClosed(WindowEvent event) {
                 open--;
-                if (open == 0) {
-                    closed.countDown();
-                }
+                endIfNothingIsOpen();
             }
         });
         window.setLocationRelativeTo((Window) null);

@@ -6,9 +6,11 @@ import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
@@ -17,14 +19,17 @@ import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
+import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.form.kit.Platform;
 import spadework.form.library.LibraryContext;
+import spadework.form.library.LibraryTab;
 import spadework.form.library.LibraryWindow;
 import spadework.form.page.AgreementPage;
 import spadework.form.page.FormPage;
+import spadework.form.page.JobPage;
 import spadework.form.page.JobPages;
 import spadework.form.page.OutcomeMessages;
 import spadework.form.page.PageStrip;
@@ -41,96 +46,73 @@ import spadework.form.view.FindingsPane;
 import spadework.form.view.PaperPreview;
 import spadework.form.view.SummaryBar;
 import spadework.form.view.WorkingsPane;
-import spadework.office.Bid;
 import spadework.office.JobPaper;
 import spadework.office.Outcome;
 import spadework.press.page.PageView;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Section;
 
-/** The window of one job: the way on top, the page that is filled in, what comes of it beside, the tally below. */
+/** The window of one job: the way on top, the page that is filled in, what comes of it beside, the summary below. */
 public final class JobWindow extends JFrame {
-    private static final List<String> NAMES = List.of(
-            "people",
-            "walls",
-            "water",
-            "restoration",
-            "price",
-            "terms",
-            "papers",
-            "options",
-            "agreement",
-            "changes",
-            "built");
-    private static final int PRICE = 4;
-    private static final int PAGE = 0;
-    private static final int WORKING = 2;
-    private static final int FOUND = 3;
-    private static final int BOOK = 4;
-
-    private final JobSession desk;
-    private final Platform outside;
-    private final AutoSave keeper;
+    private final JobSession session;
+    private final Platform platform;
+    private final AutoSave autoSave;
     private final JobSaving saving;
-    private final StepRunner stepping;
-    private final List<FormPage> pages;
+    private final StepRunner stepRunner;
+    private final Map<JobPage, FormPage> pages;
     private final CardLayout cards = new CardLayout();
     private final JPanel work = new JPanel(cards);
-    private final PageStrip way;
-    private final SummaryBar tally;
+    private final PageStrip strip;
+    private final SummaryBar summary;
     private final NoticeBar notice = new NoticeBar();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
     private final AgreementPage agreement;
-    private final PaperPreview sight;
+    private final PaperPreview preview;
     private final DrawingPane drawing;
     private final WorkingsPane working;
     private final FindingsPane found;
     private final BookSearchPane book;
-    private Optional<LibraryWindow> shelf = Optional.empty();
-    private LibraryContext.Around around;
-    private int at;
+    private Optional<LibraryWindow> library = Optional.empty();
+    private LibraryContext.Environment around;
+    private JobPage at = JobPage.PEOPLE;
+    private boolean leaving;
 
-    JobWindow(JobSession desk, Platform outside, LocalDate today, WindowMenu.Jobs jobs) {
+    JobWindow(JobSession session, Platform platform, LocalDate today, WindowMenu.Jobs jobs) {
         super();
-        this.desk = desk;
-        this.outside = outside;
-        keeper = new AutoSave(desk, refused -> notice.say(Messages.of("file.refused", refused.getMessage())));
-        saving = new JobSaving(desk, keeper, notice, this::reveal);
-        stepping = new StepRunner(desk, saving, notice::say);
-        sight = new PaperPreview(desk);
-        drawing = new DrawingPane(desk);
-        working = new WorkingsPane(desk, this::reveal);
-        found = new FindingsPane(desk, this::reveal);
-        book = new BookSearchPane(
-                () -> desk.bid()
-                        .map(Bid::book)
-                        .or(() -> desk.office().book(desk.file().path())),
-                this::take);
+        this.session = session;
+        this.platform = platform;
+        autoSave = new AutoSave(session, refused -> notice.say(FailureMessages.of(refused)));
+        saving = new JobSaving(session, autoSave, notice, this::reveal);
+        stepRunner = new StepRunner(session, saving, notice::say);
+        preview = new PaperPreview(session);
+        drawing = new DrawingPane(session);
+        working = new WorkingsPane(session, this::reveal);
+        found = new FindingsPane(session, this::reveal);
+        book = new BookSearchPane(session::book, this::take);
         PapersPage papers =
-                new PapersPage(desk, new PapersPage.Acts(this::look, this::print, this::savePaper, this::letter));
-        agreement = new AgreementPage(desk, stepping, outside, today);
+                new PapersPage(session, new PapersPage.Actions(this::look, this::print, this::savePaper, this::letter));
+        agreement = new AgreementPage(session, stepRunner, platform, today);
         pages = JobPages.of(
-                desk,
+                session,
                 papers,
-                new PricePage(desk, line -> {
-                    beside.setSelectedIndex(WORKING);
+                new PricePage(session, line -> {
+                    show(SidePane.WORKING);
                     working.open(line);
                 }),
                 agreement);
-        way = new PageStrip(
-                NAMES.stream().map(name -> Messages.of("page." + name)).toList(), this::go);
-        tally = new SummaryBar(
-                desk,
+        strip = new PageStrip(this::go);
+        summary = new SummaryBar(
+                session,
                 () -> {
-                    beside.setSelectedIndex(WORKING);
+                    show(SidePane.WORKING);
                     working.open(-1);
                 },
-                () -> FindingsPane.items(desk).stream().findFirst().ifPresent(item -> reveal(item.cause())));
+                () -> FindingsPane.items(session).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
-        KeyBindings.anywhere(getRootPane(), "ctrl shift Z", desk::redo);
-        desk.onDraft(this::showDraft);
-        desk.onAnswer(this::showAnswer);
+        KeyBindings.anywhere(getRootPane(), "ctrl shift Z", session::redo);
+        session.onDraft(this::showDraft);
+        session.onAnswer(this::showAnswer);
         addWindowListener(new WindowAdapter() {
             @Override
             public void windowActivated(WindowEvent event) {
@@ -143,26 +125,28 @@ public final class JobWindow extends JFrame {
             }
         });
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
-        go(0);
+        go(JobPage.PEOPLE);
         showDraft();
-        desk.reckon();
-        desk.office().prepare();
+        session.price();
+        session.office().prepare();
     }
 
     private void arrange() {
-        for (int i = 0; i < pages.size(); i++) {
-            JScrollPane scroll = new JScrollPane(pages.get(i));
+        pages.forEach((page, shown) -> {
+            JScrollPane scroll = new JScrollPane(shown);
             scroll.setBorder(null);
             scroll.getVerticalScrollBar().setUnitIncrement(24);
-            work.add(scroll, NAMES.get(i));
-        }
+            work.add(scroll, page.word());
+        });
         beside.setName("beside");
         beside.getAccessibleContext().setAccessibleName(Messages.of("beside"));
-        beside.addTab(Messages.of("pane.page"), sight);
-        beside.addTab(Messages.of("pane.drawing"), drawing);
-        beside.addTab(Messages.of("pane.working"), working);
-        beside.addTab(Messages.of("pane.found"), found);
-        beside.addTab(Messages.of("pane.book"), book);
+        Map<SidePane, JComponent> panes = new EnumMap<>(Map.of(
+                SidePane.PAGE, preview,
+                SidePane.DRAWING, drawing,
+                SidePane.WORKING, working,
+                SidePane.FOUND, found,
+                SidePane.BOOK, book));
+        panes.forEach((pane, shown) -> beside.addTab(Messages.of("pane." + pane.word()), shown));
         beside.addChangeListener(event -> SwingUtilities.invokeLater(this::showBeside));
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, work, beside);
         split.setName("split");
@@ -171,16 +155,16 @@ public final class JobWindow extends JFrame {
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName(Messages.of("split"));
         JPanel top = new JPanel(new BorderLayout());
-        top.add(way);
+        top.add(strip);
         top.add(notice, BorderLayout.SOUTH);
         add(top, BorderLayout.NORTH);
         add(split);
-        add(tally, BorderLayout.SOUTH);
+        add(summary, BorderLayout.SOUTH);
         setSize(1366, 768);
     }
 
-    JobSession desk() {
-        return desk;
+    JobSession session() {
+        return session;
     }
 
     public JobSaving saving() {
@@ -192,67 +176,64 @@ public final class JobWindow extends JFrame {
     }
 
     List<FormPage> pages() {
-        return pages;
+        return List.copyOf(pages.values());
     }
 
-    PaperPreview sight() {
-        return sight;
+    PaperPreview preview() {
+        return preview;
     }
 
-    /** Whether nothing is being reckoned, drawn or written. */
+    /** Whether nothing is being priced, drawn, read or written. */
     boolean isIdle() {
-        return desk.isIdle() && sight.isIdle() && keeper.isIdle() && stepping.isIdle() && agreement.isIdle();
+        return session.work().isIdle();
     }
 
     /** Goes to a page. */
-    void go(int index) {
-        at = index;
-        cards.show(work, NAMES.get(index));
-        way.choose(index);
-        pages.get(index).showAll();
+    void go(JobPage page) {
+        at = page;
+        cards.show(work, page.word());
+        strip.choose(page);
+        pages.get(page).showAll();
     }
 
     /** Goes to a place of the job. */
     void reveal(String pointer) {
         String nearest = pointer;
-        while (index(nearest).isEmpty() && !nearest.isEmpty()) {
+        while (page(nearest).isEmpty() && !nearest.isEmpty()) {
             nearest = Pointer.above(nearest);
         }
         String place = nearest;
-        go(index(place).orElse(0));
+        go(page(place).orElse(JobPage.PEOPLE));
         SwingUtilities.invokeLater(() -> pages.get(at).reveal(place));
     }
 
-    private Optional<Integer> index(String pointer) {
-        for (int i = 0; i < pages.size(); i++) {
-            if (!pointer.isEmpty() && pages.get(i).holds(pointer)) {
-                return Optional.of(i);
-            }
-        }
-        return Optional.empty();
+    private Optional<JobPage> page(String pointer) {
+        return pages.keySet().stream()
+                .filter(page -> !pointer.isEmpty() && pages.get(page).holds(pointer))
+                .findFirst();
     }
 
     /** Puts what is beside the page in front. */
-    void beside(int index) {
-        beside.setSelectedIndex(index);
+    void show(SidePane pane) {
+        beside.setSelectedIndex(pane.ordinal());
     }
 
     /** Opens the price book and waits for words. */
     void lookUp() {
-        beside.setSelectedIndex(BOOK);
+        show(SidePane.BOOK);
         SwingUtilities.invokeLater(() -> book.words().requestFocusInWindow());
     }
 
-    /** What the shelf of this window looks through. */
-    void around(LibraryContext.Around what) {
+    /** What the library of this window looks through. */
+    void around(LibraryContext.Environment what) {
         around = what;
     }
 
-    /** Opens the shelf at one of its tabs; it is put away with this window. */
-    LibraryWindow shelf(int tab) {
-        if (shelf.isEmpty()) {
-            LibraryWindow made = new LibraryWindow(new LibraryContext(desk, around));
-            shelf = Optional.of(made);
+    /** Opens the library at one of its tabs; it is put away with this window. */
+    LibraryWindow library(LibraryTab tab) {
+        if (library.isEmpty()) {
+            LibraryWindow made = new LibraryWindow(new LibraryContext(session, around));
+            library = Optional.of(made);
             addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {
@@ -260,85 +241,88 @@ public final class JobWindow extends JFrame {
                 }
             });
         }
-        shelf.get().open(tab);
-        return shelf.get();
+        library.get().open(tab);
+        return library.get();
     }
 
     private void take(LineItem item) {
-        Draft draft = desk.draft();
+        Draft draft = session.draft();
         String row = Pointer.of("/items", draft.rows("/items"));
         String section = item.section() == Section.WALL
                 ? draft.shown("/walls/0/label")
                 : item.section().label();
-        desk.edit(draft.insertedBlank("/items", draft.rows("/items"))
+        session.edit(draft.insertedBlank("/items", draft.rows("/items"))
                 .typed(row + "/code", item.code())
                 .typed(row + "/quantity", "1 " + item.unit().symbol())
                 .typed(row + "/section", section));
-        go(PRICE);
+        go(JobPage.PRICE);
         reveal(row + "/quantity");
     }
 
     private void showDraft() {
         pages.get(at).showAll();
-        tally.showAll();
-        String name = desk.draft().shown("/title");
+        summary.showAll();
+        String name = session.draft().shown("/title");
         setTitle(Messages.of(
-                desk.history().isSaved() ? "window.title" : "window.title.unsaved",
+                session.history().isSaved() ? "window.title" : "window.title.unsaved",
                 name.isEmpty() ? Messages.of("window.unnamed") : name,
-                desk.file().path()));
+                session.file().path()));
     }
 
     private void showAnswer() {
         pages.get(at).showFaults();
-        tally.showAll();
-        List<Integer> counts = new ArrayList<>();
-        pages.forEach(page -> counts.add(0));
-        desk.faults().forEach(fault -> index(fault.place().pointer()).ifPresent(i -> counts.set(i, counts.get(i) + 1)));
-        way.count(counts);
+        summary.showAll();
+        Map<JobPage, Integer> counts = new EnumMap<>(JobPage.class);
+        session.faults()
+                .forEach(fault -> page(fault.place().pointer()).ifPresent(page -> counts.merge(page, 1, Integer::sum)));
+        strip.count(counts);
         showBeside();
     }
 
     private void showBeside() {
-        sight.showAnswer();
+        preview.showAnswer();
         drawing.showAnswer();
         working.showAnswer();
         found.showAnswer();
         book.showAnswer();
         beside.setTitleAt(
-                FOUND,
+                SidePane.FOUND.ordinal(),
                 Messages.of(
                         "pane.found.count",
-                        desk.faults().size() + desk.findings().size()));
+                        session.faults().size() + session.findings().size()));
     }
 
     private void look(JobPaper paper) {
-        sight.choose(paper);
-        beside.setSelectedIndex(PAGE);
+        preview.choose(paper);
+        show(SidePane.PAGE);
     }
 
     private void print(JobPaper paper) {
-        desk.bid().filter(bid -> desk.isCurrent() && bid.openStops().isEmpty()).ifPresent(bid -> {
-            Path job = desk.file().path();
-            stepping.work(
-                    () -> PageView.of(desk.office().handedOut(bid, paper, job)),
-                    view -> outside.print(view.sheets(), PaperNames.of(paper), view::close));
-        });
+        session.bid()
+                .filter(bid -> session.isCurrent() && bid.openStops().isEmpty())
+                .ifPresent(bid -> {
+                    Path job = session.file().path();
+                    stepRunner.work(
+                            () -> PageView.of(session.office().handedOut(bid, paper, job)),
+                            view -> platform.print(view.sheets(), PaperNames.of(paper), view::close));
+                });
     }
 
     private void savePaper(JobPaper paper) {
-        desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
-            Path job = desk.file().path();
-            outside.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
-                    .ifPresent(target -> stepping.work(() -> desk.office().save(bid, paper, job, target), this::tell));
+        session.bid().filter(bid -> session.isCurrent()).ifPresent(bid -> {
+            Path job = session.file().path();
+            platform.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
+                    .ifPresent(target ->
+                            stepRunner.work(() -> session.office().save(bid, paper, job, target), this::tell));
         });
     }
 
     private void letter(List<JobPaper> papers) {
-        desk.bid().filter(bid -> desk.isCurrent()).ifPresent(bid -> {
-            Path job = desk.file().path();
-            outside.saveAs(this, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
-                    .ifPresent(
-                            target -> stepping.work(() -> desk.office().letter(bid, papers, job, target), this::tell));
+        session.bid().filter(bid -> session.isCurrent()).ifPresent(bid -> {
+            Path job = session.file().path();
+            platform.saveAs(this, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
+                    .ifPresent(target ->
+                            stepRunner.work(() -> session.office().letter(bid, papers, job, target), this::tell));
         });
     }
 
@@ -346,12 +330,32 @@ public final class JobWindow extends JFrame {
         notice.say(OutcomeMessages.of(outcome));
     }
 
-    /** Keeps what is not saved aside and closes; nothing is asked, nothing is lost. */
-    void leave() {
-        stepping.close();
-        keeper.close();
-        desk.close();
-        sight.close();
+    /**
+     * Lets what is being written be written to its end, keeps what is not saved aside, and closes; nothing is asked,
+     * nothing is lost. Where it cannot be kept the window is there again, and says so.
+     */
+    public void leave() {
+        if (!leaving) {
+            leaving = true;
+            setVisible(false);
+            stepRunner.afterAll(
+                    () -> library.ifPresentOrElse(open -> open.afterAll(this::keepAndClose), this::keepAndClose));
+        }
+    }
+
+    private void keepAndClose() {
+        autoSave.keepLast(this::close, refused -> {
+            leaving = false;
+            setVisible(true);
+            notice.say(FailureMessages.of(refused), new NoticeBar.Answer("leave.unsaved", this::close));
+        });
+    }
+
+    private void close() {
+        stepRunner.close();
+        autoSave.close();
+        session.close();
+        preview.close();
         agreement.stop();
         dispose();
     }

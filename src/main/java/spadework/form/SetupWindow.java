@@ -9,7 +9,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Consumer;
 import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -22,6 +21,8 @@ import spadework.draft.Draft;
 import spadework.draft.DraftValue;
 import spadework.draft.Pointer;
 import spadework.finding.Fault;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
@@ -33,9 +34,10 @@ import spadework.office.files.JobsFolder;
 
 /** The first page: who the firm is, what an hour costs it, and where jobs live; or straight to the sample. */
 public final class SetupWindow extends JFrame {
-    private final Platform outside;
-    private final Forms.Memory memory;
-    private final Consumer<Path> ready;
+    private final Platform platform;
+    private final Forms.Settings settings;
+    private final BackgroundTasks files;
+    private final Runnable ready;
     private final NoticeBar notice = new NoticeBar();
     private final Map<String, JTextField> fields = new LinkedHashMap<>();
     private final Map<String, LabeledControl> looks = new LinkedHashMap<>();
@@ -43,19 +45,22 @@ public final class SetupWindow extends JFrame {
     private final Draft start;
     private Path jobs;
     private boolean tried;
+    private boolean begun;
 
     /**
      * Makes the page.
      *
-     * @param ready told the folder of the jobs when it holds all that a job needs
+     * @param files writes the folder of the jobs
+     * @param ready called when that folder holds all that a job needs
      * @param sample opens the sample
      */
-    SetupWindow(Platform outside, Forms.Memory memory, Consumer<Path> ready, Runnable sample) {
+    SetupWindow(Platform platform, Forms.Settings settings, BackgroundTasks files, Runnable ready, Runnable sample) {
         super(Messages.of("first.title"));
-        this.outside = outside;
-        this.memory = memory;
+        this.platform = platform;
+        this.settings = settings;
+        this.files = files;
         this.ready = ready;
-        this.jobs = memory.jobs().orElse(JobsFolder.usual());
+        this.jobs = settings.jobs().orElse(JobsFolder.usual());
         this.start = start();
         JPanel page = new JPanel(
                 new MigLayout("insets 24 40 24 40, gap 12 8, fillx, wrap 12, hidemode 3", "[grow,fill,sg]".repeat(12)));
@@ -178,7 +183,7 @@ public final class SetupWindow extends JFrame {
     }
 
     private void choose() {
-        Optional<Path> chosen = outside.folder(this, jobs);
+        Optional<Path> chosen = platform.folder(this, jobs);
         chosen.ifPresent(folder -> jobs = folder);
         showWhere();
     }
@@ -190,16 +195,25 @@ public final class SetupWindow extends JFrame {
 
     private void begin() {
         tried = true;
-        if (!tell()) {
+        if (begun || !tell()) {
             return;
         }
-        try {
-            JobsFolder.open(jobs, company().text());
-            memory.keep(jobs);
-            ready.accept(jobs);
-            dispose();
-        } catch (IOException unwritable) {
-            notice.say(Messages.of("file.refused", unwritable.getMessage()));
-        }
+        begun = true;
+        Path folder = jobs;
+        String company = company().text();
+        files.run(
+                () -> {
+                    JobsFolder.open(folder, company);
+                    return folder;
+                },
+                made -> {
+                    settings.keep(made);
+                    ready.run();
+                    dispose();
+                },
+                unwritable -> {
+                    begun = false;
+                    notice.say(FailureMessages.of(unwritable));
+                });
     }
 }

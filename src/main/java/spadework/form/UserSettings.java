@@ -6,7 +6,7 @@ import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
 
 /** Keeps where jobs live among the user's own settings. */
-public final class UserSettings implements Forms.Memory {
+public final class UserSettings implements Forms.Settings {
     private static final String JOBS = "jobs";
 
     private final Preferences settings = Preferences.userRoot().node("spadework");

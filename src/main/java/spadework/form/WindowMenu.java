@@ -1,6 +1,5 @@
 package spadework.form;
 
-import java.util.List;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
 import javax.swing.JMenuItem;
@@ -8,16 +7,11 @@ import javax.swing.KeyStroke;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Theme;
+import spadework.form.library.LibraryTab;
+import spadework.form.page.JobPage;
 
 /** Everything that the window can do, with its keys. */
 public final class WindowMenu {
-    /** The keys of the pages, in their order. */
-    private static final String STATIONS = "1234567890-";
-
-    private static final int PANES = 5;
-    private static final List<String> SHELF = List.of("book", "sheets", "bids", "feedback", "otherwise");
-    private static final List<String> SHELF_KEYS = List.of("B", "W", "O", "F", "P");
-
     private WindowMenu() {}
 
     /** What leads to another job. */
@@ -33,35 +27,31 @@ public final class WindowMenu {
         job.add(item("save", "ctrl S", () -> window.saving().save()));
         job.add(item("leave", "ctrl Q", window::leave));
         JMenu edit = menu("edit");
-        edit.add(item("undo", "ctrl Z", () -> window.desk().undo()));
-        edit.add(item("redo", "ctrl Y", () -> window.desk().redo()));
+        edit.add(item("undo", "ctrl Z", () -> window.session().undo()));
+        edit.add(item("redo", "ctrl Y", () -> window.session().redo()));
         edit.addSeparator();
         edit.add(item("book", "ctrl L", window::lookUp));
         JMenu go = menu("go");
-        for (int i = 0; i < STATIONS.length(); i++) {
-            int index = i;
-            String key = STATIONS.substring(i, i + 1).replace("-", "MINUS");
-            go.add(item("station." + i, "alt " + key, () -> window.go(index)));
+        for (JobPage page : JobPage.values()) {
+            go.add(item("page." + page.word(), page.keys(), () -> window.go(page)));
         }
         JMenu show = menu("show");
-        for (int i = 0; i < PANES; i++) {
-            int index = i;
-            show.add(item("pane." + i, "ctrl " + (i + 1), () -> window.beside(index)));
+        for (SidePane pane : SidePane.values()) {
+            show.add(item("pane." + pane.word(), pane.keys(), () -> window.show(pane)));
         }
         show.addSeparator();
-        show.add(item("light", "", () -> Theme.wear(false)));
-        show.add(item("dark", "", () -> Theme.wear(true)));
-        JMenu shelf = menu("shelf");
-        shelf.setMnemonic(Messages.of("menu.shelf").charAt(1));
-        for (int i = 0; i < SHELF.size(); i++) {
-            int index = i;
-            shelf.add(item("shelf." + SHELF.get(i), "ctrl shift " + SHELF_KEYS.get(i), () -> window.shelf(index)));
+        show.add(item("light", "", () -> Theme.apply(false)));
+        show.add(item("dark", "", () -> Theme.apply(true)));
+        JMenu library = menu("library");
+        library.setMnemonic(Messages.of("menu.library").charAt(1));
+        for (LibraryTab tab : LibraryTab.values()) {
+            library.add(item("library." + tab.word(), tab.keys(), () -> window.library(tab)));
         }
         bar.add(job);
         bar.add(edit);
         bar.add(go);
         bar.add(show);
-        bar.add(shelf);
+        bar.add(library);
         return bar;
     }
 

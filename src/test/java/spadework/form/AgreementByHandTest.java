@@ -23,6 +23,7 @@ import picocli.CommandLine;
 import spadework.cli.Spadework;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
+import spadework.form.page.JobPage;
 import spadework.register.Register;
 
 /**
@@ -32,11 +33,6 @@ import spadework.register.Register;
 @WindowTest
 class AgreementByHandTest {
     private static final String SAMPLE = "added-wall-then-closed";
-    private static final int WALLS = 1;
-    private static final int OPTIONS = 7;
-    private static final int AGREEMENT = 8;
-    private static final int CHANGES = 9;
-    private static final int BUILT = 10;
 
     @TempDir
     Path folder;
@@ -84,28 +80,33 @@ class AgreementByHandTest {
 
     /** Wall B was first measured 2 ft short. */
     private void chooseAndIssue() throws IOException {
-        fill(OPTIONS);
-        assertThat(screen.desk().draft().at("/options")).isEqualTo(told.at("/options"));
-        fill(AGREEMENT);
+        fill(JobPage.OPTIONS);
+        assertThat(screen.session().draft().at("/options")).isEqualTo(told.at("/options"));
+        fill(JobPage.AGREEMENT);
         hand.press(screen.job(), "/signing/subcontractors nobody");
         screen.settle();
-        assertThat(screen.desk().faults()).isEmpty();
+        assertThat(screen.session().faults()).isEmpty();
         assertThat(enabled("step issue")).isTrue();
         assertThat(enabled("step accept")).isFalse();
         assertThat(said("waits accept")).startsWith("There is nothing to accept yet");
         step("step issue", "issue", "issue");
         assertThat(said("standing")).contains("2026-041-P1 was issued on 2026-07-06");
-        go(0);
+        go(JobPage.PEOPLE);
         type("/issued", told.shown("/issued"));
-        go(WALLS);
-        hand.cell(screen.job().pages().get(WALLS), "/walls", 1, "/length", told.shown("/walls/1/length"));
-        go(AGREEMENT);
+        go(JobPage.WALLS);
+        hand.cell(
+                screen.job().pages().get(JobPage.WALLS.ordinal()),
+                "/walls",
+                1,
+                "/length",
+                told.shown("/walls/1/length"));
+        go(JobPage.AGREEMENT);
         step("step issue", "issue", "issue");
         assertThat(said("standing")).contains("2026-041-P2");
     }
 
     private void accept() throws IOException {
-        go(AGREEMENT);
+        go(JobPage.AGREEMENT);
         hand.press(screen.job(), "take OP1");
         hand.press(screen.job(), "take OP4");
         sign("accept", "/accepted");
@@ -128,18 +129,18 @@ class AgreementByHandTest {
         assertThat(said("standing")).contains("2026-041-A1 was signed on 2026-07-14");
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
-        go(WALLS);
+        go(JobPage.WALLS);
         assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $23,907.00.");
         screen.picture("walls-frozen");
     }
 
     private void change() throws IOException {
-        fill(CHANGES);
-        assertThat(screen.desk().draft().at("/changes")).isEqualTo(pending().at("/changes"));
+        fill(JobPage.CHANGES);
+        assertThat(screen.session().draft().at("/changes")).isEqualTo(pending().at("/changes"));
         for (int i = 0; i < told.rows("/changes"); i++) {
             String change = Pointer.of("/changes", i);
             String number = told.shown(change + "/number");
-            go(AGREEMENT);
+            go(JobPage.AGREEMENT);
             JComboBox<?> orders = screen.all(JComboBox.class, box -> "orders".equals(box.getName()))
                     .get(0);
             hand.choose(orders, number);
@@ -181,11 +182,11 @@ class AgreementByHandTest {
 
     private void close() throws IOException {
         assertThat(said("waits close")).startsWith("Record on page 11");
-        fill(BUILT);
-        assertThat(screen.desk().draft().at("/received")).isEqualTo(told.at("/received"));
-        assertThat(screen.desk().draft().at("/asBuilt")).isEqualTo(told.at("/asBuilt"));
+        fill(JobPage.BUILT);
+        assertThat(screen.session().draft().at("/received")).isEqualTo(told.at("/received"));
+        assertThat(screen.session().draft().at("/asBuilt")).isEqualTo(told.at("/asBuilt"));
         screen.picture("built-filled");
-        go(AGREEMENT);
+        go(JobPage.AGREEMENT);
         LocalDate completed = LocalDate.parse(told.shown("/closed/completed"));
         assertThat(said("open")).isEqualTo("Nothing keeps the job open.");
         type("close on", completed.plusDays(1).toString());
@@ -200,7 +201,7 @@ class AgreementByHandTest {
                 completed.toString());
         assertThat(said("standing")).contains("Closed: certificate 2026-041-W1 was issued on 2026-08-22.");
         screen.picture("agreement-closed");
-        go(6);
+        go(JobPage.PAPERS);
         for (String paper :
                 List.of("contract", "change-order-1", "change-order-2", "change-order-3", "completion", "warranty")) {
             assertThat(enabled(paper + " print")).as(paper).isTrue();
@@ -215,7 +216,7 @@ class AgreementByHandTest {
     }
 
     private void after() {
-        go(AGREEMENT);
+        go(JobPage.AGREEMENT);
         hand.press(screen.job(), "step warranty");
         screen.settle();
         assertThat(said("after")).contains("2026-041-W1", "Orla Hathersage");
@@ -226,14 +227,14 @@ class AgreementByHandTest {
         assertThat(folder.resolve("cards/2026-041-W1-maintenance.pdf")).isNotEmptyFile();
     }
 
-    private void fill(int page) {
+    private void fill(JobPage page) {
         go(page);
-        hand.fill(screen.job().pages().get(page));
+        hand.fill(screen.job().pages().get(page.ordinal()));
         screen.settle();
     }
 
-    private void go(int page) {
-        hand.press(screen.job(), "station " + (page + 1));
+    private void go(JobPage page) {
+        hand.press(screen.job(), "go to " + page.word());
         screen.settle();
     }
 
@@ -253,8 +254,8 @@ class AgreementByHandTest {
     /** Presses a step's button, has the command do the same to the twin, and compares all that is there afterwards. */
     private void step(String button, String name, String... command) throws IOException {
         screen.settle();
-        assertThat(screen.desk().faults()).isEmpty();
-        Files.writeString(twin, screen.ask(() -> screen.desk().draft().text()));
+        assertThat(screen.session().faults()).isEmpty();
+        Files.writeString(twin, screen.ask(() -> screen.session().draft().text()));
         String[] line = Stream.concat(
                         Stream.of(command[0], twin.toString()),
                         Stream.of(command).skip(1))
@@ -267,7 +268,7 @@ class AgreementByHandTest {
         screen.waitFor(() -> said("outcome " + name).matches("(?s)(Done|Nothing).*"));
         screen.settle();
         assertThat(said("outcome " + name)).startsWith("Done, and registered as 2026-041-");
-        assertThat(screen.desk().history().isSaved()).isTrue();
+        assertThat(screen.session().history().isSaved()).isTrue();
         assertThat(tree(file.getParent())).isEqualTo(tree(twin.getParent()));
     }
 

@@ -15,13 +15,13 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
+import spadework.form.page.JobPage;
 import spadework.office.Office;
 import spadework.office.agreement.Issuing;
 
 /** A step that cannot be taken says why in the words of the office, and nothing is written. */
 @WindowTest
 class AgreementRefusedTest {
-    private static final int AGREEMENT = 8;
 
     @TempDir
     Path folder;
@@ -30,7 +30,7 @@ class AgreementRefusedTest {
 
     private void open(Path file) {
         screen = OnScreen.job(file);
-        GuiActionRunner.execute(() -> screen.job().go(AGREEMENT));
+        GuiActionRunner.execute(() -> screen.job().go(JobPage.AGREEMENT));
         screen.settle();
     }
 
@@ -51,8 +51,8 @@ class AgreementRefusedTest {
         open(file);
         try (OnScreen shown = screen) {
             press("step issue", "outcome issue");
-            List<String> stops = screen.ask(() -> screen.desk().bid().orElseThrow().openStops().stream()
-                    .map(screen.desk().office()::told)
+            List<String> stops = screen.ask(() -> screen.session().bid().orElseThrow().openStops().stream()
+                    .map(screen.session().office()::told)
                     .toList());
             assertThat(stops).hasSizeGreaterThan(3);
             assertThat(said("outcome issue"))
@@ -113,10 +113,10 @@ class AgreementRefusedTest {
         open(file);
         try (OnScreen shown = screen) {
             GuiActionRunner.execute(
-                    () -> screen.desk().edit(screen.desk().draft().typed("/title", "Front wall")));
+                    () -> screen.session().edit(screen.session().draft().typed("/title", "Front wall")));
             press("step issue", "outcome issue");
             assertThat(said("outcome issue")).startsWith("Done, and registered as 2026-014-P1.");
-            assertThat(screen.desk().history().isSaved()).isTrue();
+            assertThat(screen.session().history().isSaved()).isTrue();
         }
         assertThat(file).content().contains("\"Front wall\"");
         assertThat(file.resolveSibling("issued").resolve("2026-014-P1-proposal.pdf"))
@@ -140,13 +140,14 @@ class AgreementRefusedTest {
                 assertThat(screen.ask(button::isEnabled)).as(step).isFalse();
             }
             GuiActionRunner.execute(() -> {
-                screen.desk().edit(screen.desk().draft().typed("/walls/0/length", "41 ft"));
-                screen.job().go(1);
+                screen.session().edit(screen.session().draft().typed("/walls/0/length", "41 ft"));
+                screen.job().go(JobPage.WALLS);
             });
             screen.settle();
             assertThat(said("frozen")).startsWith("Signed on 2026-07-14");
-            assertThat(screen.ask(() -> screen.desk().findings().get(0).id())).isEqualTo("job-moved");
-            GuiActionRunner.execute(() -> screen.job().beside(3));
+            assertThat(screen.ask(() -> screen.session().findings().get(0).id()))
+                    .isEqualTo("job-moved");
+            GuiActionRunner.execute(() -> screen.job().show(SidePane.FOUND));
             screen.picture("moved-after-yes");
         }
     }

@@ -20,6 +20,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Outline;
+import spadework.form.page.JobPage;
 
 /** Every control says what it is, and every key of the format has one. */
 @WindowTest
@@ -38,10 +39,10 @@ class EveryControlTest {
             int seen = 0;
             for (int page = 0; page < screen.job().pages().size(); page++) {
                 int shown = page;
-                GuiActionRunner.execute(() -> screen.job().go(shown));
+                GuiActionRunner.execute(() -> screen.job().go(JobPage.values()[shown]));
                 for (int pane = 0; pane < 5; pane++) {
                     int beside = pane;
-                    GuiActionRunner.execute(() -> screen.job().beside(beside));
+                    GuiActionRunner.execute(() -> screen.job().show(SidePane.values()[beside]));
                     screen.settle();
                     List<JComponent> controls = screen.all(JComponent.class, EveryControlTest::takesTheKeyboard);
                     seen += controls.size();
@@ -71,7 +72,7 @@ class EveryControlTest {
                         .getName()
                         .matches("javax.swing.J(Button|TextField|TextArea|ComboBox|Table|Tree|List|CheckBox|RadioButton"
                                 + "|TabbedPane|SplitPane|ToggleButton)"
-                                + "|spadework.form.*(Stake|Grid|Picture)");
+                                + "|spadework.form.*(PageButton|EditableTable|Picture)");
     }
 
     @Test

@@ -22,11 +22,11 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
+import spadework.form.page.JobPage;
 
 /** Filling in: what is typed, what is wrong with it, what it costs, and taking it back. */
 @WindowTest
 class FillingTest {
-    private static final int WALLS = 1;
 
     @TempDir
     Path folder;
@@ -47,7 +47,7 @@ class FillingTest {
         screen.close();
     }
 
-    private void go(int page) {
+    private void go(JobPage page) {
         GuiActionRunner.execute(() -> screen.job().go(page));
         screen.settle();
     }
@@ -91,11 +91,11 @@ class FillingTest {
         String told = "found \"42\"; allowed: a length with its unit (ft, in, yd, m, cm, mm); "
                 + "mend: write the unit, as \"42 ft\"";
         assertThat(wrongs()).containsExactly(told);
-        assertThat(screen.desk().faults())
+        assertThat(screen.session().faults())
                 .singleElement()
                 .satisfies(fault -> assertThat(fault.text()).endsWith(told).contains(" /site/house/eastWest: "));
         assertThat(says("/site/house/eastWest")).isEqualTo("42");
-        assertThat(screen.desk().draft().shown("/site/house/eastWest")).isEqualTo("42");
+        assertThat(screen.session().draft().shown("/site/house/eastWest")).isEqualTo("42");
         screen.picture("wrong-length");
         GuiActionRunner.execute(() -> screen.job().saving().save());
         screen.settle();
@@ -108,24 +108,24 @@ class FillingTest {
         screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
         screen.settle();
         assertThat(says("/site/house/eastWest")).isEqualTo("42 ft 6 in");
-        assertThat(screen.desk().faults()).isEmpty();
+        assertThat(screen.session().faults()).isEmpty();
     }
 
     @Test
     void totalFollowsAMeasureAndTellsWhatItChangedBy() {
-        String before = screen.desk().total().orElseThrow().text();
-        go(WALLS);
+        String before = screen.session().total().orElseThrow().text();
+        go(JobPage.WALLS);
         retype("/walls/0/digging/handShare", "40 %");
         screen.settle();
         String after = screen.ask(
                 screen.all(JButton.class, b -> "total".equals(b.getName())).get(0)::getText);
         assertThat(after)
                 .isNotEqualTo(before)
-                .isEqualTo(screen.desk().total().orElseThrow().text());
+                .isEqualTo(screen.session().total().orElseThrow().text());
         assertThat(label("change")).startsWith("+$").endsWith(" by the last edit");
-        GuiActionRunner.execute(() -> screen.desk().undo());
+        GuiActionRunner.execute(() -> screen.session().undo());
         screen.settle();
-        assertThat(screen.desk().total().orElseThrow().text()).isEqualTo(before);
+        assertThat(screen.session().total().orElseThrow().text()).isEqualTo(before);
         assertThat(label("change")).startsWith("−$");
         assertThat(says("/walls/0/digging/handShare")).isEqualTo("10 %");
     }
@@ -134,35 +134,35 @@ class FillingTest {
     void aWordIsUndoneAndRedoneAsAWhole() {
         retype("/title", "Front wall");
         retype("/number", "77");
-        GuiActionRunner.execute(() -> screen.desk().undo());
+        GuiActionRunner.execute(() -> screen.session().undo());
         assertThat(says("/number")).isEqualTo("2026-014");
         assertThat(says("/title")).isEqualTo("Front wall");
-        GuiActionRunner.execute(() -> screen.desk().undo());
+        GuiActionRunner.execute(() -> screen.session().undo());
         assertThat(says("/title")).isEqualTo("Back and side basement walls");
         assertThat(label("saved")).isEqualTo("Saved");
-        GuiActionRunner.execute(() -> screen.desk().redo());
+        GuiActionRunner.execute(() -> screen.session().redo());
         assertThat(says("/title")).isEqualTo("Front wall");
         assertThat(label("saved")).isEqualTo("Not saved");
     }
 
     @Test
     void rowsAreDoubledMovedPastedAndTakenOut() {
-        go(WALLS);
+        go(JobPage.WALLS);
         JTable walls = table("/walls");
         screen.robot().click(walls);
         hand.press(screen.job(), "/walls duplicate");
-        assertThat(screen.desk().draft().rows("/walls")).isEqualTo(3);
+        assertThat(screen.session().draft().rows("/walls")).isEqualTo(3);
         int copy = screen.ask(walls::getSelectedRow);
-        assertThat(screen.desk().draft().shown("/walls/" + copy + "/label"))
+        assertThat(screen.session().draft().shown("/walls/" + copy + "/label"))
                 .as("the copy has a label of its own")
                 .isEqualTo("C");
         hand.press(screen.job(), "/walls out");
         GuiActionRunner.execute(() -> walls.changeSelection(1, 0, false, false));
         hand.press(screen.job(), "/walls up");
-        assertThat(screen.desk().draft().shown("/walls/0/label")).isEqualTo("B");
+        assertThat(screen.session().draft().shown("/walls/0/label")).isEqualTo("B");
         hand.press(screen.job(), "/walls down");
         screen.settle();
-        assertThat(screen.desk().history().isSaved()).as("as it was").isTrue();
+        assertThat(screen.session().history().isSaved()).as("as it was").isTrue();
 
         Toolkit.getDefaultToolkit()
                 .getSystemClipboard()
@@ -173,7 +173,7 @@ class FillingTest {
         GuiActionRunner.execute(() -> walls.clearSelection());
         hand.press(screen.job(), "/walls paste");
         screen.settle();
-        Draft pasted = screen.desk().draft();
+        Draft pasted = screen.session().draft();
         assertThat(pasted.rows("/walls")).isEqualTo(4);
         assertThat(pasted.shown("/walls/2/faces")).isEqualTo("south");
         assertThat(pasted.shown("/walls/2/length")).isEqualTo("42 ft");
@@ -181,8 +181,8 @@ class FillingTest {
         assertThat(pasted.shown("/walls/3/where")).isEqualTo("west \"long\" wall");
         assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("0");
         assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("found \"0\""));
-        GuiActionRunner.execute(() -> screen.desk().undo());
-        assertThat(screen.desk().draft().rows("/walls"))
+        GuiActionRunner.execute(() -> screen.session().undo());
+        assertThat(screen.session().draft().rows("/walls"))
                 .as("one paste is one step")
                 .isEqualTo(2);
     }
@@ -190,7 +190,7 @@ class FillingTest {
     @Test
     void gravestFaultLeadsToItsField() {
         GuiActionRunner.execute(
-                () -> screen.desk().edit(screen.desk().draft().typed("/walls/1/condition/bow", "much")));
+                () -> screen.session().edit(screen.session().draft().typed("/walls/1/condition/bow", "much")));
         screen.settle();
         JButton gravest =
                 screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
@@ -205,13 +205,13 @@ class FillingTest {
 
     @Test
     void whatLooksLikeMarkupIsShownAsTyped() {
-        GuiActionRunner.execute(() -> screen.desk()
-                .edit(screen.desk()
+        GuiActionRunner.execute(() -> screen.session()
+                .edit(screen.session()
                         .draft()
                         .typed("/walls/0/where", "<html><h1>big</h1>")
                         .typed("/site/soil/texture", "<html><h1>loud</h1>")));
         screen.settle();
-        go(WALLS);
+        go(JobPage.WALLS);
         JTable walls = table("/walls");
         int plain = screen.ask(
                 () -> walls.prepareRenderer(walls.getCellRenderer(1, 1), 1, 1).getPreferredSize().height);
@@ -233,10 +233,11 @@ class FillingTest {
         hand.type("break asphalt");
         screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
         screen.settle();
-        int row = screen.desk().draft().rows("/items") - 1;
-        assertThat(screen.desk().draft().shown("/items/" + row + "/code")).isEqualTo("ASPH-OUT");
-        assertThat(screen.desk().draft().shown("/items/" + row + "/quantity")).isEqualTo("1 sy");
-        assertThat(screen.desk().draft().shown("/items/" + row + "/reason"))
+        int row = screen.session().draft().rows("/items") - 1;
+        assertThat(screen.session().draft().shown("/items/" + row + "/code")).isEqualTo("ASPH-OUT");
+        assertThat(screen.session().draft().shown("/items/" + row + "/quantity"))
+                .isEqualTo("1 sy");
+        assertThat(screen.session().draft().shown("/items/" + row + "/reason"))
                 .as("only the contractor knows")
                 .isEmpty();
     }
@@ -251,7 +252,7 @@ class FillingTest {
         assertThat(screen.ask(
                         () -> tree.getSelectionPath().getLastPathComponent().toString()))
                 .startsWith("Total $27,617.00");
-        go(4);
+        go(JobPage.PRICE);
         JTable lines = table("lines");
         GuiActionRunner.execute(() -> lines.setRowSelectionInterval(0, 0));
         screen.robot().waitForIdle();

@@ -24,11 +24,11 @@ import spadework.form.field.RowsTable;
 import spadework.form.field.RowsTableModel;
 import spadework.form.kit.WordChoice;
 import spadework.form.page.FormPage;
+import spadework.form.page.JobPage;
 
 /** Fills the form in by mouse and keyboard, from a job that shows what is to be typed where. */
 public final class Hand {
     private static final int MOST_STEPS = 60;
-    private static final int MOST_CLICKS = 5;
 
     private final OnScreen screen;
     private final Robot robot;
@@ -49,7 +49,7 @@ public final class Hand {
     /** Fills in every page. */
     void fillAll() {
         for (int i = 0; i < screen.job().pages().size(); i++) {
-            press(screen.job(), "station " + (i + 1));
+            press(screen.job(), "go to " + JobPage.values()[i].word());
             fill(screen.job().pages().get(i));
         }
     }
@@ -146,25 +146,23 @@ public final class Hand {
         screen.waitFor("end of editing in " + table.getName(), () -> !screen.ask(table::isEditing));
     }
 
-    /** Clicks a cell until it has the keyboard: a click may come while the page still moves under the mouse. */
+    /** Clicks a cell, and waits until it has the keyboard. */
     private void go(JTable table, int row, int column) {
-        screen.reckoned();
-        boolean chosen = isChosen(table, row, column);
-        for (int click = 0; click < MOST_CLICKS && !chosen; click++) {
-            Rectangle cell = screen.ask(() -> table.getCellRect(row, column, true));
-            screen.ask(() -> {
-                table.scrollRectToVisible(cell);
-                JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(FormPage.class, table);
-                page.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, page));
-                return null;
-            });
-            robot.waitForIdle();
-            robot.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
-            chosen = screen.comes(() -> isChosen(table, row, column));
+        screen.still();
+        if (isChosen(table, row, column)) {
+            return;
         }
-        if (!chosen) {
-            throw new AssertionError("row " + row + ", column " + column + " is not reached; " + told(table));
-        }
+        Rectangle cell = screen.ask(() -> table.getCellRect(row, column, true));
+        screen.ask(() -> {
+            table.scrollRectToVisible(cell);
+            JComponent page = (JComponent) SwingUtilities.getAncestorOfClass(FormPage.class, table);
+            page.scrollRectToVisible(SwingUtilities.convertRectangle(table, cell, page));
+            return null;
+        });
+        robot.waitForIdle();
+        robot.click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
+        screen.waitFor(
+                "keyboard in row " + row + ", column " + column, () -> isChosen(table, row, column), () -> told(table));
     }
 
     private boolean isChosen(JTable table, int row, int column) {
@@ -288,7 +286,7 @@ public final class Hand {
     }
 
     private void show(JComponent control) {
-        screen.reckoned();
+        screen.still();
         screen.ask(() -> {
             control.scrollRectToVisible(new Rectangle(0, 0, control.getWidth(), control.getHeight()));
             return null;

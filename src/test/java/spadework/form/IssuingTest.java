@@ -23,6 +23,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
+import spadework.form.page.JobPage;
 import spadework.office.Bid;
 import spadework.office.JobPaper;
 import spadework.office.Office;
@@ -31,13 +32,12 @@ import spadework.office.PaperKind;
 /** The page beside the form, paper, PDF and the letter; the cost sheet stays at home. */
 @WindowTest
 class IssuingTest {
-    private static final int PAPERS = 6;
 
     @TempDir
     Path folder;
 
     private static void press(OnScreen screen, String name) {
-        GuiActionRunner.execute(() -> screen.job().go(PAPERS));
+        GuiActionRunner.execute(() -> screen.job().go(JobPage.PAPERS));
         screen.settle();
         new Hand(screen, Draft.empty()).press(screen.job(), name);
         screen.settle();
@@ -56,25 +56,28 @@ class IssuingTest {
     @Test
     void pageFollowsTheFormAndIsTurnedAndEnlarged() throws Exception {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            BufferedImage first = screen.ask(() -> screen.job().sight().image()).orElseThrow();
+            BufferedImage first =
+                    screen.ask(() -> screen.job().preview().image()).orElseThrow();
             assertThat(inked(first)).isTrue();
             Hand hand = new Hand(screen, Draft.empty());
             hand.press(screen.job(), "page on");
             screen.settle();
-            assertThat(screen.ask(() -> screen.job().sight().pages())).isGreaterThan(5);
+            assertThat(screen.ask(() -> screen.job().preview().pages())).isGreaterThan(5);
             hand.press(screen.job(), "page larger");
-            screen.waitFor(() ->
-                    screen.ask(() -> screen.job().sight().image()).orElseThrow().getWidth() > first.getWidth());
+            screen.waitFor(() -> screen.ask(() -> screen.job().preview().image())
+                            .orElseThrow()
+                            .getWidth()
+                    > first.getWidth());
             hand.press(screen.job(), "page fit");
             hand.press(screen.job(), "page back");
             screen.waitFor(() ->
-                    same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
+                    same(first, screen.ask(() -> screen.job().preview().image()).orElseThrow()));
             GuiActionRunner.execute(
-                    () -> screen.desk().edit(screen.desk().draft().typed("/title", "An altogether other title")));
-            screen.waitFor(() ->
-                    !same(first, screen.ask(() -> screen.job().sight().image()).orElseThrow()));
+                    () -> screen.session().edit(screen.session().draft().typed("/title", "An altogether other title")));
+            screen.waitFor(() -> !same(
+                    first, screen.ask(() -> screen.job().preview().image()).orElseThrow()));
             BufferedImage changed =
-                    screen.ask(() -> screen.job().sight().image()).orElseThrow();
+                    screen.ask(() -> screen.job().preview().image()).orElseThrow();
             assertThat(changed.getWidth()).isEqualTo(first.getWidth());
         }
     }
@@ -143,8 +146,8 @@ class IssuingTest {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
             assertThat(screen.all(AbstractButton.class, b -> "cost-sheet enclose".equals(b.getName())))
                     .isEmpty();
-            Bid bid = screen.ask(() -> screen.desk().bid()).orElseThrow();
-            Office office = screen.desk().office();
+            Bid bid = screen.ask(() -> screen.session().bid()).orElseThrow();
+            Office office = screen.session().office();
             Path target = folder.resolve("letter.eml");
             assertThatThrownBy(() -> office.letter(
                             bid,
@@ -159,10 +162,10 @@ class IssuingTest {
     @Test
     void openStopKeepsPapersBackAndShowsThemToLookAtOnly() throws Exception {
         try (OnScreen screen = OnScreen.job(Copies.of("refused-type-a-and-no-fall", folder))) {
-            GuiActionRunner.execute(() -> screen.job().go(PAPERS));
+            GuiActionRunner.execute(() -> screen.job().go(JobPage.PAPERS));
             screen.settle();
             screen.picture("stops-open");
-            assertThat(screen.ask(() -> screen.job().sight().image())).isPresent();
+            assertThat(screen.ask(() -> screen.job().preview().image())).isPresent();
             assertThat(screen.ask(screen.all(JLabel.class, l -> "page state".equals(l.getName()))
                             .get(0)::getText))
                     .startsWith("To look at only:");

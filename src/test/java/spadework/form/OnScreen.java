@@ -16,6 +16,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BooleanSupplier;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -84,7 +85,7 @@ public final class OnScreen implements AutoCloseable {
     }
 
     /** Remembers for as long as the test runs. */
-    public static final class Remembered implements Forms.Memory {
+    public static final class Remembered implements Forms.Settings {
         Optional<Path> folder = Optional.empty();
 
         @Override
@@ -102,25 +103,32 @@ public final class OnScreen implements AutoCloseable {
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);
-        GuiActionRunner.execute(() -> Theme.wear(false));
+        GuiActionRunner.execute(() -> Theme.apply(false));
     }
 
     public static OnScreen job(Path file) {
         OnScreen screen = new OnScreen();
-        screen.show(() -> screen.forms.openJob(file));
+        screen.open(() -> screen.forms.openJob(file));
         screen.settle();
         return screen;
     }
 
-    public OnScreen show(GuiQueryOf<JFrame> opening) {
-        JFrame frame = GuiActionRunner.execute(new GuiQuery<JFrame>() {
-            @Override
-            protected JFrame executeInEDT() {
-                return opening.get();
-            }
-        });
-        window = new FrameFixture(robot, frame);
-        return this;
+    /** Has the form open a window, which is the one that is looked at from then on. */
+    public void open(Runnable opening) {
+        Set<Window> before = Set.of(Window.getWindows());
+        GuiActionRunner.execute(opening::run);
+        waitFor("a window", () -> ask(forms::isIdle));
+        JFrame opened = Stream.of(Window.getWindows())
+                .filter(window -> window instanceof JFrame && window.isShowing() && !before.contains(window))
+                .map(JFrame.class::cast)
+                .findFirst()
+                .orElseThrow();
+        window = new FrameFixture(robot, opened);
+    }
+
+    /** Looks at another window. */
+    void lookAt(GuiQueryOf<JFrame> other) {
+        window = new FrameFixture(robot, ask(other));
     }
 
     /** A question for the window's thread. */
@@ -152,8 +160,8 @@ public final class OnScreen implements AutoCloseable {
         return (JobWindow) window.target();
     }
 
-    public JobSession desk() {
-        return job().desk();
+    public JobSession session() {
+        return job().session();
     }
 
     public <T> T ask(GuiQueryOf<T> question) {
@@ -165,19 +173,23 @@ public final class OnScreen implements AutoCloseable {
         });
     }
 
-    /** Waits until nothing is being reckoned, drawn or written. */
+    /** Waits until nothing is being priced, drawn, read or written. */
     public void settle() {
         // The screen hands keys and clicks over in its own time.
         rest(50);
-        waitFor(() -> window.target() instanceof LibraryWindow shelf
-                ? ask(shelf::isIdle)
-                : !(window.target() instanceof JobWindow job) || ask(job::isIdle));
+        waitFor("an idle window", this::isIdle);
     }
 
-    /** Waits until what was typed is priced: words about faults move what lies below them. */
-    void reckoned() {
-        waitFor(() -> !(window.target() instanceof JobWindow job)
-                || ask(() -> job.desk().isIdle()));
+    private boolean isIdle() {
+        return ask(() -> forms.isIdle()
+                && (window.target() instanceof LibraryWindow library
+                        ? library.isIdle()
+                        : !(window.target() instanceof JobWindow job) || job.isIdle()));
+    }
+
+    /** Waits until the window stands still: words about faults move what lies below them. */
+    void still() {
+        waitFor("a window that stands still", this::isIdle);
     }
 
     public void waitFor(BooleanSupplier done) {
@@ -196,11 +208,6 @@ public final class OnScreen implements AutoCloseable {
             throw new AssertionError("still not done after a minute: " + what + "; " + stands.get());
         }
         robot.waitForIdle();
-    }
-
-    /** Whether it is done in a few seconds, as what a click does is if it was not lost. */
-    boolean comes(BooleanSupplier done) {
-        return comes(done, 5);
     }
 
     private static boolean comes(BooleanSupplier done, int seconds) {
@@ -268,6 +275,10 @@ public final class OnScreen implements AutoCloseable {
                 }
             }
         });
+        waitFor(
+                "the end of all windows",
+                () -> Stream.of(Window.getWindows())
+                        .noneMatch(open -> open instanceof JobWindow && open.isDisplayable()));
         robot.cleanUp();
     }
 }

@@ -35,9 +35,9 @@ class SampleByHandTest {
             screen.settle();
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
-            assertThat(screen.desk().faults()).isEmpty();
+            assertThat(screen.session().faults()).isEmpty();
             screen.picture("sample-by-hand");
-            assertThat(screen.desk().total()).contains(priced.total());
+            assertThat(screen.session().total()).contains(priced.total());
         }
         assertThat(((Understood) new Intake().read(file)).job()).isEqualTo(meant.job());
         assertThat(((Bid) Office.with(Optional.empty()).bid(file)).total()).isEqualTo(priced.total());

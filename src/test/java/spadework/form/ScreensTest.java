@@ -14,6 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.form.kit.Theme;
+import spadework.form.page.JobPage;
 
 /** Pictures of every page and pane, light and dark, are kept in target/screens to be looked at. */
 @WindowTest
@@ -40,12 +41,12 @@ class ScreensTest {
     void everyPageAndPaneIsDrawn(boolean dark) throws IOException {
         String look = dark ? "dark" : "light";
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            GuiActionRunner.execute(() -> Theme.wear(dark));
+            GuiActionRunner.execute(() -> Theme.apply(dark));
             for (int i = 0; i < PAGES.size(); i++) {
                 int index = i;
                 GuiActionRunner.execute(() -> {
-                    screen.job().go(index);
-                    screen.job().beside(index % PANES.size());
+                    screen.job().go(JobPage.values()[index]);
+                    screen.job().show(SidePane.values()[index % PANES.size()]);
                 });
                 screen.robot().waitForIdle();
                 screen.settle();
@@ -58,9 +59,9 @@ class ScreensTest {
     @Test
     void firstPageIsDrawn() {
         try (OnScreen screen = new OnScreen()) {
-            screen.show(() -> screen.forms().first());
+            screen.open(() -> screen.forms().first());
             assertThat(colors(screen.picture("light-0-first"))).isGreaterThan(20);
-            GuiActionRunner.execute(() -> Theme.wear(true));
+            GuiActionRunner.execute(() -> Theme.apply(true));
             assertThat(colors(screen.picture("dark-0-first"))).isGreaterThan(20);
         }
     }

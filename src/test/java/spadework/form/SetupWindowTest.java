@@ -44,7 +44,7 @@ class SetupWindowTest {
     void firmIsEnteredAndJobsCanBePriced() throws Exception {
         try (OnScreen screen = new OnScreen()) {
             screen.asked().target = Optional.of(folder);
-            screen.show(() -> screen.forms().begin(Optional.empty()));
+            screen.open(() -> screen.forms().begin());
             Hand hand = new Hand(screen, Draft.empty());
             hand.press(screen.window().target(), "first.choose");
             hand.press(screen.window().target(), "first.begin");
@@ -83,14 +83,14 @@ class SetupWindowTest {
     void sampleIsOneClickAway() {
         try (OnScreen screen = new OnScreen()) {
             screen.remembered().folder = Optional.of(folder);
-            screen.show(() -> screen.forms().first());
+            screen.open(() -> screen.forms().first());
             AbstractButton sample = screen.all(AbstractButton.class, b -> "first.sample".equals(b.getName()))
                     .get(0);
             screen.robot().click(sample);
             screen.waitFor(() -> screen.ask(() -> Stream.of(Frame.getFrames())
                     .anyMatch(f -> f instanceof JobWindow job
                             && f.isShowing()
-                            && job.desk().total().isPresent())));
+                            && job.session().total().isPresent())));
             assertThat(folder.resolve("samples/block-basement-to-swale/job.json"))
                     .exists();
         }

@@ -62,14 +62,14 @@ class ShortcutsTest {
                     .get(0);
             hand.replace(title, "Front wall");
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
-            until(screen, () -> screen.desk().draft().shown("/title").equals("Back and side basement walls"));
+            until(screen, () -> screen.session().draft().shown("/title").equals("Back and side basement walls"));
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Y);
-            until(screen, () -> screen.desk().draft().shown("/title").equals("Front wall"));
+            until(screen, () -> screen.session().draft().shown("/title").equals("Front wall"));
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_Z);
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_Z);
-            until(screen, () -> screen.desk().draft().shown("/title").equals("Front wall"));
+            until(screen, () -> screen.session().draft().shown("/title").equals("Front wall"));
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_S);
-            until(screen, () -> screen.desk().history().isSaved());
+            until(screen, () -> screen.session().history().isSaved());
             screen.settle();
         }
         assertThat(Files.readString(file)).contains("\"Front wall\"");

@@ -39,6 +39,6 @@ public final class BookAddCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.desk().add(code, Optional.ofNullable(like), values, when.on(), when.reason());
+        return book.service().add(code, Optional.ofNullable(like), values, when.on(), when.reason());
     }
 }

@@ -33,6 +33,6 @@ public final class BookChangeCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.desk().change(code, values, when.on(), when.reason());
+        return book.service().change(code, values, when.on(), when.reason());
     }
 }

@@ -24,6 +24,6 @@ public final class BookExportCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return new BookSheets(book.desk()).export(target);
+        return new BookSheets(book.service()).export(target);
     }
 }

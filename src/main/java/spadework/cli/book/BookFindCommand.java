@@ -23,6 +23,6 @@ public final class BookFindCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.desk().find(words);
+        return book.service().find(words);
     }
 }

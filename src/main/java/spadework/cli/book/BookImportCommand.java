@@ -39,6 +39,6 @@ public final class BookImportCommand extends ReplyCommand {
     @Override
     protected Reply reply() throws IOException {
         BookSheets.Saving saving = new BookSheets.Saving(when.on(), when.reason(), save);
-        return new BookSheets(book.desk()).take(file, Optional.ofNullable(map), saving);
+        return new BookSheets(book.service()).take(file, Optional.ofNullable(map), saving);
     }
 }

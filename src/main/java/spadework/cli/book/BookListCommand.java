@@ -33,6 +33,6 @@ public final class BookListCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.desk().list(Optional.ofNullable(section), retired, Optional.ofNullable(on));
+        return book.service().list(Optional.ofNullable(section), retired, Optional.ofNullable(on));
     }
 }

@@ -14,7 +14,7 @@ final class BookOption {
             description = "The price book (default: the nearest price-book.json here or in a folder above).")
     private Path book;
 
-    BookService desk() throws IOException {
+    BookService service() throws IOException {
         return BookService.at(Optional.ofNullable(book));
     }
 }

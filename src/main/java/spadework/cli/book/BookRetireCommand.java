@@ -25,6 +25,6 @@ public final class BookRetireCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.desk().retire(code, when.on(), when.reason());
+        return book.service().retire(code, when.on(), when.reason());
     }
 }

@@ -28,6 +28,6 @@ public final class BookShowCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.desk().show(code, Optional.ofNullable(on));
+        return book.service().show(code, Optional.ofNullable(on));
     }
 }

@@ -18,7 +18,7 @@ import spadework.form.session.JobSession;
 
 /** A field for one word out of a few, or for yes and no; it can also be left open. */
 public final class BoundChoiceField implements BoundField {
-    private final JobSession desk;
+    private final JobSession session;
     private final BasePointer base;
     private final String key;
     private final JComboBox<WordChoice> box = new JComboBox<>();
@@ -26,8 +26,8 @@ public final class BoundChoiceField implements BoundField {
     private final List<WordChoice> choices;
     private boolean showing;
 
-    public BoundChoiceField(JobSession desk, BasePointer base, String key) {
-        this.desk = desk;
+    public BoundChoiceField(JobSession session, BasePointer base, String key) {
+        this.session = session;
         this.base = base;
         this.key = key;
         String format = base.format(key);
@@ -57,8 +57,8 @@ public final class BoundChoiceField implements BoundField {
     private void choose() {
         Optional<String> pointer = pointer();
         if (!showing && pointer.isPresent() && box.getSelectedItem() instanceof WordChoice choice) {
-            desk.type(pointer.get(), choice.word());
-            desk.settle();
+            session.type(pointer.get(), choice.word());
+            session.settle();
         }
     }
 
@@ -81,7 +81,7 @@ public final class BoundChoiceField implements BoundField {
     public void showDraft() {
         Optional<String> pointer = pointer();
         box.setEnabled(pointer.isPresent());
-        String says = pointer.map(desk.draft()::shown).orElse("");
+        String says = pointer.map(session.draft()::shown).orElse("");
         showing = true;
         // A word that the format does not know is shown as it stands, so that it can be seen and mended.
         box.setSelectedItem(WordChoice.of(choices, says));
@@ -95,6 +95,6 @@ public final class BoundChoiceField implements BoundField {
 
     @Override
     public void showFaults() {
-        showFaults(look, desk);
+        showFaults(look, session);
     }
 }

@@ -26,9 +26,9 @@ public interface BoundField {
     void showFaults();
 
     /** Shows the faults of its place on its look; lighter where nothing was typed yet. */
-    default void showFaults(LabeledControl look, JobSession desk) {
+    default void showFaults(LabeledControl look, JobSession session) {
         look.tell(
-                pointer().map(desk::faultsAt).orElse(List.of()),
-                pointer().filter(p -> desk.draft().shown(p).isEmpty()).isPresent());
+                pointer().map(session::faultsAt).orElse(List.of()),
+                pointer().filter(p -> session.draft().shown(p).isEmpty()).isPresent());
     }
 }

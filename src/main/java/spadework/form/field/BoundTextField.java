@@ -24,7 +24,7 @@ import spadework.form.session.JobSession;
  * spelled tidily, with the same figures and the same units, and the draft keeps it so.
  */
 public final class BoundTextField implements BoundField {
-    private final JobSession desk;
+    private final JobSession session;
     private final BasePointer base;
     private final String key;
     private final JTextComponent text;
@@ -32,8 +32,8 @@ public final class BoundTextField implements BoundField {
     private boolean showing;
     private boolean typed;
 
-    public BoundTextField(JobSession desk, BasePointer base, String key) {
-        this.desk = desk;
+    public BoundTextField(JobSession session, BasePointer base, String key) {
+        this.session = session;
         this.base = base;
         this.key = key;
         String format = base.format(key);
@@ -42,7 +42,9 @@ public final class BoundTextField implements BoundField {
         text = lines ? area() : new JTextField();
         text.setName(format);
         text.getDocument().putProperty("filterNewlines", false);
-        text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(spot));
+        text.putClientProperty(
+                "JTextField.placeholderText",
+                spot.map(LabeledControl::placeholder).orElse(""));
         JComponent shown = lines ? new JScrollPane(text) : text;
         boolean needed = spot.filter(Spot::needed).isPresent();
         look = new LabeledControl(
@@ -72,7 +74,7 @@ public final class BoundTextField implements BoundField {
         Optional<String> pointer = pointer();
         if (!showing && pointer.isPresent()) {
             typed = true;
-            desk.type(pointer.get(), text.getText());
+            session.type(pointer.get(), text.getText());
         }
     }
 
@@ -80,9 +82,9 @@ public final class BoundTextField implements BoundField {
         Optional<String> pointer = pointer();
         if (typed && pointer.isPresent()) {
             FieldKind kind = Outline.job().at(pointer.get()).map(Spot::kind).orElse(FieldKind.LABEL);
-            desk.type(pointer.get(), Tidy.of(kind, text.getText()));
-            desk.settle();
-            show(desk.draft().shown(pointer.get()));
+            session.type(pointer.get(), Tidy.of(kind, text.getText()));
+            session.settle();
+            show(session.draft().shown(pointer.get()));
         }
         typed = false;
     }
@@ -109,10 +111,10 @@ public final class BoundTextField implements BoundField {
         // Another spelling of what the draft says already, as "A, " for "A", stays while it is being typed.
         boolean same = typed
                 && text.isFocusOwner()
-                && pointer.filter(p -> desk.draft().typed(p, text.getText()).equals(desk.draft()))
+                && pointer.filter(p -> session.draft().typed(p, text.getText()).equals(session.draft()))
                         .isPresent();
         if (!same) {
-            show(pointer.map(desk.draft()::shown).orElse(""));
+            show(pointer.map(session.draft()::shown).orElse(""));
         }
     }
 
@@ -127,6 +129,6 @@ public final class BoundTextField implements BoundField {
 
     @Override
     public void showFaults() {
-        showFaults(look, desk);
+        showFaults(look, session);
     }
 }

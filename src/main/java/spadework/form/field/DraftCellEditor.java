@@ -24,7 +24,7 @@ import spadework.form.session.JobSession;
 
 /** Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back. */
 public final class DraftCellEditor extends AbstractCellEditor implements TableCellEditor {
-    private final JobSession desk;
+    private final JobSession session;
     private final RowsTableModel model;
     private final JTextField text = new JTextField();
     private final JComboBox<WordChoice> box = new JComboBox<>();
@@ -33,8 +33,8 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     private String before = "";
     private boolean showing;
 
-    DraftCellEditor(JobSession desk, RowsTableModel model) {
-        this.desk = desk;
+    DraftCellEditor(JobSession session, RowsTableModel model) {
+        this.session = session;
         this.model = model;
         text.setName("cell");
         text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
@@ -52,7 +52,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
 
     private void write(String typed) {
         if (!showing) {
-            pointer.ifPresent(place -> desk.type(place, typed));
+            pointer.ifPresent(place -> session.type(place, typed));
         }
     }
 
@@ -66,7 +66,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         showing = true;
         text.setText(before);
         text.getAccessibleContext().setAccessibleName(name);
-        text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(Optional.of(spot)));
+        text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(spot));
         box.getAccessibleContext().setAccessibleName(name);
         if (isChoice()) {
             List<WordChoice> choices = WordChoice.with(BoundChoiceField.choices(spot), before);
@@ -110,6 +110,6 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
 
     private void end() {
         pointer = Optional.empty();
-        desk.settle();
+        session.settle();
     }
 }

@@ -18,12 +18,12 @@ import spadework.form.session.JobSession;
 
 /** How a cell looks: a usual value in gray, a fault underlined, a chosen word as the window calls it. */
 public final class DraftCellRenderer implements TableCellRenderer {
-    private final JobSession desk;
+    private final JobSession session;
     private final RowsTableModel model;
     private final DefaultTableCellRenderer plain = PlainText.inTable();
 
-    DraftCellRenderer(JobSession desk, RowsTableModel model) {
-        this.desk = desk;
+    DraftCellRenderer(JobSession session, RowsTableModel model) {
+        this.session = session;
         this.model = model;
     }
 
@@ -42,7 +42,7 @@ public final class DraftCellRenderer implements TableCellRenderer {
         } else {
             label.setForeground(selected ? table.getSelectionForeground() : table.getForeground());
         }
-        List<Fault> faults = model.pointer(row, column).map(desk::faultsAt).orElse(List.of());
+        List<Fault> faults = model.pointer(row, column).map(session::faultsAt).orElse(List.of());
         if (!faults.isEmpty()) {
             Color color = UIManager.getColor(written.isEmpty() ? "Spadework.missing" : "Spadework.fault");
             label.setBorder(BorderFactory.createCompoundBorder(

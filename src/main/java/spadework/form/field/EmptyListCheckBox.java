@@ -9,26 +9,26 @@ import spadework.form.session.JobSession;
 
 /** Says of a list that nothing belongs in it, which is not the same as not having said so yet. */
 public final class EmptyListCheckBox extends JCheckBox {
-    private final JobSession desk;
+    private final JobSession session;
     private final String list;
 
-    public EmptyListCheckBox(JobSession desk, String list) {
+    public EmptyListCheckBox(JobSession session, String list) {
         super(Messages.of("nobody" + list.replace('/', '.')));
-        this.desk = desk;
+        this.session = session;
         this.list = list;
         setName(list + " nobody");
         getAccessibleContext().setAccessibleName(getText());
         addActionListener(event -> {
-            Draft draft = desk.draft();
-            desk.edit(isSelected() ? draft.with(list, new DraftValue.Rows(List.of())) : draft.without(list));
+            Draft draft = session.draft();
+            session.edit(isSelected() ? draft.with(list, new DraftValue.Rows(List.of())) : draft.without(list));
         });
-        desk.onDraft(this::showDraft);
+        session.onDraft(this::showDraft);
         showDraft();
     }
 
     private void showDraft() {
-        boolean rows = desk.draft().rows(list) > 0;
-        setSelected(!rows && desk.draft().at(list).isPresent());
+        boolean rows = session.draft().rows(list) > 0;
+        setSelected(!rows && session.draft().at(list).isPresent());
         setEnabled(!rows);
     }
 }

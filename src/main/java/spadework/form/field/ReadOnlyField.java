@@ -12,14 +12,14 @@ import spadework.form.session.JobSession;
 
 /** A value that a step wrote: it can be read and copied, and is not typed. It is there once it is written. */
 public final class ReadOnlyField implements BoundField {
-    private final JobSession desk;
+    private final JobSession session;
     private final BasePointer base;
     private final String key;
     private final JTextField text = new JTextField();
     private final LabeledControl look;
 
-    public ReadOnlyField(JobSession desk, BasePointer base, String key) {
-        this.desk = desk;
+    public ReadOnlyField(JobSession session, BasePointer base, String key) {
+        this.session = session;
         this.base = base;
         this.key = key;
         String format = base.format(key);
@@ -50,7 +50,7 @@ public final class ReadOnlyField implements BoundField {
 
     @Override
     public void showDraft() {
-        String says = pointer().map(desk.draft()::shown).orElse("");
+        String says = pointer().map(session.draft()::shown).orElse("");
         panel().setVisible(!says.isEmpty());
         String shown = Messages.or("choice." + says, says);
         if (!shown.equals(text.getText())) {
@@ -61,6 +61,6 @@ public final class ReadOnlyField implements BoundField {
 
     @Override
     public void showFaults() {
-        showFaults(look, desk);
+        showFaults(look, session);
     }
 }

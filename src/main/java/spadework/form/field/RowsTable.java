@@ -38,7 +38,7 @@ public final class RowsTable {
     private static final int LEAST_ROWS = 2;
     private static final int MOST_ROWS = 8;
 
-    private final JobSession desk;
+    private final JobSession session;
     private final BasePointer list;
     private final RowsTableModel model;
     private final JTable table;
@@ -48,17 +48,17 @@ public final class RowsTable {
     private final List<Runnable> chosenWatchers = new ArrayList<>();
 
     /** @param columns each written {@code /key=weight}; {@code =1} for a list whose rows are values */
-    public RowsTable(JobSession desk, BasePointer list, String... columns) {
-        this.desk = desk;
+    public RowsTable(JobSession session, BasePointer list, String... columns) {
+        this.session = session;
         this.list = list;
         List<RowColumn> made = new ArrayList<>();
         for (String column : columns) {
             made.add(RowColumn.of(list, column));
         }
-        model = new RowsTableModel(desk, list, made);
-        table = new Grid(model);
-        DraftCellEditor editing = new DraftCellEditor(desk, model);
-        DraftCellRenderer look = new DraftCellRenderer(desk, model);
+        model = new RowsTableModel(session, list, made);
+        table = new EditableTable(model);
+        DraftCellEditor editing = new DraftCellEditor(session, model);
+        DraftCellRenderer look = new DraftCellRenderer(session, model);
         for (int i = 0; i < made.size(); i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(made.get(i).weight() * 30);
             table.getColumnModel().getColumn(i).setCellEditor(editing);
@@ -153,16 +153,16 @@ public final class RowsTable {
                 table.changeSelection(Math.max(0, Math.min(chosen, rows - 1)), column, false, false);
             }
             int shown = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, rows));
-            ((Grid) table).showRows(shown);
+            ((EditableTable) table).showRows(shown);
             panel.revalidate();
         }
         table.repaint();
     }
 
     public void showFaults() {
-        List<Fault> faults = list.at("").map(desk::faultsIn).orElse(List.of()).stream()
+        List<Fault> faults = list.at("").map(session::faultsIn).orElse(List.of()).stream()
                 .filter(fault -> isShownHere(fault.place().pointer()))
-                .filter(fault -> !desk.draft().shown(fault.place().pointer()).isEmpty()
+                .filter(fault -> !session.draft().shown(fault.place().pointer()).isEmpty()
                         || fault.place().pointer().equals(list.at("").orElse("")))
                 .limit(3)
                 .toList();
@@ -213,28 +213,28 @@ public final class RowsTable {
 
     private void add() {
         list.at("").ifPresent(pointer -> {
-            change(NewRowValues.added(desk.draft(), pointer));
-            choose(desk.draft().rows(pointer) - 1);
+            change(NewRowValues.added(session.draft(), pointer));
+            choose(session.draft().rows(pointer) - 1);
         });
     }
 
     private void duplicate() {
         chosen().ifPresent(row -> {
-            change(NewRowValues.doubled(desk.draft(), list.at("").orElseThrow(), row));
+            change(NewRowValues.doubled(session.draft(), list.at("").orElseThrow(), row));
             choose(row + 1);
         });
     }
 
     private void move(int by) {
         chosen().ifPresent(row -> {
-            change(desk.draft().moved(list.at("").orElseThrow(), row, row + by));
+            change(session.draft().moved(list.at("").orElseThrow(), row, row + by));
             choose(Math.max(0, Math.min(row + by, model.getRowCount() - 1)));
         });
     }
 
     private void takeOut() {
         chosen().ifPresent(row ->
-                change(desk.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
+                change(session.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
     }
 
     private void paste() {
@@ -245,7 +245,7 @@ public final class RowsTable {
                 int row = chosen().orElse(model.getRowCount());
                 int column = Math.max(0, table.getSelectedColumn());
                 change(ClipboardCells.pasted(
-                        desk.draft(), pointer.get(), model.columns(), row, column, ClipboardCells.cells(cells)));
+                        session.draft(), pointer.get(), model.columns(), row, column, ClipboardCells.cells(cells)));
             }
         } catch (UnsupportedFlavorException | IOException | IllegalStateException nothingToPaste) {
             Toolkit.getDefaultToolkit().beep();
@@ -256,7 +256,7 @@ public final class RowsTable {
         if (table.isEditing()) {
             table.getCellEditor().stopCellEditing();
         }
-        desk.edit(next);
+        session.edit(next);
     }
 
     private Optional<Integer> chosen() {
@@ -270,8 +270,8 @@ public final class RowsTable {
     }
 
     /** A table that begins to edit with the first key, and tells what stands in each cell. */
-    private static final class Grid extends JTable {
-        Grid(RowsTableModel model) {
+    private static final class EditableTable extends JTable {
+        EditableTable(RowsTableModel model) {
             super(model);
             setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
             setCellSelectionEnabled(true);

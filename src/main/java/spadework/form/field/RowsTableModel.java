@@ -8,20 +8,20 @@ import spadework.form.session.JobSession;
 
 /** The rows of a list of the draft, as a table sees them. */
 public final class RowsTableModel extends AbstractTableModel {
-    private final JobSession desk;
+    private final JobSession session;
     private final BasePointer list;
     private final List<RowColumn> columns;
     private int shown;
 
-    RowsTableModel(JobSession desk, BasePointer list, List<RowColumn> columns) {
-        this.desk = desk;
+    RowsTableModel(JobSession session, BasePointer list, List<RowColumn> columns) {
+        this.session = session;
         this.list = list;
         this.columns = columns;
     }
 
     /** Takes the number of rows from the draft; true if it changed. */
     boolean isRecounted() {
-        int now = list.at("").map(desk.draft()::rows).orElse(0);
+        int now = list.at("").map(session.draft()::rows).orElse(0);
         boolean changed = now != shown;
         shown = now;
         return changed;
@@ -63,7 +63,7 @@ public final class RowsTableModel extends AbstractTableModel {
 
     @Override
     public Object getValueAt(int row, int column) {
-        return pointer(row, column).map(desk.draft()::shown).orElse("");
+        return pointer(row, column).map(session.draft()::shown).orElse("");
     }
 
     @Override

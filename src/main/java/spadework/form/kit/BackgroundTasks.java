@@ -6,36 +6,34 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import javax.swing.SwingUtilities;
 
 /**
- * Work with files, one errand after the other on a thread of its own; what comes of it is shown on the window's thread.
- * What was looked up for a question that was asked again since is not shown, and not begun if it can be helped.
+ * Work beside the window's thread, one task after the other on a thread of its own; what comes of it is shown on the
+ * window's thread, in the order in which it was asked for. All who have the same counter count as one.
  */
 public final class BackgroundTasks {
     private final ExecutorService thread;
     private final Map<String, Integer> turns = new ConcurrentHashMap<>();
-    private final AtomicInteger underWay = new AtomicInteger();
-    private final Consumer<String> failed;
-    private final Runnable moved;
+    private final WorkCounter counter;
+    private final Consumer<Exception> failed;
 
-    /** Something to be done. */
-    public interface Errand<T> {
+    /** Something to be done; it sees nothing that the window's thread changes. */
+    public interface Task<T> {
         T run() throws IOException;
     }
 
     /**
-     * Makes a runner.
+     * Makes a thread.
      *
-     * @param failed told on the window's thread why an errand came to nothing
-     * @param moved called on the window's thread when one is begun or done
+     * @param counter told of every task until it is shown
+     * @param failed told on the window's thread why a task came to nothing
      */
-    public BackgroundTasks(String name, Consumer<String> failed, Runnable moved) {
+    public BackgroundTasks(String name, WorkCounter counter, Consumer<Exception> failed) {
+        this.counter = counter;
         this.failed = failed;
-        this.moved = moved;
         this.thread = Executors.newSingleThreadExecutor(task -> {
             Thread made = new Thread(task, name);
             made.setDaemon(true);
@@ -44,67 +42,68 @@ public final class BackgroundTasks {
     }
 
     /** Does something, whatever is asked for afterwards. */
-    public <T> void run(Errand<T> errand, Consumer<T> show) {
-        begin(() -> done(errand, show, () -> true));
+    public <T> void run(Task<T> task, Consumer<T> show) {
+        run(task, show, failed);
     }
 
-    /** Looks something up, unless the same is asked for again meanwhile. */
-    public <T> void look(String what, Errand<T> errand, Consumer<T> show) {
+    /** The same, where somebody else is told why it came to nothing. */
+    public <T> void run(Task<T> task, Consumer<T> show, Consumer<Exception> refused) {
+        begin(() -> done(task, show, refused, () -> true));
+    }
+
+    /** Goes on when all that was asked for is done and shown. */
+    public void afterAll(Runnable then) {
+        begin(() -> later(then));
+    }
+
+    /**
+     * Looks something up, unless the same is asked for again meanwhile: what was asked before is then not shown, and
+     * not begun if it can be helped.
+     */
+    public <T> void latest(String what, Task<T> task, Consumer<T> show) {
         int turn = turns.merge(what, 1, Integer::sum);
+        BooleanSupplier wanted = () -> turns.getOrDefault(what, 0) == turn;
         begin(() -> {
-            if (turns.get(what) == turn) {
-                done(errand, show, () -> turns.get(what) == turn);
+            if (wanted.getAsBoolean()) {
+                done(task, show, failed, wanted);
             } else {
                 later(() -> {});
             }
         });
     }
 
-    /** Whether nothing is being done or waiting to be shown. */
-    public boolean isIdle() {
-        return underWay.get() == 0;
-    }
-
-    /** Ends it; what was only looked up comes to nothing. */
+    /** Ends it: what was not begun comes to nothing, what was only looked up is not shown. */
     public void stop() {
-        thread.shutdownNow();
-    }
-
-    /** Waits until all is done, then ends. */
-    public void finish() {
-        thread.shutdown();
-        try {
-            thread.awaitTermination(10, TimeUnit.SECONDS);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-        }
-    }
-
-    private interface Asked {
-        boolean isStill();
+        turns.clear();
+        thread.shutdownNow().forEach(dropped -> counter.end());
     }
 
     private void begin(Runnable task) {
-        underWay.incrementAndGet();
-        thread.execute(task);
-        moved.run();
+        if (!thread.isShutdown()) {
+            counter.begin();
+            thread.execute(task);
+        }
     }
 
-    private <T> void done(Errand<T> errand, Consumer<T> show, Asked asked) {
+    private <T> void done(Task<T> task, Consumer<T> show, Consumer<Exception> refused, BooleanSupplier wanted) {
+        Runnable shown;
         try {
-            T result = errand.run();
-            later(() -> {
-                if (asked.isStill()) {
-                    show.accept(result);
-                }
-            });
-        } catch (IOException refused) {
-            later(() -> failed.accept(refused.getMessage()));
-        } catch (UncheckedIOException refused) {
-            later(() -> failed.accept(refused.getCause().getMessage()));
-        } catch (RuntimeException broken) {
-            later(() -> failed.accept(broken.toString()));
+            T result = task.run();
+            shown = () -> show.accept(result);
+        } catch (UncheckedIOException unchecked) {
+            shown = () -> refused.accept(unchecked.getCause());
+        } catch (IOException | RuntimeException broken) {
+            shown = () -> refused.accept(broken);
+        } catch (Error broken) {
+            // Out of memory over a page, say: told like any other failure, or the window would wait forever.
+            shown = () -> refused.accept(new IllegalStateException(broken.toString(), broken));
         }
+        Runnable then = shown;
+        later(() -> {
+            if (wanted.getAsBoolean()) {
+                then.run();
+            }
+        });
     }
 
     private void later(Runnable shown) {
@@ -112,8 +111,7 @@ public final class BackgroundTasks {
             try {
                 shown.run();
             } finally {
-                underWay.decrementAndGet();
-                moved.run();
+                counter.end();
             }
         });
     }

@@ -1,7 +1,6 @@
 package spadework.form.kit;
 
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
@@ -85,11 +84,10 @@ public final class LabeledControl {
     }
 
     /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */
-    public static String placeholder(Optional<Spot> spot) {
-        return spot.map(s -> s.usual()
-                        .map(usual -> Messages.of("field.usual", usual))
-                        .orElse(Messages.or("example." + s.kind(), "")))
-                .orElse("");
+    public static String placeholder(Spot spot) {
+        return spot.usual()
+                .map(usual -> Messages.of("field.usual", usual))
+                .orElse(Messages.or("example." + spot.kind(), ""));
     }
 
     /** Words that can be read and copied by keyboard, and never move the page when they change. */

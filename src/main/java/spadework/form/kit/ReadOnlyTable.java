@@ -26,7 +26,7 @@ public final class ReadOnlyTable<R> {
     private final Rows<R> rows;
     private final JTable table;
     private final JScrollPane pane;
-    private final List<Consumer<Optional<R>>> watchers = new ArrayList<>();
+    private final List<Runnable> watchers = new ArrayList<>();
     private Consumer<R> opened = row -> {};
     private boolean showing;
 
@@ -37,37 +37,37 @@ public final class ReadOnlyTable<R> {
      * @param right whether it holds figures
      * @param order how it sorts
      */
-    public record Head<R>(String key, int weight, boolean right, Function<R, String> text, Comparator<R> order) {
+    public record Column<R>(String key, int weight, boolean right, Function<R, String> text, Comparator<R> order) {
 
-        public static <R> Head<R> text(String key, int weight, Function<R, String> text) {
-            return new Head<>(key, weight, false, text, Comparator.comparing(text));
+        public static <R> Column<R> text(String key, int weight, Function<R, String> text) {
+            return new Column<>(key, weight, false, text, Comparator.comparing(text));
         }
 
-        public static <R, C extends Comparable<? super C>> Head<R> figure(
+        public static <R, C extends Comparable<? super C>> Column<R> figure(
                 String key, int weight, Function<R, String> text, Function<R, C> order) {
-            return new Head<>(key, weight, true, text, Comparator.comparing(order));
+            return new Column<>(key, weight, true, text, Comparator.comparing(order));
         }
     }
 
     /**
-     * Makes an empty board.
+     * Makes an empty table.
      *
      * @param key of its name in the words, which is the name of the table too
      */
-    public ReadOnlyTable(String key, List<Head<R>> heads) {
-        rows = new Rows<>(List.copyOf(heads));
+    public ReadOnlyTable(String key, List<Column<R>> columns) {
+        rows = new Rows<>(List.copyOf(columns));
         table = new JTable(rows);
         table.setName(key);
         table.getAccessibleContext().setAccessibleName(Messages.of(key));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getTableHeader().setReorderingAllowed(false);
         TableRowSorter<Rows<R>> sorter = new TableRowSorter<>(rows);
-        for (int i = 0; i < heads.size(); i++) {
+        for (int i = 0; i < columns.size(); i++) {
             DefaultTableCellRenderer look = PlainText.inTable();
-            look.setHorizontalAlignment(heads.get(i).right() ? SwingConstants.RIGHT : SwingConstants.LEFT);
-            table.getColumnModel().getColumn(i).setPreferredWidth(heads.get(i).weight() * 30);
+            look.setHorizontalAlignment(columns.get(i).right() ? SwingConstants.RIGHT : SwingConstants.LEFT);
+            table.getColumnModel().getColumn(i).setPreferredWidth(columns.get(i).weight() * 30);
             table.getColumnModel().getColumn(i).setCellRenderer(look);
-            Comparator<R> order = heads.get(i).order();
+            Comparator<R> order = columns.get(i).order();
             sorter.setComparator(i, Comparator.<Cell<R>, R>comparing(Cell::row, order));
         }
         table.setRowSorter(sorter);
@@ -103,7 +103,7 @@ public final class ReadOnlyTable<R> {
     }
 
     /** Tells when another row is chosen, or none, and whenever other rows are shown. */
-    public void onChosen(Consumer<Optional<R>> watcher) {
+    public void onChosen(Runnable watcher) {
         watchers.add(watcher);
     }
 
@@ -132,7 +132,7 @@ public final class ReadOnlyTable<R> {
     }
 
     private void tell() {
-        watchers.forEach(watcher -> watcher.accept(chosen()));
+        watchers.forEach(Runnable::run);
     }
 
     List<R> all() {
@@ -171,11 +171,11 @@ public final class ReadOnlyTable<R> {
     }
 
     private static final class Rows<R> extends AbstractTableModel {
-        private final List<Head<R>> heads;
+        private final List<Column<R>> columns;
         private List<R> all = List.of();
 
-        private Rows(List<Head<R>> heads) {
-            this.heads = heads;
+        private Rows(List<Column<R>> columns) {
+            this.columns = columns;
         }
 
         @Override
@@ -185,17 +185,17 @@ public final class ReadOnlyTable<R> {
 
         @Override
         public int getColumnCount() {
-            return heads.size();
+            return columns.size();
         }
 
         @Override
         public String getColumnName(int column) {
-            return Messages.of(heads.get(column).key());
+            return Messages.of(columns.get(column).key());
         }
 
         @Override
         public Object getValueAt(int row, int column) {
-            return new Cell<>(all.get(row), heads.get(column).text().apply(all.get(row)));
+            return new Cell<>(all.get(row), columns.get(column).text().apply(all.get(row)));
         }
     }
 }

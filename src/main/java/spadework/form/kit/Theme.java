@@ -22,7 +22,7 @@ public final class Theme {
     private Theme() {}
 
     /** Puts the look on. Windows that are open take it on with {@link FlatLaf#updateUI}. */
-    public static void wear(boolean dark) {
+    public static void apply(boolean dark) {
         FlatLaf.setGlobalExtraDefaults(Map.of(
                 "@accentColor", dark ? "#5fa8b8" : "#1f6f80",
                 "Component.focusWidth", "1",

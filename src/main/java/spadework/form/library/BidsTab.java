@@ -11,7 +11,6 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
-import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
 import spadework.bids.BidRow;
 import spadework.bids.Standing;
@@ -19,9 +18,11 @@ import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.form.kit.Pause;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.WordChoice;
+import spadework.form.kit.WorkCounter;
 import spadework.office.portfolio.BidsService;
 
 /** All bids of the folder, found by words; one opens by Enter, is copied for another customer, or priced anew. */
@@ -29,8 +30,8 @@ public final class BidsTab extends JPanel {
     /** How long after a key the bids are searched, in milliseconds. */
     private static final int PAUSE = 250;
 
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final StandaloneField words = new StandaloneField("bids.find", "");
     private final StandaloneField day;
     private final JComboBox<WordChoice> standing = new JComboBox<>(Stream.concat(
@@ -38,40 +39,40 @@ public final class BidsTab extends JPanel {
                     Stream.of(Standing.values()).map(one -> new WordChoice(one.name(), Messages.of("standing." + one))))
             .toArray(WordChoice[]::new));
     private final JLabel told = PlainText.of(new JLabel(" "));
-    private final JTextArea unread = LibraryControls.lines("shelf.unread");
-    private final ReadOnlyTable<BidRow> board;
-    private final Timer pause = new Timer(PAUSE, event -> load());
+    private final JTextArea unread = LibraryControls.lines("library.unread");
+    private final ReadOnlyTable<BidRow> results;
+    private final Pause pause;
 
-    BidsTab(LibraryContext reach, BackgroundTasks errands, BackgroundTasks looking) {
+    BidsTab(LibraryContext context, BackgroundTasks tasks, BackgroundTasks looking, WorkCounter counter) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][]"));
-        this.reach = reach;
-        this.errands = looking;
-        pause.setRepeats(false);
-        day = new StandaloneField("bids.on", reach.today().toString());
-        board = new ReadOnlyTable<>("shelf.bids", heads(() -> day.day().orElse(reach.today())));
+        this.context = context;
+        this.tasks = looking;
+        pause = new Pause(PAUSE, counter, this::load);
+        day = new StandaloneField("bids.on", context.today().toString());
+        results = new ReadOnlyTable<>("library.bids", columns(() -> day.day().orElse(context.today())));
         LabeledControl look = new LabeledControl(Messages.of("bids.standing"), false, standing, standing, "");
         standing.setName("bids.standing");
         PlainText.inList(standing);
         standing.addActionListener(event -> load());
         words.onTyped(pause::restart);
         day.onTyped(pause::restart);
-        KeyBindings.inside(words.field(), "DOWN", () -> board.table().requestFocusInWindow());
+        KeyBindings.inside(words.field(), "DOWN", () -> results.table().requestFocusInWindow());
         KeyBindings.inside(words.field(), "ENTER", this::load);
         told.setName("bids.told");
         unread.setVisible(false);
-        board.onOpened(row -> reach.open(Path.of(row.place())));
-        CopyBidPane copy = new CopyBidPane(reach, errands, this::load);
-        RepriceBidPane reprice = new RepriceBidPane(reach, errands, this::load);
-        board.onChosen(row -> {
-            copy.show(row);
-            reprice.show(row);
+        results.onOpened(row -> context.open(Path.of(row.place())));
+        CopyBidPane copy = new CopyBidPane(context, tasks, this::load);
+        RepriceBidPane reprice = new RepriceBidPane(context, tasks, this::load);
+        results.onChosen(() -> {
+            results.chosen().ifPresentOrElse(copy::show, copy::clear);
+            results.chosen().ifPresentOrElse(reprice::show, reprice::clear);
         });
         JPanel top = new JPanel(
                 new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][160!,fill][120!,fill][]"));
         top.add(words.panel(), "top");
         top.add(look.panel(), "top");
         top.add(day.panel(), "top");
-        top.add(LibraryControls.button("shelf.folder", this::choose), "bottom");
+        top.add(LibraryControls.button("library.folder", this::choose), "bottom");
         JTabbedPane below = new JTabbedPane();
         below.setName("bids.below");
         below.getAccessibleContext().setAccessibleName(Messages.of("bids.below"));
@@ -79,42 +80,42 @@ public final class BidsTab extends JPanel {
         below.addTab(Messages.of("bids.reprice"), reprice);
         add(top);
         add(told, "wmin 80");
-        add(board.pane(), "hmin 80, wmin 80");
+        add(results.pane(), "hmin 80, wmin 80");
         add(unread, "wmin 80");
         add(below, "h 264!, wmin 80");
-        reach.onTree(this::load);
+        context.onTree(this::load);
     }
 
     private interface Day {
         LocalDate get();
     }
 
-    private static List<ReadOnlyTable.Head<BidRow>> heads(Day day) {
+    private static List<ReadOnlyTable.Column<BidRow>> columns(Day day) {
         return List.of(
-                ReadOnlyTable.Head.text("shelf.bids.number", 3, BidRow::number),
-                ReadOnlyTable.Head.text("shelf.bids.standing", 3, row -> Messages.of("standing." + row.standing())),
-                ReadOnlyTable.Head.figure(
-                        "shelf.bids.issued", 3, row -> row.issued().toString(), BidRow::issued),
-                ReadOnlyTable.Head.figure(
-                        "shelf.bids.until",
+                ReadOnlyTable.Column.text("library.bids.number", 3, BidRow::number),
+                ReadOnlyTable.Column.text("library.bids.standing", 3, row -> Messages.of("standing." + row.standing())),
+                ReadOnlyTable.Column.figure(
+                        "library.bids.issued", 3, row -> row.issued().toString(), BidRow::issued),
+                ReadOnlyTable.Column.figure(
+                        "library.bids.until",
                         4,
                         row -> until(row, day.get()),
                         row -> row.validUntil().orElse(LocalDate.MIN)),
-                ReadOnlyTable.Head.figure("shelf.bids.age", 2, row -> Long.toString(row.age()), BidRow::age),
-                ReadOnlyTable.Head.figure(
-                        "shelf.bids.total", 3, row -> row.total().text(), BidRow::total),
-                ReadOnlyTable.Head.figure(
-                        "shelf.bids.margin",
+                ReadOnlyTable.Column.figure("library.bids.age", 2, row -> Long.toString(row.age()), BidRow::age),
+                ReadOnlyTable.Column.figure(
+                        "library.bids.total", 3, row -> row.total().text(), BidRow::total),
+                ReadOnlyTable.Column.figure(
+                        "library.bids.margin",
                         2,
                         row -> row.margin().map(share -> share + " %").orElse(""),
                         row -> row.margin().orElse(BigDecimal.ZERO)),
-                ReadOnlyTable.Head.text("shelf.bids.customer", 6, BidRow::customer),
-                ReadOnlyTable.Head.text("shelf.bids.title", 8, BidRow::title));
+                ReadOnlyTable.Column.text("library.bids.customer", 6, BidRow::customer),
+                ReadOnlyTable.Column.text("library.bids.title", 8, BidRow::title));
     }
 
     private static String until(BidRow row, LocalDate on) {
         return row.validUntil()
-                .map(last -> row.isExpiredOn(on) ? Messages.of("shelf.bids.over", last) : last.toString())
+                .map(last -> row.isExpiredOn(on) ? Messages.of("library.bids.over", last) : last.toString())
                 .orElse("");
     }
 
@@ -122,12 +123,8 @@ public final class BidsTab extends JPanel {
         return words;
     }
 
-    boolean isIdle() {
-        return !pause.isRunning();
-    }
-
     private void choose() {
-        reach.outside().folder(this, reach.tree()).ifPresent(reach::tree);
+        context.platform().folder(this, context.tree()).ifPresent(context::tree);
     }
 
     /** Reads the bids anew. */
@@ -141,10 +138,10 @@ public final class BidsTab extends JPanel {
         Optional<Standing> wanted = word.isEmpty() ? Optional.empty() : Optional.of(Standing.valueOf(word));
         List<String> sought =
                 List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
-        Path tree = reach.tree();
+        Path tree = context.tree();
         told.setText(Messages.of("bids.looking", tree));
-        errands.look("bids", () -> BidsService.rows(tree, on, wanted, sought), found -> {
-            board.show(found.rows(), BidRow::place);
+        tasks.latest("bids", () -> BidsService.rows(tree, on, wanted, sought), found -> {
+            results.show(found.rows(), BidRow::place);
             told.setText(Messages.of("bids.found", found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));
             unread.setVisible(!found.unread().isEmpty());

@@ -4,7 +4,7 @@ import java.io.IOException;
 import spadework.office.book.BookService;
 import spadework.office.reply.Reply;
 
-/** A step on the price book: asked of a desk that writes nothing first, and then of one that does. */
+/** A step on the price book: asked of a service that writes nothing first, and then of one that does. */
 public interface BookEdit {
-    Reply on(BookService desk) throws IOException;
+    Reply on(BookService session) throws IOException;
 }

@@ -2,6 +2,7 @@ package spadework.form.library;
 
 import java.awt.CardLayout;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -29,22 +30,22 @@ public final class BookTab extends JPanel {
     private static final String ITEM = "item";
     private static final String ASSEMBLY = "assembly";
 
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
-    private final StandaloneField words = new StandaloneField("shelf.find", "");
-    private final JCheckBox retired = new JCheckBox(Messages.of("shelf.gone"));
-    private final ReadOnlyTable<Row> board = new ReadOnlyTable<>(
-            "shelf.items",
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
+    private final StandaloneField words = new StandaloneField("library.find", "");
+    private final JCheckBox retired = new JCheckBox(Messages.of("library.gone"));
+    private final ReadOnlyTable<Row> results = new ReadOnlyTable<>(
+            "library.items",
             List.of(
-                    ReadOnlyTable.Head.text("shelf.items.code", 4, Row::code),
-                    ReadOnlyTable.Head.text("shelf.items.what", 7, Row::name),
-                    ReadOnlyTable.Head.text("shelf.items.unit", 2, Row::unit),
-                    ReadOnlyTable.Head.text("shelf.items.costs", 6, Row::costs),
-                    ReadOnlyTable.Head.text("shelf.items.until", 3, Row::until)));
+                    ReadOnlyTable.Column.text("library.items.code", 4, Row::code),
+                    ReadOnlyTable.Column.text("library.items.what", 7, Row::name),
+                    ReadOnlyTable.Column.text("library.items.unit", 2, Row::unit),
+                    ReadOnlyTable.Column.text("library.items.costs", 6, Row::costs),
+                    ReadOnlyTable.Column.text("library.items.until", 3, Row::until)));
     private final ItemEditPane pane;
     private final ItemHistoryPane past = new ItemHistoryPane();
     private final ItemUsesPane uses;
-    private final JTextArea parts = LibraryControls.lines("shelf.parts");
+    private final JTextArea parts = LibraryControls.lines("library.parts");
     private final CardLayout cards = new CardLayout();
     private final JPanel right = new JPanel(cards);
     private final JTabbedPane about = new JTabbedPane();
@@ -62,41 +63,41 @@ public final class BookTab extends JPanel {
             Optional<Assembly> assembly) {}
 
     /** @param opened told the book whenever it was read */
-    BookTab(LibraryContext reach, BackgroundTasks errands, BackgroundTasks looking, Consumer<OpenBook> opened) {
+    BookTab(LibraryContext context, BackgroundTasks tasks, BackgroundTasks looking, Consumer<OpenBook> opened) {
         super(new MigLayout("insets 0, fill", "[grow,fill]", "[grow,fill]"));
-        this.reach = reach;
-        this.errands = errands;
+        this.context = context;
+        this.tasks = tasks;
         this.opened = opened;
-        pane = new ItemEditPane(reach.today(), this::trial, this::write);
-        uses = new ItemUsesPane(reach, looking);
-        retired.setName("shelf.gone");
+        pane = new ItemEditPane(context.today(), this::trial, this::write);
+        uses = new ItemUsesPane(context, looking);
+        retired.setName("library.gone");
         JPanel left = new JPanel(new MigLayout("insets 8, gap 6, fill, wrap 1", "[grow,fill]", "[][][grow,fill]"));
         left.add(words.panel());
         left.add(retired);
-        left.add(board.pane(), "hmin 80, wmin 80");
-        about.setName("shelf.about");
-        about.getAccessibleContext().setAccessibleName(Messages.of("shelf.about"));
-        about.addTab(Messages.of("shelf.about.item"), pane);
-        about.addTab(Messages.of("shelf.about.past"), past);
-        about.addTab(Messages.of("shelf.about.used"), uses);
+        left.add(results.pane(), "hmin 80, wmin 80");
+        about.setName("library.about");
+        about.getAccessibleContext().setAccessibleName(Messages.of("library.about"));
+        about.addTab(Messages.of("library.about.item"), pane);
+        about.addTab(Messages.of("library.about.past"), past);
+        about.addTab(Messages.of("library.about.used"), uses);
         about.addChangeListener(event -> showUses());
         JPanel bundle = new JPanel(new MigLayout("insets 8, fill", "[grow,fill]", "[grow,fill]"));
         bundle.add(parts);
         right.add(about, ITEM);
         right.add(bundle, ASSEMBLY);
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left, right);
-        split.setName("shelf.split");
-        split.getAccessibleContext().setAccessibleName(Messages.of("shelf.split"));
+        split.setName("library.split");
+        split.getAccessibleContext().setAccessibleName(Messages.of("library.split"));
         split.setResizeWeight(0.5);
         split.setDividerLocation(676);
         split.setBorder(null);
         add(split);
         words.onTyped(this::find);
         retired.addActionListener(event -> find());
-        KeyBindings.inside(words.field(), "DOWN", () -> board.step(1));
-        KeyBindings.inside(words.field(), "UP", () -> board.step(-1));
-        board.onChosen(row -> showChosen());
-        board.onOpened(row -> pane.grid().requestFocusInWindow());
+        KeyBindings.inside(words.field(), "DOWN", () -> results.step(1));
+        KeyBindings.inside(words.field(), "UP", () -> results.step(-1));
+        results.onChosen(this::showChosen);
+        results.onOpened(row -> pane.grid().requestFocusInWindow());
     }
 
     StandaloneField words() {
@@ -105,7 +106,8 @@ public final class BookTab extends JPanel {
 
     /** Reads the book anew and shows it. */
     void load() {
-        errands.look("book", () -> OpenBook.of(reach.book()), this::show);
+        Path job = context.job();
+        tasks.latest("book", () -> OpenBook.of(LibraryContext.bookOf(job)), this::show);
     }
 
     private void show(OpenBook now) {
@@ -122,27 +124,27 @@ public final class BookTab extends JPanel {
             one.items(sought, retired.isSelected()).forEach(item -> rows.add(row(item)));
             one.assemblies(sought).forEach(assembly -> rows.add(row(assembly)));
         });
-        board.show(rows, Row::code);
+        results.show(rows, Row::code);
     }
 
     private Row row(LineItem item) {
         List<String> costs = new ArrayList<>();
         item.material()
-                .ifPresent(one ->
-                        costs.add(Messages.of("shelf.costs.material", one.cost().text(), one.sold())));
+                .ifPresent(one -> costs.add(
+                        Messages.of("library.costs.material", one.cost().text(), one.sold())));
         item.labor()
                 .ifPresent(one -> costs.add(Messages.of(
-                        "shelf.costs.labor",
+                        "library.costs.labor",
                         one.perHour().toPlainString(),
                         item.unit().symbol(),
                         one.crew())));
-        item.subcontract().ifPresent(one -> costs.add(Messages.of("shelf.costs.others", one.text())));
-        item.disposal().ifPresent(one -> costs.add(Messages.of("shelf.costs.tipping", one.text())));
+        item.subcontract().ifPresent(one -> costs.add(Messages.of("library.costs.others", one.text())));
+        item.disposal().ifPresent(one -> costs.add(Messages.of("library.costs.tipping", one.text())));
         String until = item.retired()
-                .map(gone -> Messages.of("shelf.items.gone", gone.on()))
+                .map(gone -> Messages.of("library.items.gone", gone.on()))
                 .or(() -> item.goodUntil()
-                        .map(last -> item.isStaleOn(reach.today())
-                                ? Messages.of("shelf.items.stale", last)
+                        .map(last -> item.isStaleOn(context.today())
+                                ? Messages.of("library.items.stale", last)
                                 : last.toString()))
                 .orElse("");
         return new Row(
@@ -160,32 +162,32 @@ public final class BookTab extends JPanel {
                 assembly.code(),
                 assembly.name(),
                 assembly.driver().unit().symbol(),
-                Messages.of("shelf.costs.assembly", assembly.parts().size()),
+                Messages.of("library.costs.assembly", assembly.parts().size()),
                 "",
                 Optional.empty(),
                 Optional.of(assembly));
     }
 
     private void showChosen() {
-        Optional<Row> row = board.chosen();
+        Optional<Row> row = results.chosen();
         Optional<LineItem> item = row.flatMap(Row::item);
         row.flatMap(Row::assembly).ifPresent(assembly -> LibraryControls.say(parts, told(assembly)));
         cards.show(right, row.flatMap(Row::assembly).isPresent() ? ASSEMBLY : ITEM);
-        pane.show(item, item.flatMap(one -> book.map(open -> open.entries().get(one.code()))));
-        past.show(item);
+        item.ifPresentOrElse(one -> pane.show(one, book.orElseThrow()), pane::clear);
+        past.show(item.map(LineItem::history).orElse(List.of()));
         showUses();
     }
 
     private void showUses() {
         if (about.getSelectedIndex() == USED) {
-            uses.show(board.chosen().flatMap(Row::item).map(LineItem::code));
+            results.chosen().flatMap(Row::item).map(LineItem::code).ifPresentOrElse(uses::show, uses::clear);
         }
     }
 
     private String told(Assembly assembly) {
         String lines = assembly.parts().stream()
                 .map(part -> Messages.of(
-                        "shelf.part",
+                        "library.part",
                         part.each().toPlainString(),
                         part.item(),
                         book.flatMap(OpenBook::book)
@@ -194,7 +196,7 @@ public final class BookTab extends JPanel {
                                 .orElse("")))
                 .collect(Collectors.joining("\n"));
         return Messages.of(
-                "shelf.assembly",
+                "library.assembly",
                 assembly.code(),
                 assembly.name(),
                 assembly.driver().name().toLowerCase(Locale.ROOT).replace('_', ' '),
@@ -203,21 +205,23 @@ public final class BookTab extends JPanel {
     }
 
     private void trial(BookEdit step) {
-        errands.look("trial", () -> step.on(reach.book().trial()), reply -> pane.told(step, reply));
+        Path job = context.job();
+        tasks.latest("trial", () -> step.on(LibraryContext.bookOf(job).trial()), reply -> pane.told(step, reply));
     }
 
     private void write(BookEdit step) {
-        errands.run(() -> written(step), done -> {
+        Path job = context.job();
+        tasks.run(() -> written(step, job), done -> {
             show(done.book);
             pane.written(done.reply);
-            reach.bookMoved();
+            context.bookMoved();
         });
     }
 
     private record Written(Reply reply, OpenBook book) {}
 
-    private Written written(BookEdit step) throws IOException {
-        Reply reply = step.on(reach.book());
-        return new Written(reply, OpenBook.of(reach.book()));
+    private static Written written(BookEdit step, Path job) throws IOException {
+        Reply reply = step.on(LibraryContext.bookOf(job));
+        return new Written(reply, OpenBook.of(LibraryContext.bookOf(job)));
     }
 }

@@ -21,8 +21,8 @@ import spadework.office.portfolio.Copying;
 
 /** Begins a bid for another customer with parts of an old one. */
 public final class CopyBidPane extends JPanel {
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final Runnable copied;
     private final StandaloneField number = new StandaloneField("copy.number", "");
     private final StandaloneField customer = new StandaloneField("copy.customer", "");
@@ -34,12 +34,12 @@ public final class CopyBidPane extends JPanel {
     private Optional<BidRow> bid = Optional.empty();
     private Optional<Path> made = Optional.empty();
 
-    CopyBidPane(LibraryContext reach, BackgroundTasks errands, Runnable copied) {
+    CopyBidPane(LibraryContext context, BackgroundTasks tasks, Runnable copied) {
         super(new MigLayout("insets 8, gap 8, fill, wrap 3", "[160!,fill][grow,fill][160!,fill]", "[][][][grow,fill]"));
-        this.reach = reach;
-        this.errands = errands;
+        this.context = context;
+        this.tasks = tasks;
         this.copied = copied;
-        day = new StandaloneField("copy.on", reach.today().toString());
+        day = new StandaloneField("copy.on", context.today().toString());
         add(number.panel(), "top");
         add(customer.panel(), "top, wmin 60");
         add(day.panel(), "top");
@@ -54,14 +54,20 @@ public final class CopyBidPane extends JPanel {
         open.setEnabled(false);
         add(LibraryControls.row(List.of(copy, open)), "span 3");
         add(new JScrollPane(told), "span 3, hmin 40, wmin 80");
-        show(Optional.empty());
+        clear();
     }
 
-    void show(Optional<BidRow> chosen) {
-        bid = chosen;
-        copy.setEnabled(chosen.isPresent());
-        copy.setText(
-                chosen.map(one -> Messages.of("copy.make.of", one.number())).orElse(Messages.of("copy.make")));
+    void show(BidRow chosen) {
+        bid = Optional.of(chosen);
+        copy.setEnabled(true);
+        copy.setText(Messages.of("copy.make.of", chosen.number()));
+    }
+
+    /** No bid is chosen. */
+    void clear() {
+        bid = Optional.empty();
+        copy.setEnabled(false);
+        copy.setText(Messages.of("copy.make"));
     }
 
     private void copy() {
@@ -71,7 +77,7 @@ public final class CopyBidPane extends JPanel {
             return;
         }
         Path from = Path.of(bid.get().place());
-        Path target = JobFile.place(reach.tree(), number.text());
+        Path target = JobFile.place(context.tree(), number.text());
         String own = number.text();
         String whose = customer.text();
         LocalDate on = day.day().orElseThrow();
@@ -81,7 +87,7 @@ public final class CopyBidPane extends JPanel {
                 take.add(part);
             }
         });
-        errands.run(() -> Copying.copy(from, target, own, whose, on, take), reply -> {
+        tasks.run(() -> Copying.copy(from, target, own, whose, on, take), reply -> {
             made = reply.done() ? Optional.of(target) : Optional.empty();
             open.setEnabled(made.isPresent());
             LibraryControls.say(told, String.join("\n", reply.done() ? reply.out() : reply.err()));
@@ -92,6 +98,6 @@ public final class CopyBidPane extends JPanel {
     }
 
     private void open() {
-        made.ifPresent(reach::open);
+        made.ifPresent(context::open);
     }
 }

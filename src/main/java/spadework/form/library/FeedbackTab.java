@@ -29,8 +29,8 @@ import spadework.office.portfolio.FeedbackService.Lesson;
 
 /** What closed jobs really took against the estimate, and the rates that follow, each taken or left. */
 public final class FeedbackTab extends JPanel {
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final Runnable moved;
     private final JRadioButton season = new JRadioButton(Messages.of("feedback.season"), true);
     private final JRadioButton one = new JRadioButton(Messages.of("feedback.one"));
@@ -45,34 +45,31 @@ public final class FeedbackTab extends JPanel {
     private final ReadOnlyTable<FeedbackSeason.Total> totals = new ReadOnlyTable<>(
             "feedback.totals",
             List.of(
-                    ReadOnlyTable.Head.text("feedback.code", 3, FeedbackSeason.Total::code),
-                    ReadOnlyTable.Head.text("feedback.name", 8, FeedbackSeason.Total::name),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.text("feedback.code", 3, FeedbackSeason.Total::code),
+                    ReadOnlyTable.Column.text("feedback.name", 8, FeedbackSeason.Total::name),
+                    ReadOnlyTable.Column.figure(
                             "feedback.jobs", 2, row -> Integer.toString(row.jobs()), FeedbackSeason.Total::jobs),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.estimate", 3, row -> row.estimate().text(), FeedbackSeason.Total::estimate),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.actual", 3, row -> row.actual().text(), FeedbackSeason.Total::actual),
-                    ReadOnlyTable.Head.figure(
-                            "feedback.quantity",
-                            3,
-                            row -> signed(row.quantityError()),
-                            FeedbackSeason.Total::quantityError),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
+                            "feedback.quantity", 3, row -> signed(row.quantityError()), FeedbackSeason.Total::quantityError),
+                    ReadOnlyTable.Column.figure(
                             "feedback.production",
                             3,
                             row -> signed(row.productionError()),
                             FeedbackSeason.Total::productionError),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.figure(
                             "feedback.price", 3, row -> signed(row.priceError()), FeedbackSeason.Total::priceError)));
     private final ReadOnlyTable<Suggestion> rates = new ReadOnlyTable<>(
             "feedback.rates",
             List.of(
-                    ReadOnlyTable.Head.text("feedback.code", 3, Suggestion::code),
-                    ReadOnlyTable.Head.text("feedback.what", 4, row -> ItemValuesModel.name(row.what())),
-                    ReadOnlyTable.Head.text("feedback.from", 3, Suggestion::from),
-                    ReadOnlyTable.Head.text("feedback.to", 3, Suggestion::to),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.text("feedback.code", 3, Suggestion::code),
+                    ReadOnlyTable.Column.text("feedback.what", 4, row -> ItemValuesModel.name(row.what())),
+                    ReadOnlyTable.Column.text("feedback.from", 3, Suggestion::from),
+                    ReadOnlyTable.Column.text("feedback.to", 3, Suggestion::to),
+                    ReadOnlyTable.Column.figure(
                             "feedback.jobs",
                             2,
                             row -> Integer.toString(row.evidence().size()),
@@ -80,15 +77,15 @@ public final class FeedbackTab extends JPanel {
     private boolean loaded;
 
     /** @param moved called when a rate was taken into the book */
-    FeedbackTab(LibraryContext reach, BackgroundTasks errands, Runnable moved) {
+    FeedbackTab(LibraryContext context, BackgroundTasks tasks, Runnable moved) {
         super(new MigLayout(
                 "insets 8 12 8 12, gap 6, fill, wrap 2, hidemode 3",
                 "[56%!,fill][grow,fill]",
                 "[][][grow 55,fill][][grow 45,fill][]"));
-        this.reach = reach;
-        this.errands = errands;
+        this.context = context;
+        this.tasks = tasks;
         this.moved = moved;
-        day = new StandaloneField("feedback.on", reach.today().toString());
+        day = new StandaloneField("feedback.on", context.today().toString());
         ButtonGroup scope = new ButtonGroup();
         List.of(season, one).forEach(scope::add);
         season.setName("feedback.season");
@@ -100,7 +97,7 @@ public final class FeedbackTab extends JPanel {
         one.addActionListener(event -> load());
         rule.addActionListener(event -> load());
         add(
-                LibraryControls.row(List.of(season, one, LibraryControls.button("shelf.folder", this::choose), rule)),
+                LibraryControls.row(List.of(season, one, LibraryControls.button("library.folder", this::choose), rule)),
                 "span 2");
         add(told, "span 2, wmin 80");
         add(totals.pane(), "span 2, hmin 80, wmin 80");
@@ -113,12 +110,12 @@ public final class FeedbackTab extends JPanel {
         last.add(report, "top, gaptop 18");
         add(last, "span 2");
         rates.onChosen(this::showEvidence);
-        reach.onTree(() -> {
+        context.onTree(() -> {
             if (loaded) {
                 load();
             }
         });
-        showEvidence(Optional.empty());
+        showEvidence();
     }
 
     private static String signed(Dollars amount) {
@@ -126,30 +123,34 @@ public final class FeedbackTab extends JPanel {
     }
 
     private void choose() {
-        reach.outside().folder(this, reach.tree()).ifPresent(reach::tree);
+        context.platform().folder(this, context.tree()).ifPresent(context::tree);
     }
 
     /** What is looked at: the job on screen as its file has it, or all jobs of the folder. */
     private Path tree() {
-        return one.isSelected() ? reach.job() : reach.tree();
+        return one.isSelected() ? context.job() : context.tree();
     }
 
-    private FeedbackService desk(Path tree, String word) throws IOException {
-        Path folder = tree.equals(reach.job()) ? tree.getParent() : tree;
-        return new FeedbackService(tree, reach.bookOf(folder), RateRule.valueOf(word));
+    private interface Service {
+        FeedbackService open() throws IOException;
     }
 
-    private String word() {
-        return ((WordChoice) rule.getSelectedItem()).word();
+    /** What reads the jobs as they are chosen now; it is opened beside the window's thread. */
+    private Service service() {
+        Path tree = tree();
+        Path job = context.job();
+        RateRule chosen = RateRule.valueOf(((WordChoice) rule.getSelectedItem()).word());
+        Path folder = tree.equals(job) ? tree.getParent() : tree;
+        return () -> new FeedbackService(tree, LibraryContext.bookOf(folder, job), chosen);
     }
 
     /** Reads the jobs anew. */
     void load() {
         loaded = true;
         Path tree = tree();
-        String word = word();
+        Service service = service();
         LibraryControls.say(told, Messages.of("feedback.looking", tree));
-        errands.look("lesson", () -> desk(tree, word).lesson(), lesson -> show(tree, lesson));
+        tasks.latest("lesson", () -> service.open().lesson(), lesson -> show(tree, lesson));
     }
 
     private void show(Path tree, Lesson lesson) {
@@ -180,7 +181,8 @@ public final class FeedbackTab extends JPanel {
         return Dollars.total(rows.stream().map(amount::of).toList());
     }
 
-    private void showEvidence(Optional<Suggestion> chosen) {
+    private void showEvidence() {
+        Optional<Suggestion> chosen = rates.chosen();
         accept.setEnabled(chosen.isPresent());
         LibraryControls.say(
                 evidence,
@@ -209,10 +211,9 @@ public final class FeedbackTab extends JPanel {
         }
         Suggestion rate = rates.chosen().get();
         LocalDate on = day.day().orElseThrow();
-        Path tree = tree();
-        String word = word();
+        Service service = service();
         accept.setEnabled(false);
-        errands.run(() -> desk(tree, word).accept(rate, on), reply -> {
+        tasks.run(() -> service.open().accept(rate, on), reply -> {
             LibraryControls.say(
                     evidence,
                     reply.done()
@@ -226,16 +227,15 @@ public final class FeedbackTab extends JPanel {
     }
 
     private void report() {
-        Path tree = tree();
-        String word = word();
+        Service service = service();
         if (!day.isDay(true)) {
             return;
         }
         LocalDate on = day.day().orElseThrow();
-        reach.outside()
-                .folder(this, reach.tree())
-                .ifPresent(folder -> errands.run(
-                        () -> desk(tree, word).print(folder, on, reach.templates()),
+        context.platform()
+                .folder(this, context.tree())
+                .ifPresent(folder -> tasks.run(
+                        () -> service.open().print(folder, on, context.templates()),
                         reply -> LibraryControls.say(
                                 told,
                                 reply.out().isEmpty()

@@ -21,14 +21,14 @@ import spadework.pricebook.LineItem;
 /** An item of the book with all its values, to be changed, given up, or taken as the start of another. */
 public final class ItemEditPane extends JPanel {
     private final JLabel head = PlainText.of(new JLabel(" "));
-    private final JTextArea from = LibraryControls.told("shelf.from");
-    private final JCheckBox every = new JCheckBox(Messages.of("shelf.every"));
+    private final JTextArea from = LibraryControls.told("library.from");
+    private final JCheckBox every = new JCheckBox(Messages.of("library.every"));
     private final ItemValuesModel sheet = new ItemValuesModel();
     private final ItemValuesTable grid = new ItemValuesTable(sheet);
-    private final StandaloneField code = new StandaloneField("shelf.code", "");
+    private final StandaloneField code = new StandaloneField("library.code", "");
     private final StandaloneField day;
-    private final StandaloneField reason = new StandaloneField("shelf.reason", "");
-    private final JTextArea moves = LibraryControls.lines("shelf.moves");
+    private final StandaloneField reason = new StandaloneField("library.reason", "");
+    private final JTextArea moves = LibraryControls.lines("library.moves");
     private final JButton write;
     private final Consumer<BookEdit> trial;
     private Optional<LineItem> item = Optional.empty();
@@ -46,12 +46,12 @@ public final class ItemEditPane extends JPanel {
     ItemEditPane(LocalDate today, Consumer<BookEdit> trial, Consumer<BookEdit> writing) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][][]"));
         this.trial = trial;
-        day = new StandaloneField("shelf.on", today.toString());
+        day = new StandaloneField("library.on", today.toString());
         head.putClientProperty("FlatLaf.styleClass", "h4");
-        head.setName("shelf.head");
-        every.setName("shelf.every");
+        head.setName("library.head");
+        every.setName("library.every");
         every.addActionListener(event -> showValues());
-        write = LibraryControls.button("shelf.write", () -> pending.ifPresent(writing));
+        write = LibraryControls.button("library.write", () -> pending.ifPresent(writing));
         JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[grow,fill][]"));
         top.add(head, "wmin 60");
         top.add(every, "wrap");
@@ -65,28 +65,36 @@ public final class ItemEditPane extends JPanel {
         why.add(reason.panel(), "top, wmin 60");
         add(why);
         add(LibraryControls.row(List.of(
-                LibraryControls.button("shelf.show", this::tryIt),
+                LibraryControls.button("library.show", this::tryIt),
                 write,
-                LibraryControls.button("shelf.retire", this::giveUp),
-                LibraryControls.button("shelf.like", () -> begin(item)),
-                LibraryControls.button("shelf.new", () -> begin(Optional.empty())))));
+                LibraryControls.button("library.retire", this::giveUp),
+                LibraryControls.button("library.like", () -> begin(true)),
+                LibraryControls.button("library.new", () -> begin(false)))));
         add(new JScrollPane(moves), "h 92!, wmin 80");
         sheet.addTableModelListener(event -> forget());
-        List.of(code, day, reason).forEach(slip -> slip.onTyped(this::forget));
-        show(Optional.empty(), Optional.empty());
+        List.of(code, day, reason).forEach(field -> field.onTyped(this::forget));
+        clear();
     }
 
     /** Shows an item as it stands in the book. */
-    void show(Optional<LineItem> chosen, Optional<OpenBook.Entry> written) {
-        item = chosen;
-        entry = written;
+    void show(LineItem chosen, OpenBook book) {
+        item = Optional.of(chosen);
+        entry = Optional.ofNullable(book.entries().get(chosen.code()));
         fresh = false;
         showAll();
     }
 
-    private void begin(Optional<LineItem> like) {
+    /** No item is chosen. */
+    final void clear() {
+        item = Optional.empty();
+        entry = Optional.empty();
+        fresh = false;
+        showAll();
+    }
+
+    private void begin(boolean like) {
         fresh = true;
-        if (like.isEmpty()) {
+        if (!like) {
             item = Optional.empty();
             entry = Optional.empty();
         }
@@ -99,10 +107,10 @@ public final class ItemEditPane extends JPanel {
         code.panel().setVisible(fresh);
         head.setText(
                 fresh
-                        ? item.map(one -> Messages.of("shelf.head.like", one.code()))
-                                .orElse(Messages.of("shelf.head.new"))
-                        : item.map(one -> Messages.of("shelf.head.item", one.code(), one.name()))
-                                .orElse(Messages.of("shelf.head.none")));
+                        ? item.map(one -> Messages.of("library.head.like", one.code()))
+                                .orElse(Messages.of("library.head.new"))
+                        : item.map(one -> Messages.of("library.head.item", one.code(), one.name()))
+                                .orElse(Messages.of("library.head.none")));
         from.setText(fresh ? "" : item.map(this::from).orElse(""));
         showValues();
         LibraryControls.say(moves, "");
@@ -111,16 +119,18 @@ public final class ItemEditPane extends JPanel {
 
     private String from(LineItem one) {
         String source = Messages.of(
-                "shelf.source",
+                "library.source",
                 one.source().text(),
                 one.source().on(),
-                one.goodUntil().map(last -> Messages.of("shelf.until", last)).orElse(Messages.of("shelf.until.open")));
+                one.goodUntil()
+                        .map(last -> Messages.of("library.until", last))
+                        .orElse(Messages.of("library.until.open")));
         String end = one.retired()
-                .map(gone -> " " + Messages.of("shelf.retired", gone.on(), gone.reason()))
+                .map(gone -> " " + Messages.of("library.retired", gone.on(), gone.reason()))
                 .orElse("");
         return source
                 + end
-                + (entry.filter(OpenBook.Entry::bundled).isPresent() ? " " + Messages.of("shelf.bundled") : "");
+                + (entry.filter(OpenBook.Entry::bundled).isPresent() ? " " + Messages.of("library.bundled") : "");
     }
 
     private void showValues() {
@@ -160,7 +170,10 @@ public final class ItemEditPane extends JPanel {
             String why = reason.text();
             String own = fresh ? code.text() : item.orElseThrow().code();
             Optional<String> like = item.map(LineItem::code);
-            ask(fresh ? desk -> desk.add(own, like, values, on, why) : desk -> desk.change(own, values, on, why));
+            ask(
+                    fresh
+                            ? session -> session.add(own, like, values, on, why)
+                            : session -> session.change(own, values, on, why));
         }
     }
 
@@ -169,7 +182,7 @@ public final class ItemEditPane extends JPanel {
             String own = item.get().code();
             LocalDate on = day.day().orElseThrow();
             String why = reason.text();
-            ask(desk -> desk.retire(own, on, why));
+            ask(session -> session.retire(own, on, why));
         }
     }
 
@@ -192,7 +205,7 @@ public final class ItemEditPane extends JPanel {
         LibraryControls.say(
                 moves,
                 reply.done()
-                        ? Messages.of("shelf.written", String.join("\n", reply.out()))
+                        ? Messages.of("library.written", String.join("\n", reply.out()))
                         : String.join("\n", reply.err()));
     }
 

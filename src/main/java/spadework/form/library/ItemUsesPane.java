@@ -16,64 +16,75 @@ import spadework.office.portfolio.BidsService;
 
 /** Every use of an item in the bids of the folder; a bid opens by a click. */
 public final class ItemUsesPane extends JPanel {
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final JLabel told = PlainText.of(new JLabel(" "));
-    private final JTextArea unread = LibraryControls.lines("shelf.unread");
-    private final ReadOnlyTable<Use> board = new ReadOnlyTable<>(
-            "shelf.uses",
+    private final JTextArea unread = LibraryControls.lines("library.unread");
+    private final ReadOnlyTable<Use> results = new ReadOnlyTable<>(
+            "library.uses",
             List.of(
-                    ReadOnlyTable.Head.text("shelf.bids.number", 4, Use::number),
-                    ReadOnlyTable.Head.text("shelf.bids.standing", 3, use -> Messages.of("standing." + use.standing())),
-                    ReadOnlyTable.Head.figure(
-                            "shelf.bids.issued", 3, use -> use.issued().toString(), Use::issued),
-                    ReadOnlyTable.Head.figure(
-                            "shelf.uses.quantity",
+                    ReadOnlyTable.Column.text("library.bids.number", 4, Use::number),
+                    ReadOnlyTable.Column.text(
+                            "library.bids.standing", 3, use -> Messages.of("standing." + use.standing())),
+                    ReadOnlyTable.Column.figure(
+                            "library.bids.issued", 3, use -> use.issued().toString(), Use::issued),
+                    ReadOnlyTable.Column.figure(
+                            "library.uses.quantity",
                             3,
                             use -> use.quantity().toPlainString() + " "
                                     + use.unit().symbol(),
                             Use::quantity),
-                    ReadOnlyTable.Head.figure(
-                            "shelf.uses.each", 3, use -> use.unitPrice().text(), Use::unitPrice),
-                    ReadOnlyTable.Head.figure(
-                            "shelf.uses.price", 3, use -> use.price().text(), Use::price),
-                    ReadOnlyTable.Head.text("shelf.uses.section", 5, Use::section)));
+                    ReadOnlyTable.Column.figure(
+                            "library.uses.each", 3, use -> use.unitPrice().text(), Use::unitPrice),
+                    ReadOnlyTable.Column.figure(
+                            "library.uses.price", 3, use -> use.price().text(), Use::price),
+                    ReadOnlyTable.Column.text("library.uses.section", 5, Use::section)));
     private Optional<String> shown = Optional.empty();
 
-    ItemUsesPane(LibraryContext reach, BackgroundTasks errands) {
+    ItemUsesPane(LibraryContext context, BackgroundTasks tasks) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][grow,fill][][]"));
-        this.reach = reach;
-        this.errands = errands;
-        told.setName("shelf.uses.told");
+        this.context = context;
+        this.tasks = tasks;
+        told.setName("library.uses.told");
         unread.setVisible(false);
-        board.onOpened(this::open);
+        results.onOpened(this::open);
         add(told, "wmin 80");
-        add(board.pane(), "hmin 80, wmin 80");
+        add(results.pane(), "hmin 80, wmin 80");
         add(unread, "wmin 80");
-        add(LibraryControls.row(List.of(
-                LibraryControls.button("shelf.uses.open", () -> board.chosen().ifPresent(this::open)))));
-        reach.onTree(() -> shown = Optional.empty());
+        add(LibraryControls.row(List.of(LibraryControls.button(
+                "library.uses.open", () -> results.chosen().ifPresent(this::open)))));
+        context.onTree(() -> shown = Optional.empty());
     }
 
     private void open(Use use) {
-        reach.open(Path.of(use.place()));
+        context.open(Path.of(use.place()));
     }
 
     /** Looks an item up, unless it is the one that is shown. */
-    void show(Optional<String> code) {
-        if (code.isPresent() && code.equals(shown)) {
+    void show(String code) {
+        if (shown.filter(code::equals).isPresent()) {
             return;
         }
-        shown = code;
-        board.show(List.of(), Use::place);
-        told.setText(code.map(one -> Messages.of("shelf.uses.looking", one, reach.tree()))
-                .orElse(" "));
-        code.ifPresent(one -> errands.look("uses", () -> BidsService.uses(one, reach.tree()), found -> {
-            board.show(found.rows(), use -> use);
-            told.setText(Messages.of("shelf.uses.found", one, found.rows().size(), reach.tree()));
+        Path tree = context.tree();
+        shown = Optional.of(code);
+        begin(Messages.of("library.uses.looking", code, tree));
+        tasks.latest("uses", () -> BidsService.uses(code, tree), found -> {
+            results.show(found.rows(), use -> use);
+            told.setText(Messages.of("library.uses.found", code, found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));
             unread.setVisible(!found.unread().isEmpty());
             revalidate();
-        }));
+        });
+    }
+
+    /** No item is chosen. */
+    void clear() {
+        shown = Optional.empty();
+        begin(" ");
+    }
+
+    private void begin(String words) {
+        results.show(List.of(), Use::place);
+        told.setText(words);
     }
 }

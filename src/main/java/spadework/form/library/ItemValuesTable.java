@@ -22,8 +22,8 @@ public final class ItemValuesTable extends JTable {
     ItemValuesTable(ItemValuesModel sheet) {
         super(sheet);
         this.sheet = sheet;
-        setName("shelf.values");
-        getAccessibleContext().setAccessibleName(Messages.of("shelf.values"));
+        setName("library.values");
+        getAccessibleContext().setAccessibleName(Messages.of("library.values"));
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         setCellSelectionEnabled(true);
         setSurrendersFocusOnKeystroke(true);
@@ -43,7 +43,7 @@ public final class ItemValuesTable extends JTable {
         String name = Messages.of("cell.name", sheet.getValueAt(row, 0), row + 1);
         if (words.isEmpty()) {
             JTextField field = new JTextField();
-            field.setName("shelf.value");
+            field.setName("library.value");
             field.getAccessibleContext().setAccessibleName(name);
             return new DefaultCellEditor(field);
         }
@@ -55,7 +55,7 @@ public final class ItemValuesTable extends JTable {
             words.add(stands);
         }
         JComboBox<String> box = new JComboBox<>(words.toArray(String[]::new));
-        box.setName("shelf.value");
+        box.setName("library.value");
         box.getAccessibleContext().setAccessibleName(name);
         PlainText.inList(box);
         return new DefaultCellEditor(box);

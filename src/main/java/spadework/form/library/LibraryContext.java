@@ -13,10 +13,10 @@ import spadework.form.session.JobSession;
 import spadework.office.Bid;
 import spadework.office.book.BookService;
 
-/** What the shelf has at hand: the job it was opened from, the book beside it, and the folder with all the jobs. */
+/** What the library has at hand: the job it was opened from, the book beside it, and the folder with all the jobs. */
 public final class LibraryContext {
-    private final JobSession desk;
-    private final Around around;
+    private final JobSession session;
+    private final Environment around;
     private final List<Runnable> watchers = new ArrayList<>();
     private Path tree;
 
@@ -27,16 +27,16 @@ public final class LibraryContext {
      * @param open opens a job in a window of its own, or brings the one forward that shows it
      * @param bookMoved prices the jobs of all windows anew, as a book has changed
      */
-    public record Around(
+    public record Environment(
             Path tree,
             Optional<Path> templates,
             LocalDate today,
-            Platform outside,
+            Platform platform,
             Consumer<Path> open,
             Runnable bookMoved) {}
 
-    public LibraryContext(JobSession desk, Around around) {
-        this.desk = desk;
+    public LibraryContext(JobSession session, Environment around) {
+        this.session = session;
         this.around = around;
         this.tree = around.tree();
     }
@@ -57,20 +57,20 @@ public final class LibraryContext {
     }
 
     Path job() {
-        return desk.file().path().toAbsolutePath();
+        return session.file().path().toAbsolutePath();
     }
 
     /** The job on screen as it was last priced. */
     Optional<Bid> bid() {
-        return desk.bid();
+        return session.bid();
     }
 
     LocalDate today() {
         return around.today();
     }
 
-    Platform outside() {
-        return around.outside();
+    Platform platform() {
+        return around.platform();
     }
 
     Optional<Path> templates() {
@@ -87,20 +87,20 @@ public final class LibraryContext {
     }
 
     /**
-     * The book of the job on screen.
+     * The book of a job; on any thread.
      *
      * @throws IOException if no book lies beside it or in a folder above
      */
-    BookService book() throws IOException {
-        return book(job().getParent());
+    static BookService bookOf(Path job) throws IOException {
+        return book(job.getParent());
     }
 
-    /** The book of a folder, or else that of the job on screen. */
-    BookService bookOf(Path folder) throws IOException {
+    /** The book of a folder, or else that of a job. */
+    static BookService bookOf(Path folder, Path job) throws IOException {
         try {
             return BookService.near(Optional.empty(), folder);
         } catch (IOException none) {
-            return book();
+            return bookOf(job);
         }
     }
 
@@ -108,7 +108,7 @@ public final class LibraryContext {
         try {
             return BookService.near(Optional.empty(), folder);
         } catch (IOException none) {
-            throw new IOException(Messages.of("shelf.nobook", folder), none);
+            throw new IOException(Messages.of("library.nobook", folder), none);
         }
     }
 }

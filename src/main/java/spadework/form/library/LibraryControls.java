@@ -11,7 +11,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 
-/** Controls of the shelf: each bears its key of the words as its name. */
+/** Controls of the library: each bears its key of the words as its name. */
 public final class LibraryControls {
     private LibraryControls() {}
 

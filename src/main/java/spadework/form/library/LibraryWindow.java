@@ -1,7 +1,10 @@
 package spadework.form.library;
 
 import java.awt.BorderLayout;
+import java.io.IOException;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
@@ -14,99 +17,112 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.form.kit.PlainText;
+import spadework.form.kit.WorkCounter;
 import spadework.office.book.OpenBook;
 
 /**
- * The shelf of the office, in a window beside the job's: the price book, old bids, what closed jobs teach, and prices
+ * The library of the office, in a window beside the job's: the price book, old bids, what closed jobs teach, and prices
  * with something otherwise. All of it is the contractor's alone.
  */
 public final class LibraryWindow extends JFrame {
-    private static final int BOOK = 0;
-    private static final int BIDS = 2;
-    private static final int FEEDBACK = 3;
 
     private final NoticeBar notice = new NoticeBar();
     private final JLabel book = PlainText.of(new JLabel(" "));
     private final JLabel busy = new JLabel(" ");
     private final JTabbedPane tabs = new JTabbedPane();
-    private final BackgroundTasks work = new BackgroundTasks("shelf", this::failed, this::showBusy);
-    private final BackgroundTasks uses = new BackgroundTasks("shelf uses", this::failed, this::showBusy);
-    private final BackgroundTasks bids = new BackgroundTasks("shelf bids", this::failed, this::showBusy);
-    private final BackgroundTasks lessons = new BackgroundTasks("shelf lessons", this::failed, this::showBusy);
+    private final WorkCounter counter = new WorkCounter(this::showBusy);
+    private final BackgroundTasks work = tasks("library");
+    private final BackgroundTasks uses = tasks("uses");
+    private final BackgroundTasks bids = tasks("bids");
+    private final BackgroundTasks lessons = tasks("lessons");
     private final BookTab bookTab;
     private final BidsTab bidsTab;
     private final FeedbackTab feedbackTab;
-    private final boolean[] seen = new boolean[FEEDBACK + 1];
+    private final Set<LibraryTab> read = EnumSet.noneOf(LibraryTab.class);
 
-    public LibraryWindow(LibraryContext reach) {
-        super(Messages.of("shelf.title"));
-        bookTab = new BookTab(reach, work, uses, this::opened);
-        bidsTab = new BidsTab(reach, work, bids);
-        feedbackTab = new FeedbackTab(reach, lessons, () -> bookMoved(reach));
-        tabs.setName("shelf.tabs");
-        tabs.getAccessibleContext().setAccessibleName(Messages.of("shelf.tabs"));
-        tab("book", bookTab);
-        tab("sheets", new WorkbookTab(reach, work, () -> bookMoved(reach)));
-        tab("bids", bidsTab);
-        tab("feedback", feedbackTab);
-        tab("otherwise", new WhatIfTab(reach, lessons));
+    public LibraryWindow(LibraryContext context) {
+        super(Messages.of("library.title"));
+        bookTab = new BookTab(context, work, uses, this::opened);
+        bidsTab = new BidsTab(context, work, bids, counter);
+        feedbackTab = new FeedbackTab(context, lessons, () -> bookMoved(context));
+        tabs.setName("library.tabs");
+        tabs.getAccessibleContext().setAccessibleName(Messages.of("library.tabs"));
+        add(LibraryTab.BOOK, bookTab);
+        add(LibraryTab.SHEETS, new WorkbookTab(context, work, () -> bookMoved(context)));
+        add(LibraryTab.BIDS, bidsTab);
+        add(LibraryTab.FEEDBACK, feedbackTab);
+        add(LibraryTab.OTHERWISE, new WhatIfTab(context, lessons));
         tabs.addChangeListener(event -> showTab());
         JPanel below = new JPanel(new MigLayout("insets 4 12 6 12, gap 16, fillx", "[][grow,fill][]"));
-        below.add(new JLabel(Messages.of("shelf.own")));
-        book.setName("shelf.file");
+        below.add(new JLabel(Messages.of("library.own")));
+        book.setName("library.file");
         below.add(book, "wmin 60");
-        busy.setName("shelf.busy");
+        busy.setName("library.busy");
         below.add(busy);
         add(notice, BorderLayout.NORTH);
         add(tabs);
         add(below, BorderLayout.SOUTH);
         KeyBindings.anywhere(tabs, "ctrl W", () -> setVisible(false));
-        KeyBindings.anywhere(tabs, "F5", () -> read(tabs.getSelectedIndex()));
+        KeyBindings.anywhere(tabs, "F5", () -> read(shown()));
         setSize(1366, 768);
         setDefaultCloseOperation(HIDE_ON_CLOSE);
     }
 
-    private void tab(String key, JComponent tab) {
-        int index = tabs.getTabCount();
-        tabs.addTab(Messages.of("shelf.tab." + key), tab);
-        KeyBindings.anywhere(tabs, "ctrl " + (index + 1), () -> tabs.setSelectedIndex(index));
+    private BackgroundTasks tasks(String name) {
+        return new BackgroundTasks(
+                name, counter, why -> failed(why instanceof IOException ? why.getMessage() : why.toString()));
+    }
+
+    private void add(LibraryTab tab, JComponent shown) {
+        tabs.addTab(Messages.of("library.tab." + tab.word()), shown);
+        KeyBindings.anywhere(tabs, "ctrl " + (tab.ordinal() + 1), () -> choose(tab));
+    }
+
+    private void choose(LibraryTab tab) {
+        tabs.setSelectedIndex(tab.ordinal());
+    }
+
+    private LibraryTab shown() {
+        return LibraryTab.values()[tabs.getSelectedIndex()];
     }
 
     /** Puts one of its tabs in front. */
-    public void open(int index) {
+    public void open(LibraryTab tab) {
         setVisible(true);
         toFront();
-        tabs.setSelectedIndex(index);
-        load(BOOK);
+        choose(tab);
+        load(LibraryTab.BOOK);
         showTab();
-        JComponent first = index == BOOK
-                ? bookTab.words().field()
-                : index == BIDS ? bidsTab.words().field() : tabs;
+        JComponent first = switch (tab) {
+            case BOOK -> bookTab.words().field();
+            case BIDS -> bidsTab.words().field();
+            default -> tabs;
+        };
         SwingUtilities.invokeLater(first::requestFocusInWindow);
     }
 
     /** What a tab shows is read when it is first looked at. */
     private void showTab() {
-        load(tabs.getSelectedIndex());
+        load(shown());
     }
 
-    private void load(int index) {
-        if (index <= FEEDBACK && !seen[index]) {
-            seen[index] = true;
-            read(index);
+    private void load(LibraryTab tab) {
+        if (read.add(tab)) {
+            read(tab);
         }
     }
 
-    private void read(int index) {
-        if (index <= FEEDBACK) {
-            List.<Runnable>of(bookTab::load, () -> {}, bidsTab::load, feedbackTab::load)
-                    .get(index)
-                    .run();
+    private void read(LibraryTab tab) {
+        switch (tab) {
+            case BOOK -> bookTab.load();
+            case BIDS -> bidsTab.load();
+            case FEEDBACK -> feedbackTab.load();
+            case SHEETS, OTHERWISE -> {}
         }
     }
 
     private void opened(OpenBook now) {
-        book.setText(Messages.of("shelf.file", now.file().toAbsolutePath().normalize()));
+        book.setText(Messages.of("library.file", now.file().toAbsolutePath().normalize()));
         book.setToolTipText(book.getText());
         if (!now.faults().isEmpty()) {
             failed(String.join(
@@ -114,17 +130,17 @@ public final class LibraryWindow extends JFrame {
         }
     }
 
-    private void bookMoved(LibraryContext reach) {
+    private void bookMoved(LibraryContext context) {
         bookTab.load();
-        reach.bookMoved();
+        context.bookMoved();
     }
 
     private void failed(String why) {
-        notice.say(Messages.of("shelf.failed", why));
+        notice.say(Messages.of("library.failed", why));
     }
 
     private void showBusy() {
-        busy.setText(isIdle() ? " " : Messages.of("shelf.busy"));
+        busy.setText(isIdle() ? " " : Messages.of("library.busy"));
     }
 
     NoticeBar notice() {
@@ -133,14 +149,17 @@ public final class LibraryWindow extends JFrame {
 
     /** Whether nothing is being read or written. */
     public boolean isIdle() {
-        return List.of(work, uses, bids, lessons).stream().allMatch(BackgroundTasks::isIdle)
-                && (bidsTab == null || bidsTab.isIdle());
+        return counter.isIdle();
     }
 
-    /** Ends it; what is being written is written to its end. */
+    /** Goes on when what is being written is written to its end. */
+    public void afterAll(Runnable then) {
+        work.afterAll(() -> lessons.afterAll(then));
+    }
+
+    /** Ends it. */
     public void leave() {
-        List.of(uses, bids).forEach(BackgroundTasks::stop);
-        List.of(work, lessons).forEach(BackgroundTasks::finish);
+        List.of(work, uses, bids, lessons).forEach(BackgroundTasks::stop);
         dispose();
     }
 }

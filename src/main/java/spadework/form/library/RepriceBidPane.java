@@ -25,21 +25,21 @@ import spadework.pricing.PricedLine;
 
 /** Prices an old bid with the books of now: each line that moves, with the reason; saved only when asked for. */
 public final class RepriceBidPane extends JPanel {
-    private final BackgroundTasks errands;
+    private final BackgroundTasks tasks;
     private final Runnable saved;
     private final StandaloneField day;
     private final StandaloneField start = new StandaloneField("reprice.start", "");
     private final StandaloneField finish = new StandaloneField("reprice.finish", "");
-    private final ReadOnlyTable<Moved> board = new ReadOnlyTable<>(
+    private final ReadOnlyTable<Moved> results = new ReadOnlyTable<>(
             "reprice.moves",
             List.of(
-                    ReadOnlyTable.Head.text("reprice.code", 3, Moved::code),
-                    ReadOnlyTable.Head.text("reprice.section", 4, Moved::section),
-                    ReadOnlyTable.Head.text("reprice.was", 5, Moved::was),
-                    ReadOnlyTable.Head.text("reprice.is", 5, Moved::is),
-                    ReadOnlyTable.Head.figure(
+                    ReadOnlyTable.Column.text("reprice.code", 3, Moved::code),
+                    ReadOnlyTable.Column.text("reprice.section", 4, Moved::section),
+                    ReadOnlyTable.Column.text("reprice.was", 5, Moved::was),
+                    ReadOnlyTable.Column.text("reprice.is", 5, Moved::is),
+                    ReadOnlyTable.Column.figure(
                             "reprice.difference", 3, row -> signed(row.difference()), Moved::difference),
-                    ReadOnlyTable.Head.text("reprice.why", 8, Moved::why)));
+                    ReadOnlyTable.Column.text("reprice.why", 8, Moved::why)));
     private final JTextArea told = LibraryControls.lines("reprice.told");
     private final JButton look = LibraryControls.button("reprice.look", this::look);
     private final JButton save = LibraryControls.button("reprice.save", this::save);
@@ -48,33 +48,41 @@ public final class RepriceBidPane extends JPanel {
     /** A row: a line that moves, the rest, or the total. */
     private record Moved(String code, String section, String was, String is, Dollars difference, String why) {}
 
-    RepriceBidPane(LibraryContext reach, BackgroundTasks errands, Runnable saved) {
+    RepriceBidPane(LibraryContext context, BackgroundTasks tasks, Runnable saved) {
         super(new MigLayout(
                 "insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]", "[][grow,fill]"));
-        this.errands = errands;
+        this.tasks = tasks;
         this.saved = saved;
-        day = new StandaloneField("reprice.on", reach.today().toString());
+        day = new StandaloneField("reprice.on", context.today().toString());
         add(day.panel(), "top");
         add(start.panel(), "top");
         add(finish.panel(), "top");
         add(look, "top, gaptop 18");
         add(save, "top, gaptop 18");
         add(new JScrollPane(told), "h 58!, wmin 80, wrap");
-        add(board.pane(), "span 6, hmin 60, wmin 80");
+        add(results.pane(), "span 6, hmin 60, wmin 80");
         day.onTyped(this::forget);
-        show(Optional.empty());
+        clear();
     }
 
-    void show(Optional<BidRow> chosen) {
-        boolean same = bid.isPresent() && bid.map(BidRow::place).equals(chosen.map(BidRow::place));
-        bid = chosen;
-        if (same) {
-            return;
+    void show(BidRow chosen) {
+        boolean same = bid.map(BidRow::place).filter(chosen.place()::equals).isPresent();
+        bid = Optional.of(chosen);
+        if (!same) {
+            begin(Messages.of("reprice.of", chosen.number()));
         }
-        look.setEnabled(chosen.isPresent());
-        board.show(List.of(), row -> row);
-        LibraryControls.say(
-                told, chosen.map(one -> Messages.of("reprice.of", one.number())).orElse(""));
+    }
+
+    /** No bid is chosen. */
+    void clear() {
+        bid = Optional.empty();
+        begin("");
+    }
+
+    private void begin(String words) {
+        look.setEnabled(bid.isPresent());
+        results.show(List.of(), row -> row);
+        LibraryControls.say(told, words);
         forget();
     }
 
@@ -88,7 +96,7 @@ public final class RepriceBidPane extends JPanel {
         }
         BidRow asked = bid.get();
         LocalDate on = day.day().orElseThrow();
-        errands.look("moves", () -> new RepriceService().moves(Path.of(asked.place()), on), moves -> {
+        tasks.latest("moves", () -> new RepriceService().moves(Path.of(asked.place()), on), moves -> {
             if (bid.filter(asked::equals).isPresent()) {
                 tell(asked, on, moves);
             }
@@ -97,7 +105,7 @@ public final class RepriceBidPane extends JPanel {
 
     private void tell(BidRow asked, LocalDate on, Moves moves) {
         if (moves.moved().isEmpty()) {
-            board.show(List.of(), row -> row);
+            results.show(List.of(), row -> row);
             LibraryControls.say(told, String.join("\n", moves.refused()));
             return;
         }
@@ -112,7 +120,7 @@ public final class RepriceBidPane extends JPanel {
                 moved.after().text(),
                 moved.difference(),
                 Messages.of("reprice.days", moves.was().orElseThrow(), on)));
-        board.show(rows, row -> row);
+        results.show(rows, row -> row);
         LibraryControls.say(
                 told, Messages.of("reprice.sum", asked.number(), moved.moves().size(), signed(moved.difference())));
         save.setEnabled(true);
@@ -126,8 +134,8 @@ public final class RepriceBidPane extends JPanel {
         return new Moved(
                 move.line().code(),
                 move.line().section().name(),
-                move.before().map(RepriceBidPane::told).orElse(Messages.of("shelf.nothing")),
-                move.after().map(RepriceBidPane::told).orElse(Messages.of("shelf.nothing")),
+                move.before().map(RepriceBidPane::told).orElse(Messages.of("library.nothing")),
+                move.after().map(RepriceBidPane::told).orElse(Messages.of("library.nothing")),
                 move.difference(),
                 changes.isEmpty() ? causes : causes + ": " + changes);
     }
@@ -158,7 +166,7 @@ public final class RepriceBidPane extends JPanel {
         RepriceService.Dates dates = new RepriceService.Dates(day.day().orElseThrow(), start.day(), finish.day());
         Path job = Path.of(bid.get().place());
         forget();
-        errands.run(() -> new RepriceService().reprice(job, dates, true), reply -> {
+        tasks.run(() -> new RepriceService().reprice(job, dates, true), reply -> {
             String text = reply.done()
                     ? Messages.of("reprice.saved", dates.issued())
                     : Messages.of(

@@ -47,7 +47,9 @@ public final class StandaloneField {
     /** The words in it; nothing, and it is marked, where there are none. */
     Optional<String> needed() {
         look.tell(
-                text().isEmpty() ? List.of(fault(Messages.of("slip.nothing"), Messages.of("slip.words"))) : List.of());
+                text().isEmpty()
+                        ? List.of(fault(Messages.of("standalone.nothing"), Messages.of("standalone.words")))
+                        : List.of());
         return text().isEmpty() ? Optional.empty() : Optional.of(text());
     }
 
@@ -58,8 +60,8 @@ public final class StandaloneField {
                 fits
                         ? List.of()
                         : List.of(fault(
-                                text().isEmpty() ? Messages.of("slip.nothing") : "\"" + text() + "\"",
-                                Messages.of("slip.day"))));
+                                text().isEmpty() ? Messages.of("standalone.nothing") : "\"" + text() + "\"",
+                                Messages.of("standalone.day"))));
         return fits;
     }
 
@@ -73,6 +75,6 @@ public final class StandaloneField {
     }
 
     private static Fault fault(String found, String allowed) {
-        return new Fault(Place.ofFile(""), found, allowed, Messages.of("slip.mend"));
+        return new Fault(Place.ofFile(""), found, allowed, Messages.of("standalone.mend"));
     }
 }

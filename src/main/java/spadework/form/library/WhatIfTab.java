@@ -28,8 +28,8 @@ public final class WhatIfTab extends JPanel {
     private static final int FEWEST = 100;
     private static final int MOST = 100_000;
 
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final List<StandaloneField> with = List.of(
             new StandaloneField("otherwise.with.1", ""),
             new StandaloneField("otherwise.with.2", ""),
@@ -47,11 +47,11 @@ public final class WhatIfTab extends JPanel {
     private final JTextArea wrong = LabeledControl.wrapped();
     private final JTextArea lines = LibraryControls.lines("otherwise.lines");
 
-    WhatIfTab(LibraryContext reach, BackgroundTasks errands) {
+    WhatIfTab(LibraryContext context, BackgroundTasks tasks) {
         super(new MigLayout(
                 "insets 8 12 8 12, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][grow,fill][][]"));
-        this.reach = reach;
-        this.errands = errands;
+        this.context = context;
+        this.tasks = tasks;
         table.setName("otherwise.prices");
         table.getAccessibleContext().setAccessibleName(Messages.of("otherwise.prices"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -59,16 +59,16 @@ public final class WhatIfTab extends JPanel {
         table.setAutoCreateColumnsFromModel(true);
         JPanel cases = new JPanel(new MigLayout(
                 "insets 2, gap 8, fillx, novisualpadding", "[grow,fill,sg][grow,fill,sg][grow,fill,sg][]"));
-        with.forEach(slip -> {
-            cases.add(slip.panel(), "top, wmin 60");
-            KeyBindings.inside(slip.field(), "ENTER", this::compare);
+        with.forEach(field -> {
+            cases.add(field.panel(), "top, wmin 60");
+            KeyBindings.inside(field.field(), "ENTER", this::compare);
         });
         cases.add(LibraryControls.button("otherwise.compare", this::compare), "top, gaptop 18");
         JPanel unsure = new JPanel(
                 new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
-        List.of(range, runs, seed).forEach(slip -> {
-            unsure.add(slip.panel(), "top, wmin 60");
-            KeyBindings.inside(slip.field(), "ENTER", this::range);
+        List.of(range, runs, seed).forEach(field -> {
+            unsure.add(field.panel(), "top, wmin 60");
+            KeyBindings.inside(field.field(), "ENTER", this::range);
         });
         unsure.add(LibraryControls.button("otherwise.range", this::range), "top, gaptop 18");
         range.field().putClientProperty("JTextField.placeholderText", Messages.of("otherwise.unsure.usual"));
@@ -84,8 +84,8 @@ public final class WhatIfTab extends JPanel {
 
     /** The job on screen; told where it has no price yet. */
     private Optional<Bid> bid() {
-        say(reach.bid().isEmpty() ? Messages.of("otherwise.none") : "");
-        return reach.bid();
+        say(context.bid().isEmpty() ? Messages.of("otherwise.none") : "");
+        return context.bid();
     }
 
     private void say(String text) {
@@ -99,7 +99,7 @@ public final class WhatIfTab extends JPanel {
                 .map(StandaloneField::text)
                 .filter(text -> !text.isEmpty())
                 .toList();
-        bid().ifPresent(bid -> errands.look("beside", () -> WhatIf.beside(bid, typed), beside -> {
+        bid().ifPresent(bid -> tasks.latest("beside", () -> WhatIf.beside(bid, typed), beside -> {
             say(beside.faults().stream().map(WhatIfTab::told).collect(Collectors.joining("\n")));
             if (beside.faults().isEmpty()) {
                 show(beside.rows());
@@ -117,12 +117,12 @@ public final class WhatIfTab extends JPanel {
     }
 
     private void show(List<List<String>> rows) {
-        List<String> heads = Stream.concat(
+        List<String> columns = Stream.concat(
                         Stream.of(Messages.of("otherwise.head")),
                         rows.get(0).stream().skip(1))
                 .toList();
-        prices.setDataVector(rows.stream().skip(1).map(List::toArray).toArray(Object[][]::new), heads.toArray());
-        for (int i = 0; i < heads.size(); i++) {
+        prices.setDataVector(rows.stream().skip(1).map(List::toArray).toArray(Object[][]::new), columns.toArray());
+        for (int i = 0; i < columns.size(); i++) {
             DefaultTableCellRenderer look = PlainText.inTable();
             look.setHorizontalAlignment(i == 0 ? SwingConstants.LEFT : SwingConstants.RIGHT);
             table.getColumnModel().getColumn(i).setCellRenderer(look);
@@ -137,7 +137,7 @@ public final class WhatIfTab extends JPanel {
             return;
         }
         String typed = range.text();
-        bid().ifPresent(bid -> errands.look(
+        bid().ifPresent(bid -> tasks.latest(
                 "range", () -> WhatIf.range(bid, typed, tries.get().intValue(), from.get()), this::showRange));
     }
 
@@ -148,7 +148,7 @@ public final class WhatIfTab extends JPanel {
                         .stream().map(WhatIfTab::withoutOption).collect(Collectors.joining("\n")));
     }
 
-    private static Optional<Long> whole(StandaloneField slip) {
-        return slip.text().matches("-?\\d{1,18}") ? Optional.of(Long.parseLong(slip.text())) : Optional.empty();
+    private static Optional<Long> whole(StandaloneField field) {
+        return field.text().matches("-?\\d{1,18}") ? Optional.of(Long.parseLong(field.text())) : Optional.empty();
     }
 }

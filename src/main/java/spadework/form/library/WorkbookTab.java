@@ -17,8 +17,8 @@ import spadework.office.reply.Reply;
 
 /** The book out to a workbook and back: what differs, or all that is wrong, is told before anything is written. */
 public final class WorkbookTab extends JPanel {
-    private final LibraryContext reach;
-    private final BackgroundTasks errands;
+    private final LibraryContext context;
+    private final BackgroundTasks tasks;
     private final Runnable moved;
     private final StandaloneField day;
     private final StandaloneField reason = new StandaloneField("sheets.reason", "");
@@ -28,20 +28,20 @@ public final class WorkbookTab extends JPanel {
     private Optional<Taken> pending = Optional.empty();
 
     /** A file that was looked at, with what goes with it. */
-    private record Taken(Path file, Optional<Path> map, LocalDate on, String reason) {
+    private record Taken(Path job, Path file, Optional<Path> map, LocalDate on, String reason) {
 
-        Reply on(LibraryContext reach, boolean save) throws IOException {
-            return new BookSheets(reach.book()).cells(file, map, new BookSheets.Saving(on, reason, save));
+        Reply on(boolean save) throws IOException {
+            return new BookSheets(LibraryContext.bookOf(job)).cells(file, map, new BookSheets.Saving(on, reason, save));
         }
     }
 
     /** @param moved called when the book was written */
-    WorkbookTab(LibraryContext reach, BackgroundTasks errands, Runnable moved) {
+    WorkbookTab(LibraryContext context, BackgroundTasks tasks, Runnable moved) {
         super(new MigLayout("insets 12 16 12 16, gap 8, fill, wrap 1", "[grow,fill]", "[][][][][][][grow,fill][]"));
-        this.reach = reach;
-        this.errands = errands;
+        this.context = context;
+        this.tasks = tasks;
         this.moved = moved;
-        day = new StandaloneField("sheets.on", reach.today().toString());
+        day = new StandaloneField("sheets.on", context.today().toString());
         write = LibraryControls.button("sheets.write", () -> pending.ifPresent(this::write));
         write.setEnabled(false);
         add(LibraryControls.told("sheets.out.told"), "wmin 80");
@@ -58,7 +58,7 @@ public final class WorkbookTab extends JPanel {
         add(told, "wmin 80");
         add(new JScrollPane(lines), "hmin 80, wmin 80");
         add(LibraryControls.row(List.of(write)));
-        List.of(day, reason).forEach(slip -> slip.onTyped(this::forget));
+        List.of(day, reason).forEach(field -> field.onTyped(this::forget));
     }
 
     private void forget() {
@@ -67,11 +67,12 @@ public final class WorkbookTab extends JPanel {
     }
 
     private void export() {
-        errands.run(
-                reach::book,
-                book -> reach.outside()
+        Path job = context.job();
+        tasks.run(
+                () -> LibraryContext.bookOf(job),
+                book -> context.platform()
                         .saveAs(this, book.file().toAbsolutePath().resolveSibling(Messages.of("sheets.file")))
-                        .ifPresent(target -> errands.run(
+                        .ifPresent(target -> tasks.run(
                                 () -> new BookSheets(book).export(target),
                                 reply -> say(reply, Messages.of("sheets.exported", target), reply.err()))));
     }
@@ -82,15 +83,15 @@ public final class WorkbookTab extends JPanel {
         if (!dayFits || !reasonFits) {
             return;
         }
-        Path from = reach.job().getParent();
-        Optional<Path> file = reach.outside().openTable(this, from);
-        Optional<Path> map = file.isPresent() && supplier ? reach.outside().open(this, from) : Optional.empty();
+        Path from = context.job().getParent();
+        Optional<Path> file = context.platform().openTable(this, from);
+        Optional<Path> map = file.isPresent() && supplier ? context.platform().open(this, from) : Optional.empty();
         if (file.isEmpty() || (supplier && map.isEmpty())) {
             return;
         }
-        Taken taken = new Taken(file.get(), map, day.day().orElseThrow(), reason.text());
+        Taken taken = new Taken(context.job(), file.get(), map, day.day().orElseThrow(), reason.text());
         forget();
-        errands.look("cells", () -> taken.on(reach, false), reply -> {
+        tasks.latest("cells", () -> taken.on(false), reply -> {
             boolean differs = reply.done() && !reply.out().isEmpty();
             pending = differs ? Optional.of(taken) : Optional.empty();
             write.setEnabled(differs);
@@ -105,7 +106,7 @@ public final class WorkbookTab extends JPanel {
 
     private void write(Taken taken) {
         forget();
-        errands.run(() -> taken.on(reach, true), reply -> {
+        tasks.run(() -> taken.on(true), reply -> {
             say(reply, Messages.of("sheets.written", reply.out().size()), reply.out());
             moved.run();
         });

@@ -11,8 +11,8 @@ import spadework.form.session.JobSession;
 public final class AgreedWorkPages {
     private AgreedWorkPages() {}
 
-    static FormPage options(JobSession desk) {
-        FormPage page = new FormPage(desk, "options");
+    static FormPage options(JobSession session) {
+        FormPage page = new FormPage(session, "options");
         page.group("options");
         RowsTable options = page.table(BasePointer.JOB.inside("/options"), "/label=2", "/title=6", "/why=8");
         page.field(options.row(), "/why", 12);
@@ -21,8 +21,8 @@ public final class AgreedWorkPages {
         return page;
     }
 
-    static FormPage changes(JobSession desk) {
-        FormPage page = new FormPage(desk, "changes");
+    static FormPage changes(JobSession session) {
+        FormPage page = new FormPage(session, "changes");
         page.group("changes");
         RowsTable changes = page.table(
                 BasePointer.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
@@ -64,8 +64,8 @@ public final class AgreedWorkPages {
         JobPages.ground(page, takes.inside("/restoration"));
     }
 
-    static FormPage built(JobSession desk) {
-        FormPage page = new FormPage(desk, "built");
+    static FormPage built(JobSession session) {
+        FormPage page = new FormPage(session, "built");
         page.group("received");
         page.table(BasePointer.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
         page.group("built");
@@ -112,7 +112,7 @@ public final class AgreedWorkPages {
         page.field(signing, "/permits", 9);
         page.field(signing, "/depositHeld", 12);
         page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
-        JComponent nobody = new EmptyListCheckBox(page.desk(), "/signing/subcontractors");
+        JComponent nobody = new EmptyListCheckBox(page.session(), "/signing/subcontractors");
         page.put(nobody, "span 12");
     }
 }

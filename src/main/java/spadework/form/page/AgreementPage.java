@@ -1,7 +1,5 @@
 package spadework.form.page;
 
-import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -14,16 +12,15 @@ import javax.swing.JComboBox;
 import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import spadework.form.field.BasePointer;
+import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
-import spadework.form.kit.LatestTask;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.Platform;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
 import spadework.form.session.StepRunner;
-import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.aftercare.WarrantyService;
 import spadework.office.agreement.Accepting;
@@ -37,10 +34,10 @@ import spadework.office.reply.Reply;
 
 /** Where the job stands between proposal and warranty, and the steps that lead on; each is taken by the office. */
 public final class AgreementPage extends FormPage {
-    private final StepRunner stepping;
-    private final Platform outside;
+    private final StepRunner stepRunner;
+    private final Platform platform;
     private final LocalDate today;
-    private final LatestTask<Question, Progress> looking;
+    private final BackgroundTasks looking;
     private final JTextArea standing = told("standing");
     private final Map<Step, JTextArea> waits = new EnumMap<>(Step.class);
     private final Map<Step, JTextArea> outcomes = new EnumMap<>(Step.class);
@@ -58,17 +55,14 @@ public final class AgreementPage extends FormPage {
     private Optional<Progress> progress = Optional.empty();
     private boolean busy;
 
-    private record Question(Office office, Bid bid, Path file) {}
-
-    public AgreementPage(JobSession desk, StepRunner stepping, Platform outside, LocalDate today) {
-        super(desk, "agreement");
-        this.stepping = stepping;
-        this.outside = outside;
+    public AgreementPage(JobSession session, StepRunner stepRunner, Platform platform, LocalDate today) {
+        super(session, "agreement");
+        this.stepRunner = stepRunner;
+        this.platform = platform;
         this.today = today;
-        looking = new LatestTask<>(
+        looking = new BackgroundTasks(
                 "progress",
-                AgreementPage::read,
-                (asked, read) -> show(read),
+                session.work(),
                 broken -> standing.setText(Messages.of("step.broken", broken.getMessage())));
         group("standing");
         put(standing, "span 12, wmin 100");
@@ -142,14 +136,14 @@ public final class AgreementPage extends FormPage {
     }
 
     private void issue() {
-        take(Step.ISSUE, job -> new Issuing(desk().office()).issue(job), () -> {});
+        take(Step.ISSUE, job -> new Issuing(session().office()).issue(job), () -> {});
     }
 
     private void accept() {
         if (accepting.areDays("on")) {
             List<String> taken = offers.taken();
             SignatureInput yes = accepting.yes();
-            take(Step.ACCEPT, job -> new Accepting(desk().office()).accept(job, taken, yes), accepting::clear);
+            take(Step.ACCEPT, job -> new Accepting(session().office()).accept(job, taken, yes), accepting::clear);
         }
     }
 
@@ -158,7 +152,10 @@ public final class AgreementPage extends FormPage {
         if (chosen.isPresent() && deciding.areDays("on")) {
             int number = chosen.get().number();
             SignatureInput yes = deciding.yes();
-            take(Step.CHANGE, job -> new Deciding(desk().office()).decide(job, number, accepted, yes), deciding::clear);
+            take(
+                    Step.CHANGE,
+                    job -> new Deciding(session().office()).decide(job, number, accepted, yes),
+                    deciding::clear);
         }
     }
 
@@ -167,14 +164,14 @@ public final class AgreementPage extends FormPage {
             Optional<LocalDate> completed = closing.said("completed").map(LocalDate::parse);
             Optional<String> waived = closing.said("waived");
             LocalDate on = closing.day("on");
-            take(Step.CLOSE, job -> new Closing(desk().office()).close(job, on, completed, waived), closing::clear);
+            take(Step.CLOSE, job -> new Closing(session().office()).close(job, on, completed, waived), closing::clear);
         }
     }
 
     private void take(Step step, StepRunner.Step taken, Runnable written) {
         JTextArea told = outcomes.get(step);
         String underWay = Messages.of("step.underway");
-        stepping.take(
+        stepRunner.take(
                 taken,
                 () -> {
                     busy = true;
@@ -198,16 +195,18 @@ public final class AgreementPage extends FormPage {
     }
 
     private void showWarranty() {
-        Path job = desk().file().path();
-        stepping.work(() -> WarrantyService.show(job, today, false), this::answer);
+        Path job = session().file().path();
+        stepRunner.work(() -> WarrantyService.show(job, today, false), this::answer);
     }
 
     private void printCard() {
-        Path job = desk().file().path();
+        Path job = session().file().path();
         Path near = job.toAbsolutePath().getParent();
-        outside.folder(this, near)
-                .ifPresent(out -> stepping.work(
-                        () -> WarrantyService.printCards(job, out, today, desk().office()), this::answer));
+        platform.folder(this, near)
+                .ifPresent(out -> stepRunner.work(
+                        () -> WarrantyService.printCards(
+                                job, out, today, session().office()),
+                        this::answer));
     }
 
     private void answer(Reply reply) {
@@ -218,18 +217,6 @@ public final class AgreementPage extends FormPage {
         area.setForeground(UIManager.getColor(wrong ? "Spadework.fault" : "Label.foreground"));
         area.setText(words);
         area.setVisible(!words.isEmpty());
-    }
-
-    private static Progress read(Question asked) {
-        try {
-            return Progress.of(asked.office(), asked.bid(), asked.file());
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    public boolean isIdle() {
-        return looking.isIdle();
     }
 
     public void stop() {
@@ -243,13 +230,15 @@ public final class AgreementPage extends FormPage {
     }
 
     private void look() {
-        desk().bid()
+        Office office = session().office();
+        Path job = session().file().path();
+        session()
+                .bid()
                 .ifPresentOrElse(
-                        bid -> looking.ask(
-                                new Question(desk().office(), bid, desk().file().path())),
+                        bid -> looking.latest("progress", () -> Progress.of(office, bid, job), this::show),
                         () -> tell(
                                 standing,
-                                Messages.of("papers.faults", desk().faults().size()),
+                                Messages.of("papers.faults", session().faults().size()),
                                 false));
         allow();
     }
@@ -315,10 +304,11 @@ public final class AgreementPage extends FormPage {
 
     /** What is due can be pressed; the rest says why not. */
     private void allow() {
-        boolean faulty = !desk().faults().isEmpty();
+        boolean faulty = !session().faults().isEmpty();
         for (Step step : buttons.keySet()) {
             Optional<String> wait = faulty
-                    ? Optional.of(Messages.of("papers.faults", desk().faults().size()))
+                    ? Optional.of(
+                            Messages.of("papers.faults", session().faults().size()))
                     : progress.flatMap(read -> read.waits(step)).map(why -> Messages.of("wait." + why));
             boolean decided =
                     step == Step.CHANGE && chosen().filter(Progress.Order::open).isEmpty();

@@ -33,11 +33,11 @@ import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 
-/** One station of the way through the form: groups of fields and tables, bound to the draft. */
+/** One page of the way through the form: groups of fields and tables, bound to the draft. */
 public class FormPage extends JPanel implements Scrollable {
     private static final int COLUMNS = 12;
 
-    private final JobSession desk;
+    private final JobSession session;
     private final List<BoundField> entries = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
     private final JTextArea frozen = LabeledControl.readable("frozen", Messages.of("frozen"));
@@ -53,15 +53,15 @@ public class FormPage extends JPanel implements Scrollable {
     };
     private JPanel group = this;
 
-    public FormPage(JobSession desk, String name) {
+    public FormPage(JobSession session, String name) {
         super(new MigLayout("insets 12 16 16 16, gap 8 10, fillx, wrap 1, hidemode 3", "[grow,fill]"));
-        this.desk = desk;
+        this.session = session;
         setName(name);
         getAccessibleContext().setAccessibleName(Messages.of("page." + name));
     }
 
-    final JobSession desk() {
-        return desk;
+    final JobSession session() {
+        return session;
     }
 
     /** Begins a group of fields under a heading of its own. */
@@ -83,14 +83,14 @@ public class FormPage extends JPanel implements Scrollable {
     final void field(BasePointer base, String key, int wide) {
         FieldKind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
         boolean choice = kind == FieldKind.CHOICE || kind == FieldKind.YES_OR_NO;
-        BoundField entry = choice ? new BoundChoiceField(desk, base, key) : new BoundTextField(desk, base, key);
+        BoundField entry = choice ? new BoundChoiceField(session, base, key) : new BoundTextField(session, base, key);
         entries.add(entry);
         put(entry.panel(), "span " + wide + ", top, wmin 40");
     }
 
     /** A value of the job that only a step writes. */
     final void shown(BasePointer base, String key, int wide) {
-        BoundField entry = new ReadOnlyField(desk, base, key);
+        BoundField entry = new ReadOnlyField(session, base, key);
         entries.add(entry);
         put(entry.panel(), "span " + wide + ", top, wmin 40");
     }
@@ -102,14 +102,14 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     private void showFrozen() {
-        boolean signed = desk.draft().at("/accepted").isPresent();
+        boolean signed = session.draft().at("/accepted").isPresent();
         frozen.setVisible(signed);
         frozen.setText(
                 signed
                         ? Messages.of(
                                 "frozen.said",
-                                desk.draft().shown("/accepted/on"),
-                                desk.draft().shown("/accepted/price"))
+                                session.draft().shown("/accepted/on"),
+                                session.draft().shown("/accepted/price"))
                         : "");
         frozen.setForeground(UIManager.getColor("Spadework.missing"));
     }
@@ -120,7 +120,7 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     final RowsTable table(BasePointer list, int wide, String... columns) {
-        RowsTable table = new RowsTable(desk, list, columns);
+        RowsTable table = new RowsTable(session, list, columns);
         tables.add(table);
         table.onChosen(this::showAll);
         JPanel named = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1", "[grow,fill]"));

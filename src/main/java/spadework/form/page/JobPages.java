@@ -1,7 +1,8 @@
 package spadework.form.page;
 
-import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import spadework.form.field.BasePointer;
 import spadework.form.field.RowsTable;
 import spadework.form.session.JobSession;
@@ -10,21 +11,27 @@ import spadework.form.session.JobSession;
 public final class JobPages {
     private JobPages() {}
 
-    public static List<FormPage> of(JobSession desk, PapersPage papers, PricePage price, AgreementPage agreement) {
-        List<FormPage> agreed = List.of(people(desk), walls(desk), water(desk), restoration(desk), price, terms(desk));
-        agreed.forEach(FormPage::frozenByAcceptance);
-        List<FormPage> pages = new ArrayList<>(agreed);
-        pages.addAll(List.of(
-                papers,
-                AgreedWorkPages.options(desk),
-                agreement,
-                AgreedWorkPages.changes(desk),
-                AgreedWorkPages.built(desk)));
-        return List.copyOf(pages);
+    /** All pages, in their order. */
+    public static Map<JobPage, FormPage> of(
+            JobSession session, PapersPage papers, PricePage price, AgreementPage agreement) {
+        Map<JobPage, FormPage> pages = new EnumMap<>(JobPage.class);
+        pages.put(JobPage.PEOPLE, people(session));
+        pages.put(JobPage.WALLS, walls(session));
+        pages.put(JobPage.WATER, water(session));
+        pages.put(JobPage.RESTORATION, restoration(session));
+        pages.put(JobPage.PRICE, price);
+        pages.put(JobPage.TERMS, terms(session));
+        pages.values().forEach(FormPage::frozenByAcceptance);
+        pages.put(JobPage.PAPERS, papers);
+        pages.put(JobPage.OPTIONS, AgreedWorkPages.options(session));
+        pages.put(JobPage.AGREEMENT, agreement);
+        pages.put(JobPage.CHANGES, AgreedWorkPages.changes(session));
+        pages.put(JobPage.BUILT, AgreedWorkPages.built(session));
+        return pages;
     }
 
-    static FormPage people(JobSession desk) {
-        FormPage page = new FormPage(desk, "people");
+    static FormPage people(JobSession session) {
+        FormPage page = new FormPage(session, "people");
         page.group("job");
         page.field("/number", 2);
         page.field("/title", 6);
@@ -73,8 +80,8 @@ public final class JobPages {
         page.field(base, "/zip", 2);
     }
 
-    static FormPage walls(JobSession desk) {
-        FormPage page = new FormPage(desk, "walls");
+    static FormPage walls(JobSession session) {
+        FormPage page = new FormPage(session, "walls");
         page.group("walls");
         wall(page, BasePointer.JOB.inside("/walls"));
         page.group("corners");
@@ -121,8 +128,8 @@ public final class JobPages {
         page.table(wall.inside("/openings"), 10, "/what=5", "/count=2", "/width=3", "/height=3");
     }
 
-    static FormPage water(JobSession desk) {
-        FormPage page = new FormPage(desk, "water");
+    static FormPage water(JobSession session) {
+        FormPage page = new FormPage(session, "water");
         pipes(page, BasePointer.JOB.inside("/water"));
         page.group("uphill");
         page.field("/site/catchment/area", 3);
@@ -199,8 +206,8 @@ public final class JobPages {
         page.field(outlets.row(), "/pit/observedInflow", 3);
     }
 
-    static FormPage restoration(JobSession desk) {
-        FormPage page = new FormPage(desk, "restoration");
+    static FormPage restoration(JobSession session) {
+        FormPage page = new FormPage(session, "restoration");
         page.group("ground.back");
         ground(page, BasePointer.JOB.inside("/restoration"));
         page.group("protection");
@@ -214,8 +221,8 @@ public final class JobPages {
         }
     }
 
-    static FormPage terms(JobSession desk) {
-        FormPage page = new FormPage(desk, "terms");
+    static FormPage terms(JobSession session) {
+        FormPage page = new FormPage(session, "terms");
         page.group("schedule");
         page.field("/schedule/earliestStart", 4);
         page.field("/schedule/latestFinish", 4);

@@ -3,9 +3,9 @@ package spadework.form.page;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Collectors;
-import spadework.finding.Fault;
 import spadework.form.kit.Messages;
 import spadework.office.Outcome;
+import spadework.office.OutcomeText;
 
 /** What came of a step, in words: what the office says stands as the office says it. */
 public final class OutcomeMessages {
@@ -21,27 +21,20 @@ public final class OutcomeMessages {
                             .map(file -> file.getFileName().toString())
                             .toList());
         }
-        if (outcome instanceof Outcome.Standing standing) {
-            return Messages.of("outcome.standing", standing.number());
-        }
         if (outcome instanceof Outcome.Printed printed) {
             return Messages.of("paper.written", printed.files().get(0));
         }
-        if (outcome instanceof Outcome.Faulty faulty) {
-            return Messages.of("outcome.faulty", faulty.faults().size())
-                    + lines(faulty.faults().stream().map(Fault::text).toList());
-        }
-        if (outcome instanceof Outcome.Stopped stopped) {
-            return Messages.of("outcome.stopped") + lines(stopped.stops());
-        }
-        return Messages.of("outcome.refused") + lines(((Outcome.Refused) outcome).reasons());
+        OutcomeText text = text(outcome);
+        return text.head() + lines(text.lines());
+    }
+
+    private static OutcomeText text(Outcome outcome) {
+        return OutcomeText.of(outcome, Messages.of("outcome.undone"), Messages.of("outcome.answered"));
     }
 
     /** Whether what was asked for stands now. */
     static boolean isDone(Outcome outcome) {
-        return outcome instanceof Outcome.Issued
-                || outcome instanceof Outcome.Standing
-                || outcome instanceof Outcome.Printed;
+        return text(outcome).done();
     }
 
     private static String lines(List<String> lines) {

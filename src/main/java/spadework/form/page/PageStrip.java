@@ -8,9 +8,9 @@ import java.awt.FontMetrics;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
-import java.util.ArrayList;
-import java.util.List;
-import java.util.function.IntConsumer;
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.function.Consumer;
 import javax.swing.ButtonGroup;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
@@ -19,40 +19,37 @@ import net.miginfocom.swing.MigLayout;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Theme;
 
-/** The way through the form, drawn as stakes along a drain line that falls from the first page to the last. */
+/** The way through the form, drawn along a drain line that falls from the first page to the last. */
 public final class PageStrip extends JPanel {
-    private final List<Stake> stakes = new ArrayList<>();
+    private final Map<JobPage, PageButton> buttons = new EnumMap<>(JobPage.class);
 
-    /** @param go called with the number of the page that is chosen, from 0 */
-    public PageStrip(List<String> names, IntConsumer go) {
-        super(new MigLayout("insets 0 8 0 8, gap 0, fill", "[grow,fill,sg]".repeat(names.size())));
+    /** @param go called with the page that is chosen */
+    public PageStrip(Consumer<JobPage> go) {
+        super(new MigLayout("insets 0 8 0 8, gap 0, fill", "[grow,fill,sg]".repeat(JobPage.values().length)));
         setName("way");
         getAccessibleContext().setAccessibleName(Messages.of("way"));
         ButtonGroup group = new ButtonGroup();
-        for (int i = 0; i < names.size(); i++) {
-            int index = i;
-            Stake stake = new Stake(i, names.size(), names.get(i));
-            stake.setName("station " + (i + 1));
-            stake.addActionListener(event -> go.accept(index));
-            group.add(stake);
-            stakes.add(stake);
-            add(stake);
+        for (JobPage page : JobPage.values()) {
+            PageButton button = new PageButton(page.ordinal(), JobPage.values().length, page.title());
+            button.setName("go to " + page.word());
+            button.addActionListener(event -> go.accept(page));
+            group.add(button);
+            buttons.put(page, button);
+            add(button);
         }
     }
 
-    public void choose(int index) {
-        stakes.get(index).setSelected(true);
+    public void choose(JobPage page) {
+        buttons.get(page).setSelected(true);
     }
 
     /** How many faults each page has. */
-    public void count(List<Integer> faults) {
-        for (int i = 0; i < stakes.size(); i++) {
-            stakes.get(i).count(faults.get(i));
-        }
+    public void count(Map<JobPage, Integer> faults) {
+        buttons.forEach((page, button) -> button.count(faults.getOrDefault(page, 0)));
     }
 
-    /** One stake: its number on the line, its name below. */
-    private static final class Stake extends JToggleButton {
+    /** One page: its number on the line, its name below. */
+    private static final class PageButton extends JToggleButton {
         private static final int HIGH = 58;
         private static final int FALL = 10;
         private static final int ROUND = 11;
@@ -62,7 +59,7 @@ public final class PageStrip extends JPanel {
         private final String name;
         private int faults;
 
-        Stake(int index, int all, String name) {
+        PageButton(int index, int all, String name) {
             this.index = index;
             this.all = all;
             this.name = name;
@@ -76,7 +73,7 @@ public final class PageStrip extends JPanel {
             getAccessibleContext()
                     .setAccessibleName(
                             faults == 0
-                                    ? Messages.of("way.station", index + 1, name)
+                                    ? Messages.of("way.page", index + 1, name)
                                     : Messages.of("way.faults", index + 1, name, faults));
             repaint();
         }
@@ -123,7 +120,7 @@ public final class PageStrip extends JPanel {
             pen.dispose();
         }
 
-        /** The line falls a little from the first stake to the last. */
+        /** The line falls a little from the first page to the last. */
         private int level(double place) {
             return 16 + (int) Math.round(FALL * Math.max(0, Math.min(all - 1, place)) / (all - 1));
         }

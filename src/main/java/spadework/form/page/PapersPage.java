@@ -25,7 +25,7 @@ import spadework.office.PaperKind;
 public final class PapersPage extends FormPage {
     private static final Set<PaperKind> USUALLY_SENT = Set.of(PaperKind.PROPOSAL, PaperKind.SCOPE);
 
-    private final Acts acts;
+    private final Actions acts;
     private final JTextArea why = LabeledControl.wrapped();
     private final JPanel rows =
             new JPanel(new MigLayout("insets 0, gap 10 6, fillx, wrap 12", "[grow,fill,sg]".repeat(12)));
@@ -35,14 +35,14 @@ public final class PapersPage extends FormPage {
     private final JButton letter;
 
     /** What can be done with a paper. */
-    public record Acts(
+    public record Actions(
             Consumer<JobPaper> look,
             Consumer<JobPaper> print,
             Consumer<JobPaper> save,
             Consumer<List<JobPaper>> letter) {}
 
-    public PapersPage(JobSession desk, Acts acts) {
-        super(desk, "papers");
+    public PapersPage(JobSession session, Actions acts) {
+        super(session, "papers");
         this.acts = acts;
         group("papers");
         why.setName("why not");
@@ -120,10 +120,10 @@ public final class PapersPage extends FormPage {
     @Override
     public void showFaults() {
         super.showFaults();
-        desk().bid().map(JobPaper::of).ifPresent(this::offer);
-        int stops = desk().bid().map(bid -> bid.openStops().size()).orElse(0);
-        String text = !desk().isCurrent()
-                ? Messages.of("papers.faults", desk().faults().size())
+        session().bid().map(JobPaper::of).ifPresent(this::offer);
+        int stops = session().bid().map(bid -> bid.openStops().size()).orElse(0);
+        String text = !session().isCurrent()
+                ? Messages.of("papers.faults", session().faults().size())
                 : stops > 0 ? Messages.of("papers.stops", stops) : "";
         why.setText(text);
         why.setVisible(!text.isEmpty());

@@ -25,8 +25,8 @@ public final class PricePage extends FormPage {
     private boolean showing;
 
     /** @param working shows how a line came about, by its place among the lines */
-    public PricePage(JobSession desk, Consumer<Integer> working) {
-        super(desk, "price");
+    public PricePage(JobSession session, Consumer<Integer> working) {
+        super(session, "price");
         group("lines");
         table.setName("lines");
         table.getAccessibleContext().setAccessibleName(Messages.of("group.lines"));
@@ -57,11 +57,11 @@ public final class PricePage extends FormPage {
         super.showFaults();
         showing = true;
         int chosen = table.getSelectedRow();
-        lines.show(desk().bid());
+        session().bid().ifPresentOrElse(lines::show, lines::clear);
         if (chosen >= 0 && chosen < lines.getRowCount()) {
             table.setRowSelectionInterval(chosen, chosen);
         }
-        table.setEnabled(desk().bid().isPresent());
+        table.setEnabled(session().bid().isPresent());
         showing = false;
     }
 
@@ -70,11 +70,19 @@ public final class PricePage extends FormPage {
         private Optional<Bid> shown = Optional.empty();
 
         @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
-        void show(Optional<Bid> bid) {
-            if (shown.orElse(null) != bid.orElse(null)) {
-                shown = bid;
+        void show(Bid bid) {
+            if (shown.filter(old -> old == bid).isEmpty()) {
+                shown = Optional.of(bid);
                 lines.clear();
-                bid.ifPresent(made -> lines.addAll(made.quote().lines()));
+                lines.addAll(bid.quote().lines());
+                fireTableDataChanged();
+            }
+        }
+
+        void clear() {
+            if (shown.isPresent()) {
+                shown = Optional.empty();
+                lines.clear();
                 fireTableDataChanged();
             }
         }

@@ -1,129 +1,127 @@
 package spadework.form.session;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
+import java.nio.file.Path;
+import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.SwingUtilities;
-import javax.swing.Timer;
+import spadework.draft.Draft;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.Pause;
 import spadework.office.files.JobFile;
 
 /**
- * Writes the job's file and its side file, one after the other and never on the window's thread. What is not saved is
- * kept aside a moment after each edit.
+ * Reads and writes the job's file and its side file, one after the other and never on the window's thread. What is not
+ * saved is kept aside a moment after each edit.
  */
 public final class AutoSave {
     /** How long after an edit it is kept aside, in milliseconds. */
     static final int PAUSE = 1000;
 
-    private final JobSession desk;
-    private final Consumer<IOException> failed;
-    private final AtomicInteger underWay = new AtomicInteger();
-    private final ExecutorService writing = Executors.newSingleThreadExecutor(task -> {
-        Thread thread = new Thread(task, "keeping");
-        thread.setDaemon(true);
-        return thread;
-    });
-    private final Timer pause = new Timer(PAUSE, event -> keep());
+    private final JobSession session;
+    private final BackgroundTasks files;
+    private final Pause pause;
 
     /** @param failed told on the window's thread when a file could not be read or written */
-    public AutoSave(JobSession desk, Consumer<IOException> failed) {
-        this.desk = desk;
-        this.failed = failed;
-        pause.setRepeats(false);
-        desk.onDraft(() -> {
-            if (!desk.history().isSaved() && !pause.isRunning()) {
+    public AutoSave(JobSession session, Consumer<Exception> failed) {
+        this.session = session;
+        files = new BackgroundTasks("files", session.work(), failed);
+        pause = new Pause(PAUSE, session.work(), this::keep);
+        session.onDraft(() -> {
+            if (!session.history().isSaved()) {
                 pause.start();
             }
         });
     }
 
-    private interface Step {
-        Runnable run() throws IOException;
-    }
-
     /** Keeps aside what is not saved, now. */
     void keep() {
         pause.stop();
-        if (!desk.history().isSaved()) {
-            JobFile file = desk.file();
-            String text = desk.draft().text();
-            write(() -> {
-                file.keepAside(text);
-                return () -> {};
-            });
+        if (!session.history().isSaved()) {
+            JobFile file = session.file();
+            Draft draft = session.draft();
+            files.run(() -> keptAside(file, draft), kept -> {});
         }
     }
 
+    private static JobFile keptAside(JobFile file, Draft draft) throws IOException {
+        file.keepAside(draft.text());
+        return file;
+    }
+
     /** Saves to a file; the answer comes on the window's thread. */
-    void save(JobFile file, String text, Consumer<JobFile.Saved> answer) {
+    void save(JobFile file, Draft draft, Consumer<JobFile.Saved> answer) {
         pause.stop();
-        write(() -> {
-            JobFile.Saved saved = file.save(text);
-            return () -> answer.accept(saved);
-        });
+        files.run(() -> file.save(draft.text()), answer);
+    }
+
+    /**
+     * Saves to a file that is not there yet.
+     *
+     * @param answer given the file; nothing, where there is one already
+     */
+    void saveNew(Path path, Draft draft, Consumer<Optional<JobFile>> answer) {
+        pause.stop();
+        files.run(
+                () -> {
+                    JobFile file = JobFile.at(path);
+                    return file.text().isEmpty() && file.save(draft.text()) == JobFile.Saved.DONE
+                            ? Optional.of(file)
+                            : Optional.empty();
+                },
+                answer);
     }
 
     /** Saves over whatever the file says now. */
-    void saveOver(JobFile file, String text, Runnable done) {
+    void saveOver(JobFile file, Draft draft, Runnable done) {
         pause.stop();
-        write(() -> {
-            file.saveOver(text);
-            return done;
-        });
+        files.run(
+                () -> {
+                    file.saveOver(draft.text());
+                    return file;
+                },
+                saved -> done.run());
+    }
+
+    /** Reads a file. */
+    void read(Path path, Consumer<JobFile> read) {
+        files.run(() -> JobFile.at(path), read);
     }
 
     /** Takes a side file away. */
     void drop(JobFile file) {
         pause.stop();
-        write(() -> {
-            file.dropAside();
-            return () -> {};
-        });
+        files.run(
+                () -> {
+                    file.dropAside();
+                    return file;
+                },
+                dropped -> {});
     }
 
     /** Looks whether the file was changed from elsewhere. */
     void look(JobFile file, Runnable changed, Runnable unchanged) {
-        write(() -> file.isChangedOnDisk() ? changed : unchanged);
+        files.run(file::isChangedOnDisk, is -> (is ? changed : unchanged).run());
     }
 
-    private void write(Step step) {
-        underWay.incrementAndGet();
-        writing.execute(() -> {
-            Runnable then;
-            try {
-                then = step.run();
-            } catch (IOException refused) {
-                then = () -> failed.accept(refused);
-            } catch (UncheckedIOException refused) {
-                then = () -> failed.accept(refused.getCause());
-            }
-            Runnable shown = then;
-            SwingUtilities.invokeLater(() -> {
-                try {
-                    shown.run();
-                } finally {
-                    underWay.decrementAndGet();
-                }
-            });
-        });
-    }
-
-    public boolean isIdle() {
-        return underWay.get() == 0 && !pause.isRunning();
-    }
-
-    /** Waits until all is written, then ends. */
-    public void close() {
-        keep();
-        writing.shutdown();
-        try {
-            writing.awaitTermination(10, TimeUnit.SECONDS);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
+    /**
+     * Keeps aside what is not saved, once all is written, and goes on.
+     *
+     * @param refused told on the window's thread why it could not be kept; it does not go on then
+     */
+    public void keepLast(Runnable then, Consumer<Exception> refused) {
+        pause.stop();
+        if (session.history().isSaved()) {
+            files.afterAll(then);
+        } else {
+            JobFile file = session.file();
+            Draft draft = session.draft();
+            files.run(() -> keptAside(file, draft), kept -> then.run(), refused);
         }
+    }
+
+    /** Ends it; what is not written by now is lost. */
+    public void close() {
+        pause.stop();
+        files.stop();
     }
 }

@@ -1,6 +1,5 @@
 package spadework.form.session;
 
-import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -11,16 +10,16 @@ import spadework.office.files.JobFile;
 
 /** Saves, recovers, and never writes over what somebody else wrote without being told to. */
 public final class JobSaving {
-    private final JobSession desk;
-    private final AutoSave keeper;
+    private final JobSession session;
+    private final AutoSave autoSave;
     private final NoticeBar notice;
     private final Consumer<String> reveal;
     private Optional<Path> jobs = Optional.empty();
     private boolean held;
 
-    public JobSaving(JobSession desk, AutoSave keeper, NoticeBar notice, Consumer<String> reveal) {
-        this.desk = desk;
-        this.keeper = keeper;
+    public JobSaving(JobSession session, AutoSave autoSave, NoticeBar notice, Consumer<String> reveal) {
+        this.session = session;
+        this.autoSave = autoSave;
         this.notice = notice;
         this.reveal = reveal;
     }
@@ -33,12 +32,12 @@ public final class JobSaving {
     /** Offers what a crash, or leaving without saving, kept from the file. */
     public void offer(String unsaved) {
         Optional<Draft> draft = Draft.read(unsaved);
-        JobFile file = desk.file();
-        if (draft.isPresent() && !draft.get().equals(desk.draft())) {
+        JobFile file = session.file();
+        if (draft.isPresent() && !draft.get().equals(session.draft())) {
             notice.say(
                     Messages.of("recover.said"),
-                    new NoticeBar.Answer("recover.take", () -> desk.edit(draft.get())),
-                    new NoticeBar.Answer("recover.leave", () -> keeper.drop(file)));
+                    new NoticeBar.Answer("recover.take", () -> session.edit(draft.get())),
+                    new NoticeBar.Answer("recover.leave", () -> autoSave.drop(file)));
         }
     }
 
@@ -59,9 +58,9 @@ public final class JobSaving {
      * @param then given the draft that the file has
      */
     void whenSaved(Consumer<Draft> then) {
-        Draft draft = desk.draft();
-        if (!held && jobs.isEmpty() && desk.history().isSaved()) {
-            keeper.look(desk.file(), this::changed, () -> then.accept(draft));
+        Draft draft = session.draft();
+        if (!held && jobs.isEmpty() && session.history().isSaved()) {
+            autoSave.look(session.file(), this::changed, () -> then.accept(draft));
         } else {
             save(then);
         }
@@ -72,54 +71,56 @@ public final class JobSaving {
             notice.say(Messages.of("save.held"));
             return;
         }
-        if (jobs.isPresent() && desk.draft().shown("/number").isBlank()) {
+        if (jobs.isPresent() && session.draft().shown("/number").isBlank()) {
             notice.say(Messages.of("save.number"));
             reveal.accept("/number");
             return;
         }
-        try {
-            JobFile old = desk.file();
-            JobFile target = jobs.isEmpty()
-                    ? old
-                    : JobFile.at(JobFile.place(jobs.get(), desk.draft().shown("/number")));
-            if (jobs.isPresent() && target.text().isPresent()) {
-                notice.say(Messages.of("save.taken", target.path()));
-                return;
-            }
-            Draft draft = desk.draft();
-            keeper.save(target, draft.text(), saved -> {
-                if (saved == JobFile.Saved.DONE) {
-                    done(old, target, draft);
+        JobFile old = session.file();
+        Draft draft = session.draft();
+        if (jobs.isPresent()) {
+            Path target = JobFile.place(jobs.get(), draft.shown("/number"));
+            autoSave.saveNew(target, draft, made -> {
+                if (made.isPresent()) {
+                    autoSave.drop(old);
+                    jobs = Optional.empty();
+                    done(made.get(), draft);
                     then.accept(draft);
+                } else if (jobs.isEmpty()) {
+                    // Asked for twice: the first time made the folder.
+                    save(then);
                 } else {
-                    changed();
+                    notice.say(Messages.of("save.taken", target));
                 }
             });
-        } catch (IOException refused) {
-            notice.say(Messages.of("file.refused", refused.getMessage()));
+            return;
         }
+        autoSave.save(old, draft, saved -> {
+            if (saved == JobFile.Saved.DONE) {
+                done(old, draft);
+                then.accept(draft);
+            } else {
+                changed();
+            }
+        });
     }
 
-    private void done(JobFile old, JobFile target, Draft draft) {
-        if (jobs.isPresent()) {
-            keeper.drop(old);
-            jobs = Optional.empty();
-        }
-        if (draft.equals(desk.draft())) {
-            desk.saved(target);
+    private void done(JobFile target, Draft draft) {
+        if (draft.equals(session.draft())) {
+            session.saved(target);
         } else {
-            desk.savedAs(target, draft);
+            session.savedAs(target, draft);
         }
     }
 
     /** Looks whether somebody else wrote the file. */
     public void look() {
         if (jobs.isEmpty() && !held) {
-            JobFile file = desk.file();
-            keeper.look(
+            JobFile file = session.file();
+            autoSave.look(
                     file,
                     () -> {
-                        if (!held && file == desk.file()) {
+                        if (!held && file == session.file()) {
                             changed();
                         }
                     },
@@ -128,28 +129,25 @@ public final class JobSaving {
     }
 
     private void changed() {
-        JobFile file = desk.file();
+        JobFile file = session.file();
         notice.say(
                 Messages.of("changed.said", file.path()),
                 new NoticeBar.Answer("changed.take", () -> takeTheirs(file.path())),
                 new NoticeBar.Answer("changed.keep", () -> {
-                    Draft draft = desk.draft();
-                    keeper.saveOver(file, draft.text(), () -> desk.savedAs(file, draft));
+                    Draft draft = session.draft();
+                    autoSave.saveOver(file, draft, () -> session.savedAs(file, draft));
                 }));
     }
 
     private void takeTheirs(Path path) {
-        try {
-            JobFile now = JobFile.at(path);
+        autoSave.read(path, now -> {
             Optional<Draft> theirs = now.text().flatMap(Draft::read);
             if (theirs.isPresent()) {
-                desk.reload(now, theirs.get());
-                keeper.drop(now);
+                session.reload(now, theirs.get());
+                autoSave.drop(now);
             } else {
                 notice.say(Messages.of("changed.unreadable", path));
             }
-        } catch (IOException refused) {
-            notice.say(Messages.of("file.refused", refused.getMessage()));
-        }
+        });
     }
 }

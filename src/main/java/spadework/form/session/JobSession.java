@@ -1,5 +1,6 @@
 package spadework.form.session;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,23 +11,26 @@ import spadework.draft.Pointer;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
-import spadework.form.kit.LatestTask;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.WorkCounter;
 import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
+import spadework.pricebook.PriceBook;
 
 /**
- * The job on the desk: its draft with all that was done to it, and what the office says to it. Everything here happens
+ * The job on screen: its draft with all that was done to it, and what the office says to it. Everything here happens
  * on the window's thread; the office works in the background.
  */
 public final class JobSession {
     private final Office office;
     private final List<Runnable> draftWatchers = new ArrayList<>();
     private final List<Runnable> answerWatchers = new ArrayList<>();
-    private final LatestTask<Question, BidResult> reckoning;
+    private final WorkCounter work = new WorkCounter();
+    private final BackgroundTasks pricing = new BackgroundTasks("pricing", work, this::failed);
     private JobFile file;
     private History history;
     private List<Fault> faults = List.of();
@@ -35,16 +39,16 @@ public final class JobSession {
     private int step;
     private int stepOfTotal;
     private Optional<Dollars> before = Optional.empty();
-    private Optional<RuntimeException> broken = Optional.empty();
+    private Optional<PriceBook> book = Optional.empty();
+    private Optional<Exception> broken = Optional.empty();
 
-    private record Question(Draft draft, int step) {}
+    /** What the office says; the book as it can be read where there is no bid to have it from. */
+    private record Answer(BidResult result, Optional<PriceBook> book) {}
 
     public JobSession(Office office, JobFile file, History history) {
         this.office = office;
         this.file = file;
         this.history = history;
-        this.reckoning = new LatestTask<>(
-                "reckoning", asked -> office.bid(asked.draft.text(), this.file.path()), this::answered, this::failed);
     }
 
     public Office office() {
@@ -128,7 +132,7 @@ public final class JobSession {
         step++;
         history = History.ofSaved(written).edited(draft, "");
         draftWatchers.forEach(Runnable::run);
-        reckon();
+        price();
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
@@ -139,46 +143,61 @@ public final class JobSession {
         if (!same) {
             step += sameStep ? 0 : 1;
             draftWatchers.forEach(Runnable::run);
-            reckon();
+            price();
         }
     }
 
     /** Asks the office for its answer to the draft as it stands. */
-    public void reckon() {
+    public void price() {
         current = false;
-        reckoning.ask(new Question(draft(), step));
+        Draft asked = draft();
+        int asking = step;
+        Path path = file.path();
+        pricing.latest("bid", () -> answer(asked, path), answer -> answered(asked, asking, answer));
+    }
+
+    private Answer answer(Draft asked, Path path) {
+        BidResult result = office.bid(asked.text(), path);
+        return new Answer(result, result instanceof Bid bid ? Optional.of(bid.book()) : office.book(path));
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
-    private void answered(Question asked, BidResult answer) {
+    private void answered(Draft asked, int asking, Answer answer) {
         broken = Optional.empty();
-        current = asked.draft == draft();
-        if (answer instanceof Refusal refusal) {
+        current = asked == draft();
+        if (answer.result() instanceof Refusal refusal) {
             faults = refusal.faults();
         } else {
-            Bid made = (Bid) answer;
+            Bid made = (Bid) answer.result();
             faults = List.of();
-            if (asked.step != stepOfTotal || bid.isEmpty()) {
+            if (asking != stepOfTotal || bid.isEmpty()) {
                 before = total();
-                stepOfTotal = asked.step;
+                stepOfTotal = asking;
             }
             bid = Optional.of(made);
         }
+        book = bid.map(Bid::book).or(answer::book);
         answerWatchers.forEach(Runnable::run);
     }
 
-    private void failed(RuntimeException thrown) {
+    private void failed(Exception thrown) {
         broken = Optional.of(thrown);
         answerWatchers.forEach(Runnable::run);
     }
 
     /** What kept the office from answering at all, as a template at fault. */
-    public Optional<RuntimeException> broken() {
+    public Optional<Exception> broken() {
         return broken;
     }
 
-    public boolean isIdle() {
-        return reckoning.isIdle();
+    /** What is under way in the window of this job. */
+    public WorkCounter work() {
+        return work;
+    }
+
+    /** The price book as this job uses it, as it was when the office last answered. */
+    public Optional<PriceBook> book() {
+        return book;
     }
 
     /** Whether the bid is the one of the draft as it stands; it is an older one while the draft has faults. */
@@ -242,6 +261,6 @@ public final class JobSession {
     }
 
     public void close() {
-        reckoning.stop();
+        pricing.stop();
     }
 }

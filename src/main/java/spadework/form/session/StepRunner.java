@@ -1,43 +1,29 @@
 package spadework.form.session;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.Optional;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.Consumer;
-import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
-import spadework.form.kit.Messages;
+import spadework.form.kit.BackgroundTasks;
+import spadework.form.kit.FailureMessages;
 import spadework.office.Outcome;
 import spadework.office.files.JobFile;
 
 /** Has the office take a step, one after the other and never on the window's thread; the job is then read anew. */
 public final class StepRunner {
-    private final JobSession desk;
+    private final JobSession session;
     private final JobSaving saving;
-    private final Consumer<String> failed;
-    private final AtomicInteger underWay = new AtomicInteger();
-    private final ExecutorService thread = Executors.newSingleThreadExecutor(task -> {
-        Thread made = new Thread(task, "stepping");
-        made.setDaemon(true);
-        return made;
-    });
+    private final Consumer<Exception> failed;
+    private final BackgroundTasks tasks;
 
     /** @param failed told on the window's thread why a step came to nothing */
-    public StepRunner(JobSession desk, JobSaving saving, Consumer<String> failed) {
-        this.desk = desk;
+    public StepRunner(JobSession session, JobSaving saving, Consumer<String> failed) {
+        this.session = session;
         this.saving = saving;
-        this.failed = failed;
-    }
-
-    /** What the office is asked for. */
-    public interface Work<T> {
-        T done() throws IOException;
+        this.failed = why -> failed.accept(FailureMessages.of(why));
+        tasks = new BackgroundTasks("steps", session.work(), this.failed);
     }
 
     /** A step on a job's file. */
@@ -48,35 +34,8 @@ public final class StepRunner {
     private record Taken(Outcome outcome, JobFile file, Optional<Draft> written) {}
 
     /** Work that leaves the job as it is; the answer comes on the window's thread. */
-    public <T> void work(Work<T> work, Consumer<T> then) {
-        work(work, then, () -> {});
-    }
-
-    private <T> void work(Work<T> work, Consumer<T> then, Runnable always) {
-        underWay.incrementAndGet();
-        thread.execute(() -> {
-            Runnable shown;
-            try {
-                T made = work.done();
-                shown = () -> then.accept(made);
-            } catch (IOException refused) {
-                shown = () -> failed.accept(Messages.of("file.refused", refused.getMessage()));
-            } catch (UncheckedIOException refused) {
-                shown = () -> failed.accept(
-                        Messages.of("file.refused", refused.getCause().getMessage()));
-            } catch (RuntimeException broken) {
-                shown = () -> failed.accept(Messages.of("step.broken", broken.getMessage()));
-            }
-            Runnable answer = shown;
-            SwingUtilities.invokeLater(() -> {
-                try {
-                    answer.run();
-                } finally {
-                    always.run();
-                    underWay.decrementAndGet();
-                }
-            });
-        });
+    public <T> void work(BackgroundTasks.Task<T> work, Consumer<T> then) {
+        tasks.run(work, then);
     }
 
     /**
@@ -88,31 +47,41 @@ public final class StepRunner {
      */
     public void take(Step step, Runnable begun, Consumer<Outcome> then, Runnable ended) {
         saving.whenSaved(saved -> {
-            Path file = desk.file().path();
+            Path file = session.file().path();
             saving.hold(true);
             begun.run();
-            work(
+            tasks.run(
                     () -> {
                         Outcome outcome = step.take(file);
                         JobFile now = JobFile.at(file);
                         return new Taken(outcome, now, now.text().flatMap(Draft::read));
                     },
                     taken -> {
-                        taken.written()
-                                .filter(written -> !written.equals(saved))
-                                .ifPresent(written -> desk.agreed(taken.file(), written, withTyped(saved, written)));
-                        then.accept(taken.outcome());
+                        try {
+                            taken.written()
+                                    .filter(written -> !written.equals(saved))
+                                    .ifPresent(written ->
+                                            session.agreed(taken.file(), written, withTyped(saved, written)));
+                            then.accept(taken.outcome());
+                        } finally {
+                            end(ended);
+                        }
                     },
-                    () -> {
-                        saving.hold(false);
-                        ended.run();
+                    why -> {
+                        failed.accept(why);
+                        end(ended);
                     });
         });
     }
 
+    private void end(Runnable ended) {
+        saving.hold(false);
+        ended.run();
+    }
+
     /** What the step wrote, put into what was typed while it was under way. */
     private Draft withTyped(Draft saved, Draft written) {
-        Draft draft = desk.draft();
+        Draft draft = session.draft();
         if (draft.equals(saved)) {
             return written;
         }
@@ -136,17 +105,13 @@ public final class StepRunner {
         return written.at(from).map(value -> draft.with(to, value)).orElse(draft);
     }
 
-    public boolean isIdle() {
-        return underWay.get() == 0;
+    /** Goes on when no step is under way. */
+    public void afterAll(Runnable then) {
+        tasks.afterAll(then);
     }
 
-    /** Lets a step that is under way end, and takes no further one. */
+    /** Ends it; a step that is under way is no longer told of. */
     public void close() {
-        thread.shutdown();
-        try {
-            thread.awaitTermination(20, TimeUnit.SECONDS);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
-        }
+        tasks.stop();
     }
 }

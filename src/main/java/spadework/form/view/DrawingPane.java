@@ -16,7 +16,7 @@ import spadework.office.Bid;
 
 /** The plan, the trench cut across at the wall that is chosen, and the way of the water from the run that is chosen. */
 public final class DrawingPane extends JPanel {
-    private final JobSession desk;
+    private final JobSession session;
     private final ScenePanel plan = new ScenePanel("plan");
     private final ScenePanel section = new ScenePanel("section");
     private final ScenePanel profile = new ScenePanel("profile");
@@ -24,10 +24,10 @@ public final class DrawingPane extends JPanel {
     private final JComboBox<String> runs = box("runs");
     private boolean offering;
 
-    public DrawingPane(JobSession desk) {
+    public DrawingPane(JobSession session) {
         super(new MigLayout(
                 "insets 0, gap 4, fill, wrap 1", "[grow,fill]", "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
-        this.desk = desk;
+        this.session = session;
         add(plan, "hmin 80, wmin 80");
         add(walls, "gapleft 6, growx 0");
         add(section, "hmin 80, wmin 80");
@@ -48,8 +48,8 @@ public final class DrawingPane extends JPanel {
 
     public void showAnswer() {
         if (isShowing()) {
-            offer(walls, "drawing.wall", desk.bid().map(Bid::sections).orElse(Map.of()));
-            offer(runs, "drawing.run", desk.bid().map(Bid::profiles).orElse(Map.of()));
+            offer(walls, "drawing.wall", session.bid().map(Bid::sections).orElse(Map.of()));
+            offer(runs, "drawing.run", session.bid().map(Bid::profiles).orElse(Map.of()));
             draw();
         }
     }
@@ -77,14 +77,17 @@ public final class DrawingPane extends JPanel {
 
     private void draw() {
         if (!offering) {
-            plan.show(desk.bid().map(Bid::plan));
-            section.show(chosen(walls, desk.bid().map(Bid::sections)));
-            profile.show(chosen(runs, desk.bid().map(Bid::profiles)));
+            session.bid().map(Bid::plan).ifPresentOrElse(plan::show, plan::clear);
+            chosen(walls, session.bid().map(Bid::sections).orElse(Map.of()))
+                    .ifPresentOrElse(section::show, section::clear);
+            chosen(runs, session.bid().map(Bid::profiles).orElse(Map.of()))
+                    .ifPresentOrElse(profile::show, profile::clear);
         }
     }
 
-    private static Optional<Scene> chosen(JComboBox<String> box, Optional<Map<List<String>, Scene>> drawings) {
-        return drawings.flatMap(all ->
-                all.values().stream().skip(Math.max(0, box.getSelectedIndex())).findFirst());
+    private static Optional<Scene> chosen(JComboBox<String> box, Map<List<String>, Scene> drawings) {
+        return drawings.values().stream()
+                .skip(Math.max(0, box.getSelectedIndex()))
+                .findFirst();
     }
 }

@@ -29,7 +29,7 @@ import spadework.form.session.JobSession;
 
 /** What is wrong with the job file and what was found about the job, gravest first; each leads to its cause. */
 public final class FindingsPane extends JPanel {
-    private final JobSession desk;
+    private final JobSession session;
     private final DefaultListModel<Item> items = new DefaultListModel<>();
     private final JList<Item> list = new JList<>(items);
     private final Consumer<String> reveal;
@@ -42,9 +42,9 @@ public final class FindingsPane extends JPanel {
     public record Item(String grade, String text, String cause) {}
 
     /** @param reveal goes to a place of the job */
-    public FindingsPane(JobSession desk, Consumer<String> reveal) {
+    public FindingsPane(JobSession session, Consumer<String> reveal) {
         super(new BorderLayout());
-        this.desk = desk;
+        this.session = session;
         this.reveal = reveal;
         list.setName("found");
         list.getAccessibleContext().setAccessibleName(Messages.of("pane.found"));
@@ -78,7 +78,7 @@ public final class FindingsPane extends JPanel {
     }
 
     public void showAnswer() {
-        List<Item> found = items(desk);
+        List<Item> found = items(session);
         if (!found.equals(Collections.list(items.elements()))) {
             items.clear();
             items.addAll(found);
@@ -86,24 +86,24 @@ public final class FindingsPane extends JPanel {
     }
 
     /** Faults in the order of the file, then findings, gravest first, then who has the last word. */
-    public static List<Item> items(JobSession desk) {
+    public static List<Item> items(JobSession session) {
         List<Item> found = new ArrayList<>();
-        desk.broken().ifPresent(thrown -> found.add(new Item("fault", String.valueOf(thrown.getMessage()), "")));
-        for (Fault fault : desk.faults()) {
+        session.broken().ifPresent(thrown -> found.add(new Item("fault", String.valueOf(thrown.getMessage()), "")));
+        for (Fault fault : session.faults()) {
             found.add(new Item(
                     "fault",
                     where(fault) + LabeledControl.told(fault),
                     fault.place().pointer()));
         }
-        for (Finding finding : desk.findings()) {
-            boolean answered = desk.isAnswered(finding);
+        for (Finding finding : session.findings()) {
+            boolean answered = session.isAnswered(finding);
             String grade = finding.severity().name().toLowerCase(Locale.ROOT);
-            String text =
-                    desk.office().what(finding) + " " + desk.office().action(finding) + " [" + finding.citation() + "]";
-            found.add(new Item(answered ? "answered" : grade, text, FindingPointers.of(finding, desk.draft())));
+            String text = session.office().what(finding) + " "
+                    + session.office().action(finding) + " [" + finding.citation() + "]";
+            found.add(new Item(answered ? "answered" : grade, text, FindingPointers.of(finding, session.draft())));
         }
-        if (!desk.findings().isEmpty()) {
-            found.add(new Item("deference", desk.office().deference(), "/walls"));
+        if (!session.findings().isEmpty()) {
+            found.add(new Item("deference", session.office().deference(), "/walls"));
         }
         return found;
     }

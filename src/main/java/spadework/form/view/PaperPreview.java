@@ -9,7 +9,6 @@ import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -23,8 +22,8 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import net.miginfocom.swing.MigLayout;
+import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
-import spadework.form.kit.LatestTask;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.WordChoice;
@@ -50,8 +49,8 @@ public final class PaperPreview extends JPanel {
     private static final double LEAST = 0.4;
     private static final double MOST = 4;
 
-    private final JobSession desk;
-    private final LatestTask<Wish, Sight> looking;
+    private final JobSession session;
+    private final BackgroundTasks looking;
     private final List<JobPaper> papers = new ArrayList<>();
     private final JComboBox<WordChoice> box = new JComboBox<>();
     private final JLabel number = new JLabel();
@@ -59,7 +58,7 @@ public final class PaperPreview extends JPanel {
     private final Picture picture = new Picture();
     private final JScrollPane scroll = new JScrollPane(picture);
     private Optional<BufferedImage> image = Optional.empty();
-    private Optional<Wish> shown = Optional.empty();
+    private Optional<Request> shown = Optional.empty();
     private boolean offering;
     private int page;
     private int pages = 1;
@@ -67,21 +66,21 @@ public final class PaperPreview extends JPanel {
     /** Only for the looking thread. */
     private Optional<Open> open = Optional.empty();
 
-    private record Wish(Bid bid, JobPaper paper, Path file, int page, double scale) {
+    private record Request(Bid bid, JobPaper paper, Path file, int page, double scale) {
         @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
-        boolean isSame(Wish other) {
+        boolean isSame(Request other) {
             return bid == other.bid && paper.equals(other.paper) && page == other.page && scale == other.scale;
         }
     }
 
-    private record Sight(BufferedImage image, int pages) {}
+    private record Rendered(BufferedImage image, int pages) {}
 
     private record Open(Bid bid, JobPaper paper, PageView view) {}
 
-    public PaperPreview(JobSession desk) {
+    public PaperPreview(JobSession session) {
         super(new BorderLayout());
-        this.desk = desk;
-        this.looking = new LatestTask<>("looking", this::look, this::seen, this::failed);
+        this.session = session;
+        this.looking = new BackgroundTasks("preview", session.work(), this::failed);
         PaperKind.ofEveryJob().stream().map(JobPaper::of).forEach(papers::add);
         papers.forEach(paper -> box.addItem(choice(paper)));
         box.setName("paper");
@@ -160,10 +159,6 @@ public final class PaperPreview extends JPanel {
         showAnswer();
     }
 
-    public boolean isIdle() {
-        return looking.isIdle();
-    }
-
     /** The picture on show, for whoever wants to look at it. */
     public Optional<BufferedImage> image() {
         return image;
@@ -175,63 +170,55 @@ public final class PaperPreview extends JPanel {
 
     public void showAnswer() {
         tell();
-        Optional<Bid> bid = desk.bid();
+        Optional<Bid> bid = session.bid();
         bid.map(JobPaper::of).ifPresent(this::offer);
         if (!isShowing() || bid.isEmpty()) {
             return;
         }
         double screen = getGraphicsConfiguration().getDefaultTransform().getScaleX();
         double width = Math.max(100, scroll.getWidth() - MARGIN);
-        Wish wish = new Wish(bid.get(), paper(), desk.file().path(), page, width / POINTS * zoom * screen);
-        if (shown.filter(wish::isSame).isEmpty()) {
-            shown = Optional.of(wish);
-            looking.ask(wish);
+        Request request = new Request(bid.get(), paper(), session.file().path(), page, width / POINTS * zoom * screen);
+        if (shown.filter(request::isSame).isEmpty()) {
+            shown = Optional.of(request);
+            looking.latest("page", () -> look(request), this::seen);
         }
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
-    private Sight look(Wish wish) {
+    private Rendered look(Request request) throws IOException {
         if (open.isEmpty()
-                || open.get().bid() != wish.bid()
-                || !open.get().paper().equals(wish.paper())) {
-            PageView view = PageView.of(pages(wish));
+                || open.get().bid() != request.bid()
+                || !open.get().paper().equals(request.paper())) {
+            PageView view = PageView.of(session.office().handedOut(request.bid(), request.paper(), request.file()));
             open.ifPresent(old -> old.view().close());
-            open = Optional.of(new Open(wish.bid(), wish.paper(), view));
+            open = Optional.of(new Open(request.bid(), request.paper(), view));
         }
         PageView view = open.get().view();
         int last = view.pages() - 1;
-        return new Sight(view.picture(Math.min(wish.page(), last), wish.scale()), view.pages());
+        return new Rendered(view.picture(Math.min(request.page(), last), request.scale()), view.pages());
     }
 
-    private byte[] pages(Wish wish) {
-        try {
-            return desk.office().handedOut(wish.bid(), wish.paper(), wish.file());
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
-    }
-
-    private void seen(Wish wish, Sight sight) {
-        image = Optional.of(sight.image());
-        pages = sight.pages();
+    private void seen(Rendered preview) {
+        image = Optional.of(preview.image());
+        pages = preview.pages();
         page = Math.min(page, pages - 1);
         picture.revalidate();
         picture.repaint();
         tell();
     }
 
-    private void failed(RuntimeException thrown) {
+    private void failed(Exception thrown) {
         state.setText(String.valueOf(thrown.getMessage()));
         state.setVisible(true);
     }
 
     private void tell() {
         number.setText(Messages.of("page.number", page + 1, pages));
-        int stops = desk.bid().map(bid -> bid.openStops().size()).orElse(0);
-        String text = desk.bid().isEmpty()
+        int stops = session.bid().map(bid -> bid.openStops().size()).orElse(0);
+        String text = session.bid().isEmpty()
                 ? Messages.of("page.none")
-                : !desk.isCurrent() && !desk.faults().isEmpty()
-                        ? Messages.of("page.older", desk.faults().size())
+                : !session.isCurrent() && !session.faults().isEmpty()
+                        ? Messages.of("page.older", session.faults().size())
                         : stops > 0
                                 ? Messages.of("page.stops", stops)
                                 : !paper().paper().isForHomeowner() ? Messages.of("page.own") : "";

@@ -36,14 +36,24 @@ public final class ScenePanel extends JPanel {
         this.name = name;
         setBackground(Color.WHITE);
         setName(name);
-        show(Optional.empty());
+        clear();
     }
 
-    void show(Optional<Scene> drawn) {
-        scene = drawn;
+    void show(Scene drawn) {
+        scene = Optional.of(drawn);
+        tell(drawn.alternative());
+    }
+
+    /** Shows nothing. */
+    final void clear() {
+        scene = Optional.empty();
+        tell(Messages.of("picture.none"));
+    }
+
+    private void tell(String alternative) {
         AccessibleContext context = getAccessibleContext();
         context.setAccessibleName(Messages.of("picture." + name));
-        context.setAccessibleDescription(drawn.map(Scene::alternative).orElse(Messages.of("picture.none")));
+        context.setAccessibleDescription(alternative);
         repaint();
     }
 

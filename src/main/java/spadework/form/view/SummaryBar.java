@@ -18,7 +18,7 @@ import spadework.money.Dollars;
 
 /** Always in view: the total, what the last edit changed, the gravest thing found, and whether the file has it. */
 public final class SummaryBar extends JPanel {
-    private final JobSession desk;
+    private final JobSession session;
     private final JButton total = new JButton();
     private final JLabel change = new JLabel();
     private final JButton gravest = PlainText.of(new JButton());
@@ -30,9 +30,9 @@ public final class SummaryBar extends JPanel {
      * @param working shows how the total came about
      * @param cause goes to the cause of the gravest thing
      */
-    public SummaryBar(JobSession desk, Runnable working, Runnable cause) {
+    public SummaryBar(JobSession session, Runnable working, Runnable cause) {
         super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][150!][grow,fill][]"));
-        this.desk = desk;
+        this.session = session;
         total.setName("total");
         total.putClientProperty("JButton.buttonType", "borderless");
         total.addActionListener(event -> working.run());
@@ -57,9 +57,10 @@ public final class SummaryBar extends JPanel {
 
     public void showAll() {
         total.setFont(Theme.bold(22));
-        String amount = desk.total().map(Dollars::text).orElse(Messages.of("tally.none"));
-        boolean old =
-                !desk.isCurrent() && desk.total().isPresent() && !desk.faults().isEmpty();
+        String amount = session.total().map(Dollars::text).orElse(Messages.of("tally.none"));
+        boolean old = !session.isCurrent()
+                && session.total().isPresent()
+                && !session.faults().isEmpty();
         total.setText(amount);
         Color faded = UIManager.getColor("Label.disabledForeground");
         total.setForeground(old ? faded : UIManager.getColor("Label.foreground"));
@@ -68,8 +69,8 @@ public final class SummaryBar extends JPanel {
         change.setText(
                 old
                         ? Messages.of("tally.older")
-                        : desk.change().map(SummaryBar::changed).orElse(""));
-        List<FindingsPane.Item> found = FindingsPane.items(desk);
+                        : session.change().map(SummaryBar::changed).orElse(""));
+        List<FindingsPane.Item> found = FindingsPane.items(session);
         Optional<FindingsPane.Item> first = found.stream().findFirst();
         String text = first.map(item -> Messages.of("grade." + item.grade(), item.text()))
                 .orElse(Messages.of("tally.nothing"));
@@ -82,8 +83,8 @@ public final class SummaryBar extends JPanel {
                         ? UIManager.getColor("Spadework.fault")
                         : UIManager.getColor("Label.foreground"));
         gravest.getAccessibleContext().setAccessibleName(Messages.of("tally.gravest", text));
-        saved.setText(Messages.of(desk.history().isSaved() ? "tally.saved" : "tally.unsaved"));
-        saved.setForeground(desk.history().isSaved() ? faded : UIManager.getColor("Spadework.missing"));
+        saved.setText(Messages.of(session.history().isSaved() ? "tally.saved" : "tally.unsaved"));
+        saved.setForeground(session.history().isSaved() ? faded : UIManager.getColor("Spadework.missing"));
     }
 
     private static String changed(Dollars by) {

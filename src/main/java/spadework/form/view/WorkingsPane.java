@@ -27,7 +27,7 @@ import spadework.working.Working;
 
 /** How each quantity and price came about, down to what was measured; what was measured leads to its field. */
 public final class WorkingsPane extends JPanel {
-    private final JobSession desk;
+    private final JobSession session;
     private final Consumer<String> reveal;
     private final JTree tree = new JTree(new DefaultMutableTreeNode());
     private Optional<Bid> shown = Optional.empty();
@@ -41,9 +41,9 @@ public final class WorkingsPane extends JPanel {
     }
 
     /** @param reveal goes to a place of the job */
-    public WorkingsPane(JobSession desk, Consumer<String> reveal) {
+    public WorkingsPane(JobSession session, Consumer<String> reveal) {
         super(new BorderLayout());
-        this.desk = desk;
+        this.session = session;
         this.reveal = reveal;
         tree.setName("working");
         tree.getAccessibleContext().setAccessibleName(Messages.of("pane.working"));
@@ -77,7 +77,7 @@ public final class WorkingsPane extends JPanel {
 
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     public void showAnswer() {
-        Optional<Bid> bid = desk.bid();
+        Optional<Bid> bid = session.bid();
         if (isShowing() && bid.isPresent() && (shown.isEmpty() || shown.get() != bid.get())) {
             show(bid.get());
         }
@@ -97,7 +97,7 @@ public final class WorkingsPane extends JPanel {
         bid.quote().buildUp().forEach(step -> total.add(working(step)));
         root.add(total);
         for (int i = 0; i < bid.quote().lines().size(); i++) {
-            root.add(line(bid.quote().lines().get(i), takenOff(bid, i)));
+            root.add(line(bid.quote().lines().get(i), takenOff(bid, i).stream().toList()));
         }
         tree.setModel(new DefaultTreeModel(root));
         open.forEach(tree::expandRow);
@@ -117,7 +117,7 @@ public final class WorkingsPane extends JPanel {
     /** Shows the working of the total; -1, or of a line by its place. */
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     public void open(int line) {
-        desk.bid().ifPresent(bid -> {
+        session.bid().ifPresent(bid -> {
             if (shown.isEmpty() || shown.get() != bid) {
                 show(bid);
             }
@@ -142,7 +142,7 @@ public final class WorkingsPane extends JPanel {
         }
     }
 
-    private static DefaultMutableTreeNode line(PricedLine line, Optional<TakeoffLine> from) {
+    private static DefaultMutableTreeNode line(PricedLine line, List<TakeoffLine> from) {
         DefaultMutableTreeNode node =
                 node(Messages.of("working.line", line.name(), line.section().name()));
         node.add(node(Messages.of(
@@ -151,7 +151,7 @@ public final class WorkingsPane extends JPanel {
                 line.unit().symbol(),
                 line.unitPrice().text(),
                 line.price().text())));
-        from.flatMap(TakeoffLine::from).ifPresent(quantity -> node.add(working(quantity.working())));
+        from.stream().flatMap(one -> one.from().stream()).forEach(quantity -> node.add(working(quantity.working())));
         if (!line.reason().isEmpty()) {
             node.add(node(line.reason()));
         }

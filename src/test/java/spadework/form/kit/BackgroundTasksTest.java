@@ -7,26 +7,29 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicReference;
+import java.util.function.Supplier;
 import javax.swing.SwingUtilities;
 import org.junit.jupiter.api.Test;
 
 /** Files are read and written beside the window's thread; what comes of it is shown on it. */
 class BackgroundTasksTest {
     private final List<String> told = new ArrayList<>();
-    private final BackgroundTasks errands = new BackgroundTasks("test", told::add, () -> {});
+    private final WorkCounter counter = new WorkCounter();
+    private final BackgroundTasks tasks = new BackgroundTasks("test", counter, why -> told.add(why.getMessage()));
 
     private void settle() throws Exception {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-        while (!errands.isIdle() && System.nanoTime() < end) {
+        while (!counter.isIdle() && System.nanoTime() < end) {
             Thread.sleep(5);
         }
-        assertThat(errands.isIdle()).isTrue();
+        assertThat(counter.isIdle()).isTrue();
         SwingUtilities.invokeAndWait(() -> {});
     }
 
     @Test
-    void errandIsRunElsewhereAndShownOnTheWindowsThread() throws Exception {
-        SwingUtilities.invokeAndWait(() -> errands.run(
+    void taskIsRunElsewhereAndShownOnTheWindowsThread() throws Exception {
+        SwingUtilities.invokeAndWait(() -> tasks.run(
                 SwingUtilities::isEventDispatchThread,
                 there -> told.add(there + " " + SwingUtilities.isEventDispatchThread())));
         settle();
@@ -34,14 +37,14 @@ class BackgroundTasksTest {
     }
 
     @Test
-    void ofTheSameQuestionOnlyTheLastIsShownButEveryErrandIsRun() throws Exception {
+    void ofTheSameQuestionOnlyTheLastIsShownButEveryTaskIsRun() throws Exception {
         CountDownLatch gate = new CountDownLatch(1);
         List<String> begun = new ArrayList<>();
         SwingUtilities.invokeAndWait(() -> {
-            errands.look("bids", () -> waited(gate, begun, "first"), told::add);
-            errands.look("bids", () -> waited(gate, begun, "second"), told::add);
-            errands.look("bids", () -> waited(gate, begun, "third"), told::add);
-            errands.run(() -> waited(gate, begun, "write"), told::add);
+            tasks.latest("bids", () -> waited(gate, begun, "first"), told::add);
+            tasks.latest("bids", () -> waited(gate, begun, "second"), told::add);
+            tasks.latest("bids", () -> waited(gate, begun, "third"), told::add);
+            tasks.run(() -> waited(gate, begun, "write"), told::add);
         });
         gate.countDown();
         settle();
@@ -60,13 +63,82 @@ class BackgroundTasksTest {
     }
 
     @Test
-    void whyAnErrandCameToNothingIsTold() throws Exception {
-        SwingUtilities.invokeAndWait(() -> errands.run(
+    void whyATaskCameToNothingIsTold() throws Exception {
+        SwingUtilities.invokeAndWait(() -> tasks.run(
                 () -> {
                     throw new IOException("no folder jobs");
                 },
                 nothing -> told.add("shown")));
         settle();
         assertThat(told).containsExactly("no folder jobs");
+    }
+
+    @Test
+    void anErrorIsToldAndEndsTheWaiting() throws Exception {
+        SwingUtilities.invokeAndWait(() -> tasks.run(
+                () -> {
+                    throw new OutOfMemoryError("a page too large");
+                },
+                nothing -> told.add("shown")));
+        settle();
+        assertThat(told).containsExactly("java.lang.OutOfMemoryError: a page too large");
+    }
+
+    @Test
+    void tasksOfOneCounterAreIdleOnlyTogether() throws Exception {
+        CountDownLatch gate = new CountDownLatch(1);
+        BackgroundTasks others = new BackgroundTasks("others", counter, why -> told.add(why.getMessage()));
+        SwingUtilities.invokeAndWait(() -> {
+            others.run(() -> waited(gate, new ArrayList<>(), "slow"), told::add);
+            tasks.run(() -> "quick", told::add);
+        });
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
+        while (!onWindowsThread(() -> told.contains("quick")) && System.nanoTime() < end) {
+            Thread.sleep(5);
+        }
+        assertThat(onWindowsThread(() -> List.copyOf(told))).containsExactly("quick");
+        assertThat(counter.isIdle()).isFalse();
+        gate.countDown();
+        settle();
+        assertThat(told).containsExactly("quick", "slow");
+    }
+
+    private static <T> T onWindowsThread(Supplier<T> question) throws Exception {
+        AtomicReference<T> answer = new AtomicReference<>();
+        SwingUtilities.invokeAndWait(() -> answer.set(question.get()));
+        return answer.get();
+    }
+
+    @Test
+    void whatWasNotBegunWhenItEndsIsNoLongerWaitedFor() throws Exception {
+        CountDownLatch gate = new CountDownLatch(1);
+        List<String> begun = new ArrayList<>();
+        SwingUtilities.invokeAndWait(() -> {
+            tasks.latest("page", () -> waited(gate, begun, "first"), told::add);
+            tasks.run(() -> waited(gate, begun, "second"), told::add);
+            tasks.stop();
+            tasks.run(() -> waited(gate, begun, "third"), told::add);
+        });
+        gate.countDown();
+        settle();
+        assertThat(begun).doesNotContain("second", "third");
+        assertThat(told).isEmpty();
+    }
+
+    @Test
+    void aPauseCountsUntilWhatFollowsItIsDone() throws Exception {
+        Pause pause = new Pause(20, counter, () -> told.add(counter.isIdle() ? "idle" : "busy"));
+        SwingUtilities.invokeAndWait(() -> {
+            pause.start();
+            pause.restart();
+            assertThat(counter.isIdle()).isFalse();
+        });
+        settle();
+        assertThat(told).containsExactly("busy");
+        SwingUtilities.invokeAndWait(() -> {
+            pause.start();
+            pause.stop();
+        });
+        assertThat(counter.isIdle()).isTrue();
     }
 }

@@ -22,7 +22,8 @@ class JobSavingTest {
     Path folder;
 
     private static void title(OnScreen screen, String words) {
-        GuiActionRunner.execute(() -> screen.desk().edit(screen.desk().draft().typed("/title", words)));
+        GuiActionRunner.execute(
+                () -> screen.session().edit(screen.session().draft().typed("/title", words)));
         screen.settle();
     }
 
@@ -51,12 +52,12 @@ class JobSavingTest {
         try (OnScreen screen = OnScreen.job(file)) {
             assertThat(notice(screen)).startsWith("Entries were kept");
             screen.picture("recovery");
-            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Back and side basement walls");
+            assertThat(screen.session().draft().shown("/title")).isEqualTo("Back and side basement walls");
             answer(screen, "recover.take");
-            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Front wall");
+            assertThat(screen.session().draft().shown("/title")).isEqualTo("Front wall");
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
-            assertThat(screen.desk().history().isSaved()).isTrue();
+            assertThat(screen.session().history().isSaved()).isTrue();
         }
         assertThat(file).content().contains("\"Front wall\"");
         assertThat(aside).doesNotExist();
@@ -72,7 +73,7 @@ class JobSavingTest {
         try (OnScreen screen = OnScreen.job(file)) {
             answer(screen, "recover.leave");
             assertThat(aside).doesNotExist();
-            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Back and side basement walls");
+            assertThat(screen.session().draft().shown("/title")).isEqualTo("Back and side basement walls");
         }
     }
 
@@ -86,12 +87,12 @@ class JobSavingTest {
             screen.settle();
             assertThat(notice(screen)).startsWith("Somebody else changed ");
             assertThat(file).content().contains("Theirs:").doesNotContain("Mine");
-            assertThat(screen.desk().history().isSaved()).isFalse();
+            assertThat(screen.session().history().isSaved()).isFalse();
             answer(screen, "changed.take");
-            assertThat(screen.desk().draft().shown("/title")).isEqualTo("Theirs: basement walls");
-            assertThat(screen.desk().history().isSaved()).isTrue();
-            GuiActionRunner.execute(() -> screen.desk().undo());
-            assertThat(screen.desk().draft().shown("/title"))
+            assertThat(screen.session().draft().shown("/title")).isEqualTo("Theirs: basement walls");
+            assertThat(screen.session().history().isSaved()).isTrue();
+            GuiActionRunner.execute(() -> screen.session().undo());
+            assertThat(screen.session().draft().shown("/title"))
                     .as("mine is not lost")
                     .isEqualTo("Mine");
         }
@@ -106,7 +107,7 @@ class JobSavingTest {
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
             answer(screen, "changed.keep");
-            assertThat(screen.desk().history().isSaved()).isTrue();
+            assertThat(screen.session().history().isSaved()).isTrue();
             assertThat(file).content().contains("Mine").doesNotContain("Theirs:");
         }
     }
@@ -117,22 +118,22 @@ class JobSavingTest {
         Files.move(other.getParent(), folder.resolve("2026-014"));
         try (OnScreen screen = new OnScreen()) {
             screen.remembered().keep(folder);
-            screen.show(() -> screen.forms().newJob());
+            screen.open(() -> screen.forms().newJob());
             screen.settle();
-            assertThat(screen.desk().draft().shown("/issued")).isEqualTo("2026-08-10");
+            assertThat(screen.session().draft().shown("/issued")).isEqualTo("2026-08-10");
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
             assertThat(notice(screen)).startsWith("Give the job a number first");
             GuiActionRunner.execute(
-                    () -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-014")));
+                    () -> screen.session().edit(screen.session().draft().typed("/number", "2026-014")));
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
             assertThat(notice(screen)).startsWith("There is a job already");
             GuiActionRunner.execute(
-                    () -> screen.desk().edit(screen.desk().draft().typed("/number", "2026-015")));
+                    () -> screen.session().edit(screen.session().draft().typed("/number", "2026-015")));
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
-            assertThat(screen.desk().file().path())
+            assertThat(screen.session().file().path())
                     .isEqualTo(folder.resolve("2026-015").resolve("job.json"));
             assertThat(folder.resolve("2026-015").resolve("job.json")).exists();
         }
@@ -143,9 +144,32 @@ class JobSavingTest {
         Path file = Copies.of("block-basement-to-swale", folder);
         Files.writeString(file, "{ \"number\": \"1\", \"number\": \"2\" }");
         try (OnScreen screen = new OnScreen()) {
-            screen.show(() -> screen.forms().openJob(file));
+            screen.open(() -> screen.forms().openJob(file));
             SetupWindow page = (SetupWindow) screen.window().target();
             assertThat(screen.ask(() -> page.notice().said())).contains("the key \"number\" a second time");
+        }
+    }
+
+    @Test
+    void whatCannotBeKeptOnLeavingIsToldBeforeTheWindowGoes() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        Path inTheWay = Files.createDirectories(file.resolveSibling(".job.json.unsaved/full"));
+        try (OnScreen screen = OnScreen.job(file)) {
+            SetupWindow page = (SetupWindow) screen.window().target();
+            assertThat(screen.ask(() -> page.notice().said())).startsWith("A file or folder cannot be used");
+        }
+        Files.delete(inTheWay);
+        Files.delete(inTheWay.getParent());
+        try (OnScreen screen = OnScreen.job(file)) {
+            Files.createDirectories(inTheWay);
+            title(screen, "Mine");
+            assertThat(notice(screen)).as("an edit").startsWith("A file or folder cannot be used");
+            GuiActionRunner.execute(() -> screen.job().leave());
+            screen.settle();
+            assertThat(screen.ask(() -> screen.job().isShowing())).isTrue();
+            assertThat(notice(screen)).as("leaving").startsWith("A file or folder cannot be used");
+            answer(screen, "leave.unsaved");
+            assertThat(screen.ask(() -> screen.job().isDisplayable())).isFalse();
         }
     }
 }

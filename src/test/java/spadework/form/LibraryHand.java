@@ -15,23 +15,24 @@ import javax.swing.JTable;
 import javax.swing.text.JTextComponent;
 import spadework.draft.Draft;
 import spadework.form.library.ItemValuesModel;
+import spadework.form.library.LibraryTab;
 
-/** Works the shelf by mouse and keyboard. */
-public final class ShelfHand {
+/** Works the library by mouse and keyboard. */
+public final class LibraryHand {
     private static final int MOST_STEPS = 60;
 
     private final OnScreen screen;
 
-    private ShelfHand(OnScreen screen) {
+    private LibraryHand(OnScreen screen) {
         this.screen = screen;
     }
 
-    /** Opens the shelf of the job on screen at one of its tabs. */
-    static ShelfHand open(OnScreen screen, int tab) {
+    /** Opens the library of the job on screen at one of its tabs. */
+    static LibraryHand open(OnScreen screen, LibraryTab tab) {
         JobWindow job = screen.job();
-        screen.show(() -> job.shelf(tab));
+        screen.lookAt(() -> job.library(tab));
         screen.settle();
-        return new ShelfHand(screen);
+        return new LibraryHand(screen);
     }
 
     <T extends Component> T find(Class<T> kind, String name) {
@@ -127,8 +128,8 @@ public final class ShelfHand {
 
     /** Types a value of the chosen item over, or chooses it where it is one of a few words. */
     void value(String what, String value) {
-        click("shelf.values", ItemValuesModel.THEN, what);
-        JTable table = find(JTable.class, "shelf.values");
+        click("library.values", ItemValuesModel.THEN, what);
+        JTable table = find(JTable.class, "library.values");
         screen.waitFor(() -> screen.ask(() -> table.isFocusOwner() || table.isEditing()));
         if (!screen.ask(table::isEditing)) {
             screen.robot().pressAndReleaseKey(KeyEvent.VK_F2);
@@ -143,7 +144,7 @@ public final class ShelfHand {
             screen.robot().waitForIdle();
             return;
         }
-        JTextComponent editor = find(JTextComponent.class, "shelf.value");
+        JTextComponent editor = find(JTextComponent.class, "library.value");
         screen.ask(() -> {
             editor.selectAll();
             return null;

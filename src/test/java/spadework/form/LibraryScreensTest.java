@@ -19,26 +19,27 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.form.kit.Theme;
+import spadework.form.library.LibraryTab;
 import spadework.samples.BidTree;
 
-/** Every tab of the shelf, light and dark, is kept in target/screens; all that takes the keyboard says what it is. */
+/** Every tab of the library, light and dark, is kept in target/screens; all that takes the keyboard says what it is. */
 @WindowTest
-class ShelfScreensTest {
+class LibraryScreensTest {
     private static final List<String> TABS = List.of("book", "sheets", "bids", "feedback", "otherwise");
 
     @TempDir
     Path root;
 
-    private ShelfHand open(OnScreen screen) throws IOException {
+    private LibraryHand open(OnScreen screen) throws IOException {
         Path tree = root.resolve("jobs");
         BidTree.make(tree, 14);
         screen.remembered().folder = Optional.of(tree);
-        screen.show(() -> screen.forms().openJob(tree.resolve("000/J-00000/job.json")));
+        screen.open(() -> screen.forms().openJob(tree.resolve("000/J-00000/job.json")));
         screen.settle();
-        return ShelfHand.open(screen, 0);
+        return LibraryHand.open(screen, LibraryTab.BOOK);
     }
 
-    private static void tab(OnScreen screen, ShelfHand hand, String name, int index) {
+    private static void tab(OnScreen screen, LibraryHand hand, String name, int index) {
         JTabbedPane tabs = hand.find(JTabbedPane.class, name);
         GuiActionRunner.execute(() -> tabs.setSelectedIndex(index));
         screen.robot().waitForIdle();
@@ -50,15 +51,15 @@ class ShelfScreensTest {
     void everyTabIsDrawnAndFitsASmallScreen(boolean dark) throws IOException {
         String look = dark ? "dark" : "light";
         try (OnScreen screen = new OnScreen()) {
-            ShelfHand hand = open(screen);
-            GuiActionRunner.execute(() -> Theme.wear(dark));
+            LibraryHand hand = open(screen);
+            GuiActionRunner.execute(() -> Theme.apply(dark));
             for (int i = 0; i < TABS.size(); i++) {
-                tab(screen, hand, "shelf.tabs", i);
+                tab(screen, hand, "library.tabs", i);
                 if (i == 0) {
-                    hand.type("shelf.find", "STONE-MACH");
+                    hand.type("library.find", "STONE-MACH");
                     hand.value("Material: a package", "$43.00");
-                    hand.type("shelf.reason", "the quarry's August list");
-                    hand.press("shelf.show");
+                    hand.type("library.reason", "the quarry's August list");
+                    hand.press("library.show");
                 }
                 if (i == 4) {
                     hand.type("otherwise.with.1", "margin=20%");
@@ -66,7 +67,7 @@ class ShelfScreensTest {
                     hand.press("otherwise.compare");
                     hand.press("otherwise.range");
                 }
-                screen.picture(look + "-shelf-" + TABS.get(i));
+                screen.picture(look + "-library-" + TABS.get(i));
                 assertThat(screen.ask(() -> screen.window().target().getSize().width))
                         .isLessThanOrEqualTo(1366);
                 assertThat(screen.all(AbstractButton.class, Component::isShowing))
@@ -86,16 +87,16 @@ class ShelfScreensTest {
     }
 
     @Test
-    void everyControlOfTheShelfHasAName() throws IOException {
+    void everyControlOfTheLibraryHasAName() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            ShelfHand hand = open(screen);
+            LibraryHand hand = open(screen);
             Set<String> nameless = new TreeSet<>();
             int seen = 0;
             for (int i = 0; i < TABS.size(); i++) {
-                tab(screen, hand, "shelf.tabs", i);
+                tab(screen, hand, "library.tabs", i);
                 for (int inner = 0; inner < (i == 0 ? 3 : i == 2 ? 2 : 1); inner++) {
                     if (i == 0 || i == 2) {
-                        tab(screen, hand, i == 0 ? "shelf.about" : "bids.below", inner);
+                        tab(screen, hand, i == 0 ? "library.about" : "bids.below", inner);
                     }
                     List<JComponent> controls = screen.all(JComponent.class, EveryControlTest::takesTheKeyboard);
                     seen += controls.size();

@@ -17,6 +17,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spadework.form.library.LibraryTab;
 import spadework.office.book.BookService;
 import spadework.office.portfolio.BidsService;
 import spadework.office.reply.Reply;
@@ -24,9 +25,7 @@ import spadework.samples.BidTree;
 
 /** Old bids in the window are those that the commands list; they are opened, copied and priced anew. */
 @WindowTest
-class ShelfBidsTest {
-    private static final int BOOK = 0;
-    private static final int BIDS = 2;
+class LibraryBidsTest {
     private static final int USED = 2;
     private static final int REPRICE = 1;
     private static final LocalDate TODAY = OnScreen.TODAY;
@@ -44,11 +43,11 @@ class ShelfBidsTest {
         job = tree.resolve("000/J-00000/job.json");
     }
 
-    private ShelfHand open(OnScreen screen, int tab) {
+    private LibraryHand open(OnScreen screen, LibraryTab tab) {
         screen.remembered().folder = Optional.of(tree);
-        screen.show(() -> screen.forms().openJob(job));
+        screen.open(() -> screen.forms().openJob(job));
         screen.settle();
-        return ShelfHand.open(screen, tab);
+        return LibraryHand.open(screen, tab);
     }
 
     private static List<String> flat(Reply reply) {
@@ -65,10 +64,10 @@ class ShelfBidsTest {
     @Test
     void bidsAreThoseOfTheCommandAndAreFoundByWords() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            ShelfHand hand = open(screen, BIDS);
+            LibraryHand hand = open(screen, LibraryTab.BIDS);
             Reply told = BidsService.list(tree, TODAY, Optional.empty(), List.of(), false);
             assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
-            assertThat(hand.cells("shelf.bids"))
+            assertThat(hand.cells("library.bids"))
                     .extracting(row -> row.get(1))
                     .contains("draft", "issued", "accepted", "lost");
             hand.type("bids.find", "sump");
@@ -80,8 +79,8 @@ class ShelfBidsTest {
     }
 
     /** The rows in the spelling of the command. */
-    private static List<String> bids(ShelfHand hand) {
-        return hand.cells("shelf.bids").stream()
+    private static List<String> bids(LibraryHand hand) {
+        return hand.cells("library.bids").stream()
                 .map(row -> String.join(
                                 " ",
                                 row.get(0),
@@ -104,21 +103,21 @@ class ShelfBidsTest {
     @Test
     void usesOfAnItemAreThoseOfTheCommandAndOpenTheirBid() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            ShelfHand hand = open(screen, BOOK);
-            hand.type("shelf.find", "DIG-MACH");
-            JTabbedPane about = hand.find(JTabbedPane.class, "shelf.about");
+            LibraryHand hand = open(screen, LibraryTab.BOOK);
+            hand.type("library.find", "DIG-MACH");
+            JTabbedPane about = hand.find(JTabbedPane.class, "library.about");
             GuiActionRunner.execute(() -> about.setSelectedIndex(USED));
             screen.settle();
-            List<String> uses = hand.cells("shelf.uses").stream()
+            List<String> uses = hand.cells("library.uses").stream()
                     .map(row -> String.join(" ", row).replaceAll(" +", " "))
                     .toList();
             assertThat(uses)
                     .isEqualTo(flat(BidsService.history("DIG-MACH", tree, false)))
                     .hasSizeGreaterThan(9);
-            screen.picture("light-shelf-uses");
+            screen.picture("light-library-uses");
             int before = windows().size();
-            hand.click("shelf.uses", 0, hand.cells("shelf.uses").get(3).get(0));
-            hand.press("shelf.uses.open");
+            hand.click("library.uses", 0, hand.cells("library.uses").get(3).get(0));
+            hand.press("library.uses.open");
             screen.waitFor(() -> windows().size() == before + 1);
         }
     }
@@ -126,17 +125,19 @@ class ShelfBidsTest {
     @Test
     void bidOpensByEnterAndWhatIsNotSavedStaysWhereItIs() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            ShelfHand hand = open(screen, BIDS);
+            LibraryHand hand = open(screen, LibraryTab.BIDS);
             JobWindow first = windows().get(0);
-            GuiActionRunner.execute(() -> first.desk().edit(first.desk().draft().typed("/title", "Not saved yet")));
-            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
+            GuiActionRunner.execute(
+                    () -> first.session().edit(first.session().draft().typed("/title", "Not saved yet")));
+            hand.click("library.bids", 8, hand.cells("library.bids").get(1).get(0));
             hand.key(KeyEvent.VK_ENTER);
             screen.waitFor(() -> windows().size() == 2);
-            assertThat(screen.ask(() -> first.desk().draft().shown("/title"))).isEqualTo("Not saved yet");
+            assertThat(screen.ask(() -> first.session().draft().shown("/title")))
+                    .isEqualTo("Not saved yet");
             assertThat(Files.readString(job)).doesNotContain("Not saved yet");
-            GuiActionRunner.execute(() -> first.shelf(BIDS));
+            GuiActionRunner.execute(() -> first.library(LibraryTab.BIDS));
             screen.settle();
-            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(1).get(0));
+            hand.click("library.bids", 8, hand.cells("library.bids").get(1).get(0));
             hand.key(KeyEvent.VK_ENTER);
             assertThat(windows())
                     .as("the bid that is open already comes forward")
@@ -147,7 +148,7 @@ class ShelfBidsTest {
     @Test
     void bidIsCopiedWithWhatWasChosen() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            ShelfHand hand = open(screen, BIDS);
+            LibraryHand hand = open(screen, LibraryTab.BIDS);
             hand.type("copy.number", "2026-077");
             hand.type("copy.customer", "Juniper Ostrand");
             hand.press("copy.take.TERMS");
@@ -170,8 +171,8 @@ class ShelfBidsTest {
             BookService.at(Optional.of(tree.resolve("price-book.json")))
                     .change("STONE-MACH", Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
             String before = Files.readString(job);
-            ShelfHand hand = open(screen, BIDS);
-            hand.click("shelf.bids", 8, hand.cells("shelf.bids").get(0).get(0));
+            LibraryHand hand = open(screen, LibraryTab.BIDS);
+            hand.click("library.bids", 8, hand.cells("library.bids").get(0).get(0));
             JTabbedPane below = hand.find(JTabbedPane.class, "bids.below");
             GuiActionRunner.execute(() -> below.setSelectedIndex(REPRICE));
             hand.press("reprice.look");
@@ -181,7 +182,7 @@ class ShelfBidsTest {
                             row.get(0).equals("STONE-MACH") && row.get(5).equals("material: 2026-08-01 August list"));
             assertThat(rows.get(rows.size() - 1).get(1)).isEqualTo("Total");
             assertThat(Files.readString(job)).as("nothing is saved by looking").isEqualTo(before);
-            screen.picture("light-shelf-reprice");
+            screen.picture("light-library-reprice");
             hand.type("reprice.start", "2026-09-28");
             hand.type("reprice.finish", "2026-10-16");
             hand.press("reprice.save");

@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.feedback.RateRule;
 import spadework.form.kit.Theme;
+import spadework.form.library.LibraryTab;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.agreement.Accepting;
@@ -32,9 +33,7 @@ import spadework.office.reply.Reply;
 
 /** What closed jobs took, in the window: the three errors, and rates that somebody takes one by one. */
 @WindowTest
-class ShelfFeedbackTest {
-    private static final int FEEDBACK = 3;
-    private static final int OTHERWISE = 4;
+class LibraryFeedbackTest {
     private static final ObjectMapper JSON = new ObjectMapper();
 
     @TempDir
@@ -81,25 +80,26 @@ class ShelfFeedbackTest {
         ObjectNode built =
                 root.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
         built.set("actuals", JSON.readTree("""
-                [{"code": "DIG-MACH", "quantity": "90 cy", "hours": "%s"},
-                 {"code": "STONE-MACH", "quantity": "20 cy", "hours": "5 h", "material": "%s"}]""".formatted(hours, stone)));
+            [{"code": "DIG-MACH", "quantity": "90 cy", "hours": "%s"},
+             {"code": "STONE-MACH", "quantity": "20 cy", "hours": "5 h", "material": "%s"}]\
+            """.formatted(hours, stone)));
         root.putObject("closed").put("completed", "2026-09-25");
         Files.writeString(file, JSON.writeValueAsString(root));
     }
 
-    private BookService desk() throws IOException {
+    private BookService session() throws IOException {
         return BookService.at(Optional.of(book));
     }
 
     private List<String> told(Path tree) throws IOException {
-        return new FeedbackService(tree, desk(), RateRule.MEDIAN)
+        return new FeedbackService(tree, session(), RateRule.MEDIAN)
                 .tell().out().stream().map(line -> line.replaceAll(" +", " ")).toList();
     }
 
     @Test
     void seasonAndTheJobOnScreenAreThoseOfTheCommand() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.FEEDBACK);
             assertThat(totals(hand)).isNotEmpty().allMatch(told(folder)::contains);
             assertThat(hand.cells("feedback.rates"))
                     .extracting(row -> row.get(0) + " " + row.get(1))
@@ -108,9 +108,9 @@ class ShelfFeedbackTest {
                             "STONE-MACH Crew does in an hour",
                             "STONE-MACH Material: a package");
             assertThat(hand.text("feedback.evidence")).contains("2026-014, finished 2026-09-25, silty clay, damp: ");
-            screen.picture("light-shelf-lesson");
-            GuiActionRunner.execute(() -> Theme.wear(true));
-            screen.picture("dark-shelf-lesson");
+            screen.picture("light-library-lesson");
+            GuiActionRunner.execute(() -> Theme.apply(true));
+            screen.picture("dark-library-lesson");
             hand.press("feedback.one");
             assertThat(totals(hand)).hasSize(2).allMatch(told(job)::contains);
             assertThat(hand.cells("feedback.rates"))
@@ -120,7 +120,7 @@ class ShelfFeedbackTest {
     }
 
     /** Code, jobs and amounts, as the command spells a row. */
-    private static List<String> totals(ShelfHand hand) {
+    private static List<String> totals(LibraryHand hand) {
         return hand.cells("feedback.totals").stream()
                 .map(row -> String.join(
                         " ", row.get(0), row.get(2), row.get(3), row.get(4), row.get(5), row.get(6), row.get(7)))
@@ -130,12 +130,12 @@ class ShelfFeedbackTest {
     @Test
     void oneRateIsTakenIntoTheBookAndTheOthersAreLeft() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.FEEDBACK);
             hand.click("feedback.rates", 0, "STONE-MACH", "Material: a package");
             String rate = hand.cells("feedback.rates").get(2).get(3);
             hand.type("feedback.on", "2026-12-01");
             hand.press("feedback.accept");
-            Reply shown = desk().show("STONE-MACH", Optional.empty());
+            Reply shown = session().show("STONE-MACH", Optional.empty());
             assertThat(shown.out())
                     .contains("  material/cost: $31.50 → " + rate)
                     .anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "))
@@ -152,7 +152,7 @@ class ShelfFeedbackTest {
         try (OnScreen screen = OnScreen.job(job)) {
             Path out = folder.resolve("out");
             screen.asked().target = Optional.of(out);
-            ShelfHand hand = ShelfHand.open(screen, FEEDBACK);
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.FEEDBACK);
             hand.press("feedback.report");
             assertThat(hand.text("feedback.told")).startsWith("Written: ").contains("feedback.pdf", "feedback.xlsx");
             try (PDDocument pdf = Loader.loadPDF(out.resolve("feedback.pdf").toFile());
@@ -168,8 +168,9 @@ class ShelfFeedbackTest {
     @Test
     void priceOtherwiseStandsBesideThePriceAsItIs() throws IOException {
         try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
-            String total = screen.ask(() -> screen.desk().total()).orElseThrow().text();
-            ShelfHand hand = ShelfHand.open(screen, OTHERWISE);
+            String total =
+                    screen.ask(() -> screen.session().total()).orElseThrow().text();
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.OTHERWISE);
             hand.type("otherwise.with.1", "margin=20%");
             hand.type("otherwise.with.2", "soil=C");
             hand.press("otherwise.compare");
@@ -181,10 +182,10 @@ class ShelfFeedbackTest {
             assertThat(row.get(2)).isNotEqualTo(total);
             hand.press("otherwise.range");
             assertThat(hand.text("otherwise.lines")).contains("Priced 1,000 times, seed 1", "80 of 100 jobs", total);
-            screen.picture("light-shelf-otherwise-priced");
+            screen.picture("light-library-otherwise-priced");
             hand.type("otherwise.with.1", "margin=400%");
             hand.press("otherwise.compare");
-            screen.picture("light-shelf-otherwise-wrong");
+            screen.picture("light-library-otherwise-wrong");
             assertThat(screen.all(
                             JTextArea.class,
                             area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))

@@ -22,6 +22,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spadework.form.library.LibraryTab;
 import spadework.form.library.LibraryWindow;
 import spadework.money.Dollars;
 import spadework.office.book.BookService;
@@ -30,9 +31,7 @@ import spadework.pricesheet.PriceColumn;
 
 /** The price book in the window: what it lists, and what is written when somebody says so. */
 @WindowTest
-class ShelfBookTest {
-    private static final int BOOK = 0;
-    private static final int SHEETS = 1;
+class LibraryBookTest {
     private static final int PAST = 1;
 
     @TempDir
@@ -49,7 +48,7 @@ class ShelfBookTest {
         before = Files.readString(book);
     }
 
-    private BookService desk() throws IOException {
+    private BookService session() throws IOException {
         return BookService.at(Optional.of(book));
     }
 
@@ -57,35 +56,35 @@ class ShelfBookTest {
         return reply.out().stream().map(line -> line.split(" ")[0]).toList();
     }
 
-    private static List<String> codes(ShelfHand hand) {
-        return hand.cells("shelf.items").stream().map(row -> row.get(0)).toList();
+    private static List<String> codes(LibraryHand hand) {
+        return hand.cells("library.items").stream().map(row -> row.get(0)).toList();
     }
 
     @Test
     void itemsAreThoseOfTheCommandsAndAreFoundByWords() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            ShelfHand hand = ShelfHand.open(screen, BOOK);
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
             assertThat(codes(hand))
-                    .isEqualTo(codes(desk().list(Optional.empty(), false, Optional.empty())))
+                    .isEqualTo(codes(session().list(Optional.empty(), false, Optional.empty())))
                     .hasSizeGreaterThan(30);
-            hand.type("shelf.find", "drain pipe");
+            hand.type("library.find", "drain pipe");
             assertThat(codes(hand))
-                    .isEqualTo(codes(desk().find(List.of("drain", "pipe"))))
+                    .isEqualTo(codes(session().find(List.of("drain", "pipe"))))
                     .isNotEmpty();
         }
     }
 
     @Test
-    void keyOfTheMenuOpensTheShelfAndControlWPutsItAway() throws IOException {
+    void keyOfTheMenuOpensTheLibraryAndControlWPutsItAway() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
             screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
             press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_B);
-            screen.waitFor(() -> shelves() == 1);
-            ShelfHand hand = ShelfHand.open(screen, BOOK);
-            assertThat(shelves()).as("there is one shelf to a window").isEqualTo(1);
-            hand.type("shelf.find", "stone");
+            screen.waitFor(() -> libraries() == 1);
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            assertThat(libraries()).as("there is one library to a window").isEqualTo(1);
+            hand.type("library.find", "stone");
             press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_W);
-            screen.waitFor(() -> shelves() == 0);
+            screen.waitFor(() -> libraries() == 0);
         }
     }
 
@@ -99,7 +98,7 @@ class ShelfBookTest {
         screen.robot().waitForIdle();
     }
 
-    private static long shelves() {
+    private static long libraries() {
         return Stream.of(Window.getWindows())
                 .filter(window -> window instanceof LibraryWindow && window.isVisible())
                 .count();
@@ -109,18 +108,18 @@ class ShelfBookTest {
     void assemblyIsShownWithItsParts() throws IOException {
         Files.writeString(book, before.replaceFirst("\\n  ]\\s*}\\s*$", Matcher.quoteReplacement("""
 
-                  ],
-                  "assemblies": [{"code": "CORNER-KIT", "name": "Outside corner, sealed twice", "driver": "corner",
-                    "parts": [{"item": "STONE-MACH", "each": "0.5 cy"}, {"item": "AC-LIFT", "each": "1 ea"}]}]
-                }
-                """)));
+              ],
+              "assemblies": [{"code": "CORNER-KIT", "name": "Outside corner, sealed twice", "driver": "corner",
+                "parts": [{"item": "STONE-MACH", "each": "0.5 cy"}, {"item": "AC-LIFT", "each": "1 ea"}]}]
+            }
+            """)));
         try (OnScreen screen = OnScreen.job(job)) {
-            ShelfHand hand = ShelfHand.open(screen, BOOK);
-            hand.type("shelf.find", "corner sealed");
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            hand.type("library.find", "corner sealed");
             assertThat(codes(hand)).containsExactly("CORNER-KIT");
-            assertThat(hand.text("shelf.parts"))
+            assertThat(hand.text("library.parts"))
                     .contains("For each: corner", "0.5 of STONE-MACH   Drain stone No. 57, by machine");
-            screen.picture("light-shelf-assembly");
+            screen.picture("light-library-assembly");
         }
     }
 
@@ -128,28 +127,28 @@ class ShelfBookTest {
     void priceIsChangedByHandShownFirstAndKeptWithItsReason() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
             JobWindow window = screen.job();
-            Dollars total = screen.ask(() -> window.desk().total()).orElseThrow();
-            ShelfHand hand = ShelfHand.open(screen, BOOK);
-            hand.type("shelf.find", "STONE-MACH");
+            Dollars total = screen.ask(() -> window.session().total()).orElseThrow();
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            hand.type("library.find", "STONE-MACH");
             hand.value("Material: a package", "$43.00");
-            hand.press("shelf.show");
-            assertThat(hand.text("shelf.moves")).as("no reason was given").isEmpty();
-            hand.type("shelf.reason", "the quarry's August list");
-            hand.press("shelf.show");
-            assertThat(hand.lines("shelf.moves")).contains("STONE-MACH material/cost: $31.50 → $43.00");
+            hand.press("library.show");
+            assertThat(hand.text("library.moves")).as("no reason was given").isEmpty();
+            hand.type("library.reason", "the quarry's August list");
+            hand.press("library.show");
+            assertThat(hand.lines("library.moves")).contains("STONE-MACH material/cost: $31.50 → $43.00");
             assertThat(Files.readString(book))
                     .as("nothing is written by showing")
                     .isEqualTo(before);
-            hand.press("shelf.write");
-            assertThat(hand.text("shelf.moves")).startsWith("Written:");
-            assertThat(desk().show("STONE-MACH", Optional.empty()).out())
+            hand.press("library.write");
+            assertThat(hand.text("library.moves")).startsWith("Written:");
+            assertThat(session().show("STONE-MACH", Optional.empty()).out())
                     .contains("2026-08-10  the quarry's August list", "  material/cost: $31.50 → $43.00");
-            JTabbedPane about = hand.find(JTabbedPane.class, "shelf.about");
+            JTabbedPane about = hand.find(JTabbedPane.class, "library.about");
             GuiActionRunner.execute(() -> about.setSelectedIndex(PAST));
-            assertThat(hand.cells("shelf.past").toString())
+            assertThat(hand.cells("library.past").toString())
                     .contains("2026-08-10, Material: a package, $31.50, $43.00, the quarry's August list");
             screen.waitFor(() -> screen.ask(window::isIdle));
-            assertThat(screen.ask(() -> window.desk().total()).orElseThrow())
+            assertThat(screen.ask(() -> window.session().total()).orElseThrow())
                     .as("job on screen")
                     .isGreaterThan(total);
         }
@@ -158,18 +157,18 @@ class ShelfBookTest {
     @Test
     void typingOnAfterwardsTakesTheWritingBack() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            ShelfHand hand = ShelfHand.open(screen, BOOK);
-            hand.type("shelf.find", "STONE-MACH");
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            hand.type("library.find", "STONE-MACH");
             hand.value("Material: a package", "$33.00");
-            hand.type("shelf.reason", "August list");
-            hand.press("shelf.show");
-            assertThat(hand.canPress("shelf.write")).isTrue();
+            hand.type("library.reason", "August list");
+            hand.press("library.show");
+            assertThat(hand.canPress("library.write")).isTrue();
             hand.value("Material: a package", "$333.00");
-            assertThat(hand.canPress("shelf.write")).isFalse();
+            assertThat(hand.canPress("library.write")).isFalse();
             hand.value("Material: a package", "much");
-            hand.press("shelf.show");
-            assertThat(hand.text("shelf.moves")).contains("found \"much\"");
-            assertThat(hand.canPress("shelf.write")).isFalse();
+            hand.press("library.show");
+            assertThat(hand.text("library.moves")).contains("found \"much\"");
+            assertThat(hand.canPress("library.write")).isFalse();
             assertThat(Files.readString(book)).isEqualTo(before);
         }
     }
@@ -177,34 +176,34 @@ class ShelfBookTest {
     @Test
     void bundledItemIsCopiedIntoTheFirmsBookAndANewOneIsAddedAndGivenUp() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            ShelfHand hand = ShelfHand.open(screen, BOOK);
-            hand.type("shelf.find", "DIG-MACH");
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            hand.type("library.find", "DIG-MACH");
             assertThat(before).doesNotContain("\"DIG-MACH\"");
             hand.value("Crew does in an hour", "7 cy");
-            hand.type("shelf.reason", "own time on three jobs");
-            hand.press("shelf.show");
-            hand.press("shelf.write");
+            hand.type("library.reason", "own time on three jobs");
+            hand.press("library.show");
+            hand.press("library.write");
             assertThat(Files.readString(book)).contains("\"DIG-MACH\"", "\"7 cy\"", "own time on three jobs");
-            hand.press("shelf.like");
-            hand.type("shelf.code", "DIG-NIGHT");
+            hand.press("library.like");
+            hand.type("library.code", "DIG-NIGHT");
             hand.value("Crew does in an hour", "5 cy");
             hand.value("Standard", "no");
-            hand.type("shelf.reason", "work by lamps");
-            hand.press("shelf.show");
-            hand.press("shelf.write");
-            assertThat(desk().show("DIG-NIGHT", Optional.empty()).out())
+            hand.type("library.reason", "work by lamps");
+            hand.press("library.show");
+            hand.press("library.write");
+            assertThat(session().show("DIG-NIGHT", Optional.empty()).out())
                     .contains("2026-08-10  work by lamps")
                     .anyMatch(line -> line.matches("standard +false"))
                     .anyMatch(line -> line.matches("labor/perHour +5 cy"));
-            hand.type("shelf.find", "DIG-NIGHT");
-            hand.type("shelf.reason", "nobody asked for it");
-            hand.press("shelf.retire");
-            hand.press("shelf.write");
+            hand.type("library.find", "DIG-NIGHT");
+            hand.type("library.reason", "nobody asked for it");
+            hand.press("library.retire");
+            hand.press("library.write");
             assertThat(codes(hand)).doesNotContain("DIG-NIGHT");
-            assertThat(codes(desk().list(Optional.empty(), false, Optional.empty())))
+            assertThat(codes(session().list(Optional.empty(), false, Optional.empty())))
                     .contains("DIG-MACH")
                     .doesNotContain("DIG-NIGHT");
-            hand.press("shelf.gone");
+            hand.press("library.gone");
             assertThat(codes(hand)).contains("DIG-NIGHT");
         }
     }
@@ -239,7 +238,7 @@ class ShelfBookTest {
         Path sheet = folder.resolve("prices.xlsx");
         try (OnScreen screen = OnScreen.job(job)) {
             screen.asked().target = Optional.of(sheet);
-            ShelfHand hand = ShelfHand.open(screen, SHEETS);
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.SHEETS);
             hand.press("sheets.export");
             screen.settle();
             byte[] good = Files.readAllBytes(sheet);
@@ -249,7 +248,7 @@ class ShelfBookTest {
             assertThat(hand.text("sheets.told")).isEqualTo("20 to mend. Nothing was written.");
             assertThat(hand.lines("sheets.lines")).hasSize(20).allMatch(line -> line.contains("\"fast\""));
             assertThat(hand.canPress("sheets.write")).isFalse();
-            screen.picture("light-shelf-faults");
+            screen.picture("light-library-faults");
             assertThat(Files.readString(book)).isEqualTo(before);
             Files.write(sheet, good);
             edit(sheet, 2, false);

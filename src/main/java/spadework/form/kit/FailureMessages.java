@@ -1,0 +1,12 @@
+package spadework.form.kit;
+
+import java.io.IOException;
+
+/** Why work in the background came to nothing, in words of the window. */
+public final class FailureMessages {
+    private FailureMessages() {}
+
+    public static String of(Exception why) {
+        return Messages.of(why instanceof IOException ? "file.refused" : "step.broken", why.getMessage());
+    }
+}
