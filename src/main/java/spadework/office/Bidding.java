@@ -16,7 +16,6 @@ import spadework.finding.Severity;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
-import spadework.law.StateRules;
 import spadework.office.files.Logo;
 import spadework.office.files.Photos;
 import spadework.office.files.PictureFiles;
@@ -113,7 +112,7 @@ public final class Bidding {
                     book,
                     takeoff,
                     contract,
-                    new HouseLaw(understood.states().federal(), rules(job)),
+                    law(job),
                     revision,
                     new DossierFindings(Checks.of(new Facts(job, book)), contractFindings(job, contract)),
                     phrases,
@@ -124,14 +123,15 @@ public final class Bidding {
                             Photos.ofWork(job, understood.jobFolder(), album)));
         }
 
-        private Optional<StateRules> rules(Job job) {
-            return understood.states().find(job.site().address().state());
+        private HouseLaw law(Job job) {
+            return new HouseLaw(
+                    understood.states().federal(),
+                    understood.states().find(job.site().address().state()));
         }
 
         private List<Finding> contractFindings(Job job, Contract contract) {
             List<Finding> found = new ArrayList<>(record);
-            found.addAll(ContractChecks.of(
-                    job, understood.company(), contract, understood.states().federal(), rules(job)));
+            found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
             found.addAll(warranty.findings(job, understood.company()));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
