@@ -43,7 +43,6 @@ class SizeRulesTest {
             drawing.shape.LabelRequest.small
             figure.EarthFigure.of
             listing.Listing.price
-            press.page.PlainSvgImage(new)
             takeoff.AssemblyLines.line
             takeoff.RunTakeoff.run
             water.DrainCourses.course

@@ -16,7 +16,6 @@ import spadework.finding.Severity;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
-import spadework.law.StateRules;
 import spadework.office.files.Logo;
 import spadework.office.files.Photos;
 import spadework.office.files.PictureFiles;
@@ -120,7 +119,7 @@ public final class Bidding {
                     book,
                     takeoff,
                     contract,
-                    new HouseLaw(understood.states().federal(), rules(job)),
+                    law(job),
                     revision,
                     new DossierFindings(found.findings(), contractFindings(job, takeoff, contract, found)),
                     phrases,
@@ -131,15 +130,16 @@ public final class Bidding {
                             Photos.ofWork(job, understood.jobFolder(), album)));
         }
 
-        private Optional<StateRules> rules(Job job) {
-            return understood.states().find(job.site().address().state());
+        private HouseLaw law(Job job) {
+            return new HouseLaw(
+                    understood.states().federal(),
+                    understood.states().find(job.site().address().state()));
         }
 
         private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract, PaidFindings paid) {
             List<Finding> found = new ArrayList<>(record);
             paid.open().ifPresent(found::add);
-            found.addAll(ContractChecks.of(
-                    job, understood.company(), contract, understood.states().federal(), rules(job)));
+            found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
             found.addAll(warranty.findings(job, understood.company()));
             found.addAll(ScheduleChecks.of(
                     job, understood.company(), CrewCalendar.of(job, understood.company(), book, takeoff)));

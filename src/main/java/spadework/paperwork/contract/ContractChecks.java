@@ -14,8 +14,8 @@ import spadework.job.Signing;
 import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.DepositCheck;
-import spadework.law.StateRules;
 import spadework.money.Dollars;
+import spadework.paperwork.HouseLaw;
 import spadework.pricing.Due;
 
 /** What there is to say about the contract, to the contractor only: its deposit, its contents, its signing. */
@@ -30,11 +30,9 @@ public final class ContractChecks {
     /**
      * What there is to say.
      *
-     * @param federal the federal floor
-     * @param rules the state's rules; empty where they were not gathered
+     * @param law the federal floor and the state's rules
      */
-    public static List<Finding> of(
-            Job job, Company company, Contract contract, StateRules federal, Optional<StateRules> rules) {
+    public static List<Finding> of(Job job, Company company, Contract contract, HouseLaw law) {
         String state = job.site().address().state();
         Dollars deposit = Dollars.total(contract.payments().stream()
                 .filter(Due::atSigning)
@@ -43,15 +41,15 @@ public final class ContractChecks {
         Optional<Signing> signing = job.agreement().signing();
         Dollars price = contract.contracted().total();
         Dollars special = signing.flatMap(one -> one.financing().specialOrder()).orElse(Dollars.ZERO);
-        List<Finding> found = new ArrayList<>(DepositCheck.of(state, rules, price, deposit, special));
+        List<Finding> found = new ArrayList<>(DepositCheck.of(state, law.state(), price, deposit, special));
         if (signing.isEmpty()) {
             found.add(0, finding(UNPREPARED, Severity.MUST, state, FEDERAL));
             return found;
         }
         boolean secured = signing.get().financing().lienOnHome();
-        Set<Content> holds =
-                ContractContents.of(job, company, signing.get(), ContentsCheck.due(federal, rules, price, secured));
-        found.addAll(ContentsCheck.of(state, federal, rules, holds, price, secured));
+        Set<Content> holds = ContractContents.of(
+                job, company, signing.get(), ContentsCheck.due(law.federal(), law.state(), price, secured));
+        found.addAll(ContentsCheck.of(state, law.federal(), law.state(), holds, price, secured));
         found.addAll(signing(state, signing.get()));
         if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
             found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));

@@ -1,10 +1,8 @@
 package spadework.paperwork.contract;
 
 import java.util.List;
-import java.util.Optional;
 import spadework.contract.PricedOption;
 import spadework.contract.QuantityChange;
-import spadework.job.Accepted;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.work.WallWorks;
 
@@ -24,13 +22,13 @@ public final class OptionRows {
                 option.option().title(),
                 option.option().why(),
                 option.sum().total(),
-                state(dossier.job().agreement().accepted(), option),
+                state(dossier.job().agreement().accepted().isPresent(), option),
                 new WallWorks(dossier).of(option.option().alteration().walls()),
                 option.quantities().stream().map(OptionRows::move).toList());
     }
 
-    private static String state(Optional<Accepted> accepted, PricedOption option) {
-        if (accepted.isEmpty()) {
+    private static String state(boolean decided, PricedOption option) {
+        if (!decided) {
             return "open";
         }
         return option.taken() ? "taken" : "declined";

@@ -2,7 +2,6 @@ package spadework.paperwork.cost;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import spadework.company.Company;
 import spadework.feedback.FeedbackSeason;
 import spadework.feedback.JobVariances;
@@ -34,7 +33,7 @@ public final class FeedbackPaper {
         List<Variance> all = jobs.stream().flatMap(job -> job.items().stream()).toList();
         String numbers = jobs.size() == 1 ? first.number() : first.number() + " – " + last.number();
         PaperHead head = new PaperHead(
-                PaperHeads.firm(company, Optional.empty()),
+                PaperHeads.firm(company),
                 numbers,
                 jobs.size() == 1 ? first.title() : "",
                 PrintedDates.words(on),

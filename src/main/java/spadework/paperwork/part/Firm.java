@@ -16,4 +16,10 @@ public record Firm(
         String phone,
         String email,
         Optional<String> logo,
-        boolean a4) {}
+        boolean a4) {
+
+    /** The same with its logo. */
+    public Firm withLogo(String data) {
+        return new Firm(name, licenseLabel, licenseNumber, insurance, address, phone, email, Optional.of(data), a4);
+    }
+}

@@ -44,10 +44,12 @@ public final class PaperHeads {
     }
 
     private static Firm firm(Dossier dossier) {
-        return firm(dossier.company(), dossier.photos().logo());
+        Firm plain = firm(dossier.company());
+        return dossier.photos().logo().map(plain::withLogo).orElse(plain);
     }
 
-    public static Firm firm(Company company, Optional<String> logo) {
+    /** The firm without its logo. */
+    public static Firm firm(Company company) {
         String insurance = company.insurance().carrier() + ", policy "
                 + company.insurance().policy() + ", " + company.insurance().limits() + ", until "
                 + PrintedDates.words(company.insurance().until());
@@ -59,7 +61,7 @@ public final class PaperHeads {
                 company.address().text(),
                 company.phone(),
                 company.email(),
-                logo,
+                Optional.empty(),
                 company.paper() == Paper.A4);
     }
 }

@@ -1,8 +1,7 @@
 package spadework.paperwork.part;
 
 import java.time.LocalDate;
-import java.util.List;
-import java.util.Optional;
+import java.util.function.Function;
 import spadework.job.Closed;
 import spadework.job.Job;
 import spadework.job.WarrantyPart;
@@ -14,21 +13,23 @@ import spadework.paperwork.PrintedDates;
 public final class WarrantyPromises {
     private WarrantyPromises() {}
 
+    /** The terms with their days; those of the specimen until the job is closed. */
     public static WarrantyPromise of(Job job) {
-        return of(job.warranty(), job.closed().map(Closed::completed));
+        return job.closed()
+                .map(Closed::completed)
+                .map(start -> of(job.warranty(), false, part -> running(part, start)))
+                .orElseGet(() -> specimen(job));
     }
 
     /** The terms as they stood before anything was built. */
     public static WarrantyPromise specimen(Job job) {
-        return of(job.warranty(), Optional.empty());
+        return of(job.warranty(), true, part -> row(part, "", ""));
     }
 
-    private static WarrantyPromise of(WarrantyTerms terms, Optional<LocalDate> completed) {
-        List<WarrantyRow> rows =
-                terms.parts().stream().map(part -> row(part, completed)).toList();
+    private static WarrantyPromise of(WarrantyTerms terms, boolean specimen, Function<WarrantyPart, WarrantyRow> row) {
         return new WarrantyPromise(
-                completed.isEmpty(),
-                rows,
+                specimen,
+                terms.parts().stream().map(row).toList(),
                 terms.replyDays(),
                 terms.transfers(),
                 terms.transferNoticeDays(),
@@ -36,14 +37,11 @@ public final class WarrantyPromises {
                 terms.duties());
     }
 
-    private static WarrantyRow row(WarrantyPart part, Optional<LocalDate> completed) {
-        return new WarrantyRow(
-                part.part(),
-                part.promise(),
-                part.years(),
-                completed.map(PrintedDates::words).orElse(""),
-                completed
-                        .map(start -> PrintedDates.words(WarrantyTerm.lastDay(start, part.years())))
-                        .orElse(""));
+    private static WarrantyRow running(WarrantyPart part, LocalDate start) {
+        return row(part, PrintedDates.words(start), PrintedDates.words(WarrantyTerm.lastDay(start, part.years())));
+    }
+
+    private static WarrantyRow row(WarrantyPart part, String firstDay, String lastDay) {
+        return new WarrantyRow(part.part(), part.promise(), part.years(), firstDay, lastDay);
     }
 }

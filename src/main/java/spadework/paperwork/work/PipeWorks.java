@@ -51,14 +51,17 @@ public final class PipeWorks {
                 .map(feet -> Length.ofFeet(feet.doubleValue()))
                 .findFirst()
                 .orElse(Length.ZERO);
+        boolean inTheMiddle = drain.teeAt() == TeeAt.MIDDLE;
+        Optional<Length> end = inTheMiddle ? drain.teeInvert() : drain.endInvert();
+        Length reach = inTheMiddle ? Length.ofFeet(length.feet() / 2) : length;
         return new PipeWork(
                 drain.label(),
                 "drain",
-                pipe(drain.item(), Measure.DRAIN_PIPE),
+                drain.item().map(this::named).orElseGet(() -> standard(Measure.DRAIN_PIPE)),
                 length.text(),
-                drain.teeAt() == TeeAt.MIDDLE
-                        ? levels(drain.startInvert(), drain.teeInvert(), Length.ofFeet(length.feet() / 2))
-                        : levels(drain.startInvert(), drain.endInvert(), length),
+                drain.startInvert()
+                        .flatMap(start -> end.map(low -> levels(start, low, reach)))
+                        .orElse(""),
                 drain.into(),
                 terms.get("takes.drain", "walls", String.join(", ", drain.along())));
     }
@@ -67,9 +70,11 @@ public final class PipeWorks {
         return new PipeWork(
                 run.label(),
                 kind,
-                pipe(run.item(), measure),
+                run.item().map(this::named).orElseGet(() -> standard(measure)),
                 run.length().text(),
-                levels(run.startInvert(), run.endInvert(), run.length()),
+                run.startInvert()
+                        .flatMap(start -> run.endInvert().map(end -> levels(start, end, run.length())))
+                        .orElse(""),
                 run.into(),
                 takes);
     }
@@ -89,24 +94,28 @@ public final class PipeWorks {
         return things.stream().map(label).filter(text -> !text.isEmpty()).collect(Collectors.joining(", "));
     }
 
-    private String pipe(Optional<String> chosen, Measure measure) {
-        return chosen.map(dossier.book()::get)
-                .or(() -> dossier.book().standardFor(measure).stream().findFirst())
+    private String named(String code) {
+        return dossier.book().get(code).name();
+    }
+
+    private String standard(Measure measure) {
+        return dossier.book().standardFor(measure).stream()
+                .findFirst()
                 .map(LineItem::name)
                 .orElse("");
     }
 
-    private String levels(Optional<Length> start, Optional<Length> end, Length length) {
-        if (start.isEmpty() || end.isEmpty() || !length.isPositive()) {
+    private String levels(Length start, Length end, Length length) {
+        if (!length.isPositive()) {
             return "";
         }
-        double fall = Math.abs(start.get().minus(end.get()).feet());
+        double fall = Math.abs(start.minus(end).feet());
         return terms.get(
                 "levels",
                 "start",
-                start.get().levelText(),
+                start.levelText(),
                 "end",
-                end.get().levelText(),
+                end.levelText(),
                 "fall",
                 Length.ofFeet(fall).text(),
                 "slope",

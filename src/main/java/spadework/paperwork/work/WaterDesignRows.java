@@ -3,7 +3,6 @@ package spadework.paperwork.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.measure.Figures;
@@ -108,7 +107,7 @@ public final class WaterDesignRows {
                         .orElse(""),
                 reach.inflow().map(this::range).orElse(""),
                 reach.share().map(share -> percentText(share.number())).orElse(""),
-                cover(reach.coverStart(), reach.coverEnd()));
+                cover(reach));
     }
 
     private String range(Range inflow) {
@@ -124,11 +123,11 @@ public final class WaterDesignRows {
         return trickle ? terms.get("water.row.trickle") : text(gpm);
     }
 
-    private String cover(Optional<Worked> start, Optional<Worked> end) {
-        if (start.isEmpty() || end.isEmpty()) {
-            return "";
-        }
-        return terms.get("water.row.cover", "start", over(start.get()), "end", over(end.get()));
+    private String cover(Reach reach) {
+        return reach.coverStart()
+                .flatMap(start -> reach.coverEnd()
+                        .map(end -> terms.get("water.row.cover", "start", over(start), "end", over(end))))
+                .orElse("");
     }
 
     private String sentence(SumpDesign sump) {

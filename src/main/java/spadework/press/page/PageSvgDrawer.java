@@ -41,7 +41,8 @@ public final class PageSvgDrawer implements SVGDrawer {
             Element svg, Box box, CssContext css, double cssWidth, double cssHeight, double dotsPerPixel) {
         Optional<PlainSvg> plain = PlainSvg.of(svg);
         if (plain.isPresent()) {
-            return new PlainSvgImage(plain.get(), fonts.inDrawings(), box, css, cssWidth, cssHeight, dotsPerPixel);
+            return new PlainSvgImage(
+                    plain.get(), fonts.inDrawings(), box, css, new CssSize(cssWidth, cssHeight, dotsPerPixel));
         }
         return library().buildSVGImage(svg, box, css, cssWidth, cssHeight, dotsPerPixel);
     }

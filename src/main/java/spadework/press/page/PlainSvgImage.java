@@ -33,25 +33,19 @@ public final class PlainSvgImage implements SVGImage {
 
     /**
      * A drawing that takes the room the style sheet gives it, or else its own, and keeps its proportions.
-     *
-     * @param cssWidth in dots, negative if the style sheet gives none
-     * @param cssHeight in dots, negative if the style sheet gives none
      */
-    PlainSvgImage(
-            PlainSvg drawing,
-            Map<String, GlyphOutlines> letters,
-            Box box,
-            CssContext css,
-            double cssWidth,
-            double cssHeight,
-            double dotsPerPixel) {
+    PlainSvgImage(PlainSvg drawing, Map<String, GlyphOutlines> letters, Box box, CssContext css, CssSize given) {
         this.drawing = drawing;
         this.letters = letters;
         this.box = box;
-        double ownWidth = Math.round(drawing.width() * PIXELS_PER_POINT) * dotsPerPixel;
-        double ownHeight = Math.round(drawing.height() * PIXELS_PER_POINT) * dotsPerPixel;
-        double wide = cssWidth >= 0 ? cssWidth : cssHeight >= 0 ? ownWidth * cssHeight / ownHeight : ownWidth;
-        double high = cssHeight >= 0 ? cssHeight : cssWidth >= 0 ? ownHeight * cssWidth / ownWidth : ownHeight;
+        double ownWidth = Math.round(drawing.width() * PIXELS_PER_POINT) * given.dotsPerPixel();
+        double ownHeight = Math.round(drawing.height() * PIXELS_PER_POINT) * given.dotsPerPixel();
+        double wide = given.width() >= 0
+                ? given.width()
+                : given.height() >= 0 ? ownWidth * given.height() / ownHeight : ownWidth;
+        double high = given.height() >= 0
+                ? given.height()
+                : given.width() >= 0 ? ownHeight * given.width() / ownWidth : ownHeight;
         double widest = CalculatedStyle.getCSSMaxWidth(css, box);
         if (widest > 0 && wide > widest) {
             high = ownHeight * widest / ownWidth;

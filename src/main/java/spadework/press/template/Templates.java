@@ -49,15 +49,21 @@ public final class Templates {
     private final Optional<Path> own;
     private final Configuration configuration;
 
-    private Templates(TemplateLoader loader, Optional<Path> own) {
+    private Templates() {
+        this.loader = bundledLoader();
+        this.own = Optional.empty();
+        this.configuration = configure(loader);
+    }
+
+    private Templates(TemplateLoader loader, Path own) {
         this.loader = loader;
-        this.own = own;
+        this.own = Optional.of(own);
         this.configuration = configure(loader);
     }
 
     /** The templates that come with the program. */
     public static Templates bundled() {
-        return new Templates(bundledLoader(), Optional.empty());
+        return new Templates();
     }
 
     /**
@@ -70,7 +76,7 @@ public final class Templates {
         try {
             TemplateLoader own = new FileTemplateLoader(folder.toFile());
             TemplateLoader both = new MultiTemplateLoader(new TemplateLoader[] {own, bundledLoader()});
-            return new Templates(both, Optional.of(folder));
+            return new Templates(both, folder);
         } catch (IOException e) {
             throw new TemplateFault(folder.toString(), "the templates folder cannot be read", e);
         }
