@@ -67,8 +67,8 @@ class ArchitectureTest {
       drawing.section      | measure working job trench takeoff drawing.shape
       drawing.plan         | measure job takeoff drawing.shape
       drawing.profile      | measure drawing.shape
-      paperwork            | finding job company pricebook law takeoff schedule pricing contract
-      paperwork.part       | measure money finding job company law pricing paperwork
+      paperwork            | finding job company pricebook law takeoff schedule contract
+      paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork
       paperwork.work       | measure working job pricebook trench water.flow water takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money job company pricebook takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
@@ -96,7 +96,7 @@ class ArchitectureTest {
       intake.job           | measure money spelling job company pricebook intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
-      office.book          | measure money finding company pricebook register draft press.sheet pricesheet office.reply intake
+      office.book          | measure money finding spelling company pricebook register draft press.sheet pricesheet office.reply intake
       office.files         | finding job company register draft paperwork intake.job intake
       office.records       | finding job company pricebook register press.template listing office.reply intake.law intake office.files
       office               | measure money finding job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.sheet listing post office.reply intake.value intake.law intake office.files office.records
@@ -111,7 +111,7 @@ class ArchitectureTest {
       form.session         | money finding pricebook draft office.files office form.kit
       form.library         | measure money finding pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
-      form.page            | measure money finding draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
+      form.page            | measure money draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
       form                 | measure finding pricebook draft press.page office.files office form.kit form.session form.library form.page form.view
       cli                  | finding bids feedback office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form

@@ -54,7 +54,10 @@ public final class FeedbackTab extends JPanel {
                     ReadOnlyTable.Column.figure(
                             "feedback.actual", 3, row -> row.actual().text(), FeedbackSeason.Total::actual),
                     ReadOnlyTable.Column.figure(
-                            "feedback.quantity", 3, row -> signed(row.quantityError()), FeedbackSeason.Total::quantityError),
+                            "feedback.quantity",
+                            3,
+                            row -> signed(row.quantityError()),
+                            FeedbackSeason.Total::quantityError),
                     ReadOnlyTable.Column.figure(
                             "feedback.production",
                             3,
