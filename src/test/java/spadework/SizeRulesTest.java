@@ -22,27 +22,24 @@ class SizeRulesTest {
     /** NOT YET grouped into named parts. An entry goes when its record is. */
     private static final Set<String> NOT_YET_RECORDS = names("""
             company.Company
-            feedback.Variance
             job.Job
-            job.Signing
             job.Wall
-            law.WrittenWarranty
-            office.agreement.Progress
             paperwork.cost.CostSheet
             paperwork.cost.CostSheetLine
             paperwork.proposal.Proposal
             pricebook.LineItem
-            warranty.Warranty
             water.Reach
             """);
 
     /** NOT YET given what belongs together as one. An entry goes when its method is. */
     private static final Set<String> NOT_YET_METHODS = names("""
+            company.Company(new)
             drawing.plan.RunDrawing.way
             drawing.section.SectionMeasures.across
             drawing.shape.LabelRequest.small
-            figure.EarthFigure.of
-            listing.Listing.price
+            job.Outlet(new)
+            job.Site(new)
+            pricebook.LineItem(new)
             takeoff.AssemblyLines.line
             takeoff.RunTakeoff.run
             water.DrainCourses.course

@@ -25,7 +25,10 @@ public record Permeability(double low, double high, String source) {
         return TABLE.get(texture);
     }
 
-    /** Soil whose tables all stay under this lets water through too slowly to see it run; common practice, no source. */
+    /**
+     * Soil whose tables all stay under this lets water through too slowly to see it run; common practice,
+     * no source.
+     */
     private static final double SLOW = 1;
 
     /**

@@ -155,7 +155,10 @@ public record SumpDesign(
                 pump);
     }
 
-    /** Lift and friction at no flow and at half, one, one and a half and two times what is needed; empty without a head. */
+    /**
+     * Lift and friction at no flow and at half, one, one and a half and two times what is needed; empty
+     * without a head.
+     */
     public List<SumpHead> systemCurve() {
         List<SumpHead> curve = new ArrayList<>();
         head.ifPresent(known -> {

@@ -39,7 +39,10 @@ public record WallFootBand(String kind, BigDecimal low, BigDecimal high) {
         return Loaded.BANDS;
     }
 
-    /** The band of a job: by its deepest wall, grade to footing top, and by where the water goes; none without walls. */
+    /**
+     * The band of a job: by its deepest wall, grade to footing top, and by where the water goes; none
+     * without walls.
+     */
     public static Optional<WallFootBand> of(Job job) {
         return job.walls().stream()
                 .mapToDouble(wall ->

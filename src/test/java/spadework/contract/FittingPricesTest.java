@@ -193,7 +193,10 @@ class FittingPricesTest {
         }
     }
 
-    /** Wall B is like A and drained as A is: lengthening it is charged by A's foot. Window wells are no foot of wall. */
+    /**
+     * Wall B is like A and drained as A is: lengthening it is charged by A's foot. Window wells are no
+     * foot of wall.
+     */
     @Test
     void anotherAgreedWallLikeIt() {
         Wall b = other(Jobs.wall(), "B", 20, 5, 5);

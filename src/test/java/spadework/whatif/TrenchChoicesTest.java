@@ -111,7 +111,10 @@ class TrenchChoicesTest {
         return choices.all().get(way.ordinal()).priced().orElseThrow().soil().doubleValue();
     }
 
-    /** Worked by hand: 40 ft, 8 ft deep, 1:1, two steps of 4 ft: 40 × (2 × 16) ÷ 2 ÷ 27 = 23.704 cy; 9 ft adds 20 ÷ 27. */
+    /**
+     * Worked by hand: 40 ft, 8 ft deep, 1:1, two steps of 4 ft: 40 × (2 × 16) ÷ 2 ÷ 27 = 23.704 cy; 9 ft
+     * adds 20 ÷ 27.
+     */
     @ParameterizedTest(name = "{0} ft to the footing top: {1} cy")
     @CsvSource({"7.333333, 23.704", "8.333333, 24.444"})
     void benchesCutTrianglesBehindTheSlope(double feet, double yards) {
