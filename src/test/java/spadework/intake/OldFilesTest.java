@@ -35,6 +35,9 @@ class OldFilesTest {
 
     private static final String OWN_WORDS = "\"limits\": [{ \"kind\": \"neighbor footing\", ";
 
+    private static final String STOP = "\"acceptedStops\": [{\"finding\": \"content-license-number\", \"by\": \"Cy\","
+            + " \"why\": \"asked\", \"on\": \"2026-03-01\"}, ";
+
     @TempDir
     Path folder;
 
@@ -153,8 +156,7 @@ class OldFilesTest {
     /** The samples with every word that was spelled otherwise. */
     private SampleFiles today() {
         return SampleFiles.in(folder)
-                .with("job.json", "\"acceptedStops\": [", """
-                        "acceptedStops": [{"finding": "content-license-number", "by": "Cy", "why": "asked", "on": "2026-03-01"}, """)
+                .with("job.json", "\"acceptedStops\": [", STOP)
                 .with("job.json", "\"limits\": [{", OWN_WORDS + "\"wall\": \"A\", \"distance\": \"9 ft\"}, {")
                 .with("price-book.json", "\"liquid synthetic rubber\"", "\"fiber reinforced cement\"")
                 .with("price-book.json", "\"what\": \"", "\"what\": \"labor/perHour\"}, {\"what\": \"");
