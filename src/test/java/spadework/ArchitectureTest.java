@@ -74,7 +74,7 @@ class ArchitectureTest {
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.cost       | measure money working job company pricebook takeoff pricing contract feedback paperwork paperwork.part paperwork.work
-      press.template       |
+      press.template       | spelling
       press.font           |
       press.svg            | drawing.shape paperwork.work
       press.page           | press.template press.font press.svg
