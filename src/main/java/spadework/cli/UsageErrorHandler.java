@@ -40,8 +40,8 @@ final class UsageErrorHandler implements IParameterExceptionHandler {
                         .collect(Collectors.joining(", "));
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             List<String> near = unmatched.getSuggestions();
-            String mend = near.isEmpty() ? "see " + command.qualifiedName() + " --help" : "write " + near.get(0);
-            return "found \"" + unmatched.getUnmatched().get(0) + "\"; allowed: " + allowed + "; mend: " + mend
+            String fix = near.isEmpty() ? "see " + command.qualifiedName() + " --help" : "write " + near.get(0);
+            return "found \"" + unmatched.getUnmatched().get(0) + "\"; allowed: " + allowed + "; mend: " + fix
                     + (calculators ? "" : ", and put a value with a space in quotes");
         }
         if (wrong instanceof OverwrittenOptionException twice) {

@@ -18,7 +18,7 @@ import spadework.money.Dollars;
  *
  * <p>Each is a difference of amounts in whole cents, so that the three add up to actual − estimate to the cent, in
  * whatever order. Where no invoice was written down, tons and gallons of the record stand at the book's price. Where
- * that is not told either, or no hours were written down, that part is taken as estimated, and its error is zero.
+ * that is not known either, or no hours were written down, that part is taken as estimated, and its error is zero.
  *
  * @param quantity as estimated and as done
  * @param cost direct cost

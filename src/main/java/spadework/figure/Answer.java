@@ -8,7 +8,7 @@ import spadework.working.Working;
 /**
  * What a calculator answers.
  *
- * @param values what was asked for, in the order in which it is told
+ * @param values what was asked for, in the order in which it is given
  * @param working where each number comes from
  * @param rules the rules of law that were applied; empty for what is no matter of law
  * @param findings what has to be known with it; empty where the figures speak for themselves

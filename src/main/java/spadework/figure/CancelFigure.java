@@ -51,9 +51,9 @@ public final class CancelFigure {
     }
 
     private static Applied applied(Deadline deadline) {
-        String reckoning = deadline.days() + " business days after " + deadline.from() + ", "
+        String calculation = deadline.days() + " business days after " + deadline.from() + ", "
                 + deadline.count().words() + ", until midnight";
-        return Applied.day(deadline.rule(), reckoning, deadline.last(), deadline.citation(), deadline.status());
+        return Applied.day(deadline.rule(), calculation, deadline.last(), deadline.citation(), deadline.status());
     }
 
     private static List<Finding> findings(

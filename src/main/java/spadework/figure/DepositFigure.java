@@ -52,11 +52,11 @@ public final class DepositFigure {
         if (!known.depositStatus().equals("R")) {
             found.add(new Finding("deposit-unverified", Severity.ADVISE, state, Map.of(), cited));
         }
-        String reckoning = reckoning(known.deposit(), price, specialOrder, limit);
-        return Answer.lawful(values, List.of(new Applied(state, reckoning, cited, known.depositStatus())), found);
+        String calculation = calculation(known.deposit(), price, specialOrder, limit);
+        return Answer.lawful(values, List.of(new Applied(state, calculation, cited, known.depositStatus())), found);
     }
 
-    private static String reckoning(DepositCap cap, Dollars price, Dollars specialOrder, Optional<Dollars> limit) {
+    private static String calculation(DepositCap cap, Dollars price, Dollars specialOrder, Optional<Dollars> limit) {
         String share = cap.numerator() + "/" + cap.denominator() + " of " + price.text();
         String down = ", rounded down to the cent";
         String rule = switch (cap.kind()) {

@@ -23,12 +23,12 @@ public final class TaxFigure {
      */
     public static Answer of(Dollars amount, Percent rate) {
         Dollars tax = SalesTax.on(amount, rate);
-        String reckoning = amount.text() + " × " + rate.text() + " = "
+        String calculation = amount.text() + " × " + rate.text() + " = "
                 + amount.amount().multiply(rate.fraction()).stripTrailingZeros().toPlainString()
                 + ", rounded once, up from half a cent";
         return Answer.lawful(
                 List.of(AnswerValue.of("sales tax", tax), AnswerValue.of("amount with tax", amount.plus(tax))),
-                List.of(Applied.money("tax", reckoning, tax, SOURCE, "R")),
+                List.of(Applied.money("tax", calculation, tax, SOURCE, "R")),
                 List.of(new Finding("tax-mode", Severity.MUST, "", Map.of(), "state sales tax law")));
     }
 }

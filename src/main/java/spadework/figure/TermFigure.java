@@ -18,11 +18,11 @@ public final class TermFigure {
      */
     public static Answer of(LocalDate completed, int years) {
         LocalDate last = WarrantyTerm.lastDay(completed, years);
-        String reckoning = years + " years from " + completed
+        String calculation = years + " years from " + completed
                 + ", that day counted; a start on 29 February ends on the 28th of a year without one";
         return Answer.lawful(
                 List.of(AnswerValue.of("last day of the term", last)),
-                List.of(Applied.day("term", reckoning, last, "common practice, no source", "M")),
+                List.of(Applied.day("term", calculation, last, "common practice, no source", "M")),
                 List.of(new Finding("term-start", Severity.MUST, "", Map.of(), "16 CFR 701.3(a)(4)")));
     }
 }

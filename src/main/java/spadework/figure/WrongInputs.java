@@ -6,13 +6,13 @@ public final class WrongInputs extends Exception {
 
     private final String found;
     private final String allowed;
-    private final String mend;
+    private final String fix;
 
-    WrongInputs(String found, String allowed, String mend) {
-        super("found " + found + "; allowed: " + allowed + "; mend: " + mend);
+    WrongInputs(String found, String allowed, String fix) {
+        super("found " + found + "; allowed: " + allowed + "; mend: " + fix);
         this.found = found;
         this.allowed = allowed;
-        this.mend = mend;
+        this.fix = fix;
     }
 
     /** What was given. */
@@ -26,7 +26,7 @@ public final class WrongInputs extends Exception {
     }
 
     /** What to give instead. */
-    public String mend() {
-        return mend;
+    public String fix() {
+        return fix;
     }
 }

@@ -6,12 +6,12 @@ package spadework.finding;
  * @param place where it stands
  * @param found what was found there
  * @param allowed what is allowed
- * @param mend how to mend it
+ * @param fix how to fix it
  */
-public record Fault(Place place, String found, String allowed, String mend) {
+public record Fault(Place place, String found, String allowed, String fix) {
 
     /** The whole message on one line. */
     public String text() {
-        return place.text() + ": found " + found + "; allowed: " + allowed + "; mend: " + mend;
+        return place.text() + ": found " + found + "; allowed: " + allowed + "; mend: " + fix;
     }
 }

@@ -25,7 +25,7 @@ public record CompanyAndBook(Optional<Company> company, Optional<PriceBook> book
     private static final String CODE = "a code of the price book";
 
     /**
-     * Reads the two files, and the bundled book where the own one starts from it; a file without a root has told its
+     * Reads the two files, and the bundled book where the own one starts from it; a file without a root has given its
      * fault already.
      */
     static CompanyAndBook read(SourceFile companySheet, SourceFile bookSheet, Supplier<SourceFile> bundled) {

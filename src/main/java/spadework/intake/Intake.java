@@ -345,9 +345,9 @@ public final class Intake {
         }
     }
 
-    private static SourceFile missing(String shown, String what, String mend) {
+    private static SourceFile missing(String shown, String what, String fix) {
         SourceFile sheet = new SourceFile(shown);
-        sheet.note(new Fault(Place.ofFile(shown), "no file", what, mend));
+        sheet.note(new Fault(Place.ofFile(shown), "no file", what, fix));
         return sheet;
     }
 

@@ -1,5 +1,5 @@
 /**
  * Reads job, company, price book and state rules from JSON; every fault in them at once, with file, line, column,
- * what is allowed and the mend. It measures and prices nothing.
+ * what is allowed and the fix. It measures and prices nothing.
  */
 package spadework.intake;

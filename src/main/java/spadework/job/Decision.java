@@ -8,7 +8,7 @@ import spadework.money.Dollars;
  * What became of a change order.
  *
  * @param by who decided for the homeowner
- * @param price what both sides signed, with any sales tax; it stands, whatever is reckoned later
+ * @param price what both sides signed, with any sales tax; it stands, whatever is figured later
  */
 public record Decision(LocalDate on, List<String> by, Signature signature, Dollars price) {
 

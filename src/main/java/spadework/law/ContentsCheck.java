@@ -25,7 +25,7 @@ public final class ContentsCheck {
     }
 
     /**
-     * What is wanting.
+     * What is missing.
      *
      * @param federal the federal floor
      * @param rules the state's rules; empty where they were not gathered
@@ -69,7 +69,7 @@ public final class ContentsCheck {
             boolean dueAsNotice = isNotice(pack, required.content());
             boolean reached = !dueAsNotice || due.stream().anyMatch(notice -> notice.serves() == required.content());
             if (reached && !holds.contains(required.content()) && !told.contains(required.content())) {
-                wanting(pack, required);
+                missing(pack, required);
             }
         }
         due.stream().filter(notice -> notice.wording().isEmpty()).forEach(notice -> unworded(pack, notice));
@@ -81,7 +81,7 @@ public final class ContentsCheck {
                 .anyMatch(notice -> notice.serves() == content && notice.above().isPresent());
     }
 
-    private void wanting(StateRules pack, RequiredContent required) {
+    private void missing(StateRules pack, RequiredContent required) {
         found.add(new Finding(
                 "content-" + required.content().words().replace(' ', '-'),
                 Severity.MUST,

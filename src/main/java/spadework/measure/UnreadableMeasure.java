@@ -1,16 +1,16 @@
 package spadework.measure;
 
-/** Text that is not a measure. It says what is allowed and how to mend it; the reader of the file adds the place. */
+/** Text that is not a measure. It says what is allowed and how to fix it; the reader of the file adds the place. */
 public final class UnreadableMeasure extends Exception {
     private static final long serialVersionUID = 1L;
 
     private final String allowed;
-    private final String mend;
+    private final String fix;
 
-    public UnreadableMeasure(String allowed, String mend) {
-        super(allowed + "; " + mend);
+    public UnreadableMeasure(String allowed, String fix) {
+        super(allowed + "; " + fix);
         this.allowed = allowed;
-        this.mend = mend;
+        this.fix = fix;
     }
 
     /** What would have been accepted. */
@@ -19,7 +19,7 @@ public final class UnreadableMeasure extends Exception {
     }
 
     /** What to write instead. */
-    public String mend() {
-        return mend;
+    public String fix() {
+        return fix;
     }
 }

@@ -142,8 +142,8 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                     new Changed(place(row, column.ordinal()), item.code(), column.place(), column.spelled(item, now)));
         }
 
-        private void fault(int row, int column, String found, String allowed, String mend) {
-            faults.add(new Fault(place(row, column), found, allowed, mend));
+        private void fault(int row, int column, String found, String allowed, String fix) {
+            faults.add(new Fault(place(row, column), found, allowed, fix));
         }
 
         private Place place(int row, int column) {

@@ -63,7 +63,7 @@ public final class SupplierChanges {
     }
 
     private void rows(int code, int price, Optional<Integer> until) {
-        TreeSet<String> wanting = new TreeSet<>(map.items().keySet());
+        TreeSet<String> missing = new TreeSet<>(map.items().keySet());
         TreeSet<String> seen = new TreeSet<>();
         for (int row = map.headRow(); row < grid.rows().size(); row++) {
             String number = plain(grid.at(row, code));
@@ -71,7 +71,7 @@ public final class SupplierChanges {
             if (ours == null) {
                 continue;
             }
-            wanting.remove(number);
+            missing.remove(number);
             if (!seen.add(number)) {
                 fault(
                         row,
@@ -85,7 +85,7 @@ public final class SupplierChanges {
                 item(row, price, until, ours);
             }
         }
-        wanting.forEach(number -> fault(
+        missing.forEach(number -> fault(
                 map.headRow() - 1,
                 code,
                 "no row for \"" + number + "\"",
@@ -130,8 +130,8 @@ public final class SupplierChanges {
                 : content instanceof CellContent.Figure number ? number.value().toPlainString() : "";
     }
 
-    private void fault(int row, int column, String found, String allowed, String mend) {
-        faults.add(new Fault(place(row, column), found, allowed, mend));
+    private void fault(int row, int column, String found, String allowed, String fix) {
+        faults.add(new Fault(place(row, column), found, allowed, fix));
     }
 
     private Place place(int row, int column) {

@@ -20,7 +20,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
-/** Reads tables from files as they are. Nothing in them is worked out: a formula is told as one. */
+/** Reads tables from files as they are. Nothing in them is worked out: a formula is reported as one. */
 public final class Tables {
     private static final MathContext SHOWN = new MathContext(15);
 
@@ -71,7 +71,7 @@ public final class Tables {
         return new Grid(sheet.getSheetName(), rows);
     }
 
-    /** To the 15 digits that spreadsheets show: what was reckoned as 34.800000000000004 is 34.8 to who looks at it. */
+    /** To the 15 digits that spreadsheets show: what was figured as 34.800000000000004 is 34.8 to who looks at it. */
     private static BigDecimal number(double value) {
         return BigDecimal.valueOf(value).round(SHOWN).stripTrailingZeros();
     }

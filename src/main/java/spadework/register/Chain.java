@@ -19,7 +19,7 @@ final class Chain {
 
     final Numbers numbers = new Numbers();
     final List<Fault> faults = new ArrayList<>();
-    /** A line feed that was there and is gone: a change, but one that the next entry mends. */
+    /** A line feed that was there and is gone: a change, but one that the next entry fixes. */
     final List<Fault> openEnd = new ArrayList<>();
 
     final List<Fault> advice = new ArrayList<>();
@@ -156,17 +156,17 @@ final class Chain {
         }
     }
 
-    private Fault headFault(String found, String here, String mend) {
+    private Fault headFault(String found, String here, String fix) {
         String shown = found.isEmpty() ? "no such file, or an empty one" : "\"" + printable(found) + "\"";
         return new Fault(
                 Place.ofFile(folder.resolve(Head.NAME).toString()),
                 shown,
                 "\"" + here.strip() + "\", the count of lines in " + NAME + " and the seal of the last",
-                mend);
+                fix);
     }
 
-    private Fault fault(int line, String found, String allowed, String mend) {
-        return new Fault(new Place(folder.resolve(NAME).toString(), line, 1, ""), found, allowed, mend);
+    private Fault fault(int line, String found, String allowed, String fix) {
+        return new Fault(new Place(folder.resolve(NAME).toString(), line, 1, ""), found, allowed, fix);
     }
 
     private static String printable(String text) {

@@ -89,13 +89,13 @@ final class Documents {
         Path path = folder.resolve(file.name()).normalize();
         String line =
                 "the file that line " + entry.line() + " of " + Chain.NAME + " names, with SHA-256 " + file.sha256();
-        String mend = "bring the file back from a copy, or from whoever it was given to";
+        String fix = "bring the file back from a copy, or from whoever it was given to";
         if (!path.startsWith(folder.normalize())) {
-            return Optional.of(new Fault(Place.ofFile(file.name()), "a name outside of the job folder", line, mend));
+            return Optional.of(new Fault(Place.ofFile(file.name()), "a name outside of the job folder", line, fix));
         }
         if (!Files.isRegularFile(path, LinkOption.NOFOLLOW_LINKS)) {
             String found = Files.exists(path, LinkOption.NOFOLLOW_LINKS) ? "something that is no file" : "no such file";
-            return Optional.of(new Fault(Place.ofFile(path.toString()), found, line, mend));
+            return Optional.of(new Fault(Place.ofFile(path.toString()), found, line, fix));
         }
         String sha256;
         try (InputStream in = Files.newInputStream(path)) {
@@ -103,7 +103,7 @@ final class Documents {
         }
         return sha256.equals(file.sha256())
                 ? Optional.empty()
-                : Optional.of(new Fault(Place.ofFile(path.toString()), "other bytes, SHA-256 " + sha256, line, mend));
+                : Optional.of(new Fault(Place.ofFile(path.toString()), "other bytes, SHA-256 " + sha256, line, fix));
     }
 
     /** The names of all files that lie in the folder, as lines name them. */

@@ -15,7 +15,7 @@ import spadework.warranty.Warranty;
  * @param on the date of what it tells, given by whoever wrote it
  * @param number of the document it is about
  * @param revision of that document; 0 when there is no number
- * @param facts what else there is to know, in the order in which it was told
+ * @param facts what else there is to know, in the order in which it was given
  * @param warranty the whole warranty, in the line that issues its certificate
  * @param previous SHA-256 of the bytes of the line before, without its line feed; 64 zeros in the first line
  * @param seal SHA-256 of this line's bytes up to the seal

@@ -8,7 +8,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 
-/** The lines of a file as bytes, one at a time. A line longer than any of ours is cut short and told as such. */
+/** The lines of a file as bytes, one at a time. A line longer than any of ours is cut short and reported as such. */
 final class RawLines implements Closeable {
     /** The longest line that is written, in bytes. */
     static final int LONGEST = 1 << 20;

@@ -53,7 +53,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
                         Place.ofFile("--with " + one.getKey()),
                         "\"" + one.getValue() + "\"",
                         unreadable.allowed(),
-                        unreadable.mend()));
+                        unreadable.fix()));
             }
         }
         return new Settings(all, faults);

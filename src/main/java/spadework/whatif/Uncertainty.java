@@ -42,7 +42,7 @@ public record Uncertainty(Length depth, Percent production, Percent soil) {
                         Place.ofFile("--range " + one.getKey()),
                         "\"" + one.getValue() + "\"",
                         unreadable.allowed(),
-                        unreadable.mend()));
+                        unreadable.fix()));
             }
         }
         return new Typed(read, faults);

@@ -459,13 +459,13 @@ class FigureCommandTest {
             roof 2506 | figure roof: found "2506" | --area | put a value with a space in quotes
             pipes | figure: found "pipes" | pipe, roof, runoff | write pipe
             """)
-    void wrongLineGetsOneClearMessage(String line, String found, String allowed, String mend) {
+    void wrongLineGetsOneClearMessage(String line, String found, String allowed, String fix) {
         assertThat(figure(line)).isEqualTo(2);
         assertThat(out.toString()).isEmpty();
         assertThat(err.toString().lines()).hasSize(1);
         assertThat(err.toString()).contains(found).doesNotContain("\tat ", "Exception");
         assertThat(err.toString().split("; allowed: ")[1]).contains(allowed).contains("; mend: ");
-        assertThat(err.toString().split("; mend: ")[1]).contains(mend);
+        assertThat(err.toString().split("; mend: ")[1]).contains(fix);
     }
 
     @Test

@@ -32,9 +32,9 @@ class BrokenFilesTest {
             {"a": 1         | 1:8  | the end of the file | close the quotes, ] and } that are open
             {"a": "b        | 1:9  | the end of the file | close the quotes, ] and } that are open
             """)
-    void malformedJsonHasPlaceAndMend(String text, String place, String found, String mend) throws IOException {
+    void malformedJsonHasPlaceAndMend(String text, String place, String found, String fix) throws IOException {
         assertThat(faultsOf(text))
-                .containsExactly("job.json:" + place + ": found " + found + "; allowed: JSON; mend: " + mend);
+                .containsExactly("job.json:" + place + ": found " + found + "; allowed: JSON; mend: " + fix);
     }
 
     @Test

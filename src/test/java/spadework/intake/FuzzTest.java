@@ -60,7 +60,7 @@ class FuzzTest {
                 .doesNotContain("\n", "Exception", "spadework.", "null; mend");
         assertThat(fault.found()).isNotBlank();
         assertThat(fault.allowed()).isNotBlank();
-        assertThat(fault.mend()).isNotBlank();
+        assertThat(fault.fix()).isNotBlank();
         assertThat(fault.place().file()).isNotBlank();
     }
 

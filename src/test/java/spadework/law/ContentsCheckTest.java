@@ -113,9 +113,9 @@ class ContentsCheckTest {
     @ParameterizedTest
     @ValueSource(strings = {"900.00", "2500.00", "2500.01"})
     void whatHasNoThresholdIsWantedAtAnyPrice(String price) {
-        List<Finding> wanting = check("FL", EnumSet.noneOf(Content.class), price);
-        assertThat(ids(wanting)).contains("content-license-number");
-        assertThat(wanting)
+        List<Finding> missing = check("FL", EnumSet.noneOf(Content.class), price);
+        assertThat(ids(missing)).contains("content-license-number");
+        assertThat(missing)
                 .extracting(finding -> finding.values().getOrDefault("notice", ""))
                 .contains("defect claim notice");
         assertThat(ids(check("FL", EnumSet.of(Content.LICENSE_NUMBER), price)))

@@ -76,7 +76,7 @@ class WrittenMeasuresTest {
     void spellingsThatAreRefused(String kind, String text, String allowed) {
         assertThatThrownBy(() -> read(kind, text)).isInstanceOfSatisfying(UnreadableMeasure.class, wrong -> {
             assertThat(wrong.allowed()).contains(allowed);
-            assertThat(wrong.mend()).startsWith("write it as \"");
+            assertThat(wrong.fix()).startsWith("write it as \"");
         });
     }
 }

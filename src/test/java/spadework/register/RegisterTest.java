@@ -220,7 +220,7 @@ class RegisterTest {
         assertThat(register().check().faults()).isEmpty();
         assertThat(register().check().advice())
                 .singleElement()
-                .extracting(Fault::mend)
+                .extracting(Fault::fix)
                 .asString()
                 .contains("brings it up to date");
         register().append(DAY, Event.NOTE, Optional.empty(), Map.of());

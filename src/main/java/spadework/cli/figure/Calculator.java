@@ -49,7 +49,7 @@ abstract class Calculator implements Callable<Integer> {
                             spec.qualifiedName().replaceFirst("^\\S+ ", ""),
                             wrong.found(),
                             wrong.allowed(),
-                            wrong.mend()));
+                            wrong.fix()));
             return CommandLine.ExitCode.USAGE;
         }
     }

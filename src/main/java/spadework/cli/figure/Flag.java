@@ -22,12 +22,12 @@ record Flag<T>(Reader<T> reader, Predicate<T> limits, String range, String examp
     T read(String text) throws UnreadableMeasure {
         T value = reader.read(text);
         if (!limits.test(value)) {
-            throw new UnreadableMeasure(range, mend());
+            throw new UnreadableMeasure(range, fix());
         }
         return value;
     }
 
-    String mend() {
+    String fix() {
         return "write it as \"" + example + "\"";
     }
 

@@ -17,7 +17,7 @@ final class Flags {
         try {
             return Optional.of(flag.read(text));
         } catch (UnreadableMeasure unreadable) {
-            faults.add(message(name, "\"" + text + "\"", unreadable.allowed(), unreadable.mend()));
+            faults.add(message(name, "\"" + text + "\"", unreadable.allowed(), unreadable.fix()));
             return Optional.empty();
         }
     }
@@ -36,7 +36,7 @@ final class Flags {
     }
 
     /** One fault on one line. */
-    static String message(String name, String found, String allowed, String mend) {
-        return name + ": found " + found + "; allowed: " + allowed + "; mend: " + mend;
+    static String message(String name, String found, String allowed, String fix) {
+        return name + ": found " + found + "; allowed: " + allowed + "; mend: " + fix;
     }
 }

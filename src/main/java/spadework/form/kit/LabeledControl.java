@@ -80,7 +80,7 @@ public final class LabeledControl {
 
     /** What is wrong, what is allowed and the mend, as {@link Fault#text} without the place. */
     public static String told(Fault fault) {
-        return Messages.of("fault.told", fault.found(), fault.allowed(), fault.mend());
+        return Messages.of("fault.told", fault.found(), fault.allowed(), fault.fix());
     }
 
     /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */

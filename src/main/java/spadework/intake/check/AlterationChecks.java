@@ -35,7 +35,7 @@ public final class AlterationChecks {
 
     static void check(Job job, SourceFile sheet) {
         if (!sheet.faults().isEmpty()) {
-            // What an alteration leads to can only be told from a job that is itself without fault.
+            // What an alteration leads to can only be seen in a job that is itself without fault.
             return;
         }
         AlterationChecks checks = new AlterationChecks(sheet);
@@ -67,7 +67,7 @@ public final class AlterationChecks {
                     pointer,
                     fault.found() + " at " + fault.place().pointer() + " of the job that comes of this",
                     fault.allowed(),
-                    fault.mend());
+                    fault.fix());
         }
     }
 

@@ -29,7 +29,7 @@ import spadework.measure.Percent;
 
 /** Reads a wall and its trench, with the usual footing and the usual way to dig where nothing is said. */
 public final class WallReader {
-    /** The deepest trench that this tool reckons: beyond 20 ft an engineer designs it (29 CFR 1926.652). */
+    /** The deepest trench that this tool figures: beyond 20 ft an engineer designs it (29 CFR 1926.652). */
     static final Length DEEPEST_TRENCH = Length.ofFeet(20);
 
     private static final ValueKind<Length> DEPTH = Measures.lengthUpTo(20);

@@ -23,10 +23,10 @@ public final class BrokenJson {
         String found = offset >= 0 && offset < text.length()
                 ? "the character " + Excerpt.of(text.substring(offset, text.offsetByCodePoints(offset, 1)))
                 : "something else";
-        return new Fault(place, found, ALLOWED, mend(message));
+        return new Fault(place, found, ALLOWED, fix(message));
     }
 
-    private static String mend(String message) {
+    private static String fix(String message) {
         if (message.contains("was expecting comma")) {
             return "put a comma before it, or close the list or object";
         }

@@ -53,8 +53,8 @@ public record FileText(String text, Optional<Fault> fault) {
                 Place.ofFile(shown), "more than 10 MB", "at most 10 MB", "keep photos in files of their own beside it");
     }
 
-    private static FileText refused(Place place, String found, String allowed, String mend) {
-        return new FileText("", Optional.of(new Fault(place, found, allowed, mend)));
+    private static FileText refused(Place place, String found, String allowed, String fix) {
+        return new FileText("", Optional.of(new Fault(place, found, allowed, fix)));
     }
 
     /** The place just behind the text. */

@@ -144,8 +144,8 @@ public final class JsonPass {
             throw new TooMuch(here(""), "more than 100,000 values", "at most 100,000 values", "split the file");
         }
         if (pointer.length() > LONGEST_POINTER) {
-            String mend = "use the keys of the schema";
-            throw new TooMuch(here(""), "keys longer than any that is known", "a path of 500 characters", mend);
+            String fix = "use the keys of the schema";
+            throw new TooMuch(here(""), "keys longer than any that is known", "a path of 500 characters", fix);
         }
     }
 
@@ -159,8 +159,8 @@ public final class JsonPass {
         private static final long serialVersionUID = 1L;
         private final transient Fault fault;
 
-        TooMuch(Place place, String found, String allowed, String mend) {
-            this.fault = new Fault(place, found, allowed, mend);
+        TooMuch(Place place, String found, String allowed, String fix) {
+            this.fault = new Fault(place, found, allowed, fix);
         }
     }
 }

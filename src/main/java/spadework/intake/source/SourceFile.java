@@ -70,12 +70,12 @@ public final class SourceFile {
     }
 
     /** Notes a fault in the value there as such; what is inside it is not believed from now on. */
-    public void fault(String pointer, String found, String allowed, String mend) {
-        fault(placeOf(pointer), found, allowed, mend);
+    public void fault(String pointer, String found, String allowed, String fix) {
+        fault(placeOf(pointer), found, allowed, fix);
     }
 
-    public void fault(Place place, String found, String allowed, String mend) {
-        note(new Fault(place, found, allowed, mend));
+    public void fault(Place place, String found, String allowed, String fix) {
+        note(new Fault(place, found, allowed, fix));
         faulty.add(place.pointer());
         for (String above = place.pointer(); !above.isEmpty(); above = parent(above)) {
             holdsFaulty.add(above);

@@ -96,12 +96,12 @@ public record SourceNode(SourceFile sheet, String pointer, JsonNode json) {
         return keys;
     }
 
-    public void fault(String found, String allowed, String mend) {
-        sheet.fault(pointer, found, allowed, mend);
+    public void fault(String found, String allowed, String fix) {
+        sheet.fault(pointer, found, allowed, fix);
     }
 
-    private void wrongType(String allowed, String mend) {
-        fault(written(), allowed, json.isNull() ? "write a value, or take the key out" : mend);
+    private void wrongType(String allowed, String fix) {
+        fault(written(), allowed, json.isNull() ? "write a value, or take the key out" : fix);
     }
 
     /** What stands here, short, as a message shows it. */

@@ -28,7 +28,7 @@ public final class Texts {
 
     /** Checks a name that stands as a key. */
     static void checkName(SourceNode node, String name) {
-        fault(name, LONGEST_LABEL, false).ifPresent(f -> node.fault(f.found, f.allowed, f.mend));
+        fault(name, LONGEST_LABEL, false).ifPresent(f -> node.fault(f.found, f.allowed, f.fix));
     }
 
     private static ValueKind<String> text(int longest, boolean lines) {
@@ -37,7 +37,7 @@ public final class Texts {
         return new ValueKind<>(example, node -> {
             Optional<String> text = node.text(allowed, "text in double quotes");
             text.flatMap(written -> fault(written, longest, lines))
-                    .ifPresent(f -> node.fault(f.found, f.allowed, f.mend));
+                    .ifPresent(f -> node.fault(f.found, f.allowed, f.fix));
             return text.orElse("");
         });
     }
@@ -52,7 +52,7 @@ public final class Texts {
         });
     }
 
-    private record Flaw(String found, String allowed, String mend) {}
+    private record Flaw(String found, String allowed, String fix) {}
 
     private static Optional<Flaw> fault(String text, int longest, boolean lines) {
         int length = text.codePointCount(0, text.length());

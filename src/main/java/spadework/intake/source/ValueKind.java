@@ -5,7 +5,7 @@ import java.util.function.Function;
 /**
  * How one kind of value is read from a file.
  *
- * @param example what to write, for the mend of a missing value; never a word that claims something was seen
+ * @param example what to write, to fix a missing value; never a word that claims something was seen
  * @param reader makes the value; where the file is at fault it notes the fault and gives a stand-in, which never
  *     leaves this package because a reading with a fault is refused
  */

@@ -59,13 +59,13 @@ public final class Choices {
             int index = words.indexOf(text.get());
             index = index < 0 ? words.indexOf(FormerSpelling.current(text.get())) : index;
             if (index < 0) {
-                node.fault(node.written(), allowed, mend(text.get(), words));
+                node.fault(node.written(), allowed, fix(text.get(), words));
             }
             return values.get(Math.max(index, 0));
         });
     }
 
-    private static String mend(String written, List<String> words) {
+    private static String fix(String written, List<String> words) {
         Optional<String> meant = words.size() == 1 ? Optional.of(words.get(0)) : NearestName.of(written, words);
         return meant.map(word -> "write \"" + word + "\"").orElse("write one of them");
     }

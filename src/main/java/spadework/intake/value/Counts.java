@@ -45,8 +45,8 @@ public final class Counts {
                     DECIMAL.matcher(text).matches() ? Optional.of(new BigDecimal(text)) : Optional.empty();
             if (value.filter(limits::allow).isEmpty()) {
                 boolean number = value.isPresent();
-                String mend = number ? "check the figure and write one within the limits" : "write it as " + example;
-                node.fault(node.written(), allowed, mend);
+                String fix = number ? "check the figure and write one within the limits" : "write it as " + example;
+                node.fault(node.written(), allowed, fix);
             }
             return value.filter(limits::allow).orElse(BigDecimal.ONE);
         });

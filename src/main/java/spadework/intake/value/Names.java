@@ -48,7 +48,7 @@ public record Names(String what, Set<String> known, boolean complete) {
     /** Notes a fault when the name is none of these. */
     public void check(SourceFile sheet, String pointer, String name, String found) {
         if (complete && !known.contains(name)) {
-            sheet.fault(pointer, found, allowed(), mend(name));
+            sheet.fault(pointer, found, allowed(), fix(name));
         }
     }
 
@@ -60,7 +60,7 @@ public record Names(String what, Set<String> known, boolean complete) {
         return known.size() > LISTED ? what : what + ": " + String.join(", ", first);
     }
 
-    private String mend(String name) {
+    private String fix(String name) {
         Optional<String> nearest = NearestName.of(name, known);
         if (known.isEmpty()) {
             return "add it there";

@@ -27,7 +27,7 @@ public final class States {
         node.sheet().knowWords(node.pointer(), List.copyOf(CODES.keySet()));
         String written = node.text(ALLOWED, "\"OH\"").orElse("");
         if (!node.isSilent() && !CODES.containsKey(written)) {
-            node.fault(node.written(), ALLOWED, mend(written));
+            node.fault(node.written(), ALLOWED, fix(written));
         }
         return written;
     });
@@ -41,12 +41,12 @@ public final class States {
      */
     public static String read(String text) throws UnreadableMeasure {
         if (!CODES.containsKey(text)) {
-            throw new UnreadableMeasure(ALLOWED, mend(text));
+            throw new UnreadableMeasure(ALLOWED, fix(text));
         }
         return text;
     }
 
-    private static String mend(String written) {
+    private static String fix(String written) {
         Optional<String> byName = CODES.entrySet().stream()
                 .filter(state -> state.getValue().equalsIgnoreCase(written.strip()))
                 .map(Map.Entry::getKey)

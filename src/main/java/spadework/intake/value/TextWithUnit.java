@@ -44,7 +44,7 @@ public final class TextWithUnit {
         try {
             return Optional.of(grammar.read(text));
         } catch (UnreadableMeasure unreadable) {
-            node.fault(node.written(), unreadable.allowed(), unreadable.mend());
+            node.fault(node.written(), unreadable.allowed(), unreadable.fix());
             return Optional.empty();
         }
     }

@@ -42,7 +42,7 @@ public record WrittenQuantity(BigDecimal number, Unit unit) {
                             && quantity.number.abs().compareTo(MOST) <= 0),
             new WrittenQuantity(BigDecimal.ONE, Unit.NONE));
 
-    /** A quantity in one unit, within limits that are told in it. */
+    /** A quantity in one unit, within limits that are stated in it. */
     public static ValueKind<WrittenQuantity> in(Unit unit, String least, String most) {
         String example = most + " " + unit.symbol();
         Limits<WrittenQuantity> limits = new Limits<>(

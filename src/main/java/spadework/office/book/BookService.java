@@ -209,7 +209,7 @@ public final class BookService {
         return fault("no item " + code, "a code of the price book", "see: book list");
     }
 
-    private Fault fault(String found, String allowed, String mend) {
-        return new Fault(Place.ofFile(file.toString()), found, allowed, mend);
+    private Fault fault(String found, String allowed, String fix) {
+        return new Fault(Place.ofFile(file.toString()), found, allowed, fix);
     }
 }

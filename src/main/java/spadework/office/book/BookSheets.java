@@ -164,7 +164,7 @@ public final class BookSheets {
                         cells.getOrDefault(fault.place().pointer(), fault.place()),
                         fault.found(),
                         fault.allowed(),
-                        fault.mend()))
+                        fault.fix()))
                 .toList();
     }
 }

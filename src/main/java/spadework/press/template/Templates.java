@@ -29,6 +29,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import spadework.spelling.FormerSpelling;
 
 /**
  * The words and shapes of the documents: the bundled templates, or those with some replaced by the contractor's own.
@@ -112,7 +113,8 @@ public final class Templates {
     }
 
     /**
-     * The texts of a properties file in UTF-8, in the order of their keys.
+     * The texts of a properties file in UTF-8, in the order of their keys; a key in its former spelling, as a file of the
+     * contractor's own may have it, is there in the spelling of today too.
      *
      * @param path below the templates folder, as {@code words/findings.properties}
      * @throws TemplateFault if there is no such file or it is malformed
@@ -134,6 +136,8 @@ public final class Templates {
         }
         Map<String, String> words = new TreeMap<>();
         read.stringPropertyNames().forEach(key -> words.put(key, read.getProperty(key)));
+        Map<String, String> found = new TreeMap<>(words);
+        found.forEach((key, text) -> words.putIfAbsent(FormerSpelling.current(key), text));
         return Collections.unmodifiableMap(words);
     }
 

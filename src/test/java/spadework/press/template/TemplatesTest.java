@@ -86,6 +86,16 @@ class TemplatesTest {
     }
 
     @Test
+    void wordsOfAnOldFileAreFoundInTheSpellingOfToday() {
+        assertThat(with(
+                                "words/w.properties",
+                                "limit.neighbour-footing = next door\nlimit.licence = old\nlimit.license = new\n")
+                        .words("words/w.properties"))
+                .containsEntry("limit.neighbor-footing", "next door")
+                .containsEntry("limit.license", "new");
+    }
+
+    @Test
     void aPrintedDecimalIsExact() {
         assertThat(with("n.ftlx", "${n}").fill("n.ftlx", Map.of("n", new BigDecimal("12345678901234.56"))))
                 .isEqualTo("12345678901234.56");
