@@ -161,7 +161,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
         try {
             return word(Protection.class, value);
         } catch (UnreadableMeasure unreadable) {
-            throw new UnreadableMeasure("slope, bench, shield, hand, " + unreadable.allowed(), unreadable.mend());
+            throw new UnreadableMeasure("slope, bench, shield, hand, " + unreadable.allowed(), unreadable.fix());
         }
     }
 

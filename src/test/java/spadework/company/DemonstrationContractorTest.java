@@ -22,6 +22,8 @@ class DemonstrationContractorTest {
 
     @Test
     void isWrittenInTheRecordsOwnWords() {
+        // The demonstration contractor fills as the book says and states no figure of its own for it.
+        List<String> left = List.of("backfill");
         List<String> allowed = Arrays.stream(Company.class.getRecordComponents())
                 .map(RecordComponent::getName)
                 .toList();
@@ -30,7 +32,9 @@ class DemonstrationContractorTest {
         written.remove("$schema");
 
         assertThat(written).allMatch(allowed::contains);
-        assertThat(written).containsAll(allowed);
+        assertThat(written)
+                .containsAll(
+                        allowed.stream().filter(name -> !left.contains(name)).toList());
     }
 
     /**

@@ -39,7 +39,7 @@ import spadework.pricing.ItemPrice;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.safety.PaidWork;
-import spadework.takeoff.Measuring;
+import spadework.schedule.DayQuantities;
 
 /** A finding that costs money names the line item that carries it, or what the book would ask. */
 class PaidFindingsTest {
@@ -47,7 +47,12 @@ class PaidFindingsTest {
     private static final Phrases PHRASES = new Phrases(Templates.bundled().words("words/findings.properties"));
 
     private static PaidFindings of(Job job, PriceBook book) {
-        return PaidFindings.of(Checks.of(new Facts(job, book)), job, Books.company(), book, Measuring.of(job, book));
+        return PaidFindings.of(
+                Checks.of(new Facts(job, book)),
+                job,
+                Books.company(),
+                book,
+                DayQuantities.takeoff(job, Books.company(), book));
     }
 
     private static Finding finding(PaidFindings found, String id) {
@@ -219,8 +224,12 @@ class PaidFindingsTest {
         Finding bow = new Finding("engineer-bow", Severity.STOP, "A", Map.of(), "x");
         Finding crack = new Finding("engineer-crack", Severity.STOP, "B", Map.of(), "x");
         Job job = Jobs.job();
-        PaidFindings found =
-                PaidFindings.of(List.of(lead, other, bow, crack), job, Books.company(), BOOK, Measuring.of(job, BOOK));
+        PaidFindings found = PaidFindings.of(
+                List.of(lead, other, bow, crack),
+                job,
+                Books.company(),
+                BOOK,
+                DayQuantities.takeoff(job, Books.company(), BOOK));
         assertThat(found.findings())
                 .extracting(f -> f.values().get("takes"))
                 .containsExactly("2 ea", "2 ea", "1 ea", "1 ea");

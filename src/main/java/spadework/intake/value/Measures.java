@@ -97,7 +97,7 @@ public final class Measures {
         try {
             return Optional.of(FlowRate.parse(text));
         } catch (UnreadableMeasure no) {
-            throw new UnreadableMeasure(no.allowed() + "; or \"unknown\"", no.mend() + " or \"unknown\"");
+            throw new UnreadableMeasure(no.allowed() + "; or \"unknown\"", no.fix() + " or \"unknown\"");
         }
     }
 }
