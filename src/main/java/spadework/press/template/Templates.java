@@ -113,8 +113,8 @@ public final class Templates {
     }
 
     /**
-     * The texts of a properties file in UTF-8, in the order of their keys; a key in its former spelling, as a file of the
-     * contractor's own may have it, is there in the spelling of today too.
+     * The texts of a properties file in UTF-8, in the order of their keys; a key in its former spelling, as a file
+     * of the contractor's own may have it, is there in the spelling of today too.
      *
      * @param path below the templates folder, as {@code words/findings.properties}
      * @throws TemplateFault if there is no such file or it is malformed
