@@ -78,7 +78,7 @@ class ArchitectureTest {
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money working job company pricebook takeoff schedule pricing contract feedback drawing.shape paperwork paperwork.part paperwork.work drawing.crew
-      press.template       |
+      press.template       | spelling
       press.font           |
       press.svg            | drawing.shape paperwork.work
       press.page           | press.template press.font press.svg
