@@ -263,7 +263,7 @@ class FillingTest {
             }
             return text.toString();
         });
-        assertThat(all).contains("49.9 cy × $62.72 = $3,129.73", "Walls 1, Length");
+        assertThat(all).contains("52.8 cy × $62.72 = $3,311.62", "Walls 1, Length");
         screen.picture("working-of-a-line");
         assertThat(Files.exists(file)).isTrue();
     }
