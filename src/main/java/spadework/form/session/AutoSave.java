@@ -14,8 +14,8 @@ import spadework.office.files.JobFile;
  * saved is kept aside a moment after each edit.
  */
 public final class AutoSave {
-    /** How long after an edit it is kept aside, in milliseconds. */
-    static final int PAUSE = 1000;
+    /** How long after an edit it is kept aside, in milliseconds; shorter where tests wait for it after each key. */
+    static final int PAUSE = Integer.getInteger("spadework.keepAsideAfter", 1000);
 
     private final JobSession session;
     private final BackgroundTasks files;
