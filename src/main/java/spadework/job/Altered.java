@@ -28,31 +28,21 @@ public final class Altered {
                 .toList());
         items.addAll(alteration.items());
         return new Job(
-                job.number(),
-                job.title(),
-                job.issued(),
-                job.validDays(),
+                job.head(),
                 job.customer(),
                 without(job.site(), gone.walls()),
-                job.observations(),
-                job.notFixed(),
-                job.photos(),
-                walls,
-                corners,
-                water(job.water(), alteration),
-                restoration(job.restoration(), alteration),
-                job.protection(),
-                job.excluded(),
-                job.assumed(),
-                items,
-                job.priceChanges(),
-                job.schedule(),
-                job.payments(),
-                job.taxClass(),
-                job.warranty(),
+                job.survey(),
+                new Work(
+                        walls,
+                        corners,
+                        water(job.water(), alteration),
+                        restoration(job.restoration(), alteration),
+                        job.protection(),
+                        job.schedule()),
+                job.pricing().withItems(items),
+                job.contractTerms(),
                 job.acceptedStops(),
                 job.agreement(),
-                job.terms(),
                 job.notes());
     }
 

@@ -5,61 +5,110 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A job as it was measured and promised. Nothing in it is computed.
+ * A job as it was measured and promised. Nothing in it is computed. Its parts answer by name here as well.
  *
- * @param number the contractor's own number; papers and files are named after it
- * @param issued the date that every paper of the set carries
- * @param validDays how long the price stands
- * @param protection what is done to keep house and garden from harm, one thing a line
- * @param excluded what is not in the price, beside the company's own list
- * @param assumed what the price takes for granted
- * @param taxClass what kind of work it is for sales tax, by the company's own names; empty for its usual one
- * @param terms what is agreed on this job beside the company's own terms
+ * @param pricing what of the price this job decides for itself
  * @param notes for the contractor only; no homeowner's paper carries them
  */
 public record Job(
-        String number,
-        String title,
-        LocalDate issued,
-        int validDays,
+        JobHead head,
         Customer customer,
         Site site,
-        List<Observation> observations,
-        List<String> notFixed,
-        List<Photo> photos,
-        List<Wall> walls,
-        List<Corner> corners,
-        Water water,
-        Restoration restoration,
-        List<String> protection,
-        List<String> excluded,
-        List<String> assumed,
-        List<ExtraItem> items,
-        List<PriceChange> priceChanges,
-        Schedule schedule,
-        List<Payment> payments,
-        Optional<String> taxClass,
-        WarrantyTerms warranty,
+        Survey survey,
+        Work work,
+        JobPricing pricing,
+        ContractTerms contractTerms,
         List<AcceptedStop> acceptedStops,
         Agreement agreement,
-        List<String> terms,
         List<String> notes) {
 
     public Job {
-        observations = List.copyOf(observations);
-        notFixed = List.copyOf(notFixed);
-        photos = List.copyOf(photos);
-        walls = List.copyOf(walls);
-        corners = List.copyOf(corners);
-        protection = List.copyOf(protection);
-        excluded = List.copyOf(excluded);
-        assumed = List.copyOf(assumed);
-        items = List.copyOf(items);
-        priceChanges = List.copyOf(priceChanges);
-        payments = List.copyOf(payments);
         acceptedStops = List.copyOf(acceptedStops);
-        terms = List.copyOf(terms);
         notes = List.copyOf(notes);
+    }
+
+    public String number() {
+        return head.number();
+    }
+
+    public String title() {
+        return head.title();
+    }
+
+    public LocalDate issued() {
+        return head.issued();
+    }
+
+    public int validDays() {
+        return head.validDays();
+    }
+
+    public List<Observation> observations() {
+        return survey.observations();
+    }
+
+    public List<String> notFixed() {
+        return survey.notFixed();
+    }
+
+    public List<Photo> photos() {
+        return survey.photos();
+    }
+
+    public List<Wall> walls() {
+        return work.walls();
+    }
+
+    public List<Corner> corners() {
+        return work.corners();
+    }
+
+    public Water water() {
+        return work.water();
+    }
+
+    public Restoration restoration() {
+        return work.restoration();
+    }
+
+    public List<String> protection() {
+        return work.protection();
+    }
+
+    public Schedule schedule() {
+        return work.schedule();
+    }
+
+    public List<ExtraItem> items() {
+        return pricing.items();
+    }
+
+    public List<PriceChange> priceChanges() {
+        return pricing.priceChanges();
+    }
+
+    public Optional<String> taxClass() {
+        return pricing.taxClass();
+    }
+
+    public List<String> excluded() {
+        return contractTerms.excluded();
+    }
+
+    public List<String> assumed() {
+        return contractTerms.assumed();
+    }
+
+    public List<Payment> payments() {
+        return contractTerms.payments();
+    }
+
+    public WarrantyTerms warranty() {
+        return contractTerms.warranty();
+    }
+
+    public List<String> terms() {
+        return contractTerms.terms();
     }
 
     /**
@@ -68,7 +117,7 @@ public record Job(
      * @throws IllegalArgumentException if there is none; intake has checked every label
      */
     public Wall getWall(String label) {
-        return walls.stream()
+        return walls().stream()
                 .filter(wall -> wall.label().equals(label))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no wall " + label));
@@ -81,159 +130,42 @@ public record Job(
 
     /** The same job with one wall in place of the one with its label. */
     public Job withWall(Wall other) {
-        List<Wall> changed = walls.stream()
+        return withWalls(walls().stream()
                 .map(wall -> wall.label().equals(other.label()) ? other : wall)
-                .toList();
-        return new Job(
-                number,
-                title,
-                issued,
-                validDays,
-                customer,
-                site,
-                observations,
-                notFixed,
-                photos,
-                changed,
-                corners,
-                water,
-                restoration,
-                protection,
-                excluded,
-                assumed,
-                items,
-                priceChanges,
-                schedule,
-                payments,
-                taxClass,
-                warranty,
-                acceptedStops,
-                agreement,
-                terms,
-                notes);
+                .toList());
     }
 
-    /** The same job on another site. */
-    public Job withSite(Site other) {
-        return new Job(
-                number,
-                title,
-                issued,
-                validDays,
-                customer,
-                other,
-                observations,
-                notFixed,
-                photos,
-                walls,
-                corners,
-                water,
-                restoration,
-                protection,
-                excluded,
-                assumed,
-                items,
-                priceChanges,
-                schedule,
-                payments,
-                taxClass,
-                warranty,
-                acceptedStops,
-                agreement,
-                terms,
-                notes);
+    /** The same job with other walls. */
+    public Job withWalls(List<Wall> others) {
+        return withWork(work.withWalls(others));
     }
 
     /** The same job with other pipes. */
     public Job withWater(Water other) {
-        return new Job(
-                number,
-                title,
-                issued,
-                validDays,
-                customer,
-                site,
-                observations,
-                notFixed,
-                photos,
-                walls,
-                corners,
-                other,
-                restoration,
-                protection,
-                excluded,
-                assumed,
-                items,
-                priceChanges,
-                schedule,
-                payments,
-                taxClass,
-                warranty,
-                acceptedStops,
-                agreement,
-                terms,
-                notes);
+        return withWork(work.withWater(other));
     }
 
     /** The same job with other items put in by hand. */
     public Job withItems(List<ExtraItem> others) {
         return new Job(
-                number,
-                title,
-                issued,
-                validDays,
+                head,
                 customer,
                 site,
-                observations,
-                notFixed,
-                photos,
-                walls,
-                corners,
-                water,
-                restoration,
-                protection,
-                excluded,
-                assumed,
-                others,
-                priceChanges,
-                schedule,
-                payments,
-                taxClass,
-                warranty,
+                survey,
+                work,
+                pricing.withItems(others),
+                contractTerms,
                 acceptedStops,
                 agreement,
-                terms,
                 notes);
     }
 
-    /** The same job with another agreement. */
-    public Job withAgreement(Agreement other) {
-        return new Job(
-                number,
-                title,
-                issued,
-                validDays,
-                customer,
-                site,
-                observations,
-                notFixed,
-                photos,
-                walls,
-                corners,
-                water,
-                restoration,
-                protection,
-                excluded,
-                assumed,
-                items,
-                priceChanges,
-                schedule,
-                payments,
-                taxClass,
-                warranty,
-                acceptedStops,
-                other,
-                terms,
-                notes);
+    /** The same job on another site. */
+    public Job withSite(Site other) {
+        return new Job(head, customer, other, survey, work, pricing, contractTerms, acceptedStops, agreement, notes);
+    }
+
+    private Job withWork(Work other) {
+        return new Job(head, customer, site, survey, other, pricing, contractTerms, acceptedStops, agreement, notes);
     }
 }

@@ -25,31 +25,4 @@ public record Outlet(
         Optional<Length> discharge,
         Optional<Length> waterLevel,
         Optional<SumpPit> pit,
-        Optional<TrenchSize> dischargeTrench) {
-
-    /** An outlet whose discharge pipe, if it has one, gets the usual trench. */
-    public Outlet(
-            String label,
-            OutletKind kind,
-            String what,
-            Optional<Length> level,
-            Optional<Length> fromHouse,
-            Optional<Length> fromLotLine,
-            Optional<String> permission,
-            Optional<Length> discharge,
-            Optional<Length> waterLevel,
-            Optional<SumpPit> pit) {
-        this(
-                label,
-                kind,
-                what,
-                level,
-                fromHouse,
-                fromLotLine,
-                permission,
-                discharge,
-                waterLevel,
-                pit,
-                Optional.empty());
-    }
-}
+        Optional<TrenchSize> dischargeTrench) {}

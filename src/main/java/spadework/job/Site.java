@@ -31,31 +31,20 @@ public record Site(
         testPits = List.copyOf(testPits);
     }
 
-    /** A site without test pits. */
-    public Site(
-            Address address,
-            Optional<Integer> yearBuilt,
-            Space space,
-            House house,
-            Optional<String> benchmark,
-            Optional<Length> insideFloor,
-            Soil soil,
-            Optional<Rain> rain,
-            List<SiteLimit> limits,
-            Optional<String> locateTicket,
-            Optional<Catchment> catchment) {
-        this(
+    /** The same site in other soil. */
+    public Site withSoil(Soil other) {
+        return new Site(
                 address,
                 yearBuilt,
                 space,
                 house,
                 benchmark,
                 insideFloor,
-                soil,
+                other,
                 rain,
                 limits,
                 locateTicket,
                 catchment,
-                List.of());
+                testPits);
     }
 }

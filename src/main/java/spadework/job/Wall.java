@@ -4,42 +4,66 @@ import java.util.List;
 import spadework.measure.Length;
 
 /**
- * One straight wall that is dug free.
+ * One straight wall that is dug down to its footing. Its parts answer by name here as well.
  *
  * @param label the letter or name that every drawing, price and paper uses
  * @param where the wall in the homeowner's words, as "back wall, kitchen side"
- * @param from distance of the wall's start from the west corner (north and south sides) or the north corner (east
- *     and west sides) of the house
- * @param depthStart grade to the top of the footing at the start
- * @param depthEnd the same at the end; straight between
- * @param strip codes of the items that take a failed system off; empty when there is none
- * @param windowWells number of window wells that are taken out and set back
+ * @param windowWells number of window wells that are removed and put back
  */
 public record Wall(
         String label,
         String where,
-        Side faces,
-        Length from,
-        Length length,
-        Length depthStart,
-        Length depthEnd,
+        WallPlace place,
+        WallDepth depth,
         Footing footing,
-        WallKind kind,
-        Condition condition,
-        List<String> strip,
+        WallSurface surface,
         List<Opening> openings,
         int windowWells,
-        Finish finish,
         Digging digging) {
 
     public Wall {
-        strip = List.copyOf(strip);
         openings = List.copyOf(openings);
+    }
+
+    public Side faces() {
+        return place.faces();
+    }
+
+    public Length from() {
+        return place.from();
+    }
+
+    public Length length() {
+        return place.length();
+    }
+
+    public Length depthStart() {
+        return depth.start();
+    }
+
+    public Length depthEnd() {
+        return depth.end();
+    }
+
+    public WallKind kind() {
+        return surface.kind();
+    }
+
+    public Condition condition() {
+        return surface.condition();
+    }
+
+    public List<String> strip() {
+        return surface.strip();
+    }
+
+    public Finish finish() {
+        return surface.finish();
     }
 
     /** The deeper end, grade to the top of the footing. */
     public Length deepest() {
-        return depthStart.compareTo(depthEnd) >= 0 ? depthStart : depthEnd;
+        return depth.deepest();
     }
 
     /** Trench depth at the deeper end: to the bottom of the footing. */
@@ -49,81 +73,30 @@ public record Wall(
 
     /** The same wall with another finish. */
     public Wall withFinish(Finish other) {
-        return new Wall(
-                label,
-                where,
-                faces,
-                from,
-                length,
-                depthStart,
-                depthEnd,
-                footing,
-                kind,
-                condition,
-                strip,
-                openings,
-                windowWells,
-                other,
-                digging);
+        return new Wall(label, where, place, depth, footing, surface.withFinish(other), openings, windowWells, digging);
     }
 
-    /** The same wall as it was measured in the open trench. */
-    public Wall asBuilt(Length builtLength, Length builtStart, Length builtEnd) {
-        return new Wall(
-                label,
-                where,
-                faces,
-                from,
-                builtLength,
-                builtStart,
-                builtEnd,
-                footing,
-                kind,
-                condition,
-                strip,
-                openings,
-                windowWells,
-                finish,
-                digging);
+    /** The same wall, dug another way. */
+    public Wall withDigging(Digging other) {
+        return new Wall(label, where, place, depth, footing, surface, openings, windowWells, other);
     }
 
     /** The same wall, of another length. */
     public Wall withLength(Length other) {
-        return new Wall(
-                label,
-                where,
-                faces,
-                from,
-                other,
-                depthStart,
-                depthEnd,
-                footing,
-                kind,
-                condition,
-                strip,
-                openings,
-                windowWells,
-                finish,
-                digging);
+        return new Wall(label, where, place.withLength(other), depth, footing, surface, openings, windowWells, digging);
     }
 
     /** The same wall, dug that much deeper at both ends. */
     public Wall deeperBy(Length more) {
-        return new Wall(
-                label,
-                where,
-                faces,
-                from,
-                length,
-                depthStart.plus(more),
-                depthEnd.plus(more),
-                footing,
-                kind,
-                condition,
-                strip,
-                openings,
-                windowWells,
-                finish,
-                digging);
+        return withDepth(depth.plus(more));
+    }
+
+    /** The same wall as it was measured in the open trench. */
+    public Wall asBuilt(Length builtLength, Length builtStart, Length builtEnd) {
+        return withLength(builtLength).withDepth(new WallDepth(builtStart, builtEnd));
+    }
+
+    private Wall withDepth(WallDepth other) {
+        return new Wall(label, where, place, other, footing, surface, openings, windowWells, digging);
     }
 }

@@ -67,36 +67,19 @@ public record Case(Job job, Company company, PriceBook book) {
     Case in(SoilType type) {
         Site s = job.site();
         Soil soil = new Soil(s.soil().texture(), s.soil().seepage(), type);
-        return new Case(
-                job.withSite(new Site(
-                        s.address(),
-                        s.yearBuilt(),
-                        s.space(),
-                        s.house(),
-                        s.benchmark(),
-                        s.insideFloor(),
-                        soil,
-                        s.rain(),
-                        s.limits(),
-                        s.locateTicket(),
-                        s.catchment(),
-                        s.testPits())),
-                company,
-                book);
+        return new Case(job.withSite(s.withSoil(soil)), company, book);
     }
 
     /** With every wall dug another way. */
     Case dug(Optional<Access> access, Optional<Protection> protection) {
         return each(wall -> {
             Digging d = wall.digging();
-            return digging(
-                    wall,
-                    new Digging(
-                            access.orElse(d.access()),
-                            d.handShare(),
-                            d.bottomWidth(),
-                            protection.orElse(d.protection()),
-                            d.ends()));
+            return wall.withDigging(new Digging(
+                    access.orElse(d.access()),
+                    d.handShare(),
+                    d.bottomWidth(),
+                    protection.orElse(d.protection()),
+                    d.ends()));
         });
     }
 
@@ -187,24 +170,5 @@ public record Case(Job job, Company company, PriceBook book) {
                         book.earth(),
                         book.stoneTonsPerCubicYard(),
                         book.truckCubicYards()));
-    }
-
-    static Wall digging(Wall w, Digging digging) {
-        return new Wall(
-                w.label(),
-                w.where(),
-                w.faces(),
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
-                w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
-                w.openings(),
-                w.windowWells(),
-                w.finish(),
-                digging);
     }
 }

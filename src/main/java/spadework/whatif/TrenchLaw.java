@@ -91,7 +91,7 @@ final class TrenchLaw {
 
     static Wall dug(Wall wall, Access access, Protection protection) {
         Digging d = wall.digging();
-        return Case.digging(wall, new Digging(access, d.handShare(), d.bottomWidth(), protection));
+        return wall.withDigging(new Digging(access, d.handShare(), d.bottomWidth(), protection));
     }
 
     private static Wall sloped(Wall wall) {

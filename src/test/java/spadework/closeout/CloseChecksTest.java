@@ -78,7 +78,7 @@ class CloseChecksTest {
                     List.of(),
                     recorded ? Optional.of(built) : Optional.empty(),
                     Optional.empty());
-            Job job = Jobs.job().withAgreement(agreement);
+            Job job = Agreements.with(Jobs.job(), agreement);
             Contract contract = Contracting.of(
                     job, COMPANY, BOOK, Pricing.of(job, COMPANY, BOOK, DayQuantities.takeoff(job, COMPANY, BOOK)));
             Dollars amount = paid.equals("all") ? contract.total() : Dollars.of(paid);
@@ -194,8 +194,7 @@ class CloseChecksTest {
 
     @Test
     void accountIsContractAndChangesLessPayments() {
-        Job job = Jobs.job()
-                .withAgreement(Agreements.agreement(
+        Job job = Agreements.with(Jobs.job(), Agreements.agreement(
                         List.of(),
                         Optional.of(Agreements.accepted(List.of(), List.of())),
                         List.of(Agreements.change(

@@ -24,7 +24,9 @@ import spadework.job.Side;
 import spadework.job.TakenAway;
 import spadework.job.UnitCount;
 import spadework.job.Wall;
+import spadework.job.WallDepth;
 import spadework.job.WallKind;
+import spadework.job.WallPlace;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.measure.Percent;
@@ -99,18 +101,12 @@ class FittingPricesTest {
         return new Wall(
                 label,
                 "front wall",
-                Side.SOUTH,
-                w.from(),
-                Length.ofFeet(length),
-                Length.ofFeet(start),
-                Length.ofFeet(end),
+                new WallPlace(Side.SOUTH, w.from(), Length.ofFeet(length)),
+                new WallDepth(Length.ofFeet(start), Length.ofFeet(end)),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
     }
 

@@ -10,6 +10,7 @@ import spadework.job.Access;
 import spadework.job.Address;
 import spadework.job.Agreement;
 import spadework.job.Condition;
+import spadework.job.ContractTerms;
 import spadework.job.Customer;
 import spadework.job.Digging;
 import spadework.job.Downspout;
@@ -19,6 +20,8 @@ import spadework.job.Footing;
 import spadework.job.FootingDrain;
 import spadework.job.House;
 import spadework.job.Job;
+import spadework.job.JobHead;
+import spadework.job.JobPricing;
 import spadework.job.LimitKind;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
@@ -34,13 +37,18 @@ import spadework.job.SoilType;
 import spadework.job.SolidRun;
 import spadework.job.Space;
 import spadework.job.Surface;
+import spadework.job.Survey;
 import spadework.job.TeeAt;
 import spadework.job.Texture;
 import spadework.job.TrenchSize;
 import spadework.job.Wall;
+import spadework.job.WallDepth;
 import spadework.job.WallKind;
+import spadework.job.WallPlace;
+import spadework.job.WallSurface;
 import spadework.job.WarrantyTerms;
 import spadework.job.Water;
+import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.measure.Percent;
@@ -111,18 +119,17 @@ public final class PlanJob {
         walls.add(new Wall(
                 label,
                 "the " + faces.name().toLowerCase(Locale.ROOT) + " wall",
-                faces,
-                Length.ofFeet(from),
-                Length.ofFeet(length),
-                Length.ofFeet(6),
-                Length.ofFeet(6),
+                new WallPlace(faces, Length.ofFeet(from), Length.ofFeet(length)),
+                new WallDepth(Length.ofFeet(6), Length.ofFeet(6)),
                 new Footing(Length.ofInches(8), Length.ofInches(6)),
-                WallKind.BLOCK,
-                new Condition(Surface.BARE, Length.ZERO, false, false, Optional.empty(), false, Optional.empty()),
-                List.of(),
+                new WallSurface(
+                        WallKind.BLOCK,
+                        new Condition(
+                                Surface.BARE, Length.ZERO, false, false, Optional.empty(), false, Optional.empty()),
+                        List.of(),
+                        new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty())),
                 List.of(),
                 0,
-                new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty()),
                 new Digging(Access.MACHINE, Percent.ZERO, Length.ofFeet(2), Protection.SLOPED)));
         return this;
     }
@@ -168,6 +175,7 @@ public final class PlanJob {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty()));
         return this;
     }
@@ -181,10 +189,7 @@ public final class PlanJob {
         Address address = new Address("12 Invented Lane", "Nowhere", "OH", "43000");
         LocalDate day = LocalDate.of(2026, 3, 3);
         return new Job(
-                "T-1",
-                "Test",
-                day,
-                30,
+                new JobHead("T-1", "Test", day, 30),
                 new Customer(List.of("Test Owner"), Optional.empty(), Optional.empty(), Optional.empty()),
                 new Site(
                         address,
@@ -197,33 +202,32 @@ public final class PlanJob {
                         Optional.empty(),
                         limits,
                         Optional.empty(),
-                        Optional.empty()),
-                List.of(),
-                List.of(),
-                List.of(),
-                walls,
-                List.of(),
-                new Water(drains, mains, roofLines, downspouts, outlets, List.of()),
-                new Restoration(
-                        Length.ZERO,
-                        Area.ofSquareFeet(0),
-                        Length.ZERO,
-                        Area.ofSquareFeet(0),
-                        Area.ofSquareFeet(0),
-                        Area.ofSquareFeet(0),
-                        0),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Schedule(day, day, 1, ""),
-                List.of(),
-                Optional.empty(),
-                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                        Optional.empty(),
+                        List.of()),
+                new Survey(List.of(), List.of(), List.of()),
+                new Work(
+                        walls,
+                        List.of(),
+                        new Water(drains, mains, roofLines, downspouts, outlets, List.of()),
+                        new Restoration(
+                                Length.ZERO,
+                                Area.ofSquareFeet(0),
+                                Length.ZERO,
+                                Area.ofSquareFeet(0),
+                                Area.ofSquareFeet(0),
+                                Area.ofSquareFeet(0),
+                                0),
+                        List.of(),
+                        new Schedule(day, day, 1, "")),
+                new JobPricing(List.of(), List.of(), Optional.empty()),
+                new ContractTerms(
+                        List.of(),
+                        List.of(),
+                        List.of(),
+                        new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                        List.of()),
                 List.of(),
                 Agreement.NONE,
-                List.of(),
                 List.of());
     }
 

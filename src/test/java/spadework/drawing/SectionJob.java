@@ -38,18 +38,12 @@ public final class SectionJob {
         Wall wall = new Wall(
                 deep.label(),
                 deep.where(),
-                deep.faces(),
-                deep.from(),
-                deep.length(),
-                deep.depthStart(),
-                deep.depthEnd(),
+                deep.place(),
+                deep.depth(),
                 new Footing(Length.ofInches(thickness), Length.ofInches(projection)),
-                deep.kind(),
-                deep.condition(),
-                deep.strip(),
+                deep.surface(),
                 deep.openings(),
                 deep.windowWells(),
-                deep.finish(),
                 digging);
         Site site = Jobs.with(Jobs.site(), new Soil(Texture.LOAM, Seepage.NONE, soil));
         Job job = Jobs.job(site, Jobs.water(), wall);

@@ -18,6 +18,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import spadework.company.Company;
 import spadework.company.CrewPlace;
 import spadework.company.Wage;
+import spadework.job.Agreements;
 import spadework.job.Actual;
 import spadework.job.Agreement;
 import spadework.job.AsBuilt;
@@ -196,8 +197,7 @@ class JobVariancesTest {
                 List.of(),
                 List.of(actual),
                 "");
-        Job job = Jobs.job()
-                .withAgreement(new Agreement(
+        Job job = Agreements.with(Jobs.job(), new Agreement(
                         Optional.empty(),
                         List.of(),
                         Optional.empty(),

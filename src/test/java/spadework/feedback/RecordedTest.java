@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.company.Company;
 import spadework.company.Tax;
 import spadework.company.TaxMode;
+import spadework.job.Agreements;
 import spadework.job.Actual;
 import spadework.job.Agreement;
 import spadework.job.AsBuilt;
@@ -191,8 +192,7 @@ class RecordedTest {
     }
 
     private static Job job(AsBuilt record) {
-        return Jobs.job()
-                .withAgreement(new Agreement(
+        return Agreements.with(Jobs.job(), new Agreement(
                         Optional.empty(),
                         List.of(),
                         Optional.empty(),

@@ -16,31 +16,15 @@ public final class Agreements {
 
     public static Job with(Job j, Agreement agreement) {
         return new Job(
-                j.number(),
-                j.title(),
-                j.issued(),
-                j.validDays(),
+                j.head(),
                 j.customer(),
                 j.site(),
-                j.observations(),
-                j.notFixed(),
-                j.photos(),
-                j.walls(),
-                j.corners(),
-                j.water(),
-                j.restoration(),
-                j.protection(),
-                j.excluded(),
-                j.assumed(),
-                j.items(),
-                j.priceChanges(),
-                j.schedule(),
-                j.payments(),
-                j.taxClass(),
-                j.warranty(),
+                j.survey(),
+                j.work(),
+                j.pricing(),
+                j.contractTerms(),
                 j.acceptedStops(),
                 agreement,
-                j.terms(),
                 j.notes());
     }
 
@@ -68,18 +52,12 @@ public final class Agreements {
         Wall more = new Wall(
                 label,
                 "front wall",
-                Side.SOUTH,
-                w.from(),
-                Length.ofFeet(feet),
-                w.depthStart(),
-                w.depthEnd(),
+                new WallPlace(Side.SOUTH, w.from(), Length.ofFeet(feet)),
+                w.depth(),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
         Alteration none = Alteration.NONE;
         return new Alteration(

@@ -16,18 +16,16 @@ public final class Jobs {
         return new Wall(
                 "A",
                 "back wall",
-                Side.NORTH,
-                Length.ZERO,
-                Length.ofFeet(40),
-                Length.ofFeet(5),
-                Length.ofFeet(5),
+                new WallPlace(Side.NORTH, Length.ZERO, Length.ofFeet(40)),
+                new WallDepth(Length.ofFeet(5), Length.ofFeet(5)),
                 new Footing(Length.ofInches(8), Length.ofInches(6)),
-                WallKind.BLOCK,
-                sound(),
-                List.of(),
+                new WallSurface(
+                        WallKind.BLOCK,
+                        sound(),
+                        List.of(),
+                        new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty())),
                 List.of(),
                 0,
-                new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty()),
                 new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED));
     }
 
@@ -45,18 +43,12 @@ public final class Jobs {
         return new Wall(
                 w.label(),
                 w.where(),
-                w.faces(),
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
+                w.place(),
+                w.depth(),
                 w.footing(),
-                w.kind(),
-                condition,
-                w.strip(),
+                new WallSurface(w.kind(), condition, w.strip(), w.finish()),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
     }
 
@@ -64,18 +56,12 @@ public final class Jobs {
         return new Wall(
                 w.label(),
                 w.where(),
-                w.faces(),
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
+                w.place(),
+                w.depth(),
                 w.footing(),
-                kind,
-                w.condition(),
-                w.strip(),
+                new WallSurface(kind, w.condition(), w.strip(), w.finish()),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
     }
 
@@ -83,18 +69,12 @@ public final class Jobs {
         return new Wall(
                 w.label(),
                 w.where(),
-                w.faces(),
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
+                w.place(),
+                w.depth(),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 digging);
     }
 
@@ -102,18 +82,12 @@ public final class Jobs {
         return new Wall(
                 w.label(),
                 w.where(),
-                w.faces(),
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
+                w.place(),
+                w.depth(),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                new WallSurface(w.kind(), w.condition(), w.strip(), finish),
                 w.openings(),
                 w.windowWells(),
-                finish,
                 w.digging());
     }
 
@@ -134,7 +108,8 @@ public final class Jobs {
                 Optional.empty(),
                 List.of(),
                 Optional.of("T-1"),
-                Optional.empty());
+                Optional.empty(),
+                List.of());
     }
 
     public static Site with(Site s, Soil soil) {
@@ -149,7 +124,8 @@ public final class Jobs {
                 s.rain(),
                 s.limits(),
                 s.locateTicket(),
-                s.catchment());
+                s.catchment(),
+                List.of());
     }
 
     public static Site with(Site s, SiteLimit limit) {
@@ -164,7 +140,8 @@ public final class Jobs {
                 s.rain(),
                 List.of(limit),
                 s.locateTicket(),
-                s.catchment());
+                s.catchment(),
+                List.of());
     }
 
     public static Site builtIn(Site s, Optional<Integer> year) {
@@ -179,7 +156,8 @@ public final class Jobs {
                 s.rain(),
                 s.limits(),
                 s.locateTicket(),
-                s.catchment());
+                s.catchment(),
+                List.of());
     }
 
     public static Site withoutTicket(Site s) {
@@ -194,7 +172,8 @@ public final class Jobs {
                 s.rain(),
                 s.limits(),
                 Optional.empty(),
-                s.catchment());
+                s.catchment(),
+                List.of());
     }
 
     public static FootingDrain drain(double start, double end) {
@@ -236,6 +215,7 @@ public final class Jobs {
                 permission,
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -252,31 +232,28 @@ public final class Jobs {
     public static Job job(Site site, Water water, Wall... walls) {
         Area none = Area.ofSquareFeet(0);
         return new Job(
-                "T-1",
-                "Test",
-                LocalDate.of(2026, 8, 10),
-                30,
+                new JobHead("T-1", "Test", LocalDate.of(2026, 8, 10), 30),
                 new Customer(List.of("Test Person"), Optional.empty(), Optional.empty(), Optional.empty()),
                 site,
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(walls),
-                List.of(),
-                water,
-                new Restoration(Length.ofFeet(40), none, Length.ofInches(4), none, none, none, 0),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                List.of(),
-                new Schedule(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 10), 5, ""),
-                List.of(new Payment("signing", Percent.of("10"), true), new Payment("done", Percent.of("90"), false)),
-                Optional.empty(),
-                new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                new Survey(List.of(), List.of(), List.of()),
+                new Work(
+                        List.of(walls),
+                        List.of(),
+                        water,
+                        new Restoration(Length.ofFeet(40), none, Length.ofInches(4), none, none, none, 0),
+                        List.of(),
+                        new Schedule(LocalDate.of(2026, 9, 1), LocalDate.of(2026, 9, 10), 5, "")),
+                new JobPricing(List.of(), List.of(), Optional.empty()),
+                new ContractTerms(
+                        List.of(),
+                        List.of(),
+                        List.of(
+                                new Payment("signing", Percent.of("10"), true),
+                                new Payment("done", Percent.of("90"), false)),
+                        new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                        List.of()),
                 List.of(),
                 Agreement.NONE,
-                List.of(),
                 List.of());
     }
 
@@ -294,31 +271,15 @@ public final class Jobs {
 
     public static Job withCorners(Job j, List<Corner> corners) {
         return new Job(
-                j.number(),
-                j.title(),
-                j.issued(),
-                j.validDays(),
+                j.head(),
                 j.customer(),
                 j.site(),
-                j.observations(),
-                j.notFixed(),
-                j.photos(),
-                j.walls(),
-                corners,
-                j.water(),
-                j.restoration(),
-                j.protection(),
-                j.excluded(),
-                j.assumed(),
-                j.items(),
-                j.priceChanges(),
-                j.schedule(),
-                j.payments(),
-                j.taxClass(),
-                j.warranty(),
+                j.survey(),
+                new Work(j.walls(), corners, j.water(), j.restoration(), j.protection(), j.schedule()),
+                j.pricing(),
+                j.contractTerms(),
                 j.acceptedStops(),
                 j.agreement(),
-                j.terms(),
                 j.notes());
     }
 }

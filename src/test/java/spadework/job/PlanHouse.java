@@ -48,18 +48,13 @@ public record PlanHouse(List<Double> feet, List<Boolean> outside) {
         return new Wall(
                 label,
                 "wall " + label,
-                Side.NORTH,
-                Length.ofFeet(Integer.parseInt(label.substring(1)) * 500.0),
-                Length.ofFeet(feet),
-                Length.ofFeet(start),
-                Length.ofFeet(end),
+                new WallPlace(
+                        Side.NORTH, Length.ofFeet(Integer.parseInt(label.substring(1)) * 500.0), Length.ofFeet(feet)),
+                new WallDepth(Length.ofFeet(start), Length.ofFeet(end)),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(bottom), kind));
     }
 

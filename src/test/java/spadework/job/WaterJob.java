@@ -217,7 +217,8 @@ public final class WaterJob {
                 Optional.of("letter"),
                 feet(discharge),
                 feet(water),
-                Optional.ofNullable(pit));
+                Optional.ofNullable(pit),
+                Optional.empty());
         Water pipes = new Water(
                 List.of(drain),
                 into.equals("M1") ? List.of(main) : List.of(),
@@ -241,7 +242,8 @@ public final class WaterJob {
                 Optional.ofNullable(rain),
                 s.limits(),
                 s.locateTicket(),
-                Optional.ofNullable(catchment));
+                Optional.ofNullable(catchment),
+                List.of());
     }
 
     private static Optional<Length> feet(Double level) {

@@ -64,7 +64,7 @@ public final class AgreedBids {
     /** The same as an issue of its proposal. */
     public static Bid of(Agreement agreement, Optional<Revision> revision) {
         Dossier d = SAMPLE.proposed();
-        Job job = d.job().withAgreement(agreement);
+        Job job = Agreements.with(d.job(), agreement);
         Contract contract = Contracting.of(job, d.company(), d.book(), SAMPLE.proposedQuote());
         Job agreed = Agreed.of(job);
         Quote quote = Pricing.of(agreed, d.company(), d.book(), DayQuantities.takeoff(agreed, d.company(), d.book()));

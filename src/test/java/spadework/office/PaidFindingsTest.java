@@ -18,6 +18,7 @@ import spadework.finding.Severity;
 import spadework.job.Condition;
 import spadework.job.ExtraItem;
 import spadework.job.Job;
+import spadework.job.JobPricing;
 import spadework.job.Jobs;
 import spadework.job.LimitKind;
 import spadework.job.PitPlace;
@@ -64,31 +65,15 @@ class PaidFindingsTest {
 
     private static Job with(Job j, ExtraItem... items) {
         return new Job(
-                j.number(),
-                j.title(),
-                j.issued(),
-                j.validDays(),
+                j.head(),
                 j.customer(),
                 j.site(),
-                j.observations(),
-                j.notFixed(),
-                j.photos(),
-                j.walls(),
-                j.corners(),
-                j.water(),
-                j.restoration(),
-                j.protection(),
-                j.excluded(),
-                j.assumed(),
-                List.of(items),
-                j.priceChanges(),
-                j.schedule(),
-                j.payments(),
-                j.taxClass(),
-                j.warranty(),
+                j.survey(),
+                j.work(),
+                new JobPricing(List.of(items), j.priceChanges(), j.taxClass()),
+                j.contractTerms(),
                 j.acceptedStops(),
                 j.agreement(),
-                j.terms(),
                 j.notes());
     }
 

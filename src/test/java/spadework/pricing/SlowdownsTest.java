@@ -14,11 +14,14 @@ import spadework.job.Digging;
 import spadework.job.ExtraItem;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
+import spadework.job.JobPricing;
 import spadework.job.Jobs;
 import spadework.job.Side;
 import spadework.job.SolidRun;
 import spadework.job.TrenchSize;
 import spadework.job.Wall;
+import spadework.job.WallDepth;
+import spadework.job.WallPlace;
 import spadework.job.Water;
 import spadework.measure.Length;
 import spadework.pricebook.Books;
@@ -37,18 +40,12 @@ class SlowdownsTest {
         return new Wall(
                 label,
                 label,
-                Side.NORTH,
-                w.from(),
-                Length.ofFeet(length),
-                Length.ofFeet(depth),
-                Length.ofFeet(depth),
+                new WallPlace(Side.NORTH, w.from(), Length.ofFeet(length)),
+                new WallDepth(Length.ofFeet(depth), Length.ofFeet(depth)),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 new Digging(access, d.handShare(), d.bottomWidth(), d.protection()));
     }
 
@@ -175,31 +172,15 @@ class SlowdownsTest {
 
     private static Job with(Job j, ExtraItem item) {
         return new Job(
-                j.number(),
-                j.title(),
-                j.issued(),
-                j.validDays(),
+                j.head(),
                 j.customer(),
                 j.site(),
-                j.observations(),
-                j.notFixed(),
-                j.photos(),
-                j.walls(),
-                j.corners(),
-                j.water(),
-                j.restoration(),
-                j.protection(),
-                j.excluded(),
-                j.assumed(),
-                List.of(item),
-                j.priceChanges(),
-                j.schedule(),
-                j.payments(),
-                j.taxClass(),
-                j.warranty(),
+                j.survey(),
+                j.work(),
+                new JobPricing(List.of(item), j.priceChanges(), j.taxClass()),
+                j.contractTerms(),
                 j.acceptedStops(),
                 j.agreement(),
-                j.terms(),
                 j.notes());
     }
 }

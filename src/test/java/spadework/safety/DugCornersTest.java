@@ -16,6 +16,7 @@ import spadework.job.Side;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.job.WallEnd;
+import spadework.job.WallPlace;
 import spadework.job.Water;
 
 /** A dug corner that no one drain goes round has neither pipe nor stone (IRC R405.1). */
@@ -70,18 +71,12 @@ class DugCornersTest {
         return new Wall(
                 "B",
                 "side wall",
-                Side.EAST,
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
+                new WallPlace(Side.EAST, w.from(), w.length()),
+                w.depth(),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
     }
 }

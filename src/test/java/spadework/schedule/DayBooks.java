@@ -12,6 +12,7 @@ import spadework.company.WorkCalendar;
 import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.job.Schedule;
+import spadework.job.Work;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.pricebook.Books;
@@ -154,31 +155,15 @@ final class DayBooks {
     Job job() {
         Job j = Jobs.job();
         return new Job(
-                j.number(),
-                j.title(),
-                j.issued(),
-                j.validDays(),
+                j.head(),
                 j.customer(),
                 j.site(),
-                j.observations(),
-                j.notFixed(),
-                j.photos(),
-                j.walls(),
-                j.corners(),
-                j.water(),
-                j.restoration(),
-                j.protection(),
-                j.excluded(),
-                j.assumed(),
-                j.items(),
-                j.priceChanges(),
-                schedule,
-                j.payments(),
-                j.taxClass(),
-                j.warranty(),
+                j.survey(),
+                new Work(j.walls(), j.corners(), j.water(), j.restoration(), j.protection(), schedule),
+                j.pricing(),
+                j.contractTerms(),
                 j.acceptedStops(),
                 j.agreement(),
-                j.terms(),
                 j.notes());
     }
 

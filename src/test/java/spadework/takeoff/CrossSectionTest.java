@@ -18,6 +18,7 @@ import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Texture;
 import spadework.job.Wall;
+import spadework.job.WallDepth;
 import spadework.job.Water;
 import spadework.measure.Length;
 import spadework.pricebook.Books;
@@ -50,18 +51,12 @@ class CrossSectionTest {
         Wall falling = new Wall(
                 wall.label(),
                 wall.where(),
-                wall.faces(),
-                wall.from(),
-                wall.length(),
-                Length.ofFeet(3),
-                Length.ofFeet(6.5),
+                wall.place(),
+                new WallDepth(Length.ofFeet(3), Length.ofFeet(6.5)),
                 wall.footing(),
-                wall.kind(),
-                wall.condition(),
-                wall.strip(),
+                wall.surface(),
                 wall.openings(),
                 wall.windowWells(),
-                wall.finish(),
                 wall.digging());
 
         assertThat(of(Jobs.job(falling)).depth()).isEqualTo(Length.ofFeet(6.5));
@@ -110,7 +105,8 @@ class CrossSectionTest {
                 s.rain(),
                 s.limits(),
                 s.locateTicket(),
-                s.catchment());
+                s.catchment(),
+                List.of());
 
         assertThat(of(Jobs.job(unmeasured, Jobs.water(), Jobs.wall())).floor()).isEmpty();
     }

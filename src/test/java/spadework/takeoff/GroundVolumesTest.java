@@ -18,6 +18,7 @@ import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.job.TrenchEnds;
 import spadework.job.Wall;
+import spadework.job.WallPlace;
 import spadework.measure.Length;
 import spadework.measure.Percent;
 import spadework.pricebook.Books;
@@ -101,18 +102,12 @@ class GroundVolumesTest {
         Wall second = new Wall(
                 "B",
                 first.where(),
-                first.faces(),
-                Length.ofFeet(40),
-                first.length(),
-                first.depthStart(),
-                first.depthEnd(),
+                new WallPlace(first.faces(), Length.ofFeet(40), first.length()),
+                first.depth(),
                 first.footing(),
-                first.kind(),
-                first.condition(),
-                first.strip(),
+                first.surface(),
                 first.openings(),
                 first.windowWells(),
-                first.finish(),
                 first.digging());
         assertThat(of(Jobs.job(first, second), Measure.DUG, "A")).isCloseTo(44.2798 + 3.7290, within(0.0005));
         assertThat(of(Jobs.job(first, second), Measure.DUG, "B")).isCloseTo(44.2798 + 3.7290, within(0.0005));

@@ -22,6 +22,7 @@ import spadework.job.SiteLimit;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.job.WallEnd;
+import spadework.job.WallPlace;
 import spadework.job.Water;
 import spadework.measure.Length;
 import spadework.measure.Percent;
@@ -83,18 +84,12 @@ class MeasuringTest {
         Wall wall = new Wall(
                 w.label(),
                 w.where(),
-                w.faces(),
-                w.from(),
-                w.length(),
-                w.depthStart(),
-                w.depthEnd(),
+                w.place(),
+                w.depth(),
                 new spadework.job.Footing(Length.ofInches(thickness), Length.ofInches(6)),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
         Job job = Jobs.job(wall);
         Length found =
@@ -195,18 +190,12 @@ class MeasuringTest {
         Wall second = new Wall(
                 "B",
                 "side",
-                Side.EAST,
-                w.from(),
-                Length.ofFeet(20),
-                w.depthStart(),
-                w.depthEnd(),
+                new WallPlace(Side.EAST, w.from(), Length.ofFeet(20)),
+                w.depth(),
                 w.footing(),
-                w.kind(),
-                w.condition(),
-                w.strip(),
+                w.surface(),
                 w.openings(),
                 w.windowWells(),
-                w.finish(),
                 w.digging());
         return new Wall[] {w, second};
     }

@@ -87,38 +87,8 @@ public record AddedParts(Set<String> labels, String wallName, String pipeName, S
                     Downspout::label);
         }
         drains.addAll(water.drains());
-        return withWalls(job, walls)
+        return job.withWalls(walls)
                 .withWater(new Water(drains, mains, roofLines, downspouts, outlets, water.candidates()));
-    }
-
-    private static Job withWalls(Job j, List<Wall> walls) {
-        return new Job(
-                j.number(),
-                j.title(),
-                j.issued(),
-                j.validDays(),
-                j.customer(),
-                j.site(),
-                j.observations(),
-                j.notFixed(),
-                j.photos(),
-                walls,
-                j.corners(),
-                j.water(),
-                j.restoration(),
-                j.protection(),
-                j.excluded(),
-                j.assumed(),
-                j.items(),
-                j.priceChanges(),
-                j.schedule(),
-                j.payments(),
-                j.taxClass(),
-                j.warranty(),
-                j.acceptedStops(),
-                j.agreement(),
-                j.terms(),
-                j.notes());
     }
 
     private static <T> void add(List<T> all, List<T> more, Function<T, String> label) {

@@ -19,17 +19,22 @@ import spadework.intake.value.Counts;
 import spadework.intake.value.Measures;
 import spadework.intake.value.Names;
 import spadework.job.AcceptedStop;
+import spadework.job.ContractTerms;
 import spadework.job.Corner;
 import spadework.job.CornerKind;
 import spadework.job.Customer;
 import spadework.job.Job;
+import spadework.job.JobHead;
+import spadework.job.JobPricing;
 import spadework.job.Observation;
 import spadework.job.Photo;
 import spadework.job.Restoration;
 import spadework.job.Schedule;
+import spadework.job.Survey;
 import spadework.job.Waits;
 import spadework.job.WallEnd;
 import spadework.job.WarrantyTerms;
+import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.spelling.FormerSpelling;
@@ -67,40 +72,45 @@ public final class JobReader {
         JobFormat.read(fields);
         ExtraItemReader extras = new ExtraItemReader(codes);
         return new Job(
-                fields.get("number", Texts.LABEL),
-                fields.get("title", Texts.LABEL),
-                fields.get("issued", CalendarDates.DATE),
-                fields.get(
-                        "validDays",
-                        TermsReader.VALID_DAYS,
-                        company.map(Company::validDays).orElse(1)),
+                new JobHead(
+                        fields.get("number", Texts.LABEL),
+                        fields.get("title", Texts.LABEL),
+                        fields.get("issued", CalendarDates.DATE),
+                        fields.get(
+                                "validDays",
+                                TermsReader.VALID_DAYS,
+                                company.map(Company::validDays).orElse(1))),
                 fields.get("customer", ValueKind.object(JobReader::customer)),
                 fields.get("site", SiteReader.SITE),
-                fields.list("observations", ValueKind.object(JobReader::observation)),
-                fields.list("notFixed", Texts.TEXT),
-                fields.list("photos", PHOTO),
-                fields.list("walls", new WallReader(codes).kind()),
-                fields.list("corners", CORNER),
-                fields.get("water", new WaterReader(codes).kind(), WaterReader.NONE),
-                fields.get("restoration", RESTORATION, NO_RESTORATION),
-                fields.list("protection", Texts.TEXT),
-                fields.list("excluded", Texts.TEXT),
-                fields.list("assumed", Texts.TEXT),
-                fields.list("items", extras.item()),
-                fields.list("priceChanges", extras.priceChange()),
-                fields.get("schedule", ValueKind.object(JobReader::schedule)),
-                fields.get(
-                        "payments",
-                        TermsReader.PAYMENTS,
-                        company.map(Company::payments).orElse(List.of())),
-                fields.find("taxClass", taxClasses().kind()),
-                fields.get(
-                        "warranty",
-                        TermsReader.WARRANTY,
-                        company.map(Company::warranty).orElse(NO_WARRANTY)),
+                new Survey(
+                        fields.list("observations", ValueKind.object(JobReader::observation)),
+                        fields.list("notFixed", Texts.TEXT),
+                        fields.list("photos", PHOTO)),
+                new Work(
+                        fields.list("walls", new WallReader(codes).kind()),
+                        fields.list("corners", CORNER),
+                        fields.get("water", new WaterReader(codes).kind(), WaterReader.NONE),
+                        fields.get("restoration", RESTORATION, NO_RESTORATION),
+                        fields.list("protection", Texts.TEXT),
+                        fields.get("schedule", ValueKind.object(JobReader::schedule))),
+                new JobPricing(
+                        fields.list("items", extras.item()),
+                        fields.list("priceChanges", extras.priceChange()),
+                        fields.find("taxClass", taxClasses().kind())),
+                new ContractTerms(
+                        fields.list("excluded", Texts.TEXT),
+                        fields.list("assumed", Texts.TEXT),
+                        fields.get(
+                                "payments",
+                                TermsReader.PAYMENTS,
+                                company.map(Company::payments).orElse(List.of())),
+                        fields.get(
+                                "warranty",
+                                TermsReader.WARRANTY,
+                                company.map(Company::warranty).orElse(NO_WARRANTY)),
+                        fields.list("terms", Texts.TEXT)),
                 fields.list("acceptedStops", ValueKind.object(JobReader::acceptedStop)),
                 new AgreementReader(codes).read(fields),
-                fields.list("terms", Texts.TEXT),
                 fields.list("notes", Texts.TEXT));
     }
 

@@ -23,7 +23,10 @@ import spadework.job.Side;
 import spadework.job.Surface;
 import spadework.job.TrenchEnds;
 import spadework.job.Wall;
+import spadework.job.WallDepth;
 import spadework.job.WallKind;
+import spadework.job.WallPlace;
+import spadework.job.WallSurface;
 import spadework.measure.Length;
 import spadework.measure.Percent;
 
@@ -48,37 +51,36 @@ public final class WallReader {
         return ValueKind.object(this::wall);
     }
 
-    private record Depths(Length start, Length end) {}
-
     private Wall wall(ObjectFields fields) {
-        Depths depths = fields.get("depth", new ValueKind<>("\"5 ft\"", WallReader::depths));
+        WallDepth depth = fields.get("depth", new ValueKind<>("\"5 ft\"", WallReader::depths));
         Wall wall = new Wall(
                 fields.get("label", Texts.LABEL),
                 fields.get("where", Texts.LABEL),
-                fields.get("faces", Choices.of(Side.class)),
-                fields.get("from", Measures.lengthFromZeroTo(1000)),
-                fields.get("length", Measures.lengthUpTo(1000)),
-                depths.start(),
-                depths.end(),
+                new WallPlace(
+                        fields.get("faces", Choices.of(Side.class)),
+                        fields.get("from", Measures.lengthFromZeroTo(1000)),
+                        fields.get("length", Measures.lengthUpTo(1000))),
+                depth,
                 fields.get("footing", ValueKind.object(WallReader::footing), USUAL_FOOTING),
-                fields.get("kind", Choices.of(WallKind.class)),
-                fields.get("condition", ValueKind.object(WallReader::condition)),
-                fields.list("strip", codes.kind()),
+                new WallSurface(
+                        fields.get("kind", Choices.of(WallKind.class)),
+                        fields.get("condition", ValueKind.object(WallReader::condition)),
+                        fields.list("strip", codes.kind()),
+                        fields.get("finish", finish())),
                 fields.list("openings", ValueKind.object(WallReader::opening)),
                 fields.get("windowWells", Counts.between(0, 50), 0),
-                fields.get("finish", finish()),
                 fields.get("digging", ValueKind.object(WallReader::digging), USUAL_DIGGING));
         checkDepth(fields.node(), wall);
         checkOpenings(fields.node(), wall);
         return wall;
     }
 
-    private static Depths depths(SourceNode node) {
+    private static WallDepth depths(SourceNode node) {
         if (!node.isObject()) {
             Length depth = DEPTH.read(node);
-            return new Depths(depth, depth);
+            return new WallDepth(depth, depth);
         }
-        return ValueKind.object(ends -> new Depths(ends.get("start", DEPTH), ends.get("end", DEPTH)))
+        return ValueKind.object(ends -> new WallDepth(ends.get("start", DEPTH), ends.get("end", DEPTH)))
                 .read(node);
     }
 
