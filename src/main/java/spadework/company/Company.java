@@ -9,115 +9,111 @@ import spadework.job.WarrantyTerms;
 import spadework.money.Dollars;
 
 /**
- * The contractor.
+ * The contractor. Its parts answer by name here as well.
  *
- * @param logo file name of a PNG or JPEG beside the company file
- * @param wages what an hour costs, by trade
- * @param crews who works together, by the crew's name
- * @param machines cost of a machine hour without its operator, by name
- * @param excluded what the company's price never includes, one thing a line
- * @param preparation what the homeowner is asked to do beforehand, one thing a line
- * @param taxId the firm's number with the tax office; never a person's
- * @param bond the bond or deposit that stands behind the license, with its amount
- * @param affiliates contracting firms that were tied to this one in the last five years; an empty list says that
- *     there were none, a missing one that it is unknown
- * @param calendar when its crews work; empty where it does not say
- * @param diggers what its digging machines do, by the machine's name
- * @param backfill how its own fill comes out; empty where the price book's figures for the soil stand
+ * @param usualTerms what its offers say where a job says nothing else
  */
 public record Company(
         String name,
-        License license,
-        Insurance insurance,
-        Address address,
-        String phone,
-        String email,
-        Optional<String> logo,
-        Paper paper,
-        Map<String, Wage> wages,
-        Map<String, List<CrewPlace>> crews,
-        Map<String, Dollars> machines,
-        List<Slowdown> slowdowns,
+        Credentials credentials,
+        Contact contact,
+        Letterhead letterhead,
+        Rates rates,
+        Production production,
         PriceRules priceRules,
         Tax tax,
-        int validDays,
-        List<Payment> payments,
-        WarrantyTerms warranty,
-        List<String> excluded,
-        List<String> preparation,
-        List<String> terms,
-        Optional<String> taxId,
-        Optional<String> bond,
-        Optional<List<String>> affiliates,
-        Optional<WorkCalendar> calendar,
-        Map<String, Digger> diggers,
-        Optional<Backfill> backfill) {
+        UsualTerms usualTerms) {
 
-    /** A company that says nothing of its calendar and of what its machines do. */
-    public Company(
-            String name,
-            License license,
-            Insurance insurance,
-            Address address,
-            String phone,
-            String email,
-            Optional<String> logo,
-            Paper paper,
-            Map<String, Wage> wages,
-            Map<String, List<CrewPlace>> crews,
-            Map<String, Dollars> machines,
-            List<Slowdown> slowdowns,
-            PriceRules priceRules,
-            Tax tax,
-            int validDays,
-            List<Payment> payments,
-            WarrantyTerms warranty,
-            List<String> excluded,
-            List<String> preparation,
-            List<String> terms,
-            Optional<String> taxId,
-            Optional<String> bond,
-            Optional<List<String>> affiliates) {
-        this(
-                name,
-                license,
-                insurance,
-                address,
-                phone,
-                email,
-                logo,
-                paper,
-                wages,
-                crews,
-                machines,
-                slowdowns,
-                priceRules,
-                tax,
-                validDays,
-                payments,
-                warranty,
-                excluded,
-                preparation,
-                terms,
-                taxId,
-                bond,
-                affiliates,
-                Optional.empty(),
-                Map.of(),
-                Optional.empty());
+    public License license() {
+        return credentials.license();
     }
 
-    public Company {
-        wages = Map.copyOf(wages);
-        crews = Map.copyOf(crews);
-        machines = Map.copyOf(machines);
-        slowdowns = List.copyOf(slowdowns);
-        payments = List.copyOf(payments);
-        excluded = List.copyOf(excluded);
-        preparation = List.copyOf(preparation);
-        terms = List.copyOf(terms);
-        affiliates = affiliates.map(List::copyOf);
-        diggers = Map.copyOf(diggers);
+    public Insurance insurance() {
+        return credentials.insurance();
+    }
+
+    public Optional<String> taxId() {
+        return credentials.taxId();
+    }
+
+    public Optional<String> bond() {
+        return credentials.bond();
+    }
+
+    public Optional<List<String>> affiliates() {
+        return credentials.affiliates();
+    }
+
+    public Address address() {
+        return contact.address();
+    }
+
+    public String phone() {
+        return contact.phone();
+    }
+
+    public String email() {
+        return contact.email();
+    }
+
+    public Optional<String> logo() {
+        return letterhead.logo();
+    }
+
+    public Paper paper() {
+        return letterhead.paper();
+    }
+
+    public Map<String, Wage> wages() {
+        return rates.wages();
+    }
+
+    public Map<String, List<CrewPlace>> crews() {
+        return rates.crews();
+    }
+
+    public Map<String, Dollars> machines() {
+        return rates.machines();
+    }
+
+    public List<Slowdown> slowdowns() {
+        return rates.slowdowns();
+    }
+
+    public Optional<WorkCalendar> calendar() {
+        return production.calendar();
+    }
+
+    public Map<String, Digger> diggers() {
+        return production.diggers();
+    }
+
+    public Optional<Backfill> backfill() {
+        return production.backfill();
+    }
+
+    public int validDays() {
+        return usualTerms.validDays();
+    }
+
+    public List<Payment> payments() {
+        return usualTerms.payments();
+    }
+
+    public WarrantyTerms warranty() {
+        return usualTerms.warranty();
+    }
+
+    public List<String> excluded() {
+        return usualTerms.excluded();
+    }
+
+    public List<String> preparation() {
+        return usualTerms.preparation();
+    }
+
+    public List<String> terms() {
+        return usualTerms.terms();
     }
 
     /** The company as it charges tax on work of that class. */
@@ -127,62 +123,11 @@ public record Company(
             return this;
         }
         return new Company(
-                name,
-                license,
-                insurance,
-                address,
-                phone,
-                email,
-                logo,
-                paper,
-                wages,
-                crews,
-                machines,
-                slowdowns,
-                priceRules,
-                taxSetting,
-                validDays,
-                payments,
-                warranty,
-                excluded,
-                preparation,
-                terms,
-                taxId,
-                bond,
-                affiliates,
-                calendar,
-                diggers,
-                backfill);
+                name, credentials, contact, letterhead, rates, production, priceRules, taxSetting, usualTerms);
     }
 
     /** The same company with other price rules. */
     public Company withPriceRules(PriceRules other) {
-        return new Company(
-                name,
-                license,
-                insurance,
-                address,
-                phone,
-                email,
-                logo,
-                paper,
-                wages,
-                crews,
-                machines,
-                slowdowns,
-                other,
-                tax,
-                validDays,
-                payments,
-                warranty,
-                excluded,
-                preparation,
-                terms,
-                taxId,
-                bond,
-                affiliates,
-                calendar,
-                diggers,
-                backfill);
+        return new Company(name, credentials, contact, letterhead, rates, production, other, tax, usualTerms);
     }
 }

@@ -9,231 +9,127 @@ import spadework.measure.Unit;
 import spadework.money.Dollars;
 
 /**
- * Something that is done or supplied, written once and used in every bid.
+ * Something that is done or supplied, written once and used in every bid. Its parts answer by name here as well.
  *
- * @param code our own short name, as {@code DIG-MACH}
- * @param name the trade name
- * @param homeowner what it is, for the homeowner
- * @param follows the measures that drive its quantity; empty when it is only put in by hand
- * @param standard true when it is priced wherever a measure it follows occurs; false when a job has to name it
- * @param subcontract a subcontractor's or fee's price a unit
- * @param disposal tipping a unit
  * @param film what a coating promises
  * @param pipe the size of a pipe
- * @param unknown true when its unit price is quoted for what nobody can see before digging
- * @param notes for the contractor only
- * @param goodUntil the last day on which its prices hold; empty where nobody said
- * @param retired since when it is given up; it stays readable for bids that use it
- * @param history what was changed in it, oldest first
- * @param step when it is done; empty where its measure or section says so
  */
 public record LineItem(
-        String code,
-        Section section,
-        String name,
-        String homeowner,
-        Unit unit,
-        Optional<Measure> follows,
-        boolean standard,
-        Optional<Material> material,
-        Optional<Labor> labor,
-        Optional<Dollars> subcontract,
-        Optional<Dollars> disposal,
+        ItemIdentity identity,
+        ItemUse use,
+        ItemCost cost,
         Optional<Film> film,
         Optional<Pipe> pipe,
-        boolean unknown,
-        Source source,
-        List<String> notes,
-        Optional<LocalDate> goodUntil,
-        Optional<Retirement> retired,
-        List<ItemChange> history,
-        Optional<WorkStep> step) {
+        ItemUpkeep upkeep) {
 
-    public LineItem {
-        notes = List.copyOf(notes);
-        history = List.copyOf(history);
+    public String code() {
+        return identity.code();
     }
 
-    /** An item that is done when its measure or section says so. */
-    public LineItem(
-            String code,
-            Section section,
-            String name,
-            String homeowner,
-            Unit unit,
-            Optional<Measure> follows,
-            boolean standard,
-            Optional<Material> material,
-            Optional<Labor> labor,
-            Optional<Dollars> subcontract,
-            Optional<Dollars> disposal,
-            Optional<Film> film,
-            Optional<Pipe> pipe,
-            boolean unknown,
-            Source source,
-            List<String> notes,
-            Optional<LocalDate> goodUntil,
-            Optional<Retirement> retired,
-            List<ItemChange> history) {
-        this(
-                code,
-                section,
-                name,
-                homeowner,
-                unit,
-                follows,
-                standard,
-                material,
-                labor,
-                subcontract,
-                disposal,
-                film,
-                pipe,
-                unknown,
-                source,
-                notes,
-                goodUntil,
-                retired,
-                history,
-                Optional.empty());
+    public Section section() {
+        return identity.section();
+    }
+
+    public String name() {
+        return identity.name();
+    }
+
+    public String homeowner() {
+        return identity.homeowner();
+    }
+
+    public Unit unit() {
+        return identity.unit();
+    }
+
+    public Optional<Measure> follows() {
+        return use.follows();
+    }
+
+    public boolean standard() {
+        return use.standard();
+    }
+
+    public boolean unknown() {
+        return use.unknown();
+    }
+
+    public Optional<WorkStep> step() {
+        return use.step();
+    }
+
+    public Optional<Material> material() {
+        return cost.material();
+    }
+
+    public Optional<Labor> labor() {
+        return cost.labor();
+    }
+
+    public Optional<Dollars> subcontract() {
+        return cost.subcontract();
+    }
+
+    public Optional<Dollars> disposal() {
+        return cost.disposal();
+    }
+
+    public Source source() {
+        return upkeep.source();
+    }
+
+    public Optional<LocalDate> goodUntil() {
+        return upkeep.goodUntil();
+    }
+
+    public Optional<Retirement> retired() {
+        return upkeep.retired();
+    }
+
+    public List<ItemChange> history() {
+        return upkeep.history();
+    }
+
+    public List<String> notes() {
+        return upkeep.notes();
     }
 
     /** Whether its prices are past their last good day. */
     public boolean isStaleOn(LocalDate day) {
-        return goodUntil.filter(last -> last.isBefore(day)).isPresent();
+        return goodUntil().filter(last -> last.isBefore(day)).isPresent();
     }
 
-    /** Whether it was given up on that day or before. */
+    /** Whether it was retired on that day or before. */
     public boolean isRetiredOn(LocalDate day) {
-        return retired.filter(end -> !end.on().isAfter(day)).isPresent();
+        return retired().filter(end -> !end.on().isAfter(day)).isPresent();
     }
 
     /** The same item, of which its crew does so many times as much in an hour. */
     public LineItem producing(BigDecimal factor) {
-        Optional<Labor> paced = labor.map(l -> l.at(l.perHour().multiply(factor)));
-        return new LineItem(
-                code,
-                section,
-                name,
-                homeowner,
-                unit,
-                follows,
-                standard,
-                material,
-                paced,
-                subcontract,
-                disposal,
-                film,
-                pipe,
-                unknown,
-                source,
-                notes,
-                goodUntil,
-                retired,
-                history,
-                step);
+        return withCost(cost.withLabor(labor -> labor.at(labor.perHour().multiply(factor))));
     }
 
     /** The same item, of which its crew does so much in an hour; one without labor stays as it is. */
     public LineItem paced(BigDecimal perHour) {
-        return new LineItem(
-                code,
-                section,
-                name,
-                homeowner,
-                unit,
-                follows,
-                standard,
-                material,
-                labor.map(l -> l.at(perHour)),
-                subcontract,
-                disposal,
-                film,
-                pipe,
-                unknown,
-                source,
-                notes,
-                goodUntil,
-                retired,
-                history,
-                step);
+        return withCost(cost.withLabor(labor -> labor.at(perHour)));
     }
 
     /** The same item done by another crew in as many hours; one without labor stays as it is. */
     public LineItem doneBy(String crew) {
-        Optional<Labor> other = labor.map(l -> l.by(crew));
-        return new LineItem(
-                code,
-                section,
-                name,
-                homeowner,
-                unit,
-                follows,
-                standard,
-                material,
-                other,
-                subcontract,
-                disposal,
-                film,
-                pipe,
-                unknown,
-                source,
-                notes,
-                goodUntil,
-                retired,
-                history,
-                step);
+        return withCost(cost.withLabor(labor -> labor.by(crew)));
     }
 
     /** The same item, priced only where a job names it. */
     LineItem onlyByName() {
-        return new LineItem(
-                code,
-                section,
-                name,
-                homeowner,
-                unit,
-                follows,
-                false,
-                material,
-                labor,
-                subcontract,
-                disposal,
-                film,
-                pipe,
-                unknown,
-                source,
-                notes,
-                goodUntil,
-                retired,
-                history,
-                step);
+        return new LineItem(identity, use.onlyByName(), cost, film, pipe, upkeep);
     }
 
     /** The item at the cost that one job states. */
     LineItem changedBy(PriceChange change) {
-        Optional<Material> bought =
-                material.map(m -> change.materialCost().map(m::at).orElse(m));
-        return new LineItem(
-                code,
-                section,
-                name,
-                homeowner,
-                unit,
-                follows,
-                standard,
-                bought,
-                labor,
-                change.subcontract().or(() -> subcontract),
-                disposal,
-                film,
-                pipe,
-                unknown,
-                source,
-                notes,
-                goodUntil,
-                retired,
-                history,
-                step);
+        return withCost(cost.changedBy(change));
+    }
+
+    private LineItem withCost(ItemCost other) {
+        return new LineItem(identity, use, other, film, pipe, upkeep);
     }
 }

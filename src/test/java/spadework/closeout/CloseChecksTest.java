@@ -194,7 +194,9 @@ class CloseChecksTest {
 
     @Test
     void accountIsContractAndChangesLessPayments() {
-        Job job = Agreements.with(Jobs.job(), Agreements.agreement(
+        Job job = Agreements.with(
+                Jobs.job(),
+                Agreements.agreement(
                         List.of(),
                         Optional.of(Agreements.accepted(List.of(), List.of())),
                         List.of(Agreements.change(

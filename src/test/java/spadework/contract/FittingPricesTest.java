@@ -320,31 +320,14 @@ class FittingPricesTest {
         Company c = COMPANY;
         Company taxing = new Company(
                 c.name(),
-                c.license(),
-                c.insurance(),
-                c.address(),
-                c.phone(),
-                c.email(),
-                c.logo(),
-                c.paper(),
-                c.wages(),
-                c.crews(),
-                c.machines(),
-                c.slowdowns(),
+                c.credentials(),
+                c.contact(),
+                c.letterhead(),
+                c.rates(),
+                c.production(),
                 c.priceRules(),
                 new Tax(mode, Percent.of("7.25"), java.util.Map.of()),
-                c.validDays(),
-                c.payments(),
-                c.warranty(),
-                c.excluded(),
-                c.preparation(),
-                c.terms(),
-                c.taxId(),
-                c.bond(),
-                c.affiliates(),
-                c.calendar(),
-                c.diggers(),
-                c.backfill());
+                c.usualTerms());
         Sum sum = WorkPrice.taxed(Dollars.of("200.00"), taxing);
         assertThat(sum.price()).isEqualTo(Dollars.of("200.00"));
         assertThat(sum.tax()).isEqualTo(Dollars.of(tax));

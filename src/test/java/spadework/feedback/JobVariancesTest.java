@@ -17,10 +17,11 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.company.Company;
 import spadework.company.CrewPlace;
+import spadework.company.Rates;
 import spadework.company.Wage;
-import spadework.job.Agreements;
 import spadework.job.Actual;
 import spadework.job.Agreement;
+import spadework.job.Agreements;
 import spadework.job.AsBuilt;
 import spadework.job.Job;
 import spadework.job.Jobs;
@@ -28,6 +29,10 @@ import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.money.Dollars;
 import spadework.pricebook.Books;
+import spadework.pricebook.ItemCost;
+import spadework.pricebook.ItemIdentity;
+import spadework.pricebook.ItemUpkeep;
+import spadework.pricebook.ItemUse;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
@@ -197,7 +202,9 @@ class JobVariancesTest {
                 List.of(),
                 List.of(actual),
                 "");
-        Job job = Agreements.with(Jobs.job(), new Agreement(
+        Job job = Agreements.with(
+                Jobs.job(),
+                new Agreement(
                         Optional.empty(),
                         List.of(),
                         Optional.empty(),
@@ -253,25 +260,21 @@ class JobVariancesTest {
         Material stone = new Material(
                 Dollars.of("30.00"), "ton", BigDecimal.ONE, Unit.TON, BigDecimal.ONE, Optional.empty(), Percent.ZERO);
         LineItem item = new LineItem(
-                "STONE",
-                Section.DRAIN,
-                "Stone",
-                "Stone",
-                Unit.CUBIC_YARD,
-                Optional.empty(),
-                false,
-                Optional.of(stone),
-                Optional.of(new Labor("two", new BigDecimal(5), Optional.empty(), List.of())),
+                new ItemIdentity("STONE", Section.DRAIN, "Stone", "Stone", Unit.CUBIC_YARD),
+                new ItemUse(Optional.empty(), false, false, Optional.empty()),
+                new ItemCost(
+                        Optional.of(stone),
+                        Optional.of(new Labor("two", new BigDecimal(5), Optional.empty(), List.of())),
+                        Optional.empty(),
+                        Optional.empty()),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                false,
-                new Source("test", LocalDate.of(2026, 6, 1)),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of());
+                new ItemUpkeep(
+                        new Source("test", LocalDate.of(2026, 6, 1)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of()));
         return new PriceBook("", LocalDate.of(2026, 6, 1), Map.of("STONE", item), Map.of(), List.of(), 1.4, 10);
     }
 
@@ -281,30 +284,13 @@ class JobVariancesTest {
         Map<String, List<CrewPlace>> crews = new HashMap<>(Map.of("two", List.of(new CrewPlace("hand", 2))));
         return new Company(
                 c.name(),
-                c.license(),
-                c.insurance(),
-                c.address(),
-                c.phone(),
-                c.email(),
-                c.logo(),
-                c.paper(),
-                Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))),
-                crews,
-                Map.of(),
-                List.of(),
+                c.credentials(),
+                c.contact(),
+                c.letterhead(),
+                new Rates(Map.of("hand", new Wage(Dollars.of("20.00"), Percent.of("25"))), crews, Map.of(), List.of()),
+                c.production(),
                 c.priceRules(),
                 c.tax(),
-                c.validDays(),
-                c.payments(),
-                c.warranty(),
-                c.excluded(),
-                c.preparation(),
-                c.terms(),
-                c.taxId(),
-                c.bond(),
-                c.affiliates(),
-                c.calendar(),
-                c.diggers(),
-                c.backfill());
+                c.usualTerms());
     }
 }

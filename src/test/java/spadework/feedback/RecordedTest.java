@@ -14,9 +14,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.company.Company;
 import spadework.company.Tax;
 import spadework.company.TaxMode;
-import spadework.job.Agreements;
 import spadework.job.Actual;
 import spadework.job.Agreement;
+import spadework.job.Agreements;
 import spadework.job.AsBuilt;
 import spadework.job.BuiltWall;
 import spadework.job.Job;
@@ -27,6 +27,10 @@ import spadework.measure.Unit;
 import spadework.measure.Weight;
 import spadework.money.Dollars;
 import spadework.pricebook.Books;
+import spadework.pricebook.ItemCost;
+import spadework.pricebook.ItemIdentity;
+import spadework.pricebook.ItemUpkeep;
+import spadework.pricebook.ItemUse;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
@@ -158,31 +162,14 @@ class RecordedTest {
         Company c = Books.company();
         return new Company(
                 c.name(),
-                c.license(),
-                c.insurance(),
-                c.address(),
-                c.phone(),
-                c.email(),
-                c.logo(),
-                c.paper(),
-                c.wages(),
-                c.crews(),
-                c.machines(),
-                c.slowdowns(),
+                c.credentials(),
+                c.contact(),
+                c.letterhead(),
+                c.rates(),
+                c.production(),
                 c.priceRules(),
                 new Tax(mode, Percent.of(rate), Map.of()),
-                c.validDays(),
-                c.payments(),
-                c.warranty(),
-                c.excluded(),
-                c.preparation(),
-                c.terms(),
-                c.taxId(),
-                c.bond(),
-                c.affiliates(),
-                c.calendar(),
-                c.diggers(),
-                c.backfill());
+                c.usualTerms());
     }
 
     private static List<Variance> variances(AsBuilt record, Takeoff built) {
@@ -192,7 +179,9 @@ class RecordedTest {
     }
 
     private static Job job(AsBuilt record) {
-        return Agreements.with(Jobs.job(), new Agreement(
+        return Agreements.with(
+                Jobs.job(),
+                new Agreement(
                         Optional.empty(),
                         List.of(),
                         Optional.empty(),
@@ -329,24 +318,16 @@ class RecordedTest {
             Optional<Material> material,
             Optional<Dollars> subcontract) {
         return new LineItem(
-                code,
-                Section.DRAIN,
-                code,
-                code,
-                unit,
-                follows,
-                true,
-                material,
-                Optional.empty(),
-                subcontract,
+                new ItemIdentity(code, Section.DRAIN, code, code, unit),
+                new ItemUse(follows, true, false, Optional.empty()),
+                new ItemCost(material, Optional.empty(), subcontract, Optional.empty()),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                false,
-                new Source("test", LocalDate.of(2026, 6, 1)),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of());
+                new ItemUpkeep(
+                        new Source("test", LocalDate.of(2026, 6, 1)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of()));
     }
 }

@@ -34,7 +34,7 @@ class DefaultBookTest {
     @MethodSource("everyItem")
     void isWrittenInTheRecordsOwnWords(String code, JsonNode item) {
         assertThat(code).matches("[A-Z]+-?[A-Z0-9]+").hasSizeLessThanOrEqualTo(12);
-        keysOf(item, LineItem.class);
+        keysOf(item, ItemIdentity.class, ItemUse.class, ItemCost.class, ItemUpkeep.class, LineItem.class);
         keysOf(item.path("material"), Material.class);
         keysOf(item.path("labor"), Labor.class);
         keysOf(item.path("film"), Film.class);
@@ -121,8 +121,9 @@ class DefaultBookTest {
         assertThat(onlyWhenNamed && item.path("standard").asBoolean()).isFalse();
     }
 
-    private static void keysOf(JsonNode object, Class<? extends Record> record) {
-        Set<String> allowed = Arrays.stream(record.getRecordComponents())
+    private static void keysOf(JsonNode object, Class<?>... parts) {
+        Set<String> allowed = Arrays.stream(parts)
+                .flatMap(part -> Arrays.stream(part.getRecordComponents()))
                 .map(RecordComponent::getName)
                 .collect(Collectors.toCollection(TreeSet::new));
         object.fieldNames().forEachRemaining(key -> assertThat(allowed).contains(key));

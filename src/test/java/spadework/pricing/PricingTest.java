@@ -42,31 +42,14 @@ class PricingTest {
         Company c = COMPANY;
         return new Company(
                 c.name(),
-                c.license(),
-                c.insurance(),
-                c.address(),
-                c.phone(),
-                c.email(),
-                c.logo(),
-                c.paper(),
-                c.wages(),
-                c.crews(),
-                c.machines(),
-                c.slowdowns(),
+                c.credentials(),
+                c.contact(),
+                c.letterhead(),
+                c.rates(),
+                c.production(),
                 c.priceRules(),
                 new Tax(mode, Percent.of(rate), Map.of()),
-                c.validDays(),
-                c.payments(),
-                c.warranty(),
-                c.excluded(),
-                c.preparation(),
-                c.terms(),
-                c.taxId(),
-                c.bond(),
-                c.affiliates(),
-                c.calendar(),
-                c.diggers(),
-                c.backfill());
+                c.usualTerms());
     }
 
     private static Job random(long seed) {

@@ -16,6 +16,8 @@ import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.press.template.Templates;
 import spadework.pricebook.Books;
+import spadework.pricebook.ItemUpkeep;
+import spadework.pricebook.ItemUse;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Retirement;
@@ -72,25 +74,12 @@ class BookRulesTest {
         PriceBook book = Books.standard();
         LineItem i = book.get(code);
         LineItem changed = new LineItem(
-                i.code(),
-                i.section(),
-                i.name(),
-                i.homeowner(),
-                i.unit(),
-                i.follows(),
-                i.standard(),
-                i.material(),
-                i.labor(),
-                i.subcontract(),
-                i.disposal(),
+                i.identity(),
+                new ItemUse(i.follows(), i.standard(), i.unknown(), Optional.empty()),
+                i.cost(),
                 i.film(),
                 i.pipe(),
-                i.unknown(),
-                i.source(),
-                i.notes(),
-                until,
-                retired,
-                List.of());
+                new ItemUpkeep(i.source(), until, retired, List.of(), i.notes()));
         Map<String, LineItem> items = new HashMap<>(book.items());
         items.put(code, changed);
         return new PriceBook(

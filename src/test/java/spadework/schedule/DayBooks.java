@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.company.Company;
+import spadework.company.Production;
+import spadework.company.Rates;
 import spadework.company.WorkCalendar;
 import spadework.job.Job;
 import spadework.job.Jobs;
@@ -16,6 +18,10 @@ import spadework.job.Work;
 import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.pricebook.Books;
+import spadework.pricebook.ItemCost;
+import spadework.pricebook.ItemIdentity;
+import spadework.pricebook.ItemUpkeep;
+import spadework.pricebook.ItemUse;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
@@ -55,31 +61,14 @@ final class DayBooks {
         Company c = Books.company();
         return new Company(
                 c.name(),
-                c.license(),
-                c.insurance(),
-                c.address(),
-                c.phone(),
-                c.email(),
-                c.logo(),
-                c.paper(),
-                c.wages(),
-                c.crews(),
-                c.machines(),
-                List.of(),
+                c.credentials(),
+                c.contact(),
+                c.letterhead(),
+                new Rates(c.wages(), c.crews(), c.machines(), List.of()),
+                new Production(calendar, Map.of(), c.backfill()),
                 c.priceRules(),
                 c.tax(),
-                c.validDays(),
-                c.payments(),
-                c.warranty(),
-                c.excluded(),
-                c.preparation(),
-                c.terms(),
-                c.taxId(),
-                c.bond(),
-                c.affiliates(),
-                calendar,
-                Map.of(),
-                c.backfill());
+                c.usualTerms());
     }
 
     static Company silent(Company c) {
@@ -118,26 +107,22 @@ final class DayBooks {
     private DayBooks add(Optional<Measure> measure, Optional<WorkStep> step, Optional<Labor> labor, String quantity) {
         String code = "I" + items.size();
         items.add(new LineItem(
-                code,
-                Section.WALL,
-                code,
-                code,
-                measure.map(Measure::unit).orElse(Unit.EACH),
-                measure,
-                true,
-                Optional.empty(),
-                labor,
-                Optional.empty(),
+                new ItemIdentity(
+                        code,
+                        Section.WALL,
+                        code,
+                        code,
+                        measure.map(Measure::unit).orElse(Unit.EACH)),
+                new ItemUse(measure, true, false, step),
+                new ItemCost(Optional.empty(), labor, Optional.empty(), Optional.empty()),
                 Optional.empty(),
                 Optional.empty(),
-                Optional.empty(),
-                false,
-                new Source("test", LocalDate.of(2026, 1, 1)),
-                List.of(),
-                Optional.empty(),
-                Optional.empty(),
-                List.of(),
-                step));
+                new ItemUpkeep(
+                        new Source("test", LocalDate.of(2026, 1, 1)),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of(),
+                        List.of())));
         lines.add(new TakeoffLine(
                 code,
                 WALL,

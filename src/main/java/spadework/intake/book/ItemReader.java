@@ -26,6 +26,10 @@ import spadework.measure.Unit;
 import spadework.pricebook.DigKind;
 import spadework.pricebook.Film;
 import spadework.pricebook.Generic;
+import spadework.pricebook.ItemCost;
+import spadework.pricebook.ItemIdentity;
+import spadework.pricebook.ItemUpkeep;
+import spadework.pricebook.ItemUse;
 import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
@@ -80,26 +84,30 @@ public final class ItemReader {
         }
         Optional<Unit> itemUnit = sound(fields, "unit") ? Optional.of(unit) : Optional.empty();
         return new LineItem(
-                fields.get("code", Texts.LABEL),
-                fields.get("section", Choices.of(Section.class)),
-                fields.get("name", Texts.LABEL),
-                fields.get("homeowner", Texts.TEXT),
-                unit,
-                follows,
-                standard(fields, follows),
-                fields.find("material", ValueKind.object(inside -> material(inside, itemUnit))),
-                fields.find("labor", ValueKind.object(inside -> labor(inside, itemUnit))),
-                fields.find("subcontract", DollarAmounts.FROM_ZERO),
-                fields.find("disposal", DollarAmounts.FROM_ZERO),
+                new ItemIdentity(
+                        fields.get("code", Texts.LABEL),
+                        fields.get("section", Choices.of(Section.class)),
+                        fields.get("name", Texts.LABEL),
+                        fields.get("homeowner", Texts.TEXT),
+                        unit),
+                new ItemUse(
+                        follows,
+                        standard(fields, follows),
+                        fields.get("unknown", Texts.YES_OR_NO, false),
+                        fields.find("step", Choices.of(WorkStep.class))),
+                new ItemCost(
+                        fields.find("material", ValueKind.object(inside -> material(inside, itemUnit))),
+                        fields.find("labor", ValueKind.object(inside -> labor(inside, itemUnit))),
+                        fields.find("subcontract", DollarAmounts.FROM_ZERO),
+                        fields.find("disposal", DollarAmounts.FROM_ZERO)),
                 fields.find("film", FILM),
                 PipeReader.find(fields, follows),
-                fields.get("unknown", Texts.YES_OR_NO, false),
-                fields.get("source", EarthFactorReader.SOURCE),
-                fields.list("notes", Texts.TEXT),
-                fields.find("goodUntil", CalendarDates.DATE),
-                fields.find("retired", ItemHistoryReader.RETIRED),
-                ItemHistoryReader.history(fields),
-                fields.find("step", Choices.of(WorkStep.class)));
+                new ItemUpkeep(
+                        fields.get("source", EarthFactorReader.SOURCE),
+                        fields.find("goodUntil", CalendarDates.DATE),
+                        fields.find("retired", ItemHistoryReader.RETIRED),
+                        ItemHistoryReader.history(fields),
+                        fields.list("notes", Texts.TEXT)));
     }
 
     /** True only makes sense beside a measure: nothing else says how much of it there is. */

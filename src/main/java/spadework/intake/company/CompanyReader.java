@@ -7,14 +7,20 @@ import java.util.Map;
 import java.util.Set;
 import spadework.company.Backfill;
 import spadework.company.Company;
+import spadework.company.Contact;
+import spadework.company.Credentials;
 import spadework.company.CrewPlace;
 import spadework.company.Digger;
 import spadework.company.Insurance;
+import spadework.company.Letterhead;
 import spadework.company.License;
 import spadework.company.Paper;
+import spadework.company.Production;
+import spadework.company.Rates;
 import spadework.company.Slowdown;
 import spadework.company.Tax;
 import spadework.company.TaxMode;
+import spadework.company.UsualTerms;
 import spadework.company.Wage;
 import spadework.company.WorkCondition;
 import spadework.intake.source.Excerpt;
@@ -55,31 +61,36 @@ public final class CompanyReader {
         Names trades = new Names("a name of \"wages\"", wages.keySet(), complete);
         return new Company(
                 fields.get("name", Texts.LABEL),
-                fields.get("license", ValueKind.object(CompanyReader::license)),
-                fields.get("insurance", ValueKind.object(CompanyReader::insurance)),
-                fields.get("address", Addresses.ADDRESS),
-                fields.get("phone", Texts.LABEL),
-                fields.get("email", Texts.LABEL),
-                fields.find("logo", Texts.FILE),
-                fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
-                wages,
-                fields.named("crews", crew(trades)),
-                fields.named("machines", DollarAmounts.FROM_ZERO),
-                fields.get("slowdowns", new ValueKind<>("[]", CompanyReader::slowdowns), List.of()),
+                new Credentials(
+                        fields.get("license", ValueKind.object(CompanyReader::license)),
+                        fields.get("insurance", ValueKind.object(CompanyReader::insurance)),
+                        fields.find("taxId", Texts.LABEL),
+                        fields.find("bond", Texts.LABEL),
+                        fields.find("affiliates", new ValueKind<>("[]", CompanyReader::affiliates))),
+                new Contact(
+                        fields.get("address", Addresses.ADDRESS),
+                        fields.get("phone", Texts.LABEL),
+                        fields.get("email", Texts.LABEL)),
+                new Letterhead(
+                        fields.find("logo", Texts.FILE), fields.get("paper", Choices.of(Paper.class), Paper.LETTER)),
+                new Rates(
+                        wages,
+                        fields.named("crews", crew(trades)),
+                        fields.named("machines", DollarAmounts.FROM_ZERO),
+                        fields.get("slowdowns", new ValueKind<>("[]", CompanyReader::slowdowns), List.of())),
+                new Production(
+                        fields.find("calendar", WorkCalendarReader.CALENDAR),
+                        diggers(fields),
+                        fields.find("backfill", ValueKind.object(CompanyReader::backfill))),
                 fields.get("priceRules", ValueKind.object(PriceRulesReader::priceRules)),
                 fields.get("tax", ValueKind.object(CompanyReader::tax)),
-                fields.get("validDays", TermsReader.VALID_DAYS),
-                fields.get("payments", TermsReader.PAYMENTS),
-                fields.get("warranty", TermsReader.WARRANTY),
-                fields.list("excluded", Texts.TEXT),
-                fields.list("preparation", Texts.TEXT),
-                fields.list("terms", Texts.TEXT),
-                fields.find("taxId", Texts.LABEL),
-                fields.find("bond", Texts.LABEL),
-                fields.find("affiliates", new ValueKind<>("[]", CompanyReader::affiliates)),
-                fields.find("calendar", WorkCalendarReader.CALENDAR),
-                diggers(fields),
-                fields.find("backfill", ValueKind.object(CompanyReader::backfill)));
+                new UsualTerms(
+                        fields.get("validDays", TermsReader.VALID_DAYS),
+                        fields.get("payments", TermsReader.PAYMENTS),
+                        fields.get("warranty", TermsReader.WARRANTY),
+                        fields.list("excluded", Texts.TEXT),
+                        fields.list("preparation", Texts.TEXT),
+                        fields.list("terms", Texts.TEXT)));
     }
 
     private static ValueKind<List<CrewPlace>> crew(Names trades) {

@@ -1,0 +1,6 @@
+package spadework.company;
+
+import spadework.job.Address;
+
+/** Where the company is reached. */
+public record Contact(Address address, String phone, String email) {}
