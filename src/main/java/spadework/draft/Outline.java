@@ -92,9 +92,11 @@ public final class Outline {
         resolved.path("enum").forEach(choice -> choices.add(choice.asText()));
         Optional<String> usual =
                 node.has("default") ? Optional.of(node.get("default").asText()) : Optional.empty();
+        JsonNode examples = node.has("examples") ? node.get("examples") : resolved.path("examples");
+        Optional<String> example = examples.has(0) ? Optional.of(examples.get(0).asText()) : Optional.empty();
         String help =
                 node.path("description").asText(resolved.path("description").asText());
-        return new Spot(kind(node, group), help, choices, usual, needed, keys, resolved.has("oneOf"));
+        return new Spot(kind(node, group), help, choices, usual, example, needed, keys, resolved.has("oneOf"));
     }
 
     private FieldKind kind(JsonNode node, JsonNode group) {

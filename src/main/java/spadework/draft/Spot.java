@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param help one sentence on what belongs there
  * @param choices the words it takes, for a choice
  * @param usual what is taken where the file is silent
+ * @param example how a value is written there; its unit is the one that people leave out
  * @param needed whether the file may not be silent
  * @param keys of a group, in the order of the format
  * @param either true for a group that may also be written as its first value alone
@@ -18,6 +19,7 @@ public record Spot(
         String help,
         List<String> choices,
         Optional<String> usual,
+        Optional<String> example,
         boolean needed,
         List<String> keys,
         boolean either) {

@@ -138,26 +138,4 @@ class DraftTest {
     void textThatCannotBeKeptIsNotOpened(String text) {
         assertThat(Draft.read(text)).isEmpty();
     }
-
-    @ParameterizedTest
-    @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """
-            LENGTH  | 46'6"         | 46 ft 6 in
-            LENGTH  | 46′ 6½″       | 46 ft 6½ in
-            LENGTH  | 46'-6 1/2"    | 46 ft 6 1/2 in
-            LENGTH  | 46.5 feet     | 46.5 ft
-            LENGTH  | 14.2m         | 14.2 m
-            LENGTH  | 24"           | 24 in
-            LEVEL   | -2ft 3in      | -2 ft 3 in
-            # what cannot be read stays as it was typed
-            LENGTH  | 42            | 42
-            LENGTH  | 5 ft 13 in    | 5 ft 13 in
-            LENGTH  | 4 feat        | 4 feat
-            PERCENT | 10%           | 10 %
-            AREA    | 850sf         | 850 sf
-            FILM    | 60mil         | 60 mil
-            LABEL   | `  A '  `     | A '
-            """)
-    void measureIsSpelledTidily(FieldKind kind, String typed, String tidy) {
-        assertThat(Tidy.of(kind, typed)).isEqualTo(tidy);
-    }
 }

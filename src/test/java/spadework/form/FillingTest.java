@@ -86,20 +86,31 @@ class FillingTest {
 
     @Test
     void wrongLengthIsToldAtItsFieldAsOnTheCommandLineAndStays() {
-        retype("/site/house/eastWest", "42");
+        retype("/site/house/eastWest", "42 feat");
         screen.settle();
-        String told = "found \"42\"; allowed: a length with its unit (ft, in, yd, m, cm, mm); "
-                + "mend: write the unit, as \"42 ft\"";
-        assertThat(wrongs()).containsExactly(told);
-        assertThat(screen.session().faults())
-                .singleElement()
-                .satisfies(fault -> assertThat(fault.text()).endsWith(told).contains(" /site/house/eastWest: "));
-        assertThat(says("/site/house/eastWest")).isEqualTo("42");
-        assertThat(screen.session().draft().shown("/site/house/eastWest")).isEqualTo("42");
+        assertThat(screen.session().faults()).singleElement().satisfies(fault -> {
+            assertThat(fault.place().pointer()).isEqualTo("/site/house/eastWest");
+            assertThat(wrongs()).containsExactly(fault.text().replaceFirst(".*?: ", ""));
+            assertThat(fault.found()).isEqualTo("\"42 feat\"");
+        });
+        assertThat(says("/site/house/eastWest")).isEqualTo("42 feat");
+        assertThat(screen.session().draft().shown("/site/house/eastWest")).isEqualTo("42 feat");
         screen.picture("wrong-length");
         GuiActionRunner.execute(() -> screen.job().saving().save());
         screen.settle();
-        assertThat(file).content().contains("\"eastWest\": \"42\"");
+        assertThat(file).content().contains("\"eastWest\": \"42 feat\"");
+    }
+
+    @Test
+    void aBareNumberIsInTheUnitOfItsFieldWhileItIsTypedAndShowsItOnLeaving() {
+        retype("/site/house/eastWest", "42");
+        screen.settle();
+        assertThat(screen.session().faults()).isEmpty();
+        assertThat(screen.session().draft().shown("/site/house/eastWest")).isEqualTo("42 ft");
+        assertThat(says("/site/house/eastWest")).isEqualTo("42");
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        screen.settle();
+        assertThat(says("/site/house/eastWest")).isEqualTo("42 ft");
     }
 
     @Test
@@ -168,7 +179,7 @@ class FillingTest {
                 .getSystemClipboard()
                 .setContents(
                         new StringSelection("C\tfront wall\tSouth\t0 ft\t42'\t4'8\"\t\tblock\n"
-                                + "D\t\"west \"\"long\"\" wall\"\twest\t0\t28 ft\t5 ft\t5 ft\tblock\n"),
+                                + "D\t\"west \"\"long\"\" wall\"\twest\tnone\t28\t5 ft\t5 ft\tblock\n"),
                         null);
         GuiActionRunner.execute(() -> walls.clearSelection());
         hand.press(screen.job(), "/walls paste");
@@ -179,12 +190,69 @@ class FillingTest {
         assertThat(pasted.shown("/walls/2/length")).isEqualTo("42 ft");
         assertThat(pasted.shown("/walls/2/depth/start")).isEqualTo("4 ft 8 in");
         assertThat(pasted.shown("/walls/3/where")).isEqualTo("west \"long\" wall");
-        assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("0");
-        assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("found \"0\""));
+        assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("none");
+        assertThat(pasted.shown("/walls/3/length")).as("a bare number").isEqualTo("28 ft");
+        assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("found \"none\""));
         GuiActionRunner.execute(() -> screen.session().undo());
         assertThat(screen.session().draft().rows("/walls"))
                 .as("one paste is one step")
                 .isEqualTo(2);
+    }
+
+    @Test
+    void typingBelowTheLastRowMakesARowAndLosesNoLetter() {
+        go(JobPage.WALLS);
+        JTable walls = table("/walls");
+        GuiActionRunner.execute(() -> {
+            walls.changeSelection(2, 1, false, false);
+            walls.requestFocusInWindow();
+        });
+        screen.settle();
+        hand.type("front wall");
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        hand.type("so");
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        hand.type("26'6");
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
+        screen.settle();
+        Draft typed = screen.session().draft();
+        assertThat(typed.rows("/walls")).isEqualTo(3);
+        assertThat(typed.shown("/walls/2/label")).isEqualTo("C");
+        assertThat(typed.shown("/walls/2/where")).isEqualTo("front wall");
+        assertThat(typed.shown("/walls/2/faces")).isEqualTo("south");
+        assertThat(typed.shown("/walls/2/length")).isEqualTo("26 ft 6 in");
+    }
+
+    @Test
+    void escapeTakesBackTheRowThatTypingMade() {
+        go(JobPage.WALLS);
+        JTable walls = table("/walls");
+        Draft before = screen.session().draft();
+        GuiActionRunner.execute(() -> {
+            walls.changeSelection(2, 1, false, false);
+            walls.requestFocusInWindow();
+        });
+        screen.settle();
+        hand.type("fro");
+        assertThat(screen.session().draft().rows("/walls")).isEqualTo(3);
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
+        screen.settle();
+        assertThat(screen.session().draft().rows("/walls")).isEqualTo(before.rows("/walls"));
+    }
+
+    @Test
+    void tabLeavesAListAtItsEnd() {
+        go(JobPage.WALLS);
+        JTable walls = table("/walls");
+        GuiActionRunner.execute(() -> {
+            walls.changeSelection(walls.getRowCount() - 1, walls.getColumnCount() - 1, false, false);
+            walls.requestFocusInWindow();
+        });
+        screen.settle();
+        screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
+        screen.waitFor(() -> !screen.ask(walls::isFocusOwner));
+        assertThat(screen.session().draft().rows("/walls")).isEqualTo(2);
     }
 
     @Test

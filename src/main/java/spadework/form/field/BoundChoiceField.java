@@ -13,6 +13,7 @@ import spadework.draft.Spot;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
+import spadework.form.kit.TypedPrefix;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
 
@@ -37,6 +38,7 @@ public final class BoundChoiceField implements BoundField {
         box.setName(format);
         box.setMaximumRowCount(14);
         PlainText.inList(box);
+        TypedPrefix.in(box);
         look = new LabeledControl(Messages.field(format), spot.needed(), box, box, spot.help());
         box.addActionListener(event -> choose());
     }

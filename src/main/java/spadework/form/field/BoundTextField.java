@@ -12,7 +12,7 @@ import javax.swing.text.JTextComponent;
 import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Spot;
-import spadework.draft.Tidy;
+import spadework.draft.TypedValue;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
@@ -20,13 +20,14 @@ import spadework.form.kit.TextChanges;
 import spadework.form.session.JobSession;
 
 /**
- * A field for words or a measure. Each keystroke goes into the draft, right or wrong. On leaving it, what was typed is
- * spelled tidily, with the same figures and the same units, and the draft keeps it so.
+ * A field for words or a measure. Each keystroke goes into the draft in full form, right or wrong. On leaving it, the
+ * field shows that form.
  */
 public final class BoundTextField implements BoundField {
     private final JobSession session;
     private final BasePointer base;
     private final String key;
+    private final Optional<Spot> spot;
     private final JTextComponent text;
     private final LabeledControl look;
     private boolean showing;
@@ -37,7 +38,7 @@ public final class BoundTextField implements BoundField {
         this.base = base;
         this.key = key;
         String format = base.format(key);
-        Optional<Spot> spot = Outline.job().at(format);
+        spot = Outline.job().at(format);
         boolean lines = spot.filter(s -> s.kind() == FieldKind.TEXT).isPresent();
         text = lines ? area() : new JTextField();
         text.setName(format);
@@ -74,15 +75,17 @@ public final class BoundTextField implements BoundField {
         Optional<String> pointer = pointer();
         if (!showing && pointer.isPresent()) {
             typed = true;
-            session.type(pointer.get(), text.getText());
+            session.type(pointer.get(), inFull(text.getText()));
         }
+    }
+
+    private String inFull(String words) {
+        return spot.map(place -> TypedValue.inFull(place, words)).orElse(words);
     }
 
     private void leave() {
         Optional<String> pointer = pointer();
         if (typed && pointer.isPresent()) {
-            FieldKind kind = Outline.job().at(pointer.get()).map(Spot::kind).orElse(FieldKind.LABEL);
-            session.type(pointer.get(), Tidy.of(kind, text.getText()));
             session.settle();
             show(session.draft().shown(pointer.get()));
         }
@@ -111,7 +114,7 @@ public final class BoundTextField implements BoundField {
         // Another spelling of what the draft says already, as "A, " for "A", stays while it is being typed.
         boolean same = typed
                 && text.isFocusOwner()
-                && pointer.filter(p -> session.draft().typed(p, text.getText()).equals(session.draft()))
+                && pointer.filter(p -> session.draft().typed(p, inFull(text.getText())).equals(session.draft()))
                         .isPresent();
         if (!same) {
             show(pointer.map(session.draft()::shown).orElse(""));

@@ -7,7 +7,7 @@ import spadework.draft.Draft;
 import spadework.draft.FieldKind;
 import spadework.draft.Pointer;
 import spadework.draft.Spot;
-import spadework.draft.Tidy;
+import spadework.draft.TypedValue;
 import spadework.form.kit.WordChoice;
 
 /** Cells as a spreadsheet puts them on the clipboard: rows in lines, cells parted by tabs, quotes where needed. */
@@ -89,15 +89,15 @@ public final class ClipboardCells {
         return pasted;
     }
 
-    /** The cell in the words of the file: a choice by what the window calls it, a measure tidily spelled. */
+    /** The cell in the words of the file: a choice by what the window calls it, a measure in its full form. */
     private static String word(Spot spot, String cell) {
         if (spot.kind() == FieldKind.CHOICE || spot.kind() == FieldKind.YES_OR_NO) {
             Optional<WordChoice> meant = BoundChoiceField.choices(spot).stream()
                     .filter(c -> !c.word().isEmpty())
                     .filter(c -> c.shown().equalsIgnoreCase(cell) || c.word().equalsIgnoreCase(cell))
                     .findFirst();
-            return meant.map(WordChoice::word).orElse(cell);
+            return meant.map(WordChoice::word).orElseGet(() -> TypedValue.inFull(spot, cell));
         }
-        return Tidy.of(spot.kind(), cell);
+        return TypedValue.inFull(spot, cell);
     }
 }

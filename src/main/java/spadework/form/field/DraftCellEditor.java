@@ -12,17 +12,20 @@ import javax.swing.JComboBox;
 import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.table.TableCellEditor;
+import spadework.draft.Draft;
 import spadework.draft.FieldKind;
 import spadework.draft.Spot;
-import spadework.draft.Tidy;
+import spadework.draft.TypedValue;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
+import spadework.form.kit.TypedPrefix;
 import spadework.form.kit.TextChanges;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
 
-/** Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back. */
+/** Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back, with the row
+ * that they made. */
 public final class DraftCellEditor extends AbstractCellEditor implements TableCellEditor {
     private final JobSession session;
     private final RowsTableModel model;
@@ -31,17 +34,22 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     private Optional<String> pointer = Optional.empty();
     private Spot spot;
     private String before = "";
+    private int edited;
+    private Optional<Draft> beforeRow = Optional.empty();
     private boolean showing;
 
     DraftCellEditor(JobSession session, RowsTableModel model) {
         this.session = session;
         this.model = model;
         text.setName("cell");
+        // The key that opens the cell is in it before the keyboard is: selecting all then would lose it to the next key.
+        text.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
         text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
         text.getDocument().putProperty("filterNewlines", false);
         box.setName("cell choice");
         box.setMaximumRowCount(14);
         PlainText.inList(box);
+        TypedPrefix.in(box);
         TextChanges.in(text, () -> write(text.getText()));
         box.addActionListener(event -> {
             if (!showing && box.getSelectedItem() instanceof WordChoice choice) {
@@ -50,19 +58,39 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         });
     }
 
+    /** Writes what was typed in full form; the first key in the blank row makes it a row of the list. */
     private void write(String typed) {
-        if (!showing) {
-            pointer.ifPresent(place -> session.type(place, typed));
+        if (showing || pointer.isEmpty() || (isBlankRow() && typed.isEmpty())) {
+            return;
         }
+        String words = TypedValue.inFull(spot, typed);
+        if (isBlankRow()) {
+            beforeRow = Optional.of(session.draft());
+            session.edit(model.withRowAdded().typed(pointer.get(), words));
+        } else {
+            session.type(pointer.get(), words);
+        }
+    }
+
+    /** Ends without a word: the row that was edited is there no more, or another stands in its place. */
+    void letGo() {
+        end();
+        fireEditingCanceled();
+    }
+
+    private boolean isBlankRow() {
+        return edited >= model.rows();
     }
 
     @Override
     public Component getTableCellEditorComponent(JTable table, Object value, boolean selected, int row, int column) {
-        RowColumn edited = model.column(column);
+        RowColumn place = model.column(column);
         pointer = model.pointer(row, column);
-        spot = edited.spot();
+        spot = place.spot();
+        edited = row;
+        beforeRow = Optional.empty();
         before = String.valueOf(value);
-        String name = Messages.of("cell.name", edited.name(), row + 1);
+        String name = Messages.of("cell.name", place.name(), row + 1);
         showing = true;
         text.setText(before);
         text.getAccessibleContext().setAccessibleName(name);
@@ -94,16 +122,15 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
 
     @Override
     public boolean stopCellEditing() {
-        if (!isChoice() && !text.getText().equals(before)) {
-            write(Tidy.of(spot.kind(), text.getText()));
-        }
         end();
         return super.stopCellEditing();
     }
 
     @Override
     public void cancelCellEditing() {
-        write(before);
+        if (pointer.isPresent()) {
+            beforeRow.ifPresentOrElse(session::edit, () -> session.type(pointer.get(), before));
+        }
         end();
         super.cancelCellEditing();
     }

@@ -6,11 +6,16 @@ import java.awt.Insets;
 import java.awt.Toolkit;
 import java.awt.datatransfer.DataFlavor;
 import java.awt.datatransfer.UnsupportedFlavorException;
+import java.awt.event.ActionEvent;
+import java.awt.event.InputEvent;
+import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import javax.swing.Action;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
@@ -18,6 +23,7 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableCellEditor;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Draft;
@@ -41,6 +47,7 @@ public final class RowsTable {
     private final JobSession session;
     private final BasePointer list;
     private final RowsTableModel model;
+    private final DraftCellEditor editing;
     private final JTable table;
     private final JScrollPane scroll;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 2, fillx, wrap 1, hidemode 3", "[grow,fill]"));
@@ -57,7 +64,7 @@ public final class RowsTable {
         }
         model = new RowsTableModel(session, list, made);
         table = new EditableTable(model);
-        DraftCellEditor editing = new DraftCellEditor(session, model);
+        editing = new DraftCellEditor(session, model);
         DraftCellRenderer look = new DraftCellRenderer(session, model);
         for (int i = 0; i < made.size(); i++) {
             table.getColumnModel().getColumn(i).setPreferredWidth(made.get(i).weight() * 30);
@@ -80,6 +87,7 @@ public final class RowsTable {
         panel.add(wrong, "wmin 30");
         panel.add(buttons(name));
         wrong.setVisible(false);
+        KeyBindings.inside(table, "ESCAPE", this::takeBack);
         KeyBindings.inside(table, "ctrl V", this::paste);
         KeyBindings.inside(table, "shift INSERT", this::paste);
         KeyBindings.inside(table, "ctrl D", this::duplicate);
@@ -104,7 +112,6 @@ public final class RowsTable {
     private JButton button(String key, String name, Runnable act) {
         JButton button = new JButton(KeyBindings.action(Messages.of("rows." + key), act));
         button.setName(list.format() + " " + key);
-        button.putClientProperty("JButton.buttonType", "borderless");
         button.putClientProperty("JButton.minimumWidth", 0);
         button.setMargin(new Insets(2, 5, 2, 5));
         button.getAccessibleContext().setAccessibleName(Messages.of("rows.button", Messages.of("rows." + key), name));
@@ -134,7 +141,7 @@ public final class RowsTable {
     public BasePointer row() {
         return new BasePointer(list.format("/0"), () -> {
             int row = table.getSelectedRow();
-            return row < 0 || row >= model.getRowCount()
+            return row < 0 || row >= model.rows()
                     ? Optional.empty()
                     : list.at("").map(p -> Pointer.of(p, row));
         });
@@ -142,15 +149,21 @@ public final class RowsTable {
 
     public void showDraft() {
         if (model.isRecounted()) {
-            if (table.isEditing()) {
-                table.getCellEditor().cancelCellEditing();
-            }
             int chosen = table.getSelectedRow();
             int column = Math.max(0, table.getSelectedColumn());
-            model.fireTableDataChanged();
             int rows = model.getRowCount();
-            if (rows > 0) {
-                table.changeSelection(Math.max(0, Math.min(chosen, rows - 1)), column, false, false);
+            boolean typedInBlankRow = table.isEditing() && table.getEditingRow() == rows - 2;
+            if (typedInBlankRow) {
+                model.fireTableRowsInserted(rows - 1, rows - 1);
+                chosenWatchers.forEach(Runnable::run);
+            } else {
+                if (table.isEditing()) {
+                    editing.letGo();
+                }
+                model.fireTableDataChanged();
+                if (rows > 0) {
+                    table.changeSelection(Math.max(0, Math.min(chosen, Math.max(0, rows - 2))), column, false, false);
+                }
             }
             int shown = Math.max(LEAST_ROWS, Math.min(MOST_ROWS, rows));
             ((EditableTable) table).showRows(shown);
@@ -196,7 +209,7 @@ public final class RowsTable {
         String rest = pointer.substring(here.length() + 1);
         int row = rest.matches("\\d.*") ? Integer.parseInt(rest.replaceFirst("/.*", "")) : -1;
         String inRow = rest.replaceFirst("^[^/]*", "");
-        if (row < 0 || row >= model.getRowCount()) {
+        if (row < 0 || row >= model.rows()) {
             return false;
         }
         int column = -1;
@@ -228,7 +241,7 @@ public final class RowsTable {
     private void move(int by) {
         chosen().ifPresent(row -> {
             change(session.draft().moved(list.at("").orElseThrow(), row, row + by));
-            choose(Math.max(0, Math.min(row + by, model.getRowCount() - 1)));
+            choose(Math.max(0, Math.min(row + by, model.rows() - 1)));
         });
     }
 
@@ -237,12 +250,19 @@ public final class RowsTable {
                 change(session.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
     }
 
+    /** The toolkit's own Escape only puts the editor away, with what was typed left in the draft. */
+    private void takeBack() {
+        if (table.isEditing()) {
+            table.getCellEditor().cancelCellEditing();
+        }
+    }
+
     private void paste() {
         Optional<String> pointer = list.at("");
         try {
             Object text = Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor);
             if (pointer.isPresent() && text instanceof String cells) {
-                int row = chosen().orElse(model.getRowCount());
+                int row = chosen().orElse(model.rows());
                 int column = Math.max(0, table.getSelectedColumn());
                 change(ClipboardCells.pasted(
                         session.draft(), pointer.get(), model.columns(), row, column, ClipboardCells.cells(cells)));
@@ -261,7 +281,7 @@ public final class RowsTable {
 
     private Optional<Integer> chosen() {
         int row = table.getSelectedRow();
-        return row < 0 || row >= model.getRowCount() ? Optional.empty() : Optional.of(row);
+        return row < 0 || row >= model.rows() ? Optional.empty() : Optional.of(row);
     }
 
     private void choose(int row) {
@@ -283,9 +303,76 @@ public final class RowsTable {
                     .setDefaultRenderer(
                             new ColumnHeaderRenderer(getTableHeader().getDefaultRenderer()));
             setShowHorizontalLines(true);
-            // From the last row Enter goes nowhere: the fields below stay with the row that was just typed.
-            getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "selectNextRow");
+            enterGoesDown(model);
+            leavesAtTheEnd("selectNextColumnCell", true);
+            leavesAtTheEnd("selectPreviousColumnCell", false);
             showRows(LEAST_ROWS);
+        }
+
+        /** From the last row Enter goes nowhere: the fields below stay with the row that was just typed. */
+        private void enterGoesDown(RowsTableModel model) {
+            Action down = getActionMap().get("selectNextRow");
+            KeyBindings.inside(this, "ENTER", () -> {
+                if (getSelectedRow() < model.rows() - 1) {
+                    down.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, "selectNextRow"));
+                } else if (isEditing()) {
+                    getCellEditor().stopCellEditing();
+                    requestFocusInWindow();
+                }
+            });
+        }
+
+        /** In place of going round from the last cell to the first, the keyboard goes on to what comes behind. */
+        private void leavesAtTheEnd(String step, boolean forward) {
+            Action within = getActionMap().get(step);
+            getActionMap()
+                    .put(
+                            step,
+                            KeyBindings.action(step, () -> {
+                                int row = forward ? getRowCount() - 1 : 0;
+                                int column = forward ? getColumnCount() - 1 : 0;
+                                if (getSelectedRow() != row || getSelectedColumn() != column) {
+                                    within.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, step));
+                                } else if (!isEditing() || getCellEditor().stopCellEditing()) {
+                                    leave(forward);
+                                }
+                            }));
+        }
+
+        private void leave(boolean forward) {
+            if (forward) {
+                transferFocus();
+            } else {
+                transferFocusBackward();
+            }
+        }
+
+        /** A row that is added may bring a scroll bar and so narrow the columns: that is no reason to end an edit. */
+        @Override
+        public void columnMarginChanged(ChangeEvent event) {
+            boolean dragged = getTableHeader() != null && getTableHeader().getResizingColumn() != null;
+            if (isEditing() && !dragged) {
+                resizeAndRepaint();
+                getEditorComponent().setBounds(getCellRect(getEditingRow(), getEditingColumn(), false));
+            } else {
+                super.columnMarginChanged(event);
+            }
+        }
+
+        /** The key that opens a list of choices chooses in it too. */
+        @Override
+        protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+            boolean wasEditing = isEditing();
+            boolean taken = super.processKeyBinding(key, event, condition, pressed);
+            if (event.getID() == KeyEvent.KEY_TYPED
+                    && !Character.isISOControl(event.getKeyChar())
+                    && (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK)) == 0
+                    && getEditorComponent() instanceof JComboBox<?> box
+                    && !box.isFocusOwner()
+                    && condition == WHEN_ANCESTOR_OF_FOCUSED_COMPONENT) {
+                return box.selectWithKeyChar(event.getKeyChar()) || taken || wasEditing;
+            }
+            return taken;
         }
 
         void showRows(int rows) {
