@@ -28,7 +28,8 @@ public final class TypedValue {
     private static final Pattern NUMBER_AND_UNIT = Pattern.compile("([\\d.,]+) ?([a-zA-Z/%\"]+[a-zA-Z/%]*)\\.?");
     private static final Pattern FIRST_UNIT = Pattern.compile("^[^a-zA-Z%$]+ ([^ ]+).*$");
     private static final Pattern SLASHED = Pattern.compile("(\\d{1,2})[/.-](\\d{1,2})[/.-](\\d{4}|\\d{2})");
-    private static final Pattern NAMED_MONTH = Pattern.compile("([a-z]{3,9})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})");
+    private static final Pattern NAMED_MONTH =
+            Pattern.compile("([a-z]{3,9})\\.? (\\d{1,2})(?:st|nd|rd|th)?,? (\\d{4})");
     private static final List<String> MONTHS =
             List.of("jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec");
 
@@ -119,11 +120,13 @@ public final class TypedValue {
 
     private static String measure(String plain, Spot spot) {
         if (isNumber(plain)) {
-            boolean thinAsMillimeters = spot.kind() == FieldKind.FILM && number(plain).compareTo(BigDecimal.valueOf(5)) < 0;
+            boolean thinAsMillimeters =
+                    spot.kind() == FieldKind.FILM && number(plain).compareTo(BigDecimal.valueOf(5)) < 0;
             String unit = spot.kind() == FieldKind.QUANTITY ? "" : unit(spot, "");
             return unit.isEmpty() || (thinAsMillimeters && number(plain).signum() > 0) ? plain : plain + " " + unit;
         }
-        Matcher both = NUMBER_AND_UNIT.matcher(plain.replaceAll("(?i)\\bsq\\.? ", "sq").replaceAll("(?i)\\bper\\b ?", "/"));
+        Matcher both =
+                NUMBER_AND_UNIT.matcher(plain.replaceAll("(?i)\\bsq\\.? ", "sq").replaceAll("(?i)\\bper\\b ?", "/"));
         if (!both.matches()) {
             return plain;
         }
@@ -175,7 +178,8 @@ public final class TypedValue {
         return choices.stream()
                 .filter(choice -> choice.equalsIgnoreCase(plain))
                 .findFirst()
-                .orElseGet(() -> UsStates.letters(plain).filter(choices::contains).orElse(plain));
+                .orElseGet(
+                        () -> UsStates.letters(plain).filter(choices::contains).orElse(plain));
     }
 
     private static boolean isNumber(String text) {

@@ -114,7 +114,8 @@ public final class BoundTextField implements BoundField {
         // Another spelling of what the draft says already, as "A, " for "A", stays while it is being typed.
         boolean same = typed
                 && text.isFocusOwner()
-                && pointer.filter(p -> session.draft().typed(p, inFull(text.getText())).equals(session.draft()))
+                && pointer.filter(p ->
+                                session.draft().typed(p, inFull(text.getText())).equals(session.draft()))
                         .isPresent();
         if (!same) {
             show(pointer.map(session.draft()::shown).orElse(""));

@@ -19,8 +19,8 @@ import spadework.draft.TypedValue;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
-import spadework.form.kit.TypedPrefix;
 import spadework.form.kit.TextChanges;
+import spadework.form.kit.TypedPrefix;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
 
@@ -42,7 +42,8 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         this.session = session;
         this.model = model;
         text.setName("cell");
-        // The key that opens the cell is in it before the keyboard is: selecting all then would lose it to the next key.
+        // The key that opens the cell is in it before the keyboard is: selecting all then would lose it to the next
+        // key.
         text.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
         text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
         text.getDocument().putProperty("filterNewlines", false);

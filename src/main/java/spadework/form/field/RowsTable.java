@@ -325,18 +325,15 @@ public final class RowsTable {
         /** In place of going round from the last cell to the first, the keyboard goes on to what comes behind. */
         private void leavesAtTheEnd(String step, boolean forward) {
             Action within = getActionMap().get(step);
-            getActionMap()
-                    .put(
-                            step,
-                            KeyBindings.action(step, () -> {
-                                int row = forward ? getRowCount() - 1 : 0;
-                                int column = forward ? getColumnCount() - 1 : 0;
-                                if (getSelectedRow() != row || getSelectedColumn() != column) {
-                                    within.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, step));
-                                } else if (!isEditing() || getCellEditor().stopCellEditing()) {
-                                    leave(forward);
-                                }
-                            }));
+            getActionMap().put(step, KeyBindings.action(step, () -> {
+                int row = forward ? getRowCount() - 1 : 0;
+                int column = forward ? getColumnCount() - 1 : 0;
+                if (getSelectedRow() != row || getSelectedColumn() != column) {
+                    within.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, step));
+                } else if (!isEditing() || getCellEditor().stopCellEditing()) {
+                    leave(forward);
+                }
+            }));
         }
 
         private void leave(boolean forward) {

@@ -36,7 +36,8 @@ public final class TypedPrefix implements JComboBox.KeySelectionManager {
     private static int first(String start, ComboBoxModel<?> model) {
         int begins = -1;
         for (int i = model.getSize() - 1; i >= 0; i--) {
-            if (model.getElementAt(i) instanceof WordChoice choice && !choice.word().isEmpty()) {
+            if (model.getElementAt(i) instanceof WordChoice choice
+                    && !choice.word().isEmpty()) {
                 if (choice.word().equalsIgnoreCase(start)) {
                     return i;
                 }

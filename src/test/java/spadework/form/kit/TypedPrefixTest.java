@@ -11,18 +11,18 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Choosing by typing, as a state by its letters or its name. */
 class TypedPrefixTest {
-    private static final DefaultComboBoxModel<WordChoice> STATES = new DefaultComboBoxModel<>(Stream.of(
-                    ",–", "AK,Alaska", "AL,Alabama", "MA,Massachusetts", "ME,Maine", "NJ,New Jersey", "NY,New York")
-            .map(state -> new WordChoice(state.split(",")[0], state.split(",")[1]))
-            .toArray(WordChoice[]::new));
+    private static final DefaultComboBoxModel<WordChoice> STATES = new DefaultComboBoxModel<>(
+            Stream.of(",–", "AK,Alaska", "AL,Alabama", "MA,Massachusetts", "ME,Maine", "NJ,New Jersey", "NY,New York")
+                    .map(state -> new WordChoice(state.split(",")[0], state.split(",")[1]))
+                    .toArray(WordChoice[]::new));
 
     private final AtomicLong clock = new AtomicLong(5_000_000_000L);
     private final TypedPrefix keys = new TypedPrefix(clock::get);
 
     private String type(String letters) {
         int chosen = 0;
-        for (char letter : letters.toCharArray()) {
-            int found = keys.selectionForKey(letter, STATES);
+        for (int i = 0; i < letters.length(); i++) {
+            int found = keys.selectionForKey(letters.charAt(i), STATES);
             chosen = found >= 0 ? found : chosen;
         }
         return STATES.getElementAt(chosen).word();
