@@ -98,9 +98,9 @@ class ArchitectureTest {
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding spelling company pricebook register draft press.sheet pricesheet office.reply intake
       office.files         | finding job company register draft paperwork intake.job intake
-      office.records       | finding job company pricebook register press.template listing office.reply intake.law intake office.files
+      office.records       | money finding job company pricebook register contract press.template listing office.reply intake.law intake office.files
       office               | measure money finding job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.sheet listing post office.reply intake.value intake.law intake office.files office.records
-      office.agreement     | measure money finding job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.warranty press.template intake.law intake office.files office.records office
+      office.agreement     | measure money finding job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
       office.portfolio     | measure money finding job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office

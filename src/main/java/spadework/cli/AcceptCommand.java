@@ -2,6 +2,7 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -43,7 +44,7 @@ final class AcceptCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Accepting accepting = new Accepting(Office.with(arguments.templates()));
+        Accepting accepting = new Accepting(Office.with(arguments.templates()), LocalDate.now());
         return OutcomeReport.of(job, accepting.accept(job, taken, signed.yes()), spec.commandLine());
     }
 }

@@ -2,6 +2,7 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -52,7 +53,7 @@ final class ChangeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Deciding deciding = new Deciding(Office.with(arguments.templates()));
+        Deciding deciding = new Deciding(Office.with(arguments.templates()), LocalDate.now());
         return OutcomeReport.of(job, deciding.decide(job, number, decision.accepted, signed.yes()), spec.commandLine());
     }
 }

@@ -49,7 +49,7 @@ final class CloseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Closing closing = new Closing(Office.with(arguments.templates()));
+        Closing closing = new Closing(Office.with(arguments.templates()), LocalDate.now());
         return OutcomeReport.of(job, closing.close(job, on, completed, waived), spec.commandLine());
     }
 }

@@ -2,6 +2,7 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -31,6 +32,6 @@ final class IssueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return OutcomeReport.of(job, new Issuing(Office.with(arguments.templates())).issue(job), spec.commandLine());
+        return OutcomeReport.of(job, new Issuing(Office.with(arguments.templates()), LocalDate.now()).issue(job), spec.commandLine());
     }
 }

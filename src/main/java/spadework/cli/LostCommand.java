@@ -36,6 +36,6 @@ final class LostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return OutcomeReport.of(job, Losing.lose(job, on, reason), spec.commandLine());
+        return OutcomeReport.of(job, Losing.lose(job, on, reason, LocalDate.now()), spec.commandLine());
     }
 }

@@ -126,6 +126,46 @@ public record Company(
                 name, credentials, contact, letterhead, rates, production, priceRules, taxSetting, usualTerms);
     }
 
+    /** The company with its license of the state in which the house stands, where it has one. */
+    public Company licensedIn(String state) {
+        License there = license.in(state);
+        if (there.equals(license)) {
+            return this;
+        }
+        return new Company(
+                name,
+                there,
+                insurance,
+                address,
+                phone,
+                email,
+                logo,
+                paper,
+                wages,
+                crews,
+                machines,
+                slowdowns,
+                priceRules,
+                tax,
+                validDays,
+                payments,
+                warranty,
+                excluded,
+                preparation,
+                terms,
+                taxId,
+                bond,
+                affiliates,
+                calendar,
+                diggers,
+                backfill);
+    }
+
+    /** The state of the license. */
+    public String licenseState() {
+        return license.state().orElse(address.state());
+    }
+
     /** The same company with other price rules. */
     public Company withPriceRules(PriceRules other) {
         return new Company(name, credentials, contact, letterhead, rates, production, other, tax, usualTerms);

@@ -30,13 +30,15 @@ public final class Contracting {
     private final Company company;
     private final PriceBook book;
     private final OfferedPrice proposed;
+    private final SealedFigures sealed;
     private final Map<Job, WorkPrice> known = new HashMap<>();
 
-    private Contracting(Job job, Company company, PriceBook book, OfferedPrice proposed) {
+    private Contracting(Job job, Company company, PriceBook book, OfferedPrice proposed, SealedFigures sealed) {
         this.job = job;
         this.company = company;
         this.book = book;
         this.proposed = proposed;
+        this.sealed = sealed;
     }
 
     /**
@@ -50,7 +52,16 @@ public final class Contracting {
      *     #unknownPrices}
      */
     public static Contract of(Job job, Company company, PriceBook book, Quote proposed) {
-        return new Contracting(job, company, book, proposed.offered()).contract();
+        return of(job, company, book, proposed, SealedFigures.NONE);
+    }
+
+    /**
+     * The same where figures are signed: they take the place of what is reckoned.
+     *
+     * @param sealed what the register has of the contract and its changes
+     */
+    public static Contract of(Job job, Company company, PriceBook book, Quote proposed, SealedFigures sealed) {
+        return new Contracting(job, company, book, sealed.offered(proposed.offered()), sealed).contract();
     }
 
     /** The unit prices that change orders name and the quote does not have, or has in another unit. */
@@ -64,11 +75,14 @@ public final class Contracting {
 
     private Contract contract() {
         List<PricedOption> options = options();
-        Sum contracted = new Sum(proposed.price(), proposed.tax())
-                .plus(Sum.of(options.stream()
-                        .filter(PricedOption::taken)
-                        .map(PricedOption::sum)
-                        .toList()));
+        Sum taken = Sum.of(options.stream()
+                .filter(PricedOption::taken)
+                .map(PricedOption::sum)
+                .toList());
+        OfferedPrice standing = sealed.total()
+                .map(total -> SealedFigures.comingTo(proposed, total.minus(taken.total())))
+                .orElse(proposed);
+        Sum contracted = new Sum(standing.price(), standing.tax()).plus(taken);
         List<PricedChange> changes = new ArrayList<>();
         Dollars price = contracted.total();
         for (Change change : job.agreement().changes()) {
@@ -76,7 +90,8 @@ public final class Contracting {
             changes.add(priced);
             price = change.state() == ChangeState.ACCEPTED ? priced.after() : price;
         }
-        return new Contract(proposed, options, Installments.of(contracted.total(), job.payments()), changes);
+        return new Contract(
+                standing, options, sealed.payments(Installments.of(contracted.total(), job.payments())), changes);
     }
 
     private List<PricedOption> options() {
@@ -90,7 +105,7 @@ public final class Contracting {
             WorkPrice with = work(Altered.of(job, option.alteration()));
             options.add(new PricedOption(
                     option,
-                    without.to(with, company),
+                    sealed.option(option.label(), without.to(with, company)),
                     QuantityChanges.between(without.takeoff(), with.takeoff()),
                     taken.contains(option.label())));
         }
@@ -116,10 +131,10 @@ public final class Contracting {
                                 .plus(rest),
                         company);
         Sum agreedSum = change.state() == ChangeState.ACCEPTED
-                ? change.decision()
+                ? sealed.change(change.number()).orElseGet(() -> change.decision()
                         .map(Decision::price)
                         .map(signed -> signed(signed, reckoned))
-                        .orElse(reckoned)
+                        .orElse(reckoned))
                 : reckoned;
         return new PricedChange(
                 change,

@@ -191,7 +191,10 @@ public final class Intake {
         Job job = read.orElseThrow();
         return new Understood(
                 job,
-                shop.company().orElseThrow().taxing(job.taxClass()),
+                shop.company()
+                        .orElseThrow()
+                        .taxing(job.taxClass())
+                        .licensedIn(job.site().address().state()),
                 shop.book().orElseThrow(),
                 states.book(),
                 folder);

@@ -11,6 +11,7 @@ import spadework.money.Dollars;
  * @param by who accepted
  * @param options labels of the options that were taken
  * @param declined labels of those that were not
+ * @param signatures one of all, or one of each
  * @param price the contract price at that moment, with the options taken and any sales tax
  * @param bookDate date of the price book that priced it
  * @param templates fingerprint of the templates that print it
@@ -21,7 +22,7 @@ public record Accepted(
         List<String> by,
         List<String> options,
         List<String> declined,
-        Signature signature,
+        List<Signature> signatures,
         Dollars price,
         LocalDate bookDate,
         String templates) {
@@ -30,5 +31,6 @@ public record Accepted(
         by = List.copyOf(by);
         options = List.copyOf(options);
         declined = List.copyOf(declined);
+        signatures = List.copyOf(signatures);
     }
 }

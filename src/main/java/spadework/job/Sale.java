@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param oldestAge age of the oldest buyer, in years
  * @param language language of the sales talk
  * @param emergency whether the buyer called because of an emergency that cannot wait
+ * @param statement file of the statement in the buyer's own hand that 16 CFR 429.0(a)(3) asks for, dated and signed
+ * @param received the day on which the buyer got the signed copy, where it was not the day of signing
  */
 public record Sale(
         Optional<LocalDate> on,
@@ -19,4 +21,15 @@ public record Sale(
         Optional<Salesperson> salesperson,
         Optional<Integer> oldestAge,
         String language,
-        boolean emergency) {}
+        boolean emergency,
+        Optional<String> statement,
+        Optional<LocalDate> received) {
+
+    /**
+     * Whether the right to cancel was given up in the one way that the federal rule knows: an emergency for which the
+     * buyer called, and a statement in the buyer's own hand.
+     */
+    public boolean isWaived() {
+        return emergency && statement.isPresent();
+    }
+}

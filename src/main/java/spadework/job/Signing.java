@@ -10,15 +10,18 @@ import java.util.Optional;
  * @param subcontractors who works under us; an empty list says that nobody does, a missing one that it is unknown
  * @param dateIsEssential whether the finish date is of the essence
  * @param permits who pulls which permits
+ * @param signers who signs for an owner, by what right
  */
 public record Signing(
         Sale sale,
         Financing financing,
         Optional<List<Subcontractor>> subcontractors,
         Optional<Boolean> dateIsEssential,
-        Optional<String> permits) {
+        Optional<String> permits,
+        List<Signer> signers) {
 
     public Signing {
         subcontractors = subcontractors.map(List::copyOf);
+        signers = List.copyOf(signers);
     }
 }

@@ -1,7 +1,17 @@
 package spadework.job;
 
-/** Where a contract is signed. */
+import java.util.Locale;
+
+/** Where a contract is signed; the federal rule asks for another sum at the home than elsewhere. */
 public enum SigningPlace {
     HOME,
-    OUR_OFFICE
+    HOME_SHOW,
+    WORKPLACE,
+    OTHER_PLACE,
+    OUR_OFFICE;
+
+    /** As a person says it. */
+    public String words() {
+        return name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
 }

@@ -1,5 +1,6 @@
 package spadework.law;
 
+import java.util.List;
 import java.util.Optional;
 
 /**
@@ -10,6 +11,7 @@ import java.util.Optional;
  * @param count how the state counts; empty where that was not read
  * @param status how far the rule was read: {@code R}, {@code RX} excerpt, {@code RS} secondary source, {@code M} memory
  * @param fromReceipt whether the days start when the buyer receives the signed copy, not at signing
+ * @param holidays days of the state that do not count beside Sundays and federal holidays
  */
 public record CancelRule(
         int days,
@@ -17,7 +19,12 @@ public record CancelRule(
         Optional<Integer> seniorAge,
         Optional<DayCount> count,
         String status,
-        boolean fromReceipt) {
+        boolean fromReceipt,
+        List<StateHoliday> holidays) {
+
+    public CancelRule {
+        holidays = List.copyOf(holidays);
+    }
 
     /** The days that a buyer of that age has; an unknown age counts as the older one. */
     public int daysFor(Optional<Integer> age) {

@@ -34,22 +34,29 @@ public record Cancellation(List<Deadline> deadlines) {
     public static Cancellation of(
             LocalDate signed, Optional<LocalDate> received, Optional<StateRules> state, Optional<Integer> age) {
         List<Deadline> deadlines = new ArrayList<>();
-        deadlines.add(
-                deadline("US-FTC", signed, FEDERAL_DAYS, DayCount.FEDERAL_AND_OBSERVED, "16 CFR 429.0(f), 429.1", "R"));
+        deadlines.add(new Deadline(
+                "US-FTC",
+                signed,
+                FEDERAL_DAYS,
+                DayCount.FEDERAL_AND_OBSERVED,
+                DayCount.FEDERAL_AND_OBSERVED.lastDay(signed, FEDERAL_DAYS),
+                "16 CFR 429.0(f), 429.1",
+                "R"));
         LocalDate start = received.filter(day -> day.isAfter(signed)).orElse(signed);
-        state.ifPresent(rules -> deadlines.add(deadline(
-                rules.state(),
-                start,
-                rules.cancel().daysFor(age),
-                rules.cancel().counted(),
-                String.join("; ", rules.citations()),
-                rules.cancel().status())));
+        state.ifPresent(rules -> deadlines.add(of(start, rules, rules.cancel().daysFor(age))));
         return new Cancellation(deadlines);
     }
 
-    private static Deadline deadline(
-            String rule, LocalDate from, int days, DayCount count, String citation, String status) {
-        return new Deadline(rule, from, days, count, count.lastDay(from, days), citation, status);
+    private static Deadline of(LocalDate start, StateRules rules, int days) {
+        CancelRule rule = rules.cancel();
+        return new Deadline(
+                rules.state(),
+                start,
+                days,
+                rule.counted(),
+                rule.counted().lastDay(start, days, rule.holidays()),
+                String.join("; ", rules.citations()),
+                rule.status());
     }
 
     /** The day that is printed: the latest. */

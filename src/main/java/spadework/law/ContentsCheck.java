@@ -44,6 +44,7 @@ public final class ContentsCheck {
         check.pack(federal, holds, price, securedOnTheHome);
         rules.filter(pack -> pack.reaches(price)).ifPresent(pack -> check.pack(pack, holds, price, securedOnTheHome));
         rules.ifPresent(check::unverified);
+        rules.ifPresent(check::fromMemory);
         return List.copyOf(check.found);
     }
 
@@ -120,6 +121,19 @@ public final class ContentsCheck {
                     Severity.ADVISE,
                     state,
                     Map.of("facts", String.join(", ", facts), "asOf", pack.asOf()),
+                    String.join("; ", pack.citations())));
+        }
+    }
+
+    /** What nobody has read is no ground to sign on. */
+    private void fromMemory(StateRules pack) {
+        List<String> known = pack.fromMemory();
+        if (!known.isEmpty()) {
+            found.add(new Finding(
+                    "rules-from-memory",
+                    Severity.MUST,
+                    state,
+                    Map.of("what", String.join(", ", known)),
                     String.join("; ", pack.citations())));
         }
     }

@@ -4,6 +4,7 @@ import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
+import java.util.List;
 import java.util.Set;
 
 /** How a rule counts business days. Saturday is one under the federal rule. The day of signing is never counted. */
@@ -63,10 +64,20 @@ public enum DayCount {
      * @param days at least 1
      */
     public LocalDate lastDay(LocalDate signed, int days) {
+        return lastDay(signed, days, List.of());
+    }
+
+    /**
+     * The same where a state has holidays of its own.
+     *
+     * @param days at least 1
+     */
+    public LocalDate lastDay(LocalDate signed, int days, List<StateHoliday> more) {
         LocalDate day = signed;
         for (int counted = 0; counted < days; ) {
             day = day.plusDays(1);
-            if (counts(day)) {
+            LocalDate looked = day;
+            if (counts(day) && more.stream().noneMatch(holiday -> holiday.isOn(looked))) {
                 counted++;
             }
         }

@@ -1,8 +1,10 @@
 package spadework.law;
 
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import spadework.money.Dollars;
 
 /**
@@ -15,9 +17,7 @@ import spadework.money.Dollars;
  * @param cancel right to cancel
  * @param contents what the contract has to contain
  * @param notices what has to be said in it, where and how large
- * @param facts how far each kind of fact was read, by its name: {@code R} read, {@code RX} excerpt, {@code RS}
- *     secondary source, {@code M} from memory
- * @param asOf the day on which this was put together
+ * @param source where all this comes from, and how far it was read
  */
 public record StateRules(
         String state,
@@ -28,12 +28,16 @@ public record StateRules(
         CancelRule cancel,
         List<RequiredContent> contents,
         List<LegalNotice> notices,
-        Map<String, String> facts,
-        List<String> notes,
-        List<String> citations,
-        String asOf) {
+        RuleSource source) {
     /** The rules that hold in every state. */
     public static final String FEDERAL = "US-FTC";
+
+    private static final Map<String, String> FACT_WORDS = Map.of(
+            "threshold", "from which price its law holds",
+            "deposit", "the limit on the deposit",
+            "cancel", "the right to cancel",
+            "type", "the size of type",
+            "contents", "what has to stand in the contract");
 
     /** Name of the deposit rule among the facts. */
     public static final String DEPOSIT = "deposit";
@@ -41,8 +45,39 @@ public record StateRules(
     public StateRules {
         contents = List.copyOf(contents);
         notices = List.copyOf(notices);
-        notes = List.copyOf(notes);
-        citations = List.copyOf(citations);
+    }
+
+    /** How far each kind of fact was read. */
+    public Map<String, String> facts() {
+        return source.facts();
+    }
+
+    public List<String> citations() {
+        return source.citations();
+    }
+
+    /** The day on which this was put together. */
+    public String asOf() {
+        return source.asOf();
+    }
+
+    /** What of it is known from memory alone, in words; nothing once the contractor's counsel has read it. */
+    public List<String> fromMemory() {
+        if (source.counsel().isPresent()) {
+            return List.of();
+        }
+        Set<String> known = new LinkedHashSet<>();
+        facts().forEach((fact, status) -> remember(known, status, FACT_WORDS.getOrDefault(fact, fact)));
+        contents.forEach(content -> remember(known, content.status(), content.content().words()));
+        notices.forEach(notice -> remember(known, notice.status(), notice.name()));
+        cancel.holidays().forEach(day -> remember(known, day.status(), day.name()));
+        return List.copyOf(known);
+    }
+
+    private static void remember(Set<String> known, String status, String what) {
+        if (status.equals("M")) {
+            known.add(what);
+        }
     }
 
     /** Whether its contract law reaches a contract of that price. */
@@ -54,6 +89,6 @@ public record StateRules(
 
     /** How far the deposit rule was read. */
     public String depositStatus() {
-        return facts.getOrDefault(DEPOSIT, "M");
+        return facts().getOrDefault(DEPOSIT, "M");
     }
 }

@@ -16,6 +16,7 @@ import spadework.finding.Severity;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
+import spadework.office.records.AgreedRecord;
 import spadework.office.files.Logo;
 import spadework.office.files.Photos;
 import spadework.office.files.PictureFiles;
@@ -55,7 +56,7 @@ public final class Bidding {
      * @param file the job's file, for faults
      * @param record what the records of the job say against it
      */
-    BidResult bid(Understood understood, Path file, Optional<Revision> revision, List<Finding> record) {
+    BidResult bid(Understood understood, Path file, Optional<Revision> revision, AgreedRecord record) {
         Job job = understood.job();
         List<Fault> missing = Photos.missing(job, understood.jobFolder());
         if (!missing.isEmpty()) {
@@ -75,10 +76,10 @@ public final class Bidding {
         private final Understood understood;
         private final PriceBook book;
         private final Optional<Revision> revision;
-        private final List<Finding> record;
+        private final AgreedRecord record;
         private final PictureFiles.Album album = pictures.album();
 
-        private Case(Understood understood, PriceBook book, Optional<Revision> revision, List<Finding> record) {
+        private Case(Understood understood, PriceBook book, Optional<Revision> revision, AgreedRecord record) {
             this.understood = understood;
             this.book = book;
             this.revision = revision;
@@ -87,7 +88,7 @@ public final class Bidding {
 
         private Bid bid(Takeoff takeoff, Quote quote) {
             Job job = understood.job();
-            Contract contract = Contracting.of(job, understood.company(), book, quote);
+            Contract contract = Contracting.of(job, understood.company(), book, quote, record.sealed());
             Dossier proposed = dossier(job, takeoff, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
             Dossier agreed = dossier(Agreed.of(job), contract, contracted);
@@ -137,7 +138,8 @@ public final class Bidding {
         }
 
         private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract, PaidFindings paid) {
-            List<Finding> found = new ArrayList<>(record);
+            List<Finding> found = new ArrayList<>(record.findings());
+            found.addAll(record.differences(this.understood.job()));
             paid.open().ifPresent(found::add);
             found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
             found.addAll(warranty.findings(job, understood.company()));

@@ -18,6 +18,7 @@ import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.intake.Understood;
 import spadework.office.files.FileName;
+import spadework.office.records.AgreedRecord;
 import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
 import spadework.office.records.SignedSource;
@@ -94,9 +95,9 @@ public final class Office {
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent()) {
             SignedJob read = SignedJob.read(file, text, latest.of(signed.get(), file));
-            return bid(read.reading(), file, Optional.empty(), read.findings());
+            return bid(read.reading(), file, Optional.empty(), AgreedRecord.of(records, read.findings()));
         }
-        return bid(intake.read(text, file), file, Optional.empty(), List.of());
+        return bid(intake.read(text, file), file, Optional.empty(), AgreedRecord.of(records, List.of()));
     }
 
     public BidResult bid(Path job, Optional<Revision> revision) throws IOException {
@@ -106,17 +107,21 @@ public final class Office {
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent() && Files.isRegularFile(file)) {
             SignedJob read = SignedJob.read(file, Files.readString(file), latest.of(signed.get(), file));
-            return bid(read.reading(), file, revision, read.findings());
+            return bid(read.reading(), file, revision, AgreedRecord.of(records, read.findings()));
         }
         Reading reading = intake.read(job);
         return bid(
                 reading,
                 file,
                 revision,
-                reading instanceof Understood understood ? SignedJob.withoutSource(understood.job()) : List.of());
+                AgreedRecord.of(
+                        records,
+                        reading instanceof Understood understood
+                                ? SignedJob.withoutSource(understood.job())
+                                : List.of()));
     }
 
-    private BidResult bid(Reading reading, Path file, Optional<Revision> revision, List<Finding> record) {
+    private BidResult bid(Reading reading, Path file, Optional<Revision> revision, AgreedRecord record) {
         return reading instanceof Refused refused
                 ? new Refusal(refused.faults())
                 : bidding.bid((Understood) reading, file, revision, record);

@@ -22,6 +22,9 @@ public sealed interface Outcome {
     /** It was done and registered under that number. */
     record Issued(String number, List<Path> files) implements Outcome {}
 
+    /** One signature of several is in; the step is taken when the others are. */
+    record Gathered(String number, List<String> by, List<String> missing) implements Outcome {}
+
     /** It cannot be done, for these reasons; nothing was written. */
     record Refused(List<String> reasons) implements Outcome {}
 }

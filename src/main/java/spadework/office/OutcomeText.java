@@ -28,7 +28,15 @@ public record OutcomeText(boolean done, String head, List<String> lines) {
             return new OutcomeText(true, issued.number(), texts(issued.files()));
         }
         if (outcome instanceof Outcome.Standing standing) {
-            return new OutcomeText(true, standing.number() + " stands: nothing has changed since.", List.of());
+            return new OutcomeText(true, standing.number() + " stands: it was done before, with the same facts.", List.of());
+        }
+        if (outcome instanceof Outcome.Gathered gathered) {
+            return new OutcomeText(
+                    true,
+                    gathered.number() + ": the signature of " + String.join(" and ", gathered.by())
+                            + " is in. Still to sign: " + String.join(" and ", gathered.missing())
+                            + ". Nothing is agreed until then.",
+                    List.of());
         }
         if (outcome instanceof Outcome.Printed printed) {
             return new OutcomeText(true, "", texts(printed.files()));

@@ -8,7 +8,8 @@ public enum DocumentKind {
     FINAL_ACCOUNT("F", "final account", Event.FINAL_ACCOUNT_ISSUED),
     CERTIFICATE("W", "warranty certificate", Event.CERTIFICATE_ISSUED),
     CARD("M", "maintenance card", Event.CARD_ISSUED),
-    CLAIM("CL", "claim", Event.CLAIM);
+    CLAIM("CL", "claim", Event.CLAIM),
+    CANCELLATION("X", "acknowledgment of a cancellation", Event.CONTRACT_CANCELED);
 
     private final String letters;
     private final String words;

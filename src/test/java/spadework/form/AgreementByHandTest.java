@@ -9,6 +9,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -24,6 +25,7 @@ import spadework.cli.Spadework;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
 import spadework.form.page.JobPage;
+import spadework.office.Jobsite;
 import spadework.register.Register;
 
 /**
@@ -65,7 +67,7 @@ class AgreementByHandTest {
                 proposal.typed("/walls/1/length", "24 ft")
                         .typed("/issued", "2026-07-06")
                         .text());
-        try (OnScreen opened = OnScreen.job(file)) {
+        try (OnScreen opened = OnScreen.job(file, Jobsite.TODAY)) {
             screen = opened;
             hand = new Hand(opened, told);
             chooseAndIssue();
@@ -109,23 +111,12 @@ class AgreementByHandTest {
         go(JobPage.AGREEMENT);
         hand.press(screen.job(), "take OP1");
         hand.press(screen.job(), "take OP4");
-        sign("accept", "/accepted");
-        step(
-                "step accept",
-                "accept",
-                "accept",
-                "--on",
-                told.shown("/accepted/on"),
-                "--by",
-                told.shown("/accepted/by/0"),
-                "--by",
-                told.shown("/accepted/by/1"),
-                "--take",
-                "OP1,OP4",
-                "--typed",
-                told.shown("/accepted/signature/typed"),
-                "--consent",
-                told.shown("/accepted/signature/consent"));
+        for (String signature : signatures("/accepted")) {
+            sign("accept", "/accepted", signature);
+            step("step accept", "accept", signing("/accepted", signature, "accept", "--take", "OP1,OP4"));
+            hand.press(screen.job(), "take OP1");
+            hand.press(screen.job(), "take OP4");
+        }
         assertThat(said("standing")).contains("2026-041-A1 was signed on 2026-07-14");
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
@@ -149,21 +140,11 @@ class AgreementByHandTest {
                 type("change on", told.shown(change + "/issued"));
                 step("step decline", "change", "change", number, "--declined", "--on", told.shown(change + "/issued"));
             } else {
-                sign("change", change + "/decision");
-                step(
-                        "step decide",
-                        "change",
-                        "change",
-                        number,
-                        "--accepted",
-                        "--on",
-                        told.shown(change + "/decision/on"),
-                        "--by",
-                        told.shown(change + "/decision/by/0"),
-                        "--typed",
-                        told.shown(change + "/decision/signature/typed"),
-                        "--consent",
-                        told.shown(change + "/decision/signature/consent"));
+                String decision = change + "/decision";
+                for (String signature : signatures(decision)) {
+                    sign("change", decision, signature);
+                    step("step decide", "change", signing(decision, signature, "change", number, "--accepted"));
+                }
             }
         }
         assertThat(said("standing")).contains("Change orders: 2 signed, 0 waiting, 1 declined.");
@@ -238,12 +219,35 @@ class AgreementByHandTest {
         screen.settle();
     }
 
-    private void sign(String step, String place) {
+    /** Where each one's signature stands. */
+    private List<String> signatures(String place) {
+        List<String> all = new ArrayList<>(List.of(place + "/signature"));
+        for (int i = 0; i < told.rows(place + "/furtherSignatures"); i++) {
+            all.add(place + "/furtherSignatures/" + i);
+        }
+        return all;
+    }
+
+    private void sign(String step, String place, String signature) {
         type(step + " on", told.shown(place + "/on"));
-        String by = told.shown(place + "/by/0");
-        type(step + " by", told.rows(place + "/by") > 1 ? by + "; " + told.shown(place + "/by/1") : by);
-        type(step + " typed", told.shown(place + "/signature/typed"));
-        type(step + " consent", told.shown(place + "/signature/consent"));
+        type(step + " by", told.shown(signature + "/by/0"));
+        type(step + " typed", told.shown(signature + "/typed"));
+        for (String part : List.of("given", "disclosed", "paper", "withdrawal", "equipment", "access")) {
+            type(step + " " + part, told.shown(signature + "/electronic/" + part));
+        }
+    }
+
+    /** The same as a command line. */
+    private String[] signing(String place, String signature, String... command) {
+        List<String> line = new ArrayList<>(List.of(command));
+        line.addAll(List.of("--on", told.shown(place + "/on")));
+        line.addAll(List.of("--by", told.shown(signature + "/by/0")));
+        line.addAll(List.of("--typed", told.shown(signature + "/typed")));
+        line.addAll(List.of("--consented", told.shown(signature + "/electronic/given")));
+        for (String part : List.of("disclosed", "paper", "withdrawal", "equipment", "access")) {
+            line.addAll(List.of("--" + part, told.shown(signature + "/electronic/" + part)));
+        }
+        return line.toArray(String[]::new);
     }
 
     private void type(String field, String words) {
@@ -265,9 +269,9 @@ class AgreementByHandTest {
                 new CommandLine(new Spadework()).setErr(new PrintWriter(told)).execute(line);
         assertThat(code).as(String.join(" ", line) + "\n" + told).isZero();
         hand.press(screen.job(), button);
-        screen.waitFor(() -> said("outcome " + name).matches("(?s)(Done|Nothing).*"));
+        screen.waitFor(() -> said("outcome " + name).matches("(?s)(Done|Nothing|.*Still to sign).*"));
         screen.settle();
-        assertThat(said("outcome " + name)).startsWith("Done, and registered as 2026-041-");
+        assertThat(said("outcome " + name)).containsPattern("Done, and registered as 2026-041-|Still to sign");
         assertThat(screen.session().history().isSaved()).isTrue();
         assertThat(tree(file.getParent())).isEqualTo(tree(twin.getParent()));
     }

@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.form.page.JobPage;
+import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.agreement.Issuing;
 
@@ -29,7 +30,7 @@ class AgreementRefusedTest {
     private OnScreen screen;
 
     private void open(Path file) {
-        screen = OnScreen.job(file);
+        screen = OnScreen.job(file, Jobsite.TODAY);
         GuiActionRunner.execute(() -> screen.job().go(JobPage.AGREEMENT));
         screen.settle();
     }
@@ -66,7 +67,7 @@ class AgreementRefusedTest {
     @Test
     void yesWithoutNameAndSignatureIsRefusedInTheWordsOfTheOffice() throws IOException {
         Path file = Copies.of("block-basement-to-swale", folder);
-        new Issuing(Office.with(Optional.empty())).issue(file);
+        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(file);
         String before = Files.readString(file);
         open(file);
         try (OnScreen shown = screen) {

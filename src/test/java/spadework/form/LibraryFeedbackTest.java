@@ -8,7 +8,6 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JTextArea;
@@ -22,11 +21,11 @@ import org.junit.jupiter.api.io.TempDir;
 import spadework.feedback.RateRule;
 import spadework.form.kit.Theme;
 import spadework.form.library.LibraryTab;
+import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
-import spadework.office.agreement.SignatureInput;
 import spadework.office.book.BookService;
 import spadework.office.portfolio.FeedbackService;
 import spadework.office.reply.Reply;
@@ -47,16 +46,10 @@ class LibraryFeedbackTest {
     void close() throws IOException {
         job = Copies.of("block-basement-to-swale", folder);
         book = folder.resolve("price-book.json");
-        Files.writeString(job.resolveSibling("signed.pdf"), "a scan");
+        Jobsite.makeSignable(job.getParent());
         Office office = Office.with(Optional.empty());
-        assertThat(new Issuing(office).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
-        SignatureInput yes = new SignatureInput(
-                LocalDate.of(2026, 8, 20),
-                List.of("Ida Wrenfield"),
-                Optional.of("signed.pdf"),
-                Optional.empty(),
-                Optional.empty());
-        assertThat(new Accepting(office).accept(job.getParent(), List.of(), yes))
+        assertThat(new Issuing(office, Jobsite.TODAY).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
+        assertThat(new Accepting(office, Jobsite.TODAY).accept(job.getParent(), List.of(), Jobsite.yes()))
                 .isInstanceOf(Outcome.Issued.class);
         copy("second", "20 h", "$1,500.00");
         copy("third", "40 h", "$1,600.00");

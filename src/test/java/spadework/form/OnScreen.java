@@ -41,7 +41,7 @@ public final class OnScreen implements AutoCloseable {
     private final Robot robot = BasicRobot.robotWithNewAwtHierarchy();
     private final Asked asked = new Asked();
     private final Remembered remembered = new Remembered();
-    private final Forms forms = new Forms(Optional.empty(), TODAY, asked, remembered);
+    private final Forms forms;
     private FrameFixture window;
 
     /** What the form asked of the machine, and what it is answered. */
@@ -100,6 +100,11 @@ public final class OnScreen implements AutoCloseable {
     }
 
     public OnScreen() {
+        this(TODAY);
+    }
+
+    private OnScreen(LocalDate today) {
+        forms = new Forms(Optional.empty(), today, asked, remembered);
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);
@@ -107,7 +112,12 @@ public final class OnScreen implements AutoCloseable {
     }
 
     public static OnScreen job(Path file) {
-        OnScreen screen = new OnScreen();
+        return job(file, TODAY);
+    }
+
+    /** On a later day. */
+    static OnScreen job(Path file, LocalDate today) {
+        OnScreen screen = new OnScreen(today);
         screen.open(() -> screen.forms.openJob(file));
         screen.settle();
         return screen;

@@ -10,7 +10,8 @@ import spadework.money.Dollars;
 public final class Agreements {
     public static final LocalDate SIGNED = LocalDate.of(2026, 8, 20);
     public static final Signature ON_PAPER =
-            new Signature(Optional.of("signed.pdf"), Optional.empty(), Optional.empty());
+            new Signature(
+                    List.of(), Optional.of("signed.pdf"), Optional.empty(), Optional.empty(), Optional.empty());
 
     private Agreements() {}
 
@@ -40,7 +41,7 @@ public final class Agreements {
                 List.of("Test Person"),
                 options,
                 declined,
-                ON_PAPER,
+                List.of(ON_PAPER),
                 Dollars.of("1.00"),
                 LocalDate.of(2026, 1, 1),
                 "t");
@@ -101,6 +102,6 @@ public final class Agreements {
     }
 
     public static Decision signed(String price) {
-        return new Decision(SIGNED.plusDays(30), List.of("Test Person"), ON_PAPER, Dollars.of(price));
+        return new Decision(SIGNED.plusDays(30), List.of("Test Person"), List.of(ON_PAPER), Dollars.of(price));
     }
 }

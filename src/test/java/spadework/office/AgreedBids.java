@@ -190,7 +190,7 @@ public final class AgreedBids {
                 : Optional.of(new Decision(
                         LocalDate.of(2026, 9, 8).plusDays(number),
                         List.of("Ida Wrenfield"),
-                        Agreements.ON_PAPER,
+                        List.of(Agreements.ON_PAPER),
                         Dollars.of(price)));
         return new Change(
                 number,

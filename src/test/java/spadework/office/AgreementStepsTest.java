@@ -48,19 +48,19 @@ class AgreementStepsTest {
     }
 
     private Outcome issue() throws IOException {
-        return new Issuing(office).issue(site.folder());
+        return new Issuing(office, Jobsite.TODAY).issue(site.folder());
     }
 
     private Outcome accept(String... taken) throws IOException {
-        return new Accepting(office).accept(site.folder(), List.of(taken), Jobsite.yes());
+        return new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(taken), Jobsite.yes());
     }
 
     private Outcome decide(int number, boolean accepted) throws IOException {
-        return new Deciding(office).decide(site.folder(), number, accepted, Jobsite.on("2026-09-13"));
+        return new Deciding(office, Jobsite.TODAY).decide(site.folder(), number, accepted, Jobsite.on("2026-09-13"));
     }
 
     private Outcome close(Optional<String> waived) throws IOException {
-        return new Closing(office).close(site.folder(), CLOSED, Optional.empty(), waived);
+        return new Closing(office, Jobsite.TODAY).close(site.folder(), CLOSED, Optional.empty(), waived);
     }
 
     private Bid bid() {
@@ -93,16 +93,20 @@ class AgreementStepsTest {
         issue();
         site.edit(job -> ((ObjectNode) job.get("walls").get(0)).put("length", "41 ft"));
         Map<String, String> before = site.contents();
-        assertThat(((Refused) accept()).reasons()).anyMatch(reason -> reason.contains("changed since 2026-014-P1"));
+        assertThat(((Refused) accept()).reasons())
+                .anyMatch(reason -> reason.contains("changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\""));
         assertThat(site.contents()).as("nothing is written").isEqualTo(before);
     }
 
     @Test
     void acceptanceAfterThePriceHeldIsRefused() throws IOException {
+        site.edit(job -> ((ObjectNode) job.get("schedule"))
+                .put("earliestStart", "2026-09-21")
+                .put("latestFinish", "2026-10-09"));
         issue();
-        Outcome late = new Accepting(office).accept(site.folder(), List.of(), Jobsite.on("2026-09-10"));
+        Outcome late = new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.on("2026-09-10"));
         assertThat(((Refused) late).reasons()).anyMatch(reason -> reason.contains("held until 2026-09-09"));
-        assertThat(new Accepting(office).accept(site.folder(), List.of(), Jobsite.on("2026-09-09")))
+        assertThat(new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.on("2026-09-09")))
                 .isInstanceOf(Issued.class);
     }
 
@@ -124,6 +128,8 @@ class AgreementStepsTest {
         assertThat(after.path("accepted").path("declined"))
                 .extracting(option -> option.asText())
                 .containsExactly("OP2");
+        assertThat(after.at("/signing/on").asText()).as("one day on every paper").isEqualTo("2026-08-20");
+        ((ObjectNode) after.get("signing")).remove("on");
         assertThat(after.without("accepted").toString()).isEqualTo(before.toString());
     }
 
@@ -234,9 +240,10 @@ class AgreementStepsTest {
         accept("OP1");
         String accepted = Files.readString(site.file());
         Files.writeString(site.file(), before);
-        assertThat(((Issued) accept("OP2")).number())
+        assertThat(((Refused) accept("OP2")).reasons())
                 .as("what was signed counts")
-                .isEqualTo("2026-014-A1");
+                .anyMatch(reason -> reason.contains("the options taken is \"OP1\" there, and \"OP2\" was asked for"));
+        assertThat(((Issued) accept("OP1")).number()).isEqualTo("2026-014-A1");
         assertThat(site.json()).isEqualTo(Jobsite.json(accepted));
 
         site.finish(List.of("A", "B", "C"), total().text());

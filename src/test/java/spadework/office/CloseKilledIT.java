@@ -67,8 +67,8 @@ class CloseKilledIT {
     /** A job in which all is done but the closing. */
     private Path finished() throws IOException {
         Jobsite site = Jobsite.in(Files.createDirectory(root.resolve("shop")));
-        new Issuing(office).issue(site.folder());
-        new Accepting(office).accept(site.folder(), List.of("OP1"), Jobsite.yes());
+        new Issuing(office, Jobsite.TODAY).issue(site.folder());
+        new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of("OP1"), Jobsite.yes());
         Bid bid = (Bid) office.bid(site.folder());
         site.finish(List.of("A", "B", "C"), bid.dossier().contract().total().text());
         return site.folder();
@@ -125,7 +125,7 @@ class CloseKilledIT {
         unwrittenJobs.addAndGet(certified && !written ? 1 : 0);
         done.addAndGet(written ? 1 : 0);
 
-        Outcome again = new Closing(office).close(job, DAY, Optional.empty(), Optional.empty());
+        Outcome again = new Closing(office, Jobsite.TODAY).close(job, DAY, Optional.empty(), Optional.empty());
         assertThat(again)
                 .as(job + ": asked again, it closes")
                 .isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class);

@@ -16,15 +16,28 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
+import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.SignatureInput;
 
 /** Sample 1 in a folder of its own, with two options, to be issued, accepted, changed and closed. */
 public final class Jobsite {
+    /** A day after everything that the tests tell of. */
+    public static final LocalDate TODAY = LocalDate.of(2026, 11, 20);
+
     static final LocalDate SIGNED = LocalDate.of(2026, 8, 20);
 
     private static final Path SAMPLES = Path.of("sample-quotes");
     private static final String SAMPLE = "block-basement-to-swale";
     private static final ObjectMapper JSON = new ObjectMapper();
+
+    private static final String SIGNING = """
+            {"place": "home", "salesperson": {"name": "Jory Fennimarsh"}, "oldestAge": 58, "specialOrder": "$0.00",
+             "subcontractors": [], "dateIsEssential": false, "permits": "We pull the permit."}
+            """;
+    private static final String RULES = """
+            {"packs": [{"state": "OH", "counsel": {"by": "Test Counsel", "on": "2026-06-01"},
+              "notices": [{"notice": "excess cost notice", "wording": "Test words for extra cost."}]}]}
+            """;
 
     private final Path root;
 
@@ -43,7 +56,7 @@ public final class Jobsite {
                     Files.copy(file, job.resolve(file.getFileName()));
                 }
             }
-            Files.writeString(job.resolve("signed.pdf"), "a scan");
+            makeSignable(job);
         } catch (IOException unwritable) {
             throw new UncheckedIOException(unwritable);
         }
@@ -56,6 +69,17 @@ public final class Jobsite {
         return site;
     }
 
+    /** What a contract asks for beyond the work, the rules of the state as counsel read them, and a signed paper. */
+    public static void makeSignable(Path job) {
+        try {
+            Files.writeString(job.resolve("signed.pdf"), "a scan");
+            Files.writeString(job.resolve("state-rules.json"), RULES);
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+        edit(job.resolve("job.json"), file -> file.set("signing", json(SIGNING)));
+    }
+
     static String wall(String label, String faces, int feet) {
         return """
                 {"label": "%s", "where": "%s wall", "faces": "%s", "from": "0 ft", "length": "%d ft", "depth": "4 ft",
@@ -63,6 +87,20 @@ public final class Jobsite {
                  "displaced": false, "bow": "0 in", "footingUndermined": false, "tiedToFloor": true},
                  "finish": {"system": "coating", "dryFilm": "60 mil"}}
                 """.formatted(label, faces, faces, feet);
+    }
+
+    /** The same job with its company and all its records in another place. */
+    Jobsite copy(Path to) {
+        try (Stream<Path> all = Files.walk(root)) {
+            for (Path file : all.filter(Files::isRegularFile).toList()) {
+                Path target = to.resolve(root.relativize(file).toString());
+                Files.createDirectories(target.getParent());
+                Files.copy(file, target);
+            }
+        } catch (IOException unwritable) {
+            throw new UncheckedIOException(unwritable);
+        }
+        return new Jobsite(to);
     }
 
     public Path folder() {
@@ -139,17 +177,21 @@ public final class Jobsite {
     }
 
     public static SignatureInput yes() {
-        return new SignatureInput(
-                SIGNED, List.of("Ida Wrenfield"), Optional.of("signed.pdf"), Optional.empty(), Optional.empty());
+        return on(SIGNED.toString());
     }
 
-    static SignatureInput on(String day) {
+    public static SignatureInput on(String day) {
+        return by(day, "Ida Wrenfield", "Tobias Wrenfield");
+    }
+
+    /** On paper, by those people. */
+    public static SignatureInput by(String day, String... names) {
         return new SignatureInput(
                 LocalDate.parse(day),
-                List.of("Ida Wrenfield"),
+                List.of(names),
                 Optional.of("signed.pdf"),
                 Optional.empty(),
-                Optional.empty());
+                ConsentInput.NONE);
     }
 
     /** Every file below the job's folder with its bytes as text, to see what changed. */

@@ -69,7 +69,7 @@ class OldBidsTest {
 
     @Test
     void priceOfAnIssuedProposalIsTheOneThatWasIssued() throws IOException {
-        new Issuing(Office.with(Optional.empty())).issue(site.folder());
+        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
         String issued =
                 ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         site.editCompany(company ->
@@ -97,27 +97,27 @@ class OldBidsTest {
 
     @Test
     void signedContractIsNotPricedAnew() throws IOException {
-        new Issuing(Office.with(Optional.empty())).issue(site.folder());
-        new Accepting(Office.with(Optional.empty())).accept(site.folder(), List.of(), Jobsite.yes());
+        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
+        new Accepting(Office.with(Optional.empty()), Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
         assertThat(new RepriceService().reprice(site.file(), on(OCTOBER), true).done())
                 .isFalse();
-        assertThat(Losing.lose(site.file(), OCTOBER, "x")).isInstanceOf(Outcome.Refused.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
     }
 
     @Test
     void lostBidIsRegisteredOnceWithItsReasonAndTakenUpByALaterIssue() throws IOException {
-        assertThat(Losing.lose(site.file(), OCTOBER, "x")).isInstanceOf(Outcome.Refused.class);
-        new Issuing(Office.with(Optional.empty())).issue(site.folder());
-        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x")).isInstanceOf(Outcome.Refused.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid")).isInstanceOf(Outcome.Issued.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "again")).isInstanceOf(Outcome.Standing.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
+        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
+        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY)).isInstanceOf(Outcome.Issued.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "again", Jobsite.TODAY)).isInstanceOf(Outcome.Standing.class);
         assertThat(Register.of(site.folder()).entries())
                 .filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)
                 .hasSize(1)
                 .allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
         assertThat(JobRecords.beside(site.file()).isLost()).isTrue();
         site.edit(job -> job.put("title", "Another title"));
-        new Issuing(Office.with(Optional.empty())).issue(site.folder());
+        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
         assertThat(JobRecords.beside(site.file()).isLost()).isFalse();
     }
 

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Closing;
+import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
 import spadework.office.agreement.SignatureInput;
@@ -92,6 +93,7 @@ class SampleStoryTest {
             Files.copy(SAMPLES.resolve(name), root.resolve(name));
         }
         job = Files.createDirectory(root.resolve("job"));
+        Files.copy(SAMPLE.resolve("state-rules.json"), job.resolve("state-rules.json"));
         file = job.resolve("job.json");
         try (Stream<Path> pictures = Files.list(SAMPLE)) {
             for (Path picture :
@@ -110,19 +112,25 @@ class SampleStoryTest {
             json.put("issued", "2026-07-06");
             ((ObjectNode) json.at("/walls/1")).put("length", "24 ft");
         });
-        assertThat(new Issuing(office).issue(file)).isInstanceOf(Outcome.Issued.class);
+        assertThat(new Issuing(office, Jobsite.TODAY).issue(file)).isInstanceOf(Outcome.Issued.class);
         edit(json -> {
             json.set("issued", told.get("issued"));
             ((ObjectNode) json.at("/walls/1")).set("length", told.at("/walls/1/length"));
         });
-        assertThat(new Issuing(office).issue(file)).isInstanceOf(Outcome.Issued.class);
+        assertThat(new Issuing(office, Jobsite.TODAY).issue(file)).isInstanceOf(Outcome.Issued.class);
     }
 
     private void accept() throws IOException {
         List<String> taken = new ArrayList<>();
         told.at("/accepted/options").forEach(label -> taken.add(label.asText()));
-        assertThat(new Accepting(office).accept(file, taken, yes(told.get("accepted"))))
-                .isInstanceOf(Outcome.Issued.class);
+        List<SignatureInput> signatures = yes(told.get("accepted"));
+        for (SignatureInput one : signatures) {
+            assertThat(new Accepting(office, Jobsite.TODAY).accept(file, taken, one))
+                    .isInstanceOf(
+                            one == signatures.get(signatures.size() - 1)
+                                    ? Outcome.Issued.class
+                                    : Outcome.Gathered.class);
+        }
     }
 
     private void change() throws IOException {
@@ -132,16 +140,16 @@ class SampleStoryTest {
             edit(json ->
                     (json.has("changes") ? (ArrayNode) json.get("changes") : json.putArray("changes")).add(pending));
             boolean accepted = change.get("state").asText().equals("accepted");
-            SignatureInput yes = accepted
+            List<SignatureInput> signatures = accepted
                     ? yes(change.get("decision"))
-                    : new SignatureInput(
-                            LocalDate.parse(change.get("issued").asText()),
-                            List.of(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            Optional.empty());
-            assertThat(new Deciding(office).decide(file, change.get("number").asInt(), accepted, yes))
-                    .isInstanceOf(Outcome.Issued.class);
+                    : List.of(SignatureInput.none(
+                            LocalDate.parse(change.get("issued").asText())));
+            Outcome last = null;
+            for (SignatureInput one : signatures) {
+                last = new Deciding(office, Jobsite.TODAY)
+                        .decide(file, change.get("number").asInt(), accepted, one);
+            }
+            assertThat(last).isInstanceOf(Outcome.Issued.class);
         }
     }
 
@@ -151,19 +159,33 @@ class SampleStoryTest {
             json.set("received", told.get("received"));
         });
         LocalDate completed = LocalDate.parse(told.at("/closed/completed").asText());
-        assertThat(new Closing(office).close(file, completed.plusDays(1), Optional.of(completed), Optional.empty()))
+        assertThat(new Closing(office, Jobsite.TODAY).close(file, completed.plusDays(1), Optional.of(completed), Optional.empty()))
                 .isInstanceOf(Outcome.Issued.class);
     }
 
-    private static SignatureInput yes(JsonNode signed) {
+    private static List<SignatureInput> yes(JsonNode signed) {
+        List<JsonNode> signatures = new ArrayList<>(List.of(signed.get("signature")));
+        signed.path("furtherSignatures").forEach(signatures::add);
+        LocalDate on = LocalDate.parse(signed.get("on").asText());
+        return signatures.stream().map(one -> yes(on, one)).toList();
+    }
+
+    private static SignatureInput yes(LocalDate on, JsonNode signature) {
+        JsonNode consent = signature.get("electronic");
         List<String> by = new ArrayList<>();
-        signed.get("by").forEach(name -> by.add(name.asText()));
+        signature.get("by").forEach(name -> by.add(name.asText()));
         return new SignatureInput(
-                LocalDate.parse(signed.get("on").asText()),
+                on,
                 by,
-                Optional.ofNullable(signed.at("/signature/file").textValue()),
-                Optional.ofNullable(signed.at("/signature/typed").textValue()),
-                Optional.ofNullable(signed.at("/signature/consent").textValue()));
+                Optional.empty(),
+                Optional.of(signature.get("typed").asText()),
+                new ConsentInput(
+                        Optional.of(LocalDate.parse(consent.get("given").asText())),
+                        Optional.of(LocalDate.parse(consent.get("disclosed").asText())),
+                        Optional.of(consent.get("paper").asText()),
+                        Optional.of(consent.get("withdrawal").asText()),
+                        Optional.of(consent.get("equipment").asText()),
+                        Optional.of(consent.get("access").asText())));
     }
 
     private void edit(Consumer<ObjectNode> change) throws IOException {

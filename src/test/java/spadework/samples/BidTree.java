@@ -9,12 +9,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
 import spadework.office.agreement.Losing;
-import spadework.office.agreement.SignatureInput;
 
 /**
  * A generated tree of jobs: of ten, seven drafts that differ in number, date and the length of a wall, one that is
@@ -59,20 +59,14 @@ public final class BidTree {
     }
 
     private static void register(Path folder, int kind) throws IOException {
-        Files.writeString(folder.resolve("signed.pdf"), "a scan");
+        Jobsite.makeSignable(folder);
         Office office = Office.with(Optional.empty());
-        done(new Issuing(office).issue(folder));
+        done(new Issuing(office, Jobsite.TODAY).issue(folder));
         if (kind == 8) {
-            SignatureInput yes = new SignatureInput(
-                    LocalDate.of(2026, 8, 20),
-                    List.of("Ida Wrenfield"),
-                    Optional.of("signed.pdf"),
-                    Optional.empty(),
-                    Optional.empty());
-            done(new Accepting(office).accept(folder, List.of(), yes));
+            done(new Accepting(office, Jobsite.TODAY).accept(folder, List.of(), Jobsite.yes()));
         }
         if (kind == 9) {
-            done(Losing.lose(folder, LocalDate.of(2026, 9, 1), "took a lower bid"));
+            done(Losing.lose(folder, LocalDate.of(2026, 9, 1), "took a lower bid", Jobsite.TODAY));
         }
     }
 

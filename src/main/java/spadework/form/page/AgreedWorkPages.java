@@ -37,10 +37,24 @@ public final class AgreedWorkPages {
         for (String key : List.of("/decision/on", "/decision/by", "/decision/price")) {
             page.shown(change, key, key.endsWith("by") ? 6 : 2);
         }
-        for (String key : List.of("/file", "/typed", "/consent")) {
-            page.shown(change, "/decision/signature" + key, 4);
+        for (String key : List.of("/by", "/file", "/typed", "/consent")) {
+            page.shown(change, "/decision/signature" + key, 3);
         }
+        for (String part : CONSENT) {
+            page.shown(change, "/decision/signature/electronic" + part, 2);
+        }
+        furtherSignatures(page, change.inside("/decision"));
         return page;
+    }
+
+    /** The signature of the second who signed apart; the step writes it, and the job file has those of all. */
+    static void furtherSignatures(FormPage page, BasePointer of) {
+        for (String key : List.of("/by", "/file", "/typed", "/consent")) {
+            page.shown(of, "/furtherSignatures/0" + key, 3);
+        }
+        for (String part : CONSENT) {
+            page.shown(of, "/furtherSignatures/0/electronic" + part, 2);
+        }
     }
 
     /** What is added and taken away, under names of the job's own. */
@@ -63,6 +77,10 @@ public final class AgreedWorkPages {
         page.group("takes.ground");
         JobPages.ground(page, takes.inside("/restoration"));
     }
+
+    /** The parts of a consent to sign without paper. */
+    static final List<String> CONSENT =
+            List.of("/given", "/disclosed", "/paper", "/withdrawal", "/equipment", "/access");
 
     static FormPage built(JobSession session) {
         FormPage page = new FormPage(session, "built");
@@ -110,9 +128,12 @@ public final class AgreedWorkPages {
         page.field(signing, "/financed", 2);
         page.field(signing, "/language", 3);
         page.field(signing, "/permits", 9);
+        page.field(signing, "/received", 3);
+        page.field(signing, "/statement", 9);
         page.field(signing, "/depositHeld", 12);
         page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
         JComponent nobody = new EmptyListCheckBox(page.session(), "/signing/subcontractors");
         page.put(nobody, "span 12");
+        page.table(signing.inside("/signers"), "/name=4", "/right=4", "/owner=4", "/document=4");
     }
 }

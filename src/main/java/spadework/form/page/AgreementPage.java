@@ -74,7 +74,11 @@ public final class AgreementPage extends FormPage {
         accepting.onto(this);
         act(Step.ACCEPT, "accept", this::accept);
         written("/accepted", 2, "/revision", "/on", "/price", "/bookDate", "/options", "/declined");
-        written("/accepted", 3, "/by", "/signature/file", "/signature/typed", "/signature/consent");
+        written("/accepted", 3, "/by", "/signature/by", "/signature/file", "/signature/typed", "/signature/consent");
+        for (String part : AgreedWorkPages.CONSENT) {
+            shown(BasePointer.JOB.inside("/accepted"), "/signature/electronic" + part, 2);
+        }
+        AgreedWorkPages.furtherSignatures(this, BasePointer.JOB.inside("/accepted"));
         shown(BasePointer.JOB.inside("/accepted"), "/templates", 3);
         step(Step.CHANGE);
         orders.setName("orders");
@@ -136,25 +140,25 @@ public final class AgreementPage extends FormPage {
     }
 
     private void issue() {
-        take(Step.ISSUE, job -> new Issuing(session().office()).issue(job), () -> {});
+        take(Step.ISSUE, job -> new Issuing(session().office(), today).issue(job), () -> {});
     }
 
     private void accept() {
-        if (accepting.areDays("on")) {
+        if (accepting.areDays("on", "given?", "disclosed?")) {
             List<String> taken = offers.taken();
             SignatureInput yes = accepting.yes();
-            take(Step.ACCEPT, job -> new Accepting(session().office()).accept(job, taken, yes), accepting::clear);
+            take(Step.ACCEPT, job -> new Accepting(session().office(), today).accept(job, taken, yes), accepting::clear);
         }
     }
 
     private void decide(boolean accepted) {
         Optional<Progress.Order> chosen = chosen();
-        if (chosen.isPresent() && deciding.areDays("on")) {
+        if (chosen.isPresent() && deciding.areDays("on", "given?", "disclosed?")) {
             int number = chosen.get().number();
             SignatureInput yes = deciding.yes();
             take(
                     Step.CHANGE,
-                    job -> new Deciding(session().office()).decide(job, number, accepted, yes),
+                    job -> new Deciding(session().office(), today).decide(job, number, accepted, yes),
                     deciding::clear);
         }
     }
@@ -164,7 +168,7 @@ public final class AgreementPage extends FormPage {
             Optional<LocalDate> completed = closing.said("completed").map(LocalDate::parse);
             Optional<String> waived = closing.said("waived");
             LocalDate on = closing.day("on");
-            take(Step.CLOSE, job -> new Closing(session().office()).close(job, on, completed, waived), closing::clear);
+            take(Step.CLOSE, job -> new Closing(session().office(), today).close(job, on, completed, waived), closing::clear);
         }
     }
 

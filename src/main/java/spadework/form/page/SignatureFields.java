@@ -10,6 +10,7 @@ import java.util.stream.Stream;
 import javax.swing.JTextField;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.SignatureInput;
 
 /** Who signed, when and how: entered for one step, and written into the job by that step alone. */
@@ -29,7 +30,12 @@ public final class SignatureFields {
         field(page, "by", 9);
         field(page, "file", 4);
         field(page, "typed", 4);
-        field(page, "consent", 4);
+        field(page, "given", 2);
+        field(page, "disclosed", 2);
+        field(page, "paper", 4);
+        field(page, "withdrawal", 4);
+        field(page, "equipment", 6);
+        field(page, "access", 6);
         return this;
     }
 
@@ -85,7 +91,14 @@ public final class SignatureFields {
                 .map(String::strip)
                 .filter(name -> !name.isEmpty())
                 .toList();
-        return new SignatureInput(day("on"), by, said("file"), said("typed"), said("consent"));
+        ConsentInput consent = new ConsentInput(
+                said("given").map(LocalDate::parse),
+                said("disclosed").map(LocalDate::parse),
+                said("paper"),
+                said("withdrawal"),
+                said("equipment"),
+                said("access"));
+        return new SignatureInput(day("on"), by, said("file"), said("typed"), consent);
     }
 
     /** Empties them, once what they say is written. */

@@ -6,6 +6,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import spadework.intake.source.Excerpt;
 import spadework.intake.source.SourceFile;
@@ -19,6 +20,8 @@ import spadework.job.Change;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Option;
+import spadework.job.Sale;
+import spadework.job.Signing;
 import spadework.job.SolidRun;
 import spadework.job.Wall;
 
@@ -35,6 +38,7 @@ public final class AgreementChecks {
     static void check(Job job, SourceFile sheet) {
         AgreementChecks checks = new AgreementChecks(job.agreement(), sheet);
         checks.labels();
+        job.agreement().signing().ifPresent(signing -> checks.signing(job, signing));
         job.agreement().accepted().ifPresent(yes -> checks.accepted(job, yes));
         checks.changes();
         if (sheet.faults().isEmpty()) {
@@ -76,6 +80,33 @@ public final class AgreementChecks {
             together(yes);
         }
         order("/issued", job.issued(), "/accepted/on", yes.on());
+        Optional<LocalDate> dated = agreement.signing().flatMap(signing -> signing.sale().on());
+        if (sheet.isSound("/accepted/on")
+                && sheet.isSound("/signing/on")
+                && dated.filter(day -> !day.equals(yes.on())).isPresent()) {
+            sheet.fault(
+                    "/signing/on",
+                    dated.get().toString(),
+                    "the day of \"accepted\", " + yes.on(),
+                    "one day stands on the contract and in the register: write the day on which it was really signed");
+        }
+    }
+
+    /** The day of signing and who signs for whom. */
+    private void signing(Job job, Signing signing) {
+        Sale sale = signing.sale();
+        sale.on().ifPresent(day -> order("/issued", job.issued(), "/signing/on", day));
+        if (sale.on().isPresent() && sale.received().isPresent()) {
+            order("/signing/on", sale.on().get(), "/signing/received", sale.received().get());
+        }
+        Names owners = new Names("a name of the customer", new HashSet<>(job.customer().names()), true);
+        for (int i = 0; i < signing.signers().size(); i++) {
+            String pointer = "/signing/signers/" + i + "/owner";
+            if (sheet.isSound(pointer) && sheet.isSound("/customer/names")) {
+                String owner = signing.signers().get(i).owner();
+                owners.check(sheet, pointer, owner, Excerpt.quoted(owner));
+            }
+        }
     }
 
     private void decide(String list, List<String> labels, Names names, Set<String> decided) {
@@ -158,6 +189,25 @@ public final class AgreementChecks {
                 pipes,
                 "a pipe");
         order("/asBuilt/started", built.started(), "/asBuilt/finished", built.finished());
+        agreement
+                .accepted()
+                .ifPresent(yes -> order("/accepted/on", yes.on(), "/asBuilt/started", built.started()));
+        for (int i = 0; i < built.walls().size(); i++) {
+            for (int j = 0; j < built.walls().get(i).holdPoints().size(); j++) {
+                order(
+                        "/asBuilt/started",
+                        built.started(),
+                        "/asBuilt/walls/" + i + "/holdPoints/" + j + "/on",
+                        built.walls().get(i).holdPoints().get(j).on());
+            }
+        }
+        for (int i = 0; i < built.flowTests().size(); i++) {
+            order(
+                    "/asBuilt/started",
+                    built.started(),
+                    "/asBuilt/flowTests/" + i + "/on",
+                    built.flowTests().get(i).on());
+        }
         agreement
                 .closed()
                 .ifPresent(closed ->

@@ -4,6 +4,7 @@ import java.math.BigDecimal;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import spadework.company.Backfill;
 import spadework.company.Company;
@@ -131,7 +132,19 @@ public final class CompanyReader {
                 fields.get("label", Texts.LABEL),
                 fields.get("number", Texts.LABEL),
                 fields.find("classification", Texts.LABEL),
-                fields.find("until", CalendarDates.DATE));
+                fields.find("until", CalendarDates.DATE),
+                fields.find("state", Addresses.STATE),
+                fields.list("elsewhere", ValueKind.object(CompanyReader::licenseElsewhere)));
+    }
+
+    private static License licenseElsewhere(ObjectFields fields) {
+        return new License(
+                fields.get("label", Texts.LABEL),
+                fields.get("number", Texts.LABEL),
+                fields.find("classification", Texts.LABEL),
+                fields.find("until", CalendarDates.DATE),
+                Optional.of(fields.get("state", Addresses.STATE)),
+                List.of());
     }
 
     private static Insurance insurance(ObjectFields fields) {

@@ -1,5 +1,7 @@
 package spadework.intake.job;
 
+import java.util.ArrayList;
+import java.util.List;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
@@ -17,6 +19,7 @@ import spadework.job.ChangeReason;
 import spadework.job.ChangeState;
 import spadework.job.Closed;
 import spadework.job.Decision;
+import spadework.job.ElectronicConsent;
 import spadework.job.Option;
 import spadework.job.Received;
 import spadework.job.Signature;
@@ -63,29 +66,66 @@ public final class AgreementReader {
                 fields.filled("by", Texts.LABEL),
                 fields.list("options", Texts.LABEL),
                 fields.list("declined", Texts.LABEL),
-                fields.get("signature", SIGNATURE),
+                signatures(fields),
                 fields.get("price", DollarAmounts.ABOVE_ZERO),
                 fields.get("bookDate", CalendarDates.DATE),
                 fields.get("templates", Texts.LABEL));
     }
 
+    /** The first signature stands alone, as files from before had it; those of the others follow in a list. */
+    private static List<Signature> signatures(ObjectFields fields) {
+        List<Signature> all = new ArrayList<>();
+        all.add(fields.get("signature", SIGNATURE));
+        all.addAll(fields.list("furtherSignatures", SIGNATURE));
+        return all;
+    }
+
     private static Signature signature(ObjectFields fields) {
         Signature signature = new Signature(
-                fields.find("file", Texts.FILE), fields.find("typed", Texts.LABEL), fields.find("consent", Texts.TEXT));
+                fields.list("by", Texts.LABEL),
+                fields.find("file", Texts.FILE),
+                fields.find("typed", Texts.LABEL),
+                fields.find("consent", Texts.TEXT),
+                fields.find("electronic", ValueKind.object(AgreementReader::electronic)));
         SourceNode node = fields.node();
         if (node.isSilent()) {
             return signature;
         }
         if (signature.file().isEmpty() == signature.typed().isEmpty()) {
             String found = signature.file().isEmpty() ? "no \"file\" and no \"typed\"" : "a file and a typed name";
-            node.fault(found, "\"file\", or \"typed\" with \"consent\"", "say how it was signed, in one way");
-        } else if (signature.typed().isPresent() && signature.consent().isEmpty()) {
+            node.fault(found, "\"file\", or \"typed\" with \"electronic\"", "say how it was signed, in one way");
+        } else if (signature.typed().isPresent()
+                && signature.consent().isEmpty()
+                && signature.electronic().isEmpty()
+                && node.at("electronic").json() == null) {
             node.fault(
-                    "a typed name without \"consent\"",
-                    "\"typed\" with \"consent\"",
-                    "add \"consent\": how the signer agreed to sign without paper");
+                    "a typed name without \"electronic\"",
+                    "\"typed\" with \"electronic\"",
+                    "add \"electronic\": when the signer agreed to sign without paper and what was shown before"
+                            + " (15 USC 7001(c))");
         }
         return signature;
+    }
+
+    private static ElectronicConsent electronic(ObjectFields fields) {
+        ElectronicConsent consent = new ElectronicConsent(
+                fields.get("given", CalendarDates.DATE),
+                fields.get("disclosed", CalendarDates.DATE),
+                fields.get("paper", Texts.TEXT),
+                fields.get("withdrawal", Texts.TEXT),
+                fields.get("equipment", Texts.TEXT),
+                fields.get("access", Texts.TEXT));
+        SourceNode shown = fields.node().at("disclosed");
+        if (!fields.node().isSilent()
+                && !shown.isSilent()
+                && !fields.node().at("given").isSilent()
+                && consent.disclosed().isAfter(consent.given())) {
+            shown.fault(
+                    consent.disclosed().toString(),
+                    "a day not after \"given\", " + consent.given(),
+                    "the statement is shown before the signer agrees: change one of the two dates");
+        }
+        return consent;
     }
 
     private Change change(ObjectFields fields) {
@@ -129,7 +169,7 @@ public final class AgreementReader {
         return new Decision(
                 fields.get("on", CalendarDates.DATE),
                 fields.filled("by", Texts.LABEL),
-                fields.get("signature", SIGNATURE),
+                signatures(fields),
                 fields.get("price", DollarAmounts.SIGNED));
     }
 

@@ -12,8 +12,10 @@ import spadework.intake.value.DollarAmounts;
 import spadework.job.Financing;
 import spadework.job.Sale;
 import spadework.job.Salesperson;
+import spadework.job.Signer;
 import spadework.job.Signing;
 import spadework.job.SigningPlace;
+import spadework.job.SigningRight;
 import spadework.job.Subcontractor;
 
 /** Reads what a contract says beyond the work. */
@@ -28,7 +30,8 @@ public final class SigningReader {
                 financing(fields),
                 fields.find("subcontractors", new ValueKind<>("[]", SigningReader::subcontractors)),
                 fields.find("dateIsEssential", Texts.YES_OR_NO),
-                fields.find("permits", Texts.TEXT));
+                fields.find("permits", Texts.TEXT),
+                fields.list("signers", ValueKind.object(SigningReader::signer)));
     }
 
     private static Sale sale(ObjectFields fields) {
@@ -38,7 +41,17 @@ public final class SigningReader {
                 fields.find("salesperson", ValueKind.object(SigningReader::salesperson)),
                 fields.find("oldestAge", Counts.between(18, 120)),
                 fields.get("language", Texts.LABEL, ENGLISH),
-                fields.get("emergency", Texts.YES_OR_NO, false));
+                fields.get("emergency", Texts.YES_OR_NO, false),
+                fields.find("statement", Texts.FILE),
+                fields.find("received", CalendarDates.DATE));
+    }
+
+    private static Signer signer(ObjectFields fields) {
+        return new Signer(
+                fields.get("name", Texts.LABEL),
+                fields.get("right", Choices.of(SigningRight.class)),
+                fields.get("owner", Texts.LABEL),
+                fields.find("document", Texts.FILE));
     }
 
     private static Financing financing(ObjectFields fields) {

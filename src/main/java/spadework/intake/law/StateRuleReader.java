@@ -1,5 +1,6 @@
 package spadework.intake.law;
 
+import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -19,6 +20,7 @@ import spadework.intake.value.Limits;
 import spadework.intake.value.TextWithUnit;
 import spadework.law.CancelRule;
 import spadework.law.Content;
+import spadework.law.Counsel;
 import spadework.law.DayCount;
 import spadework.law.DepositCap;
 import spadework.law.DepositKind;
@@ -26,6 +28,8 @@ import spadework.law.LegalNotice;
 import spadework.law.NoticeCase;
 import spadework.law.NoticePlace;
 import spadework.law.RequiredContent;
+import spadework.law.RuleSource;
+import spadework.law.StateHoliday;
 import spadework.law.StateRules;
 import spadework.measure.UnreadableMeasure;
 import spadework.money.Dollars;
@@ -91,13 +95,20 @@ public final class StateRuleReader {
                 fields.find("contents", list(ValueKind.object(StateRuleReader::content)))
                         .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
                 notices(fields, base.map(StateRules::notices).orElse(List.of())),
-                allFacts,
-                fields.find("notes", list(Texts.TEXT))
-                        .orElseGet(() -> base.map(StateRules::notes).orElse(List.of())),
-                fields.find("citations", list(Texts.TEXT))
-                        .orElseGet(() -> base.map(StateRules::citations).orElse(List.of())),
-                value(fields, "asOf", CalendarDates.DATE, base.map(rules -> LocalDate.parse(rules.asOf())))
-                        .toString());
+                new RuleSource(
+                        allFacts,
+                        fields.find("notes", list(Texts.TEXT))
+                                .orElseGet(() -> base.map(rules -> rules.source().notes()).orElse(List.of())),
+                        fields.find("citations", list(Texts.TEXT))
+                                .orElseGet(() -> base.map(StateRules::citations).orElse(List.of())),
+                        value(fields, "asOf", CalendarDates.DATE, base.map(rules -> LocalDate.parse(rules.asOf())))
+                                .toString(),
+                        fields.find("counsel", ValueKind.object(StateRuleReader::counsel))
+                                .or(() -> base.flatMap(rules -> rules.source().counsel()))));
+    }
+
+    private static Counsel counsel(ObjectFields fields) {
+        return new Counsel(fields.get("by", Texts.LABEL), fields.get("on", CalendarDates.DATE));
     }
 
     private static <T> T value(ObjectFields fields, String key, ValueKind<T> kind, Optional<T> base) {
@@ -128,7 +139,31 @@ public final class StateRuleReader {
                 fields.find("seniorAge", Counts.between(18, 120)),
                 fields.find("count", Choices.of(DayCount.class)),
                 facts.getOrDefault("cancel", "M"),
-                fields.get("fromReceipt", Texts.YES_OR_NO, false));
+                fields.get("fromReceipt", Texts.YES_OR_NO, false),
+                fields.list("holidays", ValueKind.object(StateRuleReader::holiday)));
+    }
+
+    private static StateHoliday holiday(ObjectFields fields) {
+        String name = fields.get("name", Texts.LABEL);
+        Optional<Integer> month = fields.find("month", Counts.between(1, 12));
+        Optional<Integer> day = fields.find("day", Counts.between(1, 31));
+        Optional<DayOfWeek> weekday = fields.find("weekday", Choices.of(DayOfWeek.class));
+        Optional<Integer> nth = fields.find("nth", Counts.between(1, 5));
+        Optional<Integer> easter = fields.find("fromEaster", Counts.between(-60, 60));
+        int after = fields.find("after", Counts.between(0, 6)).orElse(0);
+        StateHoliday.Rule rule = new StateHoliday.FromEaster(easter.orElse(0));
+        if (month.isPresent() && day.isPresent()) {
+            rule = new StateHoliday.OnDate(month.get(), day.get());
+        } else if (month.isPresent() && weekday.isPresent() && nth.isPresent()) {
+            rule = new StateHoliday.OnWeekday(month.get(), weekday.get(), nth.get(), after);
+        } else if (easter.isEmpty() && !fields.node().isSilent()) {
+            fields.node()
+                    .fault(
+                            "a holiday without its day",
+                            "\"month\" with \"day\", \"month\" with \"weekday\" and \"nth\", or \"fromEaster\"",
+                            "say on which day it falls");
+        }
+        return new StateHoliday(name, rule, fields.get("status", STATUS));
     }
 
     private static RequiredContent content(ObjectFields fields) {

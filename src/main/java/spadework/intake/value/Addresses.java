@@ -12,5 +12,8 @@ public final class Addresses {
             fields.get("state", States.STATE),
             fields.get("zip", Texts.ZIP)));
 
+    /** Two letters of a state. */
+    public static final ValueKind<String> STATE = States.STATE;
+
     private Addresses() {}
 }

@@ -11,9 +11,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.contract.Contract;
 import spadework.contract.PricedOption;
+import spadework.contract.SealedFigures;
 import spadework.contract.Sum;
 import spadework.intake.Intake;
+import spadework.job.Job;
+import spadework.job.Sale;
+import spadework.job.Signing;
 import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.BidResult;
@@ -23,26 +28,39 @@ import spadework.office.PaperKind;
 import spadework.office.Refusal;
 import spadework.office.files.FileName;
 import spadework.office.records.JobRecords;
-import spadework.office.records.JobSource;
-import spadework.paperwork.Dossier;
+import spadework.paperwork.contract.ContractNotices;
 import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Issue;
 import spadework.register.Register;
 
-/** Records the homeowner's yes: the contract is filed with its source, and the job says what was agreed. */
+/**
+ * Records the homeowner's yes to the proposal that was issued last: priced and printed from the source that was kept
+ * with it, whatever company, books and templates say today.
+ */
 public final class Accepting {
     private static final String PLACE = "/accepted";
+    private static final String SIGNED_ON = "/signing/on";
 
     private final Office office;
+    private final LocalDate today;
 
-    public Accepting(Office office) {
+    /** @param today the day on which the step is taken; nothing can have been signed later */
+    public Accepting(Office office, LocalDate today) {
         this.office = office;
+        this.today = today;
+    }
+
+    /** A yes as it comes in: the job file, what stands in it, and what was signed. */
+    private record Yes(Path file, JobText text, Job job, List<String> taken, SignatureInput signed) {
+        private String chosen() {
+            return String.join(", ", taken.stream().sorted().toList());
+        }
     }
 
     /**
-     * Accepts the proposal that was issued last.
+     * Accepts the proposal that was issued last, once everybody who has to has signed.
      *
      * @param taken labels of the options that the homeowner takes; the others are declined
      * @throws IOException if a file cannot be read or written
@@ -53,112 +71,196 @@ public final class Accepting {
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
-        Bid bid = (Bid) answer;
+        Job now = ((Bid) answer).proposed().job();
         JobRecords records = JobRecords.beside(file);
-        JobText text = JobText.of(Files.readString(file));
+        Yes asked = new Yes(file, JobText.of(Files.readString(file)), now, taken, yes);
         if (records.contract().isPresent()) {
-            return InterruptedStep.written(records, records.contract().get(), text, List.of(PLACE), file);
+            return repeated(records, asked);
         }
-        List<String> reasons = reasons(file, bid, records, taken, yes);
+        List<String> reasons = new ArrayList<>(Signatures.reasons(file, now, yes, today));
+        if (records.proposal().isEmpty()) {
+            reasons.add("No proposal was issued; the homeowner accepts one that has a number. Issue it first; on the "
+                    + "command line: spadework issue");
+            return new Outcome.Refused(reasons);
+        }
+        if (records.isLost()) {
+            reasons.add("The homeowner declined it, as the register has it. If they came back, issue it again.");
+        }
+        Optional<IssuedProposal> last = IssuedProposal.last(records);
+        if (last.isEmpty()) {
+            reasons.add("The source of " + records.proposal().get().number().orElseThrow()
+                    + " is not in the folder \"issued\" any more, so that it cannot be accepted as it was. Bring it"
+                    + " back from a copy, or issue the proposal again.");
+            return new Outcome.Refused(reasons);
+        }
+        try (IssuedProposal issued = last.get()) {
+            return accept(records, issued, asked, reasons);
+        }
+    }
+
+    private Outcome accept(JobRecords records, IssuedProposal issued, Yes asked, List<String> reasons)
+            throws IOException {
+        issued.moved(asked.text(), asked.job())
+                .ifPresent(moved -> reasons.add("The job changed since " + issued.number() + ": " + moved
+                        + ". Put it back, or issue it again; what was not issued cannot be accepted."));
+        JobText signing = issued.withSigning(asked.text())
+                .with(SIGNED_ON, asked.signed().on().toString());
+        reasons.addAll(days(issued, asked));
+        reasons.addAll(options(asked));
+        BidResult answer = issued.bid(signing);
+        if (answer instanceof Refusal refusal) {
+            return reasons.isEmpty() ? new Outcome.Faulty(refusal.faults()) : new Outcome.Refused(reasons);
+        }
+        Bid proposed = (Bid) answer;
+        proposed.openStops().forEach(stop -> reasons.add(office.told(stop)));
+        issued.otherwise(proposed).ifPresent(reasons::add);
+        GatheredSignatures gathered =
+                GatheredSignatures.on(records, issued.entry().number().orElseThrow());
+        reasons.addAll(gathered.reasons(asked.signed(), asked.chosen()));
         if (!reasons.isEmpty()) {
             return new Outcome.Refused(reasons);
         }
-        JobText accepted = accepted(text, bid.proposed(), records.proposal().orElseThrow(), taken, yes);
-        BidResult after = office.bid(accepted.text(), file);
+        JobText accepted = accepted(signing, issued, proposed, asked, gathered.with(asked.signed()));
+        BidResult after = issued.bid(accepted);
         if (after instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
+        }
+        List<String> draft = draft((Bid) after);
+        if (!draft.isEmpty()) {
+            return new Outcome.Refused(draft);
+        }
+        List<String> missing = gathered.missing(asked.job(), asked.signed());
+        if (!missing.isEmpty()) {
+            return gathered.add(records, asked.file(), asked.signed(), asked.chosen(), missing);
         }
         Entry entry = Register.of(records.folder())
                 .issue(
                         DocumentKind.CONTRACT,
                         DocumentKind.CONTRACT.issued(),
-                        bid.dossier().job().number(),
-                        yes.on(),
+                        asked.job().number(),
+                        asked.signed().on(),
                         OnceGuard.of(DocumentKind.CONTRACT.issued()),
-                        number -> issue(file, number, accepted, (Bid) after, yes));
-        accepted.write(file);
+                        number -> issue(number, issued, accepted, (Bid) after, asked));
+        asked.text().with(accepted, List.of(PLACE, SIGNED_ON)).write(asked.file());
         return new Outcome.Issued(entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
     }
 
-    private List<String> reasons(Path file, Bid bid, JobRecords records, List<String> taken, SignatureInput yes)
-            throws IOException {
-        List<String> reasons = new ArrayList<>(Signatures.reasons(file, yes));
-        Dossier proposed = bid.proposed();
-        bid.openStops().forEach(stop -> reasons.add(office.told(stop)));
-        Optional<Entry> last = records.proposal();
-        if (last.isEmpty()) {
-            reasons.add("No proposal was issued; the homeowner accepts one that has a number. Issue it first; on the "
-                    + "command line: spadework issue");
-        } else if (!last.get()
-                .fact(Issuing.FINGERPRINT)
-                .equals(Optional.of(Fingerprint.of(file, proposed.job(), office.templates())))) {
-            reasons.add("The job, the company, the price book or the templates changed since "
-                    + last.get().number().orElseThrow().text()
-                    + ". Issue it again; what was not issued cannot be accepted.");
+    /** The step was taken before; with the same facts it stands, or is finished where the program died on the way. */
+    private static Outcome repeated(JobRecords records, Yes asked) throws IOException {
+        Entry contract = records.contract().orElseThrow();
+        Optional<JobText> signed = InterruptedStep.kept(records, contract);
+        if (signed.isPresent()) {
+            List<String> by = signed.get().words(PLACE + "/by");
+            Optional<Outcome> refusal = new RepeatedStep(contract.number().orElseThrow().text())
+                    .fact("the day of signing", contract.on().toString(), asked.signed().on().toString())
+                    .fact("who signed", RepeatedStep.among(by, asked.signed().by()), String.join("; ", asked.signed().by()))
+                    .fact("the options taken", RepeatedStep.sorted(signed.get().words(PLACE + "/options")), asked.chosen())
+                    .refusal();
+            if (refusal.isPresent()) {
+                return refusal.get();
+            }
         }
-        LocalDate until = proposed.job().issued().plusDays(proposed.job().validDays());
-        if (yes.on().isAfter(until)) {
+        return InterruptedStep.written(records, contract, asked.text(), List.of(PLACE, SIGNED_ON), asked.file());
+    }
+
+    private List<String> days(IssuedProposal issued, Yes asked) {
+        List<String> reasons = new ArrayList<>();
+        LocalDate on = asked.signed().on();
+        LocalDate until = issued.validUntil(asked.job());
+        if (on.isAfter(until)) {
             reasons.add("The price held until " + until + ". Issue the proposal again with a new date.");
         }
-        if (yes.on().isBefore(proposed.job().issued())) {
-            reasons.add("The proposal was issued on " + proposed.job().issued() + ", after " + yes.on() + ".");
+        if (on.isBefore(issued.entry().on())) {
+            reasons.add(issued.number() + " was issued on " + issued.entry().on() + ", after " + on
+                    + ". Nobody signs a paper before it is there: correct the day of signing.");
         }
-        List<String> known = proposed.job().agreement().options().stream()
-                .map(option -> option.label())
-                .toList();
-        taken.stream()
-                .filter(label -> !known.contains(label))
-                .forEach(label ->
-                        reasons.add("There is no option " + label + "; there is " + String.join(", ", known) + "."));
+        Optional<LocalDate> dated = asked.job().agreement().signing().map(Signing::sale).flatMap(Sale::on);
+        if (dated.filter(day -> !day.equals(on)).isPresent()) {
+            reasons.add("The contract is dated " + dated.get() + ", and with it the last day to cancel; it was signed"
+                    + " on " + on + ". Write \"signing\", \"on\": \"" + on + "\", print it again and have that signed,"
+                    + " or correct the day of signing.");
+        }
         return reasons;
     }
 
-    private JobText accepted(JobText text, Dossier proposed, Entry issued, List<String> taken, SignatureInput yes) {
-        List<PricedOption> options = proposed.contract().options();
-        Dollars price = proposed.contract()
-                .proposed()
+    private static List<String> options(Yes asked) {
+        List<String> known = asked.job().agreement().options().stream()
+                .map(option -> option.label())
+                .toList();
+        return asked.taken().stream()
+                .filter(label -> !known.contains(label))
+                .map(label -> "There is no option " + label + "; there is " + String.join(", ", known) + ".")
+                .toList();
+    }
+
+    /** Why nobody can sign the contract yet: the job does not know how it is signed, or something is wanting in it. */
+    private List<String> draft(Bid bid) {
+        if (bid.contracted().job().agreement().signing().filter(Accepting::isPrepared).isEmpty()) {
+            return List.of("No contract is prepared, so there was none to sign. Write \"signing\" into the job:"
+                    + " place, salesperson, the oldest buyer's age and the rest; print the contract and have it"
+                    + " signed.");
+        }
+        List<String> wanting =
+                ContractNotices.wanting(bid.contracted()).stream().map(office::told).toList();
+        if (wanting.isEmpty()) {
+            return List.of();
+        }
+        List<String> reasons = new ArrayList<>();
+        reasons.add("The contract is a draft, not for signature; the last page of the draft says what is wanting and"
+                + " where it is written:");
+        reasons.addAll(wanting);
+        return reasons;
+    }
+
+    /** A block that holds nothing but the day says nothing of how it is signed. */
+    private static boolean isPrepared(Signing signing) {
+        Sale sale = signing.sale();
+        return sale.salesperson().isPresent()
+                || sale.oldestAge().isPresent()
+                || signing.subcontractors().isPresent()
+                || signing.permits().isPresent()
+                || signing.dateIsEssential().isPresent();
+    }
+
+    private static JobText accepted(
+            JobText text, IssuedProposal issued, Bid proposed, Yes asked, List<SignatureInput> signatures)
+            throws IOException {
+        Contract contract = proposed.proposed().contract();
+        List<PricedOption> options = contract.options();
+        Dollars price = contract.proposed()
                 .total()
                 .plus(Sum.of(options.stream()
-                                .filter(option -> taken.contains(option.option().label()))
+                                .filter(option -> asked.taken().contains(option.option().label()))
                                 .map(PricedOption::sum)
                                 .toList())
                         .total());
         List<String> declined = options.stream()
                 .map(option -> option.option().label())
-                .filter(label -> !taken.contains(label))
+                .filter(label -> !asked.taken().contains(label))
                 .toList();
-        return text.with(PLACE + "/revision", Integer.toString(issued.revision()))
-                .with(PLACE, yes)
-                .with(PLACE + "/options", taken)
-                .with(PLACE + "/declined", declined)
+        return text.with(PLACE + "/revision", Integer.toString(issued.entry().revision()))
+                .with(PLACE, signatures)
+                .withWords(PLACE + "/options", asked.taken())
+                .withWords(PLACE + "/declined", declined)
                 .with(PLACE + "/price", price.text())
-                .with(
-                        PLACE + "/bookDate",
-                        proposed.contract().proposed().bookDate().toString())
-                .with(PLACE + "/templates", Fingerprint.of(office.templates()));
+                .with(PLACE + "/bookDate", contract.proposed().bookDate().toString())
+                .with(PLACE + "/templates", Fingerprint.of(issued.office().templates()));
     }
 
-    private Issue issue(Path file, DocumentNumber number, JobText accepted, Bid bid, SignatureInput yes) {
+    private static Issue issue(
+            DocumentNumber number, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
-            files.putAll(
-                    RegisteredFiles.named(number, office.print(bid, bid.prepared(EnumSet.of(PaperKind.CONTRACT)))));
-            Signatures.keep(files, number, file, yes);
+            files.putAll(RegisteredFiles.named(
+                    number, issued.office().print(bid, bid.prepared(EnumSet.of(PaperKind.CONTRACT)))));
+            Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), accepted);
-            files.put(
-                    FileName.safe(number.text()) + "-source.zip",
-                    JobSource.of(
-                                    file,
-                                    accepted.text(),
-                                    bid.proposed().job(),
-                                    bid.proposed().company(),
-                                    office.templates())
-                            .archive());
+            files.put(FileName.safe(number.text()) + "-source.zip", issued.archive(accepted));
             Map<String, String> facts = new LinkedHashMap<>();
-            facts.put("by", String.join("; ", yes.by()));
-            facts.put("total", bid.dossier().contract().contracted().total().plain());
+            facts.put("by", String.join("; ", bid.contracted().job().agreement().accepted().orElseThrow().by()));
+            SealedFigures.of(bid.contracted().contract()).forEach((name, figure) -> facts.put(name, figure.plain()));
             facts.put("bookDate", bid.proposedQuote().bookDate().toString());
-            facts.put("templates", Fingerprint.of(office.templates()));
+            facts.put("templates", Fingerprint.of(issued.office().templates()));
             return Issue.of(files, facts);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -39,13 +40,16 @@ public final class Closing {
     private static final String PLACE = "/closed";
 
     private final Office office;
+    private final LocalDate today;
 
-    public Closing(Office office) {
+    /** @param today the day on which the step is taken; nothing can have been closed later */
+    public Closing(Office office, LocalDate today) {
         this.office = office;
+        this.today = today;
     }
 
     /** What keeps a job open, and what is only worth knowing. */
-    public List<Finding> checks(Bid bid, Optional<String> waived) {
+    public static List<Finding> checks(Bid bid, Optional<String> waived) {
         Dossier dossier = bid.dossier();
         Job built = BuiltJob.of(dossier.job());
         return CloseChecks.of(
@@ -74,12 +78,14 @@ public final class Closing {
         JobRecords records = JobRecords.beside(file);
         JobText text = JobText.of(Files.readString(file));
         if (records.certificate().isPresent()) {
-            return InterruptedStep.written(records, records.certificate().get(), text, List.of(PLACE), file);
+            return repeated(records, text, file, new Facts(on, completed, waived));
         }
-        List<String> reasons = Stream.concat(
-                        bid.openStops().stream(), checks(bid, waived).stream().filter(CloseChecks::isOpen))
+        List<String> reasons = new ArrayList<>(Signatures.future(on, today, "closed"));
+        reasons.addAll(records.stopped());
+        bid.dossier().job().agreement().asBuilt().ifPresent(built -> reasons.addAll(days(built, on, completed)));
+        Stream.concat(bid.openStops().stream(), checks(bid, waived).stream().filter(CloseChecks::isOpen))
                 .map(office::told)
-                .toList();
+                .forEach(reasons::add);
         if (!reasons.isEmpty()) {
             return new Outcome.Refused(reasons);
         }
@@ -100,6 +106,46 @@ public final class Closing {
         String number = entry.number().orElseThrow().text();
         numbered(closed, entry.number().get()).write(file);
         return new Outcome.Issued(number, RegisteredFiles.paths(records.folder(), entry));
+    }
+
+    /** What a close says of itself. */
+    private record Facts(LocalDate on, Optional<LocalDate> completed, Optional<String> waived) {}
+
+    /** It was closed before; with the same facts it stands, or is finished where the program died on the way. */
+    private static Outcome repeated(JobRecords records, JobText text, Path file, Facts asked) throws IOException {
+        Entry certificate = records.certificate().orElseThrow();
+        Optional<JobText> kept = InterruptedStep.kept(records, certificate);
+        if (kept.isPresent()) {
+            String from = kept.get().draft().shown(PLACE + "/completed");
+            Optional<Outcome> refusal = new RepeatedStep(certificate.number().orElseThrow().text())
+                    .fact("the day of the close", certificate.on().toString(), asked.on().toString())
+                    .fact("the first day of the warranty", from, asked.completed()
+                            .map(LocalDate::toString)
+                            .orElse(kept.get().draft().shown("/asBuilt/finished")))
+                    .fact(
+                            "why a balance is waived",
+                            kept.get().draft().shown(PLACE + "/balanceWaived"),
+                            asked.waived().orElse(""))
+                    .refusal();
+            if (refusal.isPresent()) {
+                return refusal.get();
+            }
+        }
+        return InterruptedStep.written(records, certificate, text, List.of(PLACE), file);
+    }
+
+    private static List<String> days(AsBuilt built, LocalDate on, Optional<LocalDate> completed) {
+        List<String> reasons = new ArrayList<>();
+        if (on.isBefore(built.finished())) {
+            reasons.add("The work ended on " + built.finished() + ", after " + on
+                    + ". A job is closed when it is done: give a later day, or correct \"finished\".");
+        }
+        completed.filter(day -> day.isAfter(on)).ifPresent(day -> reasons.add("The warranty cannot run from " + day
+                + ", a day after the close of " + on + ": give a day from " + built.finished() + " to " + on + "."));
+        completed.filter(day -> day.isBefore(built.finished())).ifPresent(day -> reasons.add("The warranty cannot run"
+                + " from " + day + ", before the work ended on " + built.finished() + ": give that day or a later"
+                + " one."));
+        return reasons;
     }
 
     private static JobText numbered(JobText closed, DocumentNumber number) {

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
@@ -11,7 +12,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.contract.PricedChange;
+import spadework.contract.SealedFigures;
+import spadework.contract.Sum;
 import spadework.intake.Intake;
+import spadework.job.Accepted;
 import spadework.job.ChangeState;
 import spadework.office.Bid;
 import spadework.office.BidResult;
@@ -30,14 +34,28 @@ import spadework.register.Register;
 /** Records what became of a change order: both sides signed it, or the homeowner declined. */
 public final class Deciding {
     private final Office office;
+    private final LocalDate today;
 
-    public Deciding(Office office) {
+    /** @param today the day on which the step is taken; nothing can have been signed later */
+    public Deciding(Office office, LocalDate today) {
         this.office = office;
+        this.today = today;
+    }
+
+    /** A decision as it comes in. */
+    private record Asked(Path file, JobText text, int index, boolean accepted, SignatureInput signed) {
+        private String place() {
+            return "/changes/" + index;
+        }
+
+        private String decision() {
+            return place() + "/decision";
+        }
     }
 
     /**
-     * Accepts or declines a pending change order. An accepted one is filed with its paper, and its price stands from
-     * then on.
+     * Accepts or declines a pending change order. An accepted one is filed with its paper once everybody signed, and
+     * its price stands from then on.
      *
      * @param number of the change order
      * @param yes who decided, when and how; of one that is declined the signature may be missing
@@ -54,59 +72,93 @@ public final class Deciding {
         Optional<PricedChange> change =
                 changes.stream().filter(one -> one.change().number() == number).findFirst();
         JobRecords records = JobRecords.beside(file);
-        JobText text = JobText.of(Files.readString(file));
-        String place = "/changes/" + change.map(changes::indexOf).orElse(-1);
+        int index = change.map(changes::indexOf).orElse(-1);
+        Asked asked = new Asked(file, JobText.of(Files.readString(file)), index, accepted, yes);
         DocumentNumber paper = new DocumentNumber(bid.dossier().job().number(), DocumentKind.CHANGE_ORDER, number);
         if (change.isPresent() && records.decided(paper).isPresent()) {
-            List<String> places = List.of(place + "/state", place + "/decision");
-            return InterruptedStep.written(records, records.decided(paper).get(), text, places, file);
+            return repeated(records, records.decided(paper).get(), asked);
         }
-        List<String> reasons = reasons(file, bid, number, change, accepted, yes);
+        GatheredSignatures gathered = GatheredSignatures.on(records, paper);
+        List<String> reasons = reasons(bid, number, change, asked);
+        reasons.addAll(records.stopped());
+        if (accepted) {
+            reasons.addAll(gathered.reasons(yes, ""));
+        }
         if (!reasons.isEmpty()) {
             return new Outcome.Refused(reasons);
         }
-        JobText decided = decided(text, place, change.orElseThrow(), accepted, yes);
+        List<String> missing = gathered.missing(bid.dossier().job(), yes);
+        if (accepted && !missing.isEmpty()) {
+            return gathered.add(records, file, yes, "", missing);
+        }
+        JobText decided = decided(asked, change.orElseThrow(), accepted ? gathered.with(yes) : List.of(yes));
         BidResult after = office.bid(decided.text(), file);
         if (after instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
         Event event = accepted ? Event.CHANGE_ORDER_ACCEPTED : Event.CHANGE_ORDER_DECLINED;
         Entry entry = Register.of(records.folder())
-                .append(
-                        yes.on(),
-                        event,
-                        paper,
-                        OnceGuard.decided(paper),
-                        issue(file, paper, decided, (Bid) after, yes));
+                .append(yes.on(), event, paper, OnceGuard.decided(paper), issue(paper, decided, (Bid) after, asked));
         decided.write(file);
         return new Outcome.Issued(paper.text(), RegisteredFiles.paths(records.folder(), entry));
     }
 
-    private List<String> reasons(
-            Path file, Bid bid, int number, Optional<PricedChange> change, boolean accepted, SignatureInput yes) {
-        List<String> reasons = new ArrayList<>(accepted ? Signatures.reasons(file, yes) : List.of());
+    /** It was decided before; with the same facts it stands, or is finished where the program died on the way. */
+    private static Outcome repeated(JobRecords records, Entry entry, Asked asked) throws IOException {
+        Optional<JobText> kept = InterruptedStep.kept(records, entry);
+        String state = entry.event() == Event.CHANGE_ORDER_ACCEPTED ? "accepted" : "declined";
+        List<String> by = kept.map(text -> text.words(asked.decision() + "/by")).orElse(List.of());
+        Optional<Outcome> refusal = new RepeatedStep(entry.number().orElseThrow().text())
+                .fact("what was decided", state, asked.accepted() ? "accepted" : "declined")
+                .fact("the day", entry.on().toString(), asked.signed().on().toString())
+                .fact(
+                        "who decided",
+                        RepeatedStep.among(by, asked.signed().by()),
+                        String.join("; ", asked.signed().by()))
+                .refusal();
+        List<String> places = List.of(asked.place() + "/state", asked.decision());
+        return refusal.isPresent()
+                ? refusal.get()
+                : InterruptedStep.written(records, entry, asked.text(), places, asked.file());
+    }
+
+    private List<String> reasons(Bid bid, int number, Optional<PricedChange> change, Asked asked) {
+        SignatureInput yes = asked.signed();
+        List<String> reasons = new ArrayList<>(
+                asked.accepted()
+                        ? Signatures.reasons(asked.file(), bid.dossier().job(), yes, today)
+                        : Signatures.future(yes.on(), today, "declined"));
         if (change.isEmpty()) {
             reasons.add("There is no change order " + number + ".");
         } else if (change.get().change().state() != ChangeState.PENDING) {
-            reasons.add("Change order " + number + " was decided already.");
+            reasons.add("The job file says that change order " + number + " was decided, and the register does not know"
+                    + " of it. Take \"state\" and \"decision\" out and record it with this step.");
         } else if (yes.on().isBefore(change.get().change().issued())) {
             reasons.add("Change order " + number + " was issued on "
-                    + change.get().change().issued() + ", after " + yes.on() + ".");
+                    + change.get().change().issued() + ", after " + yes.on()
+                    + ". Nobody signs a paper before it is there: correct the day.");
         }
-        if (accepted) {
+        bid.dossier()
+                .job()
+                .agreement()
+                .accepted()
+                .map(Accepted::on)
+                .filter(signed -> yes.on().isBefore(signed))
+                .ifPresent(signed -> reasons.add(
+                        "The contract was signed on " + signed + ", after " + yes.on() + ": correct the day."));
+        if (asked.accepted()) {
             bid.openStops().forEach(stop -> reasons.add(office.told(stop)));
         }
         return reasons;
     }
 
-    private static JobText decided(
-            JobText text, String place, PricedChange change, boolean accepted, SignatureInput yes) {
-        String decision = place + "/decision";
-        JobText stated = text.with(place + "/state", accepted ? "accepted" : "declined");
-        return accepted || yes.file().isPresent() || yes.typed().isPresent()
-                ? stated.with(decision, yes)
+    private static JobText decided(Asked asked, PricedChange change, List<SignatureInput> signatures) {
+        JobText stated = asked.text().with(asked.place() + "/state", asked.accepted() ? "accepted" : "declined");
+        SignatureInput last = asked.signed();
+        return asked.accepted() || last.file().isPresent() || last.typed().isPresent()
+                ? stated.with(asked.decision(), signatures)
                         .with(
-                                decision + "/price",
+                                asked.decision() + "/price",
                                 minus(change.reckoned().total().text()))
                 : stated;
     }
@@ -116,18 +168,23 @@ public final class Deciding {
         return amount.replace('\u2212', '-');
     }
 
-    private Issue issue(Path file, DocumentNumber number, JobText decided, Bid bid, SignatureInput yes) {
+    private Issue issue(DocumentNumber number, JobText decided, Bid bid, Asked asked) {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
             String name = "change-order-" + number.count() + ".";
             Map<String, byte[]> papers = new LinkedHashMap<>(office.print(bid, EnumSet.of(PaperKind.CHANGE_ORDER)));
             papers.keySet().removeIf(each -> !each.startsWith(name));
             files.putAll(RegisteredFiles.named(number, papers));
-            Signatures.keep(files, number, file, yes);
+            Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), decided);
             Map<String, String> facts = new LinkedHashMap<>();
-            facts.put("by", String.join("; ", yes.by()));
-            facts.put("total", bid.dossier().contract().total().plain());
+            facts.put("by", String.join("; ", decided.words(asked.decision() + "/by")));
+            if (asked.accepted()) {
+                Sum sum = bid.dossier().contract().changes().get(asked.index()).agreed();
+                facts.put(JobRecords.CHANGE_PRICE, sum.price().plain());
+                facts.put(JobRecords.CHANGE_TAX, sum.tax().plain());
+            }
+            facts.put(SealedFigures.TOTAL, bid.dossier().contract().total().plain());
             return Issue.of(files, facts);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);

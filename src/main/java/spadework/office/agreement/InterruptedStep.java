@@ -13,6 +13,12 @@ import spadework.register.Entry;
 public final class InterruptedStep {
     private InterruptedStep() {}
 
+    /** The job file as an entry kept it; empty where it is gone. */
+    static Optional<JobText> kept(JobRecords records, Entry entry) throws IOException {
+        Optional<byte[]> bytes = records.file(entry, "-job.json");
+        return bytes.map(text -> JobText.of(new String(text, StandardCharsets.UTF_8)));
+    }
+
     /**
      * Writes into the job file what the register says of it.
      *
@@ -21,13 +27,12 @@ public final class InterruptedStep {
     static Outcome written(JobRecords records, Entry entry, JobText text, List<String> pointers, Path file)
             throws IOException {
         String number = entry.number().orElseThrow().text();
-        Optional<byte[]> kept = records.file(entry, "-job.json");
+        Optional<JobText> kept = kept(records, entry);
         if (kept.isEmpty()) {
             return new Outcome.Refused(List.of(number + " is registered, but the job file that it kept is gone. "
                     + "Run: spadework register check"));
         }
-        JobText agreed = JobText.of(new String(kept.get(), StandardCharsets.UTF_8));
-        JobText whole = text.with(agreed, pointers);
+        JobText whole = text.with(kept.get(), pointers);
         if (whole.equals(text)) {
             return new Outcome.Standing(number);
         }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -37,9 +38,21 @@ public final class Issuing {
     private static final EnumSet<PaperKind> PAPERS = EnumSet.of(PaperKind.PROPOSAL, PaperKind.WARRANTY);
 
     private final Office office;
+    private final LocalDate today;
 
-    public Issuing(Office office) {
+    /** @param today the day on which the step is taken; nothing can have been issued later */
+    public Issuing(Office office, LocalDate today) {
         this.office = office;
+        this.today = today;
+    }
+
+    /** Somebody else issued the same job while this one was being made ready. */
+    private static final class IssuedMeanwhile extends IllegalStateException {
+        private static final long serialVersionUID = 1L;
+
+        private IssuedMeanwhile(String number) {
+            super(number + " was issued of the same job in the meantime");
+        }
     }
 
     /**
@@ -64,21 +77,44 @@ public final class Issuing {
             return new Outcome.Stopped(stops.stream().map(office::told).toList());
         }
         Dossier dossier = bid.proposed();
+        List<String> reasons = Signatures.future(dossier.job().issued(), today, "issued");
+        if (!reasons.isEmpty()) {
+            return new Outcome.Refused(reasons);
+        }
         String fingerprint = Fingerprint.of(file, dossier.job(), office.templates());
         Optional<Entry> last = records.proposal();
-        if (last.flatMap(entry -> entry.fact(FINGERPRINT))
-                .filter(fingerprint::equals)
-                .isPresent()) {
+        if (isOf(last, fingerprint) && !records.isLost()) {
             return new Outcome.Standing(last.get().number().orElseThrow().text());
         }
         Optional<Moved> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
-        Entry entry = Register.of(records.folder())
-                .issue(
-                        DocumentKind.PROPOSAL,
-                        dossier.job().number(),
-                        dossier.job().issued(),
-                        number -> issue(file, number, moved, fingerprint));
-        return new Outcome.Issued(entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
+        try {
+            Entry entry = Register.of(records.folder())
+                    .issue(
+                            DocumentKind.PROPOSAL,
+                            DocumentKind.PROPOSAL.issued(),
+                            dossier.job().number(),
+                            dossier.job().issued(),
+                            entries -> once(new JobRecords(records.folder(), entries), fingerprint),
+                            number -> issue(file, number, moved, fingerprint));
+            return new Outcome.Issued(
+                    entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
+        } catch (IssuedMeanwhile other) {
+            return new Outcome.Standing(
+                    JobRecords.beside(file).proposal().orElseThrow().number().orElseThrow().text());
+        }
+    }
+
+    private static boolean isOf(Optional<Entry> last, String fingerprint) {
+        return last.flatMap(entry -> entry.fact(FINGERPRINT))
+                .filter(fingerprint::equals)
+                .isPresent();
+    }
+
+    /** Of two programs that issue the same job at once, one gives the revision. */
+    private static void once(JobRecords records, String fingerprint) {
+        if (isOf(records.proposal(), fingerprint) && !records.isLost()) {
+            throw new IssuedMeanwhile(records.proposal().get().number().orElseThrow().text());
+        }
     }
 
     private Issue issue(Path file, DocumentNumber number, Optional<Moved> moved, String fingerprint) {

@@ -3,6 +3,8 @@ package spadework.office.agreement;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,20 +35,38 @@ public record JobText(Draft draft) {
     }
 
     /** A list of words. */
-    public JobText with(String pointer, List<String> words) {
+    public JobText withWords(String pointer, List<String> words) {
         List<DraftValue> rows = words.stream()
                 .map(word -> (DraftValue) new DraftValue.Text(word))
                 .toList();
         return rows.isEmpty() ? this : new JobText(draft.with(pointer, new DraftValue.Rows(rows)));
     }
 
-    /** Who signed, when and how. */
-    public JobText with(String pointer, SignatureInput yes) {
-        return with(pointer + "/on", yes.on().toString())
-                .with(pointer + "/by", yes.by())
-                .with(pointer + "/signature/file", yes.file())
-                .with(pointer + "/signature/typed", yes.typed())
-                .with(pointer + "/signature/consent", yes.consent());
+    /** Who signed, when and how: one paper of all, or each one's own signature. */
+    public JobText with(String pointer, List<SignatureInput> signatures) {
+        List<String> by =
+                signatures.stream().flatMap(one -> one.by().stream()).toList();
+        JobText text = with(pointer + "/on", signatures.get(0).on().toString()).withWords(pointer + "/by", by);
+        boolean several = signatures.size() > 1;
+        for (int i = 0; i < signatures.size(); i++) {
+            String place = pointer + (i == 0 ? "/signature" : "/furtherSignatures/" + (i - 1));
+            SignatureInput one = signatures.get(i);
+            JobText named = several ? text.withWords(place + "/by", one.by()) : text;
+            text = named.with(place + "/file", one.file()).with(place + "/typed", one.typed());
+            if (one.typed().isPresent()) {
+                text = text.with(place + "/electronic", one.consent());
+            }
+        }
+        return text;
+    }
+
+    private JobText with(String pointer, ConsentInput consent) {
+        return with(pointer + "/given", consent.given().map(LocalDate::toString))
+                .with(pointer + "/disclosed", consent.disclosed().map(LocalDate::toString))
+                .with(pointer + "/paper", consent.paper())
+                .with(pointer + "/withdrawal", consent.withdrawal())
+                .with(pointer + "/equipment", consent.equipment())
+                .with(pointer + "/access", consent.access());
     }
 
     /** What stands at those places of another text, put into this one. */
@@ -57,6 +77,19 @@ public record JobText(Draft draft) {
             changed = value.isPresent() ? changed.with(pointer, value.get()) : changed;
         }
         return new JobText(changed);
+    }
+
+    /** A list of words that stands at a place. */
+    List<String> words(String list) {
+        List<String> words = new ArrayList<>();
+        for (int i = 0; i < draft.rows(list); i++) {
+            words.add(draft.shown(list + "/" + i));
+        }
+        return words;
+    }
+
+    byte[] bytes() {
+        return text().getBytes(StandardCharsets.UTF_8);
     }
 
     public void write(Path file) throws IOException {

@@ -20,9 +20,10 @@ public final class Losing {
      * Registers that a bid is lost.
      *
      * @param reason why, for the contractor's eyes
+     * @param today the day on which it is written down; nothing can have been declined later
      * @throws IOException if the register cannot be written
      */
-    public static Outcome lose(Path job, LocalDate on, String reason) throws IOException {
+    public static Outcome lose(Path job, LocalDate on, String reason, LocalDate today) throws IOException {
         JobRecords records = JobRecords.beside(Intake.fileOf(job));
         if (records.contract().isPresent()) {
             return new Outcome.Refused(List.of("The contract is signed; it is no longer a bid."));
@@ -34,7 +35,16 @@ public final class Losing {
         Entry proposal = records.proposal().get();
         String number = proposal.number().orElseThrow().text();
         if (records.isLost()) {
-            return new Outcome.Standing(number);
+            Entry declined = records.declined().orElseThrow();
+            return new RepeatedStep(number)
+                    .fact("the day", declined.on().toString(), on.toString())
+                    .fact("the reason", declined.fact("reason").orElse(""), reason)
+                    .refusal()
+                    .orElse(new Outcome.Standing(number));
+        }
+        List<String> future = Signatures.future(on, today, "declined");
+        if (!future.isEmpty()) {
+            return new Outcome.Refused(future);
         }
         if (on.isBefore(proposal.on())) {
             return new Outcome.Refused(List.of(number + " was issued on " + proposal.on() + ", after " + on + "."));

@@ -1,7 +1,9 @@
 package spadework.office.agreement;
 
+import java.util.List;
 import spadework.office.records.JobRecords;
 import spadework.register.DocumentNumber;
+import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Guard;
 
@@ -14,6 +16,20 @@ public final class OnceGuard {
         return entries -> {
             if (entries.stream().anyMatch(entry -> entry.event() == event)) {
                 throw new IllegalStateException("The register has it already: " + event.words() + ".");
+            }
+        };
+    }
+
+    /** Nobody signs the same paper twice. */
+    static Guard signed(DocumentNumber paper, List<String> by) {
+        return entries -> {
+            for (Entry entry : entries) {
+                boolean same = entry.event() == Event.SIGNATURE_RECEIVED
+                        && entry.number().filter(paper::equals).isPresent()
+                        && entry.fact("by").filter(names -> by.stream().anyMatch(names::contains)).isPresent();
+                if (same) {
+                    throw new IllegalStateException("The register has that signature on " + paper.text() + " already.");
+                }
             }
         };
     }

@@ -170,7 +170,7 @@ public record Progress(
                 bid.dossier().job().closed().isPresent(),
                 agreement.asBuilt().isPresent(),
                 new Sums(account.total(), account.paid(), account.balance()),
-                new Closing(office)
+                Closing
                         .checks(bid, Optional.empty()).stream()
                                 .filter(CloseChecks::isOpen)
                                 .map(office::told)

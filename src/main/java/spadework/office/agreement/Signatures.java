@@ -3,30 +3,37 @@ package spadework.office.agreement;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import spadework.job.Job;
+import spadework.job.Owners;
 import spadework.office.files.FileName;
 import spadework.register.DocumentNumber;
 
-/** Signatures on paper: the file that shows them is kept with what was signed. */
+/** Signatures: by the right people, in one way, on a day that was; the file that shows them is kept. */
 public final class Signatures {
     private Signatures() {}
 
-    /** What is wanting in a signature. */
-    static List<String> reasons(Path file, SignatureInput yes) {
-        List<String> reasons = new ArrayList<>();
+    /** What is wanting in a signature on a paper of that job. */
+    static List<String> reasons(Path file, Job job, SignatureInput yes, LocalDate today) {
+        List<String> reasons = new ArrayList<>(future(yes.on(), today, "signed"));
         if (yes.by().isEmpty()) {
             reasons.add("Nobody is named who signed; on the command line: --by NAME");
+        }
+        List<String> strangers = Owners.strangers(job, yes.by());
+        if (!strangers.isEmpty()) {
+            reasons.add(String.join(" and ", strangers) + " is not named on the job as owner, and nothing says by what"
+                    + " right anybody else signs. It is signed by " + String.join(", ", Owners.allowed(job))
+                    + ". Correct the name, or write \"signing\", \"signers\": name, right (power of attorney, trustee,"
+                    + " executor, guardian) and owner.");
         }
         if (yes.file().isPresent() == yes.typed().isPresent()) {
             reasons.add("Say how it was signed, in one way: the file of the signed paper, or the name as typed; "
                     + "on the command line: --signature FILE, or --typed NAME");
         }
-        if (yes.typed().isPresent() && yes.consent().isEmpty()) {
-            reasons.add("A typed name needs how the signer agreed to sign without paper; on the command line: "
-                    + "--consent TEXT");
-        }
+        yes.typed().ifPresent(typed -> reasons.addAll(typed(yes, typed)));
         yes.file()
                 .map(name -> path(file, name))
                 .filter(path -> !Files.isRegularFile(path))
@@ -35,14 +42,54 @@ public final class Signatures {
         return reasons;
     }
 
+    private static List<String> typed(SignatureInput yes, String typed) {
+        List<String> reasons = new ArrayList<>();
+        if (yes.by().size() > 1) {
+            reasons.add("A typed name signs for one person, and " + yes.by().size()
+                    + " are named. Record each one's own typed name, one after another.");
+        } else if (yes.by().size() == 1 && !Owners.isSame(typed, yes.by().get(0))) {
+            reasons.add("The name as typed is \"" + typed + "\", and " + yes.by().get(0)
+                    + " is said to have signed. They have to be the same.");
+        }
+        List<String> missing = yes.consent().missing();
+        if (!missing.isEmpty()) {
+            reasons.add("A typed name needs what 15 USC 7001(c) asks for, each part; wanting here: "
+                    + String.join("; ", missing) + ". Or have it signed on paper.");
+        }
+        yes.consent().whole().ifPresent(consent -> {
+            if (consent.disclosed().isAfter(consent.given())) {
+                reasons.add("The statement was shown on " + consent.disclosed() + ", after the consent of "
+                        + consent.given() + ". It is shown first: correct a date, or have it signed on paper.");
+            }
+            if (consent.given().isAfter(yes.on())) {
+                reasons.add("The consent was given on " + consent.given() + ", after the signature of " + yes.on()
+                        + ". It is given first: correct a date, or have it signed on paper.");
+            }
+        });
+        return reasons;
+    }
+
+    /** A day that has not come cannot be the day of anything that was done. */
+    static List<String> future(LocalDate on, LocalDate today, String done) {
+        return on.isAfter(today)
+                ? List.of("It cannot have been " + done + " on " + on + ": today is " + today
+                        + ". Give the day on which it was " + done + ".")
+                : List.of();
+    }
+
     /** Puts the signed paper among the files that are kept. */
     static void keep(Map<String, byte[]> files, DocumentNumber number, Path file, SignatureInput yes)
             throws IOException {
+        keep(files, number.text() + "-signature", file, yes);
+    }
+
+    /** The same under a name of its own. */
+    static void keep(Map<String, byte[]> files, String as, Path file, SignatureInput yes) throws IOException {
         if (yes.file().isPresent()) {
             String name = yes.file().get();
             int point = name.lastIndexOf('.');
             String ending = point < 0 ? "" : name.substring(point).replaceAll("[^A-Za-z0-9.]", "");
-            files.put(FileName.safe(number.text()) + "-signature" + ending, Files.readAllBytes(path(file, name)));
+            files.put(FileName.safe(as) + ending, Files.readAllBytes(path(file, name)));
         }
     }
 

@@ -94,7 +94,7 @@ public final class BidReader {
             Sum sum = new Sum(quote.price(), quote.tax());
             return new StandingBid(standing, job, understood.company(), book, quote, sum);
         }
-        Contract contract = Contracting.of(job, understood.company(), book, quote);
+        Contract contract = Contracting.of(job, understood.company(), book, quote, records.sealed());
         Job agreed = Agreed.of(job);
         Quote agreedQuote = agreed.equals(job) ? quote : quote(understood, agreed);
         return new StandingBid(standing, agreed, understood.company(), book, agreedQuote, contract.now());

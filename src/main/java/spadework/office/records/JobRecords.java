@@ -3,8 +3,13 @@ package spadework.office.records;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import spadework.contract.SealedFigures;
+import spadework.contract.Sum;
+import spadework.money.Dollars;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Event;
@@ -13,6 +18,12 @@ import spadework.register.RegisteredFile;
 
 /** What the register of a job folder says that the job's papers need. */
 public final class JobRecords {
+    /** What an accepted change order adds, before tax. */
+    public static final String CHANGE_PRICE = "change.price";
+
+    /** The sales tax on it. */
+    public static final String CHANGE_TAX = "change.tax";
+
     private static final String SOURCE = "-source.zip";
 
     private final Path folder;
@@ -41,11 +52,30 @@ public final class JobRecords {
 
     /** Whether the homeowner declined, and no proposal was issued since. */
     public boolean isLost() {
+        return declined().isPresent();
+    }
+
+    /** The line that says so. */
+    public Optional<Entry> declined() {
         return entries.stream()
                 .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED || entry.event() == Event.PROPOSAL_ISSUED)
                 .reduce((one, next) -> next)
-                .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED)
-                .isPresent();
+                .filter(entry -> entry.event() == Event.PROPOSAL_DECLINED);
+    }
+
+    /** The notice with which the buyer canceled the contract. */
+    public Optional<Entry> canceled() {
+        return last(Event.CONTRACT_CANCELED);
+    }
+
+    /** Why no step may follow on the contract; nothing while it stands. */
+    public List<String> stopped() {
+        return canceled().stream()
+                .map(entry -> "The contract was canceled: the notice came on " + entry.on()
+                        + ", and what was paid goes back by "
+                        + entry.fact("refundBy").orElse("the tenth business day")
+                        + ". Nothing follows on a canceled contract; new work is a new job with a number of its own.")
+                .toList();
     }
 
     /** The certificate that was issued at the close. */
@@ -72,6 +102,51 @@ public final class JobRecords {
         return entries.stream()
                 .filter(entry -> entry.event() == Event.PROPOSAL_ISSUED && entry.line() < issued.line())
                 .reduce((one, next) -> next);
+    }
+
+    /** The prices of the signed contract and of its accepted changes, as their lines have them. */
+    public SealedFigures sealed() {
+        Optional<Entry> contract = contract();
+        if (contract.isEmpty()) {
+            return SealedFigures.NONE;
+        }
+        Map<String, Dollars> figures = new LinkedHashMap<>();
+        contract.get().facts().forEach((name, value) -> {
+            if (SealedFigures.isFigure(name)) {
+                figures.put(name, Dollars.of(value));
+            }
+        });
+        Map<Integer, Sum> changes = new LinkedHashMap<>();
+        Optional<Dollars> standing = Optional.ofNullable(figures.get(SealedFigures.TOTAL));
+        for (Entry entry : entries) {
+            if (entry.event() == Event.CHANGE_ORDER_ACCEPTED && entry.number().isPresent()) {
+                Optional<Dollars> after = entry.fact(SealedFigures.TOTAL).map(Dollars::of);
+                Optional<Sum> sum = change(entry, standing, after);
+                sum.ifPresent(added -> changes.put(entry.number().get().count(), added));
+                standing = after.isPresent() ? after : standing;
+            }
+        }
+        return new SealedFigures(figures, changes);
+    }
+
+    /** Lines from before each change had its own figures say what the contract came to; the step between is the change. */
+    private static Optional<Sum> change(Entry entry, Optional<Dollars> before, Optional<Dollars> after) {
+        Optional<Dollars> price = entry.fact(CHANGE_PRICE).map(Dollars::of);
+        if (price.isPresent()) {
+            return price.map(known ->
+                    new Sum(known, entry.fact(CHANGE_TAX).map(Dollars::of).orElse(Dollars.ZERO)));
+        }
+        return before.isPresent() && after.isPresent()
+                ? Optional.of(new Sum(after.get().minus(before.get()), Dollars.ZERO))
+                : Optional.empty();
+    }
+
+    /** The signatures that came in on a paper, while others were missing. */
+    public List<Entry> signatures(DocumentNumber paper) {
+        return entries.stream()
+                .filter(entry -> entry.event() == Event.SIGNATURE_RECEIVED
+                        && entry.number().filter(paper::equals).isPresent())
+                .toList();
     }
 
     /** The decision on a change order. */

@@ -17,13 +17,7 @@ public final class CancelRights {
         return new CancelTerms(
                 dossier.terms().get("ordinal." + days),
                 dossier.terms().get("days." + days),
-                signing.sale()
-                        .on()
-                        .map(on -> Cancellation.of(
-                                        on,
-                                        dossier.law().state(),
-                                        signing.sale().oldestAge())
-                                .lastDay())
+                SigningChecks.lastDay(signing.sale(), dossier.law())
                         .map(PrintedDates::words)
                         .orElse(""),
                 ContractNotices.isFormApart(dossier));
@@ -36,6 +30,7 @@ public final class CancelRights {
                 .flatMap(on ->
                         Cancellation.of(
                                         on,
+                                        signing.sale().received(),
                                         dossier.law().state(),
                                         signing.sale().oldestAge())
                                 .deadlines()

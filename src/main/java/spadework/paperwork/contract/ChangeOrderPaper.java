@@ -15,7 +15,6 @@ import spadework.job.Altered;
 import spadework.job.Change;
 import spadework.job.Decision;
 import spadework.job.Job;
-import spadework.job.Signature;
 import spadework.job.Signing;
 import spadework.law.DayCount;
 import spadework.measure.Figures;
@@ -103,10 +102,9 @@ public final class ChangeOrderPaper {
                 change.state().name().toLowerCase(Locale.ROOT),
                 change.decision().map(Decision::by).orElse(List.of()),
                 change.decision().map(Decision::on).map(PrintedDates::words).orElse(""),
-                change.decision()
-                        .map(Decision::signature)
-                        .flatMap(Signature::typed)
-                        .orElse(""));
+                change.decision().map(Decision::signatures).orElse(List.of()).stream()
+                        .flatMap(signature -> signature.typed().stream())
+                        .collect(Collectors.joining(", ")));
     }
 
     private static String subcontractors(Dossier dossier) {

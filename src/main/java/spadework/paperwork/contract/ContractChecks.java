@@ -51,10 +51,33 @@ public final class ContractChecks {
                 job, company, signing.get(), ContentsCheck.due(law.federal(), law.state(), price, secured));
         found.addAll(ContentsCheck.of(state, law.federal(), law.state(), holds, price, secured));
         found.addAll(signing(state, signing.get()));
+        found.addAll(SigningChecks.of(job, law));
+        found.addAll(license(state, company, law));
         if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
             found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));
         }
         return found;
+    }
+
+    /** The license is held against the state of the house, where that state's law asks for one or was not read. */
+    private static List<Finding> license(String state, Company company, HouseLaw law) {
+        boolean asked = law.state()
+                .map(rules -> rules.contents().stream()
+                        .anyMatch(required -> required.content() == Content.LICENSE_NUMBER))
+                .orElse(true);
+        if (company.licenseState().equals(state)) {
+            return List.of();
+        }
+        return List.of(new Finding(
+                asked ? "license-elsewhere" : "license-unasked",
+                asked ? Severity.MUST : Severity.ADVISE,
+                state,
+                Map.of(
+                        "license", company.license().label() + " " + company.license().number(),
+                        "of", company.licenseState()),
+                law.state()
+                        .map(rules -> String.join("; ", rules.citations()))
+                        .orElse("state home-contract law")));
     }
 
     private static List<Finding> signing(String state, Signing signing) {

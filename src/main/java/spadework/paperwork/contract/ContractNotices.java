@@ -10,8 +10,15 @@ import spadework.paperwork.Dossier;
 
 /** The notices that the law of the house wants in the contract, and whether anything is wanting. */
 public final class ContractNotices {
-    private static final Set<String> NOT_TO_BE_SIGNED =
-            Set.of("notice-unworded", "contract-language", "contract-financed", "contract-lien");
+    private static final Set<String> NOT_TO_BE_SIGNED = Set.of(
+            "notice-unworded",
+            "contract-language",
+            "contract-financed",
+            "contract-lien",
+            "state-unread",
+            "rules-from-memory",
+            "license-elsewhere",
+            "copy-day-unknown");
     private static final String CONTENT = "content-";
 
     private ContractNotices() {}
@@ -32,11 +39,12 @@ public final class ContractNotices {
                 .toList();
     }
 
-    /** Whether something is wanting that the law prescribes, so that the paper must not be signed. */
-    static boolean isDraft(Dossier dossier) {
+    /** What is wanting before the paper may be signed. */
+    public static List<Finding> wanting(Dossier dossier) {
         return dossier.findings().contract().stream()
-                .map(Finding::id)
-                .anyMatch(id -> id.startsWith(CONTENT) || NOT_TO_BE_SIGNED.contains(id));
+                .filter(finding -> finding.id().startsWith(CONTENT) || NOT_TO_BE_SIGNED.contains(finding.id()))
+                .distinct()
+                .toList();
     }
 
     /** Whether the form of cancellation has to be no part of the contract. */

@@ -39,7 +39,7 @@ public final class ContractPaper {
         Signing signing = job.agreement().signing().orElseThrow();
         return new ContractTerms(
                 PaperHeads.of(dossier),
-                ContractNotices.isDraft(dossier),
+                FindingNotes.of(dossier, ContractNotices.wanting(dossier)),
                 plan,
                 parties(job, dossier.company(), signing),
                 work(dossier),

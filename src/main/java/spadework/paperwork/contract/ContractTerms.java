@@ -1,6 +1,8 @@
 package spadework.paperwork.contract;
 
 import spadework.drawing.shape.Scene;
+import java.util.List;
+import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.WarrantyPromise;
 import spadework.paperwork.part.WorkConditions;
@@ -9,11 +11,11 @@ import spadework.paperwork.part.WorkSchedule;
 /**
  * Everything the contract prints, finished. It holds prices and no cost.
  *
- * @param draft true while something is missing that the law prescribes, so that nobody signs it
+ * @param wanting what is missing that the law prescribes; while anything is, it is a draft that nobody signs
  */
 public record ContractTerms(
         PaperHead head,
-        boolean draft,
+        List<FindingNote> wanting,
         Scene plan,
         ContractParties parties,
         ContractWork work,
@@ -22,4 +24,14 @@ public record ContractTerms(
         WorkSchedule schedule,
         WorkConditions conditions,
         ContractLaw law,
-        WarrantyPromise warranty) {}
+        WarrantyPromise warranty) {
+
+    public ContractTerms {
+        wanting = List.copyOf(wanting);
+    }
+
+    /** Whether something is missing, so that nobody signs it. */
+    public boolean draft() {
+        return !wanting.isEmpty();
+    }
+}

@@ -23,6 +23,11 @@ public final class FindingNotes {
         return notes(dossier, dossier.findings().site(), finding -> Optional.empty());
     }
 
+    /** Those findings, in the contractor's words. */
+    public static List<FindingNote> of(Dossier dossier, List<Finding> findings) {
+        return notes(dossier, findings, finding -> Optional.empty());
+    }
+
     /** Every finding, for the contractor. */
     public static List<FindingNote> all(Dossier dossier) {
         return notes(

@@ -116,6 +116,8 @@ public final class Templates {
      * The texts of a properties file in UTF-8, in the order of their keys; a key in its former spelling, as a file
      * of the contractor's own may have it, is there in the spelling of today too.
      *
+     * <p>What a file of the contractor's own lacks is said in the bundled words: it may be older than the program.
+     *
      * @param path below the templates folder, as {@code words/findings.properties}
      * @throws TemplateFault if there is no such file or it is malformed
      */
@@ -138,6 +140,9 @@ public final class Templates {
         read.stringPropertyNames().forEach(key -> words.put(key, read.getProperty(key)));
         Map<String, String> found = new TreeMap<>(words);
         found.forEach((key, text) -> words.putIfAbsent(FormerSpelling.current(key), text));
+        if (own.isPresent() && Templates.class.getResource("/templates/" + path) != null) {
+            bundled().words(path).forEach(words::putIfAbsent);
+        }
         return Collections.unmodifiableMap(words);
     }
 

@@ -38,8 +38,8 @@ class FeedbackServiceTest {
     void close() throws IOException {
         Jobsite site = Jobsite.in(root);
         Office office = Office.with(Optional.empty());
-        new Issuing(office).issue(site.folder());
-        new Accepting(office).accept(site.folder(), List.of(), Jobsite.yes());
+        new Issuing(office, Jobsite.TODAY).issue(site.folder());
+        new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
         site.edit(job -> {
             ObjectNode built =
                     job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");

@@ -2,6 +2,7 @@ package spadework.paperwork.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -12,6 +13,7 @@ import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Finding;
 import spadework.intake.law.StateRuleBook;
@@ -83,14 +85,38 @@ class ContractNoticesTest {
                                 + " prescribes: its wording is to be added."));
     }
 
-    /** The federal floor and states that ask for no notice of their own. */
-    @ParameterizedTest
-    @ValueSource(strings = {"WY", "NC"})
-    void whereNothingIsWantingItIsNoDraft(String state) {
-        Path job = ContractJobs.in(folder, state);
+    /** A state that asks for no notice of its own, once counsel has read its rules. */
+    @Test
+    void whereNothingIsWantingItIsNoDraft() {
+        Path job = ContractJobs.in(folder, "NC");
+        withWording(List.of(), "NC");
 
-        assertThat(ids(job)).doesNotContain("notice-unworded").noneMatch(id -> id.startsWith("content-"));
+        assertThat(ids(job))
+                .doesNotContain("notice-unworded", "rules-from-memory", "license-elsewhere")
+                .noneMatch(id -> id.startsWith("content-"));
         assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft");
+    }
+
+    /** A state without rules, or with rules that rest on memory, never prints clean; a page says what is wanting. */
+    @ParameterizedTest
+    @CsvSource({"WY, state-unread", "NC, rules-from-memory", "IL, rules-from-memory"})
+    void whatNobodyReadPrintsADraftWithAPageOfWhatIsWanting(String state, String id) {
+        Path job = ContractJobs.in(folder, state);
+        String text = PageText.all(ContractJobs.pdf(job));
+
+        assertThat(ids(job)).contains(id);
+        assertThat(text).contains("Draft, not for signature", "What is wanting before anybody signs", "counsel");
+    }
+
+    @Test
+    void aLicenseOfAnotherStateKeepsTheContractADraft() {
+        Path job = ContractJobs.in(
+                folder, "PA", whole -> {}, company -> ((ObjectNode) company.get("license")).put("state", "OH"));
+        withWording(due("PA"), "PA");
+
+        assertThat(ids(job)).contains("license-elsewhere");
+        assertThat(PageText.all(ContractJobs.pdf(job)))
+                .contains("Draft, not for signature", "is of OH. The house stands in PA.");
     }
 
     @Test
@@ -126,7 +152,8 @@ class ContractNoticesTest {
                         + " \"prescribed\": true, \"when\": \"always\", \"status\": \"R\", \"citation\":"
                         + " \"RCW 18.27.114\"}"
                 : "";
-        String file = "{\"packs\": [{\"state\": \"" + state + "\", \"notices\": [" + known + more + "]}]}";
+        String file = "{\"packs\": [{\"state\": \"" + state + "\", \"counsel\": {\"by\": \"Cy Test\", \"on\":"
+                + " \"2026-06-01\"}, \"notices\": [" + known + more + "]}]}";
         try {
             Files.writeString(folder.resolve("state-rules.json"), file);
         } catch (IOException e) {

@@ -1,0 +1,65 @@
+package spadework.office.agreement;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import spadework.job.ElectronicConsent;
+
+/**
+ * What is known of a signer's consent to sign without paper, part by part as 15 USC 7001(c) asks for it.
+ *
+ * @param given the day of the consent
+ * @param disclosed the day on which the statement was shown
+ * @param paper the right to paper, and what it costs
+ * @param withdrawal how it is withdrawn, and what follows
+ * @param equipment hardware and software that it takes
+ * @param access how the signer showed that they can open the papers
+ */
+public record ConsentInput(
+        Optional<LocalDate> given,
+        Optional<LocalDate> disclosed,
+        Optional<String> paper,
+        Optional<String> withdrawal,
+        Optional<String> equipment,
+        Optional<String> access) {
+    /** Nothing is said of it: the signature is on paper. */
+    public static final ConsentInput NONE = new ConsentInput(
+            Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+
+    static ConsentInput of(ElectronicConsent consent) {
+        return new ConsentInput(
+                Optional.of(consent.given()),
+                Optional.of(consent.disclosed()),
+                Optional.of(consent.paper()),
+                Optional.of(consent.withdrawal()),
+                Optional.of(consent.equipment()),
+                Optional.of(consent.access()));
+    }
+
+    /** The parts that are wanting, each with its option of the command line. */
+    List<String> missing() {
+        List<String> missing = new ArrayList<>();
+        wanting(missing, given, "the day of the consent (--consented DATE)");
+        wanting(missing, disclosed, "the day on which the statement was shown (--disclosed DATE)");
+        wanting(missing, paper, "the right to paper and what it costs (--paper TEXT)");
+        wanting(missing, withdrawal, "how to withdraw and what follows (--withdrawal TEXT)");
+        wanting(missing, equipment, "the hardware and software that it takes (--equipment TEXT)");
+        wanting(missing, access, "how the signer showed that they can open the papers (--access TEXT)");
+        return missing;
+    }
+
+    private static void wanting(List<String> missing, Optional<?> part, String words) {
+        if (part.isEmpty()) {
+            missing.add(words);
+        }
+    }
+
+    /** All of it; empty while a part is wanting. */
+    Optional<ElectronicConsent> whole() {
+        return missing().isEmpty()
+                ? Optional.of(new ElectronicConsent(
+                        given.get(), disclosed.get(), paper.get(), withdrawal.get(), equipment.get(), access.get()))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,61 @@
+package spadework.office.records;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import spadework.contract.SealedFigures;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.job.Accepted;
+import spadework.job.Change;
+import spadework.job.Decision;
+import spadework.job.Job;
+import spadework.money.Dollars;
+
+/**
+ * What the records of a job say of it: the prices that are sealed there, and what the job file has otherwise.
+ *
+ * @param findings found while the job was read beside its records
+ */
+public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
+    private static final String SOURCE = "what both sides signed";
+
+    public AgreedRecord {
+        findings = List.copyOf(findings);
+    }
+
+    public static AgreedRecord of(JobRecords records, List<Finding> findings) {
+        return new AgreedRecord(records.sealed(), findings);
+    }
+
+    /** A stop for each signed price that the job file has otherwise than its sealed line. */
+    public List<Finding> differences(Job job) {
+        List<Finding> found = new ArrayList<>();
+        Optional<Dollars> written = job.agreement().accepted().map(Accepted::price);
+        if (sealed.total().isPresent() && written.isPresent()) {
+            differ("sealed-price", "", written.get(), sealed.total().get(), found);
+        }
+        for (Change change : job.agreement().acceptedChanges()) {
+            Optional<Dollars> signed = change.decision().map(Decision::price);
+            sealed.change(change.number()).ifPresent(sum -> signed.ifPresent(price -> differ(
+                    "sealed-change", Integer.toString(change.number()), price, sum.total(), found)));
+            if (sealed.total().isPresent() && sealed.change(change.number()).isEmpty()) {
+                found.add(new Finding(
+                        "change-unregistered", Severity.STOP, Integer.toString(change.number()), Map.of(), SOURCE));
+            }
+        }
+        return found;
+    }
+
+    private static void differ(String id, String about, Dollars file, Dollars register, List<Finding> found) {
+        if (!file.equals(register)) {
+            found.add(new Finding(
+                    id,
+                    Severity.STOP,
+                    about,
+                    Map.of("file", file.text(), "register", register.text()),
+                    SOURCE));
+        }
+    }
+}
