@@ -32,6 +32,7 @@ final class IssueCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return OutcomeReport.of(job, new Issuing(Office.with(arguments.templates()), LocalDate.now()).issue(job), spec.commandLine());
+        return OutcomeReport.of(
+                job, new Issuing(Office.with(arguments.templates()), LocalDate.now()).issue(job), spec.commandLine());
     }
 }

@@ -69,10 +69,6 @@ final class SignatureOptions {
 
     SignatureInput yes() {
         return new SignatureInput(
-                on,
-                by,
-                signature,
-                typed,
-                new ConsentInput(consented, disclosed, paper, withdrawal, equipment, access));
+                on, by, signature, typed, new ConsentInput(consented, disclosed, paper, withdrawal, equipment, access));
     }
 }

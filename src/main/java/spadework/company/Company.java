@@ -128,42 +128,24 @@ public record Company(
 
     /** The company with its license of the state in which the house stands, where it has one. */
     public Company licensedIn(String state) {
-        License there = license.in(state);
-        if (there.equals(license)) {
-            return this;
-        }
-        return new Company(
-                name,
-                there,
-                insurance,
-                address,
-                phone,
-                email,
-                logo,
-                paper,
-                wages,
-                crews,
-                machines,
-                slowdowns,
-                priceRules,
-                tax,
-                validDays,
-                payments,
-                warranty,
-                excluded,
-                preparation,
-                terms,
-                taxId,
-                bond,
-                affiliates,
-                calendar,
-                diggers,
-                backfill);
+        License there = license().in(state);
+        return there.equals(license())
+                ? this
+                : new Company(
+                        name,
+                        credentials.with(there),
+                        contact,
+                        letterhead,
+                        rates,
+                        production,
+                        priceRules,
+                        tax,
+                        usualTerms);
     }
 
     /** The state of the license. */
     public String licenseState() {
-        return license.state().orElse(address.state());
+        return license().state().orElse(address().state());
     }
 
     /** The same company with other price rules. */

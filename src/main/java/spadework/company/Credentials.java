@@ -21,4 +21,9 @@ public record Credentials(
     public Credentials {
         affiliates = affiliates.map(List::copyOf);
     }
+
+    /** The same with another license. */
+    Credentials with(License other) {
+        return new Credentials(other, insurance, taxId, bond, affiliates);
+    }
 }

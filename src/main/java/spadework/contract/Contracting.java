@@ -131,10 +131,11 @@ public final class Contracting {
                                 .plus(rest),
                         company);
         Sum agreedSum = change.state() == ChangeState.ACCEPTED
-                ? sealed.change(change.number()).orElseGet(() -> change.decision()
-                        .map(Decision::price)
-                        .map(signed -> signed(signed, reckoned))
-                        .orElse(reckoned))
+                ? sealed.change(change.number())
+                        .orElseGet(() -> change.decision()
+                                .map(Decision::price)
+                                .map(signed -> signed(signed, reckoned))
+                                .orElse(reckoned))
                 : reckoned;
         return new PricedChange(
                 change,

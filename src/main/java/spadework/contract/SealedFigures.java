@@ -44,14 +44,16 @@ public record SealedFigures(Map<String, Dollars> figures, Map<Integer, Sum> chan
     public static Map<String, Dollars> of(Contract contract) {
         Map<String, Dollars> all = new LinkedHashMap<>();
         all.put(TOTAL, contract.contracted().total());
-        put(all, PROPOSED, new Sum(contract.proposed().price(), contract.proposed().tax()));
+        put(
+                all,
+                PROPOSED,
+                new Sum(contract.proposed().price(), contract.proposed().tax()));
         all.put(MINIMUM, contract.proposed().minimumTopUp());
         contract.proposed()
                 .sections()
                 .forEach(section -> all.put(SECTION + section.section().name(), section.price()));
         contract.proposed().unitPrices().forEach(price -> all.put(UNIT + price.code(), price.price()));
-        contract.options()
-                .forEach(option -> put(all, OPTION + option.option().label(), option.sum()));
+        contract.options().forEach(option -> put(all, OPTION + option.option().label(), option.sum()));
         for (int i = 0; i < contract.payments().size(); i++) {
             all.put(PAYMENT + (i + 1), contract.payments().get(i).amount());
         }
@@ -118,8 +120,7 @@ public record SealedFigures(Map<String, Dollars> figures, Map<Integer, Sum> chan
 
     private SectionPrice section(SectionPrice reckoned) {
         return new SectionPrice(
-                reckoned.section(),
-                figure(SECTION + reckoned.section().name()).orElse(reckoned.price()));
+                reckoned.section(), figure(SECTION + reckoned.section().name()).orElse(reckoned.price()));
     }
 
     private UnitPrice unitPrice(UnitPrice reckoned) {
@@ -140,7 +141,10 @@ public record SealedFigures(Map<String, Dollars> figures, Map<Integer, Sum> chan
         for (int i = 0; i < reckoned.size(); i++) {
             Due due = reckoned.get(i);
             signed.add(new Due(
-                    due.when(), due.share(), due.atSigning(), figure(PAYMENT + (i + 1)).orElse(due.amount())));
+                    due.when(),
+                    due.share(),
+                    due.atSigning(),
+                    figure(PAYMENT + (i + 1)).orElse(due.amount())));
         }
         return signed;
     }

@@ -14,11 +14,7 @@ import java.util.Optional;
  * @param counsel who read them in the law itself for the contractor
  */
 public record RuleSource(
-        Map<String, String> facts,
-        List<String> notes,
-        List<String> citations,
-        String asOf,
-        Optional<Counsel> counsel) {
+        Map<String, String> facts, List<String> notes, List<String> citations, String asOf, Optional<Counsel> counsel) {
 
     public RuleSource {
         notes = List.copyOf(notes);

@@ -68,7 +68,8 @@ public record StateRules(
         }
         Set<String> known = new LinkedHashSet<>();
         facts().forEach((fact, status) -> remember(known, status, FACT_WORDS.getOrDefault(fact, fact)));
-        contents.forEach(content -> remember(known, content.status(), content.content().words()));
+        contents.forEach(
+                content -> remember(known, content.status(), content.content().words()));
         notices.forEach(notice -> remember(known, notice.status(), notice.name()));
         cancel.holidays().forEach(day -> remember(known, day.status(), day.name()));
         return List.copyOf(known);

@@ -28,7 +28,8 @@ public record OutcomeText(boolean done, String head, List<String> lines) {
             return new OutcomeText(true, issued.number(), texts(issued.files()));
         }
         if (outcome instanceof Outcome.Standing standing) {
-            return new OutcomeText(true, standing.number() + " stands: it was done before, with the same facts.", List.of());
+            return new OutcomeText(
+                    true, standing.number() + " stands: it was done before, with the same facts.", List.of());
         }
         if (outcome instanceof Outcome.Gathered gathered) {
             return new OutcomeText(

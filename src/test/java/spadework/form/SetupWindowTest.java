@@ -14,8 +14,8 @@ import javax.swing.JTextField;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
-import spadework.office.Jobsite;
 import spadework.office.Bid;
+import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.agreement.Issuing;
@@ -77,7 +77,9 @@ class SetupWindowTest {
             assertThat(bid.total().amount()).isPositive();
             assertThat(bid.openStops()).isEmpty();
         });
-        assertThat(new Issuing(office, Jobsite.TODAY).issue(job)).as("a proposal").isInstanceOf(Outcome.Issued.class);
+        assertThat(new Issuing(office, Jobsite.TODAY).issue(job))
+                .as("a proposal")
+                .isInstanceOf(Outcome.Issued.class);
     }
 
     @Test

@@ -10,8 +10,7 @@ import spadework.money.Dollars;
 public final class Agreements {
     public static final LocalDate SIGNED = LocalDate.of(2026, 8, 20);
     public static final Signature ON_PAPER =
-            new Signature(
-                    List.of(), Optional.of("signed.pdf"), Optional.empty(), Optional.empty(), Optional.empty());
+            new Signature(List.of(), Optional.of("signed.pdf"), Optional.empty(), Optional.empty(), Optional.empty());
 
     private Agreements() {}
 

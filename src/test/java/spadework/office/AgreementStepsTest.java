@@ -94,7 +94,8 @@ class AgreementStepsTest {
         site.edit(job -> ((ObjectNode) job.get("walls").get(0)).put("length", "41 ft"));
         Map<String, String> before = site.contents();
         assertThat(((Refused) accept()).reasons())
-                .anyMatch(reason -> reason.contains("changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\""));
+                .anyMatch(
+                        reason -> reason.contains("changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\""));
         assertThat(site.contents()).as("nothing is written").isEqualTo(before);
     }
 
@@ -128,7 +129,9 @@ class AgreementStepsTest {
         assertThat(after.path("accepted").path("declined"))
                 .extracting(option -> option.asText())
                 .containsExactly("OP2");
-        assertThat(after.at("/signing/on").asText()).as("one day on every paper").isEqualTo("2026-08-20");
+        assertThat(after.at("/signing/on").asText())
+                .as("one day on every paper")
+                .isEqualTo("2026-08-20");
         ((ObjectNode) after.get("signing")).remove("on");
         assertThat(after.without("accepted").toString()).isEqualTo(before.toString());
     }

@@ -46,8 +46,8 @@ import spadework.register.Register;
 class CheatsRefusedTest {
     private static final LocalDate TODAY = Jobsite.TODAY;
     private static final Office OFFICE = Office.with(Optional.empty());
-    private static final Set<Event> BEFORE_THE_YES = EnumSet.of(
-            Event.NUMBER_TAKEN, Event.PROPOSAL_ISSUED, Event.PROPOSAL_DECLINED, Event.SIGNATURE_RECEIVED);
+    private static final Set<Event> BEFORE_THE_YES =
+            EnumSet.of(Event.NUMBER_TAKEN, Event.PROPOSAL_ISSUED, Event.PROPOSAL_DECLINED, Event.SIGNATURE_RECEIVED);
     private static final Optional<LocalDate> WORK_ENDED = Optional.empty();
 
     @TempDir
@@ -130,7 +130,9 @@ class CheatsRefusedTest {
         BidResult answer = OFFICE.bid(site.folder());
         return answer instanceof Refusal refusal
                 ? String.join("\n", refusal.faults().stream().map(Fault::text).toList())
-                : String.join("\n", ((Bid) answer).openStops().stream().map(OFFICE::told).toList());
+                : String.join(
+                        "\n",
+                        ((Bid) answer).openStops().stream().map(OFFICE::told).toList());
     }
 
     private static ObjectNode at(ObjectNode job, String pointer) {
@@ -138,8 +140,7 @@ class CheatsRefusedTest {
     }
 
     private static SignatureInput typed(String on, String by, String typed, ConsentInput consent) {
-        return new SignatureInput(
-                LocalDate.parse(on), List.of(by), Optional.empty(), Optional.of(typed), consent);
+        return new SignatureInput(LocalDate.parse(on), List.of(by), Optional.empty(), Optional.of(typed), consent);
     }
 
     private static ConsentInput consent(String disclosed, String given) {
@@ -168,74 +169,131 @@ class CheatsRefusedTest {
 
     private static List<Cheat> days() {
         return List.of(
-                new Cheat("signed on another day than the contract is dated", Stage.ISSUED, site -> {
-                    site.edit(job -> at(job, "/signing").put("on", "2026-08-19"));
-                    return told(accept(site, Jobsite.on("2026-08-20")));
-                }, "The contract is dated 2026-08-19, and with it the last day to cancel; it was signed on 2026-08-20"),
-                new Cheat("signed before the paper was there", Stage.ISSUED,
+                new Cheat(
+                        "signed on another day than the contract is dated",
+                        Stage.ISSUED,
+                        site -> {
+                            site.edit(job -> at(job, "/signing").put("on", "2026-08-19"));
+                            return told(accept(site, Jobsite.on("2026-08-20")));
+                        },
+                        "The contract is dated 2026-08-19, and with it the last day to cancel; it was signed on 2026-08-20"),
+                new Cheat(
+                        "signed before the paper was there",
+                        Stage.ISSUED,
                         site -> told(accept(site, Jobsite.on("2026-08-09"))),
                         "2026-014-P1 was issued on 2026-08-10, after 2026-08-09"),
-                new Cheat("signed on a day that has not come", Stage.ISSUED,
+                new Cheat(
+                        "signed on a day that has not come",
+                        Stage.ISSUED,
                         site -> told(accept(site, Jobsite.on("2027-01-04"))),
                         "It cannot have been signed on 2027-01-04: today is 2026-11-20"),
-                new Cheat("signed after the price ran out", Stage.ISSUED,
+                new Cheat(
+                        "signed after the price ran out",
+                        Stage.ISSUED,
                         site -> told(accept(site, Jobsite.on("2026-09-10"))),
                         "The price held until 2026-09-09"),
-                new Cheat("issued on a day that has not come", Stage.DRAFT, site -> {
-                    site.edit(job -> {
-                        job.put("issued", "2027-01-04");
-                        at(job, "/schedule").put("earliestStart", "2027-02-01").put("latestFinish", "2027-03-01");
-                    });
-                    return told(new Issuing(OFFICE, TODAY).issue(site.folder()));
-                }, "It cannot have been issued on 2027-01-04"),
-                new Cheat("another day of signing written into the file", Stage.SIGNED, site -> {
-                    site.edit(job -> at(job, "/signing").put("on", "2026-08-18"));
-                    return kept(site);
-                }, "/signing/on: found 2026-08-18; allowed: the day of \"accepted\", 2026-08-20"),
-                new Cheat("contract dated before the proposal", Stage.DRAFT, site -> {
-                    site.edit(job -> at(job, "/signing").put("on", "2026-08-01"));
-                    return kept(site);
-                }, "/signing/on: found 2026-08-01; allowed: a day not before \"issued\", 2026-08-10"),
-                new Cheat("copy received before it was signed", Stage.DRAFT, site -> {
-                    site.edit(job -> at(job, "/signing").put("on", "2026-08-20").put("received", "2026-08-19"));
-                    return kept(site);
-                }, "/signing/received: found 2026-08-19; allowed: a day not before \"on\", 2026-08-20"),
-                new Cheat("work before the contract was signed", Stage.BUILT, site -> {
-                    site.edit(job -> at(job, "/asBuilt").put("started", "2026-08-19"));
-                    return kept(site);
-                }, "/asBuilt/started: found 2026-08-19; allowed: a day not before \"on\", 2026-08-20"),
-                new Cheat("work while the buyer could cancel", Stage.BUILT, site -> {
-                    site.edit(job -> at(job, "/asBuilt").put("started", "2026-08-24"));
-                    return kept(site);
-                }, "start-inside-cancellation: The work starts on 24 August 2026. The buyer may cancel until midnight"
-                        + " of 25 August 2026"),
-                new Cheat("an emergency that nobody wrote down by hand", Stage.ISSUED, site -> {
-                    site.edit(job -> at(job, "/signing").put("emergency", true));
-                    site.edit(job -> at(job, "/schedule").put("earliestStart", "2026-09-07"));
-                    return told(accept(site, Jobsite.on("2026-09-04")));
-                }, "Only an emergency for which the buyer called, with a statement in the buyer's own hand"),
-                new Cheat("a flow test before the work began", Stage.BUILT, site -> {
-                    site.edit(job -> at(job, "/asBuilt/flowTests/0").put("on", "2026-09-07"));
-                    return kept(site);
-                }, "/asBuilt/flowTests/0/on: found 2026-09-07; allowed: a day not before \"started\", 2026-09-08"),
-                new Cheat("closed before the work ended", Stage.BUILT,
+                new Cheat(
+                        "issued on a day that has not come",
+                        Stage.DRAFT,
+                        site -> {
+                            site.edit(job -> {
+                                job.put("issued", "2027-01-04");
+                                at(job, "/schedule")
+                                        .put("earliestStart", "2027-02-01")
+                                        .put("latestFinish", "2027-03-01");
+                            });
+                            return told(new Issuing(OFFICE, TODAY).issue(site.folder()));
+                        },
+                        "It cannot have been issued on 2027-01-04"),
+                new Cheat(
+                        "another day of signing written into the file",
+                        Stage.SIGNED,
+                        site -> {
+                            site.edit(job -> at(job, "/signing").put("on", "2026-08-18"));
+                            return kept(site);
+                        },
+                        "/signing/on: found 2026-08-18; allowed: the day of \"accepted\", 2026-08-20"),
+                new Cheat(
+                        "contract dated before the proposal",
+                        Stage.DRAFT,
+                        site -> {
+                            site.edit(job -> at(job, "/signing").put("on", "2026-08-01"));
+                            return kept(site);
+                        },
+                        "/signing/on: found 2026-08-01; allowed: a day not before \"issued\", 2026-08-10"),
+                new Cheat(
+                        "copy received before it was signed",
+                        Stage.DRAFT,
+                        site -> {
+                            site.edit(job ->
+                                    at(job, "/signing").put("on", "2026-08-20").put("received", "2026-08-19"));
+                            return kept(site);
+                        },
+                        "/signing/received: found 2026-08-19; allowed: a day not before \"on\", 2026-08-20"),
+                new Cheat(
+                        "work before the contract was signed",
+                        Stage.BUILT,
+                        site -> {
+                            site.edit(job -> at(job, "/asBuilt").put("started", "2026-08-19"));
+                            return kept(site);
+                        },
+                        "/asBuilt/started: found 2026-08-19; allowed: a day not before \"on\", 2026-08-20"),
+                new Cheat(
+                        "work while the buyer could cancel",
+                        Stage.BUILT,
+                        site -> {
+                            site.edit(job -> at(job, "/asBuilt").put("started", "2026-08-24"));
+                            return kept(site);
+                        },
+                        "start-inside-cancellation: The work starts on 24 August 2026. The buyer may cancel until midnight"
+                                + " of 25 August 2026"),
+                new Cheat(
+                        "an emergency that nobody wrote down by hand",
+                        Stage.ISSUED,
+                        site -> {
+                            site.edit(job -> at(job, "/signing").put("emergency", true));
+                            site.edit(job -> at(job, "/schedule").put("earliestStart", "2026-09-07"));
+                            return told(accept(site, Jobsite.on("2026-09-04")));
+                        },
+                        "Only an emergency for which the buyer called, with a statement in the buyer's own hand"),
+                new Cheat(
+                        "a flow test before the work began",
+                        Stage.BUILT,
+                        site -> {
+                            site.edit(job -> at(job, "/asBuilt/flowTests/0").put("on", "2026-09-07"));
+                            return kept(site);
+                        },
+                        "/asBuilt/flowTests/0/on: found 2026-09-07; allowed: a day not before \"started\", 2026-09-08"),
+                new Cheat(
+                        "closed before the work ended",
+                        Stage.BUILT,
                         site -> told(close(site, "2026-09-24", WORK_ENDED, Optional.empty())),
                         "The work ended on 2026-09-25, after 2026-09-24"),
-                new Cheat("closed on a day that has not come", Stage.BUILT,
+                new Cheat(
+                        "closed on a day that has not come",
+                        Stage.BUILT,
                         site -> told(close(site, "2026-12-24", WORK_ENDED, Optional.empty())),
                         "It cannot have been closed on 2026-12-24"),
-                new Cheat("a warranty that runs from after the close", Stage.BUILT,
+                new Cheat(
+                        "a warranty that runs from after the close",
+                        Stage.BUILT,
                         site -> told(close(
                                 site, "2026-10-01", Optional.of(LocalDate.parse("2026-10-05")), Optional.empty())),
                         "The warranty cannot run from 2026-10-05, a day after the close of 2026-10-01"),
-                new Cheat("a warranty that runs from before the work ended", Stage.BUILT,
+                new Cheat(
+                        "a warranty that runs from before the work ended",
+                        Stage.BUILT,
                         site -> told(close(
                                 site, "2026-10-01", Optional.of(LocalDate.parse("2026-09-20")), Optional.empty())),
                         "before the work ended on 2026-09-25"),
-                new Cheat("a change order signed before it was there", Stage.CHANGED,
+                new Cheat(
+                        "a change order signed before it was there",
+                        Stage.CHANGED,
                         site -> told(decide(site, 2, true, Jobsite.on("2026-09-11"))),
                         "Change order 2 was issued on 2026-09-12, after 2026-09-11"),
-                new Cheat("a change order declined tomorrow", Stage.CHANGED,
+                new Cheat(
+                        "a change order declined tomorrow",
+                        Stage.CHANGED,
                         site -> told(decide(site, 2, false, SignatureInput.none(LocalDate.parse("2026-11-21")))),
                         "It cannot have been declined on 2026-11-21"));
     }
@@ -245,157 +303,257 @@ class CheatsRefusedTest {
         ConsentInput half = new ConsentInput(
                 whole.given(), Optional.empty(), whole.paper(), Optional.empty(), Optional.empty(), Optional.empty());
         return List.of(
-                new Cheat("a stranger signs", Stage.ISSUED,
+                new Cheat(
+                        "a stranger signs",
+                        Stage.ISSUED,
                         site -> told(accept(site, Jobsite.by("2026-08-20", IDA, "Uncle Osric"))),
                         "Uncle Osric is not named on the job as owner"),
-                new Cheat("a stranger signs a change order", Stage.CHANGED,
+                new Cheat(
+                        "a stranger signs a change order",
+                        Stage.CHANGED,
                         site -> told(decide(site, 2, true, Jobsite.by("2026-09-13", "Uncle Osric"))),
                         "It is signed by Ida Wrenfield, Tobias Wrenfield. Correct the name, or write \"signing\","
                                 + " \"signers\""),
-                new Cheat("nobody signs", Stage.ISSUED, site -> told(accept(site, Jobsite.by("2026-08-20"))),
+                new Cheat(
+                        "nobody signs",
+                        Stage.ISSUED,
+                        site -> told(accept(site, Jobsite.by("2026-08-20"))),
                         "Nobody is named who signed"),
-                new Cheat("one types for two", Stage.ISSUED, site -> told(accept(
-                        site,
-                        new SignatureInput(
-                                Jobsite.SIGNED, List.of(IDA, TOBIAS), Optional.empty(), Optional.of(IDA), whole))),
+                new Cheat(
+                        "one types for two",
+                        Stage.ISSUED,
+                        site -> told(accept(
+                                site,
+                                new SignatureInput(
+                                        Jobsite.SIGNED,
+                                        List.of(IDA, TOBIAS),
+                                        Optional.empty(),
+                                        Optional.of(IDA),
+                                        whole))),
                         "A typed name signs for one person, and 2 are named"),
-                new Cheat("another name is typed", Stage.ISSUED,
+                new Cheat(
+                        "another name is typed",
+                        Stage.ISSUED,
                         site -> told(accept(site, typed("2026-08-20", IDA, TOBIAS, whole))),
                         "The name as typed is \"Tobias Wrenfield\", and Ida Wrenfield is said to have signed"),
-                new Cheat("a typed name with half a consent", Stage.ISSUED,
+                new Cheat(
+                        "a typed name with half a consent",
+                        Stage.ISSUED,
                         site -> told(accept(site, typed("2026-08-20", IDA, IDA, half))),
                         "wanting here: the day on which the statement was shown (--disclosed DATE); how to withdraw"
                                 + " and what follows (--withdrawal TEXT); the hardware and software that it takes"),
-                new Cheat("a consent before the statement was shown", Stage.ISSUED,
-                        site -> told(accept(
-                                site, typed("2026-08-20", IDA, IDA, consent("2026-08-20", "2026-08-19")))),
+                new Cheat(
+                        "a consent before the statement was shown",
+                        Stage.ISSUED,
+                        site -> told(accept(site, typed("2026-08-20", IDA, IDA, consent("2026-08-20", "2026-08-19")))),
                         "The statement was shown on 2026-08-20, after the consent of 2026-08-19"),
-                new Cheat("a consent after the signature", Stage.ISSUED,
-                        site -> told(accept(
-                                site, typed("2026-08-20", IDA, IDA, consent("2026-08-21", "2026-08-21")))),
+                new Cheat(
+                        "a consent after the signature",
+                        Stage.ISSUED,
+                        site -> told(accept(site, typed("2026-08-20", IDA, IDA, consent("2026-08-21", "2026-08-21")))),
                         "The consent was given on 2026-08-21, after the signature of 2026-08-20"),
-                new Cheat("the same owner signs twice", Stage.ISSUED, site -> {
-                    accept(site, Jobsite.by("2026-08-20", IDA));
-                    return told(accept(site, Jobsite.by("2026-08-20", IDA)));
-                }, "Ida Wrenfield signed 2026-014-P1 already, on 2026-08-20"),
-                new Cheat("two owners sign on two days", Stage.ISSUED, site -> {
-                    accept(site, Jobsite.by("2026-08-20", IDA));
-                    return told(accept(site, Jobsite.by("2026-08-21", TOBIAS)));
-                }, "One day stands on the paper"),
-                new Cheat("two owners sign two things", Stage.ISSUED, site -> {
-                    accept(site, Jobsite.by("2026-08-20", IDA), "OP1");
-                    return told(accept(site, Jobsite.by("2026-08-20", TOBIAS), "OP2"));
-                }, "Ida Wrenfield signed with OP1, and this signature is with OP2. All sign the same"),
-                new Cheat("a new owner after the yes", Stage.SIGNED, site -> {
-                    site.edit(job -> ((ArrayNode) job.at("/customer/names"))
-                            .remove(1));
-                    return kept(site);
-                }, "job-moved"),
-                new Cheat("a signed paper that is not there", Stage.ISSUED, site -> told(accept(
-                        site,
-                        new SignatureInput(
-                                Jobsite.SIGNED,
-                                List.of(IDA, TOBIAS),
-                                Optional.of("lost.pdf"),
-                                Optional.empty(),
-                                ConsentInput.NONE))),
+                new Cheat(
+                        "the same owner signs twice",
+                        Stage.ISSUED,
+                        site -> {
+                            accept(site, Jobsite.by("2026-08-20", IDA));
+                            return told(accept(site, Jobsite.by("2026-08-20", IDA)));
+                        },
+                        "Ida Wrenfield signed 2026-014-P1 already, on 2026-08-20"),
+                new Cheat(
+                        "two owners sign on two days",
+                        Stage.ISSUED,
+                        site -> {
+                            accept(site, Jobsite.by("2026-08-20", IDA));
+                            return told(accept(site, Jobsite.by("2026-08-21", TOBIAS)));
+                        },
+                        "One day stands on the paper"),
+                new Cheat(
+                        "two owners sign two things",
+                        Stage.ISSUED,
+                        site -> {
+                            accept(site, Jobsite.by("2026-08-20", IDA), "OP1");
+                            return told(accept(site, Jobsite.by("2026-08-20", TOBIAS), "OP2"));
+                        },
+                        "Ida Wrenfield signed with OP1, and this signature is with OP2. All sign the same"),
+                new Cheat(
+                        "a new owner after the yes",
+                        Stage.SIGNED,
+                        site -> {
+                            site.edit(job -> ((ArrayNode) job.at("/customer/names")).remove(1));
+                            return kept(site);
+                        },
+                        "job-moved"),
+                new Cheat(
+                        "a signed paper that is not there",
+                        Stage.ISSUED,
+                        site -> told(accept(
+                                site,
+                                new SignatureInput(
+                                        Jobsite.SIGNED,
+                                        List.of(IDA, TOBIAS),
+                                        Optional.of("lost.pdf"),
+                                        Optional.empty(),
+                                        ConsentInput.NONE))),
                         "lost.pdf; put the signed paper into the job's folder"));
     }
 
     private static List<Cheat> promises() {
         return List.of(
-                new Cheat("another job is accepted than was issued", Stage.ISSUED, site -> {
-                    site.edit(job -> at(job, "/walls/0").put("length", "41 ft"));
-                    return told(accept(site, Jobsite.yes()));
-                }, "The job changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\". Put it back, or issue"
-                        + " it again"),
-                new Cheat("a proposal that was declined is accepted", Stage.ISSUED, site -> {
-                    Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
-                    return told(accept(site, Jobsite.yes()));
-                }, "The homeowner declined it, as the register has it"),
-                new Cheat("the source of the proposal is taken away", Stage.ISSUED, site -> {
-                    Files.delete(site.folder().resolve("issued/2026-014-P1-source.zip"));
-                    return told(accept(site, Jobsite.yes()));
-                }, "The source of 2026-014-P1 is not in the folder \"issued\" any more"),
-                new Cheat("an option that was not offered", Stage.ISSUED,
+                new Cheat(
+                        "another job is accepted than was issued",
+                        Stage.ISSUED,
+                        site -> {
+                            site.edit(job -> at(job, "/walls/0").put("length", "41 ft"));
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "The job changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\". Put it back, or issue"
+                                + " it again"),
+                new Cheat(
+                        "a proposal that was declined is accepted",
+                        Stage.ISSUED,
+                        site -> {
+                            Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "The homeowner declined it, as the register has it"),
+                new Cheat(
+                        "the source of the proposal is taken away",
+                        Stage.ISSUED,
+                        site -> {
+                            Files.delete(site.folder().resolve("issued/2026-014-P1-source.zip"));
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "The source of 2026-014-P1 is not in the folder \"issued\" any more"),
+                new Cheat(
+                        "an option that was not offered",
+                        Stage.ISSUED,
                         site -> told(accept(site, Jobsite.yes(), "OP9")),
                         "There is no option OP9; there is OP1, OP2"));
     }
 
     private static List<Cheat> seals() {
         return List.of(
-                new Cheat("the signed price raised in the file", Stage.SIGNED, site -> {
-                    site.edit(job -> at(job, "/accepted").put("price", "$99,000.00"));
-                    return kept(site);
-                }, "sealed-price: The job file says that the contract was signed at $99,000.00. The register has $"),
-                new Cheat("the price of a change order raised in the file", Stage.CHANGED, site -> {
-                    site.edit(job -> at(job, "/changes/0/decision").put("price", "$9,999.00"));
-                    return kept(site);
-                }, "sealed-change: The job file says that change order 1 was signed at $9,999.00. The register has $"),
-                new Cheat("a change order accepted in the file alone", Stage.CHANGED, site -> {
-                    site.edit(job -> {
-                        ObjectNode second = at(job, "/changes/1");
-                        second.put("state", "accepted");
-                        second.set("decision", job.at("/changes/0/decision"));
-                    });
-                    return kept(site);
-                }, "change-unregistered: The job file says that change order 2 is accepted"),
-                new Cheat("a wall made shorter after the yes", Stage.SIGNED, site -> {
-                    site.edit(job -> at(job, "/walls/0").put("length", "12 ft"));
-                    return kept(site);
-                }, "job-moved"));
+                new Cheat(
+                        "the signed price raised in the file",
+                        Stage.SIGNED,
+                        site -> {
+                            site.edit(job -> at(job, "/accepted").put("price", "$99,000.00"));
+                            return kept(site);
+                        },
+                        "sealed-price: The job file says that the contract was signed at $99,000.00. The register has $"),
+                new Cheat(
+                        "the price of a change order raised in the file",
+                        Stage.CHANGED,
+                        site -> {
+                            site.edit(job -> at(job, "/changes/0/decision").put("price", "$9,999.00"));
+                            return kept(site);
+                        },
+                        "sealed-change: The job file says that change order 1 was signed at $9,999.00. The register has $"),
+                new Cheat(
+                        "a change order accepted in the file alone",
+                        Stage.CHANGED,
+                        site -> {
+                            site.edit(job -> {
+                                ObjectNode second = at(job, "/changes/1");
+                                second.put("state", "accepted");
+                                second.set("decision", job.at("/changes/0/decision"));
+                            });
+                            return kept(site);
+                        },
+                        "change-unregistered: The job file says that change order 2 is accepted"),
+                new Cheat(
+                        "a wall made shorter after the yes",
+                        Stage.SIGNED,
+                        site -> {
+                            site.edit(job -> at(job, "/walls/0").put("length", "12 ft"));
+                            return kept(site);
+                        },
+                        "job-moved"));
     }
 
     private static List<Cheat> repeats() {
         return List.of(
-                new Cheat("the yes once more on another day", Stage.SIGNED,
+                new Cheat(
+                        "the yes once more on another day",
+                        Stage.SIGNED,
                         site -> told(accept(site, Jobsite.on("2026-08-21"), "OP1")),
                         "2026-014-A1 is registered already, with other facts: the day of signing is \"2026-08-20\""
                                 + " there, and \"2026-08-21\" was asked for"),
-                new Cheat("the yes once more with other options", Stage.SIGNED,
+                new Cheat(
+                        "the yes once more with other options",
+                        Stage.SIGNED,
                         site -> told(accept(site, Jobsite.yes(), "OP1", "OP2")),
                         "the options taken is \"OP1\" there, and \"OP1, OP2\" was asked for"),
-                new Cheat("the yes once more by another", Stage.SIGNED,
+                new Cheat(
+                        "the yes once more by another",
+                        Stage.SIGNED,
                         site -> told(accept(site, Jobsite.by("2026-08-20", "Uncle Osric"), "OP1")),
                         "who signed is \"Ida Wrenfield; Tobias Wrenfield\" there, and \"Uncle Osric\" was asked for"),
-                new Cheat("an accepted change order declined", Stage.CHANGED,
+                new Cheat(
+                        "an accepted change order declined",
+                        Stage.CHANGED,
                         site -> told(decide(site, 1, false, SignatureInput.none(LocalDate.parse("2026-09-13")))),
                         "what was decided is \"accepted\" there, and \"declined\" was asked for"),
-                new Cheat("a declined change order accepted", Stage.BUILT,
+                new Cheat(
+                        "a declined change order accepted",
+                        Stage.BUILT,
                         site -> told(decide(site, 2, true, Jobsite.on("2026-09-14"))),
                         "what was decided is \"declined\" there, and \"accepted\" was asked for"),
-                new Cheat("the close once more on another day", Stage.CLOSED,
+                new Cheat(
+                        "the close once more on another day",
+                        Stage.CLOSED,
                         site -> told(close(site, "2026-10-02", WORK_ENDED, Optional.empty())),
                         "the day of the close is \"2026-10-01\" there, and \"2026-10-02\" was asked for"),
-                new Cheat("the close once more with a waiver", Stage.CLOSED,
+                new Cheat(
+                        "the close once more with a waiver",
+                        Stage.CLOSED,
                         site -> told(close(site, "2026-10-01", WORK_ENDED, Optional.of("a friend"))),
                         "why a balance is waived is nothing there, and \"a friend\" was asked for"),
-                new Cheat("a lost bid lost for another reason", Stage.ISSUED, site -> {
-                    Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
-                    return told(Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "moved away", TODAY));
-                }, "the reason is \"too dear\" there, and \"moved away\" was asked for"),
-                new Cheat("a signed job issued again", Stage.SIGNED,
+                new Cheat(
+                        "a lost bid lost for another reason",
+                        Stage.ISSUED,
+                        site -> {
+                            Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
+                            return told(Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "moved away", TODAY));
+                        },
+                        "the reason is \"too dear\" there, and \"moved away\" was asked for"),
+                new Cheat(
+                        "a signed job issued again",
+                        Stage.SIGNED,
                         site -> told(new Issuing(OFFICE, TODAY).issue(site.folder())),
                         "The contract is signed; what changes now is a change order"));
     }
 
     private static List<Cheat> drafts() {
         return List.of(
-                new Cheat("a yes where no contract is prepared", Stage.DRAFT, site -> {
-                    site.edit(job -> job.remove("signing"));
-                    new Issuing(OFFICE, TODAY).issue(site.folder());
-                    return told(accept(site, Jobsite.yes()));
-                }, "No contract is prepared, so there was none to sign"),
-                new Cheat("a draft is signed: rules known from memory", Stage.DRAFT, site -> {
-                    Files.delete(site.folder().resolve("state-rules.json"));
-                    new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
-                    return told(accept(site, Jobsite.yes()));
-                }, "rules-from-memory: What is known of the law of OH rests in part on memory"),
-                new Cheat("a draft is signed: a notice without its words", Stage.DRAFT, site -> {
-                    Files.delete(site.folder().resolve("state-rules.json"));
-                    new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
-                    return told(accept(site, Jobsite.yes()));
-                }, "notice-unworded: OH wants a notice in the contract, excess cost notice"));
+                new Cheat(
+                        "a yes where no contract is prepared",
+                        Stage.DRAFT,
+                        site -> {
+                            site.edit(job -> job.remove("signing"));
+                            new Issuing(OFFICE, TODAY).issue(site.folder());
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "No contract is prepared, so there was none to sign"),
+                new Cheat(
+                        "a draft is signed: rules known from memory",
+                        Stage.DRAFT,
+                        site -> {
+                            Files.delete(site.folder().resolve("state-rules.json"));
+                            new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "rules-from-memory: What is known of the law of OH rests in part on memory"),
+                new Cheat(
+                        "a draft is signed: a notice without its words",
+                        Stage.DRAFT,
+                        site -> {
+                            Files.delete(site.folder().resolve("state-rules.json"));
+                            new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "notice-unworded: OH wants a notice in the contract, excess cost notice"));
     }
 
     @ParameterizedTest(name = "{0}")
@@ -429,8 +587,10 @@ class CheatsRefusedTest {
         assertThat(JobRecords.beside(site.file()).contract()).isEmpty();
         done(accept(site, Jobsite.by("2026-08-20", TOBIAS), "OP1"));
         assertThat(site.json().at("/accepted/by").toString()).isEqualTo("[\"" + IDA + "\",\"" + TOBIAS + "\"]");
-        assertThat(site.json().at("/accepted/signature/electronic/disclosed").asText()).isEqualTo("2026-08-19");
-        assertThat(site.json().at("/accepted/furtherSignatures/0/file").asText()).isEqualTo("signed.pdf");
+        assertThat(site.json().at("/accepted/signature/electronic/disclosed").asText())
+                .isEqualTo("2026-08-19");
+        assertThat(site.json().at("/accepted/furtherSignatures/0/file").asText())
+                .isEqualTo("signed.pdf");
         assertThat(kept(site)).isEmpty();
         assertThat(Register.of(site.folder()).check().faults()).isEmpty();
     }
@@ -448,8 +608,11 @@ class CheatsRefusedTest {
     @Test
     void whatWasIssuedIsAcceptedAsIssuedWhateverMovedSince() throws IOException {
         Jobsite site = SITES.get(Stage.ISSUED).copy(root.resolve("here"));
-        Dollars promised = Dollars.of(
-                JobRecords.beside(site.file()).proposal().orElseThrow().fact("total").orElseThrow());
+        Dollars promised = Dollars.of(JobRecords.beside(site.file())
+                .proposal()
+                .orElseThrow()
+                .fact("total")
+                .orElseThrow());
         site.editCompany(company -> at(company, "/priceRules").put("profit", "30 %"));
         Office today = Office.with(Optional.empty());
         assertThat(new Accepting(today, TODAY).accept(site.folder(), List.of(), Jobsite.yes()))

@@ -187,11 +187,7 @@ public final class Jobsite {
     /** On paper, by those people. */
     public static SignatureInput by(String day, String... names) {
         return new SignatureInput(
-                LocalDate.parse(day),
-                List.of(names),
-                Optional.of("signed.pdf"),
-                Optional.empty(),
-                ConsentInput.NONE);
+                LocalDate.parse(day), List.of(names), Optional.of("signed.pdf"), Optional.empty(), ConsentInput.NONE);
     }
 
     /** Every file below the job's folder with its bytes as text, to see what changed. */

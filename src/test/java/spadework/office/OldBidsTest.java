@@ -108,8 +108,10 @@ class OldBidsTest {
     void lostBidIsRegisteredOnceWithItsReasonAndTakenUpByALaterIssue() throws IOException {
         assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
         new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
-        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY)).isInstanceOf(Outcome.Issued.class);
+        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", Jobsite.TODAY))
+                .isInstanceOf(Outcome.Refused.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY))
+                .isInstanceOf(Outcome.Issued.class);
         assertThat(Losing.lose(site.file(), OCTOBER, "again", Jobsite.TODAY)).isInstanceOf(Outcome.Standing.class);
         assertThat(Register.of(site.folder()).entries())
                 .filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)

@@ -124,13 +124,11 @@ class SampleStoryTest {
         List<String> taken = new ArrayList<>();
         told.at("/accepted/options").forEach(label -> taken.add(label.asText()));
         List<SignatureInput> signatures = yes(told.get("accepted"));
+        Outcome last = null;
         for (SignatureInput one : signatures) {
-            assertThat(new Accepting(office, Jobsite.TODAY).accept(file, taken, one))
-                    .isInstanceOf(
-                            one == signatures.get(signatures.size() - 1)
-                                    ? Outcome.Issued.class
-                                    : Outcome.Gathered.class);
+            last = new Accepting(office, Jobsite.TODAY).accept(file, taken, one);
         }
+        assertThat(last).isInstanceOf(Outcome.Issued.class);
     }
 
     private void change() throws IOException {
@@ -159,7 +157,8 @@ class SampleStoryTest {
             json.set("received", told.get("received"));
         });
         LocalDate completed = LocalDate.parse(told.at("/closed/completed").asText());
-        assertThat(new Closing(office, Jobsite.TODAY).close(file, completed.plusDays(1), Optional.of(completed), Optional.empty()))
+        assertThat(new Closing(office, Jobsite.TODAY)
+                        .close(file, completed.plusDays(1), Optional.of(completed), Optional.empty()))
                 .isInstanceOf(Outcome.Issued.class);
     }
 

@@ -147,7 +147,10 @@ public final class AgreementPage extends FormPage {
         if (accepting.areDays("on", "given?", "disclosed?")) {
             List<String> taken = offers.taken();
             SignatureInput yes = accepting.yes();
-            take(Step.ACCEPT, job -> new Accepting(session().office(), today).accept(job, taken, yes), accepting::clear);
+            take(
+                    Step.ACCEPT,
+                    job -> new Accepting(session().office(), today).accept(job, taken, yes),
+                    accepting::clear);
         }
     }
 
@@ -168,7 +171,10 @@ public final class AgreementPage extends FormPage {
             Optional<LocalDate> completed = closing.said("completed").map(LocalDate::parse);
             Optional<String> waived = closing.said("waived");
             LocalDate on = closing.day("on");
-            take(Step.CLOSE, job -> new Closing(session().office(), today).close(job, on, completed, waived), closing::clear);
+            take(
+                    Step.CLOSE,
+                    job -> new Closing(session().office(), today).close(job, on, completed, waived),
+                    closing::clear);
         }
     }
 

@@ -80,7 +80,8 @@ public final class AgreementChecks {
             together(yes);
         }
         order("/issued", job.issued(), "/accepted/on", yes.on());
-        Optional<LocalDate> dated = agreement.signing().flatMap(signing -> signing.sale().on());
+        Optional<LocalDate> dated =
+                agreement.signing().flatMap(signing -> signing.sale().on());
         if (sheet.isSound("/accepted/on")
                 && sheet.isSound("/signing/on")
                 && dated.filter(day -> !day.equals(yes.on())).isPresent()) {
@@ -97,9 +98,14 @@ public final class AgreementChecks {
         Sale sale = signing.sale();
         sale.on().ifPresent(day -> order("/issued", job.issued(), "/signing/on", day));
         if (sale.on().isPresent() && sale.received().isPresent()) {
-            order("/signing/on", sale.on().get(), "/signing/received", sale.received().get());
+            order(
+                    "/signing/on",
+                    sale.on().get(),
+                    "/signing/received",
+                    sale.received().get());
         }
-        Names owners = new Names("a name of the customer", new HashSet<>(job.customer().names()), true);
+        Names owners =
+                new Names("a name of the customer", new HashSet<>(job.customer().names()), true);
         for (int i = 0; i < signing.signers().size(); i++) {
             String pointer = "/signing/signers/" + i + "/owner";
             if (sheet.isSound(pointer) && sheet.isSound("/customer/names")) {
@@ -189,9 +195,7 @@ public final class AgreementChecks {
                 pipes,
                 "a pipe");
         order("/asBuilt/started", built.started(), "/asBuilt/finished", built.finished());
-        agreement
-                .accepted()
-                .ifPresent(yes -> order("/accepted/on", yes.on(), "/asBuilt/started", built.started()));
+        agreement.accepted().ifPresent(yes -> order("/accepted/on", yes.on(), "/asBuilt/started", built.started()));
         for (int i = 0; i < built.walls().size(); i++) {
             for (int j = 0; j < built.walls().get(i).holdPoints().size(); j++) {
                 order(

@@ -98,7 +98,9 @@ public final class StateRuleReader {
                 new RuleSource(
                         allFacts,
                         fields.find("notes", list(Texts.TEXT))
-                                .orElseGet(() -> base.map(rules -> rules.source().notes()).orElse(List.of())),
+                                .orElseGet(
+                                        () -> base.map(rules -> rules.source().notes())
+                                                .orElse(List.of())),
                         fields.find("citations", list(Texts.TEXT))
                                 .orElseGet(() -> base.map(StateRules::citations).orElse(List.of())),
                         value(fields, "asOf", CalendarDates.DATE, base.map(rules -> LocalDate.parse(rules.asOf())))

@@ -151,10 +151,20 @@ public final class Accepting {
         Optional<JobText> signed = InterruptedStep.kept(records, contract);
         if (signed.isPresent()) {
             List<String> by = signed.get().words(PLACE + "/by");
-            Optional<Outcome> refusal = new RepeatedStep(contract.number().orElseThrow().text())
-                    .fact("the day of signing", contract.on().toString(), asked.signed().on().toString())
-                    .fact("who signed", RepeatedStep.among(by, asked.signed().by()), String.join("; ", asked.signed().by()))
-                    .fact("the options taken", RepeatedStep.sorted(signed.get().words(PLACE + "/options")), asked.chosen())
+            Optional<Outcome> refusal = new RepeatedStep(
+                            contract.number().orElseThrow().text())
+                    .fact(
+                            "the day of signing",
+                            contract.on().toString(),
+                            asked.signed().on().toString())
+                    .fact(
+                            "who signed",
+                            RepeatedStep.among(by, asked.signed().by()),
+                            String.join("; ", asked.signed().by()))
+                    .fact(
+                            "the options taken",
+                            RepeatedStep.sorted(signed.get().words(PLACE + "/options")),
+                            asked.chosen())
                     .refusal();
             if (refusal.isPresent()) {
                 return refusal.get();
@@ -174,7 +184,8 @@ public final class Accepting {
             reasons.add(issued.number() + " was issued on " + issued.entry().on() + ", after " + on
                     + ". Nobody signs a paper before it is there: correct the day of signing.");
         }
-        Optional<LocalDate> dated = asked.job().agreement().signing().map(Signing::sale).flatMap(Sale::on);
+        Optional<LocalDate> dated =
+                asked.job().agreement().signing().map(Signing::sale).flatMap(Sale::on);
         if (dated.filter(day -> !day.equals(on)).isPresent()) {
             reasons.add("The contract is dated " + dated.get() + ", and with it the last day to cancel; it was signed"
                     + " on " + on + ". Write \"signing\", \"on\": \"" + on + "\", print it again and have that signed,"
@@ -195,13 +206,19 @@ public final class Accepting {
 
     /** Why nobody can sign the contract yet: the job does not know how it is signed, or something is wanting in it. */
     private List<String> draft(Bid bid) {
-        if (bid.contracted().job().agreement().signing().filter(Accepting::isPrepared).isEmpty()) {
+        if (bid.contracted()
+                .job()
+                .agreement()
+                .signing()
+                .filter(Accepting::isPrepared)
+                .isEmpty()) {
             return List.of("No contract is prepared, so there was none to sign. Write \"signing\" into the job:"
                     + " place, salesperson, the oldest buyer's age and the rest; print the contract and have it"
                     + " signed.");
         }
-        List<String> wanting =
-                ContractNotices.wanting(bid.contracted()).stream().map(office::told).toList();
+        List<String> wanting = ContractNotices.wanting(bid.contracted()).stream()
+                .map(office::told)
+                .toList();
         if (wanting.isEmpty()) {
             return List.of();
         }
@@ -230,7 +247,8 @@ public final class Accepting {
         Dollars price = contract.proposed()
                 .total()
                 .plus(Sum.of(options.stream()
-                                .filter(option -> asked.taken().contains(option.option().label()))
+                                .filter(option ->
+                                        asked.taken().contains(option.option().label()))
                                 .map(PricedOption::sum)
                                 .toList())
                         .total());
@@ -247,8 +265,7 @@ public final class Accepting {
                 .with(PLACE + "/templates", Fingerprint.of(issued.office().templates()));
     }
 
-    private static Issue issue(
-            DocumentNumber number, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
+    private static Issue issue(DocumentNumber number, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
             files.putAll(RegisteredFiles.named(
@@ -257,7 +274,16 @@ public final class Accepting {
             JobText.keep(files, number.text(), accepted);
             files.put(FileName.safe(number.text()) + "-source.zip", issued.archive(accepted));
             Map<String, String> facts = new LinkedHashMap<>();
-            facts.put("by", String.join("; ", bid.contracted().job().agreement().accepted().orElseThrow().by()));
+            facts.put(
+                    "by",
+                    String.join(
+                            "; ",
+                            bid.contracted()
+                                    .job()
+                                    .agreement()
+                                    .accepted()
+                                    .orElseThrow()
+                                    .by()));
             SealedFigures.of(bid.contracted().contract()).forEach((name, figure) -> facts.put(name, figure.plain()));
             facts.put("bookDate", bid.proposedQuote().bookDate().toString());
             facts.put("templates", Fingerprint.of(issued.office().templates()));

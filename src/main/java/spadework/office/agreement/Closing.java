@@ -117,11 +117,18 @@ public final class Closing {
         Optional<JobText> kept = InterruptedStep.kept(records, certificate);
         if (kept.isPresent()) {
             String from = kept.get().draft().shown(PLACE + "/completed");
-            Optional<Outcome> refusal = new RepeatedStep(certificate.number().orElseThrow().text())
-                    .fact("the day of the close", certificate.on().toString(), asked.on().toString())
-                    .fact("the first day of the warranty", from, asked.completed()
-                            .map(LocalDate::toString)
-                            .orElse(kept.get().draft().shown("/asBuilt/finished")))
+            Optional<Outcome> refusal = new RepeatedStep(
+                            certificate.number().orElseThrow().text())
+                    .fact(
+                            "the day of the close",
+                            certificate.on().toString(),
+                            asked.on().toString())
+                    .fact(
+                            "the first day of the warranty",
+                            from,
+                            asked.completed()
+                                    .map(LocalDate::toString)
+                                    .orElse(kept.get().draft().shown("/asBuilt/finished")))
                     .fact(
                             "why a balance is waived",
                             kept.get().draft().shown(PLACE + "/balanceWaived"),
@@ -140,11 +147,16 @@ public final class Closing {
             reasons.add("The work ended on " + built.finished() + ", after " + on
                     + ". A job is closed when it is done: give a later day, or correct \"finished\".");
         }
-        completed.filter(day -> day.isAfter(on)).ifPresent(day -> reasons.add("The warranty cannot run from " + day
-                + ", a day after the close of " + on + ": give a day from " + built.finished() + " to " + on + "."));
-        completed.filter(day -> day.isBefore(built.finished())).ifPresent(day -> reasons.add("The warranty cannot run"
-                + " from " + day + ", before the work ended on " + built.finished() + ": give that day or a later"
-                + " one."));
+        completed
+                .filter(day -> day.isAfter(on))
+                .ifPresent(day -> reasons.add("The warranty cannot run from " + day + ", a day after the close of " + on
+                        + ": give a day from " + built.finished() + " to " + on + "."));
+        completed
+                .filter(day -> day.isBefore(built.finished()))
+                .ifPresent(day -> reasons.add("The warranty cannot run"
+                        + " from " + day + ", before the work ended on " + built.finished()
+                        + ": give that day or a later"
+                        + " one."));
         return reasons;
     }
 

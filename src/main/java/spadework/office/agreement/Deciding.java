@@ -108,7 +108,8 @@ public final class Deciding {
         Optional<JobText> kept = InterruptedStep.kept(records, entry);
         String state = entry.event() == Event.CHANGE_ORDER_ACCEPTED ? "accepted" : "declined";
         List<String> by = kept.map(text -> text.words(asked.decision() + "/by")).orElse(List.of());
-        Optional<Outcome> refusal = new RepeatedStep(entry.number().orElseThrow().text())
+        Optional<Outcome> refusal = new RepeatedStep(
+                        entry.number().orElseThrow().text())
                 .fact("what was decided", state, asked.accepted() ? "accepted" : "declined")
                 .fact("the day", entry.on().toString(), asked.signed().on().toString())
                 .fact(

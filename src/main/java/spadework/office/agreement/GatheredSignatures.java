@@ -90,8 +90,12 @@ public final class GatheredSignatures {
         Map<String, byte[]> files = new LinkedHashMap<>();
         Signatures.keep(files, paper.text() + "-signature-" + (before.size() + 1), file, yes);
         Register.of(records.folder())
-                .append(yes.on(), Event.SIGNATURE_RECEIVED, paper, OnceGuard.signed(paper, yes.by()), new Issue(
-                        files, facts(yes, chosen), Optional.empty()));
+                .append(
+                        yes.on(),
+                        Event.SIGNATURE_RECEIVED,
+                        paper,
+                        OnceGuard.signed(paper, yes.by()),
+                        new Issue(files, facts(yes, chosen), Optional.empty()));
         return new Outcome.Gathered(paper.text(), yes.by(), missing);
     }
 

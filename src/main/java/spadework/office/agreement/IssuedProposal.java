@@ -101,10 +101,11 @@ public final class IssuedProposal implements AutoCloseable {
     /** What the proposal says that it comes to, beside what the kept source comes to today; empty where they agree. */
     Optional<String> otherwise(Bid bid) {
         Dollars reckoned = bid.proposed().contract().proposed().total();
-        return total().filter(sealed -> !sealed.equals(reckoned))
-                .map(sealed -> number() + " says " + sealed.text() + ", and its kept source comes to " + reckoned.text()
-                        + " with this version of the program. Its price stands, but a contract cannot be printed for"
-                        + " it: sign it with the version that issued it, or issue it again.");
+        return total().filter(promised -> !promised.equals(reckoned))
+                .map(promised ->
+                        number() + " says " + promised.text() + ", and its kept source comes to " + reckoned.text()
+                                + " with this version of the program. Its price stands, but a contract cannot be printed for"
+                                + " it: sign it with the version that issued it, or issue it again.");
     }
 
     @Override

@@ -99,8 +99,12 @@ public final class Issuing {
             return new Outcome.Issued(
                     entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
         } catch (IssuedMeanwhile other) {
-            return new Outcome.Standing(
-                    JobRecords.beside(file).proposal().orElseThrow().number().orElseThrow().text());
+            return new Outcome.Standing(JobRecords.beside(file)
+                    .proposal()
+                    .orElseThrow()
+                    .number()
+                    .orElseThrow()
+                    .text());
         }
     }
 
@@ -113,7 +117,8 @@ public final class Issuing {
     /** Of two programs that issue the same job at once, one gives the revision. */
     private static void once(JobRecords records, String fingerprint) {
         if (isOf(records.proposal(), fingerprint) && !records.isLost()) {
-            throw new IssuedMeanwhile(records.proposal().get().number().orElseThrow().text());
+            throw new IssuedMeanwhile(
+                    records.proposal().get().number().orElseThrow().text());
         }
     }
 

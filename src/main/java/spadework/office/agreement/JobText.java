@@ -44,8 +44,7 @@ public record JobText(Draft draft) {
 
     /** Who signed, when and how: one paper of all, or each one's own signature. */
     public JobText with(String pointer, List<SignatureInput> signatures) {
-        List<String> by =
-                signatures.stream().flatMap(one -> one.by().stream()).toList();
+        List<String> by = signatures.stream().flatMap(one -> one.by().stream()).toList();
         JobText text = with(pointer + "/on", signatures.get(0).on().toString()).withWords(pointer + "/by", by);
         boolean several = signatures.size() > 1;
         for (int i = 0; i < signatures.size(); i++) {

@@ -26,7 +26,9 @@ public final class OnceGuard {
             for (Entry entry : entries) {
                 boolean same = entry.event() == Event.SIGNATURE_RECEIVED
                         && entry.number().filter(paper::equals).isPresent()
-                        && entry.fact("by").filter(names -> by.stream().anyMatch(names::contains)).isPresent();
+                        && entry.fact("by")
+                                .filter(names -> by.stream().anyMatch(names::contains))
+                                .isPresent();
                 if (same) {
                     throw new IllegalStateException("The register has that signature on " + paper.text() + " already.");
                 }

@@ -170,11 +170,10 @@ public record Progress(
                 bid.dossier().job().closed().isPresent(),
                 agreement.asBuilt().isPresent(),
                 new Sums(account.total(), account.paid(), account.balance()),
-                Closing
-                        .checks(bid, Optional.empty()).stream()
-                                .filter(CloseChecks::isOpen)
-                                .map(office::told)
-                                .toList());
+                Closing.checks(bid, Optional.empty()).stream()
+                        .filter(CloseChecks::isOpen)
+                        .map(office::told)
+                        .toList());
     }
 
     /**

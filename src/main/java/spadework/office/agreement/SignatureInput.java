@@ -14,11 +14,7 @@ import spadework.job.Signature;
  * @param consent what the signer agreed to before signing without paper
  */
 public record SignatureInput(
-        LocalDate on,
-        List<String> by,
-        Optional<String> file,
-        Optional<String> typed,
-        ConsentInput consent) {
+        LocalDate on, List<String> by, Optional<String> file, Optional<String> typed, ConsentInput consent) {
 
     public SignatureInput {
         by = List.copyOf(by);

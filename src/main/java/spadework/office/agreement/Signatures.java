@@ -48,8 +48,8 @@ public final class Signatures {
             reasons.add("A typed name signs for one person, and " + yes.by().size()
                     + " are named. Record each one's own typed name, one after another.");
         } else if (yes.by().size() == 1 && !Owners.isSame(typed, yes.by().get(0))) {
-            reasons.add("The name as typed is \"" + typed + "\", and " + yes.by().get(0)
-                    + " is said to have signed. They have to be the same.");
+            reasons.add("The name as typed is \"" + typed + "\", and "
+                    + yes.by().get(0) + " is said to have signed. They have to be the same.");
         }
         List<String> missing = yes.consent().missing();
         if (!missing.isEmpty()) {

@@ -38,8 +38,9 @@ public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
         }
         for (Change change : job.agreement().acceptedChanges()) {
             Optional<Dollars> signed = change.decision().map(Decision::price);
-            sealed.change(change.number()).ifPresent(sum -> signed.ifPresent(price -> differ(
-                    "sealed-change", Integer.toString(change.number()), price, sum.total(), found)));
+            sealed.change(change.number())
+                    .ifPresent(sum -> signed.ifPresent(price ->
+                            differ("sealed-change", Integer.toString(change.number()), price, sum.total(), found)));
             if (sealed.total().isPresent() && sealed.change(change.number()).isEmpty()) {
                 found.add(new Finding(
                         "change-unregistered", Severity.STOP, Integer.toString(change.number()), Map.of(), SOURCE));
@@ -51,11 +52,7 @@ public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
     private static void differ(String id, String about, Dollars file, Dollars register, List<Finding> found) {
         if (!file.equals(register)) {
             found.add(new Finding(
-                    id,
-                    Severity.STOP,
-                    about,
-                    Map.of("file", file.text(), "register", register.text()),
-                    SOURCE));
+                    id, Severity.STOP, about, Map.of("file", file.text(), "register", register.text()), SOURCE));
         }
     }
 }

@@ -27,16 +27,15 @@ public final class CancelRights {
     private static int days(Dossier dossier, Signing signing) {
         Optional<Integer> dated = signing.sale()
                 .on()
-                .flatMap(on ->
-                        Cancellation.of(
-                                        on,
-                                        signing.sale().received(),
-                                        dossier.law().state(),
-                                        signing.sale().oldestAge())
-                                .deadlines()
-                                .stream()
-                                .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
-                                .map(Deadline::days));
+                .flatMap(on -> Cancellation.of(
+                                on,
+                                signing.sale().received(),
+                                dossier.law().state(),
+                                signing.sale().oldestAge())
+                        .deadlines()
+                        .stream()
+                        .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
+                        .map(Deadline::days));
         return dated.orElseGet(() -> dossier.law()
                 .state()
                 .map(rules -> Math.max(

@@ -62,8 +62,8 @@ public final class ContractChecks {
     /** The license is held against the state of the house, where that state's law asks for one or was not read. */
     private static List<Finding> license(String state, Company company, HouseLaw law) {
         boolean asked = law.state()
-                .map(rules -> rules.contents().stream()
-                        .anyMatch(required -> required.content() == Content.LICENSE_NUMBER))
+                .map(rules ->
+                        rules.contents().stream().anyMatch(required -> required.content() == Content.LICENSE_NUMBER))
                 .orElse(true);
         if (company.licenseState().equals(state)) {
             return List.of();
@@ -73,11 +73,11 @@ public final class ContractChecks {
                 asked ? Severity.MUST : Severity.ADVISE,
                 state,
                 Map.of(
-                        "license", company.license().label() + " " + company.license().number(),
-                        "of", company.licenseState()),
-                law.state()
-                        .map(rules -> String.join("; ", rules.citations()))
-                        .orElse("state home-contract law")));
+                        "license",
+                        company.license().label() + " " + company.license().number(),
+                        "of",
+                        company.licenseState()),
+                law.state().map(rules -> String.join("; ", rules.citations())).orElse("state home-contract law")));
     }
 
     private static List<Finding> signing(String state, Signing signing) {

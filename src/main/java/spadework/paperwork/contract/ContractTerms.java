@@ -1,7 +1,7 @@
 package spadework.paperwork.contract;
 
-import spadework.drawing.shape.Scene;
 import java.util.List;
+import spadework.drawing.shape.Scene;
 import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.WarrantyPromise;

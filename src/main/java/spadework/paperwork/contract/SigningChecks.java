@@ -44,8 +44,9 @@ public final class SigningChecks {
 
     /** The last day to cancel: of all rules the latest. Empty while the day of signing is open. */
     static Optional<LocalDate> lastDay(Sale sale, HouseLaw law) {
-        return sale.on().map(on ->
-                Cancellation.of(on, sale.received(), law.state(), sale.oldestAge()).lastDay());
+        return sale.on()
+                .map(on -> Cancellation.of(on, sale.received(), law.state(), sale.oldestAge())
+                        .lastDay());
     }
 
     private static void start(Job job, Sale sale, HouseLaw law, List<Finding> found) {
