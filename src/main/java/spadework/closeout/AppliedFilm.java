@@ -1,5 +1,6 @@
 package spadework.closeout;
 
+import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,14 +76,6 @@ public record AppliedFilm(String wall, Optional<Worked> applied, Worked promised
 
     private static Worked film(Wall wall, double gallons, Working area) {
         Given used = Given.of("g", "gallons on the wall", gallons, Unit.GALLON, "as built, wall " + wall.label());
-        return Worked.of(
-                "wet",
-                "mean wet film",
-                Coating.wetFilmOf(gallons, area.value().doubleValue()),
-                Unit.MIL,
-                "g × (231 ÷ 144 ÷ 0.001) ÷ " + area.symbol(),
-                "231 cu in in a US gallon",
-                used,
-                area);
+        return Worked.of("wet", "mean wet film", Coating.wetFilmOf(gallons, area.value().doubleValue()), Unit.MIL, new Formula("g × (231 ÷ 144 ÷ 0.001) ÷ " + area.symbol(), "231 cu in in a US gallon"), used, area);
     }
 }

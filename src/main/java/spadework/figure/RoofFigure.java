@@ -1,5 +1,6 @@
 package spadework.figure;
 
+import spadework.working.Formula;
 import java.util.Optional;
 import spadework.measure.Area;
 import spadework.measure.FlowRate;
@@ -38,15 +39,7 @@ public final class RoofFigure {
             case "--area" -> Answer.of(Roof.area(q.get(), i.get()));
             default -> {
                 Worked like = Roof.area(q.get(), a.get());
-                yield Answer.of(Worked.of(
-                        "i",
-                        "rain that gives that flow",
-                        like.number(),
-                        Unit.INCH_PER_HOUR,
-                        like.formula(),
-                        like.source(),
-                        q.get(),
-                        a.get()));
+                yield Answer.of(Worked.of("i", "rain that gives that flow", like.number(), Unit.INCH_PER_HOUR, new Formula(like.formula(), like.source()), q.get(), a.get()));
             }
         };
     }

@@ -1,5 +1,6 @@
 package spadework.figure;
 
+import spadework.working.Formula;
 import java.util.Optional;
 import spadework.measure.Area;
 import spadework.measure.FlowRate;
@@ -47,14 +48,7 @@ public final class RunoffFigure {
                 Worked acres = over("Aa", "area that gives that flow", Unit.ACRE, q.get(), k.get(), i.get());
                 yield Answer.of(
                         acres,
-                        Worked.of(
-                                "A",
-                                acres.name(),
-                                acres.number() * LandArea.SQUARE_FEET_PER_ACRE,
-                                Unit.SQUARE_FOOT,
-                                "Aa × 43560",
-                                "43,560 sf in an acre",
-                                acres));
+                        Worked.of("A", acres.name(), acres.number() * LandArea.SQUARE_FEET_PER_ACRE, Unit.SQUARE_FOOT, new Formula("Aa × 43560", "43,560 sf in an acre"), acres));
             }
             case "--rain" ->
                 Answer.of(over("i", "rain that gives that flow", Unit.INCH_PER_HOUR, q.get(), k.get(), a.get()));
@@ -63,16 +57,7 @@ public final class RunoffFigure {
     }
 
     private static Worked over(String symbol, String name, Unit unit, Working flow, Working one, Working other) {
-        return Worked.of(
-                symbol,
-                name,
-                flow.number() / (one.number() * other.number()),
-                unit,
-                flow.symbol() + " ÷ (" + one.symbol() + " × " + other.symbol() + ")",
-                SOURCE,
-                flow,
-                one,
-                other);
+        return Worked.of(symbol, name, flow.number() / (one.number() * other.number()), unit, new Formula(flow.symbol() + " ÷ (" + one.symbol() + " × " + other.symbol() + ")", SOURCE), flow, one, other);
     }
 
     private static Answer coefficient(Worked c) throws WrongInputs {

@@ -85,16 +85,16 @@ final class LoadRules implements Rule {
     }
 
     private static List<Finding> load(Facts facts, Reach reach) {
-        boolean dry = reach.inflow().map(in -> in.high().number() <= 0).orElse(false);
+        boolean dry = reach.flow().inflow().map(in -> in.high().number() <= 0).orElse(false);
         if (dry && reach.kind() == ReachKind.ROOF_LINE) {
             return List.of(must("roof-area-missing", reach.label(), ROOF));
         }
-        if (reach.share().isEmpty()) {
+        if (reach.flow().share().isEmpty()) {
             return List.of();
         }
-        Worked share = reach.share().get();
-        FullPipe full = reach.full().orElseThrow();
-        Range inflow = reach.inflow().orElseThrow();
+        Worked share = reach.flow().share().get();
+        FullPipe full = reach.flow().full().orElseThrow();
+        Range inflow = reach.flow().inflow().orElseThrow();
         List<Finding> found = new ArrayList<>();
         if (share.number() > 100 + 1e-9) {
             found.add(must(
@@ -165,7 +165,7 @@ final class LoadRules implements Rule {
         Map<String, FullPipe> slowest = new LinkedHashMap<>();
         for (Reach reach : facts.network().reaches()) {
             if (reach.kind() == ReachKind.DRAIN || reach.kind() == ReachKind.MAIN) {
-                reach.full().ifPresent(full -> slowest.merge(reach.run(), full, LoadRules::slower));
+                reach.flow().full().ifPresent(full -> slowest.merge(reach.run(), full, LoadRules::slower));
             }
         }
         return slowest;

@@ -33,20 +33,20 @@ public final class AssemblyLines {
                         assembly.driver().unit(),
                         "/items/" + job.items().indexOf(extra) + "/quantity"))
                 .orElseGet(() -> Drivers.count(assembly.driver(), job, wall));
+        NamedAssembly named = new NamedAssembly(assembly, driver, extra.reason());
         List<Stretch> stretches = Conditions.in(job, section);
         return assembly.parts().stream()
-                .map(part -> line(book, assembly, part, driver, section, stretches, extra.reason()))
+                .map(part -> line(book, named, part, section, stretches))
                 .toList();
     }
 
+    /** An assembly as a job names it: why, and for how many of its driver. */
+    private record NamedAssembly(Assembly assembly, Working driver, String reason) {}
+
     private static TakeoffLine line(
-            PriceBook book,
-            Assembly assembly,
-            Assembly.Part part,
-            Working driver,
-            TakeoffSection section,
-            List<Stretch> stretches,
-            String reason) {
+PriceBook book, NamedAssembly named, Assembly.Part part, TakeoffSection section, List<Stretch> stretches) {
+        Assembly assembly = named.assembly();
+        Working driver = named.driver();
         LineItem item = book.get(part.item());
         Listed each = new Listed(
                 "a",
@@ -72,7 +72,7 @@ public final class AssemblyLines {
                 stretches,
                 item.material().map(material -> NetMaterial.of(book, item, quantity)),
                 item.material().map(Material::waste),
-                assembly.name() + ": " + reason,
+                assembly.name() + ": " + named.reason(),
                 Optional.of(working));
     }
 }

@@ -1,5 +1,6 @@
 package spadework.takeoff;
 
+import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.FootingDrain;
@@ -40,15 +41,7 @@ public final class DrainTakeoff {
     /** What the pipe displaces along a length, cubic yards. */
     static Worked pipeVolume(String symbol, Working length, Pipe pipe) {
         Listed outside = StoneEnvelope.outside(pipe);
-        return Worked.of(
-                symbol,
-                "space the pipe takes",
-                Math.PI * outside.number() * outside.number() / 4 * length.number() / 27,
-                Unit.CUBIC_YARD,
-                "π × OD^2 ÷ 4 × " + length.symbol() + " ÷ 27",
-                "volume of a cylinder",
-                outside,
-                length);
+        return Worked.of(symbol, "space the pipe takes", Math.PI * outside.number() * outside.number() / 4 * length.number() / 27, Unit.CUBIC_YARD, new Formula("π × OD^2 ÷ 4 × " + length.symbol() + " ÷ 27", "volume of a cylinder"), outside, length);
     }
 
     static List<Driven> of(Job job, PriceBook book, FootingDrain drain, TakeoffSection section) {

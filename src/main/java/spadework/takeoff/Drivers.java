@@ -1,5 +1,6 @@
 package spadework.takeoff;
 
+import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -79,14 +80,7 @@ public final class Drivers {
         inputs.add(
                 Given.of("k", "outside corners less inside corners at the wall", (double) net, Unit.EACH, "/corners"));
         double length = wall.length().feet() + net * (p.number() + b.number() / 2);
-        return Worked.of(
-                "T",
-                "trench at wall " + wall.label(),
-                length,
-                Unit.FOOT,
-                "L + k × (p + B ÷ 2)",
-                "centre line of the trench",
-                inputs.toArray(Working[]::new));
+        return Worked.of("T", "trench at wall " + wall.label(), length, Unit.FOOT, new Formula("L + k × (p + B ÷ 2)", "centre line of the trench"), inputs.toArray(Working[]::new));
     }
 
     private static Given length(Job job, Wall wall) {
@@ -111,18 +105,11 @@ public final class Drivers {
             formula.append(formula.isEmpty() ? "" : " + ").append(symbol);
             sum += length.number();
         }
-        return Worked.of(
-                "d",
-                name(driver),
-                sum,
-                driver.unit(),
-                formula.isEmpty() ? "0" : formula.toString(),
-                "sum of the section",
-                inputs.toArray(Working[]::new));
+        return Worked.of("d", name(driver), sum, driver.unit(), new Formula(formula.isEmpty() ? "0" : formula.toString(), "sum of the section"), inputs.toArray(Working[]::new));
     }
 
     private static Worked counted(Driver driver, long count, String where) {
         Given given = Given.of("x", name(driver), (double) count, driver.unit(), where);
-        return Worked.of("d", name(driver), (double) count, driver.unit(), "x", "counted", given);
+        return Worked.of("d", name(driver), (double) count, driver.unit(), new Formula("x", "counted"), given);
     }
 }

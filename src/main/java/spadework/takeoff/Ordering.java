@@ -1,5 +1,6 @@
 package spadework.takeoff;
 
+import spadework.working.Formula;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -53,14 +54,7 @@ public final class Ordering {
         inputs.add(new Listed("h", "holds", material.holds(), material.unit(), source));
         double packages =
                 WholePackages.roundUp(needed.doubleValue() / material.holds().doubleValue());
-        Worked working = Worked.of(
-                "n",
-                material.sold(),
-                packages,
-                Unit.EACH,
-                "ceil((" + formula + ") ÷ h)",
-                "waste once, then whole packages",
-                inputs.toArray(Working[]::new));
+        Worked working = Worked.of("n", material.sold(), packages, Unit.EACH, new Formula("ceil((" + formula + ") ÷ h)", "waste once, then whole packages"), inputs.toArray(Working[]::new));
         return new Purchase(
                 item.code(),
                 net,

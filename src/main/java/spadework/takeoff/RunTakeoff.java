@@ -1,5 +1,6 @@
 package spadework.takeoff;
 
+import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,8 +12,10 @@ import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.Protection;
+import spadework.job.Site;
 import spadework.job.SolidRun;
 import spadework.job.TestPit;
+import spadework.job.Water;
 import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
@@ -27,24 +30,42 @@ import spadework.working.Worked;
 public final class RunTakeoff {
     private RunTakeoff() {}
 
+    private enum Kind {
+        MAIN(Measure.MAIN_PIPE, Measure.MAIN_BEND),
+        ROOF_LINE(Measure.ROOF_PIPE, Measure.ROOF_BEND);
+
+        private final Measure pipe;
+        private final Measure bend;
+
+        Kind(Measure pipe, Measure bend) {
+            this.pipe = pipe;
+            this.bend = bend;
+        }
+
+        /** Where the job states the run. */
+        String pointer(Water water, SolidRun run) {
+            return switch (this) {
+                case MAIN -> "/water/mains/" + water.mains().indexOf(run);
+                case ROOF_LINE -> "/water/roofLines/" + water.roofLines().indexOf(run);
+            };
+        }
+
+        DigBody body(Site site, SolidRun run) {
+            return switch (this) {
+                case MAIN -> DigBodies.main(site, run);
+                case ROOF_LINE -> DigBodies.roofLine(site, run);
+            };
+        }
+    }
+
     /** The main of a footing drain. */
     static List<Driven> main(Job job, PriceBook book, SolidRun run, TopsoilShare topsoil, TakeoffSection section) {
-        return run(
-                job, book, run, topsoil, section, "mains", job.water().mains(), Measure.MAIN_PIPE, Measure.MAIN_BEND);
+        return run(job, book, run, topsoil, section, Kind.MAIN);
     }
 
     /** A line of roof water, with the downspouts that run into it. */
     static List<Driven> roofLine(Job job, PriceBook book, SolidRun run, TopsoilShare topsoil, TakeoffSection section) {
-        List<Driven> driven = new ArrayList<>(run(
-                job,
-                book,
-                run,
-                topsoil,
-                section,
-                "roofLines",
-                job.water().roofLines(),
-                Measure.ROOF_PIPE,
-                Measure.ROOF_BEND));
+        List<Driven> driven = new ArrayList<>(run(job, book, run, topsoil, section, Kind.ROOF_LINE));
         List<Downspout> joined = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(run.label()))
                 .toList();
@@ -60,24 +81,18 @@ public final class RunTakeoff {
             PriceBook book,
             SolidRun run,
             TopsoilShare topsoil,
-            TakeoffSection section,
-            String key,
-            List<SolidRun> among,
-            Measure pipeMeasure,
-            Measure bendMeasure) {
+TakeoffSection section, Kind kind) {
         Tally tally = new Tally(section, run.label(), Stretch.whole(Conditions.inTrench(job, run)));
-        String at = "/water/" + key + "/" + among.indexOf(run);
+        String at = kind.pointer(job.water(), run);
         Given length = Given.of("L", "length of the run", run.length().feet(), Unit.FOOT, at + "/length");
         tally.add(
-                pipeMeasure,
-                Tally.counted(pipeMeasure, length.number(), "L", "length of the run", length),
+                kind.pipe,
+                Tally.counted(kind.pipe, length.number(), "L", "length of the run", length),
                 run.item().stream().toArray(String[]::new));
-        tally.add(bendMeasure, count(bendMeasure, run.bends(), at + "/bends"));
-        DigBody body = pipeMeasure == Measure.MAIN_PIPE
-                ? DigBodies.main(job.site(), run)
-                : DigBodies.roofLine(job.site(), run);
+        tally.add(kind.bend, count(kind.bend, run.bends(), at + "/bends"));
+        DigBody body = kind.body(job.site(), run);
         Worked dug = BodyDug.of("T", "pipe trench, bank", body);
-        Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, pipeMeasure));
+        Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, kind.pipe));
         ground(tally, body, dug, volume, topsoil);
         return tally.found();
     }
@@ -94,16 +109,7 @@ public final class RunTakeoff {
         Worked top = topsoil.over("To", body.areaAtGrade());
         tally.add(
                 Measure.BACKFILL,
-                Worked.of(
-                        "F",
-                        "backfill, compacted",
-                        dug.number() - laid.number() - top.number(),
-                        Unit.CUBIC_YARD,
-                        "T − P − To",
-                        "what is dug less what takes its place",
-                        dug,
-                        laid,
-                        top));
+                Worked.of("F", "backfill, compacted", dug.number() - laid.number() - top.number(), Unit.CUBIC_YARD, new Formula("T − P − To", "what is dug less what takes its place"), dug, laid, top));
     }
 
     /** A hole dug to look, filled again with what came out. */
@@ -113,8 +119,7 @@ public final class RunTakeoff {
         tally.add(Measure.PIPE_TRENCH, dug);
         tally.add(
                 Measure.BACKFILL,
-                Worked.of(
-                        "F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, "T", "what is dug is filled", dug));
+                Worked.of("F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, new Formula("T", "what is dug is filled"), dug));
         return tally.found();
     }
 
@@ -168,8 +173,7 @@ public final class RunTakeoff {
                 SumpHole.basinVolume(outlet, body.deepest().feet()) / 27,
                 Unit.CUBIC_YARD,
                 "cylinder of the basin's diameter from its stone up to grade or floor");
-        Worked taken = Worked.of(
-                "P", "space the basin takes", basin.number(), Unit.CUBIC_YARD, "Pb", "volume of a cylinder", basin);
+        Worked taken = Worked.of("P", "space the basin takes", basin.number(), Unit.CUBIC_YARD, new Formula("Pb", "volume of a cylinder"), basin);
         ground(tally, body, dug, taken, topsoil);
         return tally.found();
     }

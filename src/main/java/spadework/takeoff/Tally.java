@@ -1,5 +1,6 @@
 package spadework.takeoff;
 
+import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -46,7 +47,7 @@ public final class Tally {
 
     /** A number that is counted or taken over, in the measure's own unit. */
     static Worked counted(Measure measure, double value, String formula, String source, Working... inputs) {
-        return Worked.of("n", measure.trade(), value, measure.unit(), formula, source, inputs);
+        return Worked.of("n", measure.trade(), value, measure.unit(), new Formula(formula, source), inputs);
     }
 
     List<Driven> found() {

@@ -1,5 +1,6 @@
 package spadework.water;
 
+import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.FootingDrain;
@@ -21,66 +22,43 @@ public final class DrainCourses {
         List<Station> fromEnd = Profile.reversed(fromStart, whole.number());
         String at = "/water/drains/" + job.water().drains().indexOf(drain);
         Pipe pipe = Pipes.of(drain, book);
-        String start = at + "/startInvert";
-        String end = at + "/endInvert";
+        DrainEnd start = new DrainEnd(drain.startInvert(), at + "/startInvert");
+        DrainEnd end = new DrainEnd(drain.endInvert(), at + "/endInvert");
         if (drain.teeAt() == TeeAt.END) {
-            return List.of(course(
-                    drain, pipe, drain.label(), whole, fromStart, drain.startInvert(), drain.endInvert(), start, end));
+            return List.of(course(drain, pipe, new DrainSide(drain.label(), whole, fromStart), start, end));
         }
         if (drain.teeAt() == TeeAt.START) {
-            return List.of(course(
-                    drain, pipe, drain.label(), whole, fromEnd, drain.endInvert(), drain.startInvert(), end, start));
+            return List.of(course(drain, pipe, new DrainSide(drain.label(), whole, fromEnd), end, start));
         }
         Worked half = Worked.of(
                 "Lh",
                 "one side of the drain",
                 whole.number() / 2,
                 Unit.FOOT,
-                "Lp ÷ 2",
-                "the tee stands in the middle",
+                new Formula("Lp ÷ 2", "the tee stands in the middle"),
                 whole);
-        String tee = at + "/teeInvert";
-        return List.of(
-                course(
-                        drain,
-                        pipe,
-                        drain.label() + "/1",
-                        half,
-                        Profile.upTo(fromStart, half.number()),
-                        drain.startInvert(),
-                        drain.teeInvert(),
-                        start,
-                        tee),
-                course(
-                        drain,
-                        pipe,
-                        drain.label() + "/2",
-                        half,
-                        Profile.upTo(fromEnd, half.number()),
-                        drain.endInvert(),
-                        drain.teeInvert(),
-                        end,
-                        tee));
+        DrainEnd tee = new DrainEnd(drain.teeInvert(), at + "/teeInvert");
+        DrainSide first = new DrainSide(drain.label() + "/1", half, Profile.upTo(fromStart, half.number()));
+        DrainSide second = new DrainSide(drain.label() + "/2", half, Profile.upTo(fromEnd, half.number()));
+        return List.of(course(drain, pipe, first, start, tee), course(drain, pipe, second, end, tee));
     }
 
-    private static Course course(
-            FootingDrain drain,
-            Pipe pipe,
-            String label,
-            Worked length,
-            List<Station> places,
-            Optional<Length> start,
-            Optional<Length> end,
-            String startAt,
-            String endAt) {
-        List<Station> stations = Profile.withInverts(places, start, end);
+    /** An end of a side of a drain, and where the job states its invert. */
+    private record DrainEnd(Optional<Length> invert, String pointer) {}
+
+    /** A drain, or its part on one side of the tee. */
+    private record DrainSide(String label, Worked length, List<Station> stations) {}
+
+    private static Course course(FootingDrain drain, Pipe pipe, DrainSide side, DrainEnd from, DrainEnd to) {
+        Worked length = side.length();
+        List<Station> stations = Profile.withInverts(side.stations(), from.invert(), to.invert());
         long cleanouts = Math.max(1, (long) Math.ceil(length.number() / DrainLength.CLEANOUT_FEET - 1e-9));
         for (int i = 0; i < cleanouts; i++) {
             stations = Profile.withJoint(stations, length.number() * i / cleanouts, Joint.CLEANOUT);
         }
         stations = Profile.withJoint(stations, length.number(), Joint.TEE);
         return new Course(
-                label,
+                side.label(),
                 drain.label(),
                 ReachKind.DRAIN,
                 drain.into(),
@@ -88,8 +66,8 @@ public final class DrainCourses {
                 length,
                 0,
                 stations,
-                startAt,
-                endAt,
+                from.pointer(),
+                to.pointer(),
                 LeastSlope.drain());
     }
 }

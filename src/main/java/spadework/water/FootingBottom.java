@@ -1,5 +1,6 @@
 package spadework.water;
 
+import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.FootingDrain;
@@ -38,15 +39,6 @@ public record FootingBottom(Optional<Worked> start, Optional<Worked> end) {
         Given dt = Given.of("dt", "depth to the footing's top", depth.feet(), Unit.FOOT, at + "/depth");
         double thickness = wall.footing().thickness().feet();
         Given tf = Given.of("tf", "thickness of the footing", thickness, Unit.FOOT, at + "/footing/thickness");
-        return Worked.of(
-                "Fb",
-                "level of the footing's bottom at wall " + wall.label(),
-                grade.feet() - depth.feet() - thickness,
-                Unit.FOOT,
-                "G − dt − tf",
-                "levels",
-                g,
-                dt,
-                tf);
+        return Worked.of("Fb", "level of the footing's bottom at wall " + wall.label(), grade.feet() - depth.feet() - thickness, Unit.FOOT, new Formula("G − dt − tf", "levels"), g, dt, tf);
     }
 }

@@ -1,5 +1,6 @@
 package spadework.water;
 
+import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -90,13 +91,6 @@ public final class Inflows {
     }
 
     private static Worked half(Worked whole) {
-        return Worked.of(
-                "Qh",
-                "seepage on one side of the tee",
-                whole.number() / 2,
-                Unit.GALLON_PER_MINUTE,
-                "Qs ÷ 2",
-                "the tee stands in the middle",
-                whole);
+        return Worked.of("Qh", "seepage on one side of the tee", whole.number() / 2, Unit.GALLON_PER_MINUTE, new Formula("Qs ÷ 2", "the tee stands in the middle"), whole);
     }
 }

@@ -50,12 +50,12 @@ public record Network(List<Reach> reaches) {
     /** All that comes to a run or outlet from the reaches above it, in gpm; empty where a part is not known. */
     public Optional<Range> arriving(String label) {
         List<Reach> above = into(label);
-        return above.stream().allMatch(reach -> reach.inflow().isPresent())
+        return above.stream().allMatch(reach -> reach.flow().inflow().isPresent())
                 ? Optional.of(Range.sum(
                         "Q",
                         "arrives at " + label,
                         above.stream()
-                                .map(reach -> reach.inflow().orElseThrow())
+                                .map(reach -> reach.flow().inflow().orElseThrow())
                                 .toList()))
                 : Optional.empty();
     }

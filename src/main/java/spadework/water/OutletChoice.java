@@ -1,5 +1,6 @@
 package spadework.water;
 
+import spadework.working.Formula;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -70,24 +71,7 @@ public record OutletChoice(List<Considered> considered) {
         Given distance = Given.of("L", "pipe to the place", candidate.distance().feet(), Unit.FOOT, at + "/distance");
         return new Considered(
                 candidate,
-                Worked.of(
-                        "Fa",
-                        "fall there is",
-                        low.number() - (level.number() + MARGIN.number()),
-                        Unit.FOOT,
-                        low.symbol() + " − (E + m)",
-                        "levels",
-                        low,
-                        level,
-                        MARGIN),
-                Worked.of(
-                        "Fn",
-                        "fall it needs",
-                        distance.number() * slope.number(),
-                        Unit.FOOT,
-                        "L × Sm",
-                        "distance times least slope",
-                        distance,
-                        slope));
+                Worked.of("Fa", "fall there is", low.number() - (level.number() + MARGIN.number()), Unit.FOOT, new Formula(low.symbol() + " − (E + m)", "levels"), low, level, MARGIN),
+                Worked.of("Fn", "fall it needs", distance.number() * slope.number(), Unit.FOOT, new Formula("L × Sm", "distance times least slope"), distance, slope));
     }
 }

@@ -3,7 +3,6 @@ package spadework.water;
 import java.util.List;
 import java.util.Optional;
 import spadework.pricebook.Pipe;
-import spadework.water.flow.FullPipe;
 import spadework.working.Listed;
 import spadework.working.Worked;
 
@@ -19,12 +18,6 @@ import spadework.working.Worked;
  * @param stations from the end where water comes in, in order
  * @param fall empty where an invert was not measured, and for a pipe under pressure
  * @param leastSlope the least slope for its kind and size
- * @param full capacity by its own fall; empty where it does not fall
- * @param own what comes into it along its own length; empty where that is not known
- * @param inflow own and all that joins it, in gpm; empty where a part of it is not known
- * @param share high end of the inflow as percent of the capacity
- * @param coverStart soil over the pipe where its water comes in, in feet, where the ground's level is known
- * @param coverEnd the same where its water leaves
  */
 public record Reach(
         String label,
@@ -37,12 +30,8 @@ public record Reach(
         List<Station> stations,
         Optional<Fall> fall,
         Listed leastSlope,
-        Optional<FullPipe> full,
-        Optional<Range> own,
-        Optional<Range> inflow,
-        Optional<Worked> share,
-        Optional<Worked> coverStart,
-        Optional<Worked> coverEnd) {
+        ReachFlow flow,
+        ReachCover cover) {
 
     public Reach {
         stations = List.copyOf(stations);

@@ -1,5 +1,6 @@
 package spadework.water;
 
+import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.Job;
@@ -70,6 +71,6 @@ public final class SolidCourses {
 
     private static Worked measured(Length length, String pointer) {
         Given given = Given.of("L", "length of the run", length.feet(), Unit.FOOT, pointer);
-        return Worked.of("L", "length of the run", length.feet(), Unit.FOOT, "L", "as measured at the visit", given);
+        return Worked.of("L", "length of the run", length.feet(), Unit.FOOT, new Formula("L", "as measured at the visit"), given);
     }
 }

@@ -27,8 +27,9 @@ public record Worked(
 
     /** A worked number; {@code value} must be what {@code formula} gives for {@code inputs}. */
     public static Worked of(
-            String symbol, String name, double value, Unit unit, String formula, String source, Working... inputs) {
-        return new Worked(symbol, name, BigDecimal.valueOf(value), unit, formula, source, List.of(inputs));
+            String symbol, String name, double value, Unit unit, Formula formula, Working... inputs) {
+        return new Worked(
+                symbol, name, BigDecimal.valueOf(value), unit, formula.text(), formula.source(), List.of(inputs));
     }
 
     /** The same number under another symbol, for a formula that takes several of its kind. */

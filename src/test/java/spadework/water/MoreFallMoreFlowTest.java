@@ -63,7 +63,7 @@ class MoreFallMoreFlowTest {
             double above = network.into(reach.run()).stream()
                     .mapToDouble(r -> r.inflow().orElseThrow().high().number())
                     .sum();
-            assertThat(reach.inflow().orElseThrow().high().number()).isGreaterThanOrEqualTo(above - 1e-9);
+            assertThat(reach.flow().inflow().orElseThrow().high().number()).isGreaterThanOrEqualTo(above - 1e-9);
         }
     }
 

@@ -85,8 +85,8 @@ class NetworkTest {
     @Test
     void coverIsOverThePipesOutside() {
         Reach main = only(network(new WaterJob()), "M1");
-        assertThat(main.coverStart().orElseThrow().number()).isCloseTo(97 - 92.2 - (3.975 + 4.215) / 24, within(1e-9));
-        assertThat(only(network(new WaterJob().mainGrade(null, 92.0)), "M1").coverStart())
+        assertThat(main.cover().start().orElseThrow().number()).isCloseTo(97 - 92.2 - (3.975 + 4.215) / 24, within(1e-9));
+        assertThat(only(network(new WaterJob().mainGrade(null, 92.0)), "M1").cover().start())
                 .isEmpty();
     }
 
@@ -184,11 +184,11 @@ class NetworkTest {
         for (Reach reach : network.reaches()) {
             workings.add(reach.length());
             reach.fall().ifPresent(fall -> workings.add(fall.slope()));
-            reach.full().ifPresent(full -> workings.add(full.gpm()));
-            reach.inflow().ifPresent(in -> workings.addAll(List.of(in.low(), in.high())));
-            Optional.of(reach).flatMap(Reach::share).ifPresent(workings::add);
-            reach.coverStart().ifPresent(workings::add);
-            reach.coverEnd().ifPresent(workings::add);
+            reach.flow().full().ifPresent(full -> workings.add(full.gpm()));
+            reach.flow().inflow().ifPresent(in -> workings.addAll(List.of(in.low(), in.high())));
+            Optional.of(reach).flatMap(one -> one.flow().share()).ifPresent(workings::add);
+            reach.cover().start().ifPresent(workings::add);
+            reach.cover().end().ifPresent(workings::add);
         }
         dossier.job().water().drains().forEach(drain -> {
             FootingBottom bottom = FootingBottom.of(dossier.job(), drain);

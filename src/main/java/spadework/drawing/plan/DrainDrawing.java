@@ -1,5 +1,6 @@
 package spadework.drawing.plan;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
@@ -55,7 +56,7 @@ public final class DrainDrawing {
         double words = bands.on(at.side()).words();
         Rect zone = frame.outside(at.side(), PlanBands.DRAIN);
         String inKey = label + PlanWords.TO + route.drain().into();
-        return LabelRequest.small(label, WIDEST, Role.DRAIN, frame.at(at, words + 2 + half), zone, 50, inKey)
+        return LabelRequest.small(label, WIDEST, Role.DRAIN, new LabelSpot(frame.at(at, words + 2 + half), zone, 50), inKey)
                 .leaningToward(at.side());
     }
 }

@@ -1,5 +1,6 @@
 package spadework.drawing.plan;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
@@ -74,6 +75,6 @@ public final class LimitDrawing {
 
     private static LabelRequest wish(PlanLimit limit, Point target, PlanFrame frame) {
         Rect zone = frame.outside(limit.side(), PlanBands.DRAIN);
-        return LabelRequest.small(limit.text(), PlanFrame.WIDTH, Role.LIMIT, target, zone, 70, limit.text());
+        return LabelRequest.small(limit.text(), PlanFrame.WIDTH, Role.LIMIT, new LabelSpot(target, zone, 70), limit.text());
     }
 }

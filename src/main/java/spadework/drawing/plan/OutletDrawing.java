@@ -1,5 +1,6 @@
 package spadework.drawing.plan;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -83,7 +84,7 @@ public final class OutletDrawing {
             double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
             Point target = outward(at, side, out);
             Rect zone = frame.outside(side, PlanBands.DRAIN);
-            sheet.wish(LabelRequest.small(outlet.label(), WIDEST, Role.WATER, target, zone, 50, outlet.label())
+            sheet.wish(LabelRequest.small(outlet.label(), WIDEST, Role.WATER, new LabelSpot(target, zone, 50), outlet.label())
                     .inBold()
                     .leaningToward(side));
         }

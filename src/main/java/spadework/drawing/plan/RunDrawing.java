@@ -1,5 +1,6 @@
 package spadework.drawing.plan;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -31,14 +32,13 @@ public final class RunDrawing {
             double out = PlanBands.lane(water.lanes().indexOf(run));
             Weight weight = run.isRoofWater() ? Weight.THIN : Weight.MEDIUM;
             Role role = extra.pipe(run.label(), run.role());
-            double from = run.isRoofWater() ? 0 : PlanBands.DRAIN;
             for (OutlineSpot start : run.starts().subList(1, run.starts().size())) {
-                List<Point> points = new ArrayList<>(List.of(frame.at(start, from)));
+                List<Point> points = new ArrayList<>(List.of(frame.at(start, band(run))));
                 points.addAll(OutlinePath.way(frame, start, run.leaves(), out));
                 sheet.pipe(points, weight, fromExtra(start, water, extra) ? Role.EXTRA_PIPE : role, false);
             }
             if (outlet != null) {
-                List<Point> points = way(run, water.passed(run, frame.size()), outlet, from, out, frame, bands);
+                List<Point> points = way(run, water.passed(run, frame.size()), outlet, out, frame, bands);
                 sheet.pipe(points, weight, role, true);
                 name(run, points, frame, sheet);
             }
@@ -55,11 +55,16 @@ public final class RunDrawing {
                         route -> extra.has(route.drain().label()) && route.tee().equals(start));
     }
 
+    /** Points from the wall to where a run begins. */
+    private static double band(PlanRun run) {
+        return run.isRoofWater() ? 0 : PlanBands.DRAIN;
+    }
+
     private static List<Point> way(
-            PlanRun run, List<Side> passed, Point outlet, double from, double lane, PlanFrame frame, PlanBands bands) {
+            PlanRun run, List<Side> passed, Point outlet, double lane, PlanFrame frame, PlanBands bands) {
         Side side = passed.get(passed.size() - 1);
         List<Point> points = new ArrayList<>();
-        points.add(frame.at(run.leaves(), from));
+        points.add(frame.at(run.leaves(), band(run)));
         OutlineSpot turn = run.leaves();
         if (side != run.leaves().side()) {
             turn = new OutlineSpot(side, nearest(side, outlet, frame));
@@ -96,8 +101,7 @@ public final class RunDrawing {
         boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
         Point target = across ? middle.plus(before ? -half - 4 : half + 4, 0) : middle.plus(0, before ? -9 : 9);
         String inKey = run.label() + PlanWords.TO + run.outlet();
-        LabelRequest wish = LabelRequest.small(
-                run.label(), WIDEST, run.role(), target, frame.sheet().grown(-2), 60, inKey);
+        LabelRequest wish = LabelRequest.small(run.label(), WIDEST, run.role(), new LabelSpot(target, frame.sheet().grown(-2), 60), inKey);
         sheet.wish(across ? wish.anchored(before ? "end" : "start") : wish);
     }
 }

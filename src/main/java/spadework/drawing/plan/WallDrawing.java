@@ -1,5 +1,6 @@
 package spadework.drawing.plan;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
@@ -45,7 +46,7 @@ public final class WallDrawing {
                 : LabelText.width(text, LabelRequest.SMALL) / 2;
         Rect zone = along(wall, frame, frame.outside(wall.faces(), out - 2), 10);
         Point target = frame.at(middle(wall), out + 2 + half);
-        return LabelRequest.small(text, PlanFrame.WIDTH, Role.DIMENSION, target, zone, 100, keyText(wall))
+        return LabelRequest.small(text, PlanFrame.WIDTH, Role.DIMENSION, new LabelSpot(target, zone, 100), keyText(wall))
                 .leaningToward(wall.faces());
     }
 

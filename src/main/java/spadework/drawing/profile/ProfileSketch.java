@@ -1,5 +1,6 @@
 package spadework.drawing.profile;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
@@ -88,18 +89,7 @@ public final class ProfileSketch {
         for (ProfileStation station : ProfileStation.of(chain)) {
             if (station.inverts().isEmpty()) {
                 Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
-                LabelRequest wish = new LabelRequest(
-                        ProfileWords.NOT_MEASURED,
-                        LabelRequest.SMALL,
-                        false,
-                        Role.PLAIN,
-                        "middle",
-                        at,
-                        zone,
-                        60,
-                        Optional.empty(),
-                        "",
-                        false);
+                LabelRequest wish = new LabelRequest(ProfileWords.NOT_MEASURED, LabelRequest.SMALL, false, Role.PLAIN, "middle", new LabelSpot(at, zone, 60), Optional.empty(), "", false);
                 LabelPlacer.place(wish, sheet.shapes()).forEach(sheet::draw);
             }
         }
@@ -114,8 +104,7 @@ public final class ProfileSketch {
     }
 
     private static void place(String text, Point target, Point named, Rect zone, DrawingSheet sheet) {
-        LabelRequest wish = new LabelRequest(
-                text, LabelRequest.SMALL, false, Role.PLAIN, "middle", target, zone, 8, Optional.empty(), "", false);
+        LabelRequest wish = new LabelRequest(text, LabelRequest.SMALL, false, Role.PLAIN, "middle", new LabelSpot(target, zone, 8), Optional.empty(), "", false);
         List<LabelRequest> ways = List.of(wish, wish.withLeader(named, zone, 115));
         ways.stream()
                 .map(way -> LabelPlacer.place(way, sheet.shapes()))

@@ -1,5 +1,6 @@
 package spadework.drawing.section;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
@@ -24,24 +25,10 @@ public final class SectionMeasures {
         depths(frame, sheet);
         double reach = frame.section().reach().feet();
         double y = frame.grade() - OVER_GRADE;
-        across(
-                frame.at(0, 0).x() + 4,
-                frame.at(reach, 0).x(),
-                y,
-                frame.grade(),
-                frame.section().reach().text(),
-                -8,
-                sheet);
+        across(new Point(frame.at(0, 0).x() + 4, y), new Point(frame.at(reach, 0).x(), y), frame.grade(), frame.section().reach().text(), -8, sheet);
         double spoil = reach + SectionFrame.SPOIL_BACK_FEET;
-        across(frame.at(reach, 0).x(), frame.at(spoil, 0).x(), y, frame.grade(), SectionWords.SPOIL_BACK, -8, sheet);
-        across(
-                frame.at(frame.projection(), 0).x(),
-                frame.at(frame.toe(), 0).x(),
-                frame.foot() + UNDER_FOOT,
-                frame.foot(),
-                frame.section().bottomWidth().text(),
-                8,
-                sheet);
+        across(new Point(frame.at(reach, 0).x(), y), new Point(frame.at(spoil, 0).x(), y), frame.grade(), SectionWords.SPOIL_BACK, -8, sheet);
+        across(new Point(frame.at(frame.projection(), 0).x(), frame.foot() + UNDER_FOOT), new Point(frame.at(frame.toe(), 0).x(), frame.foot() + UNDER_FOOT), frame.foot(), frame.section().bottomWidth().text(), 8, sheet);
     }
 
     private static void depths(SectionFrame frame, DrawingSheet sheet) {
@@ -68,33 +55,22 @@ public final class SectionMeasures {
         want(text, middle.plus(-half - 5, 0), middle, sheet);
     }
 
-    private static void across(
-            double from, double to, double y, double edge, String text, double off, DrawingSheet sheet) {
-        thin(new Point(from, y), new Point(to, y), sheet);
+    private static void across(Point from, Point to, double edge, String text, double off, DrawingSheet sheet) {
+        thin(from, to, sheet);
+        double y = from.y();
         double out = Math.signum(y - edge);
-        for (double x : new double[] {from, to}) {
+        for (double x : new double[] {from.x(), to.x()}) {
             thin(new Point(x - STROKE, y + STROKE), new Point(x + STROKE, y - STROKE), sheet);
             thin(new Point(x, edge + out * 3), new Point(x, y + out * STROKE), sheet);
         }
-        Point middle = new Point((from + to) / 2, y);
+        Point middle = from.toward(to, 0.5);
         want(text, middle.plus(0, off), middle, sheet);
     }
 
     /** The words at their place, or else near it with a line to their measure. */
     private static void want(String text, Point target, Point measure, DrawingSheet sheet) {
         Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
-        LabelRequest wish = new LabelRequest(
-                text,
-                LabelRequest.SMALL,
-                false,
-                Role.DIMENSION,
-                "middle",
-                target,
-                zone,
-                12,
-                Optional.empty(),
-                "",
-                false);
+        LabelRequest wish = new LabelRequest(text, LabelRequest.SMALL, false, Role.DIMENSION, "middle", new LabelSpot(target, zone, 12), Optional.empty(), "", false);
         sheet.wish(List.of(wish, wish.withLeader(measure, zone, 110)));
     }
 

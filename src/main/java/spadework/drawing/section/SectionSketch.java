@@ -1,5 +1,6 @@
 package spadework.drawing.section;
 
+import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
@@ -64,8 +65,7 @@ public final class SectionSketch {
     }
 
     private static LabelRequest name(String text, Point target, Rect zone) {
-        return new LabelRequest(
-                text, LabelRequest.SMALL, false, Role.PLAIN, "middle", target, zone, 110, Optional.empty(), "", false);
+        return new LabelRequest(text, LabelRequest.SMALL, false, Role.PLAIN, "middle", new LabelSpot(target, zone, 110), Optional.empty(), "", false);
     }
 
     private static void grant(List<LabelRequest> oneOf, DrawingSheet sheet) {

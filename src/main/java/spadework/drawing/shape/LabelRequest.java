@@ -8,9 +8,6 @@ import spadework.job.Side;
  * Words that want a place on the sheet.
  *
  * @param anchor which part of the words keeps its place if they turn out narrower: start, middle or end
- * @param target where the middle of the words would lie best
- * @param zone the words stay inside it
- * @param reach how far from the target they may move, points
  * @param leader where a thin line to the words begins, when they may stand away from what they name
  * @param inKey what the key says when there is no room
  * @param explained the key says it even when there is room, because the words are short for something
@@ -21,9 +18,7 @@ public record LabelRequest(
         boolean bold,
         Role role,
         String anchor,
-        Point target,
-        Rect zone,
-        double reach,
+        LabelSpot spot,
         Optional<Point> leader,
         String inKey,
         boolean explained) {
@@ -33,14 +28,26 @@ public record LabelRequest(
 
     /** Small words without a leader; cut with an ellipsis and explained in the key if they are wider than allowed. */
     public static LabelRequest small(
-            String full, double widest, Role role, Point target, Rect zone, double reach, String inKey) {
+            String full, double widest, Role role, LabelSpot spot, String inKey) {
         String text = LabelText.cut(full, SMALL, widest);
         boolean cut = !text.equals(full);
-        return new LabelRequest(text, SMALL, false, role, "middle", target, zone, reach, Optional.empty(), inKey, cut);
+        return new LabelRequest(text, SMALL, false, role, "middle", spot, Optional.empty(), inKey, cut);
+    }
+
+    public Point target() {
+        return spot.target();
+    }
+
+    public Rect zone() {
+        return spot.zone();
+    }
+
+    public double reach() {
+        return spot.reach();
     }
 
     public LabelRequest anchored(String at) {
-        return new LabelRequest(text, size, bold, role, at, target, zone, reach, leader, inKey, explained);
+        return new LabelRequest(text, size, bold, role, at, spot, leader, inKey, explained);
     }
 
     /** Words beside a side of the house lean toward it. */
@@ -53,13 +60,13 @@ public record LabelRequest(
     }
 
     public LabelRequest inBold() {
-        return new LabelRequest(text, size, true, role, anchor, target, zone, reach, leader, inKey, explained);
+        return new LabelRequest(text, size, true, role, anchor, spot, leader, inKey, explained);
     }
 
     /** The same words with more freedom, tied to what they name by a line. */
     public LabelRequest withLeader(Point from, Rect widerZone, double longerReach) {
         return new LabelRequest(
-                text, size, bold, role, anchor, target, widerZone, longerReach, Optional.of(from), inKey, explained);
+                text, size, bold, role, anchor, new LabelSpot(spot.target(), widerZone, longerReach), Optional.of(from), inKey, explained);
     }
 
     public double width() {

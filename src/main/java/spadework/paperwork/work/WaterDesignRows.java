@@ -48,14 +48,14 @@ public final class WaterDesignRows {
         List<Named> numbers = new ArrayList<>();
         for (Reach reach : network.reaches()) {
             reach.fall().ifPresent(fall -> add(numbers, reach.label(), "slope", fall.slope()));
-            reach.full().ifPresent(full -> {
+            reach.flow().full().ifPresent(full -> {
                 add(numbers, reach.label(), "capacity", full.gpm());
                 add(numbers, reach.label(), "speed", full.velocity());
             });
-            reach.inflow().ifPresent(inflow -> add(numbers, reach.label(), "inflow", inflow.high()));
-            reach.share().ifPresent(share -> add(numbers, reach.label(), "share", share));
-            reach.coverStart().ifPresent(cover -> add(numbers, reach.label(), "coverstart", cover));
-            reach.coverEnd().ifPresent(cover -> add(numbers, reach.label(), "coverend", cover));
+            reach.flow().inflow().ifPresent(inflow -> add(numbers, reach.label(), "inflow", inflow.high()));
+            reach.flow().share().ifPresent(share -> add(numbers, reach.label(), "share", share));
+            reach.cover().start().ifPresent(cover -> add(numbers, reach.label(), "coverstart", cover));
+            reach.cover().end().ifPresent(cover -> add(numbers, reach.label(), "coverend", cover));
         }
         for (SumpDesign sump : designs()) {
             add(numbers, sump.label(), "pump", sump.needed());
@@ -94,7 +94,7 @@ public final class WaterDesignRows {
                                 "least",
                                 percent(reach.leastSlope())))
                         .orElse(""),
-                reach.full()
+                reach.flow().full()
                         .map(full -> terms.get(
                                 "water.row.full",
                                 "flow",
@@ -105,8 +105,8 @@ public final class WaterDesignRows {
                                         "%.1f ft/s",
                                         full.velocity().number())))
                         .orElse(""),
-                reach.inflow().map(this::range).orElse(""),
-                reach.share().map(share -> percentText(share.number())).orElse(""),
+                reach.flow().inflow().map(this::range).orElse(""),
+                reach.flow().share().map(share -> percentText(share.number())).orElse(""),
                 cover(reach));
     }
 
@@ -124,8 +124,8 @@ public final class WaterDesignRows {
     }
 
     private String cover(Reach reach) {
-        return reach.coverStart()
-                .flatMap(start -> reach.coverEnd()
+        return reach.cover().start()
+                .flatMap(start -> reach.cover().end()
                         .map(end -> terms.get("water.row.cover", "start", over(start), "end", over(end))))
                 .orElse("");
     }

@@ -1,5 +1,6 @@
 package spadework.water.flow;
 
+import spadework.working.Formula;
 import spadework.measure.Unit;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -17,15 +18,6 @@ public final class Darcy {
      * @param unit that the flow comes out in
      */
     public static Worked flow(Working conductivity, Working gradient, Working area, Unit unit) {
-        return Worked.of(
-                "q",
-                "flow through the soil",
-                conductivity.number() * gradient.number() * area.number(),
-                unit,
-                conductivity.symbol() + " × " + gradient.symbol() + " × " + area.symbol(),
-                "Darcy (H-33)",
-                conductivity,
-                gradient,
-                area);
+        return Worked.of("q", "flow through the soil", conductivity.number() * gradient.number() * area.number(), unit, new Formula(conductivity.symbol() + " × " + gradient.symbol() + " × " + area.symbol(), "Darcy (H-33)"), conductivity, gradient, area);
     }
 }

@@ -1,5 +1,6 @@
 package spadework.water.flow;
 
+import spadework.working.Formula;
 import spadework.measure.Unit;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -10,14 +11,6 @@ public final class DrainageCoefficient {
 
     /** Flow in cfs of a depth of water in inches a day off so many acres. */
     public static Worked flow(Working inchesPerDay, Working acres) {
-        return Worked.of(
-                "Qd",
-                "drainage flow",
-                inchesPerDay.number() * acres.number() / 23.8,
-                Unit.CUBIC_FOOT_PER_SECOND,
-                inchesPerDay.symbol() + " × " + acres.symbol() + " ÷ 23.8",
-                "agricultural drainage tables (H-17)",
-                inchesPerDay,
-                acres);
+        return Worked.of("Qd", "drainage flow", inchesPerDay.number() * acres.number() / 23.8, Unit.CUBIC_FOOT_PER_SECOND, new Formula(inchesPerDay.symbol() + " × " + acres.symbol() + " ÷ 23.8", "agricultural drainage tables (H-17)"), inchesPerDay, acres);
     }
 }

@@ -1,5 +1,6 @@
 package spadework.water.flow;
 
+import spadework.working.Formula;
 import spadework.measure.Unit;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -12,40 +13,16 @@ public final class Roof {
 
     /** Flow in gpm from a roof's plan area in square feet, as the codes round the factor. */
     public static Worked flow(Working area, Working rain) {
-        return Worked.of(
-                "Qr",
-                "roof water",
-                0.0104 * area.number() * rain.number(),
-                Unit.GALLON_PER_MINUTE,
-                "0.0104 × " + area.symbol() + " × " + rain.symbol(),
-                CODE,
-                area,
-                rain);
+        return Worked.of("Qr", "roof water", 0.0104 * area.number() * rain.number(), Unit.GALLON_PER_MINUTE, new Formula("0.0104 × " + area.symbol() + " × " + rain.symbol(), CODE), area, rain);
     }
 
     /** The same with the factor that the units give: 7.48052 gal in a cubic foot, 720 in an inch, hour and minute. */
     public static Worked exactFlow(Working area, Working rain) {
-        return Worked.of(
-                "Qr",
-                "roof water",
-                area.number() * rain.number() * 7.48052 / 720,
-                Unit.GALLON_PER_MINUTE,
-                area.symbol() + " × " + rain.symbol() + " × 7.48052 ÷ 720",
-                "units alone",
-                area,
-                rain);
+        return Worked.of("Qr", "roof water", area.number() * rain.number() * 7.48052 / 720, Unit.GALLON_PER_MINUTE, new Formula(area.symbol() + " × " + rain.symbol() + " × 7.48052 ÷ 720", "units alone"), area, rain);
     }
 
     /** Plan area in square feet whose water a flow in gpm carries. */
     public static Worked area(Working gpm, Working rain) {
-        return Worked.of(
-                "Ar",
-                "roof area",
-                gpm.number() / (0.0104 * rain.number()),
-                Unit.SQUARE_FOOT,
-                gpm.symbol() + " ÷ (0.0104 × " + rain.symbol() + ")",
-                CODE,
-                gpm,
-                rain);
+        return Worked.of("Ar", "roof area", gpm.number() / (0.0104 * rain.number()), Unit.SQUARE_FOOT, new Formula(gpm.symbol() + " ÷ (0.0104 × " + rain.symbol() + ")", CODE), gpm, rain);
     }
 }
