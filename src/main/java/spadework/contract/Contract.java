@@ -52,9 +52,4 @@ public record Contract(
                 .filter(change -> change.change().state() == ChangeState.ACCEPTED)
                 .toList();
     }
-
-    /** Working days that accepted changes add. */
-    public int daysAdded() {
-        return accepted().stream().mapToInt(change -> change.change().days()).sum();
-    }
 }

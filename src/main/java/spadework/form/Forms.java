@@ -81,11 +81,6 @@ public final class Forms {
         closed.await();
     }
 
-    /** Whether no window is being opened. */
-    boolean isIdle() {
-        return opening.isIdle();
-    }
-
     /** Opens the first window; on the window's thread, as all that follows. */
     void begin() {
         files.run(() -> settings.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {

@@ -28,8 +28,4 @@ record Block(double x0, double y0, double x1, double y1) {
     boolean isEmpty() {
         return !(x1 > x0 && y1 > y0);
     }
-
-    double area() {
-        return isEmpty() ? 0 : (x1 - x0) * (y1 - y0);
-    }
 }

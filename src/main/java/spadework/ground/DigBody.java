@@ -52,23 +52,6 @@ public record DigBody(
         return Length.ofFeet(length() > 0 ? sum / length() : stations.get(0).depth());
     }
 
-    /**
-     * Outline in plan at grade, in feet: along the body, and across it from the wall's face or from the middle of the
-     * trench. The ends' own slopes are not part of it.
-     */
-    public List<double[]> outline() {
-        boolean atWall = kind == BodyKind.WALL;
-        List<double[]> far = new ArrayList<>();
-        List<double[]> near = new ArrayList<>();
-        for (BodyStation station : stations) {
-            double out = atWall ? width + run(station) : width / 2 + run(station);
-            far.add(new double[] {station.at(), out});
-            near.add(0, new double[] {station.at(), atWall ? 0 : -out});
-        }
-        far.addAll(near);
-        return far;
-    }
-
     private double run(BodyStation station) {
         return slopeAt(station.depth()) * station.depth();
     }

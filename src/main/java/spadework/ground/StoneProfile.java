@@ -31,17 +31,6 @@ public record StoneProfile(boolean measured, List<StoneStation> stations) {
         return new DrainLine(job, drain, Pipes.of(drain, book)).profiles();
     }
 
-    /**
-     * A pipe that falls in a straight line along a wall.
-     *
-     * @param footing thickness of the footing; all in feet
-     * @param outside outside diameter of the pipe
-     * @param from from the trench's bottom to the pipe's outside bottom at the start; so is {@code to} at the end
-     */
-    public static StoneProfile straight(double length, double footing, double outside, double from, double to) {
-        return of(true, footing, outside, List.of(new double[] {0, from}, new double[] {length, to}));
-    }
-
     static StoneProfile of(boolean measured, double footing, double outside, List<double[]> pipe) {
         double least = footing + COVER;
         List<StoneStation> stations = new ArrayList<>();

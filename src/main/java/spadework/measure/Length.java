@@ -26,11 +26,6 @@ public record Length(double feet) implements Comparable<Length> {
         return new Length(inches / 12);
     }
 
-    /** The exact definition of the foot: 0.3048 m. */
-    public static Length ofMeters(double meters) {
-        return new Length(meters / 0.3048);
-    }
-
     /**
      * Reads every spelling a job file may use: {@code 46 ft 6 in}, {@code 46' 6"}, {@code 46.5 ft}, {@code 14.2 m},
      * {@code 5 ft 6 1/2 in}.

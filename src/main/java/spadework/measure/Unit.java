@@ -30,8 +30,6 @@ public enum Unit {
     CUBIC_FOOT_PER_SECOND("cfs", 3),
     FOOT_PER_SECOND("ft/s", 2),
     FOOT_PER_HOUR("ft/h", 4),
-    INCH_PER_DAY("in/day", 2),
-    INCH_PER_MINUTE("in/min", 1),
     GALLON_PER_INCH("gal/in", 2),
     ACRE("acre", 3),
     PSI("psi", 2),

@@ -61,13 +61,6 @@ final class DayRun {
         }
     }
 
-    /** The day of the last work, or the first day. */
-    LocalDate today() {
-        return open.used > NOTHING || days.isEmpty()
-                ? open.date
-                : days.get(days.size() - 1).date();
-    }
-
     /** Nothing more is done before that day; days between are idle. */
     void waitUntil(LocalDate day, WaitFor what) {
         while (open.date.isBefore(working(day))) {

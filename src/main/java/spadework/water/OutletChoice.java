@@ -41,13 +41,6 @@ public record OutletChoice(List<Considered> considered) {
         }
     }
 
-    /** The nearest place to which the water runs by itself; empty for a sump. */
-    public Optional<Considered> daylight() {
-        return considered.stream()
-                .filter(Considered::falls)
-                .min(Comparator.comparing(c -> c.candidate().distance()));
-    }
-
     public static OutletChoice of(Job job, PriceBook book, Network network) {
         List<Reach> drains = network.reaches().stream()
                 .filter(r -> r.kind() == ReachKind.DRAIN)

@@ -36,9 +36,4 @@ public record Reach(
     public Reach {
         stations = List.copyOf(stations);
     }
-
-    /** True when it falls in the direction in which its water is to run. */
-    public boolean falls() {
-        return fall.map(f -> f.drop().number() > 0).orElse(false);
-    }
 }

@@ -113,33 +113,11 @@ public record SumpDesign(
         return Worked.of("g", "gallons in an inch of the basin", Math.PI * d * d / 4 / 231, Unit.GALLON_PER_INCH, new Formula("π × " + diameter.symbol() + "^2 ÷ 4 ÷ 231", "231 cubic inches in a gallon"), diameter);
     }
 
-    /** Inflow in gpm of a pit in which the water rises so many inches a minute. */
-    public static Worked inflow(Working inchesPerMinute, Working gallonsPerInch) {
-        return Worked.of("Qi", "inflow by the rise in the pit", inchesPerMinute.number() * gallonsPerInch.number(), Unit.GALLON_PER_MINUTE, new Formula(inchesPerMinute.symbol() + " × " + gallonsPerInch.symbol(), "rise times what an inch holds"), inchesPerMinute, gallonsPerInch);
-    }
-
     /** Gallons between start and stop at which a pump starts no oftener than the cycle, V = t × Q ÷ 4 (H-37, H-39). */
     public static Worked wanted(Working pump) {
         Listed cycle =
                 Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
         return Worked.of("Vw", "storage for that cycle", cycle.number() * pump.number() / 4, Unit.GALLON, new Formula("t × " + pump.symbol() + " ÷ 4", "UFC 3-240-04A Table 7-1 (H-37)"), cycle, pump);
-    }
-
-    /**
-     * Lift and friction at no flow and at half, one, one and a half and two times what is needed; empty
-     * without a head.
-     */
-    public List<SumpHead> systemCurve() {
-        List<SumpHead> curve = new ArrayList<>();
-        head.ifPresent(known -> {
-            Working lift = known.total().inputs().get(0);
-            Working length = known.equivalent().inputs().get(0);
-            for (double times : new double[] {0, 0.5, 1, 1.5, 2}) {
-                Worked flow = Worked.of("Qx", "flow on the curve", needed.number() * times, Unit.GALLON_PER_MINUTE, new Formula(needed.symbol() + " × " + times, "a point of the system curve"), needed);
-                curve.add(SumpHead.of(lift, length, flow, pipe));
-            }
-        });
-        return curve;
     }
 
     private static Working basin(String symbol, String name, Optional<Length> chosen, Length least, String pointer) {

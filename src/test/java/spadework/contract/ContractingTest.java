@@ -178,7 +178,6 @@ class ContractingTest {
         Random random = new Random(seed);
         List<Change> changes = new ArrayList<>();
         Dollars accepted = Dollars.ZERO;
-        int days = 0;
         for (int number = 1; number <= 1 + random.nextInt(6); number++) {
             ChangeState state = ChangeState.values()[random.nextInt(3)];
             Dollars price = Dollars.of(BigDecimal.valueOf(random.nextInt(900_000) - 300_000, 2));
@@ -188,11 +187,9 @@ class ContractingTest {
             changes.add(Agreements.change(
                     number, Agreements.wall("W" + number, 4 + random.nextInt(30)), List.of(), more, state, decision));
             accepted = yes ? accepted.plus(price) : accepted;
-            days += yes ? more : 0;
         }
         Contract contract = contract(with(changes));
         assertThat(contract.total()).isEqualTo(QUOTE.total().plus(accepted));
-        assertThat(contract.daysAdded()).isEqualTo(days);
         Dollars price = contract.contracted().total();
         for (PricedChange change : contract.changes()) {
             assertThat(change.before()).isEqualTo(price);

@@ -82,16 +82,4 @@ class CancellationTest {
         assertThat(cancellation.lastDay()).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).last()).isEqualTo(LocalDate.of(2026, 7, 7));
     }
-
-    /** 16 CFR 429.1(g): ten business days after the notice was received, that day not counted. */
-    @ParameterizedTest(name = "notice received {0}: refund by {1}")
-    @CsvSource(textBlock = """
-            2026-05-22, 2026-06-04, over Memorial Day
-            2026-03-02, 2026-03-13, a plain fortnight with its Saturday
-            2026-03-07, 2026-03-19, received on a Saturday
-            2026-12-23, 2027-01-06, over Christmas and New Year
-            """)
-    void refundIsDueTenBusinessDaysAfterTheNotice(LocalDate received, LocalDate due, String why) {
-        assertThat(Cancellation.refundBy(received)).as(why).isEqualTo(due);
-    }
 }

@@ -38,23 +38,24 @@ class ChoiceRulesTest {
     }
 
     @Test
-    void nearestThatFallsIsChosen() {
+    void eachPlaceIsLookedAtForItsFall() {
         var built = new WaterJob()
                 .candidate("P1", 20, 92.0)
                 .candidate("P2", 60, 90)
                 .candidate("P3", 40, 90)
                 .build();
         OutletChoice choice = OutletChoice.of(built, Books.standard(), Network.of(built, Books.standard()));
-        assertThat(choice.considered()).hasSize(3);
-        assertThat(choice.daylight().orElseThrow().candidate().label()).isEqualTo("P3");
+        assertThat(choice.considered())
+                .extracting(OutletChoice.Considered::falls)
+                .containsExactly(false, true, true);
     }
 
     @Test
-    void noneThatFallsMeansSump() {
+    void placeThatIsTooHighDoesNotFall() {
         var built = new WaterJob().candidate("P1", 20, 92.0).build();
         assertThat(OutletChoice.of(built, Books.standard(), Network.of(built, Books.standard()))
-                        .daylight())
-                .isEmpty();
+                        .considered())
+                .noneMatch(OutletChoice.Considered::falls);
     }
 
     @Test

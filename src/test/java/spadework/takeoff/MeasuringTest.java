@@ -8,6 +8,8 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.ground.StoneProfile;
+import spadework.ground.StoneStation;
 import spadework.job.Access;
 import spadework.job.Corner;
 import spadework.job.CornerKind;
@@ -92,9 +94,13 @@ class MeasuringTest {
                 w.windowWells(),
                 w.digging());
         Job job = Jobs.job(wall);
-        Length found =
-                StoneHeight.of(job, Books.standard(), job.water().drains().get(0), wall);
-        assertThat(found.inches()).isCloseTo(height, within(0.001));
+        StoneProfile stone =
+                StoneProfile.of(job, Books.standard(), job.water().drains().get(0)).get(wall.label());
+        double highest = stone.stations().stream()
+                .mapToDouble(StoneStation::height)
+                .max()
+                .orElseThrow();
+        assertThat(highest * 12).isCloseTo(height, within(0.001));
     }
 
     /** Two walls, 40 and 20 ft: the pipe's center line lies 1.5 ft out on both, so the corner adds or takes 3 ft. */

@@ -42,16 +42,6 @@ class InflowFormulasTest {
                 .isCloseTo(2506, within(1e-6));
     }
 
-    /** The exact factor by a units library; the code's 0.0104 lies within 0.1 % of it. */
-    @Test
-    void roofFactorByUnits() {
-        double exact = factor(SQUARE_FOOT.multiply(INCH).divide(Units.HOUR), GPM);
-        double ours = Roof.exactFlow(in(Unit.SQUARE_FOOT, "A", 1), in(Unit.INCH_PER_HOUR, "i", 1))
-                .number();
-        assertThat(ours).isCloseTo(exact, within(1e-8));
-        assertThat(0.0104).isCloseTo(exact, within(exact * 0.0011));
-    }
-
     @Test
     void cfsToGpmByUnits() {
         double exact = factor(CFS, GPM);
@@ -81,38 +71,6 @@ class InflowFormulasTest {
                 SQUARE_FOOT.multiply(43_560).multiply(INCH).divide(Units.HOUR);
         assertThat(factor(acreInchHour, CFS)).isCloseTo(1.008, within(0.0005));
         assertThat(Rational.acres(in(Unit.SQUARE_FOOT, "A", 43_560)).number()).isEqualTo(1);
-    }
-
-    /** Published drainage-coefficient example (W-09): 1.68 cfs, 754 gpm. */
-    @Test
-    void drainageCoefficient() {
-        var flow = DrainageCoefficient.flow(in(Unit.INCH_PER_DAY, "q", 0.5), in(Unit.ACRE, "A", 80));
-        assertThat(flow.number()).isCloseTo(1.68, within(0.005));
-        assertThat(Flow.gpm("Q", "flow", flow).number()).isCloseTo(754, within(0.5));
-    }
-
-    /** University of Missouri Extension G1606, Table 1 (W-10); the table divides by 24 and 16, so 1 % is allowed. */
-    @ParameterizedTest(name = "{0} in a day off {1} acres: {2} cfs")
-    @CsvSource(textBlock = """
-            2,   40,  3.3
-            2,   80,  6.7
-            2,  120, 10.0
-            2,  160, 13.3
-            2,  320, 26.7
-            1.5, 280, 17.5
-            1.5, 320, 20.0
-            """)
-    void drainageTable(double inches, double acres, double printed) {
-        double flow = DrainageCoefficient.flow(in(Unit.INCH_PER_DAY, "q", inches), in(Unit.ACRE, "A", acres))
-                .number();
-        assertThat(flow).isCloseTo(printed, within(printed * 0.01 + 0.05));
-    }
-
-    @Test
-    void drainageFactorByUnits() {
-        javax.measure.Unit<?> acreInchDay =
-                SQUARE_FOOT.multiply(43_560).multiply(INCH).divide(Units.DAY);
-        assertThat(1 / factor(acreInchDay, CFS)).isCloseTo(23.8, within(0.005));
     }
 
     private static double factor(javax.measure.Unit<?> from, javax.measure.Unit<?> to) {

@@ -96,12 +96,6 @@ public final class ReadOnlyTable<R> {
         return pane;
     }
 
-    /** As high as so many rows. */
-    ReadOnlyTable<R> high(int rowsHigh) {
-        table.setPreferredScrollableViewportSize(new Dimension(200, rowsHigh * table.getRowHeight()));
-        return this;
-    }
-
     /** Tells when another row is chosen, or none, and whenever other rows are shown. */
     public void onChosen(Runnable watcher) {
         watchers.add(watcher);
@@ -133,10 +127,6 @@ public final class ReadOnlyTable<R> {
 
     private void tell() {
         watchers.forEach(Runnable::run);
-    }
-
-    List<R> all() {
-        return rows.all;
     }
 
     public Optional<R> chosen() {

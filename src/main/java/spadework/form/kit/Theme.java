@@ -44,10 +44,6 @@ public final class Theme {
         FlatLaf.updateUI();
     }
 
-    static boolean isDark() {
-        return FlatLaf.isLafDark();
-    }
-
     /** The face of the papers. */
     public static Font face(boolean bold) {
         return bold ? BOLD : REGULAR;

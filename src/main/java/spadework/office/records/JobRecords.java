@@ -97,13 +97,6 @@ public final class JobRecords {
                 .findFirst();
     }
 
-    /** The proposal issued before that one. */
-    Optional<Entry> proposalBefore(Entry issued) {
-        return entries.stream()
-                .filter(entry -> entry.event() == Event.PROPOSAL_ISSUED && entry.line() < issued.line())
-                .reduce((one, next) -> next);
-    }
-
     /** The prices of the signed contract and of its accepted changes, as their lines have them. */
     public SealedFigures sealed() {
         Optional<Entry> contract = contract();

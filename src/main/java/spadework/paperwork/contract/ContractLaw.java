@@ -24,9 +24,4 @@ public record ContractLaw(
     public ContractLaw {
         notices = List.copyOf(notices);
     }
-
-    /** The notices of one place, as {@code first page}. */
-    public List<NoticeText> noticesAt(String place) {
-        return notices.stream().filter(notice -> notice.place().equals(place)).toList();
-    }
 }

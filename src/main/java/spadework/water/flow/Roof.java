@@ -16,11 +16,6 @@ public final class Roof {
         return Worked.of("Qr", "roof water", 0.0104 * area.number() * rain.number(), Unit.GALLON_PER_MINUTE, new Formula("0.0104 × " + area.symbol() + " × " + rain.symbol(), CODE), area, rain);
     }
 
-    /** The same with the factor that the units give: 7.48052 gal in a cubic foot, 720 in an inch, hour and minute. */
-    public static Worked exactFlow(Working area, Working rain) {
-        return Worked.of("Qr", "roof water", area.number() * rain.number() * 7.48052 / 720, Unit.GALLON_PER_MINUTE, new Formula(area.symbol() + " × " + rain.symbol() + " × 7.48052 ÷ 720", "units alone"), area, rain);
-    }
-
     /** Plan area in square feet whose water a flow in gpm carries. */
     public static Worked area(Working gpm, Working rain) {
         return Worked.of("Ar", "roof area", gpm.number() / (0.0104 * rain.number()), Unit.SQUARE_FOOT, new Formula(gpm.symbol() + " ÷ (0.0104 × " + rain.symbol() + ")", CODE), gpm, rain);
