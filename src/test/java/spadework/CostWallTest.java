@@ -47,16 +47,16 @@ class CostWallTest {
                     "Selling",
                     "UnknownPrices"),
             "pricebook",
-            List.of("Labor", "Material"),
+            List.of("ItemCost", "Labor", "Material"),
             "company",
-            List.of("CrewPlace", "PriceRules", "ProfitBasis", "Slowdown", "Wage"));
+            List.of("CrewPlace", "PriceRules", "ProfitBasis", "Rates", "Slowdown", "Wage"));
 
     /** Methods that answer with a bare amount of cost or with internal notes. */
     private static final Map<String, List<String>> METHODS = Map.of(
             "spadework.pricebook.LineItem",
-            List.of("material", "labor", "subcontract", "disposal"),
+            List.of("cost", "material", "labor", "subcontract", "disposal"),
             "spadework.company.Company",
-            List.of("machines", "wages", "crews", "priceRules"),
+            List.of("rates", "machines", "wages", "crews", "priceRules"),
             "spadework.contract.PricedChange",
             List.of("reckoned"),
             "spadework.job.Job",

@@ -15,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -174,6 +175,29 @@ class GuideTest {
             }
         }
         assertThat(seen).isGreaterThan(40);
+    }
+
+    @Test
+    void everyRuleStandsWhereTheGuideSaysUnderItsOwnName() throws IOException {
+        List<Path> files = new ArrayList<>(sources(Path.of("src")));
+        for (List<String> row : Guide.developers().under("Where a rule stands").rows()) {
+            String name = row.get(0).split("[ ,']")[0];
+            List<String> named = new Guide(row.get(1)).code();
+            List<Path> places = new ArrayList<>(files.stream()
+                    .filter(file -> named.contains(className(file)))
+                    .toList());
+            named.stream().filter(word -> word.contains("/")).map(Path::of).forEach(places::add);
+            assertThat(places).as(row.get(0)).isNotEmpty();
+            assertThat(places)
+                    .as(row.get(0))
+                    .anySatisfy(place -> assertThat(Guide.read(place)).containsIgnoringCase(name));
+            Matcher cited = Pattern.compile("\\(([A-Z]-\\d+)").matcher(row.get(2));
+            if (cited.find()) {
+                assertThat(places)
+                        .as(row.get(0))
+                        .anySatisfy(place -> assertThat(Guide.read(place)).contains(cited.group(1)));
+            }
+        }
     }
 
     private static List<List<String>> map() {

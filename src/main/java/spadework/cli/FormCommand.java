@@ -37,7 +37,7 @@ final class FormCommand implements Callable<Integer> {
         if (GraphicsEnvironment.isHeadless()) {
             spec.commandLine()
                     .getErr()
-                    .println("form: found no screen; allowed: a machine with one; mend: edit the job"
+                    .println("form: found no screen; allowed: a machine with one; fix: edit the job"
                             + " file and use the other commands");
             return ExitCode.UNUSABLE;
         }

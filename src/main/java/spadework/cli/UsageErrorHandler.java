@@ -41,19 +41,19 @@ final class UsageErrorHandler implements IParameterExceptionHandler {
         if (wrong instanceof UnmatchedArgumentException unmatched) {
             List<String> near = unmatched.getSuggestions();
             String fix = near.isEmpty() ? "see " + command.qualifiedName() + " --help" : "write " + near.get(0);
-            return "found \"" + unmatched.getUnmatched().get(0) + "\"; allowed: " + allowed + "; mend: " + fix
+            return "found \"" + unmatched.getUnmatched().get(0) + "\"; allowed: " + allowed + "; fix: " + fix
                     + (calculators ? "" : ", and put a value with a space in quotes");
         }
         if (wrong instanceof OverwrittenOptionException twice) {
             String flag = ((OptionSpec) twice.getOverwritten()).longestName();
-            return "found " + flag + " twice; allowed: once; mend: leave one of them out";
+            return "found " + flag + " twice; allowed: once; fix: leave one of them out";
         }
         if (wrong instanceof MissingParameterException missing
                 && !missing.getMissing().isEmpty()) {
             String flag = ((OptionSpec) missing.getMissing().get(0)).longestName();
-            return "found " + flag + " without a value; allowed: " + flag + " and its value; mend: "
+            return "found " + flag + " without a value; allowed: " + flag + " and its value; fix: "
                     + String.join(" ", missing.getMissing().get(0).description());
         }
-        return "found no calculator; allowed: " + allowed + "; mend: see spadework figure --help";
+        return "found no calculator; allowed: " + allowed + "; fix: see spadework figure --help";
     }
 }

@@ -1,6 +1,5 @@
 package spadework.closeout;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -18,6 +17,7 @@ import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.wall.Coating;
 import spadework.takeoff.wall.WallFace;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -76,6 +76,13 @@ public record AppliedFilm(String wall, Optional<Worked> applied, Worked promised
 
     private static Worked film(Wall wall, double gallons, Working area) {
         Given used = Given.of("g", "gallons on the wall", gallons, Unit.GALLON, "as built, wall " + wall.label());
-        return Worked.of("wet", "mean wet film", Coating.wetFilmOf(gallons, area.value().doubleValue()), Unit.MIL, new Formula("g × (231 ÷ 144 ÷ 0.001) ÷ " + area.symbol(), "231 cu in in a US gallon"), used, area);
+        return Worked.of(
+                "wet",
+                "mean wet film",
+                Coating.wetFilmOf(gallons, area.value().doubleValue()),
+                Unit.MIL,
+                new Formula("g × (231 ÷ 144 ÷ 0.001) ÷ " + area.symbol(), "231 cu in in a US gallon"),
+                used,
+                area);
     }
 }

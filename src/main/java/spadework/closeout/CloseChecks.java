@@ -108,7 +108,7 @@ public final class CloseChecks {
         }
     }
 
-    /** The last test counts: one that failed may be mended and run again. */
+    /** The last test counts: one that failed may be fixed and run again. */
     private void flow() {
         if (agreed.water().drains().isEmpty() || agreement.asBuilt().isEmpty()) {
             return;

@@ -1,7 +1,7 @@
 package spadework.figure;
 
 import java.time.LocalDate;
-import spadework.law.Read;
+import spadework.law.ReadStatus;
 import spadework.money.Dollars;
 
 /**
@@ -28,6 +28,6 @@ public record Applied(String rule, String calculation, String citation, String s
     }
 
     private String read() {
-        return status.equals("R") ? Read.words(status) : Read.words(status) + ": not verified, ask counsel";
+        return status.equals("R") ? ReadStatus.words(status) : ReadStatus.words(status) + ": not verified, ask counsel";
     }
 }

@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.measure.Volume;
 import spadework.takeoff.wall.Coating;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -45,10 +45,24 @@ public final class CoatingFigure {
         List<Working> ways = new ArrayList<>();
         wet.ifPresent(v -> ways.add(Inputs.given("wet", "wet film", v.mils(), Unit.MIL)));
         if (d.isPresent() && vs.isPresent()) {
-            ways.add(Worked.of("wet", "wet film", Coating.wetFilm(d.get().number(), vs.get().number()), Unit.MIL, new Formula("dry ÷ vs", "UFC 3-190-06 (C-02)"), d.get(), vs.get()));
+            ways.add(Worked.of(
+                    "wet",
+                    "wet film",
+                    Coating.wetFilm(d.get().number(), vs.get().number()),
+                    Unit.MIL,
+                    new Formula("dry ÷ vs", "UFC 3-190-06 (C-02)"),
+                    d.get(),
+                    vs.get()));
         }
         if (a.isPresent() && g.isPresent()) {
-            ways.add(Worked.of("wet", "wet film", Coating.coverage(a.get().number() / g.get().number()), Unit.MIL, new Formula(PER_MIL + " ÷ (a ÷ g)", C01), a.get(), g.get()));
+            ways.add(Worked.of(
+                    "wet",
+                    "wet film",
+                    Coating.coverage(a.get().number() / g.get().number()),
+                    Unit.MIL,
+                    new Formula(PER_MIL + " ÷ (a ÷ g)", C01),
+                    a.get(),
+                    g.get()));
         }
         if (ways.size() != 1) {
             throw wrong(ways.isEmpty());
@@ -60,18 +74,45 @@ public final class CoatingFigure {
         if (d.isPresent() && vs.isEmpty()) {
             found.add(solids(d.get(), film));
         } else if (d.isEmpty() && vs.isPresent()) {
-            found.add(Worked.of("dry", "dry film", Coating.dryFilm(film.number(), vs.get().number()), Unit.MIL, new Formula("wet × vs", "UFC 3-190-06 (C-02)"), film, vs.get()));
+            found.add(Worked.of(
+                    "dry",
+                    "dry film",
+                    Coating.dryFilm(film.number(), vs.get().number()),
+                    Unit.MIL,
+                    new Formula("wet × vs", "UFC 3-190-06 (C-02)"),
+                    film,
+                    vs.get()));
         }
         if (a.isPresent() && g.isEmpty()) {
-            found.add(Worked.of("g", "coating, net", Coating.gallons(a.get().number(), film.number()), Unit.GALLON, new Formula("a × wet ÷ (" + PER_MIL + ")", C01), a.get(), film));
+            found.add(Worked.of(
+                    "g",
+                    "coating, net",
+                    Coating.gallons(a.get().number(), film.number()),
+                    Unit.GALLON,
+                    new Formula("a × wet ÷ (" + PER_MIL + ")", C01),
+                    a.get(),
+                    film));
         } else if (a.isEmpty() && g.isPresent()) {
-            found.add(Worked.of("a", "area that it covers", g.get().number() * Coating.coverage(film.number()), Unit.SQUARE_FOOT, new Formula("g × (" + PER_MIL + ") ÷ wet", C01), g.get(), film));
+            found.add(Worked.of(
+                    "a",
+                    "area that it covers",
+                    g.get().number() * Coating.coverage(film.number()),
+                    Unit.SQUARE_FOOT,
+                    new Formula("g × (" + PER_MIL + ") ÷ wet", C01),
+                    g.get(),
+                    film));
         }
         return Answer.of(found);
     }
 
     private static Worked coverage(Working film) {
-        return Worked.of("cov", "coverage", Coating.coverage(film.number()), Unit.SQUARE_FOOT_PER_GALLON, new Formula(PER_MIL + " ÷ wet", C01), film);
+        return Worked.of(
+                "cov",
+                "coverage",
+                Coating.coverage(film.number()),
+                Unit.SQUARE_FOOT_PER_GALLON,
+                new Formula(PER_MIL + " ÷ wet", C01),
+                film);
     }
 
     private static Worked solids(Working dry, Working film) throws WrongInputs {
@@ -81,7 +122,14 @@ public final class CoatingFigure {
                     "a dry film at most as thick as the wet one",
                     "check --dry and --wet");
         }
-        return Worked.of("vsp", "solids by volume", dry.number() / film.number() * 100, Unit.PERCENT, new Formula("dry ÷ wet × 100", "UFC 3-190-06 (C-02)"), dry, film);
+        return Worked.of(
+                "vsp",
+                "solids by volume",
+                dry.number() / film.number() * 100,
+                Unit.PERCENT,
+                new Formula("dry ÷ wet × 100", "UFC 3-190-06 (C-02)"),
+                dry,
+                film);
     }
 
     private static WrongInputs wrong(boolean none) {

@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +7,7 @@ import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.measure.Volume;
 import spadework.takeoff.EarthVolumes;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -41,15 +41,36 @@ public final class EarthFigure {
                 .orElseGet(() -> bankOfCompacted(c.get(), k.get()));
         List<Working> found = new ArrayList<>(List.of(lying));
         if (w.isPresent() || l.isPresent()) {
-            Working hauled = l.orElseGet(() -> Worked.of("Y", "soil, loose", EarthVolumes.loose(lying.number(), w.get().number()), Unit.CUBIC_YARD, new Formula("X × (1 + w)", SOURCE), lying, w.get()));
+            Working hauled = l.orElseGet(() -> Worked.of(
+                    "Y",
+                    "soil, loose",
+                    EarthVolumes.loose(lying.number(), w.get().number()),
+                    Unit.CUBIC_YARD,
+                    new Formula("X × (1 + w)", SOURCE),
+                    lying,
+                    w.get()));
             found.add(hauled);
             if (w.isEmpty()) {
                 found.add(swell(lying, hauled));
             }
-            found.add(Worked.of("n", "truck loads", EarthVolumes.loads(hauled.number(), truck.number()), Unit.LOAD, new Formula("ceil(Y ÷ t)", "whole loads"), hauled, truck));
+            found.add(Worked.of(
+                    "n",
+                    "truck loads",
+                    EarthVolumes.loads(hauled.number(), truck.number()),
+                    Unit.LOAD,
+                    new Formula("ceil(Y ÷ t)", "whole loads"),
+                    hauled,
+                    truck));
         }
         if (k.isPresent() || c.isPresent()) {
-            Working filled = c.orElseGet(() -> Worked.of("F", "soil, compacted", EarthVolumes.compacted(lying.number(), k.get().number()), Unit.CUBIC_YARD, new Formula("X × (1 − k)", SOURCE), lying, k.get()));
+            Working filled = c.orElseGet(() -> Worked.of(
+                    "F",
+                    "soil, compacted",
+                    EarthVolumes.compacted(lying.number(), k.get().number()),
+                    Unit.CUBIC_YARD,
+                    new Formula("X × (1 − k)", SOURCE),
+                    lying,
+                    k.get()));
             found.add(filled);
             if (k.isEmpty()) {
                 found.add(shrink(lying, filled));
@@ -59,19 +80,47 @@ public final class EarthFigure {
     }
 
     private static Worked bankOfLoose(Working loose, Working swell) {
-        return Worked.of("X", "soil, bank", EarthVolumes.bankOf(loose.number(), swell.number()), Unit.CUBIC_YARD, new Formula("Y ÷ (1 + w)", SOURCE), loose, swell);
+        return Worked.of(
+                "X",
+                "soil, bank",
+                EarthVolumes.bankOf(loose.number(), swell.number()),
+                Unit.CUBIC_YARD,
+                new Formula("Y ÷ (1 + w)", SOURCE),
+                loose,
+                swell);
     }
 
     private static Worked bankOfCompacted(Working compacted, Working shrink) {
-        return Worked.of("X", "soil, bank", EarthVolumes.bankFor(compacted.number(), shrink.number()), Unit.CUBIC_YARD, new Formula("F ÷ (1 − k)", SOURCE), compacted, shrink);
+        return Worked.of(
+                "X",
+                "soil, bank",
+                EarthVolumes.bankFor(compacted.number(), shrink.number()),
+                Unit.CUBIC_YARD,
+                new Formula("F ÷ (1 − k)", SOURCE),
+                compacted,
+                shrink);
     }
 
     private static Worked swell(Working bank, Working loose) {
-        return Worked.of("wp", "swell, bank to loose", EarthVolumes.swell(loose.number(), bank.number()) * 100, Unit.PERCENT, new Formula("(Y ÷ X − 1) × 100", SOURCE), loose, bank);
+        return Worked.of(
+                "wp",
+                "swell, bank to loose",
+                EarthVolumes.swell(loose.number(), bank.number()) * 100,
+                Unit.PERCENT,
+                new Formula("(Y ÷ X − 1) × 100", SOURCE),
+                loose,
+                bank);
     }
 
     private static Worked shrink(Working bank, Working compacted) {
-        return Worked.of("kp", "shrink, bank to compacted", EarthVolumes.shrink(bank.number(), compacted.number()) * 100, Unit.PERCENT, new Formula("(1 − F ÷ X) × 100", SOURCE), compacted, bank);
+        return Worked.of(
+                "kp",
+                "shrink, bank to compacted",
+                EarthVolumes.shrink(bank.number(), compacted.number()) * 100,
+                Unit.PERCENT,
+                new Formula("(1 − F ÷ X) × 100", SOURCE),
+                compacted,
+                bank);
     }
 
     private static Working yards(String symbol, String name, Volume volume) {

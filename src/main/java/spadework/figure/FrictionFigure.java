@@ -1,12 +1,12 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.Optional;
 import spadework.measure.FlowRate;
 import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.water.flow.Flow;
 import spadework.water.flow.HazenWilliams;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -58,26 +58,63 @@ public final class FrictionFigure {
     private static Worked velocity(Working gpm, Working inches) {
         Worked cfs = Flow.cfs("Qc", "flow", gpm);
         double feet = inches.number() / 12;
-        return Worked.of("V", "velocity", cfs.number() / (Math.PI * feet * feet / 4), Unit.FOOT_PER_SECOND, new Formula("Qc ÷ (π × (d ÷ 12)^2 ÷ 4)", "flow over the area of a circle"), cfs, inches);
+        return Worked.of(
+                "V",
+                "velocity",
+                cfs.number() / (Math.PI * feet * feet / 4),
+                Unit.FOOT_PER_SECOND,
+                new Formula("Qc ÷ (π × (d ÷ 12)^2 ÷ 4)", "flow over the area of a circle"),
+                cfs,
+                inches);
     }
 
     private static Worked length(Working head, Worked perHundred) {
-        return Worked.of("L", "length that loses that head", head.number() / perHundred.number() * 100, Unit.FOOT, new Formula("h ÷ h100 × 100", SOURCE), head, perHundred);
+        return Worked.of(
+                "L",
+                "length that loses that head",
+                head.number() / perHundred.number() * 100,
+                Unit.FOOT,
+                new Formula("h ÷ h100 × 100", SOURCE),
+                head,
+                perHundred);
     }
 
     private static Worked perHundred(Working head, Working length) {
-        return Worked.of("h100", "head lost in 100 ft", head.number() / length.number() * 100, Unit.FOOT, new Formula("h ÷ L × 100", SOURCE), head, length);
+        return Worked.of(
+                "h100",
+                "head lost in 100 ft",
+                head.number() / length.number() * 100,
+                Unit.FOOT,
+                new Formula("h ÷ L × 100", SOURCE),
+                head,
+                length);
     }
 
     private static Worked flow(Worked perHundred, Working c, Working inches) {
         double gpm =
                 c.number() * Math.pow(perHundred.number() * Math.pow(inches.number(), 4.8655) / 1043.94, 1 / 1.852);
-        return Worked.of("Q", "flow that loses that head", gpm, Unit.GALLON_PER_MINUTE, new Formula("C × (h100 × d^4.8655 ÷ 1043.94)^(1 ÷ 1.852)", SOURCE), c, perHundred, inches);
+        return Worked.of(
+                "Q",
+                "flow that loses that head",
+                gpm,
+                Unit.GALLON_PER_MINUTE,
+                new Formula("C × (h100 × d^4.8655 ÷ 1043.94)^(1 ÷ 1.852)", SOURCE),
+                c,
+                perHundred,
+                inches);
     }
 
     private static Worked diameter(Worked perHundred, Working c, Working gpm) {
         double inches =
                 Math.pow(1043.94 * Math.pow(gpm.number() / c.number(), 1.852) / perHundred.number(), 1 / 4.8655);
-        return Worked.of("d", "inside diameter that loses that head", inches, Unit.INCH, new Formula("(1043.94 × (Q ÷ C)^1.852 ÷ h100)^(1 ÷ 4.8655)", SOURCE), gpm, c, perHundred);
+        return Worked.of(
+                "d",
+                "inside diameter that loses that head",
+                inches,
+                Unit.INCH,
+                new Formula("(1043.94 × (Q ÷ C)^1.852 ÷ h100)^(1 ÷ 4.8655)", SOURCE),
+                gpm,
+                c,
+                perHundred);
     }
 }

@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.Optional;
 import spadework.measure.FlowRate;
 import spadework.measure.Length;
@@ -11,6 +10,7 @@ import spadework.water.Bore;
 import spadework.water.flow.Flow;
 import spadework.water.flow.FullPipe;
 import spadework.water.flow.Manning;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -81,13 +81,26 @@ public final class PipeFigure {
 
     private static Answer slope(Working inside, Given flow, Working roughness) {
         Worked ratio = Manning.slope(Flow.cfs("Qc", "flow", flow), inside, roughness);
-        Worked percent = Worked.of("Sp", "slope that just carries it", ratio.number() * 100, Unit.PERCENT, new Formula("S × 100", "a hundredth is a percent"), ratio);
+        Worked percent = Worked.of(
+                "Sp",
+                "slope that just carries it",
+                ratio.number() * 100,
+                Unit.PERCENT,
+                new Formula("S × 100", "a hundredth is a percent"),
+                ratio);
         return Answer.of(percent, ratio);
     }
 
     private static Answer used(Working inside, Working slope, Given flow, Working roughness) {
         FullPipe full = Manning.full(inside, slope, roughness);
-        Worked share = Worked.of("u", "share of the capacity used", flow.number() / full.gpm().number() * 100, Unit.PERCENT, new Formula("Qi ÷ Q × 100", "inflow over capacity"), Inputs.given("Qi", flow.name(), flow.number(), flow.unit()), full.gpm());
+        Worked share = Worked.of(
+                "u",
+                "share of the capacity used",
+                flow.number() / full.gpm().number() * 100,
+                Unit.PERCENT,
+                new Formula("Qi ÷ Q × 100", "inflow over capacity"),
+                Inputs.given("Qi", flow.name(), flow.number(), flow.unit()),
+                full.gpm());
         return Answer.of(full.gpm(), full.cfs(), full.velocity(), share);
     }
 

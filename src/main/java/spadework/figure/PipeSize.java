@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import spadework.water.Bore;
 import spadework.water.flow.Flow;
 import spadework.water.flow.FullPipe;
 import spadework.water.flow.Manning;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -40,7 +40,13 @@ final class PipeSize {
     /** Diameter for a flow in gpm, and the next size of the kind, or of the standard's list without one. */
     static Answer of(Working flow, Working slope, Working roughness, Optional<PipeKind> kind) {
         Worked least = Manning.diameter(Flow.cfs("Qc", "flow", flow), slope, roughness);
-        Worked inches = Worked.of("d", "inside diameter that just carries it", least.number() * 12, Unit.INCH, new Formula("D × 12", "12 in a foot"), least);
+        Worked inches = Worked.of(
+                "d",
+                "inside diameter that just carries it",
+                least.number() * 12,
+                Unit.INCH,
+                new Formula("D × 12", "12 in a foot"),
+                least);
         List<Sold> sizes = kind.map(PipeSize::sizes).orElseGet(() -> sizes(roughness));
         Optional<Sold> next = sizes.stream()
                 .filter(size -> size.full(slope).gpm().number() >= flow.number() * (1 - NOISE))

@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.Optional;
 import spadework.measure.Area;
 import spadework.measure.FlowRate;
@@ -8,6 +7,7 @@ import spadework.measure.RainRate;
 import spadework.measure.Unit;
 import spadework.water.flow.Flow;
 import spadework.water.flow.Roof;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -39,7 +39,14 @@ public final class RoofFigure {
             case "--area" -> Answer.of(Roof.area(q.get(), i.get()));
             default -> {
                 Worked like = Roof.area(q.get(), a.get());
-                yield Answer.of(Worked.of("i", "rain that gives that flow", like.number(), Unit.INCH_PER_HOUR, new Formula(like.formula(), like.source()), q.get(), a.get()));
+                yield Answer.of(Worked.of(
+                        "i",
+                        "rain that gives that flow",
+                        like.number(),
+                        Unit.INCH_PER_HOUR,
+                        new Formula(like.formula(), like.source()),
+                        q.get(),
+                        a.get()));
             }
         };
     }

@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +11,7 @@ import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.trench.RootZone;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -69,13 +69,26 @@ public final class RootsFigure {
         } else {
             Working around = Inputs.given(
                     "c", "girth of the trunk at 4.5 ft", girth.get().inches(), Unit.INCH);
-            Worked across = Worked.of("t", "trunk, diameter at 4.5 ft", RootZone.diameter(girth.get()).inches(), Unit.INCH, new Formula("c ÷ π", "circumference over π (R-04)"), around);
+            Worked across = Worked.of(
+                    "t",
+                    "trunk, diameter at 4.5 ft",
+                    RootZone.diameter(girth.get()).inches(),
+                    Unit.INCH,
+                    new Formula("c ÷ π", "circumference over π (R-04)"),
+                    around);
             diameter = across;
             found.add(across);
         }
         Length across = Length.ofInches(diameter.number());
         for (RootZone rule : RootZone.values()) {
-            found.add(Worked.of("r" + (rule.ordinal() + 1), "root zone by " + rule.id() + ", " + rule.source(), rule.radius(across).feet(), Unit.FOOT, new Formula("t × f" + (rule.ordinal() + 1), rule.source() + " (" + rule.id() + ")"), diameter, factor(rule)));
+            found.add(Worked.of(
+                    "r" + (rule.ordinal() + 1),
+                    "root zone by " + rule.id() + ", " + rule.source(),
+                    rule.radius(across).feet(),
+                    Unit.FOOT,
+                    new Formula("t × f" + (rule.ordinal() + 1), rule.source() + " (" + rule.id() + ")"),
+                    diameter,
+                    factor(rule)));
         }
         return found;
     }
@@ -84,7 +97,14 @@ public final class RootsFigure {
         Working distance = Inputs.given("r", "distance from the trunk's middle", radius.feet(), Unit.FOOT);
         List<Working> found = new ArrayList<>();
         for (RootZone rule : RootZone.values()) {
-            found.add(Worked.of("t" + (rule.ordinal() + 1), "trunk whose zone ends there by " + rule.id() + ", " + rule.source(), rule.trunk(radius).inches(), Unit.INCH, new Formula("r ÷ f" + (rule.ordinal() + 1), rule.source() + " (" + rule.id() + ")"), distance, factor(rule)));
+            found.add(Worked.of(
+                    "t" + (rule.ordinal() + 1),
+                    "trunk whose zone ends there by " + rule.id() + ", " + rule.source(),
+                    rule.trunk(radius).inches(),
+                    Unit.INCH,
+                    new Formula("r ÷ f" + (rule.ordinal() + 1), rule.source() + " (" + rule.id() + ")"),
+                    distance,
+                    factor(rule)));
         }
         return found;
     }

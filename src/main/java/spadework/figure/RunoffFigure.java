@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.Optional;
 import spadework.measure.Area;
 import spadework.measure.FlowRate;
@@ -9,6 +8,7 @@ import spadework.measure.RainRate;
 import spadework.measure.Unit;
 import spadework.water.flow.Flow;
 import spadework.water.flow.Rational;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -48,7 +48,13 @@ public final class RunoffFigure {
                 Worked acres = over("Aa", "area that gives that flow", Unit.ACRE, q.get(), k.get(), i.get());
                 yield Answer.of(
                         acres,
-                        Worked.of("A", acres.name(), acres.number() * LandArea.SQUARE_FEET_PER_ACRE, Unit.SQUARE_FOOT, new Formula("Aa × 43560", "43,560 sf in an acre"), acres));
+                        Worked.of(
+                                "A",
+                                acres.name(),
+                                acres.number() * LandArea.SQUARE_FEET_PER_ACRE,
+                                Unit.SQUARE_FOOT,
+                                new Formula("Aa × 43560", "43,560 sf in an acre"),
+                                acres));
             }
             case "--rain" ->
                 Answer.of(over("i", "rain that gives that flow", Unit.INCH_PER_HOUR, q.get(), k.get(), a.get()));
@@ -57,7 +63,15 @@ public final class RunoffFigure {
     }
 
     private static Worked over(String symbol, String name, Unit unit, Working flow, Working one, Working other) {
-        return Worked.of(symbol, name, flow.number() / (one.number() * other.number()), unit, new Formula(flow.symbol() + " ÷ (" + one.symbol() + " × " + other.symbol() + ")", SOURCE), flow, one, other);
+        return Worked.of(
+                symbol,
+                name,
+                flow.number() / (one.number() * other.number()),
+                unit,
+                new Formula(flow.symbol() + " ÷ (" + one.symbol() + " × " + other.symbol() + ")", SOURCE),
+                flow,
+                one,
+                other);
     }
 
     private static Answer coefficient(Worked c) throws WrongInputs {

@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Density;
@@ -9,6 +8,7 @@ import spadework.measure.Unit;
 import spadework.measure.Weight;
 import spadework.takeoff.EarthVolumes;
 import spadework.takeoff.StoneEnvelope;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -57,15 +57,43 @@ public final class StoneFigure {
             return Answer.of(reach(weight.get(), density, area));
         }
         Given l = Inputs.given("L", "length", length.get().feet(), Unit.FOOT);
-        Worked volume = Worked.of("S", "stone in place", l.number() * area.number() / 27, Unit.CUBIC_YARD, new Formula("L × As ÷ 27", "length times section, 27 cf in a cubic yard"), l, area);
-        Worked tons = Worked.of("T", "weight of the stone", EarthVolumes.tons(volume.number(), density.number()), Unit.TON, new Formula("S × " + density.symbol(), "volume times weight"), volume, density);
+        Worked volume = Worked.of(
+                "S",
+                "stone in place",
+                l.number() * area.number() / 27,
+                Unit.CUBIC_YARD,
+                new Formula("L × As ÷ 27", "length times section, 27 cf in a cubic yard"),
+                l,
+                area);
+        Worked tons = Worked.of(
+                "T",
+                "weight of the stone",
+                EarthVolumes.tons(volume.number(), density.number()),
+                Unit.TON,
+                new Formula("S × " + density.symbol(), "volume times weight"),
+                volume,
+                density);
         return Answer.of(volume, tons);
     }
 
     private static List<Working> reach(Weight weight, Working density, Worked area) {
         Given tons = Inputs.given("T", "weight of the stone", weight.tons(), Unit.TON);
-        Worked volume = Worked.of("S", "stone in place", EarthVolumes.cubicYards(tons.number(), density.number()), Unit.CUBIC_YARD, new Formula("T ÷ " + density.symbol(), "weight over weight of a cubic yard"), tons, density);
-        Worked length = Worked.of("L", "length that it fills", volume.number() * 27 / area.number(), Unit.FOOT, new Formula("S × 27 ÷ As", "volume over section"), volume, area);
+        Worked volume = Worked.of(
+                "S",
+                "stone in place",
+                EarthVolumes.cubicYards(tons.number(), density.number()),
+                Unit.CUBIC_YARD,
+                new Formula("T ÷ " + density.symbol(), "weight over weight of a cubic yard"),
+                tons,
+                density);
+        Worked length = Worked.of(
+                "L",
+                "length that it fills",
+                volume.number() * 27 / area.number(),
+                Unit.FOOT,
+                new Formula("S × 27 ÷ As", "volume over section"),
+                volume,
+                area);
         return List.of(volume, length);
     }
 
@@ -83,7 +111,20 @@ public final class StoneFigure {
                 projection.number(),
                 footing.number(),
                 outside.number());
-        return Worked.of("As", "section of the stone without the pipe", value, Unit.SQUARE_FOOT, new Formula("B × hs + s × hs^2 ÷ 2 + p × max(hs − tf, 0) − π × OD^2 ÷ 4", "area of a trapezoid less a circle"), width, height, slope, projection, footing, outside);
+        return Worked.of(
+                "As",
+                "section of the stone without the pipe",
+                value,
+                Unit.SQUARE_FOOT,
+                new Formula(
+                        "B × hs + s × hs^2 ÷ 2 + p × max(hs − tf, 0) − π × OD^2 ÷ 4",
+                        "area of a trapezoid less a circle"),
+                width,
+                height,
+                slope,
+                projection,
+                footing,
+                outside);
     }
 
     private static Given feet(String symbol, String name, Length value) {

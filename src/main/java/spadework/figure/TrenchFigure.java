@@ -1,6 +1,5 @@
 package spadework.figure;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.finding.Finding;
@@ -11,6 +10,7 @@ import spadework.safety.TrenchDuties;
 import spadework.takeoff.wall.TrenchGeometry;
 import spadework.trench.Bank;
 import spadework.trench.SlopeTable;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -88,23 +88,54 @@ public final class TrenchFigure {
     private Worked bank() {
         Worked straight = straight();
         if (in.cornersOut() == 0 && in.cornersIn() == 0) {
-            return Worked.of("D", "soil dug, bank", straight.number() / 27, Unit.CUBIC_YARD, new Formula("V ÷ 27", "27 cf in a cubic yard"), straight);
+            return Worked.of(
+                    "D",
+                    "soil dug, bank",
+                    straight.number() / 27,
+                    Unit.CUBIC_YARD,
+                    new Formula("V ÷ 27", "27 cf in a cubic yard"),
+                    straight);
         }
         Worked corner = corner();
         Given out = Inputs.given("co", "outside corners", in.cornersOut(), Unit.EACH);
         Given inside = Inputs.given("ci", "inside corners", in.cornersIn(), Unit.EACH);
         double volume = straight.number() + (in.cornersOut() - in.cornersIn()) * corner.number();
-        return Worked.of("D", "soil dug, bank", volume / 27, Unit.CUBIC_YARD, new Formula("(V + co × Vc − ci × Vc) ÷ 27", "27 cf in a cubic yard"), straight, out, inside, corner);
+        return Worked.of(
+                "D",
+                "soil dug, bank",
+                volume / 27,
+                Unit.CUBIC_YARD,
+                new Formula("(V + co × Vc − ci × Vc) ÷ 27", "27 cf in a cubic yard"),
+                straight,
+                out,
+                inside,
+                corner);
     }
 
     private Worked straight() {
         Worked first = section("A0", "section at the start", "dt0", start);
         if (start.number() == end.number()) {
-            return Worked.of("V", "straight trench", TrenchGeometry.prismoid(length.number(), first.number(), first.number(), first.number()), Unit.CUBIC_FOOT, new Formula("L × A0", "length times section"), length, first);
+            return Worked.of(
+                    "V",
+                    "straight trench",
+                    TrenchGeometry.prismoid(length.number(), first.number(), first.number(), first.number()),
+                    Unit.CUBIC_FOOT,
+                    new Formula("L × A0", "length times section"),
+                    length,
+                    first);
         }
         Worked middle = section("Am", "section half-way", "(dt0 + dt1) ÷ 2", start, end);
         Worked last = section("A1", "section at the end", "dt1", end);
-        return Worked.of("V", "straight trench", TrenchGeometry.prismoid(length.number(), first.number(), middle.number(), last.number()), Unit.CUBIC_FOOT, new Formula("L ÷ 6 × (A0 + 4 × Am + A1)", "prismoidal rule, exact for a straight grade"), length, first, middle, last);
+        return Worked.of(
+                "V",
+                "straight trench",
+                TrenchGeometry.prismoid(length.number(), first.number(), middle.number(), last.number()),
+                Unit.CUBIC_FOOT,
+                new Formula("L ÷ 6 × (A0 + 4 × Am + A1)", "prismoidal rule, exact for a straight grade"),
+                length,
+                first,
+                middle,
+                last);
     }
 
     private Worked section(String symbol, String name, String depth, Given... depths) {
@@ -115,29 +146,71 @@ public final class TrenchFigure {
         String full = "(" + depth + " + tf)";
         List<Working> inputs = new ArrayList<>(List.of(depths));
         inputs.addAll(List.of(footing, projection, width, slope));
-        return Worked.of(symbol, name, value, Unit.SQUARE_FOOT, new Formula("p × " + d + " + B × " + full + " + s × " + full + "^2 ÷ 2", "area of a trapezoid"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                value,
+                Unit.SQUARE_FOOT,
+                new Formula("p × " + d + " + B × " + full + " + s × " + full + "^2 ÷ 2", "area of a trapezoid"),
+                inputs.toArray(Working[]::new));
     }
 
     private Worked corner() {
         TrenchGeometry.CornerSide side =
                 new TrenchGeometry.CornerSide(projection.number(), width.number(), slope.number());
         Worked depth = depth();
-        return Worked.of("Vc", "one corner", TrenchGeometry.corner(depth.number(), footing.number(), side, side), Unit.CUBIC_FOOT, new Formula("(p + B)^2 × H + (p + B) × s × H^2 + s^2 × H^3 ÷ 3 − p^2 × tf", "integral of the square between two banks over the height"), depth, footing, projection, width, slope);
+        return Worked.of(
+                "Vc",
+                "one corner",
+                TrenchGeometry.corner(depth.number(), footing.number(), side, side),
+                Unit.CUBIC_FOOT,
+                new Formula(
+                        "(p + B)^2 × H + (p + B) × s × H^2 + s^2 × H^3 ÷ 3 − p^2 × tf",
+                        "integral of the square between two banks over the height"),
+                depth,
+                footing,
+                projection,
+                width,
+                slope);
     }
 
     private Worked depth() {
-        return Worked.of("H", "depth to the trench's bottom, deeper end", in.deepest().feet(), Unit.FOOT, new Formula("max(dt0, dt1) + tf", "the trench ends at the footing's bottom"), start, end, footing);
+        return Worked.of(
+                "H",
+                "depth to the trench's bottom, deeper end",
+                in.deepest().feet(),
+                Unit.FOOT,
+                new Formula("max(dt0, dt1) + tf", "the trench ends at the footing's bottom"),
+                start,
+                end,
+                footing);
     }
 
     private Worked top() {
         Worked depth = depth();
         double value = Bank.reach(in.projection(), in.bottom(), slope.number(), in.deepest())
                 .feet();
-        return Worked.of("W", "top width from the wall, deeper end", value, Unit.FOOT, new Formula("p + B + s × H", "width of the bottom and what the bank is laid back"), projection, width, slope, depth);
+        return Worked.of(
+                "W",
+                "top width from the wall, deeper end",
+                value,
+                Unit.FOOT,
+                new Formula("p + B + s × H", "width of the bottom and what the bank is laid back"),
+                projection,
+                width,
+                slope,
+                depth);
     }
 
     private Worked setBack() {
         Worked depth = depth();
-        return Worked.of("w", "top edge lies back from the toe", slope.number() * depth.number(), Unit.FOOT, new Formula("s × H", SlopeTable.SOURCE), slope, depth);
+        return Worked.of(
+                "w",
+                "top edge lies back from the toe",
+                slope.number() * depth.number(),
+                Unit.FOOT,
+                new Formula("s × H", SlopeTable.SOURCE),
+                slope,
+                depth);
     }
 }

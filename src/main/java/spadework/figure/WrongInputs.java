@@ -9,7 +9,7 @@ public final class WrongInputs extends Exception {
     private final String fix;
 
     WrongInputs(String found, String allowed, String fix) {
-        super("found " + found + "; allowed: " + allowed + "; mend: " + fix);
+        super("found " + found + "; allowed: " + allowed + "; fix: " + fix);
         this.found = found;
         this.allowed = allowed;
         this.fix = fix;

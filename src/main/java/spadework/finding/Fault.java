@@ -12,6 +12,6 @@ public record Fault(Place place, String found, String allowed, String fix) {
 
     /** The whole message on one line. */
     public String text() {
-        return place.text() + ": found " + found + "; allowed: " + allowed + "; mend: " + fix;
+        return place.text() + ": found " + found + "; allowed: " + allowed + "; fix: " + fix;
     }
 }

@@ -81,6 +81,11 @@ public final class Forms {
         closed.await();
     }
 
+    /** Whether no window is being opened. */
+    boolean isIdle() {
+        return opening.isIdle();
+    }
+
     /** Opens the first window; on the window's thread, as all that follows. */
     void begin() {
         files.run(() -> settings.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {
@@ -104,7 +109,7 @@ public final class Forms {
     public void newJob() {
         Path jobs = settings.jobs().orElseThrow();
         Draft blank = JobFile.blank().typed("/issued", today.toString());
-        files.run(() -> Read.of(jobs.resolve("new-job").resolve("job.json")), read -> {
+        files.run(() -> OpenedFile.of(jobs.resolve("new-job").resolve("job.json")), read -> {
             JobWindow window = window(read.file, History.ofNew(blank));
             window.saving().isNewIn(jobs);
             read.unsaved.ifPresent(window.saving()::offer);
@@ -119,19 +124,19 @@ public final class Forms {
     }
 
     /** A job's file as it was read, and what was kept of it and never saved. */
-    private record Read(JobFile file, Optional<String> unsaved) {
-        static Read of(Path path) throws IOException {
+    private record OpenedFile(JobFile file, Optional<String> unsaved) {
+        static OpenedFile of(Path path) throws IOException {
             JobFile file = JobFile.at(path);
-            return new Read(file, file.unsaved());
+            return new OpenedFile(file, file.unsaved());
         }
     }
 
     /** Opens a job's file, or says why it cannot be opened. */
     public void openJob(Path job) {
-        files.run(() -> Read.of(JobFile.of(job)), this::open);
+        files.run(() -> OpenedFile.of(JobFile.of(job)), this::open);
     }
 
-    private void open(Read read) {
+    private void open(OpenedFile read) {
         JobFile file = read.file;
         if (file.text().isEmpty()) {
             open(read, History.ofNew(JobFile.blank()));
@@ -142,7 +147,7 @@ public final class Forms {
         }
     }
 
-    private void open(Read read, History history) {
+    private void open(OpenedFile read, History history) {
         JobWindow window = window(read.file, history);
         read.unsaved.ifPresent(window.saving()::offer);
         shown(window);

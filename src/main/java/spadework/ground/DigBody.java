@@ -1,6 +1,5 @@
 package spadework.ground;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Length;

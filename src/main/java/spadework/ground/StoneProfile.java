@@ -51,10 +51,6 @@ public record StoneProfile(boolean measured, List<StoneStation> stations) {
         return new StoneProfile(measured, stations);
     }
 
-    public double highest() {
-        return stations.stream().mapToDouble(StoneStation::height).max().orElse(0);
-    }
-
     /** Height of the stone at the wall's start or its end. */
     public double heightAt(boolean atEnd) {
         return stations.get(atEnd ? stations.size() - 1 : 0).height();

@@ -11,7 +11,6 @@ public record Cancellation(List<Deadline> deadlines) {
     /** Business days of 16 CFR 429.1. */
     public static final int FEDERAL_DAYS = 3;
 
-
     public Cancellation {
         deadlines = List.copyOf(deadlines);
     }

@@ -113,7 +113,7 @@ public final class ContentsCheck {
     private void unverified(StateRules pack) {
         List<String> facts = pack.facts().entrySet().stream()
                 .filter(fact -> !fact.getValue().equals("R"))
-                .map(fact -> fact.getKey() + " (" + Read.words(fact.getValue()) + ")")
+                .map(fact -> fact.getKey() + " (" + ReadStatus.words(fact.getValue()) + ")")
                 .toList();
         if (!facts.isEmpty()) {
             found.add(new Finding(
@@ -139,6 +139,6 @@ public final class ContentsCheck {
     }
 
     private static String marked(String status) {
-        return status.equals("R") ? "" : " (" + Read.words(status) + "; not verified)";
+        return status.equals("R") ? "" : " (" + ReadStatus.words(status) + "; not verified)";
     }
 }

@@ -110,7 +110,7 @@ public final class Listing {
             node.put("pointer", fault.place().pointer());
             node.put("found", fault.found());
             node.put("allowed", fault.allowed());
-            node.put("mend", fault.fix());
+            node.put("fix", fault.fix());
         }
         return text(root);
     }

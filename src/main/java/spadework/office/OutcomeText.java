@@ -46,12 +46,12 @@ public record OutcomeText(boolean done, String head, List<String> lines) {
             List<Fault> faults = faulty.faults();
             return new OutcomeText(
                     false,
-                    undone + ". " + faults.size() + " to mend:",
+                    undone + ". " + faults.size() + " to fix:",
                     faults.stream().map(Fault::text).toList());
         }
         if (outcome instanceof Outcome.Stopped stopped) {
             return new OutcomeText(
-                    false, undone + ". Mend each stop, or write " + answered + " who answers for it:", stopped.stops());
+                    false, undone + ". Fix each stop, or write " + answered + " who answers for it:", stopped.stops());
         }
         return new OutcomeText(false, undone + ", for these reasons:", ((Outcome.Refused) outcome).reasons());
     }

@@ -73,11 +73,11 @@ public record Letter(String from, String to, String subject, String words, List<
         }
     }
 
-    private interface Step {
+    private interface MessageSetting {
         void run() throws MessagingException;
     }
 
-    private static void set(Step step) {
+    private static void set(MessageSetting step) {
         try {
             step.run();
         } catch (MessagingException unusable) {

@@ -21,7 +21,8 @@ final class CoverRules implements Rule {
         List<Finding> found = new ArrayList<>();
         for (Reach reach : facts.network().reaches()) {
             if (reach.kind() == ReachKind.MAIN || reach.kind() == ReachKind.ROOF_LINE) {
-                List<Optional<Worked>> covers = new ArrayList<>(List.of(reach.cover().start()));
+                List<Optional<Worked>> covers =
+                        new ArrayList<>(List.of(reach.cover().start()));
                 if (!comesToDaylight(facts, reach)) {
                     covers.add(reach.cover().end());
                 }

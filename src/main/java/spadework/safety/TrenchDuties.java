@@ -22,7 +22,7 @@ import spadework.trench.SlopeTable;
  * safe. What is said of several bodies in the same words is found once for all of them; a stop stays by itself.
  */
 public final class TrenchDuties {
-    private static final Length LADDER_FROM = Length.ofFeet(4);
+    private static final Length AIR_TEST_OVER = Length.ofFeet(4);
     private static final Length ENGINEER_OVER = Length.ofFeet(20);
     private static final String PROTECTION = "29 CFR 1926.652(a)(1)";
 
@@ -75,13 +75,12 @@ public final class TrenchDuties {
         List<Duty> duties =
                 new ArrayList<>(places.stream().map(TrenchDuties::protection).toList());
         for (Place place : places) {
-            if (place.depth().compareTo(LADDER_FROM) >= 0) {
-                duties.add(
-                        new Duty("ladder", Severity.MUST, "29 CFR 1926.651(c)(2), 1926.1053(b)(1)", List.of(), place));
+            if (LadderRule.asks(place.depth())) {
+                duties.add(new Duty("ladder", Severity.MUST, LadderRule.CITATION, LadderRule.figures(), place));
             }
         }
         for (Place place : places) {
-            if (place.depth().compareTo(LADDER_FROM) > 0) {
+            if (place.depth().compareTo(AIR_TEST_OVER) > 0) {
                 duties.add(new Duty("air-test", Severity.ADVISE, "29 CFR 1926.651(g)(1)", List.of(), place));
             }
         }

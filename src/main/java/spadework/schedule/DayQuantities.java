@@ -1,6 +1,5 @@
 package spadework.schedule;
 
-import spadework.working.Formula;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -17,6 +16,7 @@ import spadework.takeoff.Measuring;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffSection;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -116,21 +116,42 @@ public final class DayQuantities {
         Listed waiting = Listed.of("I", "days of waiting", calendar.daysOfWaiting(), Unit.DAY, CALENDAR);
         Listed weather = new Listed(
                 "r", "kept for weather", calendar.calendar().weather().fraction(), Unit.NONE, WorkCalendar.SOURCE);
-        return Worked.of("n", Measure.WORKING_DAY.trade(), calendar.workingDays(), Unit.DAY, new Formula("D + I + ceil(r × D)", WorkCalendar.SOURCE), work, waiting, weather);
+        return Worked.of(
+                "n",
+                Measure.WORKING_DAY.trade(),
+                calendar.workingDays(),
+                Unit.DAY,
+                new Formula("D + I + ceil(r × D)", WorkCalendar.SOURCE),
+                work,
+                waiting,
+                weather);
     }
 
     /** Days of each shield. */
     private static Worked shieldDays(CrewCalendar calendar) {
-        return Worked.of("n", Measure.SHIELD_DAY.trade(), calendar.shieldDays(), Unit.DAY, new Formula("d × k", WorkCalendar.SOURCE), Listed.of(
+        return Worked.of(
+                "n",
+                Measure.SHIELD_DAY.trade(),
+                calendar.shieldDays(),
+                Unit.DAY,
+                new Formula("d × k", WorkCalendar.SOURCE),
+                Listed.of(
                         "d",
                         "working days from the first digging to the last backfill",
                         calendar.openDays().size(),
                         Unit.DAY,
-                        CALENDAR), Listed.of("k", "shields, one for each crew", calendar.shields(), Unit.NONE, CALENDAR));
+                        CALENDAR),
+                Listed.of("k", "shields, one for each crew", calendar.shields(), Unit.NONE, CALENDAR));
     }
 
     private static Worked count(Measure measure, double value, String what, String source) {
-        return Worked.of("n", measure.trade(), value, measure.unit(), new Formula("x", source), Listed.of("x", what, value, measure.unit(), CALENDAR));
+        return Worked.of(
+                "n",
+                measure.trade(),
+                value,
+                measure.unit(),
+                new Formula("x", source),
+                Listed.of("x", what, value, measure.unit(), CALENDAR));
     }
 
     private static void add(List<Quantity> counted, TakeoffSection section, Measure measure, Working working) {

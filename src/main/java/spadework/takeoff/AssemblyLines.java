@@ -44,7 +44,7 @@ public final class AssemblyLines {
     private record NamedAssembly(Assembly assembly, Working driver, String reason) {}
 
     private static TakeoffLine line(
-PriceBook book, NamedAssembly named, Assembly.Part part, TakeoffSection section, List<Stretch> stretches) {
+            PriceBook book, NamedAssembly named, Assembly.Part part, TakeoffSection section, List<Stretch> stretches) {
         Assembly assembly = named.assembly();
         Working driver = named.driver();
         LineItem item = book.get(part.item());

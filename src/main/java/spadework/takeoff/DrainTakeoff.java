@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.FootingDrain;
@@ -13,6 +12,7 @@ import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.water.DrainLength;
 import spadework.water.Pipes;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -41,7 +41,14 @@ public final class DrainTakeoff {
     /** What the pipe displaces along a length, cubic yards. */
     static Worked pipeVolume(String symbol, Working length, Pipe pipe) {
         Listed outside = StoneEnvelope.outside(pipe);
-        return Worked.of(symbol, "space the pipe takes", Math.PI * outside.number() * outside.number() / 4 * length.number() / 27, Unit.CUBIC_YARD, new Formula("π × OD^2 ÷ 4 × " + length.symbol() + " ÷ 27", "volume of a cylinder"), outside, length);
+        return Worked.of(
+                symbol,
+                "space the pipe takes",
+                Math.PI * outside.number() * outside.number() / 4 * length.number() / 27,
+                Unit.CUBIC_YARD,
+                new Formula("π × OD^2 ÷ 4 × " + length.symbol() + " ÷ 27", "volume of a cylinder"),
+                outside,
+                length);
     }
 
     static List<Driven> of(Job job, PriceBook book, FootingDrain drain, TakeoffSection section) {

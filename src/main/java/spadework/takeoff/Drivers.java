@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,6 +9,7 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Unit;
 import spadework.pricebook.Driver;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -80,7 +80,13 @@ public final class Drivers {
         inputs.add(
                 Given.of("k", "outside corners less inside corners at the wall", (double) net, Unit.EACH, "/corners"));
         double length = wall.length().feet() + net * (p.number() + b.number() / 2);
-        return Worked.of("T", "trench at wall " + wall.label(), length, Unit.FOOT, new Formula("L + k × (p + B ÷ 2)", "centre line of the trench"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                "T",
+                "trench at wall " + wall.label(),
+                length,
+                Unit.FOOT,
+                new Formula("L + k × (p + B ÷ 2)", "center line of the trench"),
+                inputs.toArray(Working[]::new));
     }
 
     private static Given length(Job job, Wall wall) {
@@ -105,7 +111,13 @@ public final class Drivers {
             formula.append(formula.isEmpty() ? "" : " + ").append(symbol);
             sum += length.number();
         }
-        return Worked.of("d", name(driver), sum, driver.unit(), new Formula(formula.isEmpty() ? "0" : formula.toString(), "sum of the section"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                "d",
+                name(driver),
+                sum,
+                driver.unit(),
+                new Formula(formula.isEmpty() ? "0" : formula.toString(), "sum of the section"),
+                inputs.toArray(Working[]::new));
     }
 
     private static Worked counted(Driver driver, long count, String where) {

@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.job.Job;
@@ -10,6 +9,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.EarthFactor;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -42,11 +42,27 @@ public final class GroundTakeoff {
         Listed swell = new Listed("w", "swell, bank to loose", earth.swell().fraction(), Unit.NONE, source);
         Worked dug = sum("U", "dug at walls and in pipe trenches, bank", measured, Measure.DUG, Measure.PIPE_TRENCH);
         Worked filled = sum("F", "backfill, compacted", measured, Measure.BACKFILL);
-        Worked wedge = Worked.of("G", "fill to shape the ground, compacted", WEDGE_SQUARE_FEET * regrade.number() / 27, Unit.CUBIC_YARD, new Formula("6 ÷ 12 × 10 ÷ 2 × r ÷ 27", "IRC R401.3"), regrade);
+        Worked wedge = Worked.of(
+                "G",
+                "fill to shape the ground, compacted",
+                WEDGE_SQUARE_FEET * regrade.number() / 27,
+                Unit.CUBIC_YARD,
+                new Formula("6 ÷ 12 × 10 ÷ 2 × r ÷ 27", "IRC R401.3"),
+                regrade);
         Worked graded = graded(topsoil, measured);
         double fill = filled.number() + wedge.number() - graded.number();
         double surplus = dug.number() - EarthVolumes.bankFor(fill, shrink.number());
-        Worked bank = Worked.of("X", surplus < 0 ? "soil that is missing, bank (negative)" : "surplus soil, bank", surplus, Unit.CUBIC_YARD, new Formula("U − (F + G − Tg) ÷ (1 − k)", "bank needed for a compacted fill: fill ÷ (1 − shrink)"), dug, filled, wedge, graded, shrink);
+        Worked bank = Worked.of(
+                "X",
+                surplus < 0 ? "soil that is missing, bank (negative)" : "surplus soil, bank",
+                surplus,
+                Unit.CUBIC_YARD,
+                new Formula("U − (F + G − Tg) ÷ (1 − k)", "bank needed for a compacted fill: fill ÷ (1 − shrink)"),
+                dug,
+                filled,
+                wedge,
+                graded,
+                shrink);
         if (dug.number() > 0 || wedge.number() > 0) {
             tally.keep(Measure.SURPLUS, bank, List.of());
         }
@@ -55,15 +71,34 @@ public final class GroundTakeoff {
         } else {
             tally.add(
                     Measure.IMPORT,
-                    Worked.of("I", "soil brought in, bank", -surplus, Unit.CUBIC_YARD, new Formula("−X", "what is missing"), bank));
+                    Worked.of(
+                            "I",
+                            "soil brought in, bank",
+                            -surplus,
+                            Unit.CUBIC_YARD,
+                            new Formula("−X", "what is missing"),
+                            bank));
         }
     }
 
     /** Topsoil that lies on ground which is graded but was not dug, so that the fill stops below it there too. */
     private static Worked graded(TopsoilShare topsoil, List<Driven> measured) {
         Worked all = topsoil.inAll("Ta");
-        Worked over = Worked.of("Tb", "topsoil over what was dug", over(measured), Unit.CUBIC_YARD, new Formula("Tc", "sum over the job"), Listed.of("Tc", "topsoil over each trench", over(measured), Unit.CUBIC_YARD, "To of each backfill"));
-        return Worked.of("Tg", "topsoil over ground that is only graded", Math.max(0, all.number() - over.number()), Unit.CUBIC_YARD, new Formula("max(Ta − Tb, 0)", "the fill stops below the topsoil"), all, over);
+        Worked over = Worked.of(
+                "Tb",
+                "topsoil over what was dug",
+                over(measured),
+                Unit.CUBIC_YARD,
+                new Formula("Tc", "sum over the job"),
+                Listed.of("Tc", "topsoil over each trench", over(measured), Unit.CUBIC_YARD, "To of each backfill"));
+        return Worked.of(
+                "Tg",
+                "topsoil over ground that is only graded",
+                Math.max(0, all.number() - over.number()),
+                Unit.CUBIC_YARD,
+                new Formula("max(Ta − Tb, 0)", "the fill stops below the topsoil"),
+                all,
+                over);
     }
 
     private static double over(List<Driven> measured) {
@@ -77,7 +112,14 @@ public final class GroundTakeoff {
     }
 
     private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {
-        Worked loose = Worked.of("Y", "surplus soil, loose", EarthVolumes.loose(bank.number(), swell.number()), Unit.CUBIC_YARD, new Formula("X × (1 + w)", "loose = bank × (1 + swell)"), bank, swell);
+        Worked loose = Worked.of(
+                "Y",
+                "surplus soil, loose",
+                EarthVolumes.loose(bank.number(), swell.number()),
+                Unit.CUBIC_YARD,
+                new Formula("X × (1 + w)", "loose = bank × (1 + swell)"),
+                bank,
+                swell);
         Listed truck =
                 Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD, Sources.of(book));
         tally.add(Measure.HAUL, loose);
@@ -105,7 +147,13 @@ public final class GroundTakeoff {
                 sum += quantity.value().doubleValue();
             }
         }
-        return Worked.of(symbol, name, sum, Unit.CUBIC_YARD, new Formula(formula.isEmpty() ? "0" : formula.toString(), "sum over the job"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                sum,
+                Unit.CUBIC_YARD,
+                new Formula(formula.isEmpty() ? "0" : formula.toString(), "sum over the job"),
+                inputs.toArray(Working[]::new));
     }
 
     private static void planting(Restoration put, Tally tally) {
@@ -114,7 +162,14 @@ public final class GroundTakeoff {
                 Given.of("h", "depth of topsoil", put.topsoilDepth().feet(), Unit.FOOT, "/restoration/topsoilDepth");
         tally.add(
                 Measure.TOPSOIL,
-                Worked.of("Ts", "topsoil", topsoil.number() * depth.number() / 27, Unit.CUBIC_YARD, new Formula("a × h ÷ 27", "area times depth"), topsoil, depth));
+                Worked.of(
+                        "Ts",
+                        "topsoil",
+                        topsoil.number() * depth.number() / 27,
+                        Unit.CUBIC_YARD,
+                        new Formula("a × h ÷ 27", "area times depth"),
+                        topsoil,
+                        depth));
         squareYards(tally, Measure.SEED, put.seed(), "seed");
         squareYards(tally, Measure.SOD, put.sod(), "sod");
         squareYards(tally, Measure.CONCRETE, put.concrete(), "concrete");

@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -12,6 +11,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -54,7 +54,13 @@ public final class Ordering {
         inputs.add(new Listed("h", "holds", material.holds(), material.unit(), source));
         double packages =
                 WholePackages.roundUp(needed.doubleValue() / material.holds().doubleValue());
-        Worked working = Worked.of("n", material.sold(), packages, Unit.EACH, new Formula("ceil((" + formula + ") ÷ h)", "waste once, then whole packages"), inputs.toArray(Working[]::new));
+        Worked working = Worked.of(
+                "n",
+                material.sold(),
+                packages,
+                Unit.EACH,
+                new Formula("ceil((" + formula + ") ÷ h)", "waste once, then whole packages"),
+                inputs.toArray(Working[]::new));
         return new Purchase(
                 item.code(),
                 net,

@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +21,7 @@ import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.wall.BodyDug;
 import spadework.water.Pipes;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -77,11 +77,7 @@ public final class RunTakeoff {
     }
 
     private static List<Driven> run(
-            Job job,
-            PriceBook book,
-            SolidRun run,
-            TopsoilShare topsoil,
-TakeoffSection section, Kind kind) {
+            Job job, PriceBook book, SolidRun run, TopsoilShare topsoil, TakeoffSection section, Kind kind) {
         Tally tally = new Tally(section, run.label(), Stretch.whole(Conditions.inTrench(job, run)));
         String at = kind.pointer(job.water(), run);
         Given length = Given.of("L", "length of the run", run.length().feet(), Unit.FOOT, at + "/length");
@@ -109,7 +105,15 @@ TakeoffSection section, Kind kind) {
         Worked top = topsoil.over("To", body.areaAtGrade());
         tally.add(
                 Measure.BACKFILL,
-                Worked.of("F", "backfill, compacted", dug.number() - laid.number() - top.number(), Unit.CUBIC_YARD, new Formula("T − P − To", "what is dug less what takes its place"), dug, laid, top));
+                Worked.of(
+                        "F",
+                        "backfill, compacted",
+                        dug.number() - laid.number() - top.number(),
+                        Unit.CUBIC_YARD,
+                        new Formula("T − P − To", "what is dug less what takes its place"),
+                        dug,
+                        laid,
+                        top));
     }
 
     /** A hole dug to look, filled again with what came out. */
@@ -119,7 +123,13 @@ TakeoffSection section, Kind kind) {
         tally.add(Measure.PIPE_TRENCH, dug);
         tally.add(
                 Measure.BACKFILL,
-                Worked.of("F", "backfill, compacted", dug.number(), Unit.CUBIC_YARD, new Formula("T", "what is dug is filled"), dug));
+                Worked.of(
+                        "F",
+                        "backfill, compacted",
+                        dug.number(),
+                        Unit.CUBIC_YARD,
+                        new Formula("T", "what is dug is filled"),
+                        dug));
         return tally.found();
     }
 
@@ -173,7 +183,13 @@ TakeoffSection section, Kind kind) {
                 SumpHole.basinVolume(outlet, body.deepest().feet()) / 27,
                 Unit.CUBIC_YARD,
                 "cylinder of the basin's diameter from its stone up to grade or floor");
-        Worked taken = Worked.of("P", "space the basin takes", basin.number(), Unit.CUBIC_YARD, new Formula("Pb", "volume of a cylinder"), basin);
+        Worked taken = Worked.of(
+                "P",
+                "space the basin takes",
+                basin.number(),
+                Unit.CUBIC_YARD,
+                new Formula("Pb", "volume of a cylinder"),
+                basin);
         ground(tally, body, dug, taken, topsoil);
         return tally.found();
     }

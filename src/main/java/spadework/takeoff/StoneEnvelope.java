@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +15,7 @@ import spadework.takeoff.wall.DugWall;
 import spadework.takeoff.wall.TrenchGeometry;
 import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallMeasures;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -65,7 +65,14 @@ public final class StoneEnvelope {
     private static Worked along(WallMeasures m, StoneProfile profile, Pipe pipe) {
         if (profile.isLevel()) {
             Worked area = area("As", m, StoneHeights.level(m, profile, pipe), outside(pipe));
-            return Worked.of("Vs", "stone along the wall", m.length().number() * area.number(), Unit.CUBIC_FOOT, new Formula("L × As", "length times section"), m.length(), area);
+            return Worked.of(
+                    "Vs",
+                    "stone along the wall",
+                    m.length().number() * area.number(),
+                    Unit.CUBIC_FOOT,
+                    new Formula("L × As", "length times section"),
+                    m.length(),
+                    area);
         }
         List<Working> pieces = new ArrayList<>();
         StringBuilder formula = new StringBuilder();
@@ -81,7 +88,13 @@ public final class StoneEnvelope {
             formula.append(formula.isEmpty() ? "" : " + ").append(piece.symbol());
             sum += piece.number();
         }
-        return Worked.of("Vs", "stone along the wall", sum, Unit.CUBIC_FOOT, new Formula(formula.toString(), "from station to station"), pieces.toArray(Working[]::new));
+        return Worked.of(
+                "Vs",
+                "stone along the wall",
+                sum,
+                Unit.CUBIC_FOOT,
+                new Formula(formula.toString(), "from station to station"),
+                pieces.toArray(Working[]::new));
     }
 
     /** The stone between two stations, where its top is straight and its section therefore a quadratic. */
@@ -95,12 +108,28 @@ public final class StoneEnvelope {
                 "stations of the pipe along wall " + m.wall().label());
         Worked first = StoneHeights.at("h1", m, from, pipe);
         Worked last = StoneHeights.at("h2", m, to, pipe);
-        Worked middle = Worked.of("hm", "height half-way", (first.number() + last.number()) / 2, Unit.FOOT, new Formula("(h1 + h2) ÷ 2", "straight between stations"), first, last);
+        Worked middle = Worked.of(
+                "hm",
+                "height half-way",
+                (first.number() + last.number()) / 2,
+                Unit.FOOT,
+                new Formula("(h1 + h2) ÷ 2", "straight between stations"),
+                first,
+                last);
         Worked a0 = area("A0", m, first, outside);
         Worked am = area("Am", m, middle, outside);
         Worked a1 = area("A1", m, last, outside);
-        return Worked.of(symbol, "stone from " + Figures.inWorking(BigDecimal.valueOf(from.at())) + " to "
-                        + Figures.inWorking(BigDecimal.valueOf(to.at())) + " ft", TrenchGeometry.prismoid(length.number(), a0.number(), am.number(), a1.number()), Unit.CUBIC_FOOT, new Formula("Lk ÷ 6 × (A0 + 4 × Am + A1)", "prismoidal rule, exact for a straight top"), length, a0, am, a1);
+        return Worked.of(
+                symbol,
+                "stone from " + Figures.inWorking(BigDecimal.valueOf(from.at())) + " to "
+                        + Figures.inWorking(BigDecimal.valueOf(to.at())) + " ft",
+                TrenchGeometry.prismoid(length.number(), a0.number(), am.number(), a1.number()),
+                Unit.CUBIC_FOOT,
+                new Formula("Lk ÷ 6 × (A0 + 4 × Am + A1)", "prismoidal rule, exact for a straight top"),
+                length,
+                a0,
+                am,
+                a1);
     }
 
     /**
@@ -129,15 +158,52 @@ public final class StoneEnvelope {
                 m.footing().number(),
                 outside.number());
         String h = height.symbol();
-        return Worked.of(symbol, "section of the stone without the pipe", value, Unit.SQUARE_FOOT, new Formula("B × " + h + " + s × " + h + "^2 ÷ 2 + p × max(" + h + " − tf, 0) − π × OD^2 ÷ 4", "area of a trapezoid less a circle"), m.width(), height, m.slope(), m.projection(), m.footing(), outside);
+        return Worked.of(
+                symbol,
+                "section of the stone without the pipe",
+                value,
+                Unit.SQUARE_FOOT,
+                new Formula(
+                        "B × " + h + " + s × " + h + "^2 ÷ 2 + p × max(" + h + " − tf, 0) − π × OD^2 ÷ 4",
+                        "area of a trapezoid less a circle"),
+                m.width(),
+                height,
+                m.slope(),
+                m.projection(),
+                m.footing(),
+                outside);
     }
 
     /** Fabric over the top of the stone only, square yards: one of the two ways of IRC R405.1. */
     static Worked fabric(WallMeasures m, StoneProfile profile, Pipe pipe) {
         Worked height = StoneHeights.mean(m, profile, pipe);
-        Worked width = Worked.of("wf", "width of the fabric, 6 in up the wall and 6 in up the bank", m.projection().number() + m.width().number() + m.slope().number() * height.number() + 1, Unit.FOOT, new Formula("p + B + s × hs + 6 ÷ 12 + 6 ÷ 12", CODE + "; turned-up edges are common practice, no source"), m.projection(), m.width(), m.slope(), height);
+        Worked width = Worked.of(
+                "wf",
+                "width of the fabric, 6 in up the wall and 6 in up the bank",
+                m.projection().number() + m.width().number() + m.slope().number() * height.number() + 1,
+                Unit.FOOT,
+                new Formula(
+                        "p + B + s × hs + 6 ÷ 12 + 6 ÷ 12", CODE + "; turned-up edges are common practice, no source"),
+                m.projection(),
+                m.width(),
+                m.slope(),
+                height);
         double laps = WholePackages.roundUp(m.length().number() / ROLL_FEET);
-        Worked lapCount = Worked.of("j", "laps, one for each roll begun", laps, Unit.EACH, new Formula("ceil(L ÷ " + ROLL_FEET + ")", "rolls of 100 ft; common practice, no source"), m.length());
-        return Worked.of("Fa", "fabric over the top of the stone", (m.length().number() + laps) * width.number() / 9, Unit.SQUARE_YARD, new Formula("(L + j × 12 ÷ 12) × wf ÷ 9", "12 in lap; common practice, no source"), m.length(), lapCount, width);
+        Worked lapCount = Worked.of(
+                "j",
+                "laps, one for each roll begun",
+                laps,
+                Unit.EACH,
+                new Formula("ceil(L ÷ " + ROLL_FEET + ")", "rolls of 100 ft; common practice, no source"),
+                m.length());
+        return Worked.of(
+                "Fa",
+                "fabric over the top of the stone",
+                (m.length().number() + laps) * width.number() / 9,
+                Unit.SQUARE_YARD,
+                new Formula("(L + j × 12 ÷ 12) × wf ÷ 9", "12 in lap; common practice, no source"),
+                m.length(),
+                lapCount,
+                width);
     }
 }

@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.ground.StoneProfile;
@@ -10,6 +9,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
 import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallMeasures;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -35,7 +35,15 @@ final class StoneHeights {
                 station.under(),
                 Unit.FOOT,
                 "levels of pipe and ground at wall " + m.wall().label() + "; 2 in of stone where they are missing");
-        return Worked.of(symbol, "height of the stone above the trench's bottom", station.height(), Unit.FOOT, new Formula(FORMULA, StoneEnvelope.CODE), m.footing(), under, outside);
+        return Worked.of(
+                symbol,
+                "height of the stone above the trench's bottom",
+                station.height(),
+                Unit.FOOT,
+                new Formula(FORMULA, StoneEnvelope.CODE),
+                m.footing(),
+                under,
+                outside);
     }
 
     /** The height at a corner, of the two walls the higher. */
@@ -79,7 +87,13 @@ final class StoneHeights {
             formula.append(formula.isEmpty() ? "" : " + ").append("l" + i + " × (ha" + i + " + hb" + i + ") ÷ 2");
             sum += (to.at() - from.at()) * (from.height() + to.height()) / 2;
         }
-        return Worked.of("hs", "mean height of the stone above the trench's bottom", sum / m.length().number(), Unit.FOOT, new Formula("(" + formula + ") ÷ L", "straight from station to station"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                "hs",
+                "mean height of the stone above the trench's bottom",
+                sum / m.length().number(),
+                Unit.FOOT,
+                new Formula("(" + formula + ") ÷ L", "straight from station to station"),
+                inputs.toArray(Working[]::new));
     }
 
     private static StoneStation end(StoneProfile profile, boolean atEnd) {

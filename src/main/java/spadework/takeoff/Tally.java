@@ -1,10 +1,10 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import spadework.pricebook.Measure;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 

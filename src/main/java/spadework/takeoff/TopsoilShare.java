@@ -1,12 +1,12 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.List;
 import spadework.ground.BodyKind;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.job.Job;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -54,7 +54,16 @@ record TopsoilShare(Given area, Given depth, Given filled) {
         Given here = Given.of("Ah", "ground filled here", squareFeet, Unit.SQUARE_FOOT, "outline at grade");
         double share = filled.number() > 0 ? Math.min(1, area.number() / filled.number()) : 0;
         String part = filled.number() > 0 ? "min(1, a ÷ Af) × Ah × h ÷ 27" : "0 × a × Af × Ah × h";
-        return Worked.of(symbol, "topsoil laid back over it", share * squareFeet * depth.number() / 27, Unit.CUBIC_YARD, new Formula(part, "the fill stops below the topsoil"), area, filled, here, depth);
+        return Worked.of(
+                symbol,
+                "topsoil laid back over it",
+                share * squareFeet * depth.number() / 27,
+                Unit.CUBIC_YARD,
+                new Formula(part, "the fill stops below the topsoil"),
+                area,
+                filled,
+                here,
+                depth);
     }
 
     /** All topsoil that lies on filled or graded ground, cubic yards. */

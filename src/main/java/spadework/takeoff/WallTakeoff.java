@@ -1,6 +1,5 @@
 package spadework.takeoff;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.Access;
@@ -18,6 +17,7 @@ import spadework.takeoff.wall.DugWall;
 import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallFace;
 import spadework.takeoff.wall.WallMeasures;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -60,10 +60,24 @@ final class WallTakeoff {
         Given q = Given.of("q", "share dug by hand", share, Unit.NONE, "digging of wall " + wall.label());
         tally.share(
                 Measure.DIG_MACHINE,
-                Worked.of("Dm", "dug by machine, bank", dug.number() * (1 - share), Unit.CUBIC_YARD, new Formula("D × (1 − q)", "share of the whole"), dug, q));
+                Worked.of(
+                        "Dm",
+                        "dug by machine, bank",
+                        dug.number() * (1 - share),
+                        Unit.CUBIC_YARD,
+                        new Formula("D × (1 − q)", "share of the whole"),
+                        dug,
+                        q));
         tally.share(
                 Measure.DIG_HAND,
-                Worked.of("Dh", "dug by hand, bank", dug.number() * share, Unit.CUBIC_YARD, new Formula("D × q", "share of the whole"), dug, q));
+                Worked.of(
+                        "Dh",
+                        "dug by hand, bank",
+                        dug.number() * share,
+                        Unit.CUBIC_YARD,
+                        new Formula("D × q", "share of the whole"),
+                        dug,
+                        q));
         if (m.bank().protection() == Protection.SHIELDED) {
             tally.add(Measure.SHIELD, length(Measure.SHIELD));
         }
@@ -109,7 +123,14 @@ final class WallTakeoff {
         if (drain.isEmpty()) {
             tally.share(
                     Measure.BACKFILL,
-                    Worked.of("F", "backfill, compacted", dug.number() - top.number(), Unit.CUBIC_YARD, new Formula("D − To", "what is dug is filled, up to the topsoil"), dug, top));
+                    Worked.of(
+                            "F",
+                            "backfill, compacted",
+                            dug.number() - top.number(),
+                            Unit.CUBIC_YARD,
+                            new Formula("D − To", "what is dug is filled, up to the topsoil"),
+                            dug,
+                            top));
             return;
         }
         Pipe pipe = DrainTakeoff.pipe(drain.get(), book);
@@ -120,13 +141,29 @@ final class WallTakeoff {
         Worked pipeVolume = DrainTakeoff.pipeVolume("P", m.length(), pipe);
         tally.share(
                 Measure.BACKFILL,
-                Worked.of("F", "backfill, compacted", dug.number() - stone.number() - pipeVolume.number() - top.number(), Unit.CUBIC_YARD, new Formula("D − S − P − To", "what is dug less what takes its place"), dug, stone, pipeVolume, top));
+                Worked.of(
+                        "F",
+                        "backfill, compacted",
+                        dug.number() - stone.number() - pipeVolume.number() - top.number(),
+                        Unit.CUBIC_YARD,
+                        new Formula("D − S − P − To", "what is dug less what takes its place"),
+                        dug,
+                        stone,
+                        pipeVolume,
+                        top));
     }
 
     private Worked tons(Worked stone) {
         Listed density = Listed.of(
                 "w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD, Sources.of(book));
-        return Worked.of("T", "drain stone, net", EarthVolumes.tons(stone.number(), density.number()), Unit.TON, new Formula("S × w", "volume times weight"), stone, density);
+        return Worked.of(
+                "T",
+                "drain stone, net",
+                EarthVolumes.tons(stone.number(), density.number()),
+                Unit.TON,
+                new Formula("S × w", "volume times weight"),
+                stone,
+                density);
     }
 
     private Worked length(Measure measure) {

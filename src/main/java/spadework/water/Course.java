@@ -1,11 +1,11 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -44,8 +44,16 @@ public record Course(
         Given start =
                 invert("I0", "invert where water comes in", first().invert().get(), startAt);
         Given end = invert("I1", "invert where water leaves", last().invert().get(), endAt);
-        Worked drop = Worked.of("F", "fall", start.number() - end.number(), Unit.FOOT, new Formula("I0 − I1", "levels"), start, end);
-        Worked slope = Worked.of("S", "slope", drop.number() / length.number(), Unit.FOOT_PER_FOOT, new Formula("F ÷ " + length.symbol(), "fall over length"), drop, length);
+        Worked drop = Worked.of(
+                "F", "fall", start.number() - end.number(), Unit.FOOT, new Formula("I0 − I1", "levels"), start, end);
+        Worked slope = Worked.of(
+                "S",
+                "slope",
+                drop.number() / length.number(),
+                Unit.FOOT_PER_FOOT,
+                new Formula("F ÷ " + length.symbol(), "fall over length"),
+                drop,
+                length);
         return Optional.of(new Fall(start, end, drop, slope));
     }
 
@@ -65,7 +73,16 @@ public record Course(
         Listed outside =
                 Listed.of("OD", "outside diameter of the pipe", pipe.outside().feet(), Unit.FOOT, pipe.standard());
         double value = ground.number() - invert.number() - (inside.number() + outside.number()) / 2;
-        return Optional.of(Worked.of("c", "cover over the pipe", value, Unit.FOOT, new Formula("G − I − (D + OD) ÷ 2", "levels; the pipe's wall is (OD − D) ÷ 2"), ground, invert, inside, outside));
+        return Optional.of(Worked.of(
+                "c",
+                "cover over the pipe",
+                value,
+                Unit.FOOT,
+                new Formula("G − I − (D + OD) ÷ 2", "levels; the pipe's wall is (OD − D) ÷ 2"),
+                ground,
+                invert,
+                inside,
+                outside));
     }
 
     private static Given invert(String symbol, String name, Length level, String pointer) {

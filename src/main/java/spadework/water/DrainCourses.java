@@ -1,6 +1,5 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.FootingDrain;
@@ -10,6 +9,7 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Worked;
 
 /** A footing drain as reaches toward its tee: one, or one from each side where the tee is in the middle. */

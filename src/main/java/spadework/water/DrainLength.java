@@ -1,6 +1,5 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.job.Corner;
@@ -9,6 +8,7 @@ import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -40,7 +40,13 @@ public final class DrainLength {
             formula.append(adds ? " + " : " − ").append(offset.symbol());
             sum += adds ? offset.number() : -offset.number();
         }
-        return Worked.of("Lp", "perforated pipe", sum, Unit.FOOT, new Formula(formula.toString(), "centre line of the pipe"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                "Lp",
+                "perforated pipe",
+                sum,
+                Unit.FOOT,
+                new Formula(formula.toString(), "center line of the pipe"),
+                inputs.toArray(Working[]::new));
     }
 
     /** The corners between two of the drain's walls. */
@@ -61,7 +67,16 @@ public final class DrainLength {
     private static Worked offset(String symbol, Job job, Corner corner) {
         Wall a = job.getWall(corner.first().wall());
         Wall b = job.getWall(corner.second().wall());
-        return Worked.of(symbol, "corner " + a.label() + " to " + b.label(), offset(a) + offset(b), Unit.FOOT, new Formula("p1 + B1 ÷ 2 + p2 + B2 ÷ 2", "offset of the pipe's centre line from both faces"), projection(job, a, "p1"), width(job, a, "B1"), projection(job, b, "p2"), width(job, b, "B2"));
+        return Worked.of(
+                symbol,
+                "corner " + a.label() + " to " + b.label(),
+                offset(a) + offset(b),
+                Unit.FOOT,
+                new Formula("p1 + B1 ÷ 2 + p2 + B2 ÷ 2", "offset of the pipe's center line from both faces"),
+                projection(job, a, "p1"),
+                width(job, a, "B1"),
+                projection(job, b, "p2"),
+                width(job, b, "B2"));
     }
 
     private static double offset(Wall wall) {

@@ -1,6 +1,5 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.FootingDrain;
@@ -8,6 +7,7 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -39,6 +39,14 @@ public record FootingBottom(Optional<Worked> start, Optional<Worked> end) {
         Given dt = Given.of("dt", "depth to the footing's top", depth.feet(), Unit.FOOT, at + "/depth");
         double thickness = wall.footing().thickness().feet();
         Given tf = Given.of("tf", "thickness of the footing", thickness, Unit.FOOT, at + "/footing/thickness");
-        return Worked.of("Fb", "level of the footing's bottom at wall " + wall.label(), grade.feet() - depth.feet() - thickness, Unit.FOOT, new Formula("G − dt − tf", "levels"), g, dt, tf);
+        return Worked.of(
+                "Fb",
+                "level of the footing's bottom at wall " + wall.label(),
+                grade.feet() - depth.feet() - thickness,
+                Unit.FOOT,
+                new Formula("G − dt − tf", "levels"),
+                g,
+                dt,
+                tf);
     }
 }

@@ -1,6 +1,5 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,6 +12,7 @@ import spadework.measure.Unit;
 import spadework.water.flow.Flow;
 import spadework.water.flow.Rational;
 import spadework.water.flow.Roof;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -91,6 +91,12 @@ public final class Inflows {
     }
 
     private static Worked half(Worked whole) {
-        return Worked.of("Qh", "seepage on one side of the tee", whole.number() / 2, Unit.GALLON_PER_MINUTE, new Formula("Qs ÷ 2", "the tee stands in the middle"), whole);
+        return Worked.of(
+                "Qh",
+                "seepage on one side of the tee",
+                whole.number() / 2,
+                Unit.GALLON_PER_MINUTE,
+                new Formula("Qs ÷ 2", "the tee stands in the middle"),
+                whole);
     }
 }

@@ -1,11 +1,11 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Unit;
 import spadework.water.flow.FullPipe;
 import spadework.water.flow.Manning;
+import spadework.working.Formula;
 import spadework.working.Worked;
 
 /** What flows in a reach, and how much of its capacity that takes. */
@@ -18,11 +18,30 @@ public final class Loading {
                 .map(f -> Manning.full(Bore.inside(course.pipe()), f.slope(), Bore.roughness(course.pipe())));
         Optional<Range> inflow = own.flatMap(mine -> above.arriving(course.run())
                 .map(arriving -> Range.sum("Q", "flows in " + course.label(), List.of(mine, arriving))));
-        return new Reach(course.label(), course.run(), course.kind(), course.into(), course.pipe(), course.length(), course.bends(), course.stations(), fall, course.leastSlope(), new ReachFlow(full, own, inflow, full.flatMap(f -> inflow.map(in -> share(in, f)))), new ReachCover(course.cover(course.first()), course.cover(course.last())));
+        return new Reach(
+                course.label(),
+                course.run(),
+                course.kind(),
+                course.into(),
+                course.pipe(),
+                course.length(),
+                course.bends(),
+                course.stations(),
+                fall,
+                course.leastSlope(),
+                new ReachFlow(full, own, inflow, full.flatMap(f -> inflow.map(in -> share(in, f)))),
+                new ReachCover(course.cover(course.first()), course.cover(course.last())));
     }
 
     private static Worked share(Range inflow, FullPipe full) {
         Worked in = inflow.high().as("Qin");
-        return Worked.of("u", "share of the capacity used", in.number() / full.gpm().number() * 100, Unit.PERCENT, new Formula("Qin ÷ Q × 100", "high end of the inflow over the full pipe"), in, full.gpm());
+        return Worked.of(
+                "u",
+                "share of the capacity used",
+                in.number() / full.gpm().number() * 100,
+                Unit.PERCENT,
+                new Formula("Qin ÷ Q × 100", "high end of the inflow over the full pipe"),
+                in,
+                full.gpm());
     }
 }

@@ -1,13 +1,12 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import spadework.job.Job;
 import spadework.job.OutletCandidate;
 import spadework.measure.Unit;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -64,7 +63,22 @@ public record OutletChoice(List<Considered> considered) {
         Given distance = Given.of("L", "pipe to the place", candidate.distance().feet(), Unit.FOOT, at + "/distance");
         return new Considered(
                 candidate,
-                Worked.of("Fa", "fall there is", low.number() - (level.number() + MARGIN.number()), Unit.FOOT, new Formula(low.symbol() + " − (E + m)", "levels"), low, level, MARGIN),
-                Worked.of("Fn", "fall it needs", distance.number() * slope.number(), Unit.FOOT, new Formula("L × Sm", "distance times least slope"), distance, slope));
+                Worked.of(
+                        "Fa",
+                        "fall there is",
+                        low.number() - (level.number() + MARGIN.number()),
+                        Unit.FOOT,
+                        new Formula(low.symbol() + " − (E + m)", "levels"),
+                        low,
+                        level,
+                        MARGIN),
+                Worked.of(
+                        "Fn",
+                        "fall it needs",
+                        distance.number() * slope.number(),
+                        Unit.FOOT,
+                        new Formula("L × Sm", "distance times least slope"),
+                        distance,
+                        slope));
     }
 }

@@ -1,10 +1,10 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -38,6 +38,12 @@ public record Range(Worked low, Worked high) {
             formula.append(formula.isEmpty() ? "" : " + ").append(each.symbol());
             sum += each.number();
         }
-        return Worked.of(symbol, name, sum, Unit.GALLON_PER_MINUTE, new Formula(formula.isEmpty() ? "0" : formula.toString(), "what flows in adds up"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                sum,
+                Unit.GALLON_PER_MINUTE,
+                new Formula(formula.isEmpty() ? "0" : formula.toString(), "what flows in adds up"),
+                inputs.toArray(Working[]::new));
     }
 }

@@ -12,5 +12,4 @@ import spadework.working.Worked;
  * @param inflow own and all that joins it, in gpm; empty where a part of it is not known
  * @param share high end of the inflow as percent of the capacity
  */
-public record ReachFlow(
-        Optional<FullPipe> full, Optional<Range> own, Optional<Range> inflow, Optional<Worked> share) {}
+public record ReachFlow(Optional<FullPipe> full, Optional<Range> own, Optional<Range> inflow, Optional<Worked> share) {}

@@ -1,11 +1,11 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import spadework.job.Job;
 import spadework.job.Texture;
 import spadework.job.Wall;
 import spadework.measure.Unit;
 import spadework.water.flow.Darcy;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -45,7 +45,15 @@ public final class SeepageInflow {
                 wall.footing().thickness().feet(),
                 Unit.FOOT,
                 at + "/footing/thickness");
-        Worked depth = Worked.of("H", "mean depth of the trench", (start.number() + end.number()) / 2 + footing.number(), Unit.FOOT, new Formula("(dt0 + dt1) ÷ 2 + tf", "mean of both ends"), start, end, footing);
+        Worked depth = Worked.of(
+                "H",
+                "mean depth of the trench",
+                (start.number() + end.number()) / 2 + footing.number(),
+                Unit.FOOT,
+                new Formula("(dt0 + dt1) ÷ 2 + tf", "mean of both ends"),
+                start,
+                end,
+                footing);
         Range perFoot = perFoot(
                 Permeability.of(job.site().soil().texture(), job.site().soil().seepage()), depth);
         return new Range(along(perFoot.low(), length), along(perFoot.high(), length));
@@ -72,13 +80,40 @@ public final class SeepageInflow {
         Listed high = Listed.of("w", "water stands at this share of the depth", standing, Unit.NONE, ASSUMED);
         Listed gradient =
                 Listed.of("i", "mean fall of the water toward the drain", steepness, Unit.FOOT_PER_FOOT, ASSUMED);
-        Worked area = Worked.of("A", "mean height of the water, a foot long", standing * depth.number() / 2, Unit.SQUARE_FOOT, new Formula("w × " + depth.symbol() + " ÷ 2", "mean of h and 0 (H-32)"), high, depth);
-        Worked feet = Worked.of("Kf", "the same in feet", inches / 12, Unit.FOOT_PER_HOUR, new Formula("K ÷ 12", "12 in a foot"), conductivity);
+        Worked area = Worked.of(
+                "A",
+                "mean height of the water, a foot long",
+                standing * depth.number() / 2,
+                Unit.SQUARE_FOOT,
+                new Formula("w × " + depth.symbol() + " ÷ 2", "mean of h and 0 (H-32)"),
+                high,
+                depth);
+        Worked feet = Worked.of(
+                "Kf",
+                "the same in feet",
+                inches / 12,
+                Unit.FOOT_PER_HOUR,
+                new Formula("K ÷ 12", "12 in a foot"),
+                conductivity);
         Worked flow = Darcy.flow(feet, gradient, area, Unit.CUBIC_FOOT);
-        return Worked.of("q1", "seepage for each foot of wall, " + end, flow.number() * GALLONS_PER_CUBIC_FOOT / 60, Unit.GALLON_PER_MINUTE_PER_FOOT, new Formula("q × " + GALLONS_PER_CUBIC_FOOT + " ÷ 60", "7.48052 gal in a cubic foot, 60 min in an hour"), flow);
+        return Worked.of(
+                "q1",
+                "seepage for each foot of wall, " + end,
+                flow.number() * GALLONS_PER_CUBIC_FOOT / 60,
+                Unit.GALLON_PER_MINUTE_PER_FOOT,
+                new Formula(
+                        "q × " + GALLONS_PER_CUBIC_FOOT + " ÷ 60", "7.48052 gal in a cubic foot, 60 min in an hour"),
+                flow);
     }
 
     private static Worked along(Worked perFoot, Given length) {
-        return Worked.of("Qw", "seepage along the wall", perFoot.number() * length.number(), Unit.GALLON_PER_MINUTE, new Formula("q1 × L", "per foot times length"), perFoot, length);
+        return Worked.of(
+                "Qw",
+                "seepage along the wall",
+                perFoot.number() * length.number(),
+                Unit.GALLON_PER_MINUTE,
+                new Formula("q1 × L", "per foot times length"),
+                perFoot,
+                length);
     }
 }

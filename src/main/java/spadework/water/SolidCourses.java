@@ -1,6 +1,5 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.List;
 import java.util.Optional;
 import spadework.job.Job;
@@ -11,6 +10,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -71,6 +71,12 @@ public final class SolidCourses {
 
     private static Worked measured(Length length, String pointer) {
         Given given = Given.of("L", "length of the run", length.feet(), Unit.FOOT, pointer);
-        return Worked.of("L", "length of the run", length.feet(), Unit.FOOT, new Formula("L", "as measured at the visit"), given);
+        return Worked.of(
+                "L",
+                "length of the run",
+                length.feet(),
+                Unit.FOOT,
+                new Formula("L", "as measured at the visit"),
+                given);
     }
 }

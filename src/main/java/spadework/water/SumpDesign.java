@@ -1,8 +1,5 @@
 package spadework.water;
 
-import spadework.working.Formula;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Optional;
 import spadework.job.Job;
 import spadework.job.Outlet;
@@ -11,6 +8,7 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -104,20 +102,40 @@ public record SumpDesign(
 
     /** What a pump has to deliver for an inflow in gpm, by the published factor 1.5. */
     public static Worked pumpRate(Working inflow) {
-        return Worked.of("Qp", "what the pump has to deliver", inflow.number() * FACTOR.number(), Unit.GALLON_PER_MINUTE, new Formula(inflow.symbol() + " × f", FACTOR.source()), inflow, FACTOR);
+        return Worked.of(
+                "Qp",
+                "what the pump has to deliver",
+                inflow.number() * FACTOR.number(),
+                Unit.GALLON_PER_MINUTE,
+                new Formula(inflow.symbol() + " × f", FACTOR.source()),
+                inflow,
+                FACTOR);
     }
 
     /** Gallons in an inch of a round basin of an inside diameter in inches (H-40). */
     public static Worked gallonsPerInch(Working diameter) {
         double d = diameter.number();
-        return Worked.of("g", "gallons in an inch of the basin", Math.PI * d * d / 4 / 231, Unit.GALLON_PER_INCH, new Formula("π × " + diameter.symbol() + "^2 ÷ 4 ÷ 231", "231 cubic inches in a gallon"), diameter);
+        return Worked.of(
+                "g",
+                "gallons in an inch of the basin",
+                Math.PI * d * d / 4 / 231,
+                Unit.GALLON_PER_INCH,
+                new Formula("π × " + diameter.symbol() + "^2 ÷ 4 ÷ 231", "231 cubic inches in a gallon"),
+                diameter);
     }
 
     /** Gallons between start and stop at which a pump starts no oftener than the cycle, V = t × Q ÷ 4 (H-37, H-39). */
     public static Worked wanted(Working pump) {
         Listed cycle =
                 Listed.of("t", "least cycle", CYCLE_MINUTES, Unit.MINUTE, "UFC 3-240-04A, motor under 20 hp (H-38)");
-        return Worked.of("Vw", "storage for that cycle", cycle.number() * pump.number() / 4, Unit.GALLON, new Formula("t × " + pump.symbol() + " ÷ 4", "UFC 3-240-04A Table 7-1 (H-37)"), cycle, pump);
+        return Worked.of(
+                "Vw",
+                "storage for that cycle",
+                cycle.number() * pump.number() / 4,
+                Unit.GALLON,
+                new Formula("t × " + pump.symbol() + " ÷ 4", "UFC 3-240-04A Table 7-1 (H-37)"),
+                cycle,
+                pump);
     }
 
     private static Working basin(String symbol, String name, Optional<Length> chosen, Length least, String pointer) {
@@ -127,8 +145,21 @@ public record SumpDesign(
 
     /** Gallons between start and stop: half the depth of the basin in inches, times what an inch holds. */
     public static Worked storage(Worked perInch, Working depth) {
-        Worked drawdown = Worked.of("z", "inches between start and stop", depth.number() / 2, Unit.INCH, new Formula(depth.symbol() + " ÷ 2", "half the basin; common practice, no source"), depth);
-        return Worked.of("V", "storage between start and stop", perInch.number() * drawdown.number(), Unit.GALLON, new Formula("g × z", "gallons an inch times inches"), perInch, drawdown);
+        Worked drawdown = Worked.of(
+                "z",
+                "inches between start and stop",
+                depth.number() / 2,
+                Unit.INCH,
+                new Formula(depth.symbol() + " ÷ 2", "half the basin; common practice, no source"),
+                depth);
+        return Worked.of(
+                "V",
+                "storage between start and stop",
+                perInch.number() * drawdown.number(),
+                Unit.GALLON,
+                new Formula("g × z", "gallons an inch times inches"),
+                perInch,
+                drawdown);
     }
 
     /**
@@ -143,8 +174,23 @@ public record SumpDesign(
         if (!(high.number() > 0)) {
             return Optional.empty();
         }
-        Worked q = Worked.of("q", "inflow at which the pump starts oftenest", Math.min(high.number(), pump.number() / 2), Unit.GALLON_PER_MINUTE, new Formula("min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)"), high, pump);
+        Worked q = Worked.of(
+                "q",
+                "inflow at which the pump starts oftenest",
+                Math.min(high.number(), pump.number() / 2),
+                Unit.GALLON_PER_MINUTE,
+                new Formula("min(Qi, " + pump.symbol() + " ÷ 2)", "10-States style (H-39)"),
+                high,
+                pump);
         double minutes = storage.number() / q.number() + storage.number() / (pump.number() - q.number());
-        return Optional.of(Worked.of("T", "shortest cycle", minutes, Unit.MINUTE, new Formula("V ÷ q + V ÷ (" + pump.symbol() + " − q)", "10-States style (H-39)"), storage, q, pump));
+        return Optional.of(Worked.of(
+                "T",
+                "shortest cycle",
+                minutes,
+                Unit.MINUTE,
+                new Formula("V ÷ q + V ÷ (" + pump.symbol() + " − q)", "10-States style (H-39)"),
+                storage,
+                q,
+                pump));
     }
 }

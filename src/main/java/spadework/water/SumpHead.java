@@ -1,9 +1,9 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
 import spadework.water.flow.HazenWilliams;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -31,10 +31,26 @@ public record SumpHead(Worked equivalent, Worked friction, Worked total) {
         Listed elbow = Listed.of("e90", "length that a 90 degree elbow stands for", small ? 8 : 9, Unit.FOOT, row);
         Listed valve = Listed.of("ev", "the same for the check valve", small ? 13 : 17, Unit.FOOT, row);
         Listed union = Listed.of("eu", "the same for a union", small ? 1 : 2, Unit.FOOT, row);
-        Worked equivalent = Worked.of("Le", "length with fittings", length.number() + 3 * elbow.number() + valve.number() + union.number(), Unit.FOOT, new Formula(length.symbol() + " + 3 × e90 + ev + eu", "three elbows: common practice, no source"), length, elbow, valve, union);
+        Worked equivalent = Worked.of(
+                "Le",
+                "length with fittings",
+                length.number() + 3 * elbow.number() + valve.number() + union.number(),
+                Unit.FOOT,
+                new Formula(length.symbol() + " + 3 × e90 + ev + eu", "three elbows: common practice, no source"),
+                length,
+                elbow,
+                valve,
+                union);
         Worked per = HazenWilliams.perHundredFeet(flow, HazenWilliams.PLASTIC, Bore.insideInches(pipe));
         Worked friction = HazenWilliams.loss(per, equivalent);
-        Worked total = Worked.of("H", "total head", lift.number() + friction.number(), Unit.FOOT, new Formula(lift.symbol() + " + hf", "lift and friction"), lift, friction);
+        Worked total = Worked.of(
+                "H",
+                "total head",
+                lift.number() + friction.number(),
+                Unit.FOOT,
+                new Formula(lift.symbol() + " + hf", "lift and friction"),
+                lift,
+                friction);
         return new SumpHead(equivalent, friction, total);
     }
 }

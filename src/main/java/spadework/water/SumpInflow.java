@@ -1,12 +1,12 @@
 package spadework.water;
 
-import spadework.working.Formula;
 import java.util.Optional;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.SumpPit;
 import spadework.measure.FlowRate;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Worked;
 
@@ -47,6 +47,13 @@ public final class SumpInflow {
     private static Worked wetter(String name, Worked forecast, Given pit, boolean high) {
         Worked table = forecast.as("Qt");
         double value = high ? Math.max(table.number(), pit.number()) : Math.min(table.number(), pit.number());
-        return Worked.of("Q", name, value, Unit.GALLON_PER_MINUTE, new Formula((high ? "max" : "min") + "(Qt, Qp)", WETTER), table, pit);
+        return Worked.of(
+                "Q",
+                name,
+                value,
+                Unit.GALLON_PER_MINUTE,
+                new Formula((high ? "max" : "min") + "(Qt, Qp)", WETTER),
+                table,
+                pit);
     }
 }

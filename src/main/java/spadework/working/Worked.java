@@ -26,8 +26,7 @@ public record Worked(
     }
 
     /** A worked number; {@code value} must be what {@code formula} gives for {@code inputs}. */
-    public static Worked of(
-            String symbol, String name, double value, Unit unit, Formula formula, Working... inputs) {
+    public static Worked of(String symbol, String name, double value, Unit unit, Formula formula, Working... inputs) {
         return new Worked(
                 symbol, name, BigDecimal.valueOf(value), unit, formula.text(), formula.source(), List.of(inputs));
     }

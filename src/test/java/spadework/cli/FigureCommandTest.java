@@ -403,7 +403,7 @@ class FigureCommandTest {
 
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
-            # line | found | allowed | mend
+            # line | found | allowed | fix
             pipe --diameter 8 --slope 0.5% --n 0.013 | --diameter: found "8" | a length with its unit | as "8 ft"
             pipe --diameter "8 in" --slope 0.5 --n 0.013 | --slope: found "0.5" | %, in/ft, ft/ft | write it as "1%"
             pipe --diameter "8 in" --slope 0% --n 0.013 | --slope: found "0%" | above 0 | "0.5%"
@@ -464,8 +464,8 @@ class FigureCommandTest {
         assertThat(out.toString()).isEmpty();
         assertThat(err.toString().lines()).hasSize(1);
         assertThat(err.toString()).contains(found).doesNotContain("\tat ", "Exception");
-        assertThat(err.toString().split("; allowed: ")[1]).contains(allowed).contains("; mend: ");
-        assertThat(err.toString().split("; mend: ")[1]).contains(fix);
+        assertThat(err.toString().split("; allowed: ")[1]).contains(allowed).contains("; fix: ");
+        assertThat(err.toString().split("; fix: ")[1]).contains(fix);
     }
 
     @Test

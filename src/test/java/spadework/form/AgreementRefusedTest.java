@@ -57,7 +57,7 @@ class AgreementRefusedTest {
                     .toList());
             assertThat(stops).hasSizeGreaterThan(3);
             assertThat(said("outcome issue"))
-                    .startsWith("Nothing was done. Mend each stop")
+                    .startsWith("Nothing was done. Fix each stop")
                     .contains(stops);
             screen.picture("issue-stopped");
         }

@@ -262,7 +262,7 @@ class FillingTest {
         screen.settle();
         JButton gravest =
                 screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
-        assertThat(screen.ask(gravest::getText)).startsWith("To mend – Walls 2, Bow inward: found \"much\"");
+        assertThat(screen.ask(gravest::getText)).startsWith("To fix – Walls 2, Bow inward: found \"much\"");
         screen.robot().click(gravest);
         screen.robot().waitForIdle();
         JTextComponent bow = field("/walls/0/condition/bow");

@@ -245,7 +245,7 @@ class LibraryBookTest {
             edit(sheet, 20, true);
             hand.type("sheets.reason", "September round");
             hand.press("sheets.take");
-            assertThat(hand.text("sheets.told")).isEqualTo("20 to mend. Nothing was written.");
+            assertThat(hand.text("sheets.told")).isEqualTo("20 to fix. Nothing was written.");
             assertThat(hand.lines("sheets.lines")).hasSize(20).allMatch(line -> line.contains("\"fast\""));
             assertThat(hand.canPress("sheets.write")).isFalse();
             screen.picture("light-library-faults");

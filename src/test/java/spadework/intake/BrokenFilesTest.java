@@ -34,13 +34,13 @@ class BrokenFilesTest {
             """)
     void malformedJsonHasPlaceAndMend(String text, String place, String found, String fix) throws IOException {
         assertThat(faultsOf(text))
-                .containsExactly("job.json:" + place + ": found " + found + "; allowed: JSON; mend: " + fix);
+                .containsExactly("job.json:" + place + ": found " + found + "; allowed: JSON; fix: " + fix);
     }
 
     @Test
     void anythingElseThatIsNoJsonIsToldByItsCharacter() throws IOException {
         assertThat(faultsOf("{\"a\": [1, ]}"))
-                .containsExactly("job.json:1:11: found the character ]; allowed: JSON; mend: " + LOOK);
+                .containsExactly("job.json:1:11: found the character ]; allowed: JSON; fix: " + LOOK);
     }
 
     @Test
@@ -51,27 +51,27 @@ class BrokenFilesTest {
     @Test
     void rawLineBreakInsideTextSaysHowToWriteOne() throws IOException {
         assertThat(faultsOf("{\"a\": \"x\ny\"}"))
-                .containsExactly("job.json:1:9: found the character U+000A; allowed: JSON; mend: "
+                .containsExactly("job.json:1:9: found the character U+000A; allowed: JSON; fix: "
                         + "inside text write a line break as \\n and a tab as \\t; take other control characters out");
     }
 
     @Test
     void emptyFile() throws IOException {
         assertThat(faultsOf(" \n "))
-                .containsExactly("job.json: found an empty file; allowed: a JSON object; mend: fill the file in");
+                .containsExactly("job.json: found an empty file; allowed: a JSON object; fix: fill the file in");
     }
 
     @Test
     void secondDocumentBehindTheFirst() throws IOException {
         assertThat(faultsOf("{}\n{}"))
                 .containsExactly("job.json:2:1: found more text behind the end; allowed: one JSON object; "
-                        + "mend: take out what follows the last }");
+                        + "fix: take out what follows the last }");
     }
 
     @Test
     void documentThatIsNoObject() throws IOException {
         assertThat(faultsOf("[1]"))
-                .containsExactly("job.json:1:1: found a list; allowed: an object; mend: write it between { and }");
+                .containsExactly("job.json:1:1: found a list; allowed: an object; fix: write it between { and }");
     }
 
     @Test
@@ -83,19 +83,19 @@ class BrokenFilesTest {
         assertThat(files.faults())
                 .containsExactly(
                         "job.json:4:3 /number: found the key \"number\" a second time; "
-                                + "allowed: each key once in an object; mend: keep one of the two",
+                                + "allowed: each key once in an object; fix: keep one of the two",
                         "job.json:23:58 /site/limits/0/distance: found \"14\"; "
-                                + "allowed: a length with its unit (ft, in, yd, m, cm, mm); mend: write the"
+                                + "allowed: a length with its unit (ft, in, yd, m, cm, mm); fix: write the"
                                 + " unit, as \"14 ft\"",
                         "job.json:39:21 /walls/0/label: found the key \"label\" a second time; "
-                                + "allowed: each key once in an object; mend: keep one of the two");
+                                + "allowed: each key once in an object; fix: keep one of the two");
     }
 
     @Test
     void nestingDeeperThan64() throws IOException {
         assertThat(faultsOf("[".repeat(65) + "]".repeat(65)))
                 .containsExactly("job.json:1:65: found more than 64 levels; allowed: at most 64 levels; "
-                        + "mend: close brackets that are open");
+                        + "fix: close brackets that are open");
         assertThat(faultsOf("[".repeat(100_000))).hasSize(1);
         assertThat(faultsOf("{\"a\": " + "[".repeat(63) + "]".repeat(63) + "}"))
                 .noneMatch(fault -> fault.contains("levels"));
@@ -106,11 +106,11 @@ class BrokenFilesTest {
         byte[] latin = "{\n  \"title\": \"Caf\u00e9\"}".getBytes(StandardCharsets.ISO_8859_1);
         assertThat(SampleFiles.in(folder).with("job.json", latin).faults())
                 .containsExactly(
-                        "job.json:2:16: found the byte E9; allowed: text in UTF-8; mend: save the file as UTF-8");
+                        "job.json:2:16: found the byte E9; allowed: text in UTF-8; fix: save the file as UTF-8");
         byte[] cutOff = {'{', '"', (byte) 0xC3};
         assertThat(SampleFiles.in(folder).with("job.json", cutOff).faults())
                 .containsExactly(
-                        "job.json:1:3: found the byte C3; allowed: text in UTF-8; mend: save the file as UTF-8");
+                        "job.json:1:3: found the byte C3; allowed: text in UTF-8; fix: save the file as UTF-8");
     }
 
     @Test
@@ -125,7 +125,7 @@ class BrokenFilesTest {
         Arrays.fill(large, (byte) ' ');
         assertThat(SampleFiles.in(folder).with("job.json", large).faults())
                 .containsExactly("job.json: found more than 10 MB; allowed: at most 10 MB; "
-                        + "mend: keep photos in files of their own beside it");
+                        + "fix: keep photos in files of their own beside it");
     }
 
     @Test

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * @param rule what the row shows
  * @param from what the file says
  * @param to what it says now
- * @param faults place, found, allowed and mend of each fault, a line each
+ * @param faults place, found, allowed and fix of each fault, a line each
  */
 public record FaultCase(String rule, String from, String to, List<String> faults) {
 
@@ -31,7 +31,7 @@ public record FaultCase(String rule, String from, String to, List<String> faults
         return messages.stream()
                 .flatMap(message -> Stream.of(message.replace(": found ", "\nfound ")
                         .replace("; allowed: ", "\nallowed ")
-                        .replace("; mend: ", "\nmend ")
+                        .replace("; fix: ", "\nfix ")
                         .split("\n")))
                 .toList();
     }

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Each fault has one message: place, found, allowed, mend. The tables lie beside the samples. */
+/** Each fault has one message: place, found, allowed, fix. The tables lie beside the samples. */
 class FaultTablesTest {
     @TempDir
     Path folder;

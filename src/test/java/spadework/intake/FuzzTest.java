@@ -57,7 +57,7 @@ class FuzzTest {
     private static void check(Fault fault) {
         // The schema's address may be quoted from the file; a class name may not.
         assertThat(fault.text().replace("spadework.example.com", ""))
-                .doesNotContain("\n", "Exception", "spadework.", "null; mend");
+                .doesNotContain("\n", "Exception", "spadework.", "null; fix");
         assertThat(fault.found()).isNotBlank();
         assertThat(fault.allowed()).isNotBlank();
         assertThat(fault.fix()).isNotBlank();

@@ -183,16 +183,16 @@ class IntakeTest {
         assertThat(files.faults())
                 .containsExactly(
                         "company.json: found no file; allowed: company.json in the job's folder or one above it; "
-                                + "mend: put it there",
-                        "job.json:6:16 /validDays: found 0; allowed: a whole number from 1 to 365; mend: count again",
+                                + "fix: put it there",
+                        "job.json:6:16 /validDays: found 0; allowed: a whole number from 1 to 365; fix: count again",
                         "price-book.json: found no file; allowed: price-book.json in the job's folder or one above it; "
-                                + "mend: put it there");
+                                + "fix: put it there");
     }
 
     @Test
     void missingJobIsAFault() throws IOException {
         assertThat(SampleFiles.in(folder).without("job.json").faults())
-                .containsExactly("job.json: found no file; allowed: a job file; mend: check the path");
+                .containsExactly("job.json: found no file; allowed: a job file; fix: check the path");
     }
 
     @Test

@@ -21,7 +21,7 @@ class LongTextTest {
                         .with("job.json", "Damp air", "a".repeat(2001))
                         .faults())
                 .containsExactly("job.json:34:16 /notFixed/0: found 2001 characters; allowed: at most 2000 characters; "
-                        + "mend: shorten the text");
+                        + "fix: shorten the text");
     }
 
     @Test
@@ -35,7 +35,7 @@ class LongTextTest {
                         .faults())
                 .containsExactly(
                         "job.json:23:21 /site/locateTicket: found 121 characters; allowed: at most 120 characters; "
-                                + "mend: shorten the text");
+                                + "fix: shorten the text");
     }
 
     @Test

@@ -40,7 +40,7 @@ import spadework.register.Event;
 import spadework.register.Register;
 
 /**
- * Every way to bend an agreement that we know of, each refused with a message that says how to mend it, and nothing
+ * Every way to bend an agreement that we know of, each refused with a message that says how to fix it, and nothing
  * written. Law is named in the messages; that both owners sign is common practice, no source.
  */
 class CheatsRefusedTest {

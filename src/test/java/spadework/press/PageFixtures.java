@@ -199,7 +199,7 @@ public final class PageFixtures {
                                 "foot",
                                 "288")),
                 List.of(
-                        "Utility marking by the one-call centre",
+                        "Utility marking by the one-call center",
                         "Digging, coating, drain and backfill at walls A and B",
                         "Both downspouts in solid pipe to the swale",
                         "Hauling surplus soil and all waste",

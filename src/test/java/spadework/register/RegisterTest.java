@@ -237,7 +237,7 @@ class RegisterTest {
                 .isInstanceOf(RegisterBroken.class)
                 .hasMessageStartingWith("Nothing was registered: the register was changed. ")
                 .hasMessageContaining("register.jsonl:2:1: found a line whose bytes do not fit its seal; allowed: line"
-                        + " 2 as it was written; mend: bring register.jsonl back from a copy of the job folder");
+                        + " 2 as it was written; fix: bring register.jsonl back from a copy of the job folder");
         assertThat(file).hasContent(changed);
     }
 

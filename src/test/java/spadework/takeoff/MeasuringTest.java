@@ -94,8 +94,9 @@ class MeasuringTest {
                 w.windowWells(),
                 w.digging());
         Job job = Jobs.job(wall);
-        StoneProfile stone =
-                StoneProfile.of(job, Books.standard(), job.water().drains().get(0)).get(wall.label());
+        StoneProfile stone = StoneProfile.of(
+                        job, Books.standard(), job.water().drains().get(0))
+                .get(wall.label());
         double highest = stone.stations().stream()
                 .mapToDouble(StoneStation::height)
                 .max()

@@ -15,7 +15,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.measure.Unit;
-import spadework.water.flow.DrainageCoefficient;
 import spadework.water.flow.Flow;
 import spadework.water.flow.Rational;
 import spadework.water.flow.Roof;

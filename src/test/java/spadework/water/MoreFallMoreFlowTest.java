@@ -61,7 +61,7 @@ class MoreFallMoreFlowTest {
         assertThat(leaving.high().number()).isCloseTo(roofWater + seepage.high().number(), within(1e-6));
         for (Reach reach : network.reaches()) {
             double above = network.into(reach.run()).stream()
-                    .mapToDouble(r -> r.inflow().orElseThrow().high().number())
+                    .mapToDouble(r -> r.flow().inflow().orElseThrow().high().number())
                     .sum();
             assertThat(reach.flow().inflow().orElseThrow().high().number()).isGreaterThanOrEqualTo(above - 1e-9);
         }

@@ -68,24 +68,27 @@ class NetworkTest {
     void unknownLevelsGiveNoFallAndNoCapacity() {
         Reach drain = only(network(new WaterJob().drain(92.6, null)), "D1");
         assertThat(drain.fall()).isEmpty();
-        assertThat(drain.full()).isEmpty();
-        assertThat(drain.share()).isEmpty();
-        assertThat(drain.inflow()).isPresent();
+        assertThat(drain.flow().full()).isEmpty();
+        assertThat(drain.flow().share()).isEmpty();
+        assertThat(drain.flow().inflow()).isPresent();
     }
 
     @Test
     void backwardPipeHasNoCapacity() {
         Reach main = only(network(new WaterJob().main(40, 92.0, 92.1)), "M1");
         assertThat(main.fall().orElseThrow().drop().number()).isNegative();
-        assertThat(main.full()).isEmpty();
+        assertThat(main.flow().full()).isEmpty();
     }
 
     /** Ground 97.00 over an invert at 92.20 in SDR 35 pipe, inside 3.975 and outside 4.215 in (ASTM D3034). */
     @Test
     void coverIsOverThePipesOutside() {
         Reach main = only(network(new WaterJob()), "M1");
-        assertThat(main.cover().start().orElseThrow().number()).isCloseTo(97 - 92.2 - (3.975 + 4.215) / 24, within(1e-9));
-        assertThat(only(network(new WaterJob().mainGrade(null, 92.0)), "M1").cover().start())
+        assertThat(main.cover().start().orElseThrow().number())
+                .isCloseTo(97 - 92.2 - (3.975 + 4.215) / 24, within(1e-9));
+        assertThat(only(network(new WaterJob().mainGrade(null, 92.0)), "M1")
+                        .cover()
+                        .start())
                 .isEmpty();
     }
 
@@ -109,9 +112,10 @@ class NetworkTest {
                 .uphill(43_560, "0.30", "R1"));
         double roof = 0.0104 * 1200 * 3;
         double runoff = 0.30 * 3 * 1 * 448.831;
-        assertThat(only(network, "R1").inflow().orElseThrow().high().number()).isCloseTo(roof + runoff, within(1e-6));
-        Range drain = only(network, "D1").inflow().orElseThrow();
-        assertThat(only(network, "M1").inflow().orElseThrow().low().number())
+        assertThat(only(network, "R1").flow().inflow().orElseThrow().high().number())
+                .isCloseTo(roof + runoff, within(1e-6));
+        Range drain = only(network, "D1").flow().inflow().orElseThrow();
+        assertThat(only(network, "M1").flow().inflow().orElseThrow().low().number())
                 .isCloseTo(drain.low().number(), within(1e-9));
         assertThat(network.arriving("O1").orElseThrow().high().number())
                 .isCloseTo(roof + runoff + drain.high().number(), within(1e-6));
@@ -121,8 +125,8 @@ class NetworkTest {
     void roofWaterWithoutRainIsUnknownNotNothing() {
         Network network = network(
                 new WaterJob().rain(null).roofLine("R1", 60, 95.0, 93.0, 97.0).downspout("DS1", 500, "R1"));
-        assertThat(only(network, "R1").inflow()).isEmpty();
-        assertThat(only(network, "M1").inflow()).isPresent();
+        assertThat(only(network, "R1").flow().inflow()).isEmpty();
+        assertThat(only(network, "M1").flow().inflow()).isPresent();
         assertThat(network.arriving("O1")).isEmpty();
     }
 

@@ -3,7 +3,6 @@ package spadework.water;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static spadework.water.Numbers.gpm;
-import static spadework.water.Numbers.in;
 import static spadework.water.Numbers.inches;
 
 import org.junit.jupiter.api.Test;
@@ -12,7 +11,6 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.job.Job;
 import spadework.job.Texture;
 import spadework.job.WaterJob;
-import spadework.measure.Unit;
 import spadework.pricebook.Books;
 
 /** Basin, pump point and cycle. */

@@ -37,6 +37,6 @@ final class Flags {
 
     /** One fault on one line. */
     static String message(String name, String found, String allowed, String fix) {
-        return name + ": found " + found + "; allowed: " + allowed + "; mend: " + fix;
+        return name + ": found " + found + "; allowed: " + allowed + "; fix: " + fix;
     }
 }

@@ -1,10 +1,10 @@
 package spadework.drawing.plan;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -56,7 +56,8 @@ public final class DrainDrawing {
         double words = bands.on(at.side()).words();
         Rect zone = frame.outside(at.side(), PlanBands.DRAIN);
         String inKey = label + PlanWords.TO + route.drain().into();
-        return LabelRequest.small(label, WIDEST, Role.DRAIN, new LabelSpot(frame.at(at, words + 2 + half), zone, 50), inKey)
+        return LabelRequest.small(
+                        label, WIDEST, Role.DRAIN, new LabelSpot(frame.at(at, words + 2 + half), zone, 50), inKey)
                 .leaningToward(at.side());
     }
 }

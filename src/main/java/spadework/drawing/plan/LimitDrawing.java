@@ -1,9 +1,9 @@
 package spadework.drawing.plan;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.OccupiedArea;
 import spadework.drawing.shape.Point;
@@ -75,6 +75,7 @@ public final class LimitDrawing {
 
     private static LabelRequest wish(PlanLimit limit, Point target, PlanFrame frame) {
         Rect zone = frame.outside(limit.side(), PlanBands.DRAIN);
-        return LabelRequest.small(limit.text(), PlanFrame.WIDTH, Role.LIMIT, new LabelSpot(target, zone, 70), limit.text());
+        return LabelRequest.small(
+                limit.text(), PlanFrame.WIDTH, Role.LIMIT, new LabelSpot(target, zone, 70), limit.text());
     }
 }

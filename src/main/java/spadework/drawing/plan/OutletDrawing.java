@@ -1,6 +1,5 @@
 package spadework.drawing.plan;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,6 +7,7 @@ import java.util.Map;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpacing;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -84,7 +84,8 @@ public final class OutletDrawing {
             double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
             Point target = outward(at, side, out);
             Rect zone = frame.outside(side, PlanBands.DRAIN);
-            sheet.wish(LabelRequest.small(outlet.label(), WIDEST, Role.WATER, new LabelSpot(target, zone, 50), outlet.label())
+            sheet.wish(LabelRequest.small(
+                            outlet.label(), WIDEST, Role.WATER, new LabelSpot(target, zone, 50), outlet.label())
                     .inBold()
                     .leaningToward(side));
         }

@@ -1,11 +1,11 @@
 package spadework.drawing.plan;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Shape.Dot;
@@ -101,7 +101,12 @@ public final class RunDrawing {
         boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
         Point target = across ? middle.plus(before ? -half - 4 : half + 4, 0) : middle.plus(0, before ? -9 : 9);
         String inKey = run.label() + PlanWords.TO + run.outlet();
-        LabelRequest wish = LabelRequest.small(run.label(), WIDEST, run.role(), new LabelSpot(target, frame.sheet().grown(-2), 60), inKey);
+        LabelRequest wish = LabelRequest.small(
+                run.label(),
+                WIDEST,
+                run.role(),
+                new LabelSpot(target, frame.sheet().grown(-2), 60),
+                inKey);
         sheet.wish(across ? wish.anchored(before ? "end" : "start") : wish);
     }
 }

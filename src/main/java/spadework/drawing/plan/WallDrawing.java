@@ -1,9 +1,9 @@
 package spadework.drawing.plan;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -46,7 +46,8 @@ public final class WallDrawing {
                 : LabelText.width(text, LabelRequest.SMALL) / 2;
         Rect zone = along(wall, frame, frame.outside(wall.faces(), out - 2), 10);
         Point target = frame.at(middle(wall), out + 2 + half);
-        return LabelRequest.small(text, PlanFrame.WIDTH, Role.DIMENSION, new LabelSpot(target, zone, 100), keyText(wall))
+        return LabelRequest.small(
+                        text, PlanFrame.WIDTH, Role.DIMENSION, new LabelSpot(target, zone, 100), keyText(wall))
                 .leaningToward(wall.faces());
     }
 

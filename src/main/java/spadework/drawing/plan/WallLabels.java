@@ -1,11 +1,11 @@
 package spadework.drawing.plan;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.LabelPlacer;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -65,7 +65,16 @@ public final class WallLabels {
         double half = OutlineSpot.isAcross(wall.faces()) ? size / 2 : LabelText.width(text, size) / 2;
         Point target = frame.at(WallDrawing.middle(wall), -half - 6);
         Rect zone = WallDrawing.along(wall, frame, frame.house().grown(-3), 6);
-        return new LabelRequest(text, size, true, Role.WALL, "middle", new LabelSpot(target, zone, 40), Optional.empty(), inKey, explained);
+        return new LabelRequest(
+                text,
+                size,
+                true,
+                Role.WALL,
+                "middle",
+                new LabelSpot(target, zone, 40),
+                Optional.empty(),
+                inKey,
+                explained);
     }
 
     /** The name behind its wall, or else anywhere in the house with a line to its wall. */

@@ -1,11 +1,11 @@
 package spadework.drawing.profile;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelPlacer;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -89,7 +89,16 @@ public final class ProfileSketch {
         for (ProfileStation station : ProfileStation.of(chain)) {
             if (station.inverts().isEmpty()) {
                 Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
-                LabelRequest wish = new LabelRequest(ProfileWords.NOT_MEASURED, LabelRequest.SMALL, false, Role.PLAIN, "middle", new LabelSpot(at, zone, 60), Optional.empty(), "", false);
+                LabelRequest wish = new LabelRequest(
+                        ProfileWords.NOT_MEASURED,
+                        LabelRequest.SMALL,
+                        false,
+                        Role.PLAIN,
+                        "middle",
+                        new LabelSpot(at, zone, 60),
+                        Optional.empty(),
+                        "",
+                        false);
                 LabelPlacer.place(wish, sheet.shapes()).forEach(sheet::draw);
             }
         }
@@ -104,7 +113,16 @@ public final class ProfileSketch {
     }
 
     private static void place(String text, Point target, Point named, Rect zone, DrawingSheet sheet) {
-        LabelRequest wish = new LabelRequest(text, LabelRequest.SMALL, false, Role.PLAIN, "middle", new LabelSpot(target, zone, 8), Optional.empty(), "", false);
+        LabelRequest wish = new LabelRequest(
+                text,
+                LabelRequest.SMALL,
+                false,
+                Role.PLAIN,
+                "middle",
+                new LabelSpot(target, zone, 8),
+                Optional.empty(),
+                "",
+                false);
         List<LabelRequest> ways = List.of(wish, wish.withLeader(named, zone, 115));
         ways.stream()
                 .map(way -> LabelPlacer.place(way, sheet.shapes()))

@@ -1,10 +1,10 @@
 package spadework.drawing.section;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -25,10 +25,28 @@ public final class SectionMeasures {
         depths(frame, sheet);
         double reach = frame.section().reach().feet();
         double y = frame.grade() - OVER_GRADE;
-        across(new Point(frame.at(0, 0).x() + 4, y), new Point(frame.at(reach, 0).x(), y), frame.grade(), frame.section().reach().text(), -8, sheet);
+        across(
+                new Point(frame.at(0, 0).x() + 4, y),
+                new Point(frame.at(reach, 0).x(), y),
+                frame.grade(),
+                frame.section().reach().text(),
+                -8,
+                sheet);
         double spoil = reach + SectionFrame.SPOIL_BACK_FEET;
-        across(new Point(frame.at(reach, 0).x(), y), new Point(frame.at(spoil, 0).x(), y), frame.grade(), SectionWords.SPOIL_BACK, -8, sheet);
-        across(new Point(frame.at(frame.projection(), 0).x(), frame.foot() + UNDER_FOOT), new Point(frame.at(frame.toe(), 0).x(), frame.foot() + UNDER_FOOT), frame.foot(), frame.section().bottomWidth().text(), 8, sheet);
+        across(
+                new Point(frame.at(reach, 0).x(), y),
+                new Point(frame.at(spoil, 0).x(), y),
+                frame.grade(),
+                SectionWords.SPOIL_BACK,
+                -8,
+                sheet);
+        across(
+                new Point(frame.at(frame.projection(), 0).x(), frame.foot() + UNDER_FOOT),
+                new Point(frame.at(frame.toe(), 0).x(), frame.foot() + UNDER_FOOT),
+                frame.foot(),
+                frame.section().bottomWidth().text(),
+                8,
+                sheet);
     }
 
     private static void depths(SectionFrame frame, DrawingSheet sheet) {
@@ -70,7 +88,16 @@ public final class SectionMeasures {
     /** The words at their place, or else near it with a line to their measure. */
     private static void want(String text, Point target, Point measure, DrawingSheet sheet) {
         Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
-        LabelRequest wish = new LabelRequest(text, LabelRequest.SMALL, false, Role.DIMENSION, "middle", new LabelSpot(target, zone, 12), Optional.empty(), "", false);
+        LabelRequest wish = new LabelRequest(
+                text,
+                LabelRequest.SMALL,
+                false,
+                Role.DIMENSION,
+                "middle",
+                new LabelSpot(target, zone, 12),
+                Optional.empty(),
+                "",
+                false);
         sheet.wish(List.of(wish, wish.withLeader(measure, zone, 110)));
     }
 

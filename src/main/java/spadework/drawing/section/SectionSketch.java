@@ -1,11 +1,11 @@
 package spadework.drawing.section;
 
-import spadework.drawing.shape.LabelSpot;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.LabelPlacer;
 import spadework.drawing.shape.LabelRequest;
+import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
@@ -65,7 +65,16 @@ public final class SectionSketch {
     }
 
     private static LabelRequest name(String text, Point target, Rect zone) {
-        return new LabelRequest(text, LabelRequest.SMALL, false, Role.PLAIN, "middle", new LabelSpot(target, zone, 110), Optional.empty(), "", false);
+        return new LabelRequest(
+                text,
+                LabelRequest.SMALL,
+                false,
+                Role.PLAIN,
+                "middle",
+                new LabelSpot(target, zone, 110),
+                Optional.empty(),
+                "",
+                false);
     }
 
     private static void grant(List<LabelRequest> oneOf, DrawingSheet sheet) {

@@ -27,8 +27,7 @@ public record LabelRequest(
     public static final double LARGE = 13;
 
     /** Small words without a leader; cut with an ellipsis and explained in the key if they are wider than allowed. */
-    public static LabelRequest small(
-            String full, double widest, Role role, LabelSpot spot, String inKey) {
+    public static LabelRequest small(String full, double widest, Role role, LabelSpot spot, String inKey) {
         String text = LabelText.cut(full, SMALL, widest);
         boolean cut = !text.equals(full);
         return new LabelRequest(text, SMALL, false, role, "middle", spot, Optional.empty(), inKey, cut);
@@ -66,7 +65,15 @@ public record LabelRequest(
     /** The same words with more freedom, tied to what they name by a line. */
     public LabelRequest withLeader(Point from, Rect widerZone, double longerReach) {
         return new LabelRequest(
-                text, size, bold, role, anchor, new LabelSpot(spot.target(), widerZone, longerReach), Optional.of(from), inKey, explained);
+                text,
+                size,
+                bold,
+                role,
+                anchor,
+                new LabelSpot(spot.target(), widerZone, longerReach),
+                Optional.of(from),
+                inKey,
+                explained);
     }
 
     public double width() {

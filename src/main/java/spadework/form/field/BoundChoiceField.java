@@ -85,7 +85,7 @@ public final class BoundChoiceField implements BoundField {
         box.setEnabled(pointer.isPresent());
         String says = pointer.map(session.draft()::shown).orElse("");
         showing = true;
-        // A word that the format does not know is shown as it stands, so that it can be seen and mended.
+        // A word that the format does not know is shown as it stands, so that it can be seen and fixed.
         box.setSelectedItem(WordChoice.of(choices, says));
         if (!(box.getSelectedItem() instanceof WordChoice now) || !now.word().equals(says)) {
             box.setModel(

@@ -78,7 +78,7 @@ public final class LabeledControl {
         return faults.stream().map(LabeledControl::told).distinct().collect(Collectors.joining("\n"));
     }
 
-    /** What is wrong, what is allowed and the mend, as {@link Fault#text} without the place. */
+    /** What is wrong, what is allowed and the fix, as {@link Fault#text} without the place. */
     public static String told(Fault fault) {
         return Messages.of("fault.told", fault.found(), fault.allowed(), fault.fix());
     }

@@ -34,14 +34,14 @@ public final class BookTab extends JPanel {
     private final BackgroundTasks tasks;
     private final StandaloneField words = new StandaloneField("library.find", "");
     private final JCheckBox retired = new JCheckBox(Messages.of("library.gone"));
-    private final ReadOnlyTable<Row> results = new ReadOnlyTable<>(
+    private final ReadOnlyTable<BookRow> results = new ReadOnlyTable<>(
             "library.items",
             List.of(
-                    ReadOnlyTable.Column.text("library.items.code", 4, Row::code),
-                    ReadOnlyTable.Column.text("library.items.what", 7, Row::name),
-                    ReadOnlyTable.Column.text("library.items.unit", 2, Row::unit),
-                    ReadOnlyTable.Column.text("library.items.costs", 6, Row::costs),
-                    ReadOnlyTable.Column.text("library.items.until", 3, Row::until)));
+                    ReadOnlyTable.Column.text("library.items.code", 4, BookRow::code),
+                    ReadOnlyTable.Column.text("library.items.what", 7, BookRow::name),
+                    ReadOnlyTable.Column.text("library.items.unit", 2, BookRow::unit),
+                    ReadOnlyTable.Column.text("library.items.costs", 6, BookRow::costs),
+                    ReadOnlyTable.Column.text("library.items.until", 3, BookRow::until)));
     private final ItemEditPane pane;
     private final ItemHistoryPane past = new ItemHistoryPane();
     private final ItemUsesPane uses;
@@ -53,7 +53,7 @@ public final class BookTab extends JPanel {
     private Optional<OpenBook> book = Optional.empty();
 
     /** A row of the list: an item, or an assembly. */
-    private record Row(
+    private record BookRow(
             String code,
             String name,
             String unit,
@@ -119,15 +119,15 @@ public final class BookTab extends JPanel {
     private void find() {
         List<String> sought =
                 List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
-        List<Row> rows = new ArrayList<>();
+        List<BookRow> rows = new ArrayList<>();
         book.ifPresent(one -> {
             one.items(sought, retired.isSelected()).forEach(item -> rows.add(row(item)));
             one.assemblies(sought).forEach(assembly -> rows.add(row(assembly)));
         });
-        results.show(rows, Row::code);
+        results.show(rows, BookRow::code);
     }
 
-    private Row row(LineItem item) {
+    private BookRow row(LineItem item) {
         List<String> costs = new ArrayList<>();
         item.material()
                 .ifPresent(one -> costs.add(
@@ -147,7 +147,7 @@ public final class BookTab extends JPanel {
                                 ? Messages.of("library.items.stale", last)
                                 : last.toString()))
                 .orElse("");
-        return new Row(
+        return new BookRow(
                 item.code(),
                 item.name(),
                 item.unit().symbol(),
@@ -157,8 +157,8 @@ public final class BookTab extends JPanel {
                 Optional.empty());
     }
 
-    private static Row row(Assembly assembly) {
-        return new Row(
+    private static BookRow row(Assembly assembly) {
+        return new BookRow(
                 assembly.code(),
                 assembly.name(),
                 assembly.driver().unit().symbol(),
@@ -169,10 +169,10 @@ public final class BookTab extends JPanel {
     }
 
     private void showChosen() {
-        Optional<Row> row = results.chosen();
-        Optional<LineItem> item = row.flatMap(Row::item);
-        row.flatMap(Row::assembly).ifPresent(assembly -> LibraryControls.say(parts, told(assembly)));
-        cards.show(right, row.flatMap(Row::assembly).isPresent() ? ASSEMBLY : ITEM);
+        Optional<BookRow> row = results.chosen();
+        Optional<LineItem> item = row.flatMap(BookRow::item);
+        row.flatMap(BookRow::assembly).ifPresent(assembly -> LibraryControls.say(parts, told(assembly)));
+        cards.show(right, row.flatMap(BookRow::assembly).isPresent() ? ASSEMBLY : ITEM);
         item.ifPresentOrElse(one -> pane.show(one, book.orElseThrow()), pane::clear);
         past.show(item.map(LineItem::history).orElse(List.of()));
         showUses();
@@ -180,7 +180,7 @@ public final class BookTab extends JPanel {
 
     private void showUses() {
         if (about.getSelectedIndex() == USED) {
-            results.chosen().flatMap(Row::item).map(LineItem::code).ifPresentOrElse(uses::show, uses::clear);
+            results.chosen().flatMap(BookRow::item).map(LineItem::code).ifPresentOrElse(uses::show, uses::clear);
         }
     }
 

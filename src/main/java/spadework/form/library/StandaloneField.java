@@ -75,6 +75,6 @@ public final class StandaloneField {
     }
 
     private static Fault fault(String found, String allowed) {
-        return new Fault(Place.ofFile(""), found, allowed, Messages.of("standalone.mend"));
+        return new Fault(Place.ofFile(""), found, allowed, Messages.of("standalone.fix"));
     }
 }

@@ -178,7 +178,7 @@ public final class AgreementPage extends FormPage {
         }
     }
 
-    private void take(Step step, StepRunner.Step taken, Runnable written) {
+    private void take(Step step, StepRunner.JobStep taken, Runnable written) {
         JTextArea told = outcomes.get(step);
         String underWay = Messages.of("step.underway");
         stepRunner.take(

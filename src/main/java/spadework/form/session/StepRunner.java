@@ -27,7 +27,7 @@ public final class StepRunner {
     }
 
     /** A step on a job's file. */
-    public interface Step {
+    public interface JobStep {
         Outcome take(Path job) throws IOException;
     }
 
@@ -45,7 +45,7 @@ public final class StepRunner {
      * @param then told what came of it; not, where it broke off
      * @param ended told at the end in either case
      */
-    public void take(Step step, Runnable begun, Consumer<Outcome> then, Runnable ended) {
+    public void take(JobStep step, Runnable begun, Consumer<Outcome> then, Runnable ended) {
         saving.whenSaved(saved -> {
             Path file = session.file().path();
             saving.hold(true);

@@ -33,7 +33,7 @@ public final class WorkingsPane extends JPanel {
     private Optional<Bid> shown = Optional.empty();
 
     /** One line of a working; {@code cause} is where in the job it is given. */
-    private record Step(String text, Optional<String> cause) {
+    private record WorkingLine(String text, Optional<String> cause) {
         @Override
         public String toString() {
             return text;
@@ -70,7 +70,7 @@ public final class WorkingsPane extends JPanel {
     private void go() {
         TreePath path = tree.getSelectionPath();
         if (path != null
-                && ((DefaultMutableTreeNode) path.getLastPathComponent()).getUserObject() instanceof Step step) {
+                && ((DefaultMutableTreeNode) path.getLastPathComponent()).getUserObject() instanceof WorkingLine step) {
             step.cause().ifPresent(reveal);
         }
     }
@@ -187,12 +187,12 @@ public final class WorkingsPane extends JPanel {
                         : Optional.empty();
         String source = cause.map(PointerNames::named).orElse(working.source());
         DefaultMutableTreeNode node = new DefaultMutableTreeNode(
-                new Step(Messages.of("working.step", working.symbol(), right, working.name(), source), cause));
+                new WorkingLine(Messages.of("working.step", working.symbol(), right, working.name(), source), cause));
         working.inputs().forEach(input -> node.add(working(input)));
         return node;
     }
 
     private static DefaultMutableTreeNode node(String text) {
-        return new DefaultMutableTreeNode(new Step(text, Optional.empty()));
+        return new DefaultMutableTreeNode(new WorkingLine(text, Optional.empty()));
     }
 }

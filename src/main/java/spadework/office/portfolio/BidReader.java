@@ -40,29 +40,29 @@ public final class BidReader {
     private final Intake intake = new Intake();
 
     /** What came of reading one bid. */
-    public record Read<T>(Path file, Optional<T> drawn, List<Fault> faults) {}
+    public record ReadBid<T>(Path file, Optional<T> drawn, List<Fault> faults) {}
 
     /** Reads a bid and keeps only what is drawn from it. */
-    <T> Read<T> read(Path file, Function<StandingBid, T> drawn) {
+    <T> ReadBid<T> read(Path file, Function<StandingBid, T> drawn) {
         try {
             JobRecords records = JobRecords.beside(file);
             Reading reading = reading(file, records);
             if (reading instanceof Refused refused) {
-                return new Read<>(file, Optional.empty(), refused.faults());
+                return new ReadBid<>(file, Optional.empty(), refused.faults());
             }
             Understood understood = (Understood) reading;
             Quote quote = quote(understood, understood.job());
             List<Fault> unpriced = UnitPriceFaults.of(understood.job(), quote, file);
             return unpriced.isEmpty()
-                    ? new Read<>(file, Optional.of(drawn.apply(bid(understood, quote, records))), List.of())
-                    : new Read<>(file, Optional.empty(), unpriced);
+                    ? new ReadBid<>(file, Optional.of(drawn.apply(bid(understood, quote, records))), List.of())
+                    : new ReadBid<>(file, Optional.empty(), unpriced);
         } catch (IOException unreadable) {
             Fault fault = new Fault(
                     Place.ofFile(file.toString()),
                     "a job whose files cannot be read, " + unreadable.getMessage(),
                     "files that may be read",
                     "check them and the folder \"issued\"");
-            return new Read<>(file, Optional.empty(), List.of(fault));
+            return new ReadBid<>(file, Optional.empty(), List.of(fault));
         }
     }
 

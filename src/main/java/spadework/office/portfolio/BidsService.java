@@ -37,7 +37,7 @@ public final class BidsService {
     public static Found<BidRow> rows(Path tree, LocalDate on, Optional<Standing> standing, List<String> words)
             throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.Read<Optional<BidRow>>> read = JobTree.each(
+        List<BidReader.ReadBid<Optional<BidRow>>> read = JobTree.each(
                 tree,
                 file -> reader.read(
                         file,
@@ -57,7 +57,7 @@ public final class BidsService {
     /** The uses of {@link #history} as rows. */
     public static Found<Use> uses(String code, Path tree) throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.Read<List<Use>>> read =
+        List<BidReader.ReadBid<List<Use>>> read =
                 JobTree.each(tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
         return new Found<>(
                 read.stream()
@@ -91,12 +91,12 @@ public final class BidsService {
         return Reply.done(out).andWrong(found.unread());
     }
 
-    static <T> List<String> unread(List<BidReader.Read<T>> read) {
+    static <T> List<String> unread(List<BidReader.ReadBid<T>> read) {
         List<String> wrong = new ArrayList<>();
         read.stream()
                 .filter(one -> !one.faults().isEmpty())
                 .forEach(one -> wrong.add(one.file() + ": left out, "
-                        + one.faults().size() + " to mend; see: spadework check " + one.file()));
+                        + one.faults().size() + " to fix; see: spadework check " + one.file()));
         return wrong;
     }
 

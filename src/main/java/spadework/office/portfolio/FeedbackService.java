@@ -184,7 +184,7 @@ public final class FeedbackService {
 
     private Heard hear() throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.Read<Optional<JobVariances>>> read = JobTree.each(
+        List<BidReader.ReadBid<Optional<JobVariances>>> read = JobTree.each(
                 tree,
                 file -> reader.read(
                         file,

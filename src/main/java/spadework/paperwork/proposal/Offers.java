@@ -45,8 +45,8 @@ public final class Offers {
                 moved.before(),
                 moved.after(),
                 moved.sections().stream()
-                        .map(move ->
-                                new SinceLastIssue.Row(move.name(), move.before(), move.after(), move.difference()))
+                        .map(move -> new SinceLastIssue.SectionDifference(
+                                move.name(), move.before(), move.after(), move.difference()))
                         .toList(),
                 QuantityChangeRows.plain(moved.quantities(), dossier.terms()));
     }

@@ -14,10 +14,14 @@ import spadework.paperwork.work.QuantityChangeRow;
  * @param quantities those that differ and that a homeowner understands
  */
 public record SinceLastIssue(
-        String date, Dollars before, Dollars after, List<Row> sections, List<QuantityChangeRow> quantities) {
+        String date,
+        Dollars before,
+        Dollars after,
+        List<SectionDifference> sections,
+        List<QuantityChangeRow> quantities) {
 
     /** A section whose price differs; zero where it was not there, or is there no more. */
-    public record Row(String name, Dollars before, Dollars after, Dollars difference) {}
+    public record SectionDifference(String name, Dollars before, Dollars after, Dollars difference) {}
 
     public SinceLastIssue {
         sections = List.copyOf(sections);

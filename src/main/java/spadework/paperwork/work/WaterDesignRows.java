@@ -94,7 +94,8 @@ public final class WaterDesignRows {
                                 "least",
                                 percent(reach.leastSlope())))
                         .orElse(""),
-                reach.flow().full()
+                reach.flow()
+                        .full()
                         .map(full -> terms.get(
                                 "water.row.full",
                                 "flow",
@@ -124,8 +125,10 @@ public final class WaterDesignRows {
     }
 
     private String cover(Reach reach) {
-        return reach.cover().start()
-                .flatMap(start -> reach.cover().end()
+        return reach.cover()
+                .start()
+                .flatMap(start -> reach.cover()
+                        .end()
                         .map(end -> terms.get("water.row.cover", "start", over(start), "end", over(end))))
                 .orElse("");
     }

@@ -3,7 +3,7 @@ package spadework.press.sheet;
 import spadework.press.sheet.SheetPlan.Cell;
 import spadework.press.sheet.SheetPlan.CellKind;
 import spadework.press.sheet.SheetPlan.Row;
-import spadework.press.sheet.SheetStyle.Side;
+import spadework.press.sheet.SheetStyle.TextAlign;
 
 /**
  * How high a row must be for its longest cell. Spreadsheets do not measure merged cells, and measuring fonts here would
@@ -55,7 +55,7 @@ public final class SheetRowHeights {
     }
 
     private static double room(SheetPlan sheet, Cell cell, SheetStyle style) {
-        boolean stepsIn = sheet.indexOf(cell.at()) > 0 && style.align().orElse(Side.LEFT) == Side.LEFT;
+        boolean stepsIn = sheet.indexOf(cell.at()) > 0 && style.align().orElse(TextAlign.LEFT) == TextAlign.LEFT;
         double room = stepsIn ? -PADDING - STEP : -PADDING;
         for (int i = sheet.indexOf(cell.at()); i <= sheet.indexOf(cell.to()); i++) {
             room += sheet.columns().get(i).width() * CHARACTER;

@@ -21,7 +21,7 @@ public record SheetStyle(
         Optional<String> tint,
         Rule over,
         Rule under,
-        Optional<Side> align) {
+        Optional<TextAlign> align) {
 
     /** How heavy a line is. */
     public enum Rule {
@@ -32,7 +32,7 @@ public record SheetStyle(
     }
 
     /** Where words stand in a cell. */
-    public enum Side {
+    public enum TextAlign {
         LEFT,
         CENTER,
         RIGHT

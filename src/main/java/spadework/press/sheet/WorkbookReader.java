@@ -124,7 +124,7 @@ public final class WorkbookReader {
                         tag.color("tint"),
                         tag.choice("over", SheetStyle.Rule.class).orElse(SheetStyle.Rule.NONE),
                         tag.choice("under", SheetStyle.Rule.class).orElse(SheetStyle.Rule.NONE),
-                        tag.choice("align", SheetStyle.Side.class)));
+                        tag.choice("align", SheetStyle.TextAlign.class)));
     }
 
     private SheetPlan sheet() throws XMLStreamException {

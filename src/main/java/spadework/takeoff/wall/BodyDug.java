@@ -1,12 +1,12 @@
 package spadework.takeoff.wall;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.ground.BodyStation;
 import spadework.ground.DepthFrom;
 import spadework.ground.DigBody;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -28,7 +28,13 @@ public final class BodyDug {
             formula.append(formula.isEmpty() ? "" : " + ").append(piece.symbol());
             sum += piece.number();
         }
-        return Worked.of(symbol, name + ", " + source(body), sum / 27, Unit.CUBIC_YARD, new Formula(pieces.size() == 1 ? formula + " ÷ 27" : "(" + formula + ") ÷ 27", "27 cf in a cubic yard"), pieces.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name + ", " + source(body),
+                sum / 27,
+                Unit.CUBIC_YARD,
+                new Formula(pieces.size() == 1 ? formula + " ÷ 27" : "(" + formula + ") ÷ 27", "27 cf in a cubic yard"),
+                pieces.toArray(Working[]::new));
     }
 
     /** Cubic feet of one body: of a wall's wells, that are counted with it. */
@@ -48,7 +54,16 @@ public final class BodyDug {
         Given end = Given.of("h1", "depth at its end", to.depth(), Unit.FOOT, at);
         double slope = body.slopeAt((from.depth() + to.depth()) / 2);
         if (slope == 0) {
-            return Worked.of(symbol, "upright trench", length.number() * width.number() * (start.number() + end.number()) / 2, Unit.CUBIC_FOOT, new Formula("L × b × (h0 + h1) ÷ 2", "length times width times mean depth"), length, width, start, end);
+            return Worked.of(
+                    symbol,
+                    "upright trench",
+                    length.number() * width.number() * (start.number() + end.number()) / 2,
+                    Unit.CUBIC_FOOT,
+                    new Formula("L × b × (h0 + h1) ÷ 2", "length times width times mean depth"),
+                    length,
+                    width,
+                    start,
+                    end);
         }
         Listed s = Listed.of(
                 "s",
@@ -57,11 +72,23 @@ public final class BodyDug {
                 Unit.FOOT_PER_FOOT,
                 body.bank().slope().source());
         double mean = (start.number() + end.number()) / 2;
-        return Worked.of(symbol, "trench laid back on both sides", TrenchGeometry.prismoid(
+        return Worked.of(
+                symbol,
+                "trench laid back on both sides",
+                TrenchGeometry.prismoid(
                         length.number(),
                         section(width, start.number(), slope),
                         section(width, mean, slope),
-                        section(width, end.number(), slope)), Unit.CUBIC_FOOT, new Formula("L ÷ 6 × (b × h0 + s × h0^2 + 4 × (b × (h0 + h1) ÷ 2 + s × ((h0 + h1) ÷ 2)^2) + b × h1 + s × h1^2)", "prismoidal rule, exact for a straight grade"), length, width, start, end, s);
+                        section(width, end.number(), slope)),
+                Unit.CUBIC_FOOT,
+                new Formula(
+                        "L ÷ 6 × (b × h0 + s × h0^2 + 4 × (b × (h0 + h1) ÷ 2 + s × ((h0 + h1) ÷ 2)^2) + b × h1 + s × h1^2)",
+                        "prismoidal rule, exact for a straight grade"),
+                length,
+                width,
+                start,
+                end,
+                s);
     }
 
     private static double section(Given width, double depth, double slope) {

@@ -1,6 +1,5 @@
 package spadework.takeoff.wall;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.ground.EndFace;
@@ -12,6 +11,7 @@ import spadework.job.CornerKind;
 import spadework.job.Wall;
 import spadework.job.WallEnd;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -27,7 +27,16 @@ public final class DugWall {
         Worked start = m.section("A0", "at the start", m.start());
         Worked middle = m.middleSection();
         Worked end = m.section("A1", "at the end", m.end());
-        Worked straight = Worked.of("V", "straight trench", TrenchGeometry.prismoid(m.length().number(), start.number(), middle.number(), end.number()), Unit.CUBIC_FOOT, new Formula("L ÷ 6 × (A0 + 4 × Am + A1)", "prismoidal rule, exact for a straight grade"), m.length(), start, middle, end);
+        Worked straight = Worked.of(
+                "V",
+                "straight trench",
+                TrenchGeometry.prismoid(m.length().number(), start.number(), middle.number(), end.number()),
+                Unit.CUBIC_FOOT,
+                new Formula("L ÷ 6 × (A0 + 4 × Am + A1)", "prismoidal rule, exact for a straight grade"),
+                m.length(),
+                start,
+                middle,
+                end);
         List<Term> terms = new ArrayList<>(List.of(new Term(true, straight)));
         terms.addAll(corners(trenches, m));
         terms.addAll(ends(trenches, m));
@@ -51,7 +60,13 @@ public final class DugWall {
             sum += term.adds() ? term.volume().number() : -term.volume().number();
         }
         String whole = terms.size() == 1 ? formula + " ÷ 27" : "(" + formula + ") ÷ 27";
-        return Worked.of(symbol, name, sum / 27, Unit.CUBIC_YARD, new Formula(whole, "27 cf in a cubic yard"), terms.stream().map(Term::volume).toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                sum / 27,
+                Unit.CUBIC_YARD,
+                new Formula(whole, "27 cf in a cubic yard"),
+                terms.stream().map(Term::volume).toArray(Working[]::new));
     }
 
     private static List<Term> corners(Trenches trenches, WallMeasures first) {
@@ -87,20 +102,40 @@ public final class DugWall {
 
     private static Worked end(String symbol, WallMeasures m, WallEnd end, double run) {
         Given depth = m.depthAt(end.atEnd());
-        Worked height = Worked.of("H", "depth of the trench at that end", depth.number() + m.footing().number(), Unit.FOOT, new Formula(depth.symbol() + " + tf", "to the footing's bottom"), depth, m.footing());
+        Worked height = Worked.of(
+                "H",
+                "depth of the trench at that end",
+                depth.number() + m.footing().number(),
+                Unit.FOOT,
+                new Formula(depth.symbol() + " + tf", "to the footing's bottom"),
+                depth,
+                m.footing());
         Given e = Given.of(
                 "e",
                 "run of the end's face for each rise",
                 run,
                 Unit.FOOT_PER_FOOT,
                 "digging of wall " + m.wall().label() + ", ends");
-        return Worked.of(symbol, "sloped face at the " + (end.atEnd() ? "end" : "start"), EndFace.volume(
+        return Worked.of(
+                symbol,
+                "sloped face at the " + (end.atEnd() ? "end" : "start"),
+                EndFace.volume(
                         run,
                         m.width().number(),
                         m.slope().number(),
                         m.projection().number(),
                         m.footing().number(),
-                        height.number()), Unit.CUBIC_FOOT, new Formula("e × (B × H^2 ÷ 2 + s × H^3 ÷ 3 + p × (H^2 − min(tf, H)^2) ÷ 2)", "integral of e × z × (B + s × z), and of e × z × p above the footing, over the height"), e, m.width(), height, m.slope(), m.projection(), m.footing());
+                        height.number()),
+                Unit.CUBIC_FOOT,
+                new Formula(
+                        "e × (B × H^2 ÷ 2 + s × H^3 ÷ 3 + p × (H^2 − min(tf, H)^2) ÷ 2)",
+                        "integral of e × z × (B + s × z), and of e × z × p above the footing, over the height"),
+                e,
+                m.width(),
+                height,
+                m.slope(),
+                m.projection(),
+                m.footing());
     }
 
     /** What trenches of neighboring walls share beyond their corners, counted with the first of them. */
@@ -116,14 +151,29 @@ public final class DugWall {
             }
             terms.add(new Term(
                     true,
-                    Worked.of(symbol + (terms.size() + 1), "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners", overlap.volume(), Unit.CUBIC_FOOT, new Formula(formula.toString(), "each place that two trenches share is dug once"), slices.toArray(Working[]::new))));
+                    Worked.of(
+                            symbol + (terms.size() + 1),
+                            "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
+                            overlap.volume(),
+                            Unit.CUBIC_FOOT,
+                            new Formula(formula.toString(), "each place that two trenches share is dug once"),
+                            slices.toArray(Working[]::new))));
         }
         return terms;
     }
 
     private static Worked slice(String symbol, Slice slice) {
         String cut = "rectangles of the trenches cut level, each place once, less their signed sum";
-        return Worked.of(symbol, "slice", slice.volume(), Unit.CUBIC_FOOT, new Formula("(zb − za) ÷ 2 × (a + b)", "rule of Gauss with two places, exact for a quadratic"), Listed.of("za", "slice from, over the bottom", slice.from(), Unit.FOOT, cut), Listed.of("zb", "slice to", slice.to(), Unit.FOOT, cut), Listed.of("a", "area at the lower place", slice.low(), Unit.SQUARE_FOOT, cut), Listed.of("b", "area at the upper place", slice.high(), Unit.SQUARE_FOOT, cut));
+        return Worked.of(
+                symbol,
+                "slice",
+                slice.volume(),
+                Unit.CUBIC_FOOT,
+                new Formula("(zb − za) ÷ 2 × (a + b)", "rule of Gauss with two places, exact for a quadratic"),
+                Listed.of("za", "slice from, over the bottom", slice.from(), Unit.FOOT, cut),
+                Listed.of("zb", "slice to", slice.to(), Unit.FOOT, cut),
+                Listed.of("a", "area at the lower place", slice.low(), Unit.SQUARE_FOOT, cut),
+                Listed.of("b", "area at the upper place", slice.high(), Unit.SQUARE_FOOT, cut));
     }
 
     /** The corner up to a height above the trench's bottom, cubic feet. */
@@ -131,8 +181,23 @@ public final class DugWall {
         double value = TrenchGeometry.corner(
                 height.number(), first.footing().number(), first.cornerSide(), second.cornerSide());
         String h = height.symbol();
-        return Worked.of(symbol, "corner with wall " + second.wall().label(), value, Unit.CUBIC_FOOT, new Formula("(p1 + B1) × (p2 + B2) × " + h + " + ((p1 + B1) × s2 + (p2 + B2) × s1) × " + h + "^2 ÷ 2 + s1 × s2 × "
-                        + h + "^3 ÷ 3 − p1 × p2 × min(tf, " + h + ")", "integral of the rectangle between two banks over the height"), height, first.footing(), renamed("p1", first.projection()), renamed("B1", first.width()), renamed("s1", first.slope()), renamed("p2", second.projection()), renamed("B2", second.width()), renamed("s2", second.slope()));
+        return Worked.of(
+                symbol,
+                "corner with wall " + second.wall().label(),
+                value,
+                Unit.CUBIC_FOOT,
+                new Formula(
+                        "(p1 + B1) × (p2 + B2) × " + h + " + ((p1 + B1) × s2 + (p2 + B2) × s1) × " + h
+                                + "^2 ÷ 2 + s1 × s2 × " + h + "^3 ÷ 3 − p1 × p2 × min(tf, " + h + ")",
+                        "integral of the rectangle between two banks over the height"),
+                height,
+                first.footing(),
+                renamed("p1", first.projection()),
+                renamed("B1", first.width()),
+                renamed("s1", first.slope()),
+                renamed("p2", second.projection()),
+                renamed("B2", second.width()),
+                renamed("s2", second.slope()));
     }
 
     private static Given renamed(String symbol, Working working) {

@@ -1,6 +1,5 @@
 package spadework.takeoff.wall;
 
-import spadework.working.Formula;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -15,6 +14,7 @@ import spadework.pricebook.Film;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -48,7 +48,13 @@ public final class WallFace {
             inputs.add(Given.of("o", "openings below grade", openings, Unit.SQUARE_FOOT, "openings of the wall"));
             formula += " − o";
         }
-        return Worked.of(symbol, name, Math.max(0, m.length().number() * (m.meanDepth() + strip) - openings), Unit.SQUARE_FOOT, new Formula(formula, "length times mean height"), inputs.toArray(Working[]::new));
+        return Worked.of(
+                symbol,
+                name,
+                Math.max(0, m.length().number() * (m.meanDepth() + strip) - openings),
+                Unit.SQUARE_FOOT,
+                new Formula(formula, "length times mean height"),
+                inputs.toArray(Working[]::new));
     }
 
     /**
@@ -78,12 +84,26 @@ public final class WallFace {
     public static Worked wetFilm(Wall wall, Film film, String bookSource) {
         Given dry = Given.of("dry", "dry film", dryFilm(wall, film).mils(), Unit.MIL, "finish of wall " + wall.label());
         Listed solids = new Listed("vs", "solids by volume", film.volumeSolids().fraction(), Unit.NONE, bookSource);
-        return Worked.of("wet", "wet film of all coats together", Coating.wetFilm(dry.number(), solids.number()), Unit.MIL, new Formula("dry ÷ vs", "UFC 3-190-06"), dry, solids);
+        return Worked.of(
+                "wet",
+                "wet film of all coats together",
+                Coating.wetFilm(dry.number(), solids.number()),
+                Unit.MIL,
+                new Formula("dry ÷ vs", "UFC 3-190-06"),
+                dry,
+                solids);
     }
 
     /** Net gallons for the area: sf × wet mils ÷ 1604.17 (C-01). */
     public static Worked gallons(Worked area, Worked wet) {
-        return Worked.of("g", "coating, net", Coating.gallons(area.number(), wet.number()), Unit.GALLON, new Formula(area.symbol() + " × wet ÷ (231 ÷ 144 ÷ 0.001)", "231 cu in in a US gallon"), area, wet);
+        return Worked.of(
+                "g",
+                "coating, net",
+                Coating.gallons(area.number(), wet.number()),
+                Unit.GALLON,
+                new Formula(area.symbol() + " × wet ÷ (231 ÷ 144 ÷ 0.001)", "231 cu in in a US gallon"),
+                area,
+                wet);
     }
 
     /**

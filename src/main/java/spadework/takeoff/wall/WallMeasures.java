@@ -1,6 +1,5 @@
 package spadework.takeoff.wall;
 
-import spadework.working.Formula;
 import java.util.List;
 import spadework.ground.Strip;
 import spadework.ground.Top;
@@ -8,6 +7,7 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Unit;
 import spadework.trench.Bank;
+import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
@@ -90,7 +90,13 @@ public record WallMeasures(
         spadework.working.Working[] inputs = depths.length == 1
                 ? new spadework.working.Working[] {depths[0], footing, projection, width, slope}
                 : new spadework.working.Working[] {depths[0], depths[1], footing, projection, width, slope};
-        return Worked.of(symbol, "section " + where, value, Unit.SQUARE_FOOT, new Formula("p × " + d + " + B × " + full + " + s × " + full + "^2 ÷ 2", "area of a trapezoid"), inputs);
+        return Worked.of(
+                symbol,
+                "section " + where,
+                value,
+                Unit.SQUARE_FOOT,
+                new Formula("p × " + d + " + B × " + full + " + s × " + full + "^2 ÷ 2", "area of a trapezoid"),
+                inputs);
     }
 
     public TrenchGeometry.CornerSide cornerSide() {

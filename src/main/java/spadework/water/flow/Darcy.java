@@ -1,7 +1,7 @@
 package spadework.water.flow;
 
-import spadework.working.Formula;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -18,6 +18,14 @@ public final class Darcy {
      * @param unit that the flow comes out in
      */
     public static Worked flow(Working conductivity, Working gradient, Working area, Unit unit) {
-        return Worked.of("q", "flow through the soil", conductivity.number() * gradient.number() * area.number(), unit, new Formula(conductivity.symbol() + " × " + gradient.symbol() + " × " + area.symbol(), "Darcy (H-33)"), conductivity, gradient, area);
+        return Worked.of(
+                "q",
+                "flow through the soil",
+                conductivity.number() * gradient.number() * area.number(),
+                unit,
+                new Formula(conductivity.symbol() + " × " + gradient.symbol() + " × " + area.symbol(), "Darcy (H-33)"),
+                conductivity,
+                gradient,
+                area);
     }
 }

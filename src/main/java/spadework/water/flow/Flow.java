@@ -1,8 +1,8 @@
 package spadework.water.flow;
 
-import spadework.working.Formula;
 import spadework.measure.FlowRate;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -14,11 +14,23 @@ public final class Flow {
 
     /** A flow in cfs as gpm. */
     public static Worked gpm(String symbol, String name, Working cfs) {
-        return Worked.of(symbol, name, cfs.number() * FlowRate.GPM_PER_CFS, Unit.GALLON_PER_MINUTE, new Formula(cfs.symbol() + " × " + FlowRate.GPM_PER_CFS, SOURCE), cfs);
+        return Worked.of(
+                symbol,
+                name,
+                cfs.number() * FlowRate.GPM_PER_CFS,
+                Unit.GALLON_PER_MINUTE,
+                new Formula(cfs.symbol() + " × " + FlowRate.GPM_PER_CFS, SOURCE),
+                cfs);
     }
 
     /** A flow in gpm as cfs. */
     public static Worked cfs(String symbol, String name, Working gpm) {
-        return Worked.of(symbol, name, gpm.number() / FlowRate.GPM_PER_CFS, Unit.CUBIC_FOOT_PER_SECOND, new Formula(gpm.symbol() + " ÷ " + FlowRate.GPM_PER_CFS, SOURCE), gpm);
+        return Worked.of(
+                symbol,
+                name,
+                gpm.number() / FlowRate.GPM_PER_CFS,
+                Unit.CUBIC_FOOT_PER_SECOND,
+                new Formula(gpm.symbol() + " ÷ " + FlowRate.GPM_PER_CFS, SOURCE),
+                gpm);
     }
 }

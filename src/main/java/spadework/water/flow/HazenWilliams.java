@@ -1,7 +1,7 @@
 package spadework.water.flow;
 
-import spadework.working.Formula;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -28,16 +28,40 @@ public final class HazenWilliams {
         double loss = 1043.94
                 * Math.pow(gpm.number(), 1.852)
                 / (Math.pow(c.number(), 1.852) * Math.pow(inside.number(), 4.8655));
-        return Worked.of("h100", "head lost in 100 ft", loss, Unit.FOOT, new Formula("1043.94 × " + gpm.symbol() + "^1.852 ÷ (" + c.symbol() + "^1.852 × " + inside.symbol() + "^4.8655)", SOURCE), gpm, c, inside);
+        return Worked.of(
+                "h100",
+                "head lost in 100 ft",
+                loss,
+                Unit.FOOT,
+                new Formula(
+                        "1043.94 × " + gpm.symbol() + "^1.852 ÷ (" + c.symbol() + "^1.852 × " + inside.symbol()
+                                + "^4.8655)",
+                        SOURCE),
+                gpm,
+                c,
+                inside);
     }
 
     /** Feet of head lost in a length of pipe in feet. */
     public static Worked loss(Working perHundredFeet, Working length) {
-        return Worked.of("hf", "head lost to friction", perHundredFeet.number() * length.number() / 100, Unit.FOOT, new Formula(perHundredFeet.symbol() + " × " + length.symbol() + " ÷ 100", SOURCE), perHundredFeet, length);
+        return Worked.of(
+                "hf",
+                "head lost to friction",
+                perHundredFeet.number() * length.number() / 100,
+                Unit.FOOT,
+                new Formula(perHundredFeet.symbol() + " × " + length.symbol() + " ÷ 100", SOURCE),
+                perHundredFeet,
+                length);
     }
 
     /** A head of water in feet as pressure in psi (H-36: 2.307 ft a psi). */
     public static Worked psi(Working head) {
-        return Worked.of("P", "pressure", head.number() / FEET_A_PSI, Unit.PSI, new Formula(head.symbol() + " ÷ " + FEET_A_PSI, "water at 60 °F, 2.307 ft a psi (H-36)"), head);
+        return Worked.of(
+                "P",
+                "pressure",
+                head.number() / FEET_A_PSI,
+                Unit.PSI,
+                new Formula(head.symbol() + " ÷ " + FEET_A_PSI, "water at 60 °F, 2.307 ft a psi (H-36)"),
+                head);
     }
 }

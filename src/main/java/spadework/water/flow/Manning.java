@@ -1,7 +1,7 @@
 package spadework.water.flow;
 
-import spadework.working.Formula;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Listed;
 import spadework.working.Worked;
 import spadework.working.Working;
@@ -29,10 +29,29 @@ public final class Manning {
      */
     public static FullPipe full(Working inside, Working slope, Working roughness) {
         double d = inside.number();
-        Worked area = Worked.of("A", "area of the pipe", Math.PI * d * d / 4, Unit.SQUARE_FOOT, new Formula("π × " + inside.symbol() + "^2 ÷ 4", "area of a circle"), inside);
-        Worked radius = Worked.of("R", "hydraulic radius, full", d / 4, Unit.FOOT, new Formula(inside.symbol() + " ÷ 4", "area over wetted perimeter of a circle"), inside);
+        Worked area = Worked.of(
+                "A",
+                "area of the pipe",
+                Math.PI * d * d / 4,
+                Unit.SQUARE_FOOT,
+                new Formula("π × " + inside.symbol() + "^2 ÷ 4", "area of a circle"),
+                inside);
+        Worked radius = Worked.of(
+                "R",
+                "hydraulic radius, full",
+                d / 4,
+                Unit.FOOT,
+                new Formula(inside.symbol() + " ÷ 4", "area over wetted perimeter of a circle"),
+                inside);
         Worked velocity = velocity(FACTOR, roughness, radius, slope);
-        Worked cfs = Worked.of("Qc", "flow, full", velocity.number() * area.number(), Unit.CUBIC_FOOT_PER_SECOND, new Formula("V × A", "velocity times area"), velocity, area);
+        Worked cfs = Worked.of(
+                "Qc",
+                "flow, full",
+                velocity.number() * area.number(),
+                Unit.CUBIC_FOOT_PER_SECOND,
+                new Formula("V × A", "velocity times area"),
+                velocity,
+                area);
         return new FullPipe(velocity, cfs, Flow.gpm("Q", "flow, full", cfs));
     }
 
@@ -47,7 +66,16 @@ public final class Manning {
                 factor.number() / roughness.number() * Math.pow(radius.number(), 2.0 / 3) * Math.sqrt(slope.number());
         String formula = factor.symbol() + " ÷ " + roughness.symbol() + " × " + radius.symbol() + "^(2 ÷ 3) × "
                 + slope.symbol() + "^(1 ÷ 2)";
-        return Worked.of("V", "velocity", v, Unit.FOOT_PER_SECOND, new Formula(formula, SOURCE), factor, roughness, radius, slope);
+        return Worked.of(
+                "V",
+                "velocity",
+                v,
+                Unit.FOOT_PER_SECOND,
+                new Formula(formula, SOURCE),
+                factor,
+                roughness,
+                radius,
+                slope);
     }
 
     /** Inside diameter in feet of the pipe that just carries a flow in cfs. */
@@ -57,7 +85,16 @@ public final class Manning {
                 3.0 / 8);
         String formula = "(" + cfs.symbol() + " × " + roughness.symbol() + " × 4^(5 ÷ 3) ÷ (k × π × " + slope.symbol()
                 + "^(1 ÷ 2)))^(3 ÷ 8)";
-        return Worked.of("D", "inside diameter that just carries it", d, Unit.FOOT, new Formula(formula, SOURCE), cfs, roughness, FACTOR, slope);
+        return Worked.of(
+                "D",
+                "inside diameter that just carries it",
+                d,
+                Unit.FOOT,
+                new Formula(formula, SOURCE),
+                cfs,
+                roughness,
+                FACTOR,
+                slope);
     }
 
     /** Slope in feet per foot at which a full pipe just carries a flow in cfs. */
@@ -68,6 +105,15 @@ public final class Manning {
         String of = inside.symbol();
         String formula = "(" + cfs.symbol() + " × " + roughness.symbol() + " ÷ (k × π × " + of + "^2 ÷ 4 × (" + of
                 + " ÷ 4)^(2 ÷ 3)))^2";
-        return Worked.of("S", "slope that just carries it", s, Unit.FOOT_PER_FOOT, new Formula(formula, SOURCE), cfs, roughness, FACTOR, inside);
+        return Worked.of(
+                "S",
+                "slope that just carries it",
+                s,
+                Unit.FOOT_PER_FOOT,
+                new Formula(formula, SOURCE),
+                cfs,
+                roughness,
+                FACTOR,
+                inside);
     }
 }

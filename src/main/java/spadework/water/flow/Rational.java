@@ -1,7 +1,7 @@
 package spadework.water.flow;
 
-import spadework.working.Formula;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -17,11 +17,25 @@ public final class Rational {
      * @param acres the ground that drains there
      */
     public static Worked flow(Working runoff, Working rain, Working acres) {
-        return Worked.of("Qu", "runoff", runoff.number() * rain.number() * acres.number(), Unit.CUBIC_FOOT_PER_SECOND, new Formula(runoff.symbol() + " × " + rain.symbol() + " × " + acres.symbol(), "rational method (H-11)"), runoff, rain, acres);
+        return Worked.of(
+                "Qu",
+                "runoff",
+                runoff.number() * rain.number() * acres.number(),
+                Unit.CUBIC_FOOT_PER_SECOND,
+                new Formula(runoff.symbol() + " × " + rain.symbol() + " × " + acres.symbol(), "rational method (H-11)"),
+                runoff,
+                rain,
+                acres);
     }
 
     /** Square feet as acres of 43,560. */
     public static Worked acres(Working squareFeet) {
-        return Worked.of("Aa", "area", squareFeet.number() / 43_560, Unit.ACRE, new Formula(squareFeet.symbol() + " ÷ 43560", "43,560 sf in an acre"), squareFeet);
+        return Worked.of(
+                "Aa",
+                "area",
+                squareFeet.number() / 43_560,
+                Unit.ACRE,
+                new Formula(squareFeet.symbol() + " ÷ 43560", "43,560 sf in an acre"),
+                squareFeet);
     }
 }

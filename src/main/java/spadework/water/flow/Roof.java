@@ -1,7 +1,7 @@
 package spadework.water.flow;
 
-import spadework.working.Formula;
 import spadework.measure.Unit;
+import spadework.working.Formula;
 import spadework.working.Worked;
 import spadework.working.Working;
 
@@ -13,11 +13,25 @@ public final class Roof {
 
     /** Flow in gpm from a roof's plan area in square feet, as the codes round the factor. */
     public static Worked flow(Working area, Working rain) {
-        return Worked.of("Qr", "roof water", 0.0104 * area.number() * rain.number(), Unit.GALLON_PER_MINUTE, new Formula("0.0104 × " + area.symbol() + " × " + rain.symbol(), CODE), area, rain);
+        return Worked.of(
+                "Qr",
+                "roof water",
+                0.0104 * area.number() * rain.number(),
+                Unit.GALLON_PER_MINUTE,
+                new Formula("0.0104 × " + area.symbol() + " × " + rain.symbol(), CODE),
+                area,
+                rain);
     }
 
     /** Plan area in square feet whose water a flow in gpm carries. */
     public static Worked area(Working gpm, Working rain) {
-        return Worked.of("Ar", "roof area", gpm.number() / (0.0104 * rain.number()), Unit.SQUARE_FOOT, new Formula(gpm.symbol() + " ÷ (0.0104 × " + rain.symbol() + ")", CODE), gpm, rain);
+        return Worked.of(
+                "Ar",
+                "roof area",
+                gpm.number() / (0.0104 * rain.number()),
+                Unit.SQUARE_FOOT,
+                new Formula(gpm.symbol() + " ÷ (0.0104 × " + rain.symbol() + ")", CODE),
+                gpm,
+                rain);
     }
 }

@@ -185,7 +185,7 @@ class BookSheetsTest {
         assertThat(told.out()).isEmpty();
         assertThat(told.err())
                 .allMatch(
-                        line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; mend: .*"));
+                        line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; fix: .*"));
         List<String> found = told.err().stream()
                 .map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2"))
                 .toList();

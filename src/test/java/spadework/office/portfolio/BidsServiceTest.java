@@ -137,7 +137,7 @@ class BidsServiceTest {
         Files.writeString(faulty, Files.readString(faulty).replaceFirst("\"number\"", "\"nmber\""));
         Reply told = BidsService.list(other, ON, Optional.empty(), List.of(), false);
         assertThat(told.out()).hasSize(2);
-        assertThat(told.err()).containsExactly(faulty + ": left out, 2 to mend; see: spadework check " + faulty);
+        assertThat(told.err()).containsExactly(faulty + ": left out, 2 to fix; see: spadework check " + faulty);
         assertThat(told.done()).isFalse();
     }
 }

@@ -1,8 +1,8 @@
 package spadework.law;
 
 /** How far a rule was read, in words. */
-public final class Read {
-    private Read() {}
+public final class ReadStatus {
+    private ReadStatus() {}
 
     /** Words for {@code R}, {@code RX}, {@code RS} and {@code M}. */
     public static String words(String status) {

@@ -1,0 +1,27 @@
+package spadework.safety;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import spadework.measure.Length;
+
+class LadderRuleTest {
+
+    /** 29 CFR 1926.651(c)(2): 4 ft or more, 25 ft of lateral travel; 1926.1053(b)(1): 3 ft above the landing. */
+    @Test
+    void hasTheFiguresOfTheRule() {
+        assertThat(LadderRule.asks(Length.ofFeet(3.99))).isFalse();
+        assertThat(LadderRule.asks(Length.ofFeet(4))).isTrue();
+        assertThat(LadderRule.figures()).containsExactly("within", "25 ft", "above", "3 ft");
+    }
+
+    @Test
+    void stepsOfTheScopeSayTheSameFigures() throws IOException {
+        assertThat(Files.readString(Path.of("templates/scope/steps.ftlh")))
+                .contains("Where the trench is " + LadderRule.FROM.text() + " deep or more, a ladder stands within "
+                        + LadderRule.WITHIN.text() + " of everyone in it.");
+    }
+}
