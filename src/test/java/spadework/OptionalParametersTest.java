@@ -7,22 +7,50 @@ import java.lang.reflect.Executable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
-/** In the papers and the press, what may be missing is answered as an Optional, never handed on as one. */
+/** What may be missing is answered as an Optional, never handed on as one. */
 class OptionalParametersTest {
 
+    /** Packages in which some method still takes one. A package goes when its methods do. */
+    private static final Set<String> NOT_YET = Set.of(
+            "closeout",
+            "draft",
+            "drawing.profile",
+            "figure",
+            "form",
+            "ground",
+            "intake",
+            "intake.book",
+            "intake.job",
+            "intake.law",
+            "intake.value",
+            "law",
+            "office",
+            "office.aftercare",
+            "office.agreement",
+            "office.book",
+            "office.files",
+            "office.portfolio",
+            "office.records",
+            "pricesheet",
+            "register",
+            "warranty",
+            "water");
+
     @Test
-    void noMethodOfPapersAndPressTakesAnOptional() {
-        List<String> wrong = ArchitectureTest.SHIPPED.stream()
-                .filter(one -> one.getPackageName().matches("spadework\\.(paperwork|press)\\b.*"))
+    void noMethodTakesAnOptional() {
+        Set<String> wrong = ArchitectureTest.SHIPPED.stream()
                 .map(JavaClass::reflect)
-                .flatMap(OptionalParametersTest::writtenByHand)
-                .filter(one -> List.of(one.getParameterTypes()).contains(Optional.class))
-                .map(Executable::toString)
-                .toList();
-        assertThat(wrong).isEmpty();
+                .filter(one -> writtenByHand(one)
+                        .anyMatch(each -> List.of(each.getParameterTypes()).contains(Optional.class)))
+                .map(one -> one.getPackageName().substring("spadework.".length()))
+                .collect(Collectors.toCollection(TreeSet::new));
+        assertThat(wrong).isEqualTo(NOT_YET);
     }
 
     /** A record's constructor takes its components, as its accessors answer with them. */

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import spadework.company.Company;
 import spadework.money.Dollars;
 import spadework.pricebook.ItemChange;
@@ -56,7 +57,10 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                     gone.getOrDefault(key(line), new ArrayDeque<>()).poll());
             if (was.filter(before -> before.price().equals(line.price())).isEmpty()) {
                 moves.add(new LineMove(
-                        was, Optional.of(line), causes(was, line, then, now), changes(now.book(), line.code(), since)));
+                        was,
+                        Optional.of(line),
+                        was.map(before -> causes(before, line, then, now)).orElse(List.of(Cause.NEW)),
+                        changes(now.book(), line.code(), since)));
             }
         }
         gone.values()
@@ -80,31 +84,28 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                 .toList();
     }
 
-    private static List<Cause> causes(Optional<PricedLine> was, PricedLine is, Priced then, Priced now) {
-        if (was.isEmpty()) {
-            return List.of(Cause.NEW);
-        }
+    private static List<Cause> causes(PricedLine was, PricedLine is, Priced then, Priced now) {
         List<Cause> causes = new ArrayList<>();
-        add(causes, Cause.QUANTITY, was.get().quantity().compareTo(is.quantity()) != 0);
+        add(causes, Cause.QUANTITY, was.quantity().compareTo(is.quantity()) != 0);
         Optional<LineItem> old = then.book().find(is.code());
         Optional<LineItem> item = now.book().find(is.code());
-        add(causes, Cause.MATERIAL, differs(old, item, LineItem::material));
-        add(causes, Cause.PRODUCTION, differs(old, item, LineItem::labor));
-        add(
-                causes,
-                Cause.SUBCONTRACT,
-                differs(old, item, LineItem::subcontract) || differs(old, item, LineItem::disposal));
+        Predicate<Function<LineItem, ?>> differs = value -> !old.map(value).equals(item.map(value));
+        add(causes, Cause.MATERIAL, differs.test(LineItem::material));
+        add(causes, Cause.PRODUCTION, differs.test(LineItem::labor));
+        add(causes, Cause.SUBCONTRACT, differs.test(LineItem::subcontract) || differs.test(LineItem::disposal));
         add(
                 causes,
                 Cause.COMPANY,
-                isCompanyMoved(item.flatMap(LineItem::labor), then.company(), now.company())
-                        || (!was.get().cost().material().isZero()
+                item.flatMap(LineItem::labor)
+                                .filter(labor -> isCompanyMoved(labor, then.company(), now.company()))
+                                .isPresent()
+                        || (!was.cost().material().isZero()
                                 && !then.company().tax().equals(now.company().tax())));
         add(
                 causes,
                 Cause.PRICE_RULES,
                 !then.company().priceRules().equals(now.company().priceRules()));
-        boolean material = !was.get().cost().material().equals(is.cost().material());
+        boolean material = !was.cost().material().equals(is.cost().material());
         add(
                 causes,
                 Cause.SHARE_OF_ORDER,
@@ -112,23 +113,14 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
         return causes;
     }
 
-    private static boolean isCompanyMoved(Optional<Labor> labor, Company then, Company now) {
-        return labor.isPresent()
-                && (!then.slowdowns().equals(now.slowdowns())
-                        || !Objects.equals(
-                                then.crews().get(labor.get().crew()),
-                                now.crews().get(labor.get().crew()))
-                        || !then.wages().equals(now.wages())
-                        || labor.get()
-                                .machine()
-                                .filter(name -> !Objects.equals(
-                                        then.machines().get(name),
-                                        now.machines().get(name)))
-                                .isPresent());
-    }
-
-    private static <T> boolean differs(Optional<LineItem> old, Optional<LineItem> item, Function<LineItem, T> value) {
-        return !old.map(value).equals(item.map(value));
+    private static boolean isCompanyMoved(Labor labor, Company then, Company now) {
+        return !then.slowdowns().equals(now.slowdowns())
+                || !Objects.equals(then.crews().get(labor.crew()), now.crews().get(labor.crew()))
+                || !then.wages().equals(now.wages())
+                || labor.machine()
+                        .filter(name -> !Objects.equals(
+                                then.machines().get(name), now.machines().get(name)))
+                        .isPresent();
     }
 
     private static void add(List<Cause> causes, Cause cause, boolean holds) {

@@ -117,7 +117,7 @@ public record Company(
     }
 
     /** The company as it charges tax on work of that class. */
-    public Company taxing(Optional<String> taxClass) {
+    public Company taxing(String taxClass) {
         Tax taxSetting = tax.of(taxClass);
         if (taxSetting.equals(tax)) {
             return this;

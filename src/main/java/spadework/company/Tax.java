@@ -3,7 +3,6 @@ package spadework.company;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import spadework.measure.Percent;
 
 /**
@@ -17,8 +16,8 @@ public record Tax(TaxMode mode, Percent rate, Map<String, Tax> classes) {
         classes = Collections.unmodifiableMap(new LinkedHashMap<>(classes));
     }
 
-    /** The setting of that class; the usual one for none. */
-    public Tax of(Optional<String> taxClass) {
-        return taxClass.map(name -> classes.getOrDefault(name, this)).orElse(this);
+    /** The setting of that class; the usual one where the company has none for it. */
+    public Tax of(String taxClass) {
+        return classes.getOrDefault(taxClass, this);
     }
 }

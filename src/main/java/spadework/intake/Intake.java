@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.Supplier;
+import spadework.company.Company;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.intake.book.BookReader;
@@ -189,11 +190,12 @@ public final class Intake {
             return new Refused(faults);
         }
         Job job = read.orElseThrow();
+        Company company = shop.company().orElseThrow();
         return new Understood(
                 job,
-                shop.company()
-                        .orElseThrow()
-                        .taxing(job.taxClass())
+                job.taxClass()
+                        .map(company::taxing)
+                        .orElse(company)
                         .licensedIn(job.site().address().state()),
                 shop.book().orElseThrow(),
                 states.book(),

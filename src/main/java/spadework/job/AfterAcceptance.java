@@ -17,7 +17,7 @@ public final class AfterAcceptance {
                 now.photos(),
                 now.acceptedStops(),
                 now.notes(),
-                now.site().locateTicket(),
+                accepted.site().withTicketOf(now.site()),
                 now.agreement());
     }
 
@@ -36,30 +36,11 @@ public final class AfterAcceptance {
                 List.of(),
                 Optional.empty(),
                 Optional.empty());
-        return with(job, List.of(), List.of(), List.of(), Optional.empty(), options);
+        return with(job, List.of(), List.of(), List.of(), job.site().withoutTicket(), options);
     }
 
     private static Job with(
-            Job j,
-            List<Photo> photos,
-            List<AcceptedStop> stops,
-            List<String> notes,
-            Optional<String> ticket,
-            Agreement agreement) {
-        Site s = j.site();
-        Site site = new Site(
-                s.address(),
-                s.yearBuilt(),
-                s.space(),
-                s.house(),
-                s.benchmark(),
-                s.insideFloor(),
-                s.soil(),
-                s.rain(),
-                s.limits(),
-                ticket,
-                s.catchment(),
-                s.testPits());
+            Job j, List<Photo> photos, List<AcceptedStop> stops, List<String> notes, Site site, Agreement agreement) {
         return new Job(
                 j.head(),
                 j.customer(),

@@ -47,4 +47,37 @@ public record Site(
                 catchment,
                 testPits);
     }
+
+    /** The same site with the locate ticket of another, or without one as it is. */
+    Site withTicketOf(Site other) {
+        return new Site(
+                address,
+                yearBuilt,
+                space,
+                house,
+                benchmark,
+                insideFloor,
+                soil,
+                rain,
+                limits,
+                other.locateTicket,
+                catchment,
+                testPits);
+    }
+
+    Site withoutTicket() {
+        return new Site(
+                address,
+                yearBuilt,
+                space,
+                house,
+                benchmark,
+                insideFloor,
+                soil,
+                rain,
+                limits,
+                Optional.empty(),
+                catchment,
+                testPits);
+    }
 }

@@ -24,15 +24,4 @@ public record SumpPit(
         Optional<Length> pumpHead,
         PitPlace place,
         Optional<Length> fromFooting,
-        Optional<FlowRate> observedInflow) {
-
-    /** A pit of which nobody said where it stands. */
-    public SumpPit(
-            Optional<Length> diameter,
-            Optional<Length> depth,
-            Optional<Length> lift,
-            Optional<FlowRate> pumpFlow,
-            Optional<Length> pumpHead) {
-        this(diameter, depth, lift, pumpFlow, pumpHead, PitPlace.UNKNOWN, Optional.empty(), Optional.empty());
-    }
-}
+        Optional<FlowRate> observedInflow) {}

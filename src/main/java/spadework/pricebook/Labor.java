@@ -22,11 +22,6 @@ public record Labor(
         List<WorkCondition> slowedBy,
         Optional<DigKind> digs) {
 
-    /** Work whose pace stands in the book alone. */
-    public Labor(String crew, BigDecimal perHour, Optional<String> machine, List<WorkCondition> slowedBy) {
-        this(crew, perHour, machine, slowedBy, Optional.empty());
-    }
-
     public Labor {
         slowedBy = List.copyOf(slowedBy);
     }

@@ -93,16 +93,15 @@ public record PriceBook(
     }
 
     /** The book as a company uses it whose own fill comes out otherwise than the book's figures for the soil. */
-    public PriceBook filledBy(Optional<Backfill> own) {
-        return own.map(fill -> new PriceBook(
-                        title,
-                        dated,
-                        items,
-                        assemblies,
-                        earth.stream().map(factor -> factor.filledBy(fill)).toList(),
-                        stoneTonsPerCubicYard,
-                        truckCubicYards))
-                .orElse(this);
+    public PriceBook filledBy(Backfill own) {
+        return new PriceBook(
+                title,
+                dated,
+                items,
+                assemblies,
+                earth.stream().map(factor -> factor.filledBy(own)).toList(),
+                stoneTonsPerCubicYard,
+                truckCubicYards);
     }
 
     /** The book as one job uses it: the job's own costs in place of the book's. */

@@ -5,7 +5,6 @@ import java.math.RoundingMode;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spadework.company.Company;
 import spadework.company.TaxMode;
 import spadework.money.Dollars;
@@ -38,8 +37,8 @@ final class Direct {
                 purchaseTax(material),
                 cents(crew.times(hours)),
                 cents(machine.times(hours)),
-                each(item.subcontract(), quantity),
-                each(item.disposal(), quantity));
+                item.subcontract().map(price -> each(price, quantity)).orElse(Dollars.ZERO),
+                item.disposal().map(price -> each(price, quantity)).orElse(Dollars.ZERO));
     }
 
     /** Crew hours of a line item. */
@@ -57,8 +56,8 @@ final class Direct {
                 : Dollars.ZERO;
     }
 
-    private static Dollars each(Optional<Dollars> price, BigDecimal quantity) {
-        return price.map(p -> cents(p.exact().times(quantity))).orElse(Dollars.ZERO);
+    private static Dollars each(Dollars price, BigDecimal quantity) {
+        return cents(price.exact().times(quantity));
     }
 
     private static Dollars cents(ExactDollars amount) {

@@ -66,19 +66,20 @@ final class DepthRules implements Rule {
                 .flatMap(Optional::stream)
                 .max((a, b) -> Double.compare(a.number(), b.number()));
         Pipe pipe = Pipes.of(drain, facts.book());
-        found.addAll(place(drain, "start", drain.startInvert(), bottom.start(), pipe));
-        found.addAll(place(drain, "end", drain.endInvert(), bottom.end(), pipe));
-        found.addAll(place(drain, "tee", drain.teeInvert(), higher, pipe));
+        drain.startInvert()
+                .ifPresent(invert ->
+                        bottom.start().ifPresent(base -> found.addAll(place(drain, "start", invert, base, pipe))));
+        drain.endInvert()
+                .ifPresent(invert ->
+                        bottom.end().ifPresent(base -> found.addAll(place(drain, "end", invert, base, pipe))));
+        drain.teeInvert()
+                .ifPresent(invert -> higher.ifPresent(base -> found.addAll(place(drain, "tee", invert, base, pipe))));
         return found;
     }
 
-    private static List<Finding> place(
-            FootingDrain drain, String where, Optional<Length> invert, Optional<Worked> bottom, Pipe pipe) {
-        if (invert.isEmpty() || bottom.isEmpty()) {
-            return List.of();
-        }
-        double level = invert.get().feet();
-        double base = bottom.get().number();
+    private static List<Finding> place(FootingDrain drain, String where, Length invert, Worked bottom, Pipe pipe) {
+        double level = invert.feet();
+        double base = bottom.number();
         double wall = (pipe.outside().feet() - pipe.inside().feet()) / 2;
         String[] values = {
             "where",

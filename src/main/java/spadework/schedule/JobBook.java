@@ -16,8 +16,9 @@ public final class JobBook {
 
     /** The same as a bid of another day would use it. */
     public static PriceBook of(PriceBook book, Company company, Job job, LocalDate on) {
+        PriceBook then = book.on(on);
         return DigPace.paced(
-                book.on(on).filledBy(company.backfill()).changedBy(job.priceChanges()),
+                company.backfill().map(then::filledBy).orElse(then).changedBy(job.priceChanges()),
                 company,
                 job.site().soil().texture());
     }

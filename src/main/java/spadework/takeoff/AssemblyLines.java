@@ -22,9 +22,11 @@ public final class AssemblyLines {
 
     /** One line for each item, in the order of the book. */
     static List<TakeoffLine> of(Job job, PriceBook book, ExtraItem extra, Assembly assembly, TakeoffSection section) {
-        Optional<Wall> wall = job.walls().stream()
+        List<Wall> walls = job.walls().stream()
                 .filter(one -> one.label().equals(section.label()))
-                .findFirst();
+                .findFirst()
+                .map(List::of)
+                .orElse(job.walls());
         Working driver = extra.quantity()
                 .<Working>map(stated -> new Given(
                         "d",
@@ -32,7 +34,7 @@ public final class AssemblyLines {
                         stated,
                         assembly.driver().unit(),
                         "/items/" + job.items().indexOf(extra) + "/quantity"))
-                .orElseGet(() -> Drivers.count(assembly.driver(), job, wall));
+                .orElseGet(() -> Drivers.count(assembly.driver(), job, walls));
         NamedAssembly named = new NamedAssembly(assembly, driver, extra.reason());
         List<Stretch> stretches = Conditions.in(job, section);
         return assembly.parts().stream()

@@ -2,7 +2,6 @@ package spadework.takeoff;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import spadework.job.Corner;
 import spadework.job.CornerKind;
 import spadework.job.Job;
@@ -31,10 +30,9 @@ public final class Drivers {
     /**
      * How much there is of a driver.
      *
-     * @param wall whose it is; all walls where it is empty
+     * @param walls whose it is
      */
-    static Worked count(Driver driver, Job job, Optional<Wall> wall) {
-        List<Wall> walls = wall.map(List::of).orElse(job.walls());
+    static Worked count(Driver driver, Job job, List<Wall> walls) {
         return switch (driver) {
             case FOOT_OF_WALL ->
                 sum(driver, walls.stream().map(one -> length(job, one)).toList());

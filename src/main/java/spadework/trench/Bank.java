@@ -32,7 +32,8 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
     public static Bank of(Site site, Wall wall) {
         SoilType soil = soil(site);
         if (wall.digging().protection() != Protection.SLOPED) {
-            return upright(wall.digging().protection(), soil, Optional.empty());
+            Protection chosen = wall.digging().protection();
+            return new Bank(chosen, upright(chosen), soil, Optional.empty());
         }
         double run = SlopeTable.run(soil);
         Length reach = reach(wall, run);
@@ -43,7 +44,8 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
                 .min(Comparator.comparing(limit -> room(limit).orElseThrow()));
         if (inTheWay.isPresent()) {
             boolean deep = wall.deepestTrench().compareTo(PROTECTED_FROM) >= 0;
-            return upright(deep ? Protection.SHIELDED : Protection.UPRIGHT, soil, inTheWay);
+            Protection instead = deep ? Protection.SHIELDED : Protection.UPRIGHT;
+            return new Bank(instead, upright(instead), soil, inTheWay);
         }
         return new Bank(Protection.SLOPED, slope(run, SlopeTable.SOURCE), soil, inTheWay);
     }
@@ -114,9 +116,8 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
         return Optional.of(limit.distance());
     }
 
-    private static Bank upright(Protection protection, SoilType soil, Optional<SiteLimit> inTheWay) {
-        String source = "the bank stands upright, " + protection.name().toLowerCase(Locale.ROOT);
-        return new Bank(protection, slope(0, source), soil, inTheWay);
+    private static Listed upright(Protection protection) {
+        return slope(0, "the bank stands upright, " + protection.name().toLowerCase(Locale.ROOT));
     }
 
     private static Listed slope(double run, String source) {

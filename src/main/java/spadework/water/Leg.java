@@ -25,14 +25,13 @@ public record Leg(Wall wall, boolean backward, Optional<Corner> corner) {
             Optional<Corner> before = i > 0 ? between(job, along.get(i - 1), along.get(i)) : Optional.empty();
             Optional<Corner> after =
                     i + 1 < along.size() ? between(job, along.get(i), along.get(i + 1)) : Optional.empty();
-            legs.add(new Leg(job.getWall(along.get(i)), backward(along.get(i), before, after), after));
+            String wall = along.get(i);
+            boolean backward = before.map(corner -> atEnd(corner, wall))
+                    .or(() -> after.map(corner -> !atEnd(corner, wall)))
+                    .orElse(false);
+            legs.add(new Leg(job.getWall(wall), backward, after));
         }
         return legs;
-    }
-
-    private static boolean backward(String wall, Optional<Corner> before, Optional<Corner> after) {
-        return before.map(corner -> atEnd(corner, wall))
-                .orElseGet(() -> after.map(corner -> !atEnd(corner, wall)).orElse(false));
     }
 
     private static Optional<Corner> between(Job job, String one, String other) {

@@ -12,7 +12,8 @@ import spadework.working.Worked;
 public final class Loading {
     private Loading() {}
 
-    static Reach of(Course course, Optional<Range> own, Network above) {
+    static Reach of(Course course, Inflows inflows, Network above) {
+        Optional<Range> own = inflows.own(course);
         Optional<Fall> fall = course.kind() == ReachKind.SUMP_DISCHARGE ? Optional.empty() : course.fall();
         Optional<FullPipe> full = fall.filter(f -> f.drop().number() > 0)
                 .map(f -> Manning.full(Bore.inside(course.pipe()), f.slope(), Bore.roughness(course.pipe())));

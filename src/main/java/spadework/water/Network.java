@@ -19,7 +19,7 @@ public record Network(List<Reach> reaches) {
         Inflows inflows = new Inflows(job);
         List<Reach> reaches = new ArrayList<>();
         for (Course course : courses(job, book)) {
-            reaches.add(Loading.of(course, inflows.own(course), new Network(reaches)));
+            reaches.add(Loading.of(course, inflows, new Network(reaches)));
         }
         return new Network(reaches);
     }

@@ -1,6 +1,5 @@
 package spadework.water;
 
-import java.util.Optional;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.SolidRun;
@@ -19,7 +18,7 @@ public final class Pipes {
      * @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does
      */
     public static Pipe of(FootingDrain drain, PriceBook book) {
-        return of(drain.item(), book, Measure.DRAIN_PIPE);
+        return size(drain.item().map(book::get).orElseGet(() -> standard(book, Measure.DRAIN_PIPE)));
     }
 
     /**
@@ -29,7 +28,7 @@ public final class Pipes {
      * @throws IllegalArgumentException if the item has no size; intake has checked that every pipe item does
      */
     public static Pipe of(SolidRun run, PriceBook book, Measure measure) {
-        return of(run.item(), book, measure);
+        return size(run.item().map(book::get).orElseGet(() -> standard(book, measure)));
     }
 
     /** The job's first main, else the book's standard one. */
@@ -37,16 +36,15 @@ public final class Pipes {
         return job.water().mains().stream()
                 .findFirst()
                 .map(run -> of(run, book, Measure.MAIN_PIPE))
-                .orElseGet(() -> of(Optional.empty(), book, Measure.MAIN_PIPE));
+                .orElseGet(() -> size(standard(book, Measure.MAIN_PIPE)));
     }
 
     /** The discharge pipe of a sump. */
     public static Pipe discharge(PriceBook book) {
-        return of(Optional.empty(), book, Measure.SUMP_DISCHARGE);
+        return size(standard(book, Measure.SUMP_DISCHARGE));
     }
 
-    private static Pipe of(Optional<String> chosen, PriceBook book, Measure measure) {
-        LineItem item = chosen.map(book::get).orElseGet(() -> standard(book, measure));
+    private static Pipe size(LineItem item) {
         return item.pipe().orElseThrow(() -> new IllegalArgumentException(item.code() + " has no pipe size"));
     }
 

@@ -41,8 +41,8 @@ public final class SolidCourses {
                 measured(length, at + "/discharge"),
                 0,
                 List.of(
-                        place(Length.ZERO, Optional.empty(), Optional.empty(), List.of()),
-                        place(length, Optional.empty(), Optional.empty(), List.of(Joint.OUTLET))),
+                        new Station(Length.ZERO, Optional.empty(), Optional.empty(), List.of()),
+                        new Station(length, Optional.empty(), Optional.empty(), List.of(Joint.OUTLET))),
                 at,
                 at,
                 LeastSlope.solid(pipe));
@@ -58,15 +58,11 @@ public final class SolidCourses {
                 measured(run.length(), at + "/length"),
                 run.bends(),
                 List.of(
-                        place(Length.ZERO, run.startInvert(), run.startGrade(), List.of()),
-                        place(run.length(), run.endInvert(), run.endGrade(), List.of(Joint.OUTLET))),
+                        new Station(Length.ZERO, run.startInvert(), run.startGrade(), List.of()),
+                        new Station(run.length(), run.endInvert(), run.endGrade(), List.of(Joint.OUTLET))),
                 at + "/startInvert",
                 at + "/endInvert",
                 LeastSlope.solid(pipe));
-    }
-
-    private static Station place(Length at, Optional<Length> invert, Optional<Length> ground, List<Joint> joints) {
-        return new Station(at, invert, ground, joints);
     }
 
     private static Worked measured(Length length, String pointer) {

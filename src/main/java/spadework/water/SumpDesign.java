@@ -48,6 +48,8 @@ public record SumpDesign(
     /** Minutes from start to start below which a small motor wears (UFC 3-240-04A, 10 to 15 min under 20 hp; H-38). */
     public static final double CYCLE_MINUTES = 10;
 
+    private static final String DIAMETER = "diameter of the basin";
+    private static final String DEPTH = "depth of the basin";
     private static final String CODE = "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)";
     private static final Listed FACTOR =
             Listed.of("f", "pump over inflow", 1.5, Unit.NONE, "published sump sizing rule (W-17)");
@@ -70,10 +72,14 @@ public record SumpDesign(
                         Unit.GALLON_PER_MINUTE,
                         at + "/pit/pumpFlow"))
                 .orElse(needed);
-        Worked perInch = gallonsPerInch(basin(
-                "d", "diameter of the basin", pit.flatMap(SumpPit::diameter), LEAST_DIAMETER, at + "/pit/diameter"));
-        Worked storage = storage(
-                perInch, basin("b", "depth of the basin", pit.flatMap(SumpPit::depth), LEAST_DEPTH, at + "/pit/depth"));
+        Working diameter = pit.flatMap(SumpPit::diameter)
+                .<Working>map(chosen -> inches("d", DIAMETER, chosen, at + "/pit/diameter"))
+                .orElseGet(() -> Listed.of("d", DIAMETER, LEAST_DIAMETER.inches(), Unit.INCH, CODE));
+        Working depth = pit.flatMap(SumpPit::depth)
+                .<Working>map(chosen -> inches("b", DEPTH, chosen, at + "/pit/depth"))
+                .orElseGet(() -> Listed.of("b", DEPTH, LEAST_DEPTH.inches(), Unit.INCH, CODE));
+        Worked perInch = gallonsPerInch(diameter);
+        Worked storage = storage(perInch, depth);
         Optional<SumpHead> head = pit.flatMap(SumpPit::lift)
                 .flatMap(lift -> outlet.discharge()
                         .filter(length -> needed.number() > 0)
@@ -138,9 +144,8 @@ public record SumpDesign(
                 pump);
     }
 
-    private static Working basin(String symbol, String name, Optional<Length> chosen, Length least, String pointer) {
-        return chosen.<Working>map(length -> Given.of(symbol, name, length.inches(), Unit.INCH, pointer))
-                .orElseGet(() -> Listed.of(symbol, name, least.inches(), Unit.INCH, CODE));
+    private static Given inches(String symbol, String name, Length chosen, String pointer) {
+        return Given.of(symbol, name, chosen.inches(), Unit.INCH, pointer);
     }
 
     /** Gallons between start and stop: half the depth of the basin in inches, times what an inch holds. */

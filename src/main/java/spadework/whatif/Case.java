@@ -21,7 +21,6 @@ import spadework.job.Wall;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Unit;
-import spadework.pricebook.Labor;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
@@ -70,17 +69,19 @@ public record Case(Job job, Company company, PriceBook book) {
         return new Case(job.withSite(s.withSoil(soil)), company, book);
     }
 
-    /** With every wall dug another way. */
-    Case dug(Optional<Access> access, Optional<Protection> protection) {
-        return each(wall -> {
-            Digging d = wall.digging();
-            return wall.withDigging(new Digging(
-                    access.orElse(d.access()),
-                    d.handShare(),
-                    d.bottomWidth(),
-                    protection.orElse(d.protection()),
-                    d.ends()));
-        });
+    /** With every wall dug by machine or by hand. */
+    Case dug(Access access) {
+        return each(wall -> dug(wall, access, wall.digging().protection()));
+    }
+
+    /** With every wall's bank kept another way. */
+    Case dug(Protection protection) {
+        return each(wall -> dug(wall, wall.digging().access(), protection));
+    }
+
+    private static Wall dug(Wall wall, Access access, Protection protection) {
+        Digging d = wall.digging();
+        return wall.withDigging(new Digging(access, d.handShare(), d.bottomWidth(), protection, d.ends()));
     }
 
     /** With every wall that needs protection dug in one way; where a slope has no room, by hand behind a shield. */
@@ -146,14 +147,15 @@ public record Case(Job job, Company company, PriceBook book) {
         return items(item -> item.producing(factor));
     }
 
-    /**
-     * With another crew, which takes as many hours.
-     *
-     * @param instead whose work it does; empty for all work
-     */
-    Case worked(Optional<String> instead, String crew) {
-        return items(
-                item -> instead.isEmpty() || item.labor().map(Labor::crew).equals(instead) ? item.doneBy(crew) : item);
+    /** With another crew for all work, which takes as many hours. */
+    Case worked(String crew) {
+        return items(item -> item.doneBy(crew));
+    }
+
+    /** With another crew for the work of one, which takes as many hours. */
+    Case worked(String instead, String crew) {
+        return items(item ->
+                item.labor().filter(labor -> labor.crew().equals(instead)).isPresent() ? item.doneBy(crew) : item);
     }
 
     private Case items(UnaryOperator<LineItem> change) {

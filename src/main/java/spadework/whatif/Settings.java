@@ -88,7 +88,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
             }
             case "access" -> {
                 Access access = word(Access.class, value);
-                yield job -> job.dug(Optional.of(access), Optional.empty());
+                yield job -> job.dug(access);
             }
             case "protection" -> {
                 Optional<TrenchWay> way = TrenchWay.find(value);
@@ -96,7 +96,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
                     yield job -> job.dug(way.get());
                 }
                 Protection protection = protection(value);
-                yield job -> job.dug(Optional.empty(), Optional.of(protection));
+                yield job -> job.dug(protection);
             }
             case "depth" -> depth(value);
             default -> throw new UnreadableMeasure(KEYS, "write one of these before the \"=\"");
@@ -131,8 +131,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
             }
         }
         String other = crews[crews.length - 1].strip();
-        Optional<String> instead = crews.length == 2 ? Optional.of(crews[0].strip()) : Optional.empty();
-        return job -> job.worked(instead, other);
+        return crews.length == 2 ? job -> job.worked(crews[0].strip(), other) : job -> job.worked(other);
     }
 
     private static UnaryOperator<Case> depth(String value) throws UnreadableMeasure {

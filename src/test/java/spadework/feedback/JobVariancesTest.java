@@ -264,7 +264,7 @@ class JobVariancesTest {
                 new ItemUse(Optional.empty(), false, false, Optional.empty()),
                 new ItemCost(
                         Optional.of(stone),
-                        Optional.of(new Labor("two", new BigDecimal(5), Optional.empty(), List.of())),
+                        Optional.of(new Labor("two", new BigDecimal(5), Optional.empty(), List.of(), Optional.empty())),
                         Optional.empty(),
                         Optional.empty()),
                 Optional.empty(),

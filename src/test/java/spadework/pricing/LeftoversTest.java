@@ -3,7 +3,6 @@ package spadework.pricing;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -77,15 +76,14 @@ class LeftoversTest {
     void companyShrinkTakesMoreOfTheBank() {
         Job job = Jobs.job();
         double surplus = surplus(job, BOOK);
-        double own = surplus(job, BOOK.filledBy(Optional.of(new Backfill(Percent.of("20"), "own fills"))));
+        double own = surplus(job, BOOK.filledBy(new Backfill(Percent.of("20"), "own fills")));
         double filled = Measuring.of(job, BOOK).quantities().stream()
                         .filter(quantity -> quantity.measure() == Measure.BACKFILL)
                         .mapToDouble(quantity -> quantity.value().doubleValue())
                         .sum()
                 + 2.5 * 40 / 27;
         assertThat(surplus - own).isCloseTo(filled / 0.8 - filled / 0.9, org.assertj.core.api.Assertions.within(1e-6));
-        assertThat(BOOK.filledBy(Optional.empty())).isSameAs(BOOK);
-        PriceBook filledBook = BOOK.filledBy(Optional.of(new Backfill(Percent.of("20"), "own fills")));
+        PriceBook filledBook = BOOK.filledBy(new Backfill(Percent.of("20"), "own fills"));
         assertThat(filledBook.earth())
                 .allSatisfy(factor -> assertThat(factor.source().text()).contains("own fills (company)"));
     }

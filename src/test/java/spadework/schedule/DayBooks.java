@@ -80,7 +80,7 @@ final class DayBooks {
         return add(
                 Optional.of(measure),
                 Optional.empty(),
-                Optional.of(new Labor(crew, BigDecimal.ONE, machine, List.of())),
+                Optional.of(new Labor(crew, BigDecimal.ONE, machine, List.of(), Optional.empty())),
                 hours);
     }
 

@@ -27,24 +27,24 @@ public final class LabelPlacer {
             if (box.isInside(wish.zone()) && OccupiedArea.leaves(box, drawn)) {
                 Optional<Line> leader = wish.leader().map(from -> leader(from, box));
                 if (leader.isEmpty() || isClear(leader.get(), drawn)) {
-                    return shapes(wish, box, leader);
+                    List<Shape> shapes = new ArrayList<>();
+                    leader.ifPresent(shapes::add);
+                    shapes.add(words(wish, box));
+                    return shapes;
                 }
             }
         }
         return List.of();
     }
 
-    private static List<Shape> shapes(LabelRequest wish, Rect box, Optional<Line> leader) {
-        List<Shape> shapes = new ArrayList<>();
-        leader.ifPresent(shapes::add);
+    private static Label words(LabelRequest wish, Rect box) {
         double x = switch (wish.anchor()) {
             case "start" -> box.left();
             case "end" -> box.right();
             default -> box.center().x();
         };
         double y = LabelText.baseline(box);
-        shapes.add(new Label(x, y, wish.text(), wish.anchor(), wish.size(), wish.bold(), wish.role()));
-        return shapes;
+        return new Label(x, y, wish.text(), wish.anchor(), wish.size(), wish.bold(), wish.role());
     }
 
     /** A line that ends a little short of the words. */
