@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework;
 
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;

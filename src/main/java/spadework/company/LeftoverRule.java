@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.company;
 
 /** Who pays for what is left over of whole packages. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.company;
 
 /** What the company's profit is a percentage of. The two are never mixed up. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.company;
 
 /** Who pays sales tax on what. Set by the contractor with a tax adviser; it differs by state and kind of contract. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.figure;
 
 /** Inputs that do not make an answer: one is missing, one too many, or they contradict each other. */

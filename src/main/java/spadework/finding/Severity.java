@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.finding;
 
 /** How grave a finding is, gravest first. */

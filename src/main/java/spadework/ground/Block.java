@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.ground;
 
 /** A level rectangle in plan; feet, in the chain's layout. */

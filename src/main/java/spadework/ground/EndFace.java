@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.ground;
 
 /** The sloped face at an end where a trench stops in the open. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
 /** Where two dug walls meet. Each corner is named once, so it is counted once. */

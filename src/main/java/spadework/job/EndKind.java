@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
 /** How a trench ends where no other trench goes on from it. */

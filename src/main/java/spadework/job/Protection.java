@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
 /** How the trench is kept from falling in. */

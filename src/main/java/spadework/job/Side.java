@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
 /** The side of the house that a wall faces. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
 /** Soil type as the competent person classed it, 29 CFR 1926 Subpart P Appendix A. */

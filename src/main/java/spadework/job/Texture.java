@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
 /** Soil texture by hand test, in the USDA class names, with fill for what was put there. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.law;
 
 /** How a state limits the deposit. These are kinds, not one number. */

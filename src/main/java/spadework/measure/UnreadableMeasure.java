@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.measure;
 
 /** Text that is not a measure. It says what is allowed and how to fix it; the reader of the file adds the place. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
 /** The steps of a job in the order of the scope of work. */

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.register;
 
 /** A kind of document that has numbers of its own, counted from 1 within a job. */

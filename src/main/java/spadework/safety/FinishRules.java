@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
 import static spadework.safety.Found.advise;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.takeoff;
 
 /** The three volumes of the same soil: bank, as it lies; loose, as it is hauled; compacted, as it is filled. */

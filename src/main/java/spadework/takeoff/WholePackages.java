@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.takeoff;
 
 /** The one place where a quantity is rounded up to what is sold. */

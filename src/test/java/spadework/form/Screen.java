@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.form;
 
 import org.junit.jupiter.api.extension.ConditionEvaluationResult;

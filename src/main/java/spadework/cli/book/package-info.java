@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** The commands on the price book. */
 package spadework.cli.book;

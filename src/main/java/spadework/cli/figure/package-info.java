@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Commands of the calculators. */
 package spadework.cli.figure;

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** What several commands have in common. */
 package spadework.cli.option;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 /**
  * The house from above, in four steps. What the job says is first put in feet around the house ({@code PipeLayout},
  * {@code Surroundings}). {@code PlanBands} then says how far from the house each thing is drawn, and {@code PlanFrame}

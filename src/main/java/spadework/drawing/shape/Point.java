@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.shape;
 
 /** A place on the sheet, in points from the top left corner; y grows downward. */

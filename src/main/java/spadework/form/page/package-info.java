@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** The pages of a job. */
 package spadework.form.page;

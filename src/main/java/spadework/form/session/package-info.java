@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** The job being edited: undo, saving, steps. */
 package spadework.form.session;

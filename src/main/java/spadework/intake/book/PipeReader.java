@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.intake.book;
 
 import java.math.BigDecimal;

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** The company. */
 package spadework.intake.company;

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** State rules. */
 package spadework.intake.law;

@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.intake.source;
 
 /** A short, printable piece of what somebody wrote, fit for one line of a message. */

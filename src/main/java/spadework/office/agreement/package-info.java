@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Issue, accept, change, close. */
 package spadework.office.agreement;

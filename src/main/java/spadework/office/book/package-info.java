@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** The price book: show, edit, workbook. */
 package spadework.office.book;

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** What was signed, read back. */
 package spadework.office.records;

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Certificate, reissue, maintenance card. */
 package spadework.paperwork.warranty;

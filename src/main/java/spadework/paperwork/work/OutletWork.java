@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.work;
 
 /** Where the water ends. {@code kind} is {@code daylight}, {@code sump} or {@code approved storm}. */

@@ -1,2 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
 /** Faces, and which letters they have. */
 package spadework.press.font;
