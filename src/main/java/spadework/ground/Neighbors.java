@@ -6,22 +6,45 @@ import java.util.List;
 import java.util.Optional;
 import spadework.job.CornerKind;
 
-/** Which walls of a chain have trenches that meet otherwise than their corners say. */
+/**
+ * Which walls of a chain have trenches that meet otherwise than their corners say. Looked at are pieces: the strip in
+ * front of each wall and the rectangle at each outside corner. A place that no two pieces cover is counted right by the
+ * signed sum, so only walls whose pieces meet have to be cut level together; two such groups may share a wall, as long
+ * as nothing of one meets anything of the other.
+ */
 final class Neighbors {
     private final Chain chain;
-    private final boolean[] meets;
-    private final List<Block> widest;
+    private final List<Piece> pieces = new ArrayList<>();
     private final boolean alike;
+
+    /** By the wall before it: whether a corner lies within a group. */
+    private final boolean[] meets;
+
+    /** By wall: whether the corners on both its sides lie within one group. */
+    private final boolean[] bound;
+
+    /** A strip, or a corner's rectangle, at its widest; {@code from} and {@code to} are its walls. */
+    private record Piece(Block block, int from, int to) {}
 
     private Neighbors(Chain chain) {
         this.chain = chain;
-        this.meets = new boolean[chain.closed() ? chain.size() : Math.max(0, chain.size() - 1)];
-        this.widest = new ArrayList<>();
+        this.meets = new boolean[chain.turns().size()];
+        this.bound = new boolean[chain.size()];
         for (int i = 0; i < chain.size(); i++) {
-            widest.add(widest(i));
+            addPieces(i);
         }
         Strip first = chain.walls().get(0).strip();
         this.alike = chain.walls().stream().allMatch(wall -> first.isLike(wall.strip()));
+    }
+
+    private void addPieces(int i) {
+        Placed wall = chain.walls().get(i);
+        double length = wall.strip().length();
+        pieces.add(new Piece(Block.before(wall, 0, length, 0, reach(i)), i, i));
+        chain.turnAfter(i)
+                .filter(turn -> turn.kind() == CornerKind.OUTSIDE)
+                .ifPresent(turn -> pieces.add(new Piece(
+                        Block.before(wall, length, length + reach(chain.next(i)), 0, reach(i)), i, chain.next(i))));
     }
 
     /** The parts of the chain that have to be looked at together; none where the signed sum is exact. */
@@ -32,14 +55,14 @@ final class Neighbors {
     }
 
     private void compare() {
-        for (int i = 0; i < chain.size(); i++) {
-            for (int j = i + 1; j < chain.size(); j++) {
-                boolean next = j == i + 1;
-                boolean closing = chain.closed() && i == 0 && j == chain.size() - 1;
-                if (!next && !closing && meet(i, j)) {
-                    join(i, j);
+        for (int i = 0; i < pieces.size(); i++) {
+            for (int k = i + 1; k < pieces.size(); k++) {
+                if (meet(pieces.get(i), pieces.get(k))) {
+                    join(pieces.get(i), pieces.get(k));
                 }
             }
+        }
+        for (int i = 0; i < chain.size(); i++) {
             Optional<Turn> turn = chain.turnAfter(i);
             if (turn.isPresent() && turn.get().kind() == CornerKind.INSIDE && !isExact(i, chain.next(i))) {
                 meets[i] = true;
@@ -47,31 +70,33 @@ final class Neighbors {
         }
     }
 
-    private boolean meet(int i, int j) {
-        if (!widest.get(i).meets(widest.get(j))) {
-            return false;
-        }
-        Placed one = chain.walls().get(i);
-        Placed other = chain.walls().get(j);
-        boolean facing = Math.floorMod(one.turn() - other.turn(), 4) == 2
-                && one.out(other.x(), other.y()) > 1e-9
-                && other.out(one.x(), one.y()) > 1e-9;
-        return facing || !alike;
+    private boolean meet(Piece one, Piece other) {
+        return one.block().meets(other.block()) && !isCorner(one, other) && (!alike || isFacing(one, other));
     }
 
-    /** The strip at its widest, with the corners that an outside turn adds at its ends. */
-    private Block widest(int i) {
-        Placed wall = chain.walls().get(i);
-        Strip strip = wall.strip();
-        double before = chain.turnBefore(i)
-                .filter(turn -> turn.kind() == CornerKind.OUTSIDE)
-                .map(turn -> reach(Math.floorMod(i - 1, chain.size())))
-                .orElse(0.0);
-        double after = chain.turnAfter(i)
-                .filter(turn -> turn.kind() == CornerKind.OUTSIDE)
-                .map(turn -> reach(chain.next(i)))
-                .orElse(0.0);
-        return Block.before(wall, -before, strip.length() + after, 0, reach(i));
+    /** Strips of two walls with a corner between them: their corner's own term speaks for what they share. */
+    private boolean isCorner(Piece one, Piece other) {
+        boolean strips = one.from() == one.to() && other.from() == other.to();
+        return strips && (isNext(one.from(), other.from()) || isNext(other.from(), one.from()));
+    }
+
+    private boolean isNext(int wall, int other) {
+        return chain.turnAfter(wall).isPresent() && chain.next(wall) == other;
+    }
+
+    private boolean isFacing(Piece one, Piece other) {
+        return isFacing(one.from(), other.from())
+                || isFacing(one.from(), other.to())
+                || isFacing(one.to(), other.from())
+                || isFacing(one.to(), other.to());
+    }
+
+    private boolean isFacing(int i, int j) {
+        Placed one = chain.walls().get(i);
+        Placed other = chain.walls().get(j);
+        return Math.floorMod(one.turn() - other.turn(), 4) == 2
+                && one.out(other.x(), other.y()) > 1e-9
+                && other.out(one.x(), one.y()) > 1e-9;
     }
 
     private double reach(int i) {
@@ -99,46 +124,48 @@ final class Neighbors {
         return strip.length() >= needed;
     }
 
-    private void join(int i, int j) {
-        int there = j - i;
-        boolean around = chain.closed() && chain.size() - there < there;
-        int from = around ? j : i;
-        int steps = around ? chain.size() - there : there;
+    /** Joins all walls from one piece to the other, the shorter way where the chain is closed. */
+    private void join(Piece one, Piece other) {
+        int n = chain.size();
+        int there = Math.floorMod(other.to() - one.from(), n);
+        int back = Math.floorMod(one.to() - other.from(), n);
+        boolean around = chain.closed() && back < there;
+        int from = around ? other.from() : one.from();
+        int steps = around ? back : there;
         for (int k = 0; k < steps; k++) {
-            meets[(from + k) % meets.length] = true;
+            meets[(from + k) % n] = true;
+            if (k > 0) {
+                bound[(from + k) % n] = true;
+            }
         }
     }
 
-    /** Runs of walls that meet, each with the wall before and the wall after it. */
+    /** Runs of corners within one group. */
     private List<Chain> joined() {
         List<Chain> parts = new ArrayList<>();
         int n = chain.size();
         int begin = 0;
         if (chain.closed()) {
-            while (begin < n && (meets[begin] || meets[(begin + 1) % n] || meets[(begin + 2) % n])) {
+            while (begin < n && bound[begin]) {
                 begin++;
             }
             if (begin == n) {
                 return List.of(chain.part(0, n));
             }
         }
+        int corners = meets.length;
         int k = 0;
-        while (k < meets.length) {
+        while (k < corners) {
             if (!meets[(begin + k) % n]) {
                 k++;
                 continue;
             }
             int last = k;
-            while (last + 1 < meets.length
-                    && (meets[(begin + last + 1) % n]
-                            || (last + 2 < meets.length && meets[(begin + last + 2) % n])
-                            || (last + 3 < meets.length && meets[(begin + last + 3) % n]))) {
+            while (last + 1 < corners && meets[(begin + last + 1) % n] && bound[(begin + last + 1) % n]) {
                 last++;
             }
-            int from = Math.max(0, k - 1);
-            int to = last + 2;
-            int walls = chain.closed() ? to - from + 1 : Math.min(n - 1, to) - from + 1;
-            parts.add(chain.part(chain.closed() ? begin + from : from, walls));
+            int walls = last - k + 2;
+            parts.add(walls > n ? chain.part(0, n) : chain.part((begin + k) % n, walls));
             k = last + 1;
         }
         return parts;

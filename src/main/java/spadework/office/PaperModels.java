@@ -3,6 +3,7 @@ package spadework.office;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -34,6 +35,11 @@ import spadework.press.svg.SceneSvg;
 public final class PaperModels {
     private final Bid bid;
     private final List<Sheet> sheets = new ArrayList<>();
+
+    /** Plans by the very job that they show: several papers of a bid show the same one. */
+    private final Map<Job, Scene> plans = new IdentityHashMap<>();
+
+    private final Map<Scene, String> drawings = new IdentityHashMap<>();
 
     private PaperModels(Bid bid) {
         this.bid = bid;
@@ -75,7 +81,7 @@ public final class PaperModels {
                 PaperKind.COST_SHEET,
                 Map.of(
                         "sheet", CostSheetPaper.of(agreed, bid.quote()),
-                        "plan", drawn(PlanSketch.of(agreed.job())),
+                        "plan", drawn(plan(agreed.job())),
                         "days", plan,
                         "dayChart", drawn(plan.chart()),
                         "choices", DigChoices.rows(agreed),
@@ -83,7 +89,9 @@ public final class PaperModels {
     }
 
     private void proposal(Dossier proposed) {
-        Scene plan = PlanSketch.withOptions(proposed.job());
+        Scene plan = proposed.job().agreement().options().isEmpty()
+                ? plan(proposed.job())
+                : PlanSketch.withOptions(proposed.job());
         put(
                 PaperKind.PROPOSAL,
                 Map.of(
@@ -95,7 +103,7 @@ public final class PaperModels {
     }
 
     private void scope(Dossier agreed) {
-        Scene plan = PlanSketch.of(agreed.job());
+        Scene plan = plan(agreed.job());
         put(
                 PaperKind.SCOPE,
                 Map.of(
@@ -107,14 +115,14 @@ public final class PaperModels {
 
     /** Drawn as contracted: no later change moves what was signed. */
     private void contract(Dossier contracted) {
-        Scene plan = PlanSketch.of(contracted.job());
+        Scene plan = plan(contracted.job());
         put(PaperKind.CONTRACT, Map.of("contract", ContractPaper.of(contracted, plan), "plan", drawn(plan)));
     }
 
     private void warranty(Dossier agreed) {
         Job job = agreed.job();
         boolean issued = job.closed().flatMap(Closed::certificate).isPresent();
-        Scene plan = PlanSketch.of(issued ? BuiltJob.of(job) : job);
+        Scene plan = plan(issued ? BuiltJob.of(job) : job);
         WarrantyCertificate certificate = CertificatePaper.of(agreed, plan);
         put(
                 PaperKind.WARRANTY,
@@ -149,7 +157,11 @@ public final class PaperModels {
         sheets.add(new Sheet(file, paper.template(), model, date));
     }
 
-    private static String drawn(Scene plan) {
-        return SceneSvg.of(plan);
+    private Scene plan(Job job) {
+        return plans.computeIfAbsent(job, PlanSketch::of);
+    }
+
+    private String drawn(Scene scene) {
+        return drawings.computeIfAbsent(scene, SceneSvg::of);
     }
 }

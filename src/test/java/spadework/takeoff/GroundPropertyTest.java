@@ -247,7 +247,7 @@ class GroundPropertyTest {
 
     static Stream<Arguments> houses() {
         Random random = new Random(SEED);
-        return IntStream.range(0, 120).mapToObj(i -> house(random, i));
+        return IntStream.range(0, 192).mapToObj(i -> house(random, i));
     }
 
     private static Arguments house(Random random, int i) {
@@ -261,12 +261,14 @@ class GroundPropertyTest {
             "%1$s R %5$s R %1$s R %5$s R",
             "%6$s R %7$s R %3$s L %4$s R %8$s R %5$s R",
             "%1$s L %4$s R %3$s R %4$s L %2$s R %5$s R %9$s R %5$s R",
-            "%1$s R %4$s L %3$s L %4$s R %2$s R %5$s R %9$s R %5$s R"
+            "%1$s R %4$s L %3$s L %4$s R %2$s R %5$s R %9$s R %5$s R",
+            "%1$s L %4$s R %3$s R %4$s L %2$s L %4$s R %3$s R %4$s L %1$s R %5$s R %10$s R %5$s R",
+            "%1$s R %4$s L %3$s L %4$s R %2$s R %4$s L %3$s L %4$s R %1$s R %5$s R %10$s R %5$s R"
         };
-        String[] names = {"rectangle", "L", "T or bump-out", "U or court"};
+        String[] names = {"rectangle", "L", "T or bump-out", "U or court", "two bump-outs", "two courts"};
         int shape = i / 4 % shapes.length;
         double wide = a + w;
-        String plan = String.format(Locale.ROOT, shapes[shape], a, c, w, d, h, wide, h - d, wide - w, a + w + c);
+        String plan = String.format(Locale.ROOT, shapes[shape], a, c, w, d, h, wide, h - d, wide - w, a + w + c, 2 * a + 2 * w + c);
         PlanHouse house = PlanHouse.of(plan);
         double depth = size(random, 1.5, 8, metric);
         boolean alike = i % 3 == 0;

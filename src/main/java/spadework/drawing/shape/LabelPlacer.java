@@ -20,14 +20,17 @@ public final class LabelPlacer {
 
     /** The words where nothing else is, with their leader if they have one; empty if there is no such place. */
     public static List<Shape> place(LabelRequest wish, List<Shape> drawn) {
+        double reach = wish.reach();
+        Rect field = Rect.around(wish.target(), wish.width() + 2 * reach, wish.size() + 2 * reach);
+        Obstacles obstacles = new Obstacles(field.within(wish.zone()), drawn);
         for (Point step : AROUND) {
-            if (Math.hypot(step.x(), step.y()) > wish.reach()) {
+            if (step.x() * step.x() + step.y() * step.y() > reach * reach) {
                 return List.of();
             }
             Rect box = Rect.around(wish.target().plus(step.x(), step.y()), wish.width(), wish.size());
-            if (box.isInside(wish.zone()) && OccupiedArea.leaves(box, drawn)) {
+            if (box.isInside(wish.zone()) && obstacles.leave(box)) {
                 Optional<Line> leader = wish.leader().map(from -> leader(from, box));
-                if (leader.isEmpty() || isClear(leader.get(), drawn)) {
+                if (leader.isEmpty() || isClear(leader.get(), obstacles)) {
                     List<Shape> shapes = new ArrayList<>();
                     leader.ifPresent(shapes::add);
                     shapes.add(words(wish, box));
@@ -54,8 +57,8 @@ public final class LabelPlacer {
         return new Line(from.x(), from.y(), to.x(), to.y(), Shape.Weight.THIN, Shape.Role.DIMENSION, false);
     }
 
-    private static boolean isClear(Line line, List<Shape> drawn) {
-        return OccupiedArea.leavesLine(new Point(line.x1(), line.y1()), new Point(line.x2(), line.y2()), drawn);
+    private static boolean isClear(Line line, Obstacles obstacles) {
+        return obstacles.leaveLine(new Point(line.x1(), line.y1()), new Point(line.x2(), line.y2()));
     }
 
     private static List<Point> around() {

@@ -11,7 +11,7 @@ import spadework.drawing.shape.Shape.Line;
 /** Where something is drawn already. */
 public final class OccupiedArea {
     /** White space kept around words, points. */
-    private static final double CLEAR = 2;
+    static final double CLEAR = 2;
 
     private static final double ARROW_HALF_WIDTH = 3;
 
@@ -22,18 +22,40 @@ public final class OccupiedArea {
         return shapes.stream().noneMatch(shape -> touches(shape, box.grown(CLEAR)));
     }
 
-    /** True if a line between the two points would run through none of the labels and symbols. */
+    /** True if a line between the two points would run through none of the labels. */
     static boolean leavesLine(Point a, Point b, List<Shape> shapes) {
-        for (Shape shape : shapes) {
-            if (shape instanceof Label label
-                    && LabelText.box(label).grown(CLEAR).isCrossedBy(a, b)) {
-                return false;
-            }
-        }
-        return true;
+        return new Obstacles(new Rect(a.x(), a.y(), a.x(), a.y()), shapes).leaveLine(a, b);
     }
 
-    private static boolean touches(Shape shape, Rect box) {
+    /** An upright rectangle that holds all places at which a shape can be touched. */
+    static Rect bounds(Shape shape) {
+        if (shape instanceof Line line) {
+            return new Rect(
+                            Math.min(line.x1(), line.x2()),
+                            Math.min(line.y1(), line.y2()),
+                            Math.max(line.x1(), line.x2()),
+                            Math.max(line.y1(), line.y2()))
+                    .grown(ARROW_HALF_WIDTH);
+        }
+        if (shape instanceof Dot dot) {
+            return Rect.around(new Point(dot.x(), dot.y()), 0, 0).grown(dot.radius() + 0.5);
+        }
+        if (shape instanceof Box drawn) {
+            return new Rect(drawn.x(), drawn.y(), drawn.x() + drawn.width(), drawn.y() + drawn.height()).grown(0.5);
+        }
+        if (shape instanceof Area area) {
+            return new Rect(
+                            area.corners().stream().mapToDouble(Point::x).min().orElse(0),
+                            area.corners().stream().mapToDouble(Point::y).min().orElse(0),
+                            area.corners().stream().mapToDouble(Point::x).max().orElse(0),
+                            area.corners().stream().mapToDouble(Point::y).max().orElse(0))
+                    .grown(0.5);
+        }
+        return LabelText.box((Label) shape);
+    }
+
+    /** Whether a box reaches a shape. */
+    static boolean touches(Shape shape, Rect box) {
         if (shape instanceof Line line) {
             Point a = new Point(line.x1(), line.y1());
             Point b = new Point(line.x2(), line.y2());

@@ -25,8 +25,22 @@ public record Rect(double left, double top, double right, double bottom) {
         return new Rect(left - by, top - by, right + by, bottom + by);
     }
 
+    /** What both have in common; turned inside out where that is nothing. */
+    Rect within(Rect other) {
+        return new Rect(
+                Math.max(left, other.left),
+                Math.max(top, other.top),
+                Math.min(right, other.right),
+                Math.min(bottom, other.bottom));
+    }
+
     public boolean overlaps(Rect other) {
         return left < other.right && other.left < right && top < other.bottom && other.top < bottom;
+    }
+
+    /** True if both have a point in common, be it on their edges. */
+    boolean meets(Rect other) {
+        return left <= other.right && other.left <= right && top <= other.bottom && other.top <= bottom;
     }
 
     boolean isInside(Rect outer) {
@@ -40,20 +54,22 @@ public record Rect(double left, double top, double right, double bottom) {
 
     /** True if any part of the straight line from a to b lies in the rectangle: the line is clipped edge by edge. */
     boolean isCrossedBy(Point a, Point b) {
-        double dx = b.x() - a.x();
-        double dy = b.y() - a.y();
-        double[] run = {-dx, dx, -dy, dy};
-        double[] room = {a.x() - left, right - a.x(), a.y() - top, bottom - a.y()};
         double enter = 0;
         double leave = 1;
         for (int edge = 0; edge < 4; edge++) {
-            if (run[edge] == 0 && room[edge] < 0) {
+            boolean across = edge < 2;
+            double run = across ? b.x() - a.x() : b.y() - a.y();
+            double toLow = across ? a.x() - left : a.y() - top;
+            double toHigh = across ? right - a.x() : bottom - a.y();
+            double toward = edge % 2 == 0 ? -run : run;
+            double room = edge % 2 == 0 ? toLow : toHigh;
+            if (toward == 0 && room < 0) {
                 return false;
             }
-            if (run[edge] < 0) {
-                enter = Math.max(enter, room[edge] / run[edge]);
-            } else if (run[edge] > 0) {
-                leave = Math.min(leave, room[edge] / run[edge]);
+            if (toward < 0) {
+                enter = Math.max(enter, room / toward);
+            } else if (toward > 0) {
+                leave = Math.min(leave, room / toward);
             }
         }
         return enter <= leave;

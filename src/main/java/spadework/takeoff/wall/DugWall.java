@@ -20,6 +20,12 @@ import spadework.working.Working;
 
 /** The soil that is dug at one wall, with the corners that are counted with it. */
 public final class DugWall {
+    private static final String CUT =
+            "rectangles of the trenches cut level, each place once, less their signed sum";
+
+    /** Slices that a working lists one by one; of more it tells how many they are. */
+    private static final int LISTED = 12;
+
     private DugWall() {}
 
     /** Bank volume in cubic yards; negative where a short wall's trench lies within those of its neighbors. */
@@ -143,38 +149,49 @@ public final class DugWall {
     public static List<Term> shared(String symbol, List<Overlap> overlaps) {
         List<Term> terms = new ArrayList<>();
         for (Overlap overlap : overlaps) {
-            List<Working> slices = new ArrayList<>();
-            StringBuilder formula = new StringBuilder();
+            terms.add(new Term(true, shared(symbol + (terms.size() + 1), overlap)));
+        }
+        return terms;
+    }
+
+    private static Worked shared(String symbol, Overlap overlap) {
+        List<Working> slices = new ArrayList<>();
+        StringBuilder formula = new StringBuilder();
+        if (overlap.slices().size() > LISTED) {
+            formula.append("z");
+            slices.add(Listed.of(
+                    "z",
+                    "all " + overlap.slices().size() + " slices together",
+                    overlap.volume(),
+                    Unit.CUBIC_FOOT,
+                    CUT + ", rule of Gauss with two places in each slice"));
+        } else {
             for (Slice slice : overlap.slices()) {
                 String each = "z" + (slices.size() + 1);
                 slices.add(slice(each, slice));
                 formula.append(formula.isEmpty() ? "" : " + ").append(each);
             }
-            terms.add(new Term(
-                    true,
-                    Worked.of(
-                            symbol + (terms.size() + 1),
-                            "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
-                            overlap.volume(),
-                            Unit.CUBIC_FOOT,
-                            new Formula(formula.toString(), "each place that two trenches share is dug once"),
-                            slices.toArray(Working[]::new))));
         }
-        return terms;
+        return Worked.of(
+                symbol,
+                "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
+                overlap.volume(),
+                Unit.CUBIC_FOOT,
+                new Formula(formula.toString(), "each place that two trenches share is dug once"),
+                slices.toArray(Working[]::new));
     }
 
     private static Worked slice(String symbol, Slice slice) {
-        String cut = "rectangles of the trenches cut level, each place once, less their signed sum";
         return Worked.of(
                 symbol,
                 "slice",
                 slice.volume(),
                 Unit.CUBIC_FOOT,
                 new Formula("(zb − za) ÷ 2 × (a + b)", "rule of Gauss with two places, exact for a quadratic"),
-                Listed.of("za", "slice from, over the bottom", slice.from(), Unit.FOOT, cut),
-                Listed.of("zb", "slice to", slice.to(), Unit.FOOT, cut),
-                Listed.of("a", "area at the lower place", slice.low(), Unit.SQUARE_FOOT, cut),
-                Listed.of("b", "area at the upper place", slice.high(), Unit.SQUARE_FOOT, cut));
+                Listed.of("za", "slice from, over the bottom", slice.from(), Unit.FOOT, CUT),
+                Listed.of("zb", "slice to", slice.to(), Unit.FOOT, CUT),
+                Listed.of("a", "area at the lower place", slice.low(), Unit.SQUARE_FOOT, CUT),
+                Listed.of("b", "area at the upper place", slice.high(), Unit.SQUARE_FOOT, CUT));
     }
 
     /** The corner up to a height above the trench's bottom, cubic feet. */
