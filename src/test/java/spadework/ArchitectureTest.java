@@ -55,7 +55,7 @@ class ArchitectureTest {
       ground               | measure working job pricebook trench water
       takeoff.wall         | measure working job pricebook trench ground
       takeoff              | measure working job company pricebook trench water ground takeoff.wall
-      schedule             | measure finding working job company pricebook takeoff
+      schedule             | measure finding working job company pricebook law takeoff
       safety               | measure finding working job pricebook trench water.flow water ground takeoff.wall takeoff
       pricing              | measure money working job company pricebook takeoff schedule
       figure               | measure money finding working job pricebook law trench water.flow water takeoff.wall takeoff safety pricing

@@ -9,6 +9,7 @@ import com.fasterxml.jackson.databind.node.JsonNodeFactory;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.function.Function;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
@@ -90,10 +91,25 @@ public final class Listing {
         return text(root);
     }
 
-    /** Findings alone. */
-    public static String check(Job job, List<Finding> findings, Phrases phrases) {
+    /**
+     * A way to dig beside the others.
+     *
+     * @param offered whether nothing that the job states stands against it
+     * @param verdict in words: what is against it, or how it compares
+     * @param figures what it comes to, as printed, by name; none where it is not offered
+     */
+    public record DigWay(String way, boolean offered, String verdict, Map<String, String> figures) {}
+
+    /** Findings, and the ways to dig side by side. */
+    public static String check(Job job, List<Finding> findings, List<DigWay> ways, Phrases phrases) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("job", job.number());
+        ArrayNode choices = root.putArray("choices");
+        for (DigWay way : ways) {
+            ObjectNode choice = choices.addObject();
+            choice.put("way", way.way()).put("offered", way.offered()).put("verdict", way.verdict());
+            way.figures().forEach(choice::put);
+        }
         root.set("findings", findings(findings, phrases));
         root.put("deference", phrases.deference());
         return text(root);

@@ -167,6 +167,6 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
 
     /** The findings for other programs, as JSON. */
     public String checkListing() {
-        return Listing.check(dossier.job(), findings(), dossier.phrases());
+        return Listing.check(dossier.job(), findings(), DigChoices.listed(dossier), dossier.phrases());
     }
 }

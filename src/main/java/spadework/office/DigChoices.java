@@ -4,7 +4,9 @@ package spadework.office;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
+import spadework.listing.Listing;
 import spadework.money.Dollars;
 import spadework.office.reply.TextColumns;
 import spadework.paperwork.Dossier;
@@ -41,6 +43,32 @@ final class DigChoices {
             lines.addAll(TextColumns.of(rows));
         }
         return lines;
+    }
+
+    /** The same for other programs. */
+    static List<Listing.DigWay> listed(Dossier dossier) {
+        if (dossier.job().agreement().accepted().isPresent()) {
+            return List.of();
+        }
+        TrenchChoices choices = of(dossier);
+        return choices.all().stream()
+                .map(choice -> new Listing.DigWay(
+                        choice.way().word(),
+                        choice.isOffered(),
+                        verdict(choice, choices, dossier.terms()),
+                        choice.priced().map(DigChoices::figures).orElse(Map.of())))
+                .toList();
+    }
+
+    private static Map<String, String> figures(TrenchChoice.Priced priced) {
+        Map<String, String> figures = new LinkedHashMap<>();
+        figures.put("soil", priced.soil().toPlainString() + " cy");
+        figures.put("restoration", priced.restoration().plain());
+        figures.put("workingDays", Integer.toString(priced.days()));
+        figures.put("finish", priced.finish().toString());
+        figures.put("rental", priced.rental().plain());
+        figures.put("price", priced.price().plain());
+        return figures;
     }
 
     private static TrenchChoices of(Dossier dossier) {

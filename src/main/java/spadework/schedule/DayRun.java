@@ -18,7 +18,7 @@ final class DayRun {
     /** Rest of floating point, in hours. */
     private static final double NOTHING = 1e-9;
 
-    private final WorkCalendar calendar;
+    private final WorkDays workDays;
     private final double hours;
     private final int crews;
     private final List<WorkDay> days = new ArrayList<>();
@@ -26,7 +26,7 @@ final class DayRun {
 
     /** @param hours a day, with overtime */
     DayRun(WorkCalendar calendar, LocalDate start, double hours, int crews) {
-        this.calendar = calendar;
+        this.workDays = new WorkDays(calendar);
         this.hours = hours;
         this.crews = crews;
         this.open = new Open(working(start));
@@ -99,11 +99,7 @@ final class DayRun {
     }
 
     LocalDate working(LocalDate day) {
-        LocalDate found = day;
-        while (!calendar.workDays().contains(found.getDayOfWeek())) {
-            found = found.plusDays(1);
-        }
-        return found;
+        return workDays.from(day);
     }
 
     LocalDate after(LocalDate day) {

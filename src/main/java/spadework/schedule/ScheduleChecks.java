@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.schedule;
 
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +23,7 @@ public final class ScheduleChecks {
             return found;
         }
         Schedule stated = job.schedule();
+        WorkDays worked = new WorkDays(calendar.calendar());
         if (calendar.workingDays() > stated.workingDays()) {
             found.add(finding(
                     "days-over-schedule",
@@ -47,7 +47,7 @@ public final class ScheduleChecks {
                             "finish", calendar.finish().toString(),
                             "stated", stated.latestFinish().toString())));
         }
-        int room = workingDays(calendar.calendar(), stated.earliestStart(), stated.latestFinish());
+        int room = worked.between(stated.earliestStart(), stated.latestFinish());
         if (stated.workingDays() > room) {
             found.add(finding(
                     "schedule-too-narrow",
@@ -63,7 +63,7 @@ public final class ScheduleChecks {
                             "to",
                             stated.latestFinish().toString())));
         }
-        if (calendar.start().isAfter(nextWorkingDay(calendar.calendar(), stated.earliestStart()))) {
+        if (calendar.start().isAfter(worked.from(stated.earliestStart()))) {
             found.add(finding(
                     "start-before-ready",
                     Severity.MUST,
@@ -93,23 +93,6 @@ public final class ScheduleChecks {
                             "crews", crews(calendar.crews()),
                             "hours", WorkCalendar.USUAL.hoursPerDay().toPlainString() + " h",
                             "weather", WorkCalendar.USUAL.weather().text())));
-        }
-        return found;
-    }
-
-    /** Days of work between two days, both counted. */
-    static int workingDays(WorkCalendar calendar, LocalDate from, LocalDate to) {
-        int count = 0;
-        for (LocalDate day = from; !day.isAfter(to); day = day.plusDays(1)) {
-            count += calendar.workDays().contains(day.getDayOfWeek()) ? 1 : 0;
-        }
-        return count;
-    }
-
-    private static LocalDate nextWorkingDay(WorkCalendar calendar, LocalDate day) {
-        LocalDate found = day;
-        while (!calendar.workDays().contains(found.getDayOfWeek())) {
-            found = found.plusDays(1);
         }
         return found;
     }

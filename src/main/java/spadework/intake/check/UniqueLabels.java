@@ -13,6 +13,7 @@ import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletCandidate;
 import spadework.job.SolidRun;
+import spadework.job.TestPit;
 import spadework.job.Wall;
 import spadework.pricebook.Section;
 
@@ -34,6 +35,7 @@ public final class UniqueLabels {
         labels.addAll("/water/roofLines", job.water().roofLines(), SolidRun::label);
         labels.addAll("/water/outlets", job.water().outlets(), Outlet::label);
         labels.addAll("/water/candidates", job.water().candidates(), OutletCandidate::label);
+        labels.addAll("/site/testPits", job.site().testPits(), TestPit::label);
         new UniqueLabels(sheet).addAll("/water/downspouts", job.water().downspouts(), Downspout::label);
     }
 
@@ -51,7 +53,7 @@ public final class UniqueLabels {
                 seen.putIfAbsent(label, "in line " + sheet.placeOf(pointer).line());
         if (first != null) {
             String found = "the label " + Excerpt.quoted(label) + ", taken " + first;
-            sheet.fault(pointer, found, "each label once among walls, pipes and outlets", "choose another label");
+            sheet.fault(pointer, found, "each label once among walls, pipes, outlets and test pits", "choose another label");
         }
     }
 }

@@ -3,6 +3,7 @@ package spadework.intake.company;
 
 import java.math.BigDecimal;
 import java.time.DayOfWeek;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
@@ -16,6 +17,7 @@ import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
+import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Counts;
 import spadework.intake.value.Limits;
@@ -56,6 +58,8 @@ public final class WorkCalendarReader {
                 fields.get("crews", CREWS, usual.crews()),
                 fields.get("hoursPerDay", hours("1", "16"), usual.hoursPerDay()),
                 fields.get("workDays", new ValueKind<>("[\"monday\"]", WorkCalendarReader::workDays), usual.workDays()),
+                fields.get("worksHolidays", Texts.YES_OR_NO, usual.worksHolidays()),
+                fields.get("daysOff", new ValueKind<>("[\"2026-11-27\"]", WorkCalendarReader::daysOff), usual.daysOff()),
                 fields.get("weather", Shares.fromZeroTo(100), usual.weather()),
                 fields.get("standingDays", Counts.between(1, 99), usual.standingDays()),
                 fields.get("waits", WAITS, Waits.NONE));
@@ -73,6 +77,18 @@ public final class WorkCalendarReader {
         }
         if (days.isEmpty() && !node.isSilent()) {
             node.fault("a week without a day of work", "at least one day", "add \"monday\"");
+        }
+        return days;
+    }
+
+    private static List<LocalDate> daysOff(SourceNode node) {
+        List<LocalDate> days = new ArrayList<>();
+        for (SourceNode element : node.elements()) {
+            LocalDate read = CalendarDates.DATE.read(element);
+            if (days.contains(read) && element.sheet().isSound(element.pointer())) {
+                element.fault(element.written() + " a second time", "each day once", "take one of the two out");
+            }
+            days.add(read);
         }
         return days;
     }

@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.company.PriceRules;
@@ -24,6 +25,7 @@ import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
 import spadework.paperwork.work.MeasuredRows;
 import spadework.paperwork.work.WaterDesignRows;
+import spadework.pricebook.Material;
 import spadework.pricing.PricedLine;
 import spadework.pricing.PricedSection;
 import spadework.pricing.Quote;
@@ -150,7 +152,22 @@ public final class CostSheetPaper {
                 waste,
                 purchase.packages(),
                 purchase.sold(),
-                purchase.working().line());
+                purchase.working().line(),
+                stock(dossier, purchase));
+    }
+
+    /** What the company's rule lets the job not pay of what is left over. */
+    private static Optional<PurchaseRow.Stock> stock(Dossier dossier, Purchase purchase) {
+        Material material = dossier.book().get(purchase.code()).material().orElseThrow();
+        BigDecimal over = purchase.packages().subtract(purchase.needed());
+        BigDecimal carried = BigDecimal.ONE.subtract(
+                dossier.company().priceRules().leftovers().jobBears().fraction());
+        if (over.signum() <= 0 || carried.signum() == 0) {
+            return Optional.empty();
+        }
+        return Optional.of(new PurchaseRow.Stock(
+                Figures.withUnit(over.multiply(material.holds()), material.unit()),
+                material.cost().exact().times(over.multiply(carried)).toCents(RoundingMode.HALF_UP)));
     }
 
     private static List<CrewRow> crews(Dossier dossier, Quote quote) {
