@@ -37,9 +37,9 @@ public final class PaperModels {
     private final List<Sheet> sheets = new ArrayList<>();
 
     /** Plans by the very job that they show: several papers of a bid show the same one. */
-    private final Map<Job, Scene> plans = new IdentityHashMap<>();
+    private final IdentityHashMap<Job, Scene> plans = new IdentityHashMap<>();
 
-    private final Map<Scene, String> drawings = new IdentityHashMap<>();
+    private final IdentityHashMap<Scene, String> drawings = new IdentityHashMap<>();
 
     private PaperModels(Bid bid) {
         this.bid = bid;

@@ -211,4 +211,144 @@ class ContentsCheckTest {
         assertThat(PHRASES.what(finding)).isEqualTo("MD wants in the contract: this. It is not there.");
         assertThat(PHRASES.action(finding)).isNotBlank().doesNotContain("{");
     }
+
+    /** A pack of rules of the test's own: every field of its findings is told, and how far its law was read. */
+    private static StateRules pack(List<RequiredContent> contents, List<LegalNotice> notices) {
+        StateRules federal = STATES.federal();
+        return new StateRules(
+                "ZZ",
+                "test",
+                Optional.empty(),
+                true,
+                federal.deposit(),
+                federal.cancel(),
+                contents,
+                notices,
+                Map.of("contents", "R", "cancel", "RS"),
+                List.of(),
+                List.of("Z.C. 1", "Z.C. 2"),
+                "2026-08-01");
+    }
+
+    private static LegalNotice notice(Content serves, Optional<String> wording, Optional<Dollars> above) {
+        return new LegalNotice(
+                "test notice",
+                serves,
+                NoticePlace.ABOVE_THE_SIGNATURE,
+                12,
+                true,
+                true,
+                wording,
+                true,
+                above,
+                NoticeCase.ALWAYS,
+                "RX",
+                "Z.C. 3");
+    }
+
+    private static List<Finding> check(StateRules pack, String price) {
+        return ContentsCheck.of(
+                "ZZ", STATES.federal(), Optional.of(pack), EnumSet.noneOf(Content.class), Dollars.of(price), false);
+    }
+
+    @Test
+    void findingOfAMissingContentTellsWhatTheLawAsksAndHowFarItWasRead() {
+        List<RequiredContent> contents = List.of(
+                new RequiredContent(Content.SALESPERSON, "who sold it", "M"),
+                new RequiredContent(Content.PRICE, "the price", "R"));
+        assertThat(check(pack(contents, List.of()), "100.00"))
+                .contains(
+                        new Finding(
+                                "content-salesperson",
+                                Severity.MUST,
+                                "ZZ",
+                                Map.of("asks", "who sold it", "law", "ZZ"),
+                                "Z.C. 1; Z.C. 2 (from memory; not verified)"),
+                        new Finding(
+                                "content-price",
+                                Severity.MUST,
+                                "ZZ",
+                                Map.of("asks", "the price", "law", "ZZ"),
+                                "Z.C. 1; Z.C. 2"),
+                        new Finding(
+                                "rules-unverified",
+                                Severity.ADVISE,
+                                "ZZ",
+                                Map.of("facts", "cancel (secondary source)", "asOf", "2026-08-01"),
+                                "Z.C. 1; Z.C. 2"));
+    }
+
+    @Test
+    void findingOfAnUnwordedNoticeTellsItsTypeAndPlaceAndIsNotSaidTwice() {
+        List<RequiredContent> contents = List.of(new RequiredContent(Content.WARRANTY, "a notice", "R"));
+        StateRules pack = pack(contents, List.of(notice(Content.WARRANTY, Optional.empty(), Optional.empty())));
+        assertThat(check(pack, "100.00"))
+                .contains(new Finding(
+                        "notice-unworded",
+                        Severity.MUST,
+                        "ZZ",
+                        Map.of(
+                                "notice", "test notice",
+                                "place", "above the signature",
+                                "type", "at least 12 points, bold, capitals",
+                                "law", "ZZ"),
+                        "Z.C. 3 (excerpt read; not verified)"))
+                .noneMatch(finding -> finding.id().equals("content-warranty"));
+    }
+
+    @Test
+    void typeOfANoticeNamesOnlyWhatTheLawAsks() {
+        LegalNotice plain = new LegalNotice(
+                "plain notice",
+                Content.WARRANTY,
+                NoticePlace.BODY,
+                1,
+                false,
+                false,
+                Optional.empty(),
+                true,
+                Optional.empty(),
+                NoticeCase.ALWAYS,
+                "R",
+                "Z.C. 4");
+        assertThat(check(pack(List.of(), List.of(plain)), "100.00"))
+                .filteredOn(finding -> finding.id().equals("notice-unworded"))
+                .filteredOn(finding -> finding.about().equals("ZZ"))
+                .filteredOn(finding -> finding.citation().equals("Z.C. 4"))
+                .extracting(finding -> finding.values().get("type"))
+                .containsExactly("at least 1 point");
+    }
+
+    /** What the program words itself is missing where the contract lacks it, above the notice's price only. */
+    @ParameterizedTest(name = "{0}: wanted is {1}")
+    @CsvSource({"500.00, false", "500.01, true"})
+    void wordedNoticeThatIsNotThereIsMissingAboveItsPrice(String price, boolean wanted) {
+        List<RequiredContent> contents = List.of(new RequiredContent(Content.WARRANTY, "a notice", "R"));
+        LegalNotice worded = notice(Content.WARRANTY, Optional.of("Words."), Optional.of(Dollars.of("500.00")));
+        List<Finding> found = check(pack(contents, List.of(worded)), price);
+        assertThat(ids(found).contains("content-warranty")).isEqualTo(wanted);
+        assertThat(found).noneMatch(finding -> finding.citation().startsWith("Z.C. 3"));
+    }
+
+    /** The price of one notice says nothing of a content that another serves. */
+    @Test
+    void priceOfANoticeHoldsForItsOwnContentAlone() {
+        List<RequiredContent> contents = List.of(new RequiredContent(Content.SALESPERSON, "who sold it", "R"));
+        LegalNotice dear = notice(Content.WARRANTY, Optional.empty(), Optional.of(Dollars.of("500.00")));
+        assertThat(ids(check(pack(contents, List.of(dear)), "100.00"))).contains("content-salesperson");
+    }
+
+    /** A worded notice of the same content without a price of its own is wanted at any price. */
+    @Test
+    void noticeWithoutAPriceIsWantedAtAnyPrice() {
+        List<RequiredContent> contents = List.of(new RequiredContent(Content.WARRANTY, "a notice", "R"));
+        LegalNotice worded = notice(Content.WARRANTY, Optional.of("Words."), Optional.empty());
+        assertThat(ids(check(pack(contents, List.of(worded)), "1.00"))).contains("content-warranty");
+    }
+
+    @ParameterizedTest
+    @CsvSource({"R, read", "RX, excerpt read", "RS, secondary source", "M, from memory"})
+    void howFarARuleWasReadHasItsWords(String status, String words) {
+        assertThat(Read.words(status)).isEqualTo(words);
+    }
 }

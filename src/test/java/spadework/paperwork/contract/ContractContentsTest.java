@@ -68,7 +68,7 @@ class ContractContentsTest {
             Map.entry(Content.SPECIAL_ORDER_COST, "ordered before the work starts: $250.00"),
             Map.entry(
                     Content.START_AND_COMPLETION,
-                    "Approximate start 7 September 2026 Approximate completion 25 September 2026"),
+                    "Approximate start 14 September 2026 Approximate completion 2 October 2026"),
             Map.entry(Content.SUBCONTRACTORS, "Will subcontractors be used on this work? ☐ no, ✓ yes"),
             Map.entry(Content.TAXPAYER_NUMBER, "Taxpayer number of the firm: 00-0000417"),
             Map.entry(Content.TRANSACTION_DATE, "Date of this transaction 1 July 2026"),
