@@ -58,7 +58,7 @@ public record DigBody(
 
     /** Run of the bank for each rise where the body is that deep. */
     public double slopeAt(double depth) {
-        boolean laidBack = kind == BodyKind.WALL || depth >= Bank.PROTECTED_FROM.feet() - 1e-9;
+        boolean laidBack = kind == BodyKind.WALL || Bank.isProtectedAt(depth);
         return laidBack ? bank.slope().number() : 0;
     }
 

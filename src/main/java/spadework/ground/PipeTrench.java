@@ -92,7 +92,7 @@ final class PipeTrench {
 
     /** The job's own way, else upright under 5 ft and sloped where it is deeper. */
     private static Bank bank(Site site, TrenchSize size, double deepest) {
-        boolean deep = deepest >= Bank.PROTECTED_FROM.feet() - 1e-9;
+        boolean deep = Bank.isProtectedAt(deepest);
         Protection protection = size.protection().orElse(deep ? Protection.SLOPED : Protection.UPRIGHT);
         return bank(site, protection);
     }

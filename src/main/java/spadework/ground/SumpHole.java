@@ -53,7 +53,7 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
                 entry.isPresent() && outlet.pit().flatMap(SumpPit::depth).isPresent();
         double side =
                 outlet.pit().flatMap(SumpPit::diameter).orElse(LEAST_DIAMETER).feet() + 2 * ROOM;
-        boolean deep = depth >= Bank.PROTECTED_FROM.feet() - 1e-9;
+        boolean deep = Bank.isProtectedAt(depth);
         DigBody body = new DigBody(
                 BodyKind.SUMP_PIT,
                 outlet.label(),

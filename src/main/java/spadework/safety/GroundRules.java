@@ -157,8 +157,20 @@ final class GroundRules implements Rule {
         double below = hole.below().get();
         boolean clear =
                 hole.fromFooting().map(away -> away.feet() >= below - 1e-6).orElse(false);
-        if (below <= 1e-6 || clear) {
+        if (below <= 1e-6) {
             return Optional.empty();
+        }
+        if (clear) {
+            return Optional.of(must(
+                    "pit-beside-footing",
+                    label,
+                    UNDERMINING,
+                    "depth",
+                    depth,
+                    "below",
+                    Amounts.feet(below),
+                    "away",
+                    hole.fromFooting().orElseThrow().text()));
         }
         return Optional.of(stop(
                 "pit-below-footing",

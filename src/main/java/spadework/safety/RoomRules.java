@@ -50,7 +50,7 @@ final class RoomRules implements Rule {
             "instead",
             word(bank.protection())
         };
-        return wall.deepestTrench().compareTo(Bank.PROTECTED_FROM) >= 0
+        return Bank.isProtectedAt(wall.deepestTrench().feet())
                 ? must("no-room", wall.label(), TABLE, figures)
                 : advise("no-room", wall.label(), TABLE, figures);
     }

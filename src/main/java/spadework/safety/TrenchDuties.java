@@ -30,7 +30,7 @@ public final class TrenchDuties {
     private TrenchDuties() {}
 
     /** A place where people go in: what it is called, how deep it is, and the bank as it is to be dug. */
-    private record Place(BodyNames name, Length depth, Bank bank, boolean laidBack) {}
+    private record Place(BodyNames name, Length depth, Bank bank, boolean laidBack, boolean seeping) {}
 
     /** One duty at one place; {@code figures} are all but the depth. */
     private record Duty(String id, Severity severity, String citation, List<String> figures, Place place) {}
@@ -44,18 +44,23 @@ public final class TrenchDuties {
      */
     public static List<Finding> at(String about, Length depth, Bank bank) {
         boolean laidBack = bank.slope().number() > 0;
-        return grouped(List.of(new Place(BodyNames.alone(about), depth, bank, laidBack)));
+        return grouped(List.of(new Place(BodyNames.alone(about), depth, bank, laidBack, false)));
     }
 
-    /** The same of all that is dug and entered. */
-    static List<Finding> of(List<DigBody> bodies) {
+    /**
+     * The same of all that is dug and entered.
+     *
+     * @param seeping whether water seeps freely from the soil
+     */
+    static List<Finding> of(List<DigBody> bodies, boolean seeping) {
         return grouped(bodies.stream()
                 .filter(DigBody::entered)
                 .map(body -> new Place(
                         BodyNames.of(body),
                         body.deepest(),
                         body.bank(),
-                        body.slopeAt(body.deepest().feet()) > 0 || body.kind() == BodyKind.WALL))
+                        body.slopeAt(body.deepest().feet()) > 0 || body.kind() == BodyKind.WALL,
+                        seeping))
                 .toList());
     }
 
@@ -81,7 +86,7 @@ public final class TrenchDuties {
             }
         }
         for (Place place : places) {
-            if (place.depth().compareTo(AIR_TEST_OVER) > 0) {
+            if (place.depth().feet() > AIR_TEST_OVER.feet() + Bank.HAIR) {
                 duties.add(new Duty("air-test", Severity.ADVISE, "29 CFR 1926.651(g)(1)", List.of(), place));
             }
         }
@@ -126,8 +131,8 @@ public final class TrenchDuties {
     private static Duty protection(Place place) {
         Length depth = place.depth();
         Bank bank = place.bank();
-        boolean deep = depth.compareTo(Bank.PROTECTED_FROM) >= 0;
-        if (depth.compareTo(ENGINEER_OVER) > 0) {
+        boolean deep = Bank.isProtectedAt(depth.feet());
+        if (depth.feet() > ENGINEER_OVER.feet() + Bank.HAIR) {
             return new Duty("trench-over-20", Severity.STOP, "29 CFR 1926.652(b)", List.of(), place);
         }
         if (bank.protection() == Protection.SHIELDED) {
@@ -136,9 +141,16 @@ public final class TrenchDuties {
         if (bank.protection() == Protection.UPRIGHT || !place.laidBack()) {
             return deep
                     ? new Duty("upright-too-deep", Severity.STOP, PROTECTION, List.of(), place)
-                    : new Duty("upright-shallow", Severity.MUST, PROTECTION, List.of(), place);
+                    : shallow(place);
         }
         return sloped(place, deep);
+    }
+
+    /** Under 5 ft an upright bank is lawful only where nothing shows that it could fall; seeping water shows it. */
+    private static Duty shallow(Place place) {
+        return place.seeping()
+                ? new Duty("upright-seeping", Severity.MUST, PROTECTION + "(ii); Subpart P App. A", List.of(), place)
+                : new Duty("upright-shallow", Severity.MUST, PROTECTION, List.of(), place);
     }
 
     /** A bank that is laid back; where the trench is too shallow to need it that is only told. */

@@ -26,6 +26,14 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
     /** From this depth a trench is protected (29 CFR 1926.652(a)(1), T-13). */
     public static final Length PROTECTED_FROM = Length.ofFeet(5);
 
+    /** Noise of levels taken from one another, feet: a depth of 5 ft may come out a hair under it. */
+    public static final double HAIR = 1e-6;
+
+    /** Whether a trench that deep is protected, whatever its soil; feet from grade to its bottom. */
+    public static boolean isProtectedAt(double depth) {
+        return depth >= PROTECTED_FROM.feet() - HAIR;
+    }
+
     /**
      * The bank that a wall's trench gets. Where the lawful slope does not fit before what stands beside the wall, a
      * shield takes its place, or under 5 ft an upright bank, which the competent person has to allow.
@@ -44,7 +52,7 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
                         room(limit).map(room -> reach.compareTo(room) > 0).orElse(false))
                 .min(Comparator.comparing(limit -> room(limit).orElseThrow()));
         if (inTheWay.isPresent()) {
-            boolean deep = wall.deepestTrench().compareTo(PROTECTED_FROM) >= 0;
+            boolean deep = isProtectedAt(wall.deepestTrench().feet());
             Protection instead = deep ? Protection.SHIELDED : Protection.UPRIGHT;
             return new Bank(instead, upright(instead), soil, inTheWay);
         }

@@ -42,7 +42,7 @@ final class TrenchLaw {
     /** An upright trench under 5 ft stays as it is, with the competent person's look (29 CFR 1926.652(a)(1)). */
     static boolean needsWay(Wall wall) {
         return wall.digging().protection() != Protection.UPRIGHT
-                || wall.deepestTrench().compareTo(Bank.PROTECTED_FROM) >= 0;
+                || Bank.isProtectedAt(wall.deepestTrench().feet());
     }
 
     private static Optional<Unlawful> against(TrenchWay way, Job job, Wall wall) {
