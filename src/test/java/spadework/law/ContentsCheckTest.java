@@ -224,10 +224,12 @@ class ContentsCheckTest {
                 federal.cancel(),
                 contents,
                 notices,
-                Map.of("contents", "R", "cancel", "RS"),
-                List.of(),
-                List.of("Z.C. 1", "Z.C. 2"),
-                "2026-08-01");
+                new RuleSource(
+                        Map.of("contents", "R", "cancel", "RS"),
+                        List.of(),
+                        List.of("Z.C. 1", "Z.C. 2"),
+                        "2026-08-01",
+                        Optional.empty()));
     }
 
     private static LegalNotice notice(Content serves, Optional<String> wording, Optional<Dollars> above) {
@@ -290,7 +292,7 @@ class ContentsCheckTest {
                         Map.of(
                                 "notice", "test notice",
                                 "place", "above the signature",
-                                "type", "at least 12 points, bold, capitals",
+                                "type", "at least 12 point, bold, capitals",
                                 "law", "ZZ"),
                         "Z.C. 3 (excerpt read; not verified)"))
                 .noneMatch(finding -> finding.id().equals("content-warranty"));
