@@ -3,6 +3,7 @@ package spadework.safety;
 
 import java.util.List;
 import spadework.measure.Length;
+import spadework.trench.Bank;
 
 /** The way out of a trench: 29 CFR 1926.651(c)(2) (T-15) and 1926.1053(b)(1) (T-16). */
 final class LadderRule {
@@ -20,7 +21,7 @@ final class LadderRule {
     private LadderRule() {}
 
     static boolean asks(Length depth) {
-        return depth.compareTo(FROM) >= 0;
+        return depth.feet() >= FROM.feet() - Bank.HAIR;
     }
 
     /** What the words of the finding say, key and figure in turn. */

@@ -351,6 +351,6 @@ class ContentsCheckTest {
     @ParameterizedTest
     @CsvSource({"R, read", "RX, excerpt read", "RS, secondary source", "M, from memory"})
     void howFarARuleWasReadHasItsWords(String status, String words) {
-        assertThat(Read.words(status)).isEqualTo(words);
+        assertThat(ReadStatus.words(status)).isEqualTo(words);
     }
 }
