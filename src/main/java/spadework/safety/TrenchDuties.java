@@ -139,9 +139,7 @@ public final class TrenchDuties {
             return new Duty("shield", Severity.MUST, PROTECTION + "; 1926.652(g)", List.of(), place);
         }
         if (bank.protection() == Protection.UPRIGHT || !place.laidBack()) {
-            return deep
-                    ? new Duty("upright-too-deep", Severity.STOP, PROTECTION, List.of(), place)
-                    : shallow(place);
+            return deep ? new Duty("upright-too-deep", Severity.STOP, PROTECTION, List.of(), place) : shallow(place);
         }
         return sloped(place, deep);
     }

@@ -15,7 +15,8 @@ final class TrenchRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
         List<DigBody> bodies = DigBodies.of(facts.job());
-        List<Finding> found = new ArrayList<>(TrenchDuties.of(bodies, facts.job().site().soil().seepage() == Seepage.FREE));
+        List<Finding> found = new ArrayList<>(
+                TrenchDuties.of(bodies, facts.job().site().soil().seepage() == Seepage.FREE));
         if (bodies.stream().anyMatch(DigBody::entered)) {
             found.addAll(TrenchDuties.everywhere(facts.job().site().address().state()));
         }

@@ -166,9 +166,10 @@ final class GroundByHand {
             double start = measure(drain.get("startInvert").asText());
             double end = measure(drain.get("endInvert").asText());
             double invert = start + (end - start) * (gone + wall.length() * share) / drainPipe();
-            double topAtStart = measure(drain.get("startGrade").asText()) - walls.get(0).start();
-            double topAtEnd =
-                    measure(drain.get("endGrade").asText()) - walls.get(walls.size() - 1).end();
+            double topAtStart =
+                    measure(drain.get("startGrade").asText()) - walls.get(0).start();
+            double topAtEnd = measure(drain.get("endGrade").asText())
+                    - walls.get(walls.size() - 1).end();
             double top = topAtStart + (topAtEnd - topAtStart) * (fromWalls + wall.length() * share) / wallFeet();
             under = invert - SHELL - (top - wall.tf());
         }
@@ -195,8 +196,7 @@ final class GroundByHand {
     private double sliced(Top top) {
         TreeSet<Double> faces = new TreeSet<>(List.of(0.0));
         for (int i = 0; i < walls.size(); i++) {
-            faces.addAll(List.of(
-                    walls.get(i).tf(), walls.get(i).tf() + 0.5, top.at(i, 0), top.at(i, 1)));
+            faces.addAll(List.of(walls.get(i).tf(), walls.get(i).tf() + 0.5, top.at(i, 0), top.at(i, 1)));
         }
         double sum = 0;
         double from = 0;
@@ -336,7 +336,10 @@ final class GroundByHand {
             if (outlet.has("pit")) {
                 double diameter = measure(outlet.get("pit").get("diameter").asText());
                 laid += Math.PI * diameter * diameter / 4 * (hole(outlet) - 4.0 / 12) / 27;
-                laid += Math.PI * DISCHARGE * DISCHARGE / 4
+                laid += Math.PI
+                        * DISCHARGE
+                        * DISCHARGE
+                        / 4
                         * measure(outlet.get("discharge").asText())
                         / 27;
             }

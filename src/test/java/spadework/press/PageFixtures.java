@@ -502,7 +502,8 @@ public final class PageFixtures {
                                 "25 %",
                                 new BigDecimal("9"),
                                 "pail of 5 gal",
-                                "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9", Optional.empty()),
+                                "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9",
+                                Optional.empty()),
                         new PurchaseRow(
                                 "PIPE-P",
                                 "Perforated pipe",
@@ -510,7 +511,8 @@ public final class PageFixtures {
                                 "5 %",
                                 new BigDecimal("9"),
                                 "stick of 10 ft",
-                                "78 × 1.05 ÷ 10 = 8.19, rounded up to 9", Optional.empty())),
+                                "78 × 1.05 ÷ 10 = 8.19, rounded up to 9",
+                                Optional.empty())),
                 List.of(
                         new CrewRow("Dig crew", "operator, labourer", new BigDecimal("31.5"), new BigDecimal("3.9")),
                         new CrewRow("Wall crew", "two labourers", new BigDecimal("44"), new BigDecimal("5.5"))),

@@ -317,7 +317,8 @@ public final class PaperworkFixtures {
                                 "25 %",
                                 new BigDecimal("13"),
                                 "5 gal pail",
-                                "ceil(51.4 × 1.25 ÷ 5) = 13", Optional.empty()),
+                                "ceil(51.4 × 1.25 ÷ 5) = 13",
+                                Optional.empty()),
                         new PurchaseRow(
                                 "PIPE-PERF",
                                 "Perforated pipe",
@@ -325,7 +326,8 @@ public final class PaperworkFixtures {
                                 "5 %",
                                 new BigDecimal("8"),
                                 "10 ft stick",
-                                "ceil(72.5 × 1.05 ÷ 10) = 8", Optional.empty())),
+                                "ceil(72.5 × 1.05 ÷ 10) = 8",
+                                Optional.empty())),
                 List.of(
                         new CrewRow("digging", "1 operator, 1 labourer", new BigDecimal("21.3"), new BigDecimal("2.7")),
                         new CrewRow("coating", "2 labourers", new BigDecimal("25.0"), new BigDecimal("3.1"))),

@@ -51,7 +51,14 @@ final class DayBooks {
     static WorkCalendar calendar(int crews, String weather, int standingDays) {
         WorkCalendar usual = WorkCalendar.USUAL;
         return new WorkCalendar(
-                crews, usual.hoursPerDay(), usual.workDays(), true, List.of(), Percent.of(weather), standingDays, usual.waits());
+                crews,
+                usual.hoursPerDay(),
+                usual.workDays(),
+                true,
+                List.of(),
+                Percent.of(weather),
+                standingDays,
+                usual.waits());
     }
 
     static Schedule schedule(String start, String finish, int days) {

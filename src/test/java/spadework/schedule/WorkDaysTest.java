@@ -55,7 +55,8 @@ class WorkDaysTest {
 
     @Test
     void aDayOffOfTheCompanyIsNotWorked() {
-        assertThat(days(false, "2026-11-27").isWorked(LocalDate.parse("2026-11-27"))).isFalse();
+        assertThat(days(false, "2026-11-27").isWorked(LocalDate.parse("2026-11-27")))
+                .isFalse();
         assertThat(days(true, "2026-11-27").from(LocalDate.parse("2026-11-27")))
                 .isEqualTo(LocalDate.parse("2026-11-30"));
     }

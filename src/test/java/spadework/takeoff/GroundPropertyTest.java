@@ -268,7 +268,8 @@ class GroundPropertyTest {
         String[] names = {"rectangle", "L", "T or bump-out", "U or court", "two bump-outs", "two courts"};
         int shape = i / 4 % shapes.length;
         double wide = a + w;
-        String plan = String.format(Locale.ROOT, shapes[shape], a, c, w, d, h, wide, h - d, wide - w, a + w + c, 2 * a + 2 * w + c);
+        String plan = String.format(
+                Locale.ROOT, shapes[shape], a, c, w, d, h, wide, h - d, wide - w, a + w + c, 2 * a + 2 * w + c);
         PlanHouse house = PlanHouse.of(plan);
         double depth = size(random, 1.5, 8, metric);
         boolean alike = i % 3 == 0;

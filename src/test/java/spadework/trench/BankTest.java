@@ -105,7 +105,8 @@ class BankTest {
     void nearestLimitIsInTheWay() {
         SiteLimit far = limit(LimitKind.PROPERTY_LINE, 6, null);
         SiteLimit near = limit(LimitKind.PROPERTY_LINE, 4, null);
-        assertThat(Bank.of(site(SoilType.B, far, near), wall(6, Protection.SLOPED)).inTheWay())
+        assertThat(Bank.of(site(SoilType.B, far, near), wall(6, Protection.SLOPED))
+                        .inTheWay())
                 .contains(near);
     }
 

@@ -53,7 +53,11 @@ public final class UniqueLabels {
                 seen.putIfAbsent(label, "in line " + sheet.placeOf(pointer).line());
         if (first != null) {
             String found = "the label " + Excerpt.quoted(label) + ", taken " + first;
-            sheet.fault(pointer, found, "each label once among walls, pipes, outlets and test pits", "choose another label");
+            sheet.fault(
+                    pointer,
+                    found,
+                    "each label once among walls, pipes, outlets and test pits",
+                    "choose another label");
         }
     }
 }

@@ -59,7 +59,8 @@ public final class WorkCalendarReader {
                 fields.get("hoursPerDay", hours("1", "16"), usual.hoursPerDay()),
                 fields.get("workDays", new ValueKind<>("[\"monday\"]", WorkCalendarReader::workDays), usual.workDays()),
                 fields.get("worksHolidays", Texts.YES_OR_NO, usual.worksHolidays()),
-                fields.get("daysOff", new ValueKind<>("[\"2026-11-27\"]", WorkCalendarReader::daysOff), usual.daysOff()),
+                fields.get(
+                        "daysOff", new ValueKind<>("[\"2026-11-27\"]", WorkCalendarReader::daysOff), usual.daysOff()),
                 fields.get("weather", Shares.fromZeroTo(100), usual.weather()),
                 fields.get("standingDays", Counts.between(1, 99), usual.standingDays()),
                 fields.get("waits", WAITS, Waits.NONE));

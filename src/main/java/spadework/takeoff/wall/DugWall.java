@@ -20,8 +20,7 @@ import spadework.working.Working;
 
 /** The soil that is dug at one wall, with the corners that are counted with it. */
 public final class DugWall {
-    private static final String CUT =
-            "rectangles of the trenches cut level, each place once, less their signed sum";
+    private static final String CUT = "rectangles of the trenches cut level, each place once, less their signed sum";
 
     /** Slices that a working lists one by one; of more it tells how many they are. */
     private static final int LISTED = 12;
