@@ -34,8 +34,8 @@ public record WorkCalendar(
     public static final String SOURCE = "common practice, no source";
 
     /**
-     * What is taken where the company says nothing: one crew, 8 hours, Monday to Friday but federal holidays, a day in five kept for
-     * weather, machines taken away after five idle days. Common practice, no source.
+     * What is taken where the company says nothing: one crew, 8 hours, Monday to Friday but federal holidays, a day in
+     * five kept for weather, machines taken away after five idle days. Common practice, no source.
      */
     public static final WorkCalendar USUAL = new WorkCalendar(
             1,
