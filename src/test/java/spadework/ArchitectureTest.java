@@ -41,13 +41,16 @@ class ArchitectureTest {
       money                | measure
       finding              |
       spelling             |
+      reason               |
+      disk                 |
+      picture              |
       working              | measure
       job                  | measure money
       company              | measure money job
       pricebook            | measure money job company
       law                  | money finding
       warranty             | money finding
-      register             | finding spelling warranty
+      register             | finding spelling reason disk warranty
       draft                | measure spelling
       trench               | measure working job
       water.flow           | measure working
@@ -79,17 +82,18 @@ class ArchitectureTest {
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money working job company pricebook takeoff schedule pricing contract feedback drawing.shape paperwork paperwork.part paperwork.work drawing.crew
-      press.template       | spelling
+      press.template       | spelling reason
       press.font           |
       press.svg            | drawing.shape paperwork.work
-      press.page           | press.template press.font press.svg
-      press.sheet          | press.template
+      press.page           | reason press.template press.font press.svg
+      press.signing        |
+      press.sheet          | reason press.template
       listing              | measure money finding working job warranty register takeoff pricing figure contract bids
       pricesheet           | measure money finding pricebook
       post                 |
       office.reply         | finding press.template
       cli.option           | office.reply
-      intake.source        | finding spelling
+      intake.source        | finding spelling disk
       intake.value         | measure money spelling job pricebook intake.source
       intake.book          | measure money spelling job company pricebook intake.source intake.value
       intake.company       | measure money job company intake.source intake.value
@@ -97,25 +101,25 @@ class ArchitectureTest {
       intake.job           | measure money spelling job company pricebook intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
-      office.book          | measure money finding spelling company pricebook register draft press.sheet pricesheet office.reply intake
-      office.files         | finding job company register draft paperwork intake.job intake
-      office.records       | money finding job company pricebook register contract press.template listing office.reply intake.law intake office.files
-      office               | measure money finding job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.sheet listing post office.reply intake.value intake.law intake office.files office.records
-      office.agreement     | measure money finding job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
-      office.portfolio     | measure money finding job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
+      office.book          | measure money finding spelling reason disk company pricebook register draft press.sheet pricesheet office.reply intake
+      office.files         | finding reason disk picture job company register draft paperwork intake.job intake
+      office.records       | money finding disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files
+      office               | measure money finding disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
+      office.agreement     | measure money finding reason disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
+      office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
       cli.register         | office.reply cli.option office.records
-      office.aftercare     | money finding warranty register paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
+      office.aftercare     | money finding disk warranty register paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
       cli.warranty         | office.reply cli.option office.aftercare
-      form.kit             | finding draft
+      form.kit             | finding reason draft
       form.session         | money finding pricebook draft office.files office form.kit
-      form.library         | measure money finding pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
+      form.library         | measure money finding reason pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
-      form.page            | measure money draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
-      form.view            | measure money finding working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
+      form.page            | measure money reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
+      form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
       form                 | measure finding pricebook draft press.page office.files office form.kit form.session form.library form.page form.view
-      cli                  | finding bids feedback office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form
+      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form
       """;
 
     /** Each library is known to the packages that need it. */
@@ -124,7 +128,8 @@ class ArchitectureTest {
       com.fasterxml..         | register draft listing intake.source intake.value intake.book intake.job intake
       freemarker..            | press.template
       com.openhtmltopdf..     | press.font press.page
-      org.apache.pdfbox..     | press.font press.page
+      org.apache.pdfbox..     | press.font press.page press.signing
+      org.bouncycastle..      | press.signing
       org.apache.poi..        | press.sheet pricesheet
       org.apache.commons.csv.. | pricesheet
       org.apache.commons.math3.. | whatif

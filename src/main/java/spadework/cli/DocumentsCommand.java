@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
@@ -20,6 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.TemplateOption;
+import spadework.finding.Fault;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.PaperKind;
@@ -61,10 +63,11 @@ final class DocumentsCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         Set<PaperKind> papers = papers();
         Office office = Office.with(arguments.templates());
+        Map<Path, Fault> taken = Office.takenNumbers(jobs);
         boolean refused = false;
         try (ProgressBar bar = jobs.size() > 1 ? bar() : null) {
             for (Path job : jobs) {
-                Outcome outcome = office.documents(job, out, papers);
+                Outcome outcome = office.documents(job, out, papers, taken);
                 refused |= OutcomeReport.of(job, outcome, "nothing was printed", spec.commandLine()) != ExitCode.DONE;
                 if (bar != null) {
                     bar.step();

@@ -9,6 +9,8 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ScopeType;
 import spadework.cli.option.ExitCode;
+import spadework.press.signing.SigningKey;
+import spadework.reason.Reason;
 
 /** The program. It parses, hands over and prints; it decides nothing. */
 @Command(
@@ -21,7 +23,7 @@ import spadework.cli.option.ExitCode;
             DocumentsCommand.class, PriceCommand.class, CheckCommand.class, IssueCommand.class, AcceptCommand.class,
             ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, BookCommand.class,
             BidsCommand.class, CopyCommand.class, RepriceCommand.class, LostCommand.class, FeedbackCommand.class,
-            FigureCommand.class, FormCommand.class
+            FigureCommand.class, FormCommand.class, KeyCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -37,7 +39,21 @@ public final class Spadework {
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
+        signing();
         System.exit(run(out, err, arguments));
+    }
+
+    /** The firm's key: named by the environment, or where the command that makes one puts it. */
+    private static void signing() {
+        String named = System.getenv("SPADEWORK_KEY");
+        String password = System.getenv("SPADEWORK_KEY_PASSWORD");
+        if (System.getProperty(SigningKey.FILE) == null) {
+            System.setProperty(
+                    SigningKey.FILE, named == null ? KeyCommand.usual().toString() : named);
+        }
+        if (password != null && System.getProperty(SigningKey.PASSWORD) == null) {
+            System.setProperty(SigningKey.PASSWORD, password);
+        }
     }
 
     /** Runs one command line and answers its exit code. */
@@ -54,12 +70,17 @@ public final class Spadework {
             line.usage(err);
             return ExitCode.UNUSABLE;
         }
-        return line.execute(arguments);
+        try {
+            return line.execute(arguments);
+        } catch (StackOverflowError | OutOfMemoryError beyond) {
+            err.println("It could not be done: " + told(beyond));
+            return ExitCode.UNUSABLE;
+        }
     }
 
-    private static String told(Exception exception) {
-        Throwable cause = exception instanceof UncheckedIOException ? exception.getCause() : exception;
+    private static String told(Throwable thrown) {
+        Throwable cause = thrown instanceof UncheckedIOException ? thrown.getCause() : thrown;
         boolean file = cause instanceof IOException;
-        return (file ? "A file or folder cannot be used: " : "") + cause.getMessage();
+        return (file ? "A file or folder cannot be used: " : "") + Reason.of(cause);
     }
 }

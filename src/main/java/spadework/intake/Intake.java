@@ -153,6 +153,12 @@ public final class Intake {
         return shop.faults().isEmpty() ? shop.book() : Optional.empty();
     }
 
+    /** The number in a job's file, read without the rest; empty where it cannot be found. */
+    public static Optional<String> numberOf(Path file) {
+        FileText text = FileText.of(file, file.toString());
+        return text.fault().isEmpty() ? JobNumberScan.of(text.text()) : Optional.empty();
+    }
+
     /** The job's file, where its folder may have been named. */
     public static Path fileOf(Path job) {
         return Files.isDirectory(job) ? job.resolve(JOB) : job;

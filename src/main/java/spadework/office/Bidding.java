@@ -59,16 +59,18 @@ public final class Bidding {
      */
     BidResult bid(Understood understood, Path file, Optional<Revision> revision, AgreedRecord record) {
         Job job = understood.job();
-        List<Fault> missing = Photos.missing(job, understood.jobFolder());
-        if (!missing.isEmpty()) {
-            return new Refusal(missing);
+        PictureFiles.Album album = pictures.album();
+        List<Fault> unprintable = new ArrayList<>(Photos.faults(job, understood.jobFolder(), album));
+        Logo.fault(understood.company(), understood.jobFolder(), album).ifPresent(unprintable::add);
+        if (!unprintable.isEmpty()) {
+            return new Refusal(unprintable);
         }
         PriceBook book = JobBook.of(understood.book(), understood.company(), job);
         Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
         Quote quote = Pricing.of(job, understood.company(), book, takeoff);
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
         return unpriced.isEmpty()
-                ? new Case(understood, book, revision, record).bid(takeoff, quote)
+                ? new Case(understood, book, revision, record, album).bid(takeoff, quote)
                 : new Refusal(unpriced);
     }
 
@@ -78,13 +80,19 @@ public final class Bidding {
         private final PriceBook book;
         private final Optional<Revision> revision;
         private final AgreedRecord record;
-        private final PictureFiles.Album album = pictures.album();
+        private final PictureFiles.Album album;
 
-        private Case(Understood understood, PriceBook book, Optional<Revision> revision, AgreedRecord record) {
+        private Case(
+                Understood understood,
+                PriceBook book,
+                Optional<Revision> revision,
+                AgreedRecord record,
+                PictureFiles.Album album) {
             this.understood = understood;
             this.book = book;
             this.revision = revision;
             this.record = record;
+            this.album = album;
         }
 
         private Bid bid(Takeoff takeoff, Quote quote) {

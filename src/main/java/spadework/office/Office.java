@@ -6,12 +6,18 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Pattern;
 import spadework.contract.Revision;
+import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
+import spadework.disk.Within;
+import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
@@ -19,6 +25,7 @@ import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.intake.Understood;
 import spadework.office.files.FileName;
+import spadework.office.files.JobNumbers;
 import spadework.office.records.AgreedRecord;
 import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
@@ -27,8 +34,9 @@ import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.press.template.Templates;
 import spadework.pricebook.PriceBook;
-import spadework.register.AtomicFile;
 import spadework.register.Entry;
+import spadework.register.IssuedFolders;
+import spadework.register.SealMark;
 
 /** The whole pipe: files in, files out. Company, book, words and fonts are read once and kept for further jobs. */
 public final class Office {
@@ -135,6 +143,18 @@ public final class Office {
      * @throws IOException if the folder or a file cannot be written
      */
     public Outcome documents(Path job, Path out, Set<PaperKind> papers) throws IOException {
+        return documents(job, out, papers, JobNumbers.taken(List.of(job)));
+    }
+
+    /**
+     * The same for one of many jobs, of which it was looked up before which have a number that another one has.
+     *
+     * @param taken by {@link JobNumbers#taken}
+     */
+    public Outcome documents(Path job, Path out, Set<PaperKind> papers, Map<Path, Fault> taken) throws IOException {
+        if (taken.containsKey(job)) {
+            return new Outcome.Faulty(List.of(taken.get(job)));
+        }
         printer.prepare();
         BidResult answer = bid(job, Optional.empty());
         if (answer instanceof Refusal refusal) {
@@ -155,19 +175,39 @@ public final class Office {
         Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, prepared));
         printed.putAll(new IssuedPapers(JobRecords.beside(Intake.fileOf(job))).of(bid, papers));
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
-        Files.createDirectories(folder);
+        Disk.folders(folder);
         List<Path> written = new ArrayList<>();
         for (Map.Entry<String, byte[]> paper : printed.entrySet()) {
-            Path target = folder.resolve(paper.getKey());
+            Path target = Within.writable(folder, place(paper.getKey()) + "/" + paper.getKey());
+            Disk.folders(target.getParent());
             AtomicFile.write(target, paper.getValue());
             written.add(target);
         }
         return new Outcome.Printed(written);
     }
 
+    /** What the homeowner may have lies apart from the rest, so that mailing a folder never mails what work costs. */
+    private static String place(String file) {
+        boolean theirs = Arrays.stream(PaperKind.values())
+                .anyMatch(paper -> paper.isForHomeowner()
+                        && file.matches(Pattern.quote(paper.file()) + "(-[0-9]+)?\\.(pdf|xlsx)"));
+        return theirs ? IssuedFolders.HOMEOWNER : IssuedFolders.KEPT;
+    }
+
     /** The files of those papers by name. */
     public Map<String, byte[]> print(Bid bid, Set<PaperKind> papers) {
         return printer.print(bid, papers);
+    }
+
+    /**
+     * The files of papers that are issued: the code of the register stands at the foot of their pages, and where the
+     * firm has set up a key, their PDFs are signed with it.
+     *
+     * @throws IOException if the key cannot be used
+     */
+    public Map<String, byte[]> issued(Bid bid, Set<PaperKind> papers, SealMark mark) throws IOException {
+        return SignedPapers.of(
+                printer.print(bid, papers, mark.text()), bid.dossier().job().issued());
     }
 
     public Templates templates() {
@@ -235,6 +275,11 @@ public final class Office {
 
     private Outcome stopped(Bid bid) {
         return new Outcome.Stopped(bid.openStops().stream().map(this::told).toList());
+    }
+
+    /** A fault for each of these jobs whose number another one has. */
+    public static Map<Path, Fault> takenNumbers(List<Path> jobs) throws IOException {
+        return JobNumbers.taken(jobs);
     }
 
     /** Makes the page press ready on another thread, before the first page is asked for. */

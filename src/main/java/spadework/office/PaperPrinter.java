@@ -59,7 +59,7 @@ public final class PaperPrinter {
         return PaperModels.of(bid, Set.of(paper.paper())).stream()
                 .filter(sheet -> sheet.file().equals(paper.file()))
                 .findFirst()
-                .map(sheet -> set(press, bid, sheet))
+                .map(sheet -> set(press, bid, sheet, ""))
                 .orElseThrow();
     }
 
@@ -67,7 +67,7 @@ public final class PaperPrinter {
     Map<String, byte[]> pages(Bid bid, Set<PaperKind> papers) {
         PagePress press = got(press());
         Map<String, byte[]> files = new LinkedHashMap<>();
-        PaperModels.of(bid, papers).forEach(sheet -> files.put(sheet.file(), set(press, bid, sheet)));
+        PaperModels.of(bid, papers).forEach(sheet -> files.put(sheet.file(), set(press, bid, sheet, "")));
         return files;
     }
 
@@ -76,6 +76,11 @@ public final class PaperPrinter {
      * takes what is left of the pages from the other end.
      */
     Map<String, byte[]> print(Bid bid, Set<PaperKind> papers) {
+        return print(bid, papers, "");
+    }
+
+    /** The same with the code of the register at the foot of the pages. */
+    Map<String, byte[]> print(Bid bid, Set<PaperKind> papers, String recordCode) {
         List<PaperModels.Sheet> sheets = PaperModels.of(bid, papers);
         Deque<PaperModels.Sheet> unset = new ConcurrentLinkedDeque<>(sheets);
         Map<String, byte[]> done = new ConcurrentHashMap<>();
@@ -85,13 +90,13 @@ public final class PaperPrinter {
                     sheet.file() + ".xlsx",
                     WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
             for (PaperModels.Sheet sheet = unset.pollLast(); sheet != null; sheet = unset.pollLast()) {
-                done.put(sheet.file(), set(secondPress(), bid, sheet));
+                done.put(sheet.file(), set(secondPress(), bid, sheet, recordCode));
             }
             return files;
         });
         PagePress press = got(press());
         for (PaperModels.Sheet sheet = unset.pollFirst(); sheet != null; sheet = unset.pollFirst()) {
-            done.put(sheet.file(), set(press, bid, sheet));
+            done.put(sheet.file(), set(press, bid, sheet, recordCode));
         }
         Map<String, byte[]> books = got(workbooks);
         Map<String, byte[]> files = new LinkedHashMap<>();
@@ -100,8 +105,8 @@ public final class PaperPrinter {
         return files;
     }
 
-    private static byte[] set(PagePress press, Bid bid, PaperModels.Sheet sheet) {
-        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date());
+    private static byte[] set(PagePress press, Bid bid, PaperModels.Sheet sheet, String recordCode) {
+        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date(), recordCode);
         return press.print(sheet.template(), sheet.model(), info);
     }
 
@@ -117,6 +122,9 @@ public final class PaperPrinter {
         try {
             return made.join();
         } catch (CompletionException e) {
+            if (e.getCause() instanceof Error error) {
+                throw error;
+            }
             throw e.getCause() instanceof RuntimeException fault ? fault : e;
         }
     }

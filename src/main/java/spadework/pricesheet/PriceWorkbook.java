@@ -15,6 +15,7 @@ import java.util.Optional;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.IndexedColors;
+import org.apache.poi.ss.usermodel.SheetVisibility;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCell;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -33,6 +34,8 @@ import spadework.pricebook.PriceBook;
 public final class PriceWorkbook {
     /** The sheet with the prices. */
     public static final String PRICES = "Prices";
+    /** The hidden sheet with the same cells as they were exported, which shows later what was changed where. */
+    public static final String EXPORTED = "As exported";
 
     private final XSSFWorkbook book = new XSSFWorkbook();
     private final Map<String, XSSFCellStyle> styles = new HashMap<>();
@@ -65,6 +68,7 @@ public final class PriceWorkbook {
             row(sheet.createRow(i + 1), items.get(i));
         }
         sheet.createFreezePane(1, 1);
+        exported(items);
         ChoiceLists lists = new ChoiceLists(book, sheet, items.size());
         lists.add(PriceColumn.CODE, items.stream().map(LineItem::code).toList());
         lists.add(
@@ -115,6 +119,16 @@ public final class PriceWorkbook {
             String format = column.isMoney() ? "#,##0.00" : number ? "General" : "@";
             cell.setCellStyle(style("cell", !column.isOpen(item), format));
         }
+    }
+
+    private void exported(List<LineItem> items) {
+        XSSFSheet same = book.createSheet(EXPORTED);
+        head(same);
+        for (int i = 0; i < items.size(); i++) {
+            row(same.createRow(i + 1), items.get(i));
+        }
+        same.enableLocking();
+        book.setSheetVisibility(book.getSheetIndex(same), SheetVisibility.VERY_HIDDEN);
     }
 
     private XSSFCellStyle style(String kind, boolean locked, String format) {

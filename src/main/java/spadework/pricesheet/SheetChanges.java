@@ -37,22 +37,30 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
      * Compares a sheet with the book that it was made from.
      *
      * @param file named in faults
+     * @param exported the cells as they were exported: what the book says otherwise by now was changed there, and is
+     *     not taken back
      */
-    public static SheetChanges of(String file, Grid grid, PriceBook book) {
-        return new Comparing(file, grid, book).changes();
+    public static SheetChanges of(String file, Grid grid, Grid exported, PriceBook book) {
+        return new Comparing(file, grid, exported, book).changes();
     }
 
     /** One comparison on its way. */
     private static final class Comparing {
         private final String file;
         private final Grid grid;
+        private final Grid exported;
+        private final Map<CellContent, Integer> exportedRows = new HashMap<>();
         private final PriceBook book;
         private final List<Changed> cells = new ArrayList<>();
         private final List<Fault> faults = new ArrayList<>();
 
-        private Comparing(String file, Grid grid, PriceBook book) {
+        private Comparing(String file, Grid grid, Grid exported, PriceBook book) {
             this.file = file;
             this.grid = grid;
+            this.exported = exported;
+            for (int row = 1; row < exported.rows().size(); row++) {
+                exportedRows.putIfAbsent(exported.at(row, 0), row);
+            }
             this.book = book;
         }
 
@@ -112,7 +120,7 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                 if (now instanceof CellContent.Odd odd) {
                     fault(row, column.ordinal(), odd.what(), "a plain value", "write the value itself");
                 } else if (!now.isSame(was)) {
-                    changed(row, column, item, now, was);
+                    differs(row, column, item, now, was);
                 }
             }
             for (int extra = PriceColumn.values().length;
@@ -121,6 +129,23 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
                 if (!grid.at(row, extra).equals(CellContent.empty())) {
                     fault(row, extra, grid.at(row, extra).shown(), "nothing in this column", "take it out");
                 }
+            }
+        }
+
+        /** A cell that is not what the book says: it was changed here, or there, or in both. */
+        private void differs(int row, PriceColumn column, LineItem item, CellContent now, CellContent was) {
+            Integer then = exportedRows.get(CellContent.words(item.code()));
+            CellContent before = then == null ? was : exported.at(then, column.ordinal());
+            if (before.isSame(was)) {
+                changed(row, column, item, now, was);
+            } else if (!before.isSame(now)) {
+                fault(
+                        row,
+                        column.ordinal(),
+                        now.shown() + ", while the book was changed from " + before.shown() + " to " + was.shown()
+                                + " since the export",
+                        "what the book says, or a workbook exported after that change",
+                        "write " + was.shown() + " here, or export anew and change it there");
             }
         }
 
@@ -137,6 +162,17 @@ public record SheetChanges(List<Changed> cells, List<Fault> faults) {
             boolean number = column.isMoney() || column == PriceColumn.WASTE || column == PriceColumn.PER_HOUR;
             if (number && now instanceof CellContent.Words) {
                 fault(row, column.ordinal(), now.shown(), "a number", "write the number without words or signs");
+                return;
+            }
+            if (column.isMoney()
+                    && now instanceof CellContent.Figure figure
+                    && figure.value().signum() <= 0) {
+                fault(
+                        row,
+                        column.ordinal(),
+                        now.shown(),
+                        "an amount above 0, or an empty cell",
+                        "write what it costs, or empty the cell");
                 return;
             }
             cells.add(

@@ -100,6 +100,15 @@ public final class SupplierChanges {
             fault(row, price, grid.at(row, price).shown(), "an amount of dollars", "write a plain number");
             return;
         }
+        if (amount.get().signum() <= 0) {
+            fault(
+                    row,
+                    price,
+                    grid.at(row, price).shown() + " as a price",
+                    "an amount above $0",
+                    "ask the supplier, or take the number out of \"items\" in the map");
+            return;
+        }
         cells.add(new Changed(place(row, price), ours, map.what(), PriceColumn.dollars(amount.get())));
         until.ifPresent(column -> until(row, column, ours));
     }

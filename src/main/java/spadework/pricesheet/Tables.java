@@ -2,19 +2,22 @@
 package spadework.pricesheet;
 
 import java.io.ByteArrayInputStream;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.StringReader;
 import java.math.BigDecimal;
 import java.math.MathContext;
+import java.nio.ByteBuffer;
+import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.zip.ZipException;
+import java.util.zip.ZipInputStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
-import org.apache.poi.EmptyFileException;
-import org.apache.poi.UnsupportedFileFormatException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.apache.commons.csv.CSVRecord;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.DateUtil;
 import org.apache.poi.ss.usermodel.Row;
@@ -25,6 +28,14 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 public final class Tables {
     private static final MathContext SHOWN = new MathContext(15);
 
+    /** The largest file, in bytes. */
+    public static final int LARGEST = 20 * 1024 * 1024;
+
+    private static final int MOST_UNPACKED = 60 * 1024 * 1024;
+    private static final int MOST_ENTRIES = 2_000;
+    private static final int MOST_ROWS = 20_000;
+    private static final int MOST_COLUMNS = 200;
+
     private Tables() {}
 
     /**
@@ -32,42 +43,129 @@ public final class Tables {
      *
      * @param name of the sheet; the first one where it is left out
      * @return nothing where the workbook has no such sheet
-     * @throws IOException if the bytes are no workbook
+     * @throws IOException if the bytes are no workbook, or one that is larger than a price list
      */
     public static Optional<Grid> workbook(byte[] file, Optional<String> name) throws IOException {
+        small(file);
+        if (file.length == 0) {
+            throw new IOException("it is empty");
+        }
+        unpacksWithin(file);
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(file))) {
+            if (name.isEmpty() && book.getNumberOfSheets() == 0) {
+                return Optional.empty();
+            }
             Sheet sheet = name.isPresent() ? book.getSheet(name.get()) : book.getSheetAt(0);
             return sheet == null ? Optional.empty() : Optional.of(grid(sheet));
-        } catch (UnsupportedFileFormatException
-                | EmptyFileException
-                | OpenXML4JRuntimeException
-                | org.apache.poi.ooxml.POIXMLException noWorkbook) {
+        } catch (TooMuch large) {
+            throw large;
+        } catch (IOException | RuntimeException | StackOverflowError noWorkbook) {
             throw new IOException("it is no XLSX workbook", noWorkbook);
+        } catch (OutOfMemoryError large) {
+            throw new TooMuch("it needs more memory than a price list may");
+        }
+    }
+
+    /** Larger than any price list. */
+    private static final class TooMuch extends IOException {
+        private static final long serialVersionUID = 1L;
+
+        private TooMuch(String what) {
+            super(what + "; leave out what is no price, and save it again");
+        }
+    }
+
+    private static void small(byte[] file) throws TooMuch {
+        if (file.length > LARGEST) {
+            throw new TooMuch("it is larger than " + (LARGEST >> 20) + " MB");
+        }
+    }
+
+    /** Looks what an archive unpacks to before it is read: a small one may hold more than the memory. */
+    private static void unpacksWithin(byte[] file) throws IOException {
+        byte[] piece = new byte[1 << 16];
+        long all = 0;
+        int entries = 0;
+        try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(file))) {
+            while (zip.getNextEntry() != null) {
+                entries++;
+                for (int read = zip.read(piece); read >= 0; read = zip.read(piece)) {
+                    all += read;
+                    if (all > MOST_UNPACKED || entries > MOST_ENTRIES) {
+                        throw new TooMuch("it unpacks to more than a price list may");
+                    }
+                }
+            }
+        } catch (ZipException | IllegalArgumentException | EOFException broken) {
+            throw new IOException("it is no XLSX workbook", broken);
         }
     }
 
     /** Reads comma-separated values in UTF-8; every cell is words. */
     public static Grid csv(byte[] file) throws IOException {
-        String text = new String(file, StandardCharsets.UTF_8);
+        small(file);
+        String text = text(file);
         String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
         List<List<CellContent>> rows = new ArrayList<>();
         try (CSVParser parser =
                 CSVFormat.DEFAULT.builder().setIgnoreEmptyLines(false).get().parse(new StringReader(plain))) {
-            parser.forEach(
-                    record -> rows.add(record.stream().map(CellContent::words).toList()));
+            for (CSVRecord record : parser) {
+                if (record.size() > MOST_COLUMNS || rows.size() >= MOST_ROWS) {
+                    throw new TooMuch("it has more than " + MOST_ROWS + " rows or " + MOST_COLUMNS + " columns");
+                }
+                rows.add(record.stream().map(CellContent::words).toList());
+            }
+        } catch (TooMuch large) {
+            throw large;
+        } catch (IOException | RuntimeException malformed) {
+            throw new IOException(
+                    "row " + (rows.size() + 1) + " cannot be read as comma-separated values; look for a quotation mark"
+                            + " that is not closed, or that is followed by something other than a comma",
+                    malformed);
         }
         return new Grid("", rows);
     }
 
-    private static Grid grid(Sheet sheet) {
+    private static String text(byte[] file) throws IOException {
+        try {
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(file))
+                    .toString();
+        } catch (CharacterCodingException other) {
+            throw new IOException("its text is not UTF-8; save it as \"CSV UTF-8\"", other);
+        }
+    }
+
+    /** Only what is there is looked at: one cell in the last of a million rows is no million rows. */
+    private static Grid grid(Sheet sheet) throws TooMuch {
         List<List<CellContent>> rows = new ArrayList<>();
-        for (int r = 0; r <= sheet.getLastRowNum(); r++) {
-            Row row = sheet.getRow(r);
-            List<CellContent> cells = new ArrayList<>();
-            for (int c = 0; row != null && c < row.getLastCellNum(); c++) {
-                cells.add(content(row.getCell(c)));
+        for (Row row : sheet) {
+            for (Cell cell : row) {
+                CellContent content = content(cell);
+                if (content.equals(CellContent.empty())) {
+                    continue;
+                }
+                int r = row.getRowNum();
+                int c = cell.getColumnIndex();
+                if (r >= MOST_ROWS || c >= MOST_COLUMNS) {
+                    throw new TooMuch("something stands in row " + (r + 1) + ", column " + (c + 1) + " of sheet \""
+                            + sheet.getSheetName() + "\", beyond " + MOST_ROWS + " rows and " + MOST_COLUMNS
+                            + " columns");
+                }
+                while (rows.size() <= r) {
+                    rows.add(new ArrayList<>());
+                }
+                List<CellContent> cells = rows.get(r);
+                while (cells.size() < c) {
+                    cells.add(CellContent.empty());
+                }
+                if (cells.size() == c) {
+                    cells.add(content);
+                } else {
+                    cells.set(c, content);
+                }
             }
-            rows.add(cells);
         }
         return new Grid(sheet.getSheetName(), rows);
     }

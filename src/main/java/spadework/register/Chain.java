@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.function.Consumer;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.reason.Reason;
 import spadework.register.RawLines.RawLine;
 
 /** The lines of a register, read once from the first to the last, each held to the one before it. */
@@ -85,7 +86,7 @@ final class Chain {
         try {
             entry = EntryJson.read(bytes);
         } catch (IOException unreadable) {
-            broken(unreadable.getMessage(), "a line that this version can read");
+            broken(Reason.of(unreadable), "a line that this version can read");
             expected++;
             return;
         }

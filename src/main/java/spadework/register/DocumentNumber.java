@@ -14,8 +14,11 @@ import java.util.regex.Pattern;
 public record DocumentNumber(String job, DocumentKind kind, int count) {
     private static final Pattern TEXT = Pattern.compile("(.+)-([A-Z]{1,2})([1-9][0-9]{0,8})", Pattern.DOTALL);
 
+    /** Control and format characters, as marks of direction, and separators of lines: a number has none. */
+    private static final Pattern UNPRINTED = Pattern.compile("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]");
+
     public DocumentNumber {
-        if (job.isBlank() || job.chars().anyMatch(Character::isISOControl) || count < 1) {
+        if (job.isBlank() || UNPRINTED.matcher(job).find() || count < 1) {
             throw new IllegalArgumentException("no number of a document: job \"" + job + "\", count " + count);
         }
     }

@@ -10,20 +10,29 @@ import java.nio.file.LinkOption;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
+import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
+import spadework.disk.Within;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 
-/** The documents of a register: files in the folder {@code issued} of the job folder. */
+/**
+ * The documents of a register. What the homeowner gets and what the contractor keeps lie in folders of their own, so
+ * that mailing the one never mails the other. Registers of before have both in one folder, {@code issued}, and stay so.
+ */
 final class Documents {
-    static final String FOLDER = "issued";
+    private static final List<String> FOLDERS =
+            List.of(IssuedFolders.HOMEOWNER, IssuedFolders.KEPT, IssuedFolders.FORMER);
 
-    private static final Pattern PLAIN = Pattern.compile("[^./\\\\\\p{Cntrl}][^/\\\\:\\p{Cntrl}]*");
+    private static final Pattern PLAIN =
+            Pattern.compile("[^./\\\\\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}][^/\\\\:\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]*");
 
     private final Path folder;
 
@@ -37,34 +46,41 @@ final class Documents {
      * @throws FileAlreadyExistsException before anything is written, if one of the names is taken
      * @throws IllegalArgumentException before anything is written, if a name is no plain file name
      */
-    List<RegisteredFile> write(Map<String, byte[]> files) throws IOException {
+    List<RegisteredFile> write(Issue issue) throws IOException {
+        Map<String, byte[]> files = files(issue);
         for (String name : files.keySet()) {
-            if (!PLAIN.matcher(name).matches()) {
+            if (!PLAIN.matcher(name.substring(name.indexOf('/') + 1)).matches()) {
                 throw new IllegalArgumentException("no plain file name: \"" + name + "\"");
             }
-            if (Files.exists(issued().resolve(name), LinkOption.NOFOLLOW_LINKS)) {
-                throw new FileAlreadyExistsException(
-                        issued().resolve(name).toString(), null, "an issued document is never written over");
+            Path file = Within.writable(folder, name);
+            if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                throw new FileAlreadyExistsException(file.toString(), null, "an issued document is never written over");
             }
         }
         List<RegisteredFile> written = new ArrayList<>();
-        if (!files.isEmpty()) {
-            Files.createDirectories(issued());
-        }
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            AtomicFile.write(issued().resolve(file.getKey()), file.getValue());
-            written.add(new RegisteredFile(FOLDER + "/" + file.getKey(), Sha256.of(file.getValue())));
+            Path path = folder.resolve(file.getKey());
+            Disk.folders(path.getParent());
+            AtomicFile.write(path, file.getValue());
+            written.add(new RegisteredFile(file.getKey(), Sha256.of(file.getValue())));
         }
         return written;
     }
 
+    private static Map<String, byte[]> files(Issue issue) {
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        issue.papers().forEach((name, bytes) -> files.put(IssuedFolders.HOMEOWNER + "/" + name, bytes));
+        issue.kept().forEach((name, bytes) -> files.put(IssuedFolders.KEPT + "/" + name, bytes));
+        return files;
+    }
+
     /** Takes away files of those names that no line names: a crash kept them from ever being issued. */
-    void clear(Set<String> names, List<Entry> entries) throws IOException {
+    void clear(Issue issue, List<Entry> entries) throws IOException {
         Set<String> registered = new HashSet<>();
         entries.forEach(entry -> entry.files().forEach(file -> registered.add(file.name())));
-        for (String name : names) {
-            if (!registered.contains(FOLDER + "/" + name)) {
-                Files.deleteIfExists(issued().resolve(name));
+        for (String name : files(issue).keySet()) {
+            if (!registered.contains(name)) {
+                Disk.delete(folder.resolve(name));
             }
         }
     }
@@ -72,16 +88,33 @@ final class Documents {
     /** Takes away unfinished files that a crash left. Only the one who may write calls this. */
     void sweep() throws IOException {
         sweep(folder, AtomicFile.partsOf(Head.NAME));
-        if (Files.isDirectory(issued())) {
-            sweep(issued(), AtomicFile.partsOf("*"));
+        sweep(folder, AtomicFile.partsOf(Chain.NAME));
+        for (String name : FOLDERS) {
+            if (Files.isDirectory(folder.resolve(name))) {
+                sweep(folder.resolve(name), AtomicFile.partsOf("*"));
+            }
         }
     }
 
     private static void sweep(Path in, String glob) throws IOException {
         try (DirectoryStream<Path> left = Files.newDirectoryStream(in, glob)) {
             for (Path part : left) {
-                Files.deleteIfExists(part);
+                Disk.delete(part);
             }
+        }
+    }
+
+    /**
+     * Holds the register's own files and folders to the job folder.
+     *
+     * @throws IOException if one of them is a link that leads out of it
+     */
+    void stayInside() throws IOException {
+        for (String name : FOLDERS) {
+            Within.writable(folder, name + "/document");
+        }
+        for (String name : List.of(Chain.NAME, Head.NAME)) {
+            Within.writable(folder, name);
         }
     }
 
@@ -99,6 +132,10 @@ final class Documents {
             return Optional.of(new Fault(Place.ofFile(path.toString()), found, line, fix));
         }
         String sha256;
+        if (!Within.isFile(folder, file.name())) {
+            return Optional.of(
+                    new Fault(Place.ofFile(path.toString()), "a link that leads out of the job folder", line, fix));
+        }
         try (InputStream in = Files.newInputStream(path)) {
             sha256 = Sha256.of(in);
         }
@@ -107,12 +144,14 @@ final class Documents {
                 : Optional.of(new Fault(Place.ofFile(path.toString()), "other bytes, SHA-256 " + sha256, line, fix));
     }
 
-    /** The names of all files that lie in the folder, as lines name them. */
+    /** The names of all files that lie in the folders, as lines name them. */
     TreeSet<String> lying() throws IOException {
         TreeSet<String> names = new TreeSet<>();
-        if (Files.isDirectory(issued())) {
-            try (DirectoryStream<Path> all = Files.newDirectoryStream(issued())) {
-                all.forEach(file -> names.add(FOLDER + "/" + file.getFileName()));
+        for (String name : FOLDERS) {
+            if (Files.isDirectory(folder.resolve(name))) {
+                try (DirectoryStream<Path> all = Files.newDirectoryStream(folder.resolve(name))) {
+                    all.forEach(file -> names.add(name + "/" + file.getFileName()));
+                }
             }
         }
         return names;
@@ -124,9 +163,5 @@ final class Documents {
                 "a file that no line names",
                 "issued documents",
                 "nothing, if a crash kept it from being registered: it was never issued; otherwise move it away");
-    }
-
-    private Path issued() {
-        return folder.resolve(FOLDER);
     }
 }

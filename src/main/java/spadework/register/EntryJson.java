@@ -6,6 +6,7 @@ import java.time.DateTimeException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import spadework.reason.Reason;
 import spadework.warranty.ClaimStep;
 import spadework.warranty.Warranty;
 
@@ -67,7 +68,7 @@ final class EntryJson {
         try {
             ClaimStep.of(members.date("on"), members.facts("facts"));
         } catch (DateTimeException | ArithmeticException | IllegalArgumentException unreadable) {
-            throw new IOException("a claim that cannot be read: " + unreadable.getMessage());
+            throw new IOException("a claim that cannot be read: " + Reason.of(unreadable));
         }
     }
 

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import spadework.disk.AtomicFile;
 
 /**
  * The small file beside the register that says how many lines there are and how the last is sealed. A chain alone does

@@ -4,11 +4,14 @@ package spadework.register;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
 
 /** Writes lines. Only the one who may write, and who has read the whole register, holds it. */
 record Pen(Path folder) {
@@ -55,14 +58,26 @@ record Pen(Path folder) {
         bytes[0] = '\n';
         System.arraycopy(line, 0, bytes, before, line.length);
         bytes[bytes.length - 1] = '\n';
-        try (FileChannel channel = FileChannel.open(file, StandardOpenOption.CREATE, StandardOpenOption.WRITE)) {
-            channel.truncate(chain.length);
+        if (!isNew && hasOtherNames(file)) {
+            byte[] whole = Arrays.copyOf(Files.readAllBytes(file), Math.toIntExact(chain.length + bytes.length));
+            System.arraycopy(bytes, 0, whole, Math.toIntExact(chain.length), bytes.length);
+            AtomicFile.write(file, whole);
+            return;
+        }
+        try (FileChannel channel = Disk.open(file)) {
+            Disk.truncate(file, channel, chain.length);
             channel.position(chain.length);
-            AtomicFile.writeAll(channel, bytes);
-            channel.force(true);
+            Disk.write(file, channel, bytes);
+            Disk.force(file, channel);
         }
         if (isNew) {
-            AtomicFile.forceFolder(folder);
+            Disk.forceFolder(folder);
         }
+    }
+
+    /** Whether a hard-linked copy of the folder has the same file: that one is not to grow with ours. */
+    private static boolean hasOtherNames(Path file) throws IOException {
+        return file.getFileSystem().supportedFileAttributeViews().contains("unix")
+                && (Integer) Files.getAttribute(file, "unix:nlink", LinkOption.NOFOLLOW_LINKS) > 1;
     }
 }

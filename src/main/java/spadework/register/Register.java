@@ -10,13 +10,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
-import java.util.function.Function;
+import spadework.disk.SharedLock;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 
 /**
  * The register of a job: {@code register.jsonl} in the job folder, one line of JSON for each event, and the documents
- * that its lines name in the folder {@code issued}.
+ * that its lines name: papers in {@code for-the-homeowner}, the rest in {@code kept}.
  *
  * <p>Every line holds the SHA-256 of its documents, of the line before and of itself. {@link #check()} finds every
  * change of a byte in a line or a document, a lost document, and a line taken out, put in or moved. Whole lines cut off
@@ -28,6 +28,8 @@ import spadework.finding.Place;
  * caller.
  */
 public final class Register {
+    private static final String LOCK = "register.lock";
+
     private final Path folder;
     private final Documents documents;
     private final Pen pen;
@@ -54,15 +56,15 @@ public final class Register {
      * @throws RegisterBroken if a line that stands there was changed; nothing is written
      */
     public DocumentNumber take(DocumentKind kind, String job, LocalDate on) throws IOException {
-        return take(kind, job, on, Guard.NONE);
+        return take(kind, job, on, Guard.NONE).number().orElseThrow();
     }
 
-    private DocumentNumber take(DocumentKind kind, String job, LocalDate on, Guard guard) throws IOException {
-        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+    private Entry take(DocumentKind kind, String job, LocalDate on, Guard guard) throws IOException {
+        try (SharedLock lock = toWrite()) {
             Chain chain = checked(guard);
             DocumentNumber number = chain.numbers.free(kind, job);
-            pen.write(chain, on, Event.NUMBER_TAKEN, Optional.of(number), List.of(), Issue.of(Map.of(), Map.of()));
-            return number;
+            return pen.write(
+                    chain, on, Event.NUMBER_TAKEN, Optional.of(number), List.of(), Issue.of(Map.of(), Map.of()));
         }
     }
 
@@ -84,7 +86,7 @@ public final class Register {
         if (event == Event.NUMBER_TAKEN || event.issues()) {
             throw new IllegalArgumentException(event.words() + " is written by take and issue only");
         }
-        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+        try (SharedLock lock = toWrite()) {
             return pen.write(checked(guard), on, event, number, List.of(), Issue.of(Map.of(), facts));
         }
     }
@@ -100,19 +102,18 @@ public final class Register {
         if (event == Event.NUMBER_TAKEN || event.issues()) {
             throw new IllegalArgumentException(event.words() + " is written by take and issue only");
         }
-        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+        try (SharedLock lock = toWrite()) {
             List<Entry> entries = new ArrayList<>();
             Chain chain = checked(entries::addAll);
             guard.check(entries);
             documents.sweep();
-            documents.clear(issue.files().keySet(), entries);
-            return pen.write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+            documents.clear(issue, entries);
+            return pen.write(chain, on, event, Optional.of(number), documents.write(issue), issue);
         }
     }
 
     /** Issues what this kind is issued as. */
-    public Entry issue(DocumentKind kind, String job, LocalDate on, Function<DocumentNumber, Issue> making)
-            throws IOException {
+    public Entry issue(DocumentKind kind, String job, LocalDate on, Issue.Making making) throws IOException {
         return issue(kind, kind.issued(), job, on, Guard.NONE, making);
     }
 
@@ -125,20 +126,15 @@ public final class Register {
      * @throws RegisterBroken if a line that stands there was changed; nothing is written
      * @throws java.nio.file.FileAlreadyExistsException if a document of that name was issued before
      */
-    public Entry issue(
-            DocumentKind kind,
-            Event event,
-            String job,
-            LocalDate on,
-            Guard guard,
-            Function<DocumentNumber, Issue> making)
+    public Entry issue(DocumentKind kind, Event event, String job, LocalDate on, Guard guard, Issue.Making making)
             throws IOException {
-        DocumentNumber number = take(kind, job, on, guard);
-        Issue issue = making.apply(number);
-        try (RegisterLock lock = RegisterLock.toWrite(folder)) {
+        Entry taken = take(kind, job, on, guard);
+        DocumentNumber number = taken.number().orElseThrow();
+        Issue issue = making.made(number, SealMark.of(taken));
+        try (SharedLock lock = toWrite()) {
             Chain chain = checked(guard);
             documents.sweep();
-            return pen.write(chain, on, event, Optional.of(number), documents.write(issue.files()), issue);
+            return pen.write(chain, on, event, Optional.of(number), documents.write(issue), issue);
         }
     }
 
@@ -148,12 +144,18 @@ public final class Register {
      * @return what was found about the lines; documents are not looked at
      */
     public Examination each(Consumer<Entry> reader) throws IOException {
-        try (RegisterLock lock = RegisterLock.toRead(folder)) {
+        try (SharedLock lock = toRead()) {
             Chain chain = Chain.read(folder, reader);
             List<Fault> faults = new ArrayList<>(chain.faults);
             faults.addAll(chain.openEnd);
             return new Examination(chain.lines, 0, chain.seal, faults, chain.advice);
         }
+    }
+
+    /** The mark of the last line, as it is printed on papers; empty while there is no line. */
+    public Optional<SealMark> mark() throws IOException {
+        List<Entry> entries = entries();
+        return entries.isEmpty() ? Optional.empty() : Optional.of(SealMark.of(entries.get(entries.size() - 1)));
     }
 
     /** All entries that hold. */
@@ -165,7 +167,7 @@ public final class Register {
 
     /** Holds every line to the one before and every document to its line. */
     public Examination check() throws IOException {
-        try (RegisterLock lock = RegisterLock.toRead(folder)) {
+        try (SharedLock lock = toRead()) {
             Comparison comparison = new Comparison(documents);
             Chain chain = Chain.read(folder, comparison);
             List<Fault> faults = new ArrayList<>(chain.faults);
@@ -182,6 +184,16 @@ public final class Register {
             comparison.unregistered().forEach(name -> advice.add(documents.unregistered(name)));
             return new Examination(chain.lines, comparison.documents(), chain.seal, faults, advice);
         }
+    }
+
+    private SharedLock toWrite() throws IOException {
+        documents.stayInside();
+        return SharedLock.toWrite(folder.resolve(LOCK));
+    }
+
+    private SharedLock toRead() throws IOException {
+        documents.stayInside();
+        return SharedLock.toRead(folder.resolve(LOCK));
     }
 
     private Chain checked(Guard guard) throws IOException {

@@ -4,7 +4,7 @@ package spadework.register;
 /**
  * A document that a line of the register names.
  *
- * @param name relative to the job folder, with {@code /}, as {@code issued/2026-014-W1-warranty.pdf}
+ * @param name relative to the job folder, with {@code /}, as {@code for-the-homeowner/2026-014-W1-warranty.pdf}
  * @param sha256 of its bytes, 64 lower-case hex digits
  */
 public record RegisteredFile(String name, String sha256) {}

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import spadework.reason.Reason;
 import spadework.warranty.Contractor;
 import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
@@ -61,7 +62,7 @@ final class WarrantyJson {
                             members.whole("transferNoticeDays"),
                             members.texts("duties")));
         } catch (IllegalArgumentException impossible) {
-            throw new IOException(impossible.getMessage());
+            throw new IOException(Reason.of(impossible));
         }
     }
 

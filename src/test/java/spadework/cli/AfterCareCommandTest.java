@@ -42,7 +42,7 @@ class AfterCareCommandTest {
                         DocumentKind.CERTIFICATE,
                         "2026-014",
                         LocalDate.of(2026, 4, 3),
-                        number -> Issue.of(
+                        (number, mark) -> Issue.of(
                                 Map.of(number + "-warranty.pdf", "paper".getBytes(UTF_8)),
                                 Warranties.of(number.text())));
     }
@@ -89,7 +89,7 @@ class AfterCareCommandTest {
 
     @Test
     void changedDocumentIsTamperingAndTheOtherJobsAreStillExamined() throws IOException {
-        Files.writeString(job.resolve("issued/2026-014-W1-warranty.pdf"), "Paper");
+        Files.writeString(job.resolve("for-the-homeowner/2026-014-W1-warranty.pdf"), "Paper");
         Path other = Files.createDirectories(jobs.resolve("other"));
         Register.of(other).take(DocumentKind.PROPOSAL, "2026-015", LocalDate.of(2026, 4, 3));
         assertThat(run("register", "check", job.toString(), other.toString(), jobs.toString()))
@@ -109,7 +109,7 @@ class AfterCareCommandTest {
         assertThat(out.toString().lines())
                 .containsExactly(
                         "1  2026-04-03  number taken        2026-014-W1",
-                        "2  2026-04-03  certificate issued  2026-014-W1  issued/2026-014-W1-warranty.pdf");
+                        "2  2026-04-03  certificate issued  2026-014-W1  for-the-homeowner/2026-014-W1-warranty.pdf");
         assertThat(run("register", "list", job.toString(), "--json")).isZero();
         JsonNode line = json().at("/lines/1");
         assertThat(line.get("event").asText()).isEqualTo("certificate issued");
@@ -154,7 +154,7 @@ class AfterCareCommandTest {
         assertThat(out.toString())
                 .startsWith("Warranty 2026-014-W2, reissued from 2026-014-W1")
                 .contains("for Anselm Wren, 7 Quarry Lane", "times left: 1")
-                .contains(job.resolve("issued/2026-014-W2-warranty.pdf") + "\n");
+                .contains(job.resolve("for-the-homeowner/2026-014-W2-warranty.pdf") + "\n");
         assertThat(transfer("Perpetua Holm", "2031-06-04", "2031-03-01")).isEqualTo(1);
         assertThat(err.toString()).contains("95 days after the sale; allowed: at most 60 days after it");
         assertThat(transfer("Perpetua Holm", "2031-06-04", "2031-05-01")).isZero();

@@ -121,17 +121,19 @@ class AgreementRefusedTest {
             assertThat(screen.session().history().isSaved()).isTrue();
         }
         assertThat(file).content().contains("\"Front wall\"");
-        assertThat(file.resolveSibling("issued").resolve("2026-014-P1-proposal.pdf"))
+        assertThat(file.resolveSibling("for-the-homeowner").resolve("2026-014-P1-proposal.pdf"))
                 .isNotEmptyFile();
     }
 
     @Test
     void wallMovedAfterTheYesIsAStopAndThePageSaysThatItWasAgreed() throws IOException {
         Path file = Copies.of("added-wall-then-closed", folder);
-        Path issued = Files.createDirectories(file.resolveSibling("issued"));
-        try (Stream<Path> all = Files.list(Path.of("sample-quotes/added-wall-then-closed/issued"))) {
-            for (Path one : all.toList()) {
-                Files.copy(one, issued.resolve(one.getFileName()));
+        for (String folder : List.of("for-the-homeowner", "kept")) {
+            Path issued = Files.createDirectories(file.resolveSibling(folder));
+            try (Stream<Path> all = Files.list(Path.of("sample-quotes/added-wall-then-closed", folder))) {
+                for (Path one : all.toList()) {
+                    Files.copy(one, issued.resolve(one.getFileName()));
+                }
             }
         }
         open(file);

@@ -184,7 +184,7 @@ class AgreementStepsTest {
     void contractWithoutItsSourceIsAStop() throws IOException {
         issue();
         accept();
-        Files.delete(site.folder().resolve("issued/2026-014-A1-source.zip"));
+        Files.delete(site.folder().resolve("kept/2026-014-A1-source.zip"));
         assertThat(findings()).contains("contract-source-missing");
     }
 
@@ -263,10 +263,10 @@ class AgreementStepsTest {
     void signedProposalIsHandedOutAsItWasIssued() throws IOException {
         issue();
         accept("OP1");
-        byte[] issued = Files.readAllBytes(site.folder().resolve("issued/2026-014-P1-proposal.pdf"));
+        byte[] issued = Files.readAllBytes(site.folder().resolve("for-the-homeowner/2026-014-P1-proposal.pdf"));
         site.editCompany(company -> company.put("phone", "(614) 555-0199"));
         office.documents(site.folder(), root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL));
-        assertThat(Files.readAllBytes(root.resolve("out/2026-014/proposal.pdf")))
+        assertThat(Files.readAllBytes(root.resolve("out/2026-014/for-the-homeowner/proposal.pdf")))
                 .isEqualTo(issued);
     }
 }

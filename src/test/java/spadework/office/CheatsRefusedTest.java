@@ -422,10 +422,10 @@ class CheatsRefusedTest {
                         "the source of the proposal is taken away",
                         Stage.ISSUED,
                         site -> {
-                            Files.delete(site.folder().resolve("issued/2026-014-P1-source.zip"));
+                            Files.delete(site.folder().resolve("kept/2026-014-P1-source.zip"));
                             return told(accept(site, Jobsite.yes()));
                         },
-                        "The source of 2026-014-P1 is not in the folder \"issued\" any more"),
+                        "The source of 2026-014-P1 is not in the folder \"kept\" any more"),
                 new Cheat(
                         "an option that was not offered",
                         Stage.ISSUED,

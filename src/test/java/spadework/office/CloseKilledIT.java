@@ -106,7 +106,7 @@ class CloseKilledIT {
 
     /** Whether a document of the certificate begins to be there, whole or not. */
     private static boolean isWriting(Path job) throws IOException {
-        try (DirectoryStream<Path> files = Files.newDirectoryStream(job.resolve("issued"), "*-W1-*")) {
+        try (DirectoryStream<Path> files = Files.newDirectoryStream(job.resolve("for-the-homeowner"), "*-W1-*")) {
             return files.iterator().hasNext();
         }
     }

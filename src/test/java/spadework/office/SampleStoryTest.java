@@ -32,7 +32,9 @@ import spadework.office.agreement.SignatureInput;
 import spadework.office.agreement.SourceCheckout;
 import spadework.office.records.JobRecords;
 import spadework.office.records.JobSource;
+import spadework.press.page.RecordCode;
 import spadework.register.Register;
+import spadework.register.SealMark;
 
 /**
  * The sample of a whole job, told again from its proposal to its warranty by the same steps: the file, the register
@@ -43,6 +45,7 @@ class SampleStoryTest {
     private static final Path SAMPLES = Path.of("sample-quotes");
     private static final Path SAMPLE = SAMPLES.resolve("added-wall-then-closed");
     private static final List<String> LATER = List.of("accepted", "changes", "asBuilt", "received", "closed");
+    private static final List<String> FOLDERS = List.of("for-the-homeowner", "kept");
     private static final ObjectMapper JSON = new ObjectMapper();
 
     @TempDir
@@ -83,9 +86,12 @@ class SampleStoryTest {
         JobSource source = records.source(records.contract().orElseThrow()).orElseThrow();
         try (SourceCheckout frozen = SourceCheckout.of(source)) {
             Office then = frozen.office();
+            byte[] lies = Files.readAllBytes(SAMPLE.resolve("for-the-homeowner/2026-041-A1-contract.pdf"));
+            SealMark mark = SealMark.in(RecordCode.in(lies).orElseThrow()).orElseThrow();
             Bid bid = (Bid) then.bid(frozen.job(), Optional.empty());
-            byte[] printed = then.print(bid, EnumSet.of(PaperKind.CONTRACT)).get("contract.pdf");
-            assertThat(printed).isEqualTo(Files.readAllBytes(SAMPLE.resolve("issued/2026-041-A1-contract.pdf")));
+            byte[] printed =
+                    then.issued(bid, EnumSet.of(PaperKind.CONTRACT), mark).get("contract.pdf");
+            assertThat(printed).isEqualTo(lies);
         }
     }
 
@@ -201,22 +207,23 @@ class SampleStoryTest {
     /** The register and every document, relative to the job's folder. */
     private static TreeSet<String> kept(Path folder) throws IOException {
         TreeSet<String> names = new TreeSet<>(List.of("register.jsonl", "register.head"));
-        try (Stream<Path> issued = Files.list(folder.resolve("issued"))) {
-            issued.forEach(path -> names.add("issued/" + path.getFileName()));
+        for (String place : FOLDERS) {
+            try (Stream<Path> issued = Files.list(folder.resolve(place))) {
+                issued.forEach(path -> names.add(place + "/" + path.getFileName()));
+            }
         }
         return names;
     }
 
     private void refresh() throws IOException {
-        Path issued = SAMPLE.resolve("issued");
-        if (Files.isDirectory(issued)) {
+        for (String place : FOLDERS) {
+            Path issued = Files.createDirectories(SAMPLE.resolve(place));
             try (Stream<Path> old = Files.list(issued)) {
                 for (Path path : old.toList()) {
                     Files.delete(path);
                 }
             }
         }
-        Files.createDirectories(issued);
         for (String name : kept(job)) {
             Files.copy(job.resolve(name), SAMPLE.resolve(name), StandardCopyOption.REPLACE_EXISTING);
         }

@@ -65,7 +65,7 @@ public final class PageFixtures {
 
     private PageFixtures() {}
 
-    static Map<String, Object> proposalModel() {
+    public static Map<String, Object> proposalModel() {
         return model("proposal", proposal(head(false, Optional.empty())));
     }
 

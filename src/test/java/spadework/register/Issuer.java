@@ -73,7 +73,7 @@ final class Issuer {
         }
     }
 
-    private static Issue made(DocumentNumber number) {
+    private static Issue made(DocumentNumber number, SealMark mark) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(number + "-warranty.pdf", document(number + "-warranty.pdf"));
         files.put(number + "-warranty.xlsx", document(number + "-warranty.xlsx"));

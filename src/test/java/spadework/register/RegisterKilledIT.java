@@ -103,9 +103,10 @@ class RegisterKilledIT {
         assertThat(taken.keySet()).containsAll(certificates.keySet());
         assertThat(found.documents()).isEqualTo(2 * certificates.size());
 
-        Entry last = register.issue(DocumentKind.CARD, Issuer.JOB, Issuer.DAY, number -> Issue.of(Map.of(), Map.of()));
+        Entry last = register.issue(
+                DocumentKind.CARD, Issuer.JOB, Issuer.DAY, (number, mark) -> Issue.of(Map.of(), Map.of()));
         assertThat(last.line()).as("the register goes on").isEqualTo(found.lines() + 2);
-        try (Stream<Path> documents = Files.list(folder.resolve("issued"))) {
+        try (Stream<Path> documents = Files.list(folder.resolve("for-the-homeowner"))) {
             for (Path document : documents.toList()) {
                 assertThat(Files.readAllBytes(document))
                         .as(document + " whole, seed " + SEED)

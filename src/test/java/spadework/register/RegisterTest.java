@@ -40,13 +40,13 @@ class RegisterTest {
         assertThat(issued.number()).contains(new DocumentNumber(JOB, DocumentKind.CERTIFICATE, 1));
         assertThat(issued.files())
                 .containsExactly(new RegisteredFile(
-                        "issued/2026-014-W1-warranty.pdf",
+                        "for-the-homeowner/2026-014-W1-warranty.pdf",
                         // printf paper | sha256sum
                         "382635c9325bf3273d195ff1b8a44e5b11afd7d97addeb8863ea35feb98c1a07"));
         Entry found = register().entries().get(1);
         assertThat(found).isEqualTo(issued);
         assertThat(found.warranty()).contains(Warranties.of("2026-014-W1"));
-        assertThat(folder.resolve("issued/2026-014-W1-warranty.pdf")).hasContent("paper");
+        assertThat(folder.resolve("for-the-homeowner/2026-014-W1-warranty.pdf")).hasContent("paper");
         assertThat(register().check().faults()).isEmpty();
     }
 
@@ -61,7 +61,7 @@ class RegisterTest {
                         JOB,
                         DAY,
                         Guard.NONE,
-                        number -> Issue.of(Map.of(), first.reissued(number.text(), List.of("Anselm Wren"))));
+                        (number, mark) -> Issue.of(Map.of(), first.reissued(number.text(), List.of("Anselm Wren"))));
         assertThat(entry.number().map(DocumentNumber::text)).contains("2026-014-W2");
         Warranty second = entry.warranty().orElseThrow();
         assertThat(second.reissueOf()).contains("2026-014-W1");
@@ -101,7 +101,7 @@ class RegisterTest {
 
     @Test
     void numberOfADocumentThatCouldNotBeMadeIsAGapAndNotUsedAgain() throws IOException {
-        assertThatThrownBy(() -> register().issue(DocumentKind.CERTIFICATE, JOB, DAY, number -> {
+        assertThatThrownBy(() -> register().issue(DocumentKind.CERTIFICATE, JOB, DAY, (number, mark) -> {
                     throw new IllegalStateException("no paper");
                 }))
                 .hasMessage("no paper");
@@ -117,7 +117,7 @@ class RegisterTest {
     @Test
     void wholeFileThatNoLineNamesIsToldAndNothingWorse() throws IOException {
         certificate();
-        Files.writeString(folder.resolve("issued/2026-014-W2-warranty.pdf"), "paper");
+        Files.writeString(folder.resolve("for-the-homeowner/2026-014-W2-warranty.pdf"), "paper");
         Examination found = register().check();
         assertThat(found.faults()).isEmpty();
         assertThat(found.advice()).singleElement().extracting(Fault::found).isEqualTo("a file that no line names");
@@ -126,19 +126,27 @@ class RegisterTest {
     @Test
     void documentIsNeverWrittenOver() throws IOException {
         Register register = register();
-        register.issue(DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("one")), Map.of()));
+        register.issue(
+                DocumentKind.CARD, JOB, DAY, (number, mark) -> Issue.of(Map.of("card.pdf", bytes("one")), Map.of()));
         assertThatThrownBy(() -> register.issue(
-                        DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of("card.pdf", bytes("two")), Map.of())))
+                        DocumentKind.CARD,
+                        JOB,
+                        DAY,
+                        (number, mark) -> Issue.of(Map.of("card.pdf", bytes("two")), Map.of())))
                 .isInstanceOf(FileAlreadyExistsException.class)
                 .hasMessageContaining("never written over");
-        assertThat(folder.resolve("issued/card.pdf")).hasContent("one");
+        assertThat(folder.resolve("for-the-homeowner/card.pdf")).hasContent("one");
     }
 
     @Test
     void documentLiesInItsFolderWhateverItsName() {
         for (String name : List.of("../job.json", "/etc/x", "a/b.pdf", "a\\b.pdf", ".hidden", "", "c:x.pdf", "a\nb")) {
             assertThatThrownBy(() -> register()
-                            .issue(DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of(name, bytes("x")), Map.of())))
+                            .issue(
+                                    DocumentKind.CARD,
+                                    JOB,
+                                    DAY,
+                                    (number, mark) -> Issue.of(Map.of(name, bytes("x")), Map.of())))
                     .as(name)
                     .isInstanceOf(IllegalArgumentException.class);
         }
@@ -159,7 +167,7 @@ class RegisterTest {
                                 JOB,
                                 DAY,
                                 once,
-                                number -> Issue.of(Map.of(), Map.of())))
+                                (number, mark) -> Issue.of(Map.of(), Map.of())))
                 .hasMessage("issued already");
         assertThat(register().entries()).as("no number was used up").hasSize(2);
     }
@@ -245,9 +253,9 @@ class RegisterTest {
     @Test
     void unfinishedFilesOfACrashAreTakenAway() throws IOException {
         certificate();
-        Path left = folder.resolve("issued/.2026-014-W2-warranty.pdf.1f.part");
+        Path left = folder.resolve("for-the-homeowner/.2026-014-W2-warranty.pdf.1f.part");
         Files.writeString(left, "half");
-        register().issue(DocumentKind.CARD, JOB, DAY, number -> Issue.of(Map.of(), Map.of()));
+        register().issue(DocumentKind.CARD, JOB, DAY, (number, mark) -> Issue.of(Map.of(), Map.of()));
         assertThat(left).doesNotExist();
     }
 
@@ -257,7 +265,7 @@ class RegisterTest {
                         DocumentKind.CERTIFICATE,
                         JOB,
                         DAY,
-                        number -> Issue.of(
+                        (number, mark) -> Issue.of(
                                 Map.of(number + "-warranty.pdf", bytes("paper")), Warranties.of(number.text())));
     }
 

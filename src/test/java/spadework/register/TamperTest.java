@@ -29,7 +29,7 @@ import spadework.warranty.Warranties;
 class TamperTest {
     private static final long SEED = 20260403;
     private static final LocalDate DAY = LocalDate.of(2026, 4, 3);
-    private static final String DOCUMENT = "issued/2026-014-W1-warranty.pdf";
+    private static final String DOCUMENT = "for-the-homeowner/2026-014-W1-warranty.pdf";
 
     @TempDir
     Path folder;
@@ -42,13 +42,14 @@ class TamperTest {
                 DocumentKind.PROPOSAL,
                 "2026-014",
                 DAY,
-                number -> Issue.of(Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
+                (number, mark) ->
+                        Issue.of(Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
         register.append(DAY, Event.PROPOSAL_DECLINED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
         register.issue(
                 DocumentKind.CERTIFICATE,
                 "2026-014",
                 DAY,
-                number -> Issue.of(
+                (number, mark) -> Issue.of(
                         Map.of(number + "-warranty.pdf", bytes("The warranty.")), Warranties.of(number.text())));
         register.append(DAY, Event.NOTE, Optional.empty(), Map.of("who", "Ivo Marsh"));
         assertThat(register.check().faults()).isEmpty();
@@ -57,7 +58,7 @@ class TamperTest {
     }
 
     @ParameterizedTest(name = "any byte of {0}")
-    @ValueSource(strings = {"register.jsonl", "register.head", DOCUMENT, "issued/2026-014-P1-proposal.pdf"})
+    @ValueSource(strings = {"register.jsonl", "register.head", DOCUMENT, "for-the-homeowner/2026-014-P1-proposal.pdf"})
     void changedByteIsFound(String name) throws IOException {
         Random random = new Random(SEED);
         Path file = folder.resolve(name);
@@ -135,7 +136,7 @@ class TamperTest {
     void exchangedDocumentsAreFound() throws IOException {
         Files.copy(
                 folder.resolve(DOCUMENT),
-                folder.resolve("issued/2026-014-P1-proposal.pdf"),
+                folder.resolve("for-the-homeowner/2026-014-P1-proposal.pdf"),
                 java.nio.file.StandardCopyOption.REPLACE_EXISTING);
         assertThat(faults()).singleElement().extracting(Fault::found).asString().startsWith("other bytes, SHA-256 ");
     }

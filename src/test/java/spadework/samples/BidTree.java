@@ -34,7 +34,9 @@ public final class BidTree {
 
     private BidTree() {}
 
-    /** Makes a tree of that many jobs. */
+    private static final int FEW = 100;
+
+    /** Makes a tree of that many jobs; in a large one those with a register are copies, number and all. */
     public static void make(Path root, int count) throws IOException {
         Files.createDirectories(root);
         for (String above : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
@@ -45,7 +47,7 @@ public final class BidTree {
         for (int i = 0; i < count; i++) {
             Path folder = root.resolve(String.format(Locale.ROOT, "%03d/J-%05d", i / 100, i));
             int kind = i % 10;
-            if (kind >= 7 && i >= 10) {
+            if (kind >= 7 && i >= 10 && count > FEW) {
                 copy(seeds.get(kind - 7), folder);
                 continue;
             }
@@ -53,6 +55,7 @@ public final class BidTree {
             if (kind < 7) {
                 vary(folder, i);
             } else {
+                number(folder, i);
                 register(folder, kind);
                 seeds.add(folder);
             }
@@ -75,6 +78,14 @@ public final class BidTree {
         if (!(outcome instanceof Outcome.Issued)) {
             throw new IllegalStateException(outcome.toString());
         }
+    }
+
+    private static void number(Path folder, int number) throws IOException {
+        Path file = folder.resolve("job.json");
+        Files.writeString(
+                file,
+                Files.readString(file)
+                        .replaceFirst("\"number\":\\s*\"[^\"]*\"", "\"number\": \"J-" + number + "\""));
     }
 
     private static void vary(Path folder, int number) throws IOException {

@@ -58,7 +58,8 @@ class SamplesTest {
                 String pages = PageText.pages(file.getValue()).stream()
                         .map(page -> page.replaceAll("(?<=[.:]) ", "\n"))
                         .collect(Collectors.joining("\n\n----\n\n"));
-                Expected.hold(sample, file.getKey().replace(".pdf", ".txt"), pages + "\n");
+                String name = file.getKey().substring(file.getKey().indexOf('/') + 1);
+                Expected.hold(sample, name.replace(".pdf", ".txt"), pages + "\n");
             }
             if (sample.equals(PRINTED)) {
                 Expected.holdBytes(sample.resolve("documents").resolve(file.getKey()), file.getValue());
@@ -99,7 +100,7 @@ class SamplesTest {
         assertThat(outcome).isInstanceOf(Outcome.Printed.class);
         Map<String, byte[]> files = new TreeMap<>();
         for (Path file : ((Outcome.Printed) outcome).files()) {
-            files.put(file.getFileName().toString(), read(file));
+            files.put(file.getParent().getFileName() + "/" + file.getFileName(), read(file));
         }
         return files;
     }

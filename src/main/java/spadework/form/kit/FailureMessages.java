@@ -2,12 +2,13 @@
 package spadework.form.kit;
 
 import java.io.IOException;
+import spadework.reason.Reason;
 
 /** Why work in the background came to nothing, in words of the window. */
 public final class FailureMessages {
     private FailureMessages() {}
 
     public static String of(Exception why) {
-        return Messages.of(why instanceof IOException ? "file.refused" : "step.broken", why.getMessage());
+        return Messages.of(why instanceof IOException ? "file.refused" : "step.broken", Reason.of(why));
     }
 }

@@ -2,7 +2,6 @@
 package spadework.form.library;
 
 import java.awt.BorderLayout;
-import java.io.IOException;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
@@ -20,6 +19,7 @@ import spadework.form.kit.NoticeBar;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.WorkCounter;
 import spadework.office.book.OpenBook;
+import spadework.reason.Reason;
 
 /**
  * The library of the office, in a window beside the job's: the price book, old bids, what closed jobs teach, and prices
@@ -70,8 +70,7 @@ public final class LibraryWindow extends JFrame {
     }
 
     private BackgroundTasks tasks(String name) {
-        return new BackgroundTasks(
-                name, counter, why -> failed(why instanceof IOException ? why.getMessage() : why.toString()));
+        return new BackgroundTasks(name, counter, why -> failed(Reason.of(why)));
     }
 
     private void add(LibraryTab tab, JComponent shown) {

@@ -32,6 +32,7 @@ import spadework.office.agreement.Progress;
 import spadework.office.agreement.Progress.Step;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.reply.Reply;
+import spadework.reason.Reason;
 
 /** Where the job stands between proposal and warranty, and the steps that lead on; each is taken by the office. */
 public final class AgreementPage extends FormPage {
@@ -62,9 +63,7 @@ public final class AgreementPage extends FormPage {
         this.platform = platform;
         this.today = today;
         looking = new BackgroundTasks(
-                "progress",
-                session.work(),
-                broken -> standing.setText(Messages.of("step.broken", broken.getMessage())));
+                "progress", session.work(), broken -> standing.setText(Messages.of("step.broken", Reason.of(broken))));
         group("standing");
         put(standing, "span 12, wmin 100");
         step(Step.ISSUE);

@@ -72,15 +72,10 @@ public final class AutoSave {
                 answer);
     }
 
-    /** Saves over whatever the file says now. */
-    void saveOver(JobFile file, Draft draft, Runnable done) {
+    /** Saves over what somebody else wrote and was told of. */
+    void saveOver(JobFile file, Draft draft, Consumer<JobFile.Saved> answer) {
         pause.stop();
-        files.run(
-                () -> {
-                    file.saveOver(draft.text());
-                    return file;
-                },
-                saved -> done.run());
+        files.run(() -> file.saveOver(draft.text()), answer);
     }
 
     /** Reads a file. */

@@ -132,11 +132,17 @@ public final class JobSaving {
     private void changed() {
         JobFile file = session.file();
         notice.say(
-                Messages.of("changed.said", file.path()),
+                Messages.of("changed.said", file.path(), file.changedElsewhere()),
                 new NoticeBar.Answer("changed.take", () -> takeTheirs(file.path())),
                 new NoticeBar.Answer("changed.keep", () -> {
                     Draft draft = session.draft();
-                    autoSave.saveOver(file, draft, () -> session.savedAs(file, draft));
+                    autoSave.saveOver(file, draft, saved -> {
+                        if (saved == JobFile.Saved.DONE) {
+                            session.savedAs(file, draft);
+                        } else {
+                            changed();
+                        }
+                    });
                 }));
     }
 

@@ -27,6 +27,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
+import spadework.reason.Reason;
 
 /** What is wrong with the job file and what was found about the job, gravest first; each leads to its cause. */
 public final class FindingsPane extends JPanel {
@@ -89,7 +90,7 @@ public final class FindingsPane extends JPanel {
     /** Faults in the order of the file, then findings, gravest first, then who has the last word. */
     public static List<Item> items(JobSession session) {
         List<Item> found = new ArrayList<>();
-        session.broken().ifPresent(thrown -> found.add(new Item("fault", String.valueOf(thrown.getMessage()), "")));
+        session.broken().ifPresent(thrown -> found.add(new Item("fault", Reason.of(thrown), "")));
         for (Fault fault : session.faults()) {
             found.add(new Item(
                     "fault",

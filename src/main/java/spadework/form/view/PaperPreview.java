@@ -34,6 +34,7 @@ import spadework.office.Bid;
 import spadework.office.JobPaper;
 import spadework.office.PaperKind;
 import spadework.press.page.PageView;
+import spadework.reason.Reason;
 
 /**
  * The chosen paper as it will be printed, made in the background from the very file that is saved and sent. Only the
@@ -209,7 +210,7 @@ public final class PaperPreview extends JPanel {
     }
 
     private void failed(Exception thrown) {
-        state.setText(String.valueOf(thrown.getMessage()));
+        state.setText(Reason.of(thrown));
         state.setVisible(true);
     }
 

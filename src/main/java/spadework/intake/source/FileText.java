@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
+import spadework.disk.Within;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 
@@ -24,15 +25,16 @@ public record FileText(String text, Optional<Fault> fault) {
 
     /** Reads a file. {@code shown} is its name in faults. */
     public static FileText of(Path path, String shown) {
-        try (InputStream in = Files.newInputStream(path)) {
+        try (InputStream in = Files.newInputStream(Within.itself(path))) {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             return bytes.length > LARGEST ? tooLarge(shown) : decoded(bytes, shown);
         } catch (IOException unreadable) {
+            boolean link = Files.isSymbolicLink(path);
             return refused(
                     Place.ofFile(shown),
-                    "a file that cannot be opened",
+                    link ? "a link that leads out of its folder, or nowhere" : "a file that cannot be opened",
                     "a file that may be read",
-                    "check the file's permissions");
+                    link ? "put the file itself there" : "check the file's permissions");
         }
     }
 

@@ -10,7 +10,10 @@ public final class Texts {
     static final int LONGEST_LABEL = 120;
 
     private static final Pattern ZIP_CODE = Pattern.compile("\\d{5}(-\\d{4})?");
-    private static final Pattern FILE_NAME = Pattern.compile("(?!.*\\.\\.)[^/\\\\:*?\"<>|]+(/[^/\\\\:*?\"<>|]+)*");
+    /** Neither what systems keep for themselves, nor what cannot be seen: marks of direction, separators of lines. */
+    private static final String PART = "[^/\\\\:*?\"<>|\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}]+";
+
+    private static final Pattern FILE_NAME = Pattern.compile("(?!.*\\.\\.)" + PART + "(/" + PART + ")*");
 
     /** Up to 2,000 characters on several lines. */
     public static final ValueKind<String> TEXT = text(LONGEST_TEXT, true);

@@ -43,7 +43,11 @@ public final class Claims {
             return Reply.refused(faults);
         }
         Entry entry = Register.of(reading.folder())
-                .issue(DocumentKind.CLAIM, warranty.job(), step.on(), number -> Issue.of(Map.of(), step.facts()));
+                .issue(
+                        DocumentKind.CLAIM,
+                        warranty.job(),
+                        step.on(),
+                        (number, mark) -> Issue.of(Map.of(), step.facts()));
         return told(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
     }
 

@@ -45,10 +45,11 @@ public final class Transfers {
                         warranty.job(),
                         asked.on(),
                         stillCurrent(warranty),
-                        number -> {
+                        (number, mark) -> {
                             Warranty passed = warranty.reissued(number.text(), asked.to());
                             return new Issue(
-                                    papers.certificate(passed, warranty.number(), asked.on()),
+                                    papers.certificate(passed, warranty.number(), asked.on(), mark),
+                                    Map.of(),
                                     facts(warranty, asked),
                                     Optional.of(passed));
                         });

@@ -1,12 +1,15 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office.aftercare;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import spadework.office.PaperPrinter;
+import spadework.office.SignedPapers;
 import spadework.office.files.FileName;
 import spadework.paperwork.warranty.CareCardPaper;
 import spadework.paperwork.warranty.ReissuePaper;
@@ -14,6 +17,7 @@ import spadework.press.page.PageInfo;
 import spadework.press.page.PagePress;
 import spadework.press.sheet.WorkbookPress;
 import spadework.press.template.Templates;
+import spadework.register.SealMark;
 import spadework.warranty.Card;
 import spadework.warranty.Warranty;
 
@@ -32,30 +36,38 @@ public final class WarrantyPapers {
     }
 
     /** Pages and workbook of a reissued certificate, by file name. */
-    Map<String, byte[]> certificate(Warranty warranty, String before, LocalDate issued) {
-        return print(
-                warranty, "warranty", "reissue", Map.of("reissue", ReissuePaper.of(warranty, before, issued)), issued);
+    Map<String, byte[]> certificate(Warranty warranty, String before, LocalDate issued, SealMark mark) {
+        PageInfo info = info(warranty, issued, mark.text());
+        Map<String, byte[]> files = print(
+                warranty, "warranty", "reissue", Map.of("reissue", ReissuePaper.of(warranty, before, issued)), info);
+        try {
+            return SignedPapers.of(files, issued);
+        } catch (IOException unusable) {
+            throw new UncheckedIOException(unusable);
+        }
     }
 
     /** Pages and workbook of the maintenance card, by file name. */
     Map<String, byte[]> card(Card card, LocalDate issued) {
-        return print(card.warranty(), "maintenance", "card", Map.of("card", CareCardPaper.of(card, issued)), issued);
+        return print(
+                card.warranty(),
+                "maintenance",
+                "card",
+                Map.of("card", CareCardPaper.of(card, issued)),
+                info(card.warranty(), issued, ""));
     }
 
     private Map<String, byte[]> print(
-            Warranty warranty, String file, String template, Map<String, Object> model, LocalDate issued) {
+            Warranty warranty, String file, String template, Map<String, Object> model, PageInfo info) {
         String name = FileName.safe(warranty.number()) + "-" + file;
         Map<String, byte[]> files = new LinkedHashMap<>();
-        files.put(
-                name + ".pdf",
-                pages.print(
-                        template,
-                        model,
-                        new PageInfo(
-                                PaperPrinter.LANGUAGE,
-                                warranty.parties().contractor().name(),
-                                issued)));
-        files.put(name + ".xlsx", WorkbookPress.print(templates, template, model, issued));
+        files.put(name + ".pdf", pages.print(template, model, info));
+        files.put(name + ".xlsx", WorkbookPress.print(templates, template, model, info.issued()));
         return files;
+    }
+
+    private static PageInfo info(Warranty warranty, LocalDate issued, String recordCode) {
+        return new PageInfo(
+                PaperPrinter.LANGUAGE, warranty.parties().contractor().name(), issued, recordCode);
     }
 }

@@ -35,6 +35,7 @@ import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Issue;
 import spadework.register.Register;
+import spadework.register.SealMark;
 
 /**
  * Records the homeowner's yes to the proposal that was issued last: priced and printed from the source that was kept
@@ -90,7 +91,7 @@ public final class Accepting {
         Optional<IssuedProposal> last = IssuedProposal.last(records);
         if (last.isEmpty()) {
             reasons.add("The source of " + records.proposal().get().number().orElseThrow()
-                    + " is not in the folder \"issued\" any more, so that it cannot be accepted as it was. Bring it"
+                    + " is not in the folder \"kept\" any more, so that it cannot be accepted as it was. Bring it"
                     + " back from a copy, or issue the proposal again.");
             return new Outcome.Refused(reasons);
         }
@@ -141,8 +142,8 @@ public final class Accepting {
                         asked.job().number(),
                         asked.signed().on(),
                         OnceGuard.of(DocumentKind.CONTRACT.issued()),
-                        number -> issue(number, issued, accepted, (Bid) after, asked));
-        asked.text().with(accepted, List.of(PLACE, SIGNED_ON)).write(asked.file());
+                        (number, mark) -> issue(number, mark, issued, accepted, (Bid) after, asked));
+        accepted.write(asked.file(), List.of(PLACE, SIGNED_ON));
         return new Outcome.Issued(entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
     }
 
@@ -266,11 +267,12 @@ public final class Accepting {
                 .with(PLACE + "/templates", Fingerprint.of(issued.office().templates()));
     }
 
-    private static Issue issue(DocumentNumber number, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
+    private static Issue issue(
+            DocumentNumber number, SealMark mark, IssuedProposal issued, JobText accepted, Bid bid, Yes asked) {
         try {
+            Map<String, byte[]> papers = RegisteredFiles.named(
+                    number, issued.office().issued(bid, bid.prepared(EnumSet.of(PaperKind.CONTRACT)), mark));
             Map<String, byte[]> files = new LinkedHashMap<>();
-            files.putAll(RegisteredFiles.named(
-                    number, issued.office().print(bid, bid.prepared(EnumSet.of(PaperKind.CONTRACT)))));
             Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), accepted);
             files.put(FileName.safe(number.text()) + "-source.zip", issued.archive(accepted));
@@ -288,7 +290,7 @@ public final class Accepting {
             SealedFigures.of(bid.contracted().contract()).forEach((name, figure) -> facts.put(name, figure.plain()));
             facts.put("bookDate", bid.proposedQuote().bookDate().toString());
             facts.put("templates", Fingerprint.of(issued.office().templates()));
-            return Issue.of(files, facts);
+            return Issue.of(papers, files, facts);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -2,6 +2,7 @@
 package spadework.office.agreement;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -34,6 +35,7 @@ import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Issue;
 import spadework.register.Register;
+import spadework.register.SealMark;
 import spadework.takeoff.Measuring;
 
 /** Closes a job: the warranty certificate is issued from what was built. */
@@ -103,9 +105,9 @@ public final class Closing {
                         bid.dossier().job().number(),
                         on,
                         OnceGuard.of(Event.CERTIFICATE_ISSUED),
-                        number -> issue(file, number, numbered(closed, number)));
+                        (number, mark) -> issue(file, number, mark, numbered(closed, number)));
         String number = entry.number().orElseThrow().text();
-        numbered(closed, entry.number().get()).write(file);
+        numbered(closed, entry.number().get()).write(file, List.of(PLACE));
         return new Outcome.Issued(number, RegisteredFiles.paths(records.folder(), entry));
     }
 
@@ -165,12 +167,16 @@ public final class Closing {
         return closed.with(PLACE + "/certificate", number.text());
     }
 
-    private Issue issue(Path file, DocumentNumber number, JobText closed) {
+    private Issue issue(Path file, DocumentNumber number, SealMark mark, JobText closed) {
         Bid bid = (Bid) office.bid(closed.text(), file);
-        Map<String, byte[]> files = new LinkedHashMap<>();
-        files.putAll(
-                RegisteredFiles.named(number, office.print(bid, EnumSet.of(PaperKind.WARRANTY, PaperKind.COMPLETION))));
-        JobText.keep(files, number.text(), closed);
-        return new Issue(files, Map.of(), Optional.of(RegisteredWarranty.of(bid.dossier(), number.text())));
+        Map<String, byte[]> kept = new LinkedHashMap<>();
+        JobText.keep(kept, number.text(), closed);
+        try {
+            Map<String, byte[]> papers = RegisteredFiles.named(
+                    number, office.issued(bid, EnumSet.of(PaperKind.WARRANTY, PaperKind.COMPLETION), mark));
+            return new Issue(papers, kept, Map.of(), Optional.of(RegisteredWarranty.of(bid.dossier(), number.text())));
+        } catch (IOException unusable) {
+            throw new UncheckedIOException(unusable);
+        }
     }
 }

@@ -31,6 +31,7 @@ import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Issue;
 import spadework.register.Register;
+import spadework.register.SealMark;
 
 /** Records what became of a change order: both sides signed it, or the homeowner declined. */
 public final class Deciding {
@@ -100,7 +101,7 @@ public final class Deciding {
         Event event = accepted ? Event.CHANGE_ORDER_ACCEPTED : Event.CHANGE_ORDER_DECLINED;
         Entry entry = Register.of(records.folder())
                 .append(yes.on(), event, paper, OnceGuard.decided(paper), issue(paper, decided, (Bid) after, asked));
-        decided.write(file);
+        decided.write(file, List.of(asked.place() + "/state", asked.decision()));
         return new Outcome.Issued(paper.text(), RegisteredFiles.paths(records.folder(), entry));
     }
 
@@ -174,9 +175,11 @@ public final class Deciding {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
             String name = "change-order-" + number.count() + ".";
-            Map<String, byte[]> papers = new LinkedHashMap<>(office.print(bid, EnumSet.of(PaperKind.CHANGE_ORDER)));
+            SealMark mark =
+                    Register.of(asked.file().toAbsolutePath().getParent()).mark().orElseThrow();
+            Map<String, byte[]> papers =
+                    new LinkedHashMap<>(office.issued(bid, EnumSet.of(PaperKind.CHANGE_ORDER), mark));
             papers.keySet().removeIf(each -> !each.startsWith(name));
-            files.putAll(RegisteredFiles.named(number, papers));
             Signatures.keep(files, number, asked.file(), asked.signed());
             JobText.keep(files, number.text(), decided);
             Map<String, String> facts = new LinkedHashMap<>();
@@ -187,7 +190,7 @@ public final class Deciding {
                 facts.put(JobRecords.CHANGE_TAX, sum.tax().plain());
             }
             facts.put(SealedFigures.TOTAL, bid.dossier().contract().total().plain());
-            return Issue.of(files, facts);
+            return Issue.of(RegisteredFiles.named(number, papers), files, facts);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

@@ -8,7 +8,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spadework.job.ElectronicConsent;
 import spadework.job.Job;
 import spadework.job.Owners;
@@ -96,7 +95,7 @@ public final class GatheredSignatures {
                         Event.SIGNATURE_RECEIVED,
                         paper,
                         OnceGuard.signed(paper, yes.by()),
-                        new Issue(files, facts(yes, chosen), Optional.empty()));
+                        Issue.of(Map.of(), files, facts(yes, chosen)));
         return new Outcome.Gathered(paper.text(), yes.by(), missing);
     }
 

@@ -37,7 +37,7 @@ public final class InterruptedStep {
         if (whole.equals(text)) {
             return new Outcome.Standing(number);
         }
-        whole.write(file);
+        whole.write(file, pointers);
         return new Outcome.Issued(number, RegisteredFiles.paths(records.folder(), entry));
     }
 }

@@ -13,6 +13,7 @@ import java.util.Map;
 import java.util.Optional;
 import spadework.contract.Moved;
 import spadework.contract.Revision;
+import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.intake.Intake;
 import spadework.job.Job;
@@ -23,6 +24,7 @@ import spadework.office.Outcome;
 import spadework.office.PaperKind;
 import spadework.office.Refusal;
 import spadework.office.files.FileName;
+import spadework.office.files.JobNumbers;
 import spadework.office.records.JobRecords;
 import spadework.office.records.JobSource;
 import spadework.paperwork.Dossier;
@@ -31,6 +33,7 @@ import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Issue;
 import spadework.register.Register;
+import spadework.register.SealMark;
 
 /** Issues a proposal: it gets a number and a revision, and its source is kept. */
 public final class Issuing {
@@ -64,6 +67,10 @@ public final class Issuing {
      */
     public Outcome issue(Path job) throws IOException {
         Path file = Intake.fileOf(job);
+        Optional<Fault> taken = JobNumbers.taken(job);
+        if (taken.isPresent()) {
+            return new Outcome.Faulty(List.of(taken.get()));
+        }
         BidResult answer = office.bid(job, Optional.empty());
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
@@ -96,7 +103,7 @@ public final class Issuing {
                             dossier.job().number(),
                             dossier.job().issued(),
                             entries -> once(new JobRecords(records.folder(), entries), fingerprint),
-                            number -> issue(file, number, moved, fingerprint));
+                            (number, mark) -> issue(file, number, mark, moved, fingerprint));
             return new Outcome.Issued(
                     entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
         } catch (IssuedMeanwhile other) {
@@ -123,12 +130,17 @@ public final class Issuing {
         }
     }
 
-    private Issue issue(Path file, DocumentNumber number, Optional<Moved> moved, String fingerprint) {
+    private Issue issue(Path file, DocumentNumber number, SealMark mark, Optional<Moved> moved, String fingerprint) {
         try {
             Bid bid = (Bid) office.bid(file, Optional.of(new Revision(number.revision(), moved)));
             Job job = bid.proposed().job();
-            Map<String, byte[]> files = RegisteredFiles.named(number, office.print(bid, PAPERS));
-            files.put(
+            if (!Fingerprint.of(file, job, office.templates()).equals(fingerprint)) {
+                throw new IllegalStateException(
+                        "The job, the company, the price book or the templates changed while it was issued. Issue it"
+                                + " again.");
+            }
+            Map<String, byte[]> papers = RegisteredFiles.named(number, office.issued(bid, PAPERS, mark));
+            Map<String, byte[]> kept = Map.of(
                     FileName.safe(number.text()) + "-source.zip",
                     JobSource.of(
                                     file,
@@ -143,7 +155,7 @@ public final class Issuing {
             facts.put("templates", Fingerprint.of(office.templates()));
             facts.put("validUntil", job.issued().plusDays(job.validDays()).toString());
             facts.put(FINGERPRINT, fingerprint);
-            return Issue.of(files, facts);
+            return Issue.of(papers, kept, facts);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }

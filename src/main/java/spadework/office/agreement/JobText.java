@@ -9,10 +9,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.disk.ChangedElsewhere;
+import spadework.disk.SharedFile;
+import spadework.disk.Snapshot;
 import spadework.draft.Draft;
 import spadework.draft.DraftValue;
 import spadework.office.files.FileName;
-import spadework.register.AtomicFile;
 
 /** A job file into which the office writes what was agreed. Everything else in it stays. */
 public record JobText(Draft draft) {
@@ -92,8 +94,22 @@ public record JobText(Draft draft) {
         return text().getBytes(StandardCharsets.UTF_8);
     }
 
-    public void write(Path file) throws IOException {
-        AtomicFile.write(file, text().getBytes(StandardCharsets.UTF_8));
+    /**
+     * Writes what a step says at those places into the file as it is now: what somebody else saved meanwhile stays.
+     *
+     * @throws spadework.disk.ChangedElsewhere if the file became something that no step can be written into
+     */
+    public void write(Path file, List<String> pointers) throws IOException {
+        SharedFile.alone(file, () -> {
+            Snapshot now = Snapshot.of(file);
+            Optional<Draft> draft = now.text().flatMap(Draft::read);
+            if (draft.isEmpty()) {
+                throw new ChangedElsewhere(file, now, "it is no JSON object any more");
+            }
+            JobText whole = new JobText(draft.get()).with(this, pointers);
+            SharedFile.replace(file, now, whole.text().getBytes(StandardCharsets.UTF_8));
+            return whole;
+        });
     }
 
     /** The name under which an entry of the register keeps the job file that it led to. */

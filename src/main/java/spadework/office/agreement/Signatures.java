@@ -8,6 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import spadework.disk.Within;
 import spadework.job.Job;
 import spadework.job.Owners;
 import spadework.office.files.FileName;
@@ -90,7 +91,9 @@ public final class Signatures {
             String name = yes.file().get();
             int point = name.lastIndexOf('.');
             String ending = point < 0 ? "" : name.substring(point).replaceAll("[^A-Za-z0-9.]", "");
-            files.put(FileName.safe(as) + ending, Files.readAllBytes(path(file, name)));
+            files.put(
+                    FileName.safe(as) + ending,
+                    Files.readAllBytes(Within.existing(file.toAbsolutePath().getParent(), name)));
         }
     }
 

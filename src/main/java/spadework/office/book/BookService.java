@@ -13,7 +13,12 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
+import spadework.disk.ChangedElsewhere;
+import spadework.disk.SharedFile;
+import spadework.disk.Snapshot;
+import spadework.disk.Within;
 import spadework.draft.BookDraft;
+import spadework.draft.ChangedValues;
 import spadework.draft.DraftValue.Entries;
 import spadework.draft.Leaves;
 import spadework.finding.Fault;
@@ -23,12 +28,14 @@ import spadework.intake.ReadBook;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TextColumns;
 import spadework.pricebook.LineItem;
-import spadework.register.AtomicFile;
 
 /** Work on a price book file. What is changed is read as a job would read it before it is written. */
 public final class BookService {
     private final Path file;
     private final boolean writes;
+    /** What the file said when a change of it began. */
+    private Snapshot basis = Snapshot.NONE;
+
     private final Intake intake = new Intake();
 
     private BookService(Path file, boolean writes) {
@@ -91,17 +98,26 @@ public final class BookService {
      * @param on the day from which it holds
      */
     public Reply change(String code, Map<String, String> values, LocalDate on, String reason) throws IOException {
+        return alone(() -> changed(code, values, on, reason));
+    }
+
+    private Reply changed(String code, Map<String, String> values, LocalDate on, String reason) throws IOException {
         BookDraft book = draft();
         Optional<Entries> item = item(book, code);
         if (item.isEmpty()) {
             return Reply.refused(List.of(unknown(code)));
         }
         BookDraft own = book.item(code).isPresent() ? book : book.with(item.get());
-        return written(own.changed(code, BookText.sourced(values, on, reason), on, reason), code);
+        return written(own.changed(code, BookText.sourced(values, on, reason), on, reason), book, code);
     }
 
     /** Adds an item: a new one, or one that starts as another and differs in some values. */
     public Reply add(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
+            throws IOException {
+        return alone(() -> added(code, like, values, on, reason));
+    }
+
+    private Reply added(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
             throws IOException {
         BookDraft book = draft();
         if (item(book, code).isPresent()) {
@@ -114,18 +130,22 @@ public final class BookService {
         }
         Map<String, String> all = new LinkedHashMap<>(Map.of("code", code));
         all.putAll(BookText.sourced(values, on, reason));
-        return written(book.added(BookText.item(base, all), on, reason), code);
+        return written(book.added(BookText.item(base, all), on, reason), book, code);
     }
 
     /** Gives an item up. It stays readable, and where a job names it it is still priced. */
     public Reply retire(String code, LocalDate on, String reason) throws IOException {
+        return alone(() -> retired(code, on, reason));
+    }
+
+    private Reply retired(String code, LocalDate on, String reason) throws IOException {
         BookDraft book = draft();
         Optional<Entries> item = item(book, code);
         if (item.isEmpty()) {
             return Reply.refused(List.of(unknown(code)));
         }
         BookDraft own = book.item(code).isPresent() ? book : book.with(item.get());
-        return written(own.retired(code, on, reason), code);
+        return written(own.retired(code, on, reason), book, code);
     }
 
     private Reply table(Optional<LocalDate> on, Predicate<LineItem> wanted) throws IOException {
@@ -143,8 +163,7 @@ public final class BookService {
         return Reply.done(TextColumns.of(rows));
     }
 
-    private Reply written(BookDraft book, String code) throws IOException {
-        BookDraft before = draft();
+    private Reply written(BookDraft book, BookDraft before, String code) throws IOException {
         ReadBook read = read(book);
         if (!read.faults().isEmpty()) {
             return Reply.refused(read.faults());
@@ -186,13 +205,30 @@ public final class BookService {
         if (!writes) {
             return;
         }
-        AtomicFile.write(file.toAbsolutePath(), book.text().getBytes(StandardCharsets.UTF_8));
+        try {
+            SharedFile.replace(file, basis, book.text().getBytes(StandardCharsets.UTF_8));
+        } catch (ChangedElsewhere changed) {
+            String what = ChangedValues.told(
+                    basis.text().orElse(""), changed.now().text().orElse(""));
+            throw new ChangedElsewhere(file, changed.now(), what);
+        }
+    }
+
+    /**
+     * A change from the reading of the book to its writing, while no other program changes it: of two changes at once
+     * the second is made from what the first has written.
+     */
+    synchronized Reply alone(SharedFile.Work<Reply> change) throws IOException {
+        return writes ? SharedFile.alone(file, change) : change.done();
     }
 
     /** The book as it stands, which has to be one JSON object. */
     BookDraft draft() throws IOException {
-        String text = Files.readString(file);
-        return BookDraft.read(text.startsWith("\uFEFF") ? text.substring(1) : text)
+        Snapshot now = Snapshot.of(Within.existing(
+                file.toAbsolutePath().getParent(), file.getFileName().toString()));
+        basis = now;
+        return now.text()
+                .flatMap(BookDraft::read)
                 .orElseThrow(
                         () -> new IOException(file + " is no price book: it is not one JSON object, each key once"));
     }

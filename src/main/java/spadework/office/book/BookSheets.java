@@ -2,6 +2,7 @@
 package spadework.office.book;
 
 import java.io.IOException;
+import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +13,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import spadework.disk.AtomicFile;
 import spadework.draft.BookDraft;
 import spadework.draft.DraftValue.Entries;
 import spadework.draft.Leaves;
@@ -29,7 +31,7 @@ import spadework.pricesheet.SheetChanges;
 import spadework.pricesheet.SheetChanges.Changed;
 import spadework.pricesheet.SupplierChanges;
 import spadework.pricesheet.Tables;
-import spadework.register.AtomicFile;
+import spadework.reason.Reason;
 
 /** The price book out to a workbook and back, and prices from suppliers' lists. */
 public final class BookSheets {
@@ -66,6 +68,10 @@ public final class BookSheets {
      * @param map for a supplier's list, the map of its columns; without it the file is an exported workbook
      */
     public Reply take(Path file, Optional<Path> map, Saving saving) throws IOException {
+        return saving.save() ? desk.alone(() -> taken(file, map, saving)) : taken(file, map, saving);
+    }
+
+    private Reply taken(Path file, Optional<Path> map, Saving saving) throws IOException {
         Reply cells = cells(file, map, saving);
         if (!cells.done()) {
             return cells;
@@ -101,19 +107,31 @@ public final class BookSheets {
                     "a workbook with that sheet",
                     "export anew, or name the sheet in the map")));
         }
-        SheetChanges changes = mapped.isPresent()
-                ? SupplierChanges.of(shown, grid.get(), mapped.get().map().orElseThrow(), book)
-                : SheetChanges.of(shown, grid.get(), book);
-        return taken(changes, saving);
+        if (mapped.isPresent()) {
+            return taken(
+                    SupplierChanges.of(shown, grid.get(), mapped.get().map().orElseThrow(), book), saving);
+        }
+        Optional<Grid> exported = grid(file, Optional.of(PriceWorkbook.EXPORTED));
+        if (exported.isEmpty()) {
+            return Reply.refused(List.of(new Fault(
+                    Place.ofFile(shown),
+                    "no hidden sheet \"" + PriceWorkbook.EXPORTED + "\"",
+                    "a workbook that keeps it, so that a price changed in the book since is not taken back",
+                    "export anew, and save the workbook as XLSX")));
+        }
+        return taken(SheetChanges.of(shown, grid.get(), exported.get(), book), saving);
     }
 
     private static Optional<Grid> grid(Path file, Optional<String> sheet) throws IOException {
-        byte[] bytes = Files.readAllBytes(file);
+        byte[] bytes;
+        try (InputStream in = Files.newInputStream(file)) {
+            bytes = in.readNBytes(Tables.LARGEST + 1);
+        }
         boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
         try {
             return csv ? Optional.of(Tables.csv(bytes)) : Tables.workbook(bytes, sheet);
         } catch (IOException unreadable) {
-            throw new IOException(file + ": " + unreadable.getMessage(), unreadable);
+            throw new IOException(file + ": " + Reason.of(unreadable), unreadable);
         }
     }
 

@@ -4,14 +4,18 @@ package spadework.office.files;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
-import java.util.Arrays;
 import java.util.Optional;
+import spadework.disk.AtomicFile;
+import spadework.disk.ChangedElsewhere;
+import spadework.disk.Disk;
+import spadework.disk.SharedFile;
+import spadework.disk.Snapshot;
+import spadework.disk.Within;
+import spadework.draft.ChangedValues;
 import spadework.draft.Draft;
 import spadework.intake.Intake;
 import spadework.intake.job.JobFormat;
-import spadework.register.AtomicFile;
 
 /**
  * A job's file while it is edited. It remembers what the file said when it was last read or saved, so that a change
@@ -19,7 +23,9 @@ import spadework.register.AtomicFile;
  */
 public final class JobFile {
     private final Path file;
-    private volatile Optional<byte[]> known;
+    private volatile Snapshot known;
+    /** What was found there by whoever was told that the file was changed. */
+    private volatile Snapshot found;
 
     /** What came of saving. */
     public enum Saved {
@@ -28,9 +34,10 @@ public final class JobFile {
         CHANGED_ON_DISK
     }
 
-    private JobFile(Path file, Optional<byte[]> known) {
+    private JobFile(Path file, Snapshot known) {
         this.file = file;
         this.known = known;
+        this.found = known;
     }
 
     /**
@@ -39,7 +46,10 @@ public final class JobFile {
      * @throws IOException if it is there and cannot be read
      */
     public static JobFile at(Path file) throws IOException {
-        return new JobFile(file, content(file));
+        if (Files.isSymbolicLink(file)) {
+            Within.itself(file);
+        }
+        return new JobFile(file, Snapshot.of(file));
     }
 
     /** What a new job's file says before anything is typed: the format in which it is written. */
@@ -63,7 +73,7 @@ public final class JobFile {
 
     /** What the file said when it was last read or saved; nothing if it was not there. */
     public Optional<String> text() {
-        return known.map(bytes -> new String(bytes, StandardCharsets.UTF_8)).map(JobFile::unmarked);
+        return known.text();
     }
 
     /**
@@ -72,8 +82,18 @@ public final class JobFile {
      * @throws IOException if it is there and cannot be read
      */
     public boolean isChangedOnDisk() throws IOException {
-        Optional<byte[]> now = content(file);
-        return now.isPresent() != known.isPresent() || (now.isPresent() && !Arrays.equals(now.get(), known.get()));
+        found = Snapshot.of(file);
+        return !found.isSame(known);
+    }
+
+    /** What somebody else changed, in words, as it was found last; empty where nothing was. */
+    public String changedElsewhere() {
+        return found.isSame(known)
+                ? ""
+                : found.isThere()
+                        ? ChangedValues.told(
+                                known.text().orElse(""), found.text().orElse(""))
+                        : "it was taken away";
     }
 
     /**
@@ -82,24 +102,32 @@ public final class JobFile {
      * @throws IOException if it cannot be written; the old file and the side file are then untouched
      */
     public Saved save(String text) throws IOException {
-        if (isChangedOnDisk()) {
-            return Saved.CHANGED_ON_DISK;
-        }
-        saveOver(text);
-        return Saved.DONE;
+        return saved(text, known);
     }
 
     /**
-     * Saves whatever the file says now: for somebody who was told and wants it so.
+     * Saves over what somebody else wrote: for somebody who was told and wants it so. What was written since that
+     * telling is not written over.
      *
      * @throws IOException if it cannot be written
      */
-    public void saveOver(String text) throws IOException {
+    public Saved saveOver(String text) throws IOException {
+        return saved(text, found);
+    }
+
+    private Saved saved(String text, Snapshot basis) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-        Files.createDirectories(file.toAbsolutePath().getParent());
-        AtomicFile.write(file.toAbsolutePath(), bytes);
-        known = Optional.of(bytes);
+        Disk.folders(file.toAbsolutePath().getParent());
+        try {
+            SharedFile.replace(file, basis, bytes);
+        } catch (ChangedElsewhere changed) {
+            found = changed.now();
+            return Saved.CHANGED_ON_DISK;
+        }
+        known = Snapshot.of(bytes);
+        found = known;
         dropAside();
+        return Saved.DONE;
     }
 
     /** Where what is not saved is kept. */
@@ -113,7 +141,7 @@ public final class JobFile {
      * @throws IOException if it cannot be written
      */
     public void keepAside(String text) throws IOException {
-        Files.createDirectories(aside().toAbsolutePath().getParent());
+        Disk.folders(aside().toAbsolutePath().getParent());
         AtomicFile.write(aside().toAbsolutePath(), text.getBytes(StandardCharsets.UTF_8));
     }
 
@@ -123,9 +151,7 @@ public final class JobFile {
      * @throws IOException if it is there and cannot be read
      */
     public Optional<String> unsaved() throws IOException {
-        return content(aside())
-                .map(bytes -> new String(bytes, StandardCharsets.UTF_8))
-                .filter(text -> !text.equals(text().orElse("")));
+        return Snapshot.of(aside()).text().filter(text -> !text.equals(text().orElse("")));
     }
 
     /**
@@ -134,18 +160,6 @@ public final class JobFile {
      * @throws IOException if it is there and cannot be deleted
      */
     public void dropAside() throws IOException {
-        Files.deleteIfExists(aside());
-    }
-
-    private static Optional<byte[]> content(Path file) throws IOException {
-        try {
-            return Optional.of(Files.readAllBytes(file));
-        } catch (NoSuchFileException notThere) {
-            return Optional.empty();
-        }
-    }
-
-    private static String unmarked(String text) {
-        return text.startsWith("\uFEFF") ? text.substring(1) : text;
+        Disk.delete(aside());
     }
 }

@@ -9,11 +9,15 @@ import java.nio.file.SimpleFileVisitor;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.function.Function;
 import spadework.intake.Intake;
+import spadework.register.IssuedFolders;
 
 /** The jobs of a folder tree. */
 public final class JobTree {
+    private static final Set<String> PAPERS = Set.of(IssuedFolders.HOMEOWNER, IssuedFolders.KEPT, IssuedFolders.FORMER);
+
     private JobTree() {}
 
     /** Every job file, in this folder or any below it, in the order of their paths. Links are not followed. */
@@ -33,7 +37,7 @@ public final class JobTree {
                     found.add(file);
                 }
                 boolean papers = folder.getFileName() != null
-                        && folder.getFileName().toString().equals("issued");
+                        && PAPERS.contains(folder.getFileName().toString());
                 return papers ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
             }
         });

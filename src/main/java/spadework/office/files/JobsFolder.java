@@ -8,9 +8,12 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import spadework.disk.ChangedElsewhere;
+import spadework.disk.Disk;
+import spadework.disk.SharedFile;
+import spadework.disk.Snapshot;
 import spadework.finding.Fault;
 import spadework.intake.Intake;
-import spadework.register.AtomicFile;
 
 /** The folder in which jobs live: it holds the company's file and the price book, and a folder for each job. */
 public final class JobsFolder {
@@ -49,14 +52,12 @@ public final class JobsFolder {
      * @throws IOException if a file cannot be written
      */
     public static void open(Path jobs, String company) throws IOException {
-        Files.createDirectories(jobs);
+        Disk.folders(jobs);
         for (Map.Entry<String, String> file : Map.of(
                         COMPANY, company, BOOK, text("/spadework/office/start-price-book.json"))
                 .entrySet()) {
             Path target = jobs.toAbsolutePath().resolve(file.getKey());
-            if (!Files.exists(target)) {
-                AtomicFile.write(target, file.getValue().getBytes(StandardCharsets.UTF_8));
-            }
+            begin(target, file.getValue().getBytes(StandardCharsets.UTF_8));
         }
     }
 
@@ -70,7 +71,7 @@ public final class JobsFolder {
     public static Path sample(Path jobs) throws IOException {
         Path samples = jobs.toAbsolutePath().resolve("samples");
         Path job = samples.resolve(SAMPLE);
-        Files.createDirectories(job);
+        Disk.folders(job);
         for (String file : List.of(
                 COMPANY,
                 BOOK,
@@ -79,11 +80,20 @@ public final class JobsFolder {
                 SAMPLE + "/test-pit.jpg",
                 SAMPLE + "/wet-joint.jpg")) {
             Path target = samples.resolve(file);
-            if (!Files.exists(target)) {
-                AtomicFile.write(target, bytes("/samples/" + file));
-            }
+            begin(target, bytes("/samples/" + file));
         }
         return job.resolve("job.json");
+    }
+
+    /** Writes a file that is not there; one that is, or that somebody else makes at the same time, stays. */
+    private static void begin(Path target, byte[] content) throws IOException {
+        if (!Files.exists(target)) {
+            try {
+                SharedFile.replace(target, Snapshot.NONE, content);
+            } catch (ChangedElsewhere made) {
+                return;
+            }
+        }
     }
 
     private static String text(String resource) throws IOException {

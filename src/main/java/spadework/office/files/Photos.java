@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office.files;
 
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -9,6 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.disk.Within;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.job.AsBuilt;
@@ -19,25 +21,49 @@ import spadework.job.Job;
 import spadework.job.Photo;
 import spadework.paperwork.Picture;
 import spadework.paperwork.WorkPictures;
+import spadework.picture.PictureFault;
+import spadework.reason.Reason;
 
 /** The photos that a job names, read from its folder: of the visit, of change orders, of hold points. */
 public final class Photos {
     private Photos() {}
 
-    /** A fault for each photo that is not there. */
-    public static List<Fault> missing(Job job, Path folder) {
+    /** A fault for each photo that is not there, lies elsewhere, or cannot be printed. */
+    public static List<Fault> faults(Job job, Path folder, PictureFiles.Album album) {
         List<Fault> faults = new ArrayList<>();
-        named(job).forEach((pointer, name) -> {
-            Path file = folder.resolve(name);
+        String jobFile = folder.resolve("job.json").toString();
+        named(job)
+                .forEach((pointer, name) -> fault(new Place(jobFile, 0, 0, pointer), folder, name, album)
+                        .ifPresent(faults::add));
+        return faults;
+    }
+
+    /** What is wrong with a picture of a folder, if anything. */
+    static Optional<Fault> fault(Place place, Path folder, String name, PictureFiles.Album album) {
+        Path file = folder.resolve(name);
+        try {
             if (!Files.isRegularFile(file)) {
-                faults.add(new Fault(
-                        new Place(folder.resolve("job.json").toString(), 0, 0, pointer),
+                return Optional.of(new Fault(
+                        place,
                         "no file " + file,
                         "a picture in the job's folder",
                         "put it there, or take it off the list"));
             }
-        });
-        return faults;
+            album.look(Within.existing(folder, name));
+            return Optional.empty();
+        } catch (PictureFault unprintable) {
+            return Optional.of(new Fault(
+                    place,
+                    unprintable.getMessage() + ", " + file,
+                    unprintable.allowed(),
+                    unprintable.fix() + ", or take it off the list"));
+        } catch (IOException unreadable) {
+            return Optional.of(new Fault(
+                    place,
+                    Reason.of(unreadable),
+                    "a picture in the job's folder that may be read",
+                    "put the picture itself there, or take it off the list"));
+        }
     }
 
     /** The photos of the visit. */

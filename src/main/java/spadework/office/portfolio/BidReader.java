@@ -2,6 +2,7 @@
 package spadework.office.portfolio;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
@@ -28,6 +29,7 @@ import spadework.office.records.JobSource;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
+import spadework.reason.Reason;
 import spadework.register.Entry;
 import spadework.schedule.DayQuantities;
 import spadework.schedule.JobBook;
@@ -57,12 +59,12 @@ public final class BidReader {
             return unpriced.isEmpty()
                     ? new ReadBid<>(file, Optional.of(drawn.apply(bid(understood, quote, records))), List.of())
                     : new ReadBid<>(file, Optional.empty(), unpriced);
-        } catch (IOException unreadable) {
+        } catch (IOException | UncheckedIOException unreadable) {
             Fault fault = new Fault(
                     Place.ofFile(file.toString()),
-                    "a job whose files cannot be read, " + unreadable.getMessage(),
+                    "a job whose files cannot be read, " + Reason.of(unreadable),
                     "files that may be read",
-                    "check them and the folder \"issued\"");
+                    "check them and the folder \"kept\"");
             return new ReadBid<>(file, Optional.empty(), List.of(fault));
         }
     }

@@ -7,12 +7,16 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import spadework.bids.BidRow;
 import spadework.bids.BidWords;
 import spadework.bids.Standing;
 import spadework.bids.Use;
 import spadework.listing.BidsListing;
+import spadework.office.files.FileName;
 import spadework.office.files.JobTree;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TextColumns;
@@ -38,21 +42,48 @@ public final class BidsService {
     public static Found<BidRow> rows(Path tree, LocalDate on, Optional<Standing> standing, List<String> words)
             throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.ReadBid<Optional<BidRow>>> read = JobTree.each(
+        List<BidReader.ReadBid<Drawn>> read = JobTree.each(
                 tree,
                 file -> reader.read(
                         file,
-                        bid -> standing.filter(wanted -> wanted != bid.standing())
-                                                .isEmpty()
-                                        && BidWords.holds(bid, words)
-                                ? Optional.of(BidRow.of(bid, on, file.toString()))
-                                : Optional.empty()));
+                        bid -> new Drawn(
+                                bid.job().number(),
+                                standing.filter(wanted -> wanted != bid.standing())
+                                                        .isEmpty()
+                                                && BidWords.holds(bid, words)
+                                        ? Optional.of(BidRow.of(bid, on, file.toString()))
+                                        : Optional.empty())));
+        List<String> wrong = new ArrayList<>(unread(read));
+        wrong.addAll(doubles(read));
         return new Found<>(
                 read.stream()
                         .flatMap(one -> one.drawn().stream())
-                        .flatMap(Optional::stream)
+                        .flatMap(one -> one.row().stream())
                         .toList(),
-                unread(read));
+                wrong);
+    }
+
+    private record Drawn(String number, Optional<BidRow> row) {}
+
+    /** Numbers that several jobs have. */
+    private static List<String> doubles(List<BidReader.ReadBid<Drawn>> read) {
+        Map<String, List<Path>> files = new TreeMap<>();
+        for (BidReader.ReadBid<Drawn> one : read) {
+            one.drawn()
+                    .ifPresent(drawn -> files.computeIfAbsent(
+                                    FileName.safe(drawn.number()).toLowerCase(Locale.ROOT), first -> new ArrayList<>())
+                            .add(one.file()));
+        }
+        return files.entrySet().stream()
+                .filter(entry -> entry.getValue().size() > 1)
+                .map(entry -> "the number " + entry.getKey() + " is that of "
+                        + entry.getValue().size() + " jobs, as "
+                        + entry.getValue().stream()
+                                .limit(3)
+                                .map(Path::toString)
+                                .collect(Collectors.joining(" and "))
+                        + "; give all but one another number")
+                .toList();
     }
 
     /** The uses of {@link #history} as rows. */

@@ -11,6 +11,10 @@ import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import spadework.disk.ChangedElsewhere;
+import spadework.disk.Disk;
+import spadework.disk.SharedFile;
+import spadework.disk.Snapshot;
 import spadework.draft.Draft;
 import spadework.draft.DraftValue;
 import spadework.draft.Pointer;
@@ -19,7 +23,6 @@ import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.office.files.JobFile;
 import spadework.office.reply.Reply;
-import spadework.register.AtomicFile;
 
 /**
  * Starts a bid for a new customer from an old one. What was looked at or leveled at the other house is not taken over:
@@ -78,7 +81,11 @@ public final class Copying {
             }
         }
         copy = take.contains(Take.WALLS) ? unlooked(copy) : withoutWallItems(copy);
-        AtomicFile.write(folder(to), copy.text().getBytes(StandardCharsets.UTF_8));
+        try {
+            SharedFile.replace(folder(to), Snapshot.NONE, copy.text().getBytes(StandardCharsets.UTF_8));
+        } catch (ChangedElsewhere other) {
+            return new Reply(List.of(), List.of(to + " is there already; nothing was written."), false);
+        }
         Reading reading = new Intake().read(to);
         List<String> out = new ArrayList<>(List.of(to.toString()));
         if (reading instanceof Refused refused) {
@@ -90,7 +97,7 @@ public final class Copying {
 
     private static Path folder(Path file) throws IOException {
         Path whole = file.toAbsolutePath();
-        Files.createDirectories(whole.getParent());
+        Disk.folders(whole.getParent());
         return whole;
     }
 

@@ -13,6 +13,7 @@ import java.util.Optional;
 import spadework.bids.Standing;
 import spadework.closeout.BuiltJob;
 import spadework.company.Company;
+import spadework.disk.AtomicFile;
 import spadework.feedback.FeedbackSeason;
 import spadework.feedback.JobVariances;
 import spadework.feedback.RateRule;
@@ -31,7 +32,6 @@ import spadework.press.page.PageInfo;
 import spadework.press.page.PagePress;
 import spadework.press.sheet.WorkbookPress;
 import spadework.press.template.Templates;
-import spadework.register.AtomicFile;
 import spadework.schedule.DayQuantities;
 
 /** What closed jobs really took, what rates follow, and the contractor's yes to them. */

@@ -3,6 +3,7 @@ package spadework.office.portfolio;
 
 import java.io.IOException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,6 +13,8 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.bids.LineMove;
 import spadework.bids.Repricing;
+import spadework.disk.SharedFile;
+import spadework.disk.Snapshot;
 import spadework.draft.BookDraft;
 import spadework.finding.Fault;
 import spadework.intake.Intake;
@@ -122,7 +125,11 @@ public final class RepriceService {
     }
 
     private Reply saved(Path file, Dates dates, List<String> out) throws IOException {
-        JobText text = JobText.of(Files.readString(file))
+        return SharedFile.alone(file, () -> savedAlone(file, dates, out));
+    }
+
+    private Reply savedAlone(Path file, Dates dates, List<String> out) throws IOException {
+        JobText text = JobText.of(Snapshot.of(file).text().orElseThrow(() -> new NoSuchFileException(file.toString())))
                 .with("/issued", dates.issued().toString())
                 .with("/schedule/earliestStart", dates.start().map(LocalDate::toString))
                 .with("/schedule/latestFinish", dates.finish().map(LocalDate::toString));
@@ -132,7 +139,7 @@ public final class RepriceService {
             refused.faults().stream().map(Fault::text).forEach(wrong::add);
             return new Reply(out, wrong, false);
         }
-        text.write(file);
+        text.write(file, List.of("/issued", "/schedule/earliestStart", "/schedule/latestFinish"));
         out.add("Saved with the date " + dates.issued() + ".");
         return Reply.done(out);
     }

@@ -18,6 +18,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import spadework.company.Company;
+import spadework.disk.Within;
 import spadework.intake.Intake;
 import spadework.intake.law.StateRuleBook;
 import spadework.job.Job;
@@ -34,6 +35,9 @@ public record JobSource(Map<String, byte[]> files) {
     public static final String BUNDLED_BOOK = "bundled-price-book.json";
     public static final String BUNDLED_RULES = "bundled-state-rules.json";
     public static final String TEMPLATES = "templates";
+
+    /** Of one file, in bytes: no picture and no book is larger. */
+    private static final int LARGEST = 64 * 1024 * 1024;
 
     private static final List<String> PRICES = List.of(JOB, "company.json", "price-book.json", BUNDLED_BOOK);
 
@@ -55,7 +59,7 @@ public record JobSource(Map<String, byte[]> files) {
         Map<String, byte[]> files = new TreeMap<>();
         files.put(JOB, text.getBytes(StandardCharsets.UTF_8));
         for (Map.Entry<String, Path> beside : Intake.filesOf(file).entrySet()) {
-            files.put(beside.getKey(), Files.readAllBytes(beside.getValue()));
+            files.put(beside.getKey(), Files.readAllBytes(Within.itself(beside.getValue())));
         }
         files.put(BUNDLED_BOOK, Intake.bundledBookFile());
         files.put(BUNDLED_RULES, StateRuleBook.bundledFile());
@@ -64,7 +68,7 @@ public record JobSource(Map<String, byte[]> files) {
                 .forEach((path, words) -> files.put(TEMPLATES + "/" + path, words.getBytes(StandardCharsets.UTF_8)));
         Path folder = file.toAbsolutePath().getParent();
         for (Photo photo : job.photos()) {
-            files.put(photo.file(), Files.readAllBytes(folder.resolve(photo.file())));
+            files.put(photo.file(), Files.readAllBytes(Within.existing(folder, photo.file())));
         }
         Optional<Path> logo = company.logo().flatMap(name -> Logo.find(folder, name));
         if (logo.isPresent()) {
@@ -99,7 +103,12 @@ public record JobSource(Map<String, byte[]> files) {
         Map<String, byte[]> files = new TreeMap<>();
         try (ZipInputStream zip = new ZipInputStream(new ByteArrayInputStream(archive))) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
-                files.put(entry.getName(), zip.readAllBytes());
+                byte[] bytes = zip.readNBytes(LARGEST + 1);
+                if (bytes.length > LARGEST) {
+                    throw new IOException("an archive with a file of more than " + (LARGEST >> 20) + " MB: "
+                            + entry.getName());
+                }
+                files.put(entry.getName(), bytes);
             }
         }
         return new JobSource(files);

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.finding.Fault;
 import spadework.listing.RegisterListing;
@@ -36,6 +37,22 @@ public final class RegisterService {
             if (found.faults().isEmpty()) {
                 out.add(folder + ": nothing wrong found in " + found.lines() + " lines and " + found.documents()
                         + " documents; seal of the last line " + found.seal());
+            }
+        }
+        return new Reply(out, err, err.isEmpty());
+    }
+
+    /** The same, and holds the register of one job to papers that were given out of the house. */
+    public static Reply check(Path job, List<Path> papers) throws IOException {
+        Reply register = check(List.of(job));
+        Path folder = RegisterFolders.of(job);
+        List<String> out = new ArrayList<>(register.out());
+        List<String> err = new ArrayList<>(register.err());
+        for (Path paper : papers) {
+            Optional<Fault> fault = PaperCheck.fault(folder, paper);
+            fault.map(Fault::text).ifPresent(err::add);
+            if (fault.isEmpty()) {
+                out.add(paper + ": the register has the line that it was issued under, and names it as it is");
             }
         }
         return new Reply(out, err, err.isEmpty());

@@ -11,12 +11,19 @@ import java.util.Objects;
  * @param author the firm that issues it
  * @param issued the date of the document set; it stands for every date in the file, so that the same input gives the
  *     same bytes
+ * @param recordCode of the register, printed at the foot of an issued paper; empty for one that is not issued
  */
-public record PageInfo(String language, String author, LocalDate issued) {
+public record PageInfo(String language, String author, LocalDate issued, String recordCode) {
 
     public PageInfo {
         Objects.requireNonNull(language);
         Objects.requireNonNull(author);
         Objects.requireNonNull(issued);
+        Objects.requireNonNull(recordCode);
+    }
+
+    /** Of a paper that is not issued. */
+    public PageInfo(String language, String author, LocalDate issued) {
+        this(language, author, issued, "");
     }
 }

@@ -16,6 +16,7 @@ import org.xml.sax.InputSource;
 import org.xml.sax.SAXException;
 import org.xml.sax.SAXParseException;
 import spadework.press.template.TemplateFault;
+import spadework.reason.Reason;
 
 /** Reads what a page template gave. */
 public final class PageSource {
@@ -41,10 +42,10 @@ public final class PageSource {
             throw new TemplateFault(
                     template,
                     "the page it gives is not well-formed XHTML at line " + e.getLineNumber() + ", column "
-                            + e.getColumnNumber() + ": " + e.getMessage(),
+                            + e.getColumnNumber() + ": " + Reason.of(e),
                     e);
         } catch (SAXException | IOException | ParserConfigurationException e) {
-            throw new TemplateFault(template, "the page it gives cannot be read: " + e.getMessage(), e);
+            throw new TemplateFault(template, "the page it gives cannot be read: " + Reason.of(e), e);
         }
     }
 

@@ -20,6 +20,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.w3c.dom.Document;
 import spadework.press.font.Fonts;
 import spadework.press.template.TemplateFault;
+import spadework.reason.Reason;
 
 /**
  * Sets one filled page template as a tagged PDF.
@@ -54,6 +55,7 @@ public final class Typesetter {
         Document source = PageSource.read(template, page);
         String title = PageSource.title(template, source);
         PageSource.setInOneFamily(source, Fonts.FAMILY);
+        RecordCode.put(source, info.recordCode());
         PagePictures pictures = PagePictures.takenFrom(source);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder()
@@ -81,7 +83,7 @@ public final class Typesetter {
                 renderer.close();
             }
         } catch (IOException e) {
-            throw new TemplateFault(template, "it cannot be set: " + e.getMessage(), e);
+            throw new TemplateFault(template, "it cannot be set: " + Reason.of(e), e);
         }
     }
 }

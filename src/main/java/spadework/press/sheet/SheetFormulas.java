@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFFormulaEvaluator;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import spadework.press.sheet.SheetPlan.Cell;
 import spadework.press.template.TemplateFault;
+import spadework.reason.Reason;
 
 /** The formulas of a workbook: kept until every name is known, then written and worked out. */
 public final class SheetFormulas {
@@ -49,7 +50,7 @@ public final class SheetFormulas {
             try {
                 one.cell().setCellFormula(one.formula());
             } catch (FormulaParseException e) {
-                throw WorkbookReader.fault(template, one.plan().line(), e.getMessage(), e);
+                throw WorkbookReader.fault(template, one.plan().line(), Reason.of(e), e);
             }
         }
         XSSFFormulaEvaluator evaluator = book.getCreationHelper().createFormulaEvaluator();

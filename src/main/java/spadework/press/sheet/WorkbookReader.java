@@ -16,6 +16,7 @@ import spadework.press.sheet.SheetPlan.Column;
 import spadework.press.sheet.SheetPlan.Row;
 import spadework.press.sheet.WorkbookPlan.Footer;
 import spadework.press.template.TemplateFault;
+import spadework.reason.Reason;
 
 /**
  * Reads the sheet language in which a template describes a workbook.
@@ -67,7 +68,7 @@ public final class WorkbookReader {
             return new WorkbookReader(template, factory.createXMLStreamReader(new StringReader(drawable))).workbook();
         } catch (XMLStreamException e) {
             int line = e.getLocation() == null ? 0 : e.getLocation().getLineNumber();
-            throw fault(template, line, "it is malformed: " + e.getMessage(), e);
+            throw fault(template, line, "it is malformed: " + Reason.of(e), e);
         }
     }
 

@@ -13,6 +13,7 @@ import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import spadework.press.template.TemplateFault;
+import spadework.reason.Reason;
 
 /** Makes the file of a described workbook. */
 public final class WorkbookWriter {
@@ -45,7 +46,7 @@ public final class WorkbookWriter {
             book.write(file);
             return WorkbookZip.withFixedTimes(file.toByteArray());
         } catch (IOException | InvalidFormatException e) {
-            throw new TemplateFault(template, "its workbook cannot be written: " + e.getMessage(), e);
+            throw new TemplateFault(template, "its workbook cannot be written: " + Reason.of(e), e);
         } finally {
             // Closing a new workbook would write it once more.
             book.getPackage().revert();

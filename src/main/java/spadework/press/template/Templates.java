@@ -4,6 +4,7 @@ package spadework.press.template;
 import freemarker.cache.ClassTemplateLoader;
 import freemarker.cache.FileTemplateLoader;
 import freemarker.cache.MultiTemplateLoader;
+import freemarker.cache.StrongCacheStorage;
 import freemarker.cache.TemplateLoader;
 import freemarker.core.InvalidReferenceException;
 import freemarker.core.ParseException;
@@ -30,6 +31,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import spadework.reason.Reason;
 import spadework.spelling.FormerSpelling;
 
 /**
@@ -78,9 +80,26 @@ public final class Templates {
         try {
             TemplateLoader own = new FileTemplateLoader(folder.toFile());
             TemplateLoader both = new MultiTemplateLoader(new TemplateLoader[] {own, bundledLoader()});
-            return new Templates(both, folder);
+            Templates templates = new Templates(both, folder);
+            templates.canBeBrokenOff();
+            return templates;
         } catch (IOException e) {
             throw new TemplateFault(folder.toString(), "the templates folder cannot be read", e);
+        }
+    }
+
+    /** Puts looks at the budget between the steps of each template of the contractor's own. */
+    private void canBeBrokenOff() throws IOException {
+        configuration.setCacheStorage(new StrongCacheStorage());
+        for (String path : ownPaths()) {
+            if (path.endsWith(".ftlh") || path.endsWith(".ftlx")) {
+                try {
+                    FillBudget.watched(configuration.getTemplate(path));
+                } catch (IOException | IllegalArgumentException unreadable) {
+                    // Told when it is filled, and with its place: what is kept of a failure has none.
+                    configuration.removeTemplateFromCache(path);
+                }
+            }
         }
     }
 
@@ -92,9 +111,10 @@ public final class Templates {
      * @throws TemplateFault if there is no such template, it is malformed, or it asks for something not in the model
      */
     public String fill(String template, Map<String, Object> model) {
-        StringWriter filled = new StringWriter();
         try {
-            configuration.getTemplate(template).process(model, filled);
+            return FillBudget.spend(configuration.getTemplate(template), model, own.isPresent());
+        } catch (FillBudget.Overspent | StackOverflowError | OutOfMemoryError e) {
+            throw new TemplateFault(template, Reason.of(e), e);
         } catch (ParseException e) {
             throw new TemplateFault(
                     e.getTemplateName(), e.getLineNumber(), e.getColumnNumber(), e.getEditorMessage(), e);
@@ -108,9 +128,8 @@ public final class Templates {
                     problem(e),
                     e);
         } catch (IOException e) {
-            throw new TemplateFault(template, "it cannot be read: " + e.getMessage(), e);
+            throw new TemplateFault(template, "it cannot be read: " + Reason.of(e), e);
         }
-        return filled.toString();
     }
 
     /**
@@ -135,7 +154,7 @@ public final class Templates {
                 loader.closeTemplateSource(source);
             }
         } catch (IOException | IllegalArgumentException e) {
-            throw new TemplateFault(path, "it cannot be read: " + e.getMessage(), e);
+            throw new TemplateFault(path, "it cannot be read: " + Reason.of(e), e);
         }
         Map<String, String> words = new TreeMap<>();
         read.stringPropertyNames().forEach(key -> words.put(key, read.getProperty(key)));
@@ -158,7 +177,7 @@ public final class Templates {
                 texts.put(path, text(path));
             }
         } catch (IOException e) {
-            throw new TemplateFault(INDEX, "the templates cannot be read: " + e.getMessage(), e);
+            throw new TemplateFault(INDEX, "the templates cannot be read: " + Reason.of(e), e);
         }
         return Collections.unmodifiableMap(texts);
     }
@@ -173,7 +192,7 @@ public final class Templates {
         try {
             return text(path);
         } catch (IOException e) {
-            throw new TemplateFault(path, "it cannot be read: " + e.getMessage(), e);
+            throw new TemplateFault(path, "it cannot be read: " + Reason.of(e), e);
         }
     }
 
@@ -182,6 +201,12 @@ public final class Templates {
         try (InputStream index = Templates.class.getResourceAsStream(INDEX)) {
             new String(index.readAllBytes(), StandardCharsets.UTF_8).lines().forEach(paths::add);
         }
+        paths.addAll(ownPaths());
+        return paths;
+    }
+
+    private Set<String> ownPaths() throws IOException {
+        Set<String> paths = new TreeSet<>();
         if (own.isPresent()) {
             try (Stream<Path> files = Files.walk(own.get())) {
                 files.filter(Files::isRegularFile)

@@ -2,6 +2,7 @@
 package spadework.office.book;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.io.IOException;
 import java.io.InputStream;
@@ -14,6 +15,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Consumer;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.Row;
@@ -118,9 +121,57 @@ class BookSheetsTest {
         assertThat(Files.readString(book)).contains("\"$33.25\"", "\"perHour\": \"7 cy\"", "September round");
         sheets().export(sheet);
         Map<String, String> again = cells();
-        again.keySet().removeIf(place -> place.matches("Prices!(N|O)\\d+"));
-        edited.keySet().removeIf(place -> place.matches("Prices!(N|O)\\d+"));
+        again.keySet().removeIf(place -> place.matches("Prices!(N|O)\\d+|As exported!.*"));
+        edited.keySet().removeIf(place -> place.matches("Prices!(N|O)\\d+|As exported!.*"));
         assertThat(again).isEqualTo(edited);
+    }
+
+    /** A workbook that was exported before a change of the book does not take that change back. */
+    @Test
+    void priceChangedInTheBookSinceTheExportIsNotTakenBack() throws IOException {
+        BookService desk = BookService.at(Optional.of(book));
+        desk.change("STONE-MACH", Map.of("material/cost", "$40.00"), SEPTEMBER, "meanwhile");
+        edit(workbook -> cell(workbook, "DIG-MACH", PriceColumn.PER_HOUR).setCellValue(7));
+        assertThat(take(true).err()).isEmpty();
+        assertThat(Files.readString(book)).contains("\"$40.00\"", "\"perHour\": \"7 cy\"");
+        edit(workbook -> cell(workbook, "STONE-MACH", PriceColumn.COST).setCellValue(33.25));
+        assertThat(take(true).err())
+                .hasSize(1)
+                .allMatch(line -> line.contains(
+                        "found 33.25, while the book was changed from 31.5 to 40.00 since the export; allowed: "));
+        assertThat(Files.readString(book)).contains("\"$40.00\"").doesNotContain("\"$33.25\"");
+    }
+
+    @Test
+    void priceOfNothingIsNoPrice() throws IOException {
+        edit(workbook -> cell(workbook, "STONE-MACH", PriceColumn.COST).setCellValue(0));
+        assertThat(take(true).err()).hasSize(1).allMatch(line -> line.contains("found 0; allowed: an amount above 0"));
+    }
+
+    /** One cell in the last row and column that a spreadsheet has. */
+    @Test
+    void sparseWorkbookIsToldAndFillsNoMemory() throws IOException {
+        edit(workbook -> workbook.getSheet("Prices")
+                .createRow(1_048_575)
+                .createCell(16_383)
+                .setCellValue(1));
+        assertThatThrownBy(() -> take(true))
+                .isInstanceOf(IOException.class)
+                .hasMessageContaining("something stands in row 1048576, column 16384 of sheet \"Prices\"");
+    }
+
+    @Test
+    void workbookThatUnpacksToMoreThanAPriceListIsToldBeforeItIsRead() throws IOException {
+        try (ZipOutputStream bomb = new ZipOutputStream(Files.newOutputStream(sheet))) {
+            bomb.putNextEntry(new ZipEntry("xl/workbook.xml"));
+            byte[] nothing = new byte[1 << 20];
+            for (int i = 0; i < 80; i++) {
+                bomb.write(nothing);
+            }
+            bomb.closeEntry();
+        }
+        assertThat(Files.size(sheet)).isLessThan(200_000);
+        assertThatThrownBy(() -> take(true)).hasMessageContaining("it unpacks to more than a price list may");
     }
 
     @Test
@@ -202,7 +253,7 @@ class BookSheetsTest {
                         "D \"ton\"",
                         "B \"wall\"",
                         "F \"pail\"",
-                        "E \"-$1.00\"",
+                        "E -1",
                         "G the formula =1+1",
                         "I an error value",
                         "O true",
@@ -224,9 +275,7 @@ class BookSheetsTest {
         edit(workbook -> workbook.setSheetName(0, "Other"));
         assertThat(take(true).err()).hasSize(1).allMatch(line -> line.contains("no sheet \"Prices\""));
         Files.writeString(sheet, "no workbook");
-        org.assertj.core.api.Assertions.assertThatThrownBy(() -> take(true))
-                .isInstanceOf(IOException.class)
-                .hasMessageContaining("no XLSX workbook");
+        assertThatThrownBy(() -> take(true)).isInstanceOf(IOException.class).hasMessageContaining("no XLSX workbook");
     }
 
     @Test

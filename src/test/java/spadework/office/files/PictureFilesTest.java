@@ -3,12 +3,14 @@ package spadework.office.files;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.FileTime;
 import java.util.Base64;
+import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,7 +32,7 @@ class PictureFilesTest {
     @Test
     void pictureOfTheJobBeforeIsNotReadAgain() throws IOException {
         String first = shown();
-        assertThat(first).isEqualTo("data:image/jpeg;base64," + base64("before"));
+        assertThat(first).isEqualTo("data:image/png;base64," + base64("before"));
         assertThat(shown()).isSameAs(first);
     }
 
@@ -60,11 +62,24 @@ class PictureFilesTest {
     }
 
     private Path write(String name, String content, long seconds) throws IOException {
-        Path file = Files.writeString(folder.resolve(name), content);
+        Path file = Files.write(folder.resolve(name), picture(content));
         return Files.setLastModifiedTime(file, FileTime.fromMillis(1_000 * seconds));
     }
 
     private static String base64(String content) {
-        return Base64.getEncoder().encodeToString(content.getBytes(StandardCharsets.UTF_8));
+        return Base64.getEncoder().encodeToString(picture(content));
+    }
+
+    /** A PNG picture as wide as a text is long: what it is, is read from its bytes and not from its name. */
+    private static byte[] picture(String content) {
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        BufferedImage picture = new BufferedImage(content.length(), 1, BufferedImage.TYPE_INT_RGB);
+        picture.setRGB(0, 0, content.hashCode());
+        try {
+            ImageIO.write(picture, "png", bytes);
+        } catch (IOException impossible) {
+            throw new IllegalStateException(impossible);
+        }
+        return bytes.toByteArray();
     }
 }
