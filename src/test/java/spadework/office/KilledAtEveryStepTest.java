@@ -61,7 +61,10 @@ class KilledAtEveryStepTest {
         Jobsite site = Jobsite.in(drawn);
         String name = site.folder().getFileName().toString();
         int deaths = kill(
-                drawn, shop -> new Issuing(office, DAY).issue(shop.resolve(name)), once(name, Event.PROPOSAL_ISSUED), ALL);
+                drawn,
+                shop -> new Issuing(office, DAY).issue(shop.resolve(name)),
+                once(name, Event.PROPOSAL_ISSUED),
+                ALL);
         new Issuing(office, DAY).issue(site.folder());
         deaths += kill(
                 drawn,

@@ -38,8 +38,7 @@ class ReasonTest {
                 Arguments.of(new MalformedInputException(1), "its text is not UTF-8; save it as UTF-8"),
                 Arguments.of(new StackOverflowError(), "it is nested too deep to be worked on"),
                 Arguments.of(new IOException("no company.json here"), "no company.json here"),
-                Arguments.of(
-                        new IllegalStateException("java.lang.NumberFormatException: no number"), "no number"));
+                Arguments.of(new IllegalStateException("java.lang.NumberFormatException: no number"), "no number"));
     }
 
     @Test

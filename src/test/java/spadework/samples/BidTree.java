@@ -84,8 +84,7 @@ public final class BidTree {
         Path file = folder.resolve("job.json");
         Files.writeString(
                 file,
-                Files.readString(file)
-                        .replaceFirst("\"number\":\\s*\"[^\"]*\"", "\"number\": \"J-" + number + "\""));
+                Files.readString(file).replaceFirst("\"number\":\\s*\"[^\"]*\"", "\"number\": \"J-" + number + "\""));
     }
 
     private static void vary(Path folder, int number) throws IOException {

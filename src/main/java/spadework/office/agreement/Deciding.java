@@ -175,8 +175,9 @@ public final class Deciding {
         try {
             Map<String, byte[]> files = new LinkedHashMap<>();
             String name = "change-order-" + number.count() + ".";
-            SealMark mark =
-                    Register.of(asked.file().toAbsolutePath().getParent()).mark().orElseThrow();
+            SealMark mark = Register.of(asked.file().toAbsolutePath().getParent())
+                    .mark()
+                    .orElseThrow();
             Map<String, byte[]> papers =
                     new LinkedHashMap<>(office.issued(bid, EnumSet.of(PaperKind.CHANGE_ORDER), mark));
             papers.keySet().removeIf(each -> !each.startsWith(name));

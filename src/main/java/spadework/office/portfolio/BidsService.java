@@ -78,10 +78,7 @@ public final class BidsService {
                 .filter(entry -> entry.getValue().size() > 1)
                 .map(entry -> "the number " + entry.getKey() + " is that of "
                         + entry.getValue().size() + " jobs, as "
-                        + entry.getValue().stream()
-                                .limit(3)
-                                .map(Path::toString)
-                                .collect(Collectors.joining(" and "))
+                        + entry.getValue().stream().limit(3).map(Path::toString).collect(Collectors.joining(" and "))
                         + "; give all but one another number")
                 .toList();
     }

@@ -105,8 +105,8 @@ public record JobSource(Map<String, byte[]> files) {
             for (ZipEntry entry = zip.getNextEntry(); entry != null; entry = zip.getNextEntry()) {
                 byte[] bytes = zip.readNBytes(LARGEST + 1);
                 if (bytes.length > LARGEST) {
-                    throw new IOException("an archive with a file of more than " + (LARGEST >> 20) + " MB: "
-                            + entry.getName());
+                    throw new IOException(
+                            "an archive with a file of more than " + (LARGEST >> 20) + " MB: " + entry.getName());
                 }
                 files.put(entry.getName(), bytes);
             }
