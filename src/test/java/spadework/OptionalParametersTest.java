@@ -35,7 +35,6 @@ class OptionalParametersTest {
             "office.aftercare",
             "office.agreement",
             "office.book",
-            "office.files",
             "office.portfolio",
             "office.records",
             "pricesheet",
