@@ -58,7 +58,7 @@ class AgreementRefusedTest {
                     .toList());
             assertThat(stops).hasSizeGreaterThan(3);
             assertThat(said("outcome issue"))
-                    .startsWith("Nothing was done. Fix each stop")
+                    .startsWith("Nothing was changed. Fix each stop")
                     .contains(stops);
             screen.picture("issue-stopped");
         }
@@ -85,7 +85,7 @@ class AgreementRefusedTest {
             hand.replace(on, "2026-08-20");
             press("step accept", "outcome accept");
             assertThat(said("outcome accept"))
-                    .startsWith("Nothing was done, for these reasons:")
+                    .startsWith("Nothing was changed, for these reasons:")
                     .contains("Nobody is named who signed", "Say how it was signed, in one way");
             assertThat(screen.ask(() -> on.getText()))
                     .as("what was typed stays")

@@ -86,7 +86,7 @@ class ShortcutsTest {
                     () -> screen.all(JTextField.class, JTextField::isFocusOwner).stream()
                             .anyMatch(field -> field.getAccessibleContext()
                                     .getAccessibleName()
-                                    .equals("Words of the item")));
+                                    .equals("Search items")));
         }
     }
 
