@@ -357,18 +357,19 @@ public final class RowsTable {
             }
         }
 
-        /** The key that opens a list of choices chooses in it too. */
+        /** The key that opens a list of choices chooses in it too, and so does the next, until the list has the keyboard. */
         @Override
         protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
-            boolean wasEditing = isEditing();
             boolean taken = super.processKeyBinding(key, event, condition, pressed);
-            if (event.getID() == KeyEvent.KEY_TYPED
+            boolean letter = event.getID() == KeyEvent.KEY_PRESSED
+                    && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
                     && !Character.isISOControl(event.getKeyChar())
-                    && (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK)) == 0
-                    && getEditorComponent() instanceof JComboBox<?> box
-                    && !box.isFocusOwner()
-                    && condition == WHEN_ANCESTOR_OF_FOCUSED_COMPONENT) {
-                return box.selectWithKeyChar(event.getKeyChar()) || taken || wasEditing;
+                    && (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK)) == 0;
+            if (letter
+                    && condition == WHEN_ANCESTOR_OF_FOCUSED_COMPONENT
+                    && isFocusOwner()
+                    && getEditorComponent() instanceof JComboBox<?> box) {
+                return box.selectWithKeyChar(event.getKeyChar()) || taken;
             }
             return taken;
         }

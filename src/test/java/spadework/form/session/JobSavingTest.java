@@ -51,7 +51,7 @@ class JobSavingTest {
         }
         assertThat(file).content().isEqualTo(before);
         try (OnScreen screen = OnScreen.job(file)) {
-            assertThat(notice(screen)).startsWith("Entries were kept");
+            assertThat(notice(screen)).startsWith("The program ended before");
             screen.picture("recovery");
             assertThat(screen.session().draft().shown("/title")).isEqualTo("Back and side basement walls");
             answer(screen, "recover.take");
