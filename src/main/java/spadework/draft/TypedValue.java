@@ -15,7 +15,8 @@ import spadework.measure.UnreadableMeasure;
 
 /**
  * What somebody typed, in the full form of a file: a bare number gets the unit of its field, {@code 26'6} becomes
- * {@code 26 ft 6 in}, {@code 12/31/2027} becomes {@code 2027-12-31}, {@code y} becomes yes. What has two likely readings
+ * {@code 26 ft 6 in}, {@code 12/31/2027} becomes {@code 2027-12-31}, {@code y} becomes yes. What has two likely
+ * readings
  * or none stays as it was typed, so that the reader can say what is wrong with it.
  */
 public final class TypedValue {
@@ -96,7 +97,9 @@ public final class TypedValue {
                 .strip();
     }
 
-    /** Where 24 in is usual, 3 may as well mean feet: less than a quarter of the usual inches is not taken for inches. */
+    /**
+     * Where 24 in is usual, 3 may as well mean feet: less than a quarter of the usual inches is not taken for inches.
+     */
     private static boolean isFarBelowUsual(String read, Spot spot) {
         Optional<Length> usual = spot.usual().or(spot::example).flatMap(TypedValue::parsed);
         Optional<Length> meant = parsed(read);

@@ -57,7 +57,10 @@ public record StateHoliday(String name, Rule rule, String status) {
             return Optional.of(easter(year).plusDays(days));
         }
 
-        /** Easter of the Gregorian calendar by the rule of Meeus, Jones and Butcher (from memory; years held by a test). */
+        /**
+         * Easter of the Gregorian calendar by the rule of Meeus, Jones and Butcher (from memory; years held by a
+         * test).
+         */
         private static LocalDate easter(int year) {
             int a = year % 19;
             int b = year / 100;
@@ -77,7 +80,8 @@ public record StateHoliday(String name, Rule rule, String status) {
     }
 
     /**
-     * Whether a day is this holiday, or the day on which it is observed: Friday for a Saturday, Monday for a Sunday. Both
+     * Whether a day is this holiday, or the day on which it is observed: Friday for a Saturday, Monday for a Sunday.
+     * Both
      * are left out, which never shortens the buyer's right.
      */
     boolean isOn(LocalDate day) {

@@ -177,7 +177,8 @@ class CheatsRefusedTest {
                             site.edit(job -> at(job, "/signing").put("on", "2026-08-19"));
                             return told(accept(site, Jobsite.on("2026-08-20")));
                         },
-                        "The contract is dated 2026-08-19, and with it the last day to cancel; it was signed on 2026-08-20"),
+                        "The contract is dated 2026-08-19, and with it the last day to cancel; it was signed "
+                                + "on 2026-08-20"),
                 new Cheat(
                         "signed before the paper was there",
                         Stage.ISSUED,
@@ -246,7 +247,8 @@ class CheatsRefusedTest {
                             site.edit(job -> at(job, "/asBuilt").put("started", "2026-08-24"));
                             return kept(site);
                         },
-                        "start-inside-cancellation: The work starts on 24 August 2026. The buyer may cancel until midnight"
+                        "start-inside-cancellation: The work starts on 24 August 2026. The buyer may cancel "
+                                + "until midnight"
                                 + " of 25 August 2026"),
                 new Cheat(
                         "an emergency that nobody wrote down by hand",
@@ -408,7 +410,8 @@ class CheatsRefusedTest {
                             site.edit(job -> at(job, "/walls/0").put("length", "41 ft"));
                             return told(accept(site, Jobsite.yes()));
                         },
-                        "The job changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\". Put it back, or issue"
+                        "The job changed since 2026-014-P1: walls/0/length: \"42 ft\" → \"41 ft\". Put it "
+                                + "back, or issue"
                                 + " it again"),
                 new Cheat(
                         "a proposal that was declined is accepted",
@@ -442,7 +445,8 @@ class CheatsRefusedTest {
                             site.edit(job -> at(job, "/accepted").put("price", "$99,000.00"));
                             return kept(site);
                         },
-                        "sealed-price: The job file says that the contract was signed at $99,000.00. The register has $"),
+                        "sealed-price: The job file says that the contract was signed at $99,000.00. The "
+                                + "register has $"),
                 new Cheat(
                         "the price of a change order raised in the file",
                         Stage.CHANGED,
@@ -450,7 +454,8 @@ class CheatsRefusedTest {
                             site.edit(job -> at(job, "/changes/0/decision").put("price", "$9,999.00"));
                             return kept(site);
                         },
-                        "sealed-change: The job file says that change order 1 was signed at $9,999.00. The register has $"),
+                        "sealed-change: The job file says that change order 1 was signed at $9,999.00. The "
+                                + "register has $"),
                 new Cheat(
                         "a change order accepted in the file alone",
                         Stage.CHANGED,

@@ -56,7 +56,8 @@ class EstimatesTest {
     }
 
     /**
-     * Slopes: 1 in Type B and 1½ in Type C (29 CFR 1926 Subpart P App. B Table B-1); 0 where a shield stands or the bank
+     * Slopes: 1 in Type B and 1½ in Type C (29 CFR 1926 Subpart P App. B Table B-1); 0 where a shield stands or the
+     * bank
      * is upright. Swell and shrink: clay 40 and 10 %, sand 12 and 5 % (E-05; FM 5-434 Table 1-1, from memory).
      */
     @ParameterizedTest(name = "{0}")

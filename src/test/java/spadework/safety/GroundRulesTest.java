@@ -145,7 +145,10 @@ class GroundRulesTest {
         assertThat(ids(file)).filteredOn(found -> found.startsWith("upright-")).containsExactly(id);
     }
 
-    /** 9.433 ft less 6.667 ft is 2.767 ft. 1926.651(i), IBC 1803.1: below the footing it needs as much distance as it is deeper, and always a look. */
+    /**
+     * 9.433 ft less 6.667 ft is 2.767 ft. 1926.651(i), IBC 1803.1: below the footing it needs as much distance as it
+     * is deeper, and always a look.
+     */
     @ParameterizedTest(name = "{0} from the footing: {1}")
     @CsvSource({"2.76, pit-below-footing", "2.77, pit-beside-footing", "4, pit-beside-footing", ", pit-below-footing"})
     void pitNearTheFooting(Double away, String id) throws IOException {

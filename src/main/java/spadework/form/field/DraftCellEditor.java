@@ -25,8 +25,10 @@ import spadework.form.kit.TypedPrefix;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
 
-/** Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back, with the row
- * that they made. */
+/**
+ * Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back, with the row
+ * that they made.
+ */
 public final class DraftCellEditor extends AbstractCellEditor implements TableCellEditor {
     private final JobSession session;
     private final RowsTableModel model;

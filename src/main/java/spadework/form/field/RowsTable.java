@@ -292,6 +292,8 @@ public final class RowsTable {
 
     /** A table that begins to edit with the first key, and tells what stands in each cell. */
     private static final class EditableTable extends JTable {
+        private boolean letterTaken;
+
         EditableTable(RowsTableModel model) {
             super(model);
             setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
@@ -357,21 +359,26 @@ public final class RowsTable {
             }
         }
 
-        /** The key that opens a list of choices chooses in it too, and so does the next, until the list has the keyboard. */
+        /**
+         * The key that opens a list of choices chooses in it too, and so does the next, until the list has the
+         * keyboard. A screen may tell the letter with the press of the key, or only once it is typed.
+         */
         @Override
         protected boolean processKeyBinding(KeyStroke key, KeyEvent event, int condition, boolean pressed) {
+            boolean here = isFocusOwner() && condition == WHEN_ANCESTOR_OF_FOCUSED_COMPONENT;
             boolean taken = super.processKeyBinding(key, event, condition, pressed);
-            boolean letter = event.getID() == KeyEvent.KEY_PRESSED
-                    && event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+            if (!here || event.getID() == KeyEvent.KEY_RELEASED) {
+                return taken;
+            }
+            boolean again = event.getID() == KeyEvent.KEY_TYPED && letterTaken;
+            letterTaken = !again && isLetter(event) && getEditorComponent() instanceof JComboBox<?>;
+            return letterTaken && ((JComboBox<?>) getEditorComponent()).selectWithKeyChar(event.getKeyChar()) || taken;
+        }
+
+        private static boolean isLetter(KeyEvent event) {
+            return event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
                     && !Character.isISOControl(event.getKeyChar())
                     && (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK)) == 0;
-            if (letter
-                    && condition == WHEN_ANCESTOR_OF_FOCUSED_COMPONENT
-                    && isFocusOwner()
-                    && getEditorComponent() instanceof JComboBox<?> box) {
-                return box.selectWithKeyChar(event.getKeyChar()) || taken;
-            }
-            return taken;
         }
 
         void showRows(int rows) {

@@ -105,7 +105,8 @@ public final class IssuedProposal implements AutoCloseable {
         return total().filter(promised -> !promised.equals(reckoned))
                 .map(promised ->
                         number() + " says " + promised.text() + ", and its kept source comes to " + reckoned.text()
-                                + " with this version of the program. Its price stands, but a contract cannot be printed for"
+                                + " with this version of the program. Its price stands, but a contract cannot "
+                                + "be printed for"
                                 + " it: sign it with the version that issued it, or issue it again.");
     }
 

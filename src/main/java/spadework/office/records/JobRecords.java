@@ -123,7 +123,9 @@ public final class JobRecords {
         return new SealedFigures(figures, changes);
     }
 
-    /** Lines from before each change had its own figures say what the contract came to; the step between is the change. */
+    /**
+     * Lines from before each change had its own figures say what the contract came to; the step between is the change.
+     */
     private static Optional<Sum> change(Entry entry, Optional<Dollars> before, Optional<Dollars> after) {
         Optional<Dollars> price = entry.fact(CHANGE_PRICE).map(Dollars::of);
         if (price.isPresent()) {

@@ -83,7 +83,8 @@ public final class BodyDug {
                         section(width, end.number(), slope)),
                 Unit.CUBIC_FOOT,
                 new Formula(
-                        "L ÷ 6 × (b × h0 + s × h0^2 + 4 × (b × (h0 + h1) ÷ 2 + s × ((h0 + h1) ÷ 2)^2) + b × h1 + s × h1^2)",
+                        "L ÷ 6 × (b × h0 + s × h0^2 + 4 × (b × (h0 + h1) ÷ 2 + s × ((h0 + h1) ÷ 2)^2) + b × h1 "
+                                + "+ s × h1^2)",
                         "prismoidal rule, exact for a straight grade"),
                 length,
                 width,
