@@ -244,6 +244,7 @@ class IntakeTest {
                    "address": {"street": "1 Row", "city": "Pellmark", "state": "DC", "zip": "20000"},
                    "house": {"eastWest": "40 ft", "northSouth": "30 ft"}},
                  ""
+                         + ""
                          + "schedule": {"earliestStart": "2026-03-03", "latestFinish": "2026-03-03", "workingDays": 1}""" + more + "}";
     }
 }
