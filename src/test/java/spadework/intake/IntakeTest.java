@@ -243,8 +243,6 @@ class IntakeTest {
                  "site": {"space": "basement", "soil": {"texture": "clay", "seepage": "unknown"},
                    "address": {"street": "1 Row", "city": "Pellmark", "state": "DC", "zip": "20000"},
                    "house": {"eastWest": "40 ft", "northSouth": "30 ft"}},
-                 ""
-                         + ""
-                         + "schedule": {"earliestStart": "2026-03-03", "latestFinish": "2026-03-03", "workingDays": 1}""" + more + "}";
+                 "schedule": {"earliestStart": "2026-03-03", "latestFinish": "2026-03-03", "workingDays": 1}""" + more + "}";
     }
 }

@@ -155,9 +155,7 @@ class OldFilesTest {
     private SampleFiles today() {
         return SampleFiles.in(folder)
                 .with("job.json", "\"acceptedStops\": [", """
-                        ""
-                                + ""
-                                + "acceptedStops": [{"finding": "content-license-number", "by": "Cy", "why": "asked", "on": "2026-03-01"},\s""")
+                        "acceptedStops": [{"finding": "content-license-number", "by": "Cy", "why": "asked", "on": "2026-03-01"},\s""")
                 .with("job.json", "\"limits\": [{", OWN_WORDS + "\"wall\": \"A\", \"distance\": \"9 ft\"}, {")
                 .with("price-book.json", "\"liquid synthetic rubber\"", "\"fiber reinforced cement\"")
                 .with("price-book.json", "\"what\": \"", "\"what\": \"labor/perHour\"}, {\"what\": \"");

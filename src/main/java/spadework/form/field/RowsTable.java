@@ -372,7 +372,9 @@ public final class RowsTable {
             }
             boolean again = event.getID() == KeyEvent.KEY_TYPED && letterTaken;
             letterTaken = !again && isLetter(event) && getEditorComponent() instanceof JComboBox<?>;
-            return letterTaken && ((JComboBox<?>) getEditorComponent()).selectWithKeyChar(event.getKeyChar()) || taken;
+            boolean chosen =
+                    letterTaken && ((JComboBox<?>) getEditorComponent()).selectWithKeyChar(event.getKeyChar());
+            return chosen || taken;
         }
 
         private static boolean isLetter(KeyEvent event) {
