@@ -372,8 +372,7 @@ public final class RowsTable {
             }
             boolean again = event.getID() == KeyEvent.KEY_TYPED && letterTaken;
             letterTaken = !again && isLetter(event) && getEditorComponent() instanceof JComboBox<?>;
-            boolean chosen =
-                    letterTaken && ((JComboBox<?>) getEditorComponent()).selectWithKeyChar(event.getKeyChar());
+            boolean chosen = letterTaken && ((JComboBox<?>) getEditorComponent()).selectWithKeyChar(event.getKeyChar());
             return chosen || taken;
         }
 
