@@ -6,7 +6,7 @@ import spadework.measure.Percent;
 /**
  * What a job pays of whole packages that are not used up.
  *
- * @param jobBears share of what is left over that the job pays, 0 to 100 %
+ * @param jobBears share of what is left over that the job pays, 0 to 100%
  */
 public record Leftovers(LeftoverRule rule, Percent jobBears) {
     /** Every package that is opened is the job's. */

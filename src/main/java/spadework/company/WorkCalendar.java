@@ -16,7 +16,7 @@ import spadework.measure.Percent;
  * @param workDays of the week; at least one
  * @param worksHolidays whether crews work on federal holidays too
  * @param daysOff further days on which nobody works
- * @param weather days kept for bad weather, as a share of the days of work, from 0 to 100 %
+ * @param weather days kept for bad weather, as a share of the days of work, from 0 to 100%
  * @param standingDays working days in a row that a machine may stand idle on site before it is taken away, from 1
  * @param waits usual waits of this contractor
  */

@@ -27,7 +27,7 @@ public final class CoatingFigure {
      * gallons on an area. Nothing is added for waste.
      *
      * @param area to coat, above 0
-     * @param solids by volume, above 0, at most 100 %
+     * @param solids by volume, above 0, at most 100%
      * @param gallons on the area, above 0
      * @throws WrongInputs if none of them fixes the wet film, or more than one does
      */

@@ -9,7 +9,7 @@ import spadework.measure.Volume;
  * What is known of some soil.
  *
  * @param swell bank to loose, on bank volume, 0 or more
- * @param shrink bank to compacted, on bank volume, 0 or more and under 100 %
+ * @param shrink bank to compacted, on bank volume, 0 or more and under 100%
  * @param load what a truck takes, loose; the book's when it is left out
  */
 public record EarthInputs(

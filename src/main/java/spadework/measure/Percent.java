@@ -5,10 +5,10 @@ import java.math.BigDecimal;
 import java.util.List;
 
 /**
- * An exact percentage, as {@code 12 %}. One third is not a percentage here: shares that the law states as a
+ * An exact percentage, as {@code 12%}. One third is not a percentage here: shares that the law states as a
  * fraction stay a fraction (see the law package).
  *
- * @param points the number before the percent sign, 12 for 12 %
+ * @param points the number before the percent sign, 12 for 12%
  */
 public record Percent(BigDecimal points) implements Comparable<Percent> {
 
@@ -21,7 +21,7 @@ public record Percent(BigDecimal points) implements Comparable<Percent> {
     }
 
     /**
-     * Reads {@code 30%} or {@code 6.25 %}.
+     * Reads {@code 30%} or {@code 6.25%}.
      *
      * @throws UnreadableMeasure if the text is not a percentage
      */
@@ -30,7 +30,7 @@ public record Percent(BigDecimal points) implements Comparable<Percent> {
         return new Percent(BigDecimal.valueOf(written.number()));
     }
 
-    /** The percentage as a decimal fraction, 0.12 for 12 %; exact. */
+    /** The percentage as a decimal fraction, 0.12 for 12%; exact. */
     public BigDecimal fraction() {
         return points.movePointLeft(2);
     }
@@ -43,13 +43,13 @@ public record Percent(BigDecimal points) implements Comparable<Percent> {
         return points.signum() == 0;
     }
 
-    /** Text for people, as {@code 12 %} or {@code 6.25 %}. */
+    /** Text for people, as {@code 12%} or {@code 6.25%}. */
     public String text() {
         BigDecimal tidy = points.stripTrailingZeros();
-        return (tidy.scale() < 0 ? tidy.setScale(0) : tidy).toPlainString() + " %";
+        return (tidy.scale() < 0 ? tidy.setScale(0) : tidy).toPlainString() + "%";
     }
 
-    /** Equal by value: 12 % equals 12.0 %. */
+    /** Equal by value: 12% equals 12.0%. */
     @Override
     public boolean equals(Object other) {
         return other instanceof Percent that && points.compareTo(that.points) == 0;

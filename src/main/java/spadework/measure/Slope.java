@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * How steeply a pipe or the ground falls.
  *
- * @param ratio fall for each length, 0.01 for 1 %; finite and not negative
+ * @param ratio fall for each length, 0.01 for 1%; finite and not negative
  */
 public record Slope(double ratio) implements Comparable<Slope> {
 

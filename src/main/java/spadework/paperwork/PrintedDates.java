@@ -5,9 +5,9 @@ import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
 import java.util.Locale;
 
-/** Dates as the papers print them: 3 March 2026. */
+/** Dates as the papers print them: March 3, 2026. */
 public final class PrintedDates {
-    private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("d MMMM uuuu", Locale.ENGLISH);
+    private static final DateTimeFormatter WORDS = DateTimeFormatter.ofPattern("MMMM d, uuuu", Locale.ENGLISH);
 
     private PrintedDates() {}
 

@@ -97,7 +97,7 @@ public enum PriceColumn {
             return isMoney()
                     ? dollars(number.value())
                     : this == WASTE
-                            ? plain + " %"
+                            ? plain + "%"
                             : this == PER_HOUR ? plain + " " + item.unit().symbol() : plain;
         }
         return "";

@@ -14,7 +14,7 @@ public final class Installments {
     /**
      * The payments with their amounts.
      *
-     * @param payments shares that sum to 100 %
+     * @param payments shares that sum to 100%
      */
     public static List<Due> of(Dollars total, List<Payment> payments) {
         List<Due> dues = new ArrayList<>();

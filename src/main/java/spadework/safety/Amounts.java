@@ -12,14 +12,14 @@ final class Amounts {
 
     private Amounts() {}
 
-    /** A ratio as percent: {@code 0.52 %}. */
+    /** A ratio as percent: {@code 0.52%}. */
     static String slope(double ratio) {
-        return String.format(Locale.ROOT, "%.2f %%", ratio * 100);
+        return String.format(Locale.ROOT, "%.2f%%", ratio * 100);
     }
 
     /** A share that is percent already, to the whole percent. */
     static String share(Working percent) {
-        return String.format(Locale.ROOT, "%.0f %%", percent.number());
+        return String.format(Locale.ROOT, "%.0f%%", percent.number());
     }
 
     /** A quantity in its own unit, to the decimals of that unit; small flows to one more figure. */

@@ -19,7 +19,7 @@ import spadework.water.ReachKind;
 final class FallRules implements Rule {
     private static final double LEVELS = 1e-6;
     private static final String SUBDRAIN =
-            "common practice, no source; UFC 3-270-04 section 12.6 asks for 0.15 % at least";
+            "common practice, no source; UFC 3-270-04 section 12.6 asks for 0.15% at least";
 
     @Override
     public List<Finding> check(Facts facts) {

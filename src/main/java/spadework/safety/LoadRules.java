@@ -31,7 +31,7 @@ final class LoadRules implements Rule {
     private static final double WITHOUT_FINES = 0.5;
     private static final String MANNING = "Manning's formula, full pipe";
     private static final String ROOF =
-            "IPC 1106 (roof drainage); the 2012 and 2021 editions differ by 47 % for one pipe";
+            "IPC 1106 (roof drainage); the 2012 and 2021 editions differ by 47% for one pipe";
 
     @Override
     public List<Finding> check(Facts facts) {

@@ -39,6 +39,6 @@ public final class LeastSlope {
                 "least slope of a footing drain",
                 DRAIN_FLOOR,
                 Unit.FOOT_PER_FOOT,
-                "common practice, no source; published floor 0.15 %, UFC 3-270-04 section 12.6 (H-09)");
+                "common practice, no source; published floor 0.15%, UFC 3-270-04 section 12.6 (H-09)");
     }
 }

@@ -152,7 +152,7 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
         Percent share = Percent.parse(value);
         if (share.points().compareTo(BigDecimal.valueOf(least)) < 0
                 || share.points().compareTo(BigDecimal.valueOf(most)) > 0) {
-            throw new UnreadableMeasure("from " + least + " % to " + most + " %", "write a share within these limits");
+            throw new UnreadableMeasure("from " + least + "% to " + most + "%", "write a share within these limits");
         }
         return share;
     }

@@ -23,7 +23,7 @@ import spadework.money.Dollars;
  * @param soil how often the soil turns out one type worse, B for A and C for B
  */
 public record Uncertainty(Length depth, Percent production, Percent soil) {
-    /** What is taken where nothing is typed: 3 in, 15 %, 10 %. */
+    /** What is taken where nothing is typed: 3 in, 15%, 10%. */
     public static final Uncertainty USUAL = new Uncertainty(Length.ofInches(3), Percent.of("15"), Percent.of("10"));
 
     private static final double SLOWEST = 0.25;

@@ -63,9 +63,9 @@ class FigureCommandTest {
             # line | figure | unit | published | within
             # W-03, published Manning pipe example, k 1.486
             pipe --diameter "8 in" --slope 0.5% --n 0.013 | flow | cfs | 0.8545 | 0.0005
-            pipe --diameter "8 in" --slope "0.5 %" --n 0.013 | velocity | ft/s | 2.448 | 0.0005
+            pipe --diameter "8 in" --slope "0.5%" --n 0.013 | velocity | ft/s | 2.448 | 0.0005
             pipe --diameter "8 in" --slope "0.005 ft/ft" --n 0.013 | flow | gpm | 383.52 | 0.05
-            # W-02, open civil engineering problem: D 0.5 ft, S 5 %, n 0.02
+            # W-02, open civil engineering problem: D 0.5 ft, S 5%, n 0.02
             pipe --diameter "0.5 ft" --slope 5% --n 0.02 | flow | cfs | 0.82 | 0.005
             # published trap list: 4 in at 1/8 in/ft, k 1.486, n 0.009 126, 0.011 103, 0.013 87, 0.015 76 gpm
             pipe --diameter "4 in" --slope "1/8 in/ft" --n 0.009 | flow | gpm | 126 | 0.5
@@ -125,7 +125,7 @@ class FigureCommandTest {
             stone --length "27 ft" --bottom "1 ft" --height "1 ft" --density "100 lb/cf" | weight | ton | 1.35 | 1e-9
             # W-31, published wet-film coverage
             coating --wet "10 mil" | coverage | sf/gal | 160.417 | 0.0005
-            # W-32, coating technical bulletin, 35 % solids
+            # W-32, coating technical bulletin, 35% solids
             coating --dry "1 mil" --solids 35% | coverage | sf/gal | 561 | 0.5
             coating --dry "2 mil" --solids 35% | coverage | sf/gal | 281 | 0.5
             coating --area "100 sf" --wet "60 mil" | coating | gal | 3.7403 | 0.00005
@@ -136,9 +136,9 @@ class FigureCommandTest {
             earth --bank "1000 cy" --swell 30% --truck "7 cy" | truck loads | load | 186 | 0
             # W-24, earthwork textbook problem: one ton at 3,400 and 2,700 lb/cy
             earth --bank "0.588235 cy" --loose "0.740741 cy" | swell | % | 25.9 | 0.05
-            # W-25: 296.3 bank cy, 40 % swell
+            # W-25: 296.3 bank cy, 40% swell
             earth --bank "296.3 cy" --swell 40% | soil, loose | cy | 414.8 | 0.05
-            # E-08 with 5 % shrink: 500 / 0.95, then × 1.3
+            # E-08 with 5% shrink: 500 / 0.95, then × 1.3
             earth --compacted "500 cy" --shrink 5% --swell 30% | soil, bank | cy | 526.316 | 0.0005
             earth --compacted "500 cy" --shrink 5% --swell 30% | soil, loose | cy | 684.211 | 0.0005
             # W-14, Hazen-Williams friction chart, 1 in Schedule 40 steel
@@ -296,7 +296,7 @@ class FigureCommandTest {
             deposit --price 14999.99 --state WY | MUST state-unread
             deposit --price 14999.99 --state PA | secondary source: not verified, ask counsel]
             term --completed 2028-02-29 --years 15 | common practice, no source
-            tax --amount 100.50 --rate 7% | $100.50 × 7 % = 7.035, rounded once
+            tax --amount 100.50 --rate 7% | $100.50 × 7% = 7.035, rounded once
             tax --amount 100.50 --rate 7% | MUST tax-mode
             """)
     void matterOfLawNamesItsRulesAndEndsWithWhoDecides(String line, String said) {
@@ -429,11 +429,11 @@ class FigureCommandTest {
             stone --length "9 ft" --bottom "2 ft" --height "4 in" --pipe "4 in" | a pipe as large as the stone | lies in the stone | check --pipe
             coating --area "100 sf" | nothing that fixes the wet film | --dry with --solids | give --wet
             coating --wet "60 mil" --dry "40 mil" --solids 60% | the wet film fixed twice | --dry with --solids | leave one
-            coating --dry "40 mil" --solids 0% | --solids: found "0%" | above 0 and at most 100 % | "60%"
+            coating --dry "40 mil" --solids 0% | --solids: found "0%" | above 0 and at most 100% | "60%"
             coating --dry "40 mil" --wet "30 mil" | a dry film thicker than the wet one | at most as thick | check --dry
             earth --bank "1000 cy" | too little to work with | --loose with --swell | --bank "1000 cy" --swell 30%
             earth --bank "10 cy" --loose "13 cy" --swell 30% | the bank volume fixed twice | a second volume | leave one
-            earth --compacted "500 cy" --shrink 100% | --shrink: found "100%" | 0 to under 100 % | "5%"
+            earth --compacted "500 cy" --shrink 100% | --shrink: found "100%" | 0 to under 100% | "5%"
             friction --flow "10 gpm" --id "1.049 in" | found --flow, --id | all but one of --flow, --id, --length, --head | give 1 of
             sump --inflow "0 gpm" --pit "18 in" --lift "9 ft" --pipe "2 in" --length "9 ft" | --inflow: found "0 gpm" | above 0 | "30 gpm"
             sump --inflow "9 gpm" --pit "18 in" --lift "9 ft" --pipe "4 in" --length "9 ft" | --pipe: found "4 in" | 1 to 2.1 in | "1.5 in"
@@ -453,7 +453,7 @@ class FigureCommandTest {
             deposit --price 9000 --state MA --special-order -5 | --special-order: found "-5" | at most two decimals | "14999.99"
             term --completed 2028-02-29 --years 0 | --years: found "0" | 1 to 99 | "15"
             tax --amount 100.50 --rate 7 | --rate: found "7" | % | write it as
-            tax --amount 100.50 --rate 31% | --rate: found "31%" | 0 to 30 % | "7%"
+            tax --amount 100.50 --rate 31% | --rate: found "31%" | 0 to 30% | "7%"
             trench --dpth "5 ft" | figure trench: found "--dpth" | --depth | see spadework figure trench --help
             trench --depth | found --depth without a value | --depth and its value | Depth at the start
             roof --area "5 sf" --area "6 sf" | found --area twice | once | leave one of them out

@@ -78,7 +78,7 @@ class DemonstrationContractorTest {
         });
     }
 
-    /** Each condition takes 10 to 30 %: common practice, no source. */
+    /** Each condition takes 10 to 30%: common practice, no source. */
     @Test
     void everyConditionSlowsByTenToThirtyPercent() {
         List<String> conditions = new ArrayList<>();
@@ -89,7 +89,7 @@ class DemonstrationContractorTest {
         assertThat(conditions).containsExactlyInAnyOrder("deep", "wet clay", "narrow");
     }
 
-    /** Ohio bars a down payment over 10 % for home construction of $25,000 and more (ORC 4722.03, second-hand). */
+    /** Ohio bars a down payment over 10% for home construction of $25,000 and more (ORC 4722.03, second-hand). */
     @Test
     void paymentsAddUpAndTheDepositIsTenPercent() {
         BigDecimal sum = BigDecimal.ZERO;
@@ -101,7 +101,7 @@ class DemonstrationContractorTest {
             }
         }
         assertThat(sum).isEqualByComparingTo("100");
-        assertThat(atSigning).containsExactly("10 %");
+        assertThat(atSigning).containsExactly("10%");
     }
 
     @Test

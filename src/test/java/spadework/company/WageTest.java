@@ -11,7 +11,7 @@ import spadework.money.Dollars;
 
 class WageTest {
 
-    /** Published example of a remodeling trade magazine; it prints ".565 %" and means 56.5 %. */
+    /** Published example of a remodeling trade magazine; it prints ".565%" and means 56.5%. */
     @Test
     void loadedWageIsTheWageAndItsBurden() {
         Wage wage = new Wage(Dollars.of("20.00"), Percent.of("56.5"));
@@ -19,7 +19,7 @@ class WageTest {
         assertThat(wage.loaded().amount()).isEqualByComparingTo("31.30");
     }
 
-    @ParameterizedTest(name = "{0} with {1} % is {2}")
+    @ParameterizedTest(name = "{0} with {1}% is {2}")
     @CsvSource(delimiter = '|', textBlock = """
             # no burden leaves the wage; a third decimal is kept until the price is rounded
             20.00 | 0    | 20.00

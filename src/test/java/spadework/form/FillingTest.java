@@ -127,7 +127,7 @@ class FillingTest {
     void totalFollowsAMeasureAndTellsWhatItChangedBy() {
         String before = screen.session().total().orElseThrow().text();
         go(JobPage.WALLS);
-        retype("/walls/0/digging/handShare", "40 %");
+        retype("/walls/0/digging/handShare", "40%");
         screen.settle();
         String after = screen.ask(
                 screen.all(JButton.class, b -> "total".equals(b.getName())).get(0)::getText);
@@ -139,7 +139,7 @@ class FillingTest {
         screen.settle();
         assertThat(screen.session().total().orElseThrow().text()).isEqualTo(before);
         assertThat(label("change")).startsWith("−$");
-        assertThat(says("/walls/0/digging/handShare")).isEqualTo("10 %");
+        assertThat(says("/walls/0/digging/handShare")).isEqualTo("10%");
     }
 
     @Test

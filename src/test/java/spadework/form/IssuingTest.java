@@ -129,7 +129,7 @@ class IssuingTest {
             MimeMultipart parts = (MimeMultipart) letter.getContent();
             assertThat(parts.getBodyPart(0).getContent().toString())
                     .contains(
-                            "Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong", "9 September 2026");
+                            "Dear Ida Wrenfield and Tobias Wrenfield,", "Proposal: what is wrong", "September 9, 2026");
             List<String> names = new ArrayList<>();
             for (int i = 1; i < parts.getCount(); i++) {
                 names.add(parts.getBodyPart(i).getFileName());

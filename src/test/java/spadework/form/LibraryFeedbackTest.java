@@ -182,7 +182,7 @@ class LibraryFeedbackTest {
             screen.picture("light-library-otherwise-wrong");
             assertThat(screen.all(
                             JTextArea.class,
-                            area -> area.isShowing() && area.getText().contains("from 0 % to 95 %")))
+                            area -> area.isShowing() && area.getText().contains("from 0% to 95%")))
                     .hasSize(1);
         }
     }

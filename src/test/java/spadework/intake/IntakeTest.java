@@ -202,8 +202,8 @@ class IntakeTest {
                 .with("job.json", "\"validDays\": 21", "\"validDays\": 0")
                 .with("job.json", "\"state\": \"OH\"", "\"state\": \"ZZ\"")
                 .with("job.json", "\"system\": \"coating\"}", "\"system\": \"paint\"}")
-                .with("job.json", "\"share\": \"90 %\"", "\"share\": \"80 %\"")
-                .with("company.json", "\"profit\": \"12 %\"", "\"profit\": \"120 %\"")
+                .with("job.json", "\"share\": \"90%\"", "\"share\": \"80%\"")
+                .with("company.json", "\"profit\": \"12%\"", "\"profit\": \"120%\"")
                 .with("price-book.json", "\"crew\": \"dig crew\"", "\"crew\": \"dug crew\"")
                 .faults();
         assertThat(faults)

@@ -28,7 +28,7 @@ class WrittenMeasuresTest {
     @CsvSource(delimiter = '|', quoteCharacter = '~', textBlock = """
             # kind  | written        | read
             slope   | 0.5%           | 0.005
-            slope   | 0.5 %          | 0.005
+            slope   | 0.5%          | 0.005
             slope   | 1/8 in/ft      | 0.0104166667
             slope   | 0.25 in/ft     | 0.0208333333
             slope   | 0.01 ft/ft     | 0.01
@@ -44,7 +44,7 @@ class WrittenMeasuresTest {
             density | 100 lb/cf      | 1.35
             density | 2,700 lb/cy    | 1.35
             percent | 30%            | 0.3
-            percent | 6.25 %         | 0.0625
+            percent | 6.25%         | 0.0625
             area    | 5 acre         | 217800
             area    | 0.2 mi2        | 5575680
             area    | 1600sf         | 1600
@@ -70,7 +70,7 @@ class WrittenMeasuresTest {
             density | 1.4          | ton/cy, lb/cf, lb/cy
             density | 0 ton/cy     | above 0
             percent | 30           | (%)
-            percent | 30 % swell   | (%)
+            percent | 30% swell   | (%)
             area    | 5 ac         | acre
             area    | NaN sf       | acre
             """)

@@ -84,7 +84,7 @@ class AgreementStepsTest {
         assertThat(((Issued) issue()).number()).isEqualTo("2026-014-P2");
         site.edit(job -> job.putArray("notes").add("Only for us"));
         assertThat(issue()).as("a note for the contractor changes no proposal").isEqualTo(new Standing("2026-014-P2"));
-        site.editCompany(company -> ((ObjectNode) company.get("priceRules")).put("profit", "13 %"));
+        site.editCompany(company -> ((ObjectNode) company.get("priceRules")).put("profit", "13%"));
         assertThat(((Issued) issue()).number()).isEqualTo("2026-014-P3");
     }
 
@@ -142,7 +142,7 @@ class AgreementStepsTest {
         issue();
         accept("OP1");
         Dollars signed = total();
-        site.editCompany(company -> ((ObjectNode) company.get("priceRules")).put("profit", "30 %"));
+        site.editCompany(company -> ((ObjectNode) company.get("priceRules")).put("profit", "30%"));
         assertThat(total()).isEqualTo(signed);
         site.editCompany(company -> company.remove("machines"));
         assertThat(total()).as("not even a broken company file moves it").isEqualTo(signed);

@@ -127,8 +127,8 @@ class ContractPapersTest {
         Bid second = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(2, Optional.of(moved))));
         Map<String, byte[]> files = PRINTER.print(second, EnumSet.of(PaperKind.PROPOSAL));
         assertThat(page(files, "proposal"))
-                .contains("Proposal, revision 2", "Revision 2, issued 10 August 2026")
-                .contains("What changed since 3 August 2026")
+                .contains("Proposal, revision 2", "Revision 2, issued August 10, 2026")
+                .contains("What changed since August 3, 2026")
                 .contains("What you pay " + moved.before().text() + " "
                         + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
@@ -141,20 +141,20 @@ class ContractPapersTest {
 
     @ParameterizedTest(name = "order {0}: {1}")
     @CsvSource(delimiter = '|', textBlock = """
-            1 | who accepted it, when, how     | Accepted on 9 September 2026 by Ida Wrenfield, signed on paper.
+            1 | who accepted it, when, how     | Accepted on September 9, 2026 by Ida Wrenfield, signed on paper.
             1 | reason in words                | You asked for it. We saw it in the trench.
             1 | the signed price counts        | What it costs $4,321.09
             1 | the wall with its specifics    | Wall C, front wall, facing south: 24 ft of concrete block
             1 | the takeoff before and after   | Wall dug free, C 0.0 ft 24.0 ft +24.0 ft
-            1 | what it does to the time       | It adds 3 working days. We finish by 30 September 2026 instead of
-            2 | the date counts earlier ones   | It adds 1 working day. We finish by 1 October 2026 instead of 30
+            1 | what it does to the time       | It adds 3 working days. We finish by September 30, 2026 instead of
+            2 | the date counts earlier ones   | It adds 1 working day. We finish by October 1, 2026 instead of 30
             2 | the photo                      | See Photo 1.
             2 | the caption                    | Photo 1: Ledge with the tape
             3 | that it was declined           | Declined. Nothing changes: not the work, not the price, not the dates.
             3 | what that does                 | This change was declined: the contract price stays
             4 | that it waits                  | Not signed yet. Without both signatures nothing changes
             4 | that signing comes first       | Both of us sign before this work starts.
-            4 | days fewer                     | It takes 1 working day off. We finish by 30 September 2026 instead
+            4 | days fewer                     | It takes 1 working day off. We finish by September 30, 2026 instead
             """)
     void aChangeOrderTells(int number, String what, String words) throws IOException {
         assertThat(page(ORDERS, "change-order-" + number)).as(what).contains(words);
@@ -201,18 +201,18 @@ class ContractPapersTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             what the agreed work holds      | option OP2 (you move the shrubs), change order 1 (west wall added)
-            the certificate                 | Certificate 2026-014-W1, in force from 18 September 2026
+            the certificate                 | Certificate 2026-014-W1, in force from September 18, 2026
             agreed beside built             | Length 24 ft 25 ft
             the gallons on their area       | 13.2 gal on
             the batches                     | batch K-A
-            a hold point with its photo     | seen by Ida Wrenfield on 18 September 2026, Photo 1
+            a hold point with its photo     | seen by Ida Wrenfield on September 18, 2026, Photo 1
             a pipe                          | M1, solid main 64 ft 66 ft
             what was not recorded           | Drain stone
             a test                          | Hose at the cleanout, out at the swale. Ida Wrenfield passed
             a quantity that came out other  | Solid pipe to the outlet, M1 64.0 ft 66.0 ft +2.0 ft
             that this moves no price        | The price does not move by these; it moves by signed change orders only.
             the option in the account       | Contract price, with option OP2
-            a payment                       | Paid: check 11 29 August 2026 −$2,500.00
+            a payment                       | Paid: check 11 August 29, 2026 −$2,500.00
             no right is signed away         | Signing takes away no right that the warranty or the law gives you
             """)
     void theCompletionTells(String what, String words) throws IOException {
@@ -252,8 +252,8 @@ class ContractPapersTest {
     @Test
     void theCertificateOfAClosedJobIsOfWhatWasBuilt() throws IOException {
         assertThat(page(BUILT, "warranty"))
-                .contains("Number 2026-014-W1", "Wall C front wall 25 ft", "solid main M1, 66 ft", "18 September 2026")
-                .contains("What is covered was moved by change order 1 (west wall added, 9 September 2026).")
+                .contains("Number 2026-014-W1", "Wall C front wall 25 ft", "solid main M1, 66 ft", "September 18, 2026")
+                .contains("What is covered was moved by change order 1 (west wall added, September 9, 2026).")
                 .doesNotContainIgnoringCase("specimen");
         assertThat(page(ORDERS, "warranty"))
                 .contains("SPECIMEN", "Wall C front wall 24 ft")
@@ -270,7 +270,7 @@ class ContractPapersTest {
     void theScopeSaysWhichOptionsAndChangesItHolds() throws IOException {
         assertThat(page(ORDERS, "scope-of-work"))
                 .contains("This is the agreed work. It holds the option OP2, you move the shrubs, and the change orders"
-                        + " 1, west wall added, of 9 September 2026; 2, rock at wall B, of 10 September 2026.")
+                        + " 1, west wall added, of September 9, 2026; 2, rock at wall B, of September 10, 2026.")
                 .contains("Wall C, front wall")
                 .doesNotContain("Sod at the back", "Fewer shrubs");
         assertThat(page(OFFERED, "scope-of-work")).doesNotContain("This is the agreed work");

@@ -74,7 +74,7 @@ class OldBidsTest {
         String issued =
                 ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
         site.editCompany(company ->
-                ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules")).put("overhead", "25 %"));
+                ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules")).put("overhead", "25%"));
         Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.out().get(told.out().size() - 1)).contains(issued);
         assertThat(told.out().get(0)).contains("price rules");

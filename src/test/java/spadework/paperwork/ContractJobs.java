@@ -148,8 +148,8 @@ public final class ContractJobs {
             firm.remove("logo");
             firm.setAll((ObjectNode) JSON.readTree(MORE_OF_COMPANY));
             ((ObjectNode) firm.get("license")).put("state", state);
-            ((ObjectNode) firm.at("/payments/0")).put("share", "3 %");
-            ((ObjectNode) firm.at("/payments/4")).put("share", "17 %");
+            ((ObjectNode) firm.at("/payments/0")).put("share", "3%");
+            ((ObjectNode) firm.at("/payments/4")).put("share", "17%");
             whole.putArray("terms").add("This estimate costs you nothing.");
             job.accept(whole);
             company.accept(firm);

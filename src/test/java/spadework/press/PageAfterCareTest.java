@@ -57,7 +57,7 @@ class PageAfterCareTest {
                         "Limited warranty",
                         "Number 2026-014-W2, for Anselm <b>Wren</b>",
                         "first given under number 2026-014-W1",
-                        "3 April 2026 2 April 2041")
+                        "April 3, 2026 April 2, 2041")
                 .doesNotContain("takes the place of");
         assertThat(pages.get(1))
                 .containsSubsequence(
@@ -113,10 +113,10 @@ class PageAfterCareTest {
         String text = PageText.all(PRESS.print("card", card(), INFO));
         assertThat(text)
                 .contains(
-                        "Spring 2026 3 April 2026 31 May 2026",
+                        "Spring 2026 April 3, 2026 May 31, 2026",
                         "Fall 2040",
-                        "Spring 2041 1 March 2041 2 April 2041",
-                        "Sump pump: 2 April 2028",
+                        "Spring 2041 March 1, 2041 April 2, 2041",
+                        "Sump pump: April 2, 2028",
                         "Test the pump each spring.");
     }
 

@@ -18,7 +18,7 @@ class PageCertificateTest {
 
         assertThat(pages).hasSize(2);
         // 15 USC 2303(a): a warranty short of the federal minimum is conspicuously called limited
-        assertThat(pages.get(0)).contains("Limited warranty", "W-2026-014", "1 May 2026 30 April 2041");
+        assertThat(pages.get(0)).contains("Limited warranty", "W-2026-014", "May 1, 2026 April 30, 2041");
     }
 
     @Test

@@ -110,7 +110,7 @@ class PageLayoutTest {
                         "What is wrong", "Water stands on the basement floor",
                         "What we will do", "Wall A, north side",
                         "What it costs", "$26,875.00",
-                        "When", "13 April 2026",
+                        "When", "April 13, 2026",
                         "If it leaks again", "Call us.");
     }
 

@@ -44,8 +44,8 @@ import spadework.press.page.PageInfo;
 /**
  * One invented job on paper: two walls, two runs, seven lines with odd and half cents.
  *
- * <p>The figures hang together. Unit prices are near 1.5 times direct cost a unit: contingency 10 %,
- * overhead 20 %, margin 12 % (1.10 × 1.20 ÷ 0.88 = 1.5). Sections round half up to whole dollars.
+ * <p>The figures hang together. Unit prices are near 1.5 times direct cost a unit: contingency 10%,
+ * overhead 20%, margin 12% (1.10 × 1.20 ÷ 0.88 = 1.5). Sections round half up to whole dollars.
  */
 public final class PaperworkFixtures {
     public static final LocalDate ISSUED = LocalDate.of(2026, 3, 3);
@@ -76,7 +76,7 @@ public final class PaperworkFixtures {
                 "Fernhill Earthworks LLC",
                 "Contractor registration",
                 "FH-0000-17",
-                "Invented Mutual, policy 00-1234, $1,000,000 an occurrence, to 31 December 2026",
+                "Invented Mutual, policy 00-1234, $1,000,000 an occurrence, to December 31, 2026",
                 "12 Quarry Road, Millbrook, PA 00000",
                 "(215) 555-0134",
                 "office@fernhill.example.com",
@@ -86,9 +86,9 @@ public final class PaperworkFixtures {
                 firm,
                 "2026-014",
                 jobTitle,
-                "3 March 2026",
+                "March 3, 2026",
                 "2026-03-03",
-                "2 April 2026",
+                "April 2, 2026",
                 List.of("Ada Harrow", "Ben Harrow"),
                 "(215) 555-0177, harrow@example.com",
                 "48 Alder Lane, Millbrook, PA 00000",
@@ -127,9 +127,9 @@ public final class PaperworkFixtures {
                                 "Footing drain and outlet", "pipe, stone, fabric, solid main", Dollars.of("2387.00"))),
                 Dollars.of("12283.00"),
                 Dollars.of("767.69"),
-                "6.25 %",
+                "6.25%",
                 Dollars.of("13050.69"),
-                "Fernhill 2026, 15 January 2026",
+                "Fernhill 2026, January 15, 2026",
                 List.of(
                         new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
                         new UnitPriceRow(
@@ -141,8 +141,8 @@ public final class PaperworkFixtures {
                 List.of("Repairs inside the house", "Moving of the gas meter"),
                 List.of("No rock within the depth of the footing", "The side gate can be taken off"),
                 List.of("Plywood on the walk"),
-                "6 April 2026",
-                "17 April 2026",
+                "April 6, 2026",
+                "April 17, 2026",
                 8,
                 "Two dry days are needed before the coating.",
                 payments(),
@@ -171,16 +171,16 @@ public final class PaperworkFixtures {
                 a4,
                 "2026-015",
                 "One wall",
-                "3 March 2026",
+                "March 3, 2026",
                 "2026-03-03",
-                "2 April 2026",
+                "April 2, 2026",
                 List.of("Ada Harrow"),
                 "",
                 "48 Alder Lane, Millbrook, PA 00000",
                 true);
         WarrantyPromise inForce = new WarrantyPromise(
                 false,
-                List.of(new WarrantyRow("Wall coating", "no water", 10, "18 April 2026", "17 April 2036")),
+                List.of(new WarrantyRow("Wall coating", "no water", 10, "April 18, 2026", "April 17, 2036")),
                 5,
                 0,
                 0,
@@ -197,19 +197,19 @@ public final class PaperworkFixtures {
                 List.of(new PriceRow("Wall A", "", d("985.00"))),
                 d("985.00"),
                 Dollars.ZERO,
-                "0 %",
+                "0%",
                 d("985.00"),
-                "Fernhill 2026, 15 January 2026",
+                "Fernhill 2026, January 15, 2026",
                 List.of(),
                 List.of(),
                 List.of("Repairs inside"),
                 List.of(),
                 List.of(),
-                "6 April 2026",
-                "7 April 2026",
+                "April 6, 2026",
+                "April 7, 2026",
                 2,
                 "",
-                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))),
+                List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))),
                 inForce,
                 List.of(),
                 List.of(),
@@ -228,7 +228,7 @@ public final class PaperworkFixtures {
         return new CostSheet(
                 head(),
                 "Fernhill 2026",
-                "15 January 2026",
+                "January 15, 2026",
                 List.of(
                         line(
                                 "A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00",
@@ -250,8 +250,8 @@ public final class PaperworkFixtures {
                 d("985.00"),
                 Dollars.ZERO,
                 d("985.00"),
-                "79.9 %",
-                List.of(new PaymentRow(1, "at the end", "100 %", BigDecimal.ONE, true, d("985.00"))),
+                "79.9%",
+                List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))),
                 List.of(),
                 List.of(),
                 List.of(),
@@ -284,7 +284,7 @@ public final class PaperworkFixtures {
         return new CostSheet(
                 head(),
                 "Fernhill 2026",
-                "15 January 2026",
+                "January 15, 2026",
                 lines(),
                 List.of(
                         new CostSheetSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
@@ -307,14 +307,14 @@ public final class PaperworkFixtures {
                 d("12283.00"),
                 d("767.69"),
                 d("13050.69"),
-                "12.0 %",
+                "12.0%",
                 payments(),
                 List.of(
                         new PurchaseRow(
                                 "COAT-RUB",
                                 "Liquid rubber",
                                 "51.4 gal",
-                                "25 %",
+                                "25%",
                                 new BigDecimal("13"),
                                 "5 gal pail",
                                 "ceil(51.4 × 1.25 ÷ 5) = 13",
@@ -323,7 +323,7 @@ public final class PaperworkFixtures {
                                 "PIPE-PERF",
                                 "Perforated pipe",
                                 "72.5 ft",
-                                "5 %",
+                                "5%",
                                 new BigDecimal("8"),
                                 "10 ft stick",
                                 "ceil(72.5 × 1.05 ÷ 10) = 8",
@@ -475,16 +475,16 @@ public final class PaperworkFixtures {
 
     static List<PaymentRow> payments() {
         return List.of(
-                new PaymentRow(1, "at signing", "10 %", new BigDecimal("0.1"), false, d("1305.06")),
+                new PaymentRow(1, "at signing", "10%", new BigDecimal("0.1"), false, d("1305.06")),
                 new PaymentRow(
                         2,
                         "when the walls are coated and shown to you",
-                        "33.3 %",
+                        "33.3%",
                         new BigDecimal("0.333"),
                         false,
                         d("4345.87")),
-                new PaymentRow(3, "when the flow test has run", "35 %", new BigDecimal("0.35"), false, d("4567.74")),
-                new PaymentRow(4, "when the ground is seeded", "21.7 %", new BigDecimal("0.217"), true, d("2832.02")));
+                new PaymentRow(3, "when the flow test has run", "35%", new BigDecimal("0.35"), false, d("4567.74")),
+                new PaymentRow(4, "when the ground is seeded", "21.7%", new BigDecimal("0.217"), true, d("2832.02")));
     }
 
     static WarrantyPromise promise() {
@@ -518,7 +518,7 @@ public final class PaperworkFixtures {
                         "sloped",
                         "1.5",
                         true,
-                        "15 %",
+                        "15%",
                         List.of("property line 11 ft from the wall")),
                 new FootingWork("8 in", "6 in"),
                 new SurfaceWork(List.of("flaking dampproofing"), "12 ft", true),
@@ -534,7 +534,7 @@ public final class PaperworkFixtures {
                         "drain",
                         "4 in perforated PVC, holes down",
                         "72.5 ft",
-                        "94.35 ft to 93.60 ft, fall 1.0 %",
+                        "94.35 ft to 93.60 ft, fall 1.0%",
                         "Main 1",
                         "the footing of walls A and B"),
                 new PipeWork(
@@ -542,7 +542,7 @@ public final class PaperworkFixtures {
                         "main",
                         "4 in solid PVC",
                         "38.0 ft",
-                        "93.60 ft to 92.90 ft, fall 1.8 %",
+                        "93.60 ft to 92.90 ft, fall 1.8%",
                         "Outlet 1",
                         "drain 1"));
     }

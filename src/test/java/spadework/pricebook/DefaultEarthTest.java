@@ -27,7 +27,7 @@ class DefaultEarthTest {
      * Swell: a list in an engineering text (E-05: gravel and sand 12, earth 25, clay 40). Shrink: FM 5-434 Table 1-1
      * (E-01 to E-03, from memory: bank 1.00 is 0.95 of sand and 0.90 of earth or clay, compacted).
      */
-    @ParameterizedTest(name = "{0}: swell {1} %, shrink {2} %")
+    @ParameterizedTest(name = "{0}: swell {1}%, shrink {2}%")
     @CsvSource(delimiter = '|', textBlock = """
             sand       | 12 |  5 | E-05 E-01
             gravel     | 12 |  5 | E-05 E-01

@@ -126,7 +126,7 @@ class DefaultPricesLieInPublishedBandsTest {
         assertThat(price.sellingOf("U-HAND")).isGreaterThan(price.sellingOf("DIG-MACH"));
     }
 
-    /** Calculated check of the build-up: 12,000 with 10 % contingency, 20 % overhead and a 12 % margin is 18,000. */
+    /** Calculated check of the build-up: 12,000 with 10% contingency, 20% overhead and a 12% margin is 18,000. */
     @Test
     void theBuildUpGivesTheWorkedPrice() {
         assertThat(price.sell(new BigDecimal("12000"))).isEqualByComparingTo("18000");

@@ -82,7 +82,7 @@ public final class Shipped {
         return texts;
     }
 
-    /** The number in "$1,234.50", "10 ft", "0.34", "12 %". */
+    /** The number in "$1,234.50", "10 ft", "0.34", "12%". */
     public static BigDecimal number(JsonNode text) {
         return new BigDecimal(text.asText().replaceAll("[$,]", "").split(" ")[0]);
     }

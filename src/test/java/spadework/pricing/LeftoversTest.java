@@ -28,7 +28,7 @@ import spadework.takeoff.Quantity;
 class LeftoversTest {
     private static final PriceBook BOOK = Books.standard();
 
-    /** 33 ft of pipe with 5 % waste are 3.465 sticks of 10 ft at $30.00: four are bought for $120.00. */
+    /** 33 ft of pipe with 5% waste are 3.465 sticks of 10 ft at $30.00: four are bought for $120.00. */
     @ParameterizedTest(name = "{0}, {1}: {2}")
     @CsvSource(textBlock = """
             CHARGED_TO_THE_JOB, 100, 120.00
@@ -47,7 +47,7 @@ class LeftoversTest {
                 .containsExactly(Dollars.of(cost));
     }
 
-    /** Packages that come out even leave nothing over, whatever the rule: 200 ft with 5 % are 21 sticks. */
+    /** Packages that come out even leave nothing over, whatever the rule: 200 ft with 5% are 21 sticks. */
     @Test
     void nothingLeftOverCostsTheSame() {
         Job job = Jobs.job(Jobs.wall().withLength(Length.ofFeet(200)));
@@ -72,7 +72,7 @@ class LeftoversTest {
         assertThat(Books.company().priceRules().leftovers()).isEqualTo(Leftovers.CHARGED);
     }
 
-    /** Backfill of F cy takes F ÷ (1 − shrink) of bank: loam shrinks 10 % by the book (E-02), 20 % by the company. */
+    /** Backfill of F cy takes F ÷ (1 − shrink) of bank: loam shrinks 10% by the book (E-02), 20% by the company. */
     @Test
     void companyShrinkTakesMoreOfTheBank() {
         Job job = Jobs.job();

@@ -14,7 +14,7 @@ import spadework.money.Dollars;
 class SalesTaxTest {
 
     /** Streamlined Sales and Use Tax Agreement s. 324: up when the third decimal is greater than four, once. */
-    @ParameterizedTest(name = "{0} at {1} %: {2}")
+    @ParameterizedTest(name = "{0} at {1}%: {2}")
     @CsvSource(textBlock = """
             123.40,  6.25, 7.71
             100.50,  7,    7.04
@@ -27,7 +27,7 @@ class SalesTaxTest {
         assertThat(SalesTax.on(Dollars.of(amount), Percent.of(rate))).isEqualTo(Dollars.of(tax));
     }
 
-    /** s. 324 lets the seller elect item or invoice: three items of 1.07 at 7 % differ by a cent. */
+    /** s. 324 lets the seller elect item or invoice: three items of 1.07 at 7% differ by a cent. */
     @Test
     void byItemAndByInvoiceDiffer() {
         Percent rate = Percent.of("7");

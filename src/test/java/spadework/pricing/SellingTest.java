@@ -25,7 +25,7 @@ class SellingTest {
                 spadework.company.Leftovers.CHARGED);
     }
 
-    /** Order of build-up: 12,000 → 13,200 → 15,840 → 18,000.00 at a margin of 12 %. */
+    /** Order of build-up: 12,000 → 13,200 → 15,840 → 18,000.00 at a margin of 12%. */
     @Test
     void buildUpWithMargin() {
         PriceRules rules = rules("10", "20", ProfitBasis.MARGIN, "12");
@@ -35,7 +35,7 @@ class SellingTest {
         assertThat(Selling.price(rules, direct).amount()).isEqualByComparingTo("18000");
     }
 
-    /** The same 12 % as a markup is 259.20 short. */
+    /** The same 12% as a markup is 259.20 short. */
     @Test
     void markupIsNotMargin() {
         ExactDollars price = Selling.price(rules("10", "20", ProfitBasis.MARKUP, "12"), ExactDollars.of("12000"));
@@ -43,7 +43,7 @@ class SellingTest {
     }
 
     /** Markup = margin ÷ (1 − margin), published pairs: a cost of 100 at each margin. */
-    @ParameterizedTest(name = "margin {0} % is a markup of {1} %")
+    @ParameterizedTest(name = "margin {0}% is a markup of {1}%")
     @CsvSource({"10, 11.11", "15, 17.65", "20, 25.00", "25, 33.33", "30, 42.86", "40, 66.67", "50, 100.00"})
     void marginAndMarkupPairs(String margin, String markup) {
         ExactDollars price = Selling.price(rules("0", "0", ProfitBasis.MARGIN, margin), ExactDollars.of("100"));

@@ -50,8 +50,8 @@ class FallRulesTest {
     }
 
     /**
-     * Over 40 ft: target 1 % is 0.4 ft, floor 0.5 % is 0.2 ft (common practice, no source; UFC 3-270-04 s.12.6 has
-     * 0.15 %, H-09); backward is a stop.
+     * Over 40 ft: target 1% is 0.4 ft, floor 0.5% is 0.2 ft (common practice, no source; UFC 3-270-04 s.12.6 has
+     * 0.15%, H-09); backward is a stop.
      */
     @ParameterizedTest(name = "drain of 40 ft falls {0} ft: {1} {2}")
     @CsvSource(textBlock = """
@@ -135,6 +135,6 @@ class FallRulesTest {
         assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.3), "back-pitch")))
                 .contains("91.70 ft");
         assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.0), "too-flat")))
-                .contains("4 in more fall", "91.70 ft", "0.42 %", "1.04 %");
+                .contains("4 in more fall", "91.70 ft", "0.42%", "1.04%");
     }
 }

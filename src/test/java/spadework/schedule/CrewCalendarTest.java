@@ -20,7 +20,7 @@ import spadework.job.Waits;
 import spadework.pricebook.Measure;
 import spadework.pricebook.WorkStep;
 
-/** Crew hours on the calendar. Monday 7 September 2026 is the first day throughout; the job is issued in August. */
+/** Crew hours on the calendar. Monday September 7, 2026 is the first day throughout; the job is issued in August. */
 class CrewCalendarTest {
     private static final Schedule LONG = DayBooks.schedule("2026-09-07", "2026-12-31", 60);
 
@@ -108,7 +108,7 @@ class CrewCalendarTest {
         assertThat(permitted.days().get(2).waits()).containsExactly(WaitFor.INSPECTION);
     }
 
-    /** Issued on Monday 10 August 2026. */
+    /** Issued on Monday August 10, 2026. */
     @ParameterizedTest(name = "asked {0}, locate {1}, engineer {2}: {3}")
     @CsvSource({
         "2026-09-07, 2, 0, false, 2026-09-07", "2026-09-05, 2, 0, false, 2026-09-07",

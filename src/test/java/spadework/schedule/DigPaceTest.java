@@ -32,7 +32,7 @@ class DigPaceTest {
     /**
      * The excavator formula of FM 5-434 ch. 8 and Peurifoy writes LCY/h = 3600 × bucket × fill × (minutes ÷ 60) ÷
      * cycle in seconds and BCY = LCY ÷ (1 + swell); these rows are worked by hand with it: 3 cy, fill 1.0, 20 s, 50
-     * minutes is 450 loose an hour, over a swell of 25 % 360.
+     * minutes is 450 loose an hour, over a swell of 25% 360.
      */
     @ParameterizedTest(name = "{0} cy bucket, {2} cycles: {5} bank cy an hour")
     @CsvSource({

@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 class EarthVolumesTest {
 
-    /** W-21, construction estimating textbook, Ex. 9-2: 1,000 bcy of dense clay, swell 30 %, 7 cy trucks. */
+    /** W-21, construction estimating textbook, Ex. 9-2: 1,000 bcy of dense clay, swell 30%, 7 cy trucks. */
     @Test
     void swellAndLoadsOfDenseClay() {
         double loose = EarthVolumes.loose(1000, 0.30);
@@ -28,7 +28,7 @@ class EarthVolumesTest {
         assertThat(EarthVolumes.loose(100, swell)).isCloseTo(126, within(0.5));
     }
 
-    /** W-25, published excavation example: 200 × 20 × 2 ft, swell 40 %. The source rounds before it multiplies. */
+    /** W-25, published excavation example: 200 × 20 × 2 ft, swell 40%. The source rounds before it multiplies. */
     @Test
     void rectangularDig() {
         double bank = 200.0 * 20 * 2 / 27;

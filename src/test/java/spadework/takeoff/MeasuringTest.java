@@ -160,7 +160,7 @@ class MeasuringTest {
         assertThat(of(job, Measure.DRAIN_COUPLING, "D1")).isEqualTo(couplings);
     }
 
-    /** Loam shrinks 10 %: a fill of nearly what was dug takes more than was dug, so soil is brought in. */
+    /** Loam shrinks 10%: a fill of nearly what was dug takes more than was dug, so soil is brought in. */
     @Test
     void missingSoilIsImportedAndNeverHauled() {
         Job job = Jobs.job();
@@ -182,7 +182,7 @@ class MeasuringTest {
         assertThat(of(Jobs.job(), Measure.SHIELD, "A")).isZero();
     }
 
-    /** Sticks of 10 ft, 5 % waste once: 40 ft take 42 ft, so 5 sticks. */
+    /** Sticks of 10 ft, 5% waste once: 40 ft take 42 ft, so 5 sticks. */
     @Test
     void wasteOnceThenWholePackages() {
         Purchase pipe = Measuring.of(Jobs.job(), Books.standard()).purchases().stream()

@@ -31,7 +31,7 @@ class NetMaterialTest {
             .job();
 
     /**
-     * Stone 1.40 ton/cy as the book says. A gallon is 1604.17 sf mils (231 cu in); 60 mil dry at 65 % are 92.31 mil
+     * Stone 1.40 ton/cy as the book says. A gallon is 1604.17 sf mils (231 cu in); 60 mil dry at 65% are 92.31 mil
      * wet.
      */
     @ParameterizedTest(name = "{0}: {1}")

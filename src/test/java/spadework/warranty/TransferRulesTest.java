@@ -13,7 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 
-/** The warranty of the fixture may pass on twice, with notice within 60 days of the sale; it ends on 2 April 2041. */
+/** The warranty of the fixture may pass on twice, with notice within 60 days of the sale; it ends on April 2, 2041. */
 class TransferRulesTest {
     private static final Warranty WARRANTY = Warranties.of("2026-014-W1");
 

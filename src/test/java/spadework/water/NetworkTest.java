@@ -37,7 +37,7 @@ class NetworkTest {
         return network.ofRun(run).get(0);
     }
 
-    /** 92.60 to 92.20 over 40 ft: 0.4 ft, 1 %. */
+    /** 92.60 to 92.20 over 40 ft: 0.4 ft, 1%. */
     @Test
     void drainFallsTowardItsTee() {
         Reach drain = only(network(new WaterJob()), "D1");
@@ -138,8 +138,8 @@ class NetworkTest {
         assertThat(LeastSlope.solid(Sizes.pipe(inches, 0.010)).number() * 12).isCloseTo(inchesAFoot, within(1e-9));
     }
 
-    /** G-02: 1/16, 1/8 and 1/4 in a foot are 0.521, 1.042 and 2.083 %. */
-    @ParameterizedTest(name = "{0} in: {1} %")
+    /** G-02: 1/16, 1/8 and 1/4 in a foot are 0.521, 1.042 and 2.083%. */
+    @ParameterizedTest(name = "{0} in: {1}%")
     @CsvSource({"8, 0.521", "4, 1.042", "2, 2.083"})
     void leastSlopeInPercent(double inches, double percent) {
         assertThat(LeastSlope.solid(Sizes.pipe(inches, 0.010)).number() * 100).isCloseTo(percent, within(0.0005));

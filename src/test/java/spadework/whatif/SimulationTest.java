@@ -75,7 +75,7 @@ class SimulationTest {
             margin=20%                              | 30216.00
             # the margin that the company has already
             margin=12%                              | 27472.00
-            # ÷ (1 − 12 %) is × (1 + 13.6364 %)
+            # ÷ (1 − 12%) is × (1 + 13.6364%)
             markup=13.6363636%                      | 27472.00
             depth=0 in                              | 27472.00
             production=100%,soil=B                  | 27472.00

@@ -84,9 +84,9 @@ final class FlagKinds {
             "1.4 ton/cy");
     static final Flag<FilmThickness> FILM =
             of(FilmThickness::parse, "a film thickness with its unit (mil, mm)", "60 mil");
-    static final Flag<Percent> SOLIDS = percent(0, false, 100, true, "above 0 and at most 100 %", "60%");
-    static final Flag<Percent> SWELL = percent(0, true, 300, true, "0 to 300 %", "30%");
-    static final Flag<Percent> SHRINK = percent(0, true, 100, false, "0 to under 100 %", "5%");
+    static final Flag<Percent> SOLIDS = percent(0, false, 100, true, "above 0 and at most 100%", "60%");
+    static final Flag<Percent> SWELL = percent(0, true, 300, true, "0 to 300%", "30%");
+    static final Flag<Percent> SHRINK = percent(0, true, 100, false, "0 to under 100%", "5%");
     static final Flag<Double> ROUGHNESS = number(0.005, 0.2, "Manning's n", "0.013");
     static final Flag<Double> RUNOFF = number(0.01, 1, "a runoff coefficient", "0.62");
     static final Flag<Double> HAZEN = number(40, 160, "Hazen-Williams C", "100");
@@ -99,7 +99,7 @@ final class FlagKinds {
     static final Flag<Dollars> PRICE =
             new Flag<>(FlagKinds::dollars, amount -> !amount.isZero(), MONEY + ", above 0", "$14,999.99");
     static final Flag<Dollars> COST = of(FlagKinds::dollars, MONEY, "$2,000.00");
-    static final Flag<Percent> TAX_RATE = percent(0, true, 30, true, "0 to 30 %", "7%");
+    static final Flag<Percent> TAX_RATE = percent(0, true, 30, true, "0 to 30%", "7%");
     static final Flag<Integer> AGE = whole(18, 120, "65");
     static final Flag<Integer> YEARS = whole(1, 99, "15");
 

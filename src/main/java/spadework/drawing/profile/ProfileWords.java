@@ -25,13 +25,13 @@ public final class ProfileWords {
         return title.append(chain.outlet()).toString();
     }
 
-    /** {@code falls 1.41 %}, {@code level}, {@code rises 0.47 %}: a rise is against the flow. */
+    /** {@code falls 1.41%}, {@code level}, {@code rises 0.47%}: a rise is against the flow. */
     static String slope(ProfileReach reach) {
         if (!reach.isLeveled()) {
             return NOT_MEASURED;
         }
-        String percent = String.format(Locale.ROOT, "%.2f %%", Math.abs(reach.slope()) * 100);
-        if (percent.equals("0.00 %")) {
+        String percent = String.format(Locale.ROOT, "%.2f%%", Math.abs(reach.slope()) * 100);
+        if (percent.equals("0.00%")) {
             return "level, no fall";
         }
         return (reach.slope() > 0 ? "falls " : "rises ") + percent;

@@ -108,7 +108,7 @@ public final class BidsTab extends JPanel {
                 ReadOnlyTable.Column.figure(
                         "library.bids.margin",
                         2,
-                        row -> row.margin().map(share -> share + " %").orElse(""),
+                        row -> row.margin().map(share -> share + "%").orElse(""),
                         row -> row.margin().orElse(BigDecimal.ZERO)),
                 ReadOnlyTable.Column.text("library.bids.customer", 6, BidRow::customer),
                 ReadOnlyTable.Column.text("library.bids.title", 8, BidRow::title));

@@ -32,7 +32,7 @@ public final class TermsReader {
 
     /** Payments whose shares make up the whole price. */
     public static final ValueKind<List<Payment>> PAYMENTS =
-            new ValueKind<>("[{\"when\": \"…\", \"share\": \"100 %\"}]", TermsReader::payments);
+            new ValueKind<>("[{\"when\": \"…\", \"share\": \"100%\"}]", TermsReader::payments);
 
     private TermsReader() {}
 
@@ -40,7 +40,7 @@ public final class TermsReader {
         List<Payment> payments = node.elements().stream().map(PAYMENT::read).toList();
         Percent sum = payments.stream().map(Payment::share).reduce(Percent.ZERO, Percent::plus);
         if (!node.isSilent() && node.sheet().isSound(node.pointer()) && !sum.equals(Percent.HUNDRED)) {
-            node.fault("shares that sum to " + sum.text(), "shares that sum to 100 %", "change one of the shares");
+            node.fault("shares that sum to " + sum.text(), "shares that sum to 100%", "change one of the shares");
         }
         return payments;
     }

@@ -27,7 +27,7 @@ public final class Shares {
     }
 
     private static ValueKind<Percent> kind(Limits<Percent> limits) {
-        return TextWithUnit.kind(WHAT, "12 %", Shares::parse, limits, Percent.ZERO);
+        return TextWithUnit.kind(WHAT, "12%", Shares::parse, limits, Percent.ZERO);
     }
 
     private static Percent percent(int points) {
@@ -37,7 +37,7 @@ public final class Shares {
     private static Percent parse(String text) throws UnreadableMeasure {
         Matcher written = WRITTEN.matcher(text.strip());
         if (!written.matches()) {
-            throw new UnreadableMeasure(WHAT, "write it as \"12 %\"");
+            throw new UnreadableMeasure(WHAT, "write it as \"12%\"");
         }
         return Percent.of(written.group(1));
     }

@@ -140,7 +140,7 @@ public final class BidsService {
                 until,
                 row.age() + " days",
                 row.total().text(),
-                row.margin().map(share -> share + " %").orElse(""),
+                row.margin().map(share -> share + "%").orElse(""),
                 row.customer(),
                 row.title());
     }

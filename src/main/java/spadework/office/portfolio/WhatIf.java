@@ -178,7 +178,7 @@ public final class WhatIf {
                         .divide(price, MathContext.DECIMAL64)
                         .movePointRight(2)
                         .setScale(1, RoundingMode.HALF_UP)
-                + " %";
+                + "%";
     }
 
     private static String hours(Quote quote) {

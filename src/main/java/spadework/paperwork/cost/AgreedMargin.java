@@ -13,7 +13,7 @@ import spadework.money.Dollars;
  * @param price proposal and parts
  * @param cost direct cost of the agreed work with contingency and overhead
  * @param left what is left of the price
- * @param share the same as a share of the price, as {@code 12.1 %}
+ * @param share the same as a share of the price, as {@code 12.1%}
  */
 public record AgreedMargin(
         Dollars proposed,

@@ -74,6 +74,6 @@ public final class AgreedMargins {
                         .divide(price.amount(), MathContext.DECIMAL64)
                         .movePointRight(2)
                         .setScale(1, RoundingMode.HALF_UP)
-                + " %";
+                + "%";
     }
 }

@@ -15,7 +15,7 @@ import spadework.paperwork.work.MeasuredRow;
  *
  * @param directTotal sum of the direct costs
  * @param agreed what was agreed beside its cost; empty until the job is accepted
- * @param margin share of the price that is left after cost, contingency and overhead, as {@code 12.1 %}
+ * @param margin share of the price that is left after cost, contingency and overhead, as {@code 12.1%}
  */
 public record CostSheet(
         PaperHead head,

@@ -133,7 +133,7 @@ public final class CostSheetPaper {
         }
         BigDecimal cost = Selling.withOverhead(rules, direct.exact()).amount();
         BigDecimal share = price.amount().subtract(cost).divide(price.amount(), MathContext.DECIMAL64);
-        return share.movePointRight(2).setScale(1, RoundingMode.HALF_UP) + " %";
+        return share.movePointRight(2).setScale(1, RoundingMode.HALF_UP) + "%";
     }
 
     private static PurchaseRow purchase(Dossier dossier, Purchase purchase) {
@@ -142,7 +142,7 @@ public final class CostSheetPaper {
         String waste = purchase.working().inputs().stream()
                 .filter(input -> input.symbol().startsWith("w"))
                 .map(input ->
-                        input.value().movePointRight(2).stripTrailingZeros().toPlainString() + " %")
+                        input.value().movePointRight(2).stripTrailingZeros().toPlainString() + "%")
                 .distinct()
                 .collect(Collectors.joining(", "));
         return new PurchaseRow(

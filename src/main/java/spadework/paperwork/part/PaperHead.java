@@ -6,7 +6,7 @@ import java.util.List;
 /**
  * What every paper of a set opens with.
  *
- * @param issued the date of the set in words, as {@code 3 March 2026}
+ * @param issued the date of the set in words, as {@code March 3, 2026}
  * @param issuedIso the same as {@code 2026-03-03}
  */
 public record PaperHead(

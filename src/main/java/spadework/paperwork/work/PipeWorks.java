@@ -120,7 +120,7 @@ public final class PipeWorks {
                 "fall",
                 Length.ofFeet(fall).text(),
                 "slope",
-                String.format(Locale.ROOT, "%.1f %%", fall / length.feet() * 100));
+                String.format(Locale.ROOT, "%.1f%%", fall / length.feet() * 100));
     }
 
     private OutletWork outlet(Outlet outlet) {

@@ -162,10 +162,10 @@ public final class WaterDesignRows {
     }
 
     private static String percent(Working slope) {
-        return String.format(Locale.ROOT, "%.1f %%", slope.number() * 100);
+        return String.format(Locale.ROOT, "%.1f%%", slope.number() * 100);
     }
 
     private static String percentText(double percent) {
-        return percent < 1 ? "<1 %" : String.format(Locale.ROOT, "%.0f %%", percent);
+        return percent < 1 ? "<1%" : String.format(Locale.ROOT, "%.0f%%", percent);
     }
 }

@@ -14,7 +14,7 @@ public final class SheetNumbers {
     private SheetNumbers() {}
 
     /**
-     * The value of a number, amount or percentage; {@code 12 %} is 0.12.
+     * The value of a number, amount or percentage; {@code 12%} is 0.12.
      *
      * @throws NumberFormatException if the content is not a plain decimal
      */

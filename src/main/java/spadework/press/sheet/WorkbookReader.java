@@ -39,7 +39,7 @@ import spadework.reason.Reason;
  * <p>Columns and rows are never counted: a cell follows the one before it unless {@code at} names its column, and
  * spreads up to the column named by {@code to}. In a formula {@code {quantity}} is the cell of that column in the same
  * row; a {@code name} calls one cell and a {@code range} all cells of a column that carry it, from any sheet. A
- * percentage is written as a fraction, {@code 0.12}, or in points, {@code 12 %}; a date as {@code 2026-03-03}; amounts
+ * percentage is written as a fraction, {@code 0.12}, or in points, {@code 12%}; a date as {@code 2026-03-03}; amounts
  * and numbers as plain decimals. A formula says with {@code gives} what its result is: number, money (the default),
  * percent, date or text. {@code like} shows a printed figure whose decimals the cell copies. The head row stays in
  * sight and is repeated on every printed page.

@@ -108,7 +108,7 @@ public final class WallFace {
     }
 
     /**
-     * Coating bought on top of the net: 10 % on smooth poured wall, 25 % on masonry. A published applicator sheet
+     * Coating bought on top of the net: 10% on smooth poured wall, 25% on masonry. A published applicator sheet
      * allows 25 sf a gallon on smooth poured wall and 20 on block for the same film, a quarter more.
      */
     public static Percent waste(WallKind kind) {

@@ -66,10 +66,10 @@ class ProfileSketchTest {
 
     @ParameterizedTest(name = "from {0} to {1} ft: {2}")
     @CsvSource(textBlock = """
-            92.50, 91.90, falls 1.00 %
+            92.50, 91.90, falls 1.00%
             92.00, 92.00, 'level, no fall'
             # back-pitched: the water would run the wrong way
-            92.10, 92.40, rises 0.50 % against the flow
+            92.10, 92.40, rises 0.50% against the flow
             """)
     void eachReachSaysHowItFalls(double start, double end, String says) {
         ProfileChain chain = chain(reach("M1", Kind.MAIN, 60, level(start), level(end), none(), none()));

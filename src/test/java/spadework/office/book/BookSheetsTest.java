@@ -244,7 +244,7 @@ class BookSheetsTest {
         assertThat(found)
                 .containsExactlyInAnyOrder(
                         "E \"cheap\"",
-                        "G \"140 %\"",
+                        "G \"140%\"",
                         "H \"nobody\"",
                         "J \"crane\"",
                         "I \"0 cy\"",

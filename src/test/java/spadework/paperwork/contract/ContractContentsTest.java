@@ -51,7 +51,7 @@ class ContractContentsTest {
             Map.entry(Content.LAST_DAY_TO_CANCEL, "The last day to cancel is"),
             Map.entry(Content.LIABILITY_INSURANCE, "Liability insurance: Tallowgate Mutual, policy GL-220417-6"),
             Map.entry(Content.LICENSE_CLASS, "Class: A, basements"),
-            Map.entry(Content.LICENSE_EXPIRY, "Valid until 30 June 2027"),
+            Map.entry(Content.LICENSE_EXPIRY, "Valid until June 30, 2027"),
             Map.entry(Content.LICENSE_NUMBER, "Contractor registration: CR-00417"),
             Map.entry(Content.MATERIALS, "liquid synthetic rubber in 2 coats, from the footing up to grade"),
             Map.entry(Content.ORAL_NOTICE_ACKNOWLEDGED, "I was told aloud, when I signed, of my right to cancel"),
@@ -68,10 +68,10 @@ class ContractContentsTest {
             Map.entry(Content.SPECIAL_ORDER_COST, "ordered before the work starts: $250.00"),
             Map.entry(
                     Content.START_AND_COMPLETION,
-                    "Approximate start 14 September 2026 Approximate completion 2 October 2026"),
+                    "Approximate start September 14, 2026 Approximate completion October 2, 2026"),
             Map.entry(Content.SUBCONTRACTORS, "Will subcontractors be used on this work? ☐ no, ✓ yes"),
             Map.entry(Content.TAXPAYER_NUMBER, "Taxpayer number of the firm: 00-0000417"),
-            Map.entry(Content.TRANSACTION_DATE, "Date of this transaction 1 July 2026"),
+            Map.entry(Content.TRANSACTION_DATE, "Date of this transaction July 1, 2026"),
             Map.entry(Content.WARRANTY, "The work carries a limited warranty: treated wall for 10 years"),
             Map.entry(Content.WORK_LOCATION, "The house where we work: 418 Quillfeather Lane"),
             Map.entry(Content.WORKERS_COMPENSATION, "compensation: Tallowgate Mutual, policy WC-220417"));

@@ -60,13 +60,13 @@ class ContractPaperTest {
 
     @ParameterizedTest(name = "{0}, age {1}: the {2} business day, {4}")
     @CsvSource(textBlock = """
-            WY, 67, third,   THREE, 7 July 2026
-            OH, 67, third,   THREE, 7 July 2026
-            CA, 40, third,   THREE, 7 July 2026
-            CA, 65, fifth,   FIVE,  9 July 2026
-            MD, 64, fifth,   FIVE,  8 July 2026
-            MD, 65, seventh, SEVEN, 10 July 2026
-            MD, ,   seventh, SEVEN, 10 July 2026
+            WY, 67, third,   THREE, July 7, 2026
+            OH, 67, third,   THREE, July 7, 2026
+            CA, 40, third,   THREE, July 7, 2026
+            CA, 65, fifth,   FIVE,  July 9, 2026
+            MD, 64, fifth,   FIVE,  July 8, 2026
+            MD, 65, seventh, SEVEN, July 10, 2026
+            MD, ,   seventh, SEVEN, July 10, 2026
             """)
     void theStatementAndTheFormSayTheDaysOfTheRuleThatEndsLast(
             String state, Integer age, String ordinal, String days, String last) {
@@ -150,7 +150,7 @@ class ContractPaperTest {
         Path job = ContractJobs.in(folder, "OH", whole -> signing(whole).remove("on"), company -> {});
 
         assertThat(ids(job)).contains("contract-no-signing-day");
-        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("1 July 2026", "7 July 2026");
+        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("July 1, 2026", "July 7, 2026");
     }
 
     @Test

@@ -73,15 +73,15 @@ class WorkbookReaderTest {
 
     @ParameterizedTest(name = "{0} {1} like {2} shows as {3}")
     @CsvSource(delimiter = '|', textBlock = """
-            percent | 0.12     |            | 12 %
-            percent | 0.0625   |            | 6.25 %
-            percent | 33.3 %   |            | 33.3 %
+            percent | 0.12     |            | 12%
+            percent | 0.0625   |            | 6.25%
+            percent | 33.3%   |            | 33.3%
             number  | 46       | 46.0 cy    | 46.0
             number  | 1306.5   | 1,306.5 cf | 1,306.5
             number  | 12.50    |            | 12.5
             money   | -20      |            | −$20.00
             money   | 1234.5   |            | $1,234.50
-            date    | 2026-03-03 |          | 3 March 2026
+            date    | 2026-03-03 |          | March 3, 2026
             """)
     void aFigureShowsAsOnPaper(String kind, String content, String like, String shown) {
         String attribute = like == null ? "" : " like=\"" + like + "\"";

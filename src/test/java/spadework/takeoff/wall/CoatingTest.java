@@ -17,7 +17,7 @@ class CoatingTest {
     }
 
     /** W-32 and C-04, coating technical bulletin, spread table: sf a gallon at a dry film. */
-    @ParameterizedTest(name = "{0} % solids, {1} mil dry: {2} sf a gallon")
+    @ParameterizedTest(name = "{0}% solids, {1} mil dry: {2} sf a gallon")
     @CsvSource(textBlock = """
             30, 1, 481
             35, 1, 561
@@ -36,9 +36,9 @@ class CoatingTest {
     }
 
     /**
-     * W-34, MIL-HDBK-1110, now UFC 3-190-06 s. 2.1.5, which rounds 1604 to 1600. Its 600 for 50 %, 1 mil is a misprint.
+     * W-34, MIL-HDBK-1110, now UFC 3-190-06 s. 2.1.5, which rounds 1604 to 1600. Its 600 for 50%, 1 mil is a misprint.
      */
-    @ParameterizedTest(name = "{0} % solids, {1} mil dry: {2} sf a gallon")
+    @ParameterizedTest(name = "{0}% solids, {1} mil dry: {2} sf a gallon")
     @CsvSource(textBlock = """
             100, 1, 1600
             100, 2, 800
@@ -52,7 +52,7 @@ class CoatingTest {
         assertThat(Coating.coverage(wet)).isCloseTo(squareFeet, within(squareFeet * 0.003));
     }
 
-    /** 100 sf at 60 mil wet takes 3.74 gal; at 40 mil dry and 60 % solids 4.16 gal (trade arithmetic). */
+    /** 100 sf at 60 mil wet takes 3.74 gal; at 40 mil dry and 60% solids 4.16 gal (trade arithmetic). */
     @Test
     void gallonsForAHundredSquareFeet() {
         assertThat(Coating.gallons(100, 60)).isCloseTo(3.74, within(0.005));

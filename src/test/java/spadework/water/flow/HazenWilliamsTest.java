@@ -46,7 +46,7 @@ class HazenWilliamsTest {
                 .isCloseTo(5.04, within(0.005));
     }
 
-    /** H-34 in its other published spelling, 4.52 Q^1.85 ÷ (C^1.85 d^4.87) psi a foot: within 1 %. */
+    /** H-34 in its other published spelling, 4.52 Q^1.85 ÷ (C^1.85 d^4.87) psi a foot: within 1%. */
     @ParameterizedTest(name = "{0} gpm in {1} in, C {2}")
     @CsvSource({"10, 1.049, 100", "25, 1.61, 150", "40, 2.067, 140"})
     void otherSpelling(double flow, double inside, double c) {
@@ -55,7 +55,7 @@ class HazenWilliamsTest {
         assertThat(ours).isCloseTo(psi, within(psi * 0.01));
     }
 
-    /** The SI form of H-34, hf = 10.67 L Q^1.852 ÷ (C^1.852 D^4.8704), in meters and m³/s: within 1 %. */
+    /** The SI form of H-34, hf = 10.67 L Q^1.852 ÷ (C^1.852 D^4.8704), in meters and m³/s: within 1%. */
     @Test
     void metricForm() {
         double q = 25 * 3.785411784e-3 / 60;

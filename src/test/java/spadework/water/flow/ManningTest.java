@@ -50,7 +50,7 @@ class ManningTest {
 
     /**
      * 4 in pipe at 1/8 in a foot by n (engineering notes, trap 7). The roof tables of the 2012 and 2021 IPC give 78.2
-     * and 115 gpm for that pipe (H-19): 47 % apart, which these n explain.
+     * and 115 gpm for that pipe (H-19): 47% apart, which these n explain.
      */
     @ParameterizedTest(name = "n {0}: {1} gpm")
     @CsvSource({"0.009, 126", "0.011, 103", "0.013, 87", "0.015, 76"})
