@@ -76,12 +76,13 @@ class ArchitectureTest {
       paperwork.work       | measure working job pricebook trench water.flow water takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money job company pricebook takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.scope      | finding job pricebook takeoff drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.scope      | measure finding job pricebook takeoff schedule drawing.shape paperwork paperwork.part paperwork.work
       paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
+      drawing.chart        | drawing.shape
       drawing.crew         | drawing.shape
-      paperwork.cost       | measure money working job company pricebook takeoff schedule pricing contract feedback drawing.shape paperwork paperwork.part paperwork.work drawing.crew
+      paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work drawing.chart drawing.crew
       press.template       | spelling reason
       press.font           |
       press.svg            | drawing.shape paperwork.work

@@ -20,6 +20,7 @@ import spadework.paperwork.contract.ChangeOrder;
 import spadework.paperwork.contract.ChangeOrderPaper;
 import spadework.paperwork.contract.ContractPaper;
 import spadework.paperwork.cost.CostSheetPaper;
+import spadework.paperwork.cost.CostSummary;
 import spadework.paperwork.cost.CrewPlan;
 import spadework.paperwork.proposal.DayByDay;
 import spadework.paperwork.proposal.ProposalPaper;
@@ -77,9 +78,13 @@ public final class PaperModels {
 
     private void costSheet(Dossier agreed) {
         CrewPlan plan = CrewPlan.of(agreed);
+        CostSummary summary = CostSummary.of(agreed, bid.quote());
         put(
                 PaperKind.COST_SHEET,
                 Map.of(
+                        "summary", summary,
+                        "waterfall", drawn(summary.waterfall()),
+                        "range", drawn(summary.range()),
                         "sheet", CostSheetPaper.of(agreed, bid.quote()),
                         "plan", drawn(plan(agreed.job())),
                         "days", plan,

@@ -7,10 +7,10 @@ import spadework.pricebook.Section;
 import spadework.pricebook.WorkStep;
 
 /** When a line item is done: as it says itself, else by its measure, else by the section it is priced in. */
-final class Steps {
+public final class Steps {
     private Steps() {}
 
-    static WorkStep of(LineItem item, Section section) {
+    public static WorkStep of(LineItem item, Section section) {
         return item.step().orElseGet(() -> item.follows().map(Steps::of).orElseGet(() -> of(section)));
     }
 

@@ -7,6 +7,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.paperwork.cost.CostBook;
+import spadework.paperwork.cost.CostBuildUp;
+import spadework.paperwork.cost.CostNotes;
+import spadework.paperwork.cost.CostPrice;
+import spadework.paperwork.cost.CostSupplies;
+import spadework.paperwork.cost.LineAmount;
+import spadework.paperwork.cost.LineParts;
+import spadework.paperwork.part.WorkConditions;
+import spadework.paperwork.part.WorkSchedule;
+import spadework.paperwork.proposal.ProposalFound;
+import spadework.paperwork.proposal.ProposalPrice;
+import spadework.paperwork.proposal.ProposalWork;
 import spadework.drawing.shape.Scene;
 import spadework.job.Observation;
 import spadework.money.Dollars;
@@ -29,7 +41,12 @@ import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
 import spadework.paperwork.scope.ScopeOfWork;
 import spadework.paperwork.scope.ScopeSite;
+import spadework.paperwork.scope.ScopeStep;
+import spadework.paperwork.scope.ScopeSteps;
 import spadework.paperwork.scope.ScopeWater;
+import spadework.paperwork.scope.StepEvidence;
+import spadework.paperwork.scope.StepKind;
+import spadework.paperwork.scope.WallSteps;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.paperwork.work.FinishWork;
 import spadework.paperwork.work.FootingWork;
@@ -120,10 +137,7 @@ public final class PageFixtures {
     }
 
     public static Proposal proposal(PaperHead head) {
-        return new Proposal(
-                head,
-                scene(),
-                List.of(
+        return new Proposal(head, scene(), new ProposalFound(List.of(
                         new Observation(
                                 "Water stands on the basement floor along walls A and B after two days of rain",
                                 "A damp line 3 in high on both walls and loose paint below it; your photos of"
@@ -145,15 +159,10 @@ public final class PageFixtures {
                                 "the old trench has settled",
                                 "New fill is packed in layers and the surface falls 6 in away from the house over the"
                                         + " first 10 ft",
-                                List.of())),
-                List.of(
+                                List.of())), List.of(
                         "Water that comes up through the floor slab where no wall is dug.",
                         "Damp air in summer, which needs a dehumidifier and not a drain.",
-                        "Walls C and D, which are dry today and which we do not touch."),
-                List.of(wall("A", true), wall("B", false)),
-                runs(),
-                outlets(),
-                List.of(
+                        "Walls C and D, which are dry today and which we do not touch."), List.of()), new ProposalWork(List.of(wall("A", true), wall("B", false)), runs(), outlets(), ""), new ProposalPrice(List.of(
                         price(
                                 "Locate and protect",
                                 "Utility marking, fence, mats over the lawn, covers on plants",
@@ -172,13 +181,7 @@ public final class PageFixtures {
                         price("Roof water", "Two downspouts in solid pipe of their own", "1240"),
                         price("Backfill and grade", "Fill in layers, surplus hauled away, surface sloped", "3670"),
                         price("Restore", "Topsoil, seed and straw on what we dug", "1150"),
-                        price("Permit and inspection", "Fee and visits", "325")),
-                Dollars.of("26875.00"),
-                Dollars.of("0"),
-                "",
-                Dollars.of("26875.00"),
-                "Harrow Lane price book, February 1, 2026",
-                List.of(
+                        price("Permit and inspection", "Fee and visits", "325")), Dollars.of("26875.00"), Dollars.of("0"), "", Dollars.of("26875.00"), "Harrow Lane price book, February 1, 2026", List.of(
                         unit(
                                 "Rock",
                                 "Rock that the machine's bucket cannot lift and that must be broken",
@@ -204,26 +207,25 @@ public final class PageFixtures {
                         "Digging, coating, drain and backfill at walls A and B",
                         "Both downspouts in solid pipe to the swale",
                         "Hauling surplus soil and all waste",
-                        "Seed and straw on bare soil"),
-                List.of(
+                        "Seed and straw on bare soil"), List.of(
                         "Repair of the walk by the driveway beyond the trench",
                         "Inside painting and finishes",
                         "Gutters and roof",
                         "Engineering, if a wall is found to need it",
-                        "Watering the new grass"),
-                List.of(
+                        "Watering the new grass"), List.of(
                         "The footing is 8 in thick and stands 6 in out from the wall, as measured at two test holes.",
                         "The swale is yours to drain into, as your survey shows.",
-                        "The machine can reach both walls through the gate on the east side, 8 ft wide."),
-                List.of(
+                        "The machine can reach both walls through the gate on the east side, 8 ft wide."), List.of(
                         "Mats on the lawn along the machine's way.",
                         "A fence around the open trench every night.",
-                        "Siding, windows and the cooling unit covered while we wash and coat."),
-                "April 13, 2026",
-                "May 1, 2026",
-                9,
-                "Coating waits for a dry wall, so rain moves the dates by as many days",
-                List.of(
+                        "Siding, windows and the cooling unit covered while we wash and coat."), List.of(
+                        "Move what stands within 12 ft of walls A and B, inside and out.",
+                        "Tell us where sprinkler pipes, dog fences and garden lights run; nobody else marks them.",
+                        "Keep the driveway free from 7 in the morning.",
+                        "Keep children and pets away from the trench until the fence is gone."), List.of(
+                        "Changes are agreed in writing, with their price, before they are done.",
+                        "We hold the permit and call the inspections.",
+                        "The site is left raked and free of our waste.")), new WorkSchedule("April 13, 2026", "May 1, 2026", 9, "Coating waits for a dry wall, so rain moves the dates by as many days"), List.of(
                         payment(1, "When you sign the contract", "10%", "0.1", false, "2687.50"),
                         payment(
                                 2,
@@ -245,20 +247,7 @@ public final class PageFixtures {
                                 "20%",
                                 "0.2",
                                 true,
-                                "5375.00")),
-                promise(true),
-                List.of(
-                        "Move what stands within 12 ft of walls A and B, inside and out.",
-                        "Tell us where sprinkler pipes, dog fences and garden lights run; nobody else marks them.",
-                        "Keep the driveway free from 7 in the morning.",
-                        "Keep children and pets away from the trench until the fence is gone."),
-                notes(),
-                List.of(
-                        "Changes are agreed in writing, with their price, before they are done.",
-                        "We hold the permit and call the inspections.",
-                        "The site is left raked and free of our waste."),
-                List.of(),
-                Offer.NONE);
+                                "5375.00")), promise(true), notes(), Offer.NONE, FlatPapers.ANSWER);
     }
 
     static WallWork wall(String label, boolean north) {
@@ -396,10 +385,45 @@ public final class PageFixtures {
                         ""));
     }
 
+    static ScopeSteps steps() {
+        List<StepEvidence> seen = List.of(
+                new StepEvidence("photo", "Photos of both", 1),
+                new StepEvidence("initials", "Contractor", 1),
+                new StepEvidence("initials", "Homeowner", 1));
+        return new ScopeSteps(
+                List.of(step(1, StepKind.LOCATE, "Check that every utility mark is on the ground.", List.of())),
+                List.of(
+                        new WallSteps(
+                                "A",
+                                List.of(
+                                        step(
+                                                2,
+                                                StepKind.DIG,
+                                                "Dig along the wall to the bottom of the footing.",
+                                                List.of()),
+                                        step(3, StepKind.HOLD_1, "Footing and bare wall seen.", seen),
+                                        step(
+                                                4,
+                                                StepKind.FINISH,
+                                                "Coat the wall in 2 coats.",
+                                                List.of(new StepEvidence("figure", "Coat 1, wet mils", 5)))),
+                                notes().subList(0, 1)),
+                        new WallSteps(
+                                "B",
+                                List.of(step(5, StepKind.DIG, "Dig along this wall by hand.", List.of())),
+                                List.of())),
+                List.of(step(6, StepKind.HOLD_3, "Water test before anything is covered.", seen)));
+    }
+
+    private static ScopeStep step(int number, StepKind kind, String text, List<StepEvidence> evidence) {
+        return new ScopeStep(number, kind, text, kind.rule(), evidence, List.of("ITEM-" + number));
+    }
+
     static ScopeOfWork scope() {
         return new ScopeOfWork(
                 head(false, Optional.empty()),
                 scene(),
+                steps(),
                 List.of(wall("A", true), wall("B", false)),
                 runs(),
                 outlets(),
@@ -434,11 +458,7 @@ public final class PageFixtures {
     }
 
     static CostSheet sheet() {
-        return new CostSheet(
-                head(false, Optional.empty()),
-                "Harrow Lane price book",
-                "February 1, 2026",
-                List.of(
+        return new CostSheet(head(false, Optional.empty()), new CostBook("Harrow Lane price book", "February 1, 2026"), List.of(
                         line("DIG-M", "Machine digging", "Dig", "61.1", "cy"),
                         line("DIG-H", "Hand digging", "Dig", "9.4", "cy"),
                         line("STRIP", "Strip flaking coating and scrape", "Clean and repair", "508", "sf"),
@@ -452,13 +472,10 @@ public final class PageFixtures {
                         line("FABRIC", "Nonwoven fabric", "Drain", "430", "sf"),
                         line("MAIN", "Solid main, 4 in rigid", "Carry the water away", "52", "ft"),
                         line("ROOF", "Downspout line, solid", "Roof water", "64", "ft"),
-                        line("FILL", "Backfill in lifts", "Backfill and grade", "52.7", "cy")),
-                List.of(
+                        line("FILL", "Backfill in lifts", "Backfill and grade", "52.7", "cy")), List.of(
                         section("Dig", "3105.44", "4860.00"),
                         section("Clean and repair", "1993.62", "3120.00"),
-                        section("Coat", "3377.10", "5285.00")),
-                Dollars.of("17173.20"),
-                List.of(
+                        section("Coat", "3377.10", "5285.00")), new CostBuildUp(Dollars.of("17173.20"), List.of(
                         new PriceStep(
                                 "Direct cost", "sum of lines", "17,173.20", new BigDecimal("17173.20"), "$17,173.20"),
                         new PriceStep(
@@ -474,18 +491,7 @@ public final class PageFixtures {
                                 "cost ÷ (1 − 19.5%)",
                                 "21,638.23 ÷ 0.805",
                                 new BigDecimal("26879.79"),
-                                "$26,879.79")),
-                new BigDecimal("0.05"),
-                new BigDecimal("0.20"),
-                new BigDecimal("0.195"),
-                true,
-                new BigDecimal("1"),
-                Dollars.ZERO,
-                Dollars.of("26875.00"),
-                Dollars.ZERO,
-                Dollars.of("26875.00"),
-                "19.5%",
-                List.of(
+                                "$26,879.79")), new BigDecimal("0.05"), new BigDecimal("0.20"), new BigDecimal("0.195"), true, new BigDecimal("1"), Dollars.ZERO), new CostPrice(Dollars.of("26875.00"), Dollars.ZERO, Dollars.of("26875.00"), Dollars.of("1474.42"), "19.5%"), List.of(
                         payment(1, "When you sign the contract", "10%", "0.1", false, "2687.50"),
                         payment(
                                 2,
@@ -493,8 +499,7 @@ public final class PageFixtures {
                                 "90%",
                                 "0.9",
                                 true,
-                                "24187.50")),
-                List.of(
+                                "24187.50")), new CostSupplies(List.of(
                         new PurchaseRow(
                                 "COAT-R",
                                 "Liquid synthetic rubber",
@@ -515,14 +520,10 @@ public final class PageFixtures {
                                 Optional.empty())),
                 List.of(
                         new CrewRow("Dig crew", "operator, labourer", new BigDecimal("31.5"), new BigDecimal("3.9")),
-                        new CrewRow("Wall crew", "two labourers", new BigDecimal("44"), new BigDecimal("5.5"))),
-                List.of(
+                        new CrewRow("Wall crew", "two labourers", new BigDecimal("44"), new BigDecimal("5.5")))), List.of(
                         measured("dig-A", "Wall A", "Soil dug, as it lies", "61.1", "cy"),
                         measured("stone-A", "Wall A", "Washed stone", "14.5", "tons"),
-                        measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")),
-                notes(),
-                List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key."),
-                Optional.empty());
+                        measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")), new CostNotes(notes(), List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key.")), Optional.empty());
     }
 
     private static PriceRow price(String name, String includes, String price) {
@@ -553,25 +554,7 @@ public final class PageFixtures {
     }
 
     private static CostSheetLine line(String code, String name, String section, String quantity, String unit) {
-        return new CostSheetLine(
-                code,
-                name,
-                section,
-                new BigDecimal(quantity),
-                unit,
-                quantity + " " + unit,
-                "takeoff of walls A and B",
-                Dollars.of("412.80"),
-                Dollars.of("28.90"),
-                Dollars.of("655.12"),
-                Dollars.of("380.00"),
-                Dollars.ZERO,
-                Dollars.of("44.00"),
-                Dollars.of("1520.82"),
-                "Dig crew",
-                new BigDecimal("7.5"),
-                Dollars.of("38.10"),
-                Dollars.of("2327.91"));
+        return new CostSheetLine(code, name, section, new LineAmount(new BigDecimal(quantity), unit, quantity + " " + unit), "takeoff of walls A and B", new LineParts(Dollars.of("412.80"), Dollars.of("28.90"), Dollars.of("655.12"), Dollars.of("380.00"), Dollars.ZERO, Dollars.of("44.00"), Dollars.of("1520.82")), "Dig crew", new BigDecimal("7.5"), Dollars.of("38.10"), Dollars.of("2327.91"));
     }
 
     private static CostSheetSection section(String name, String direct, String price) {

@@ -15,10 +15,8 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
-import spadework.money.Dollars;
-import spadework.paperwork.part.PriceRow;
-import spadework.paperwork.proposal.Offer;
-import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.cost.CostSheet;
+import spadework.paperwork.cost.CostSheetLine;
 import spadework.press.page.PagePress;
 import spadework.press.page.PageSource;
 import spadework.press.template.Templates;
@@ -80,24 +78,46 @@ class PageLayoutTest {
 
     @Test
     void aLongTableRepeatsItsHeadAndSplitsNoRow() {
-        List<PriceRow> rows = IntStream.rangeClosed(1, 90)
-                .mapToObj(i -> new PriceRow(
-                        "Section " + i + ".",
-                        "Begin " + i + " and a good many more words, so that this cell runs over more than one line"
-                                + " on its page end " + i + ".",
-                        Dollars.of("10.00")))
+        CostSheet plain = PageFixtures.sheet();
+        CostSheetLine line = plain.lines().get(0);
+        List<CostSheetLine> rows = IntStream.rangeClosed(1, 90)
+                .mapToObj(i -> new CostSheetLine(
+                        "L" + i,
+                        "Begin " + i + " and a good many more words, so that this cell runs over more than one line on"
+                                + " its page end " + i + ".",
+                        line.section(),
+                        line.amount(),
+                        "",
+                        line.cost(),
+                        line.crew(),
+                        line.crewHours(),
+                        line.unitPrice(),
+                        line.price()))
                 .toList();
         List<String> pages = PageText.pages(
-                PRESS.print("proposal", PageFixtures.model("proposal", priced(rows)), PageFixtures.INFO));
+                PRESS.print("cost-sheet", PageFixtures.model("sheet", withLines(plain, rows)), PageFixtures.INFO));
 
         assertThat(pages.stream().filter(page -> page.contains("Begin ")))
                 .hasSizeGreaterThan(3)
-                .allSatisfy(page -> assertThat(page).contains("Section What it includes Price"));
-        for (PriceRow row : rows) {
-            assertThat(pages)
-                    .filteredOn(page -> page.contains(row.name() + " " + row.includes() + " $10.00"))
-                    .hasSize(1);
+                .allSatisfy(page -> assertThat(page).contains("Line Quantity Material"));
+        for (CostSheetLine row : rows) {
+            assertThat(pages).filteredOn(page -> page.contains(row.name())).hasSize(1);
         }
+    }
+
+    private static CostSheet withLines(CostSheet s, List<CostSheetLine> lines) {
+        return new CostSheet(
+                s.head(),
+                s.book(),
+                lines,
+                s.sections(),
+                s.buildUp(),
+                s.price(),
+                s.payments(),
+                s.supplies(),
+                s.quantities(),
+                s.notes(),
+                s.agreed());
     }
 
     @Test
@@ -140,37 +160,4 @@ class PageLayoutTest {
         return texts;
     }
 
-    private static Proposal priced(List<PriceRow> prices) {
-        Proposal p = PageFixtures.proposal(PageFixtures.head(false, Optional.empty()));
-        return new Proposal(
-                p.head(),
-                p.plan(),
-                p.observations(),
-                p.notFixed(),
-                p.walls(),
-                p.runs(),
-                p.outlets(),
-                prices,
-                p.price(),
-                p.tax(),
-                p.taxRate(),
-                p.total(),
-                p.priceListing(),
-                p.unitPrices(),
-                p.included(),
-                p.excluded(),
-                p.assumed(),
-                p.protection(),
-                p.startFrom(),
-                p.finishBy(),
-                p.workingDays(),
-                p.scheduleNote(),
-                p.payments(),
-                p.warranty(),
-                p.preparation(),
-                p.notes(),
-                p.terms(),
-                List.of(),
-                Offer.NONE);
-    }
 }

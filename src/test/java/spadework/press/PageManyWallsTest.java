@@ -16,8 +16,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.drawing.PlanJob;
 import spadework.drawing.plan.PlanSketch;
-import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.proposal.ProposalWork;
 import spadework.paperwork.work.WallWork;
 import spadework.press.page.PagePress;
 import spadework.press.svg.SceneSvg;
@@ -46,36 +46,7 @@ class PageManyWallsTest {
         for (int i = 0; i < count; i++) {
             walls.add(PageFixtures.wall(String.valueOf((char) ('A' + i)), i % 2 == 0));
         }
-        return new Proposal(
-                p.head(),
-                p.plan(),
-                p.observations(),
-                p.notFixed(),
-                walls,
-                p.runs(),
-                p.outlets(),
-                p.prices(),
-                p.price(),
-                p.tax(),
-                p.taxRate(),
-                p.total(),
-                p.priceListing(),
-                p.unitPrices(),
-                p.included(),
-                p.excluded(),
-                p.assumed(),
-                p.protection(),
-                p.startFrom(),
-                p.finishBy(),
-                p.workingDays(),
-                p.scheduleNote(),
-                p.payments(),
-                p.warranty(),
-                p.preparation(),
-                p.notes(),
-                p.terms(),
-                p.pictures(),
-                Offer.NONE);
+        return FlatPapers.withWork(p, new ProposalWork(walls, p.work().runs(), p.work().outlets(), ""));
     }
 
     /** Where "What we found" stands on page 2, points from the top; negative when it is not there. */

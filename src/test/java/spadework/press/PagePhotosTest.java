@@ -14,7 +14,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.junit.jupiter.api.Test;
 import spadework.job.Observation;
 import spadework.paperwork.Picture;
-import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
 import spadework.press.page.PagePress;
 import spadework.press.template.Templates;
@@ -65,36 +64,7 @@ class PagePhotosTest {
         List<Observation> seen = List.of(
                 new Observation("Water on the floor", "Seen", "Rain", "A drain", List.of("wet.png", "pit.png")),
                 new Observation("Wet soil", "Seen", "Rain", "A drain", List.of()));
-        return new Proposal(
-                p.head(),
-                p.plan(),
-                seen,
-                p.notFixed(),
-                p.walls(),
-                p.runs(),
-                p.outlets(),
-                p.prices(),
-                p.price(),
-                p.tax(),
-                p.taxRate(),
-                p.total(),
-                p.priceListing(),
-                p.unitPrices(),
-                p.included(),
-                p.excluded(),
-                p.assumed(),
-                p.protection(),
-                p.startFrom(),
-                p.finishBy(),
-                p.workingDays(),
-                p.scheduleNote(),
-                p.payments(),
-                p.warranty(),
-                p.preparation(),
-                p.notes(),
-                p.terms(),
-                pictures,
-                Offer.NONE);
+        return FlatPapers.withFound(p, seen, pictures);
     }
 
     private static List<String> alternatives(byte[] pdf) throws IOException {

@@ -73,7 +73,30 @@ class PageWordsTest {
                                 "projection",
                                 "notCovered",
                                 "duties",
-                                "promise")),
+                                "promise",
+                                // the plan, the scope and the contract tell these
+                                "openings",
+                                "limits",
+                                "depth",
+                                "levels",
+                                "takes",
+                                "kind",
+                                "pipe",
+                                "level",
+                                "fromHouse",
+                                "fromLotLine",
+                                "handShare",
+                                "cracks",
+                                // the list of what is included and the workbook tell these
+                                "includes",
+                                "explanation",
+                                "listing",
+                                // a rule is cited to the office
+                                "citation",
+                                // where a contract follows, its terms stand there
+                                "terms",
+                                // a number of the law stands only beside dampproofing
+                                "codeMinimum")),
                 Arguments.of(
                         "scope",
                         scope,
@@ -86,7 +109,17 @@ class PageWordsTest {
                                 "working",
                                 "inputs",
                                 "source",
-                                "section")),
+                                "section",
+                                "citation",
+                                "description",
+                                "items",
+                                "kind",
+                                "finish",
+                                "surface",
+                                "trench",
+                                "protection",
+                                "locateTicket",
+                                "design")),
                 Arguments.of(
                         "certificate",
                         certificate,
@@ -123,11 +156,13 @@ class PageWordsTest {
         Proposal proposal = (Proposal) PageFixtures.proposalModel().get("proposal");
         String text = PageText.all(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO));
 
-        assertThat(proposal.prices())
-                .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.includes() + " " + row.price()));
-        assertThat(proposal.payments())
-                .allSatisfy(row -> assertThat(text).contains(row.when() + " " + row.share() + " " + row.amount()));
-        assertThat(text).contains("What you pay $26,875.00");
+        assertThat(proposal.price().rows())
+                .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.price()));
+        assertThat(proposal.price().unknowns())
+                .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.price()));
+        assertThat(proposal.payments()).allSatisfy(row -> assertThat(text)
+                .contains(row.amount() + " " + row.share(), row.number() + ". " + row.when()));
+        assertThat(text).contains("Your price $26,875.00");
     }
 
     @Test
@@ -135,9 +170,8 @@ class PageWordsTest {
         String text = PageText.all(PRESS.print("proposal", PageFixtures.proposalModel(), PageFixtures.INFO));
 
         assertThat(text)
-                .contains("This is waterproofing: it is made to hold back standing water;"
-                        + " the code calls it so from 60 mil")
-                .contains("This is dampproofing: it slows the damp of the soil and is not made to hold back"
+                .contains("This is waterproofing: it is built to hold back standing water.")
+                .contains("This is dampproofing: it slows the damp of the soil and is not built to hold back"
                         + " standing water;"
                         + " the code calls it waterproofing only from 40 mil");
     }

@@ -68,7 +68,7 @@ class WorkbookFiguresTest {
     @Test
     void everyLineGivesItsDirectCostAndItsPriceToTheCent() {
         List<CostSheetLine> lines = PaperworkFixtures.lines();
-        assertThat(WorkbookDump.named(costs, "lines_direct")).isEqualTo(amounts(lines, CostSheetLine::direct));
+        assertThat(WorkbookDump.named(costs, "lines_direct")).isEqualTo(amounts(lines, line -> line.cost().direct()));
         assertThat(WorkbookDump.named(costs, "lines_price")).isEqualTo(amounts(lines, CostSheetLine::price));
     }
 
@@ -94,7 +94,7 @@ class WorkbookFiguresTest {
     @Test
     void theProposalAddsItsSectionsAndItsTax() {
         assertThat(WorkbookDump.named(proposal, "section_prices"))
-                .isEqualTo(amounts(PaperworkFixtures.proposal().prices(), PriceRow::price));
+                .isEqualTo(amounts(PaperworkFixtures.proposal().price().rows(), PriceRow::price));
         assertThat(WorkbookDump.named(proposal, "price_before_tax")).containsExactly(12283.0);
         assertThat(WorkbookDump.named(proposal, "sales_tax")).containsExactly(767.69);
         assertThat(WorkbookDump.named(proposal, "job_total")).containsExactly(13050.69);

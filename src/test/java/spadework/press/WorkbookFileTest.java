@@ -66,7 +66,7 @@ class WorkbookFileTest {
     @ParameterizedTest(name = "{0}")
     @CsvSource(delimiter = '|', textBlock = """
             proposal    | Summary, Price, Unit prices, Payments, Included, Terms, Warranty
-            scope       | Summary, Wall A, Wall B, Pipes and outlet, Quantities, Safety and code
+            scope       | Summary, Before digging, Wall A, Wall B, Pipes and ground, Pipes and outlet, Quantities, Watch for
             certificate | Summary, Terms, Walls and pipes
             cost-sheet  | Summary, Lines, Sections, Build-up, Payments, To buy, Crew hours, Takeoff, Findings, Internal notes
             """)
@@ -165,9 +165,9 @@ class WorkbookFileTest {
     private static List<String> internalFigures() {
         List<String> figures = new ArrayList<>();
         PaperworkFixtures.lines().forEach(line -> {
-            figures.add(line.direct().plain());
+            figures.add(line.cost().direct().plain());
             figures.add(line.material().plain());
-            figures.add(line.labor().plain());
+            figures.add(line.cost().labor().plain());
             figures.add(line.unitPrice().plain());
         });
         PaperworkFixtures.sheet()

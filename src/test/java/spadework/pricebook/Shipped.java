@@ -84,6 +84,6 @@ public final class Shipped {
 
     /** The number in "$1,234.50", "10 ft", "0.34", "12%". */
     public static BigDecimal number(JsonNode text) {
-        return new BigDecimal(text.asText().replaceAll("[$,]", "").split(" ")[0]);
+        return new BigDecimal(text.asText().replaceAll("[$,%]", "").split(" ")[0]);
     }
 }

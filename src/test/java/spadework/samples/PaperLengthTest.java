@@ -6,17 +6,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import spadework.office.Bid;
 import spadework.office.Outcome;
 import spadework.office.PaperKind;
 import spadework.press.PageText;
 
 /** How long the papers of the samples are: a certificate is a leaf, a proposal is read at one sitting. */
 class PaperLengthTest {
+    private static final int MOST_WORDS = 1_650;
+
     private static final String HEAD_OF_LINES = "Direct Unit price Price";
     private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
 
@@ -39,21 +44,39 @@ class PaperLengthTest {
     void theProposalIsShortAndTheSignaturesHaveCompany(Path sample) throws IOException {
         List<String> pages = pages(sample, PaperKind.PROPOSAL);
 
-        boolean options =
-                !Samples.bid(sample).proposed().job().agreement().options().isEmpty();
-        assertThat(pages).hasSizeLessThanOrEqualTo(options ? 9 : 7);
-        assertThat(pages.get(pages.size() - 1)).contains("The warranty in five lines", "Terms", "Acceptance");
+        boolean handedOut = Samples.bid(sample).dossier().job().agreement().accepted().isPresent();
+        assertThat(pages).hasSizeLessThanOrEqualTo(handedOut ? 9 : 5);
+        if (!handedOut) {
+            assertThat(pages.get(0))
+                    .contains("What is wrong", "What we will do", "What it costs", "When", "If it leaks again");
+            assertThat(pages.get(pages.size() - 1)).contains("What happens next", "Your yes");
+        }
     }
 
+    /** Two walls are told in so many words; the header and the footer are not counted. */
+    @Test
+    void theProposalOfTwoWallsIsReadAtOneSitting() throws IOException {
+        String text = String.join(" ", pages(Path.of("sample-quotes/block-basement-to-swale"), PaperKind.PROPOSAL));
+
+        assertThat(Arrays.stream(text.split(" ")).filter(word -> word.matches(".*[A-Za-z].*")))
+                .hasSizeLessThanOrEqualTo(MOST_WORDS);
+    }
+
+    /** A cover, a page for each wall, one for pipes and ground, and the drawings, two on a page. */
     @ParameterizedTest(name = "{0}")
     @MethodSource("spadework.samples.Samples#papered")
-    void theStepsOfAWallStandOnOnePage(Path sample) throws IOException {
-        int walls = Samples.bid(sample).dossier().job().walls().size();
+    void theScopeHasACoverAndAPageForEachWall(Path sample) throws IOException {
+        Bid bid = Samples.bid(sample);
+        int walls = bid.dossier().job().walls().size();
+        int drawings = bid.sections().size() + bid.profiles().size();
+        List<String> pages = pages(sample, PaperKind.SCOPE);
 
-        assertThat(pages(sample, PaperKind.SCOPE))
-                .filteredOn(page -> page.contains("Step at wall"))
-                .hasSize(walls)
-                .allMatch(page -> page.contains("Hold point A") && page.contains("Leave the site raked."));
+        assertThat(pages).hasSizeLessThanOrEqualTo(1 + walls + 1 + (drawings + 1) / 2);
+        assertThat(pages.get(0)).contains("Before anybody digs");
+        assertThat(pages.subList(1, walls + 1))
+                .allMatch(page -> page.contains("Hold point 1.") && page.contains("Hold point 2."))
+                .allMatch(page -> page.contains("Not before hold point 3"));
+        assertThat(pages.get(walls + 1)).contains("Pipes, outlets, and ground", "Hold point 3.", "walk the site");
     }
 
     @ParameterizedTest(name = "{0}")

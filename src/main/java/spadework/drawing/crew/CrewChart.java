@@ -21,10 +21,10 @@ public final class CrewChart {
 
     private static final double NAMES = 90;
     private static final double HEAD = 30;
-    private static final double ROW = 16;
+    private static final double ROW = 13;
     private static final double WIDEST_DAY = 40;
     private static final double SIZE = 8;
-    private static final double PAD = 3;
+    private static final double PAD = 2;
 
     private CrewChart() {}
 
@@ -67,7 +67,7 @@ public final class CrewChart {
             shapes.add(new Line(0, y, right, y, Weight.THIN, Role.PLAIN, false));
             if (row < crews.size()) {
                 String name = LabelText.cut(crews.get(row), SIZE + 1, NAMES - PAD);
-                shapes.add(new Label(0, y + ROW - 5, name, "start", SIZE + 1, false, Role.PLAIN));
+                shapes.add(new Label(0, y + ROW - 3.5, name, "start", SIZE + 1, false, Role.PLAIN));
             }
         }
         for (int i = 0; i <= days.size() + spare; i++) {

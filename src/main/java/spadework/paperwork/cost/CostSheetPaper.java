@@ -51,12 +51,30 @@ public final class CostSheetPaper {
                 quote.lines().stream().map(line -> line.cost().direct()).toList());
         return new CostSheet(
                 PaperHeads.of(dossier),
-                quote.bookTitle(),
-                PrintedDates.words(quote.bookDate()),
+                new CostBook(quote.bookTitle(), PrintedDates.words(quote.bookDate())),
                 quote.lines().stream().map(CostSheetPaper::line).toList(),
                 quote.sections().stream()
                         .map(section -> section(quote, section))
                         .toList(),
+                buildUp(dossier, quote, direct),
+                price(rules, quote, direct),
+                PaymentRows.of(dossier.contract().payments()),
+                new CostSupplies(
+                        dossier.takeoff().purchases().stream()
+                                .map(purchase -> purchase(dossier, purchase))
+                                .toList(),
+                        crews(dossier, quote)),
+                Stream.concat(
+                                MeasuredRows.of(dossier.takeoff().quantities()).stream(),
+                                new WaterDesignRows(dossier).figures().stream())
+                        .toList(),
+                new CostNotes(FindingNotes.all(dossier), dossier.job().notes()),
+                AgreedMargins.of(dossier, quote));
+    }
+
+    private static CostBuildUp buildUp(Dossier dossier, Quote quote, Dollars direct) {
+        PriceRules rules = dossier.company().priceRules();
+        return new CostBuildUp(
                 direct,
                 quote.buildUp().stream()
                         .map(step -> step(dossier.terms(), step))
@@ -66,23 +84,17 @@ public final class CostSheetPaper {
                 rules.profit().fraction(),
                 rules.basis() == ProfitBasis.MARGIN,
                 rules.step().amount(),
-                quote.minimumTopUp(),
+                quote.minimumTopUp());
+    }
+
+    private static CostPrice price(PriceRules rules, Quote quote, Dollars direct) {
+        Dollars cost = Selling.withOverhead(rules, direct.exact()).toCents(RoundingMode.HALF_UP);
+        return new CostPrice(
                 quote.price(),
                 quote.tax(),
                 quote.total(),
-                margin(rules, direct, quote.price()),
-                PaymentRows.of(dossier.contract().payments()),
-                dossier.takeoff().purchases().stream()
-                        .map(purchase -> purchase(dossier, purchase))
-                        .toList(),
-                crews(dossier, quote),
-                Stream.concat(
-                                MeasuredRows.of(dossier.takeoff().quantities()).stream(),
-                                new WaterDesignRows(dossier).figures().stream())
-                        .toList(),
-                FindingNotes.all(dossier),
-                dossier.job().notes(),
-                AgreedMargins.of(dossier, quote));
+                quote.price().minus(cost),
+                margin(rules, direct, quote.price()));
     }
 
     private static CostSheetLine line(PricedLine line) {
@@ -90,17 +102,16 @@ public final class CostSheetPaper {
                 line.code(),
                 line.name(),
                 line.section().name(),
-                line.quantity(),
-                line.unit().symbol(),
-                Figures.withUnit(line.quantity(), line.unit()),
+                new LineAmount(line.quantity(), line.unit().symbol(), Figures.withUnit(line.quantity(), line.unit())),
                 line.reason(),
-                line.cost().material(),
-                line.cost().purchaseTax(),
-                line.cost().labor(),
-                line.cost().machine(),
-                line.cost().subcontract(),
-                line.cost().disposal(),
-                line.cost().direct(),
+                new LineParts(
+                        line.cost().material(),
+                        line.cost().purchaseTax(),
+                        line.cost().labor(),
+                        line.cost().machine(),
+                        line.cost().subcontract(),
+                        line.cost().disposal(),
+                        line.cost().direct()),
                 line.crew(),
                 line.crewHours().setScale(2, RoundingMode.HALF_UP),
                 line.unitPrice(),

@@ -3,54 +3,37 @@ package spadework.paperwork.proposal;
 
 import java.util.List;
 import spadework.drawing.shape.Scene;
-import spadework.job.Observation;
-import spadework.money.Dollars;
-import spadework.paperwork.Picture;
 import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.PaymentRow;
-import spadework.paperwork.part.PriceRow;
-import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.part.WarrantyPromise;
-import spadework.paperwork.work.OutletWork;
-import spadework.paperwork.work.PipeWork;
-import spadework.paperwork.work.WallWork;
+import spadework.paperwork.part.WorkConditions;
+import spadework.paperwork.part.WorkSchedule;
 
 /**
  * Everything the proposal prints, finished. It holds prices and no cost.
  *
+ * @param conditions what the price includes, rests on and asks for
  * @param notes the findings that concern the homeowner
- * @param pictures photos of the visit
  * @param offer its options, and which issue it is
- * @param tax zero when no tax line is printed
+ * @param answer what a yes does, and what else could be done
  */
 public record Proposal(
         PaperHead head,
         Scene plan,
-        List<Observation> observations,
-        List<String> notFixed,
-        List<WallWork> walls,
-        List<PipeWork> runs,
-        List<OutletWork> outlets,
-        List<PriceRow> prices,
-        Dollars price,
-        Dollars tax,
-        String taxRate,
-        Dollars total,
-        String priceListing,
-        List<UnitPriceRow> unitPrices,
-        List<String> included,
-        List<String> excluded,
-        List<String> assumed,
-        List<String> protection,
-        String startFrom,
-        String finishBy,
-        int workingDays,
-        String scheduleNote,
+        ProposalFound found,
+        ProposalWork work,
+        ProposalPrice price,
+        WorkConditions conditions,
+        WorkSchedule schedule,
         List<PaymentRow> payments,
         WarrantyPromise warranty,
-        List<String> preparation,
         List<FindingNote> notes,
-        List<String> terms,
-        List<Picture> pictures,
-        Offer offer) {}
+        Offer offer,
+        ProposalAnswer answer) {
+
+    public Proposal {
+        payments = List.copyOf(payments);
+        notes = List.copyOf(notes);
+    }
+}

@@ -14,13 +14,16 @@ import spadework.paperwork.work.WallWork;
 /**
  * Everything the scope of work prints, finished. It holds no money.
  *
+ * @param steps all that is done, page by page
  * @param quantities of the sections that are not walls
- * @param notes safety and code notes, gravest first
+ * @param protection how the home is protected
+ * @param notes safety and code notes that no step says and no wall's page holds, gravest first
  * @param agreed the options and change orders that this work holds
  */
 public record ScopeOfWork(
         PaperHead head,
         Scene plan,
+        ScopeSteps steps,
         List<WallWork> walls,
         List<PipeWork> runs,
         List<OutletWork> outlets,

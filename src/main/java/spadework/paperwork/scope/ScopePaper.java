@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
+import java.util.List;
 import java.util.Locale;
 import spadework.drawing.shape.Scene;
 import spadework.job.Job;
@@ -8,10 +9,13 @@ import spadework.job.OutletKind;
 import spadework.job.Soil;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.part.AgreedParts;
+import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.work.MeasuredRows;
+import spadework.paperwork.work.PipeWork;
 import spadework.paperwork.work.PipeWorks;
+import spadework.paperwork.work.WallWork;
 import spadework.paperwork.work.WallWorks;
 import spadework.paperwork.work.WaterDesignRows;
 import spadework.pricebook.Measure;
@@ -24,14 +28,20 @@ public final class ScopePaper {
 
     public static ScopeOfWork of(Dossier dossier, Scene plan) {
         Job job = dossier.job();
-        PipeWorks runs = new PipeWorks(dossier);
+        PipeWorks pipes = new PipeWorks(dossier);
+        List<PipeWork> runs = pipes.all();
+        List<WallWork> walls = new WallWorks(dossier).all();
         WaterDesignRows water = new WaterDesignRows(dossier);
+        List<FindingNote> crew = FindingNotes.forCrew(dossier);
+        ScopeSteps plain = StepPlan.of(dossier, walls, runs, crew);
+        List<FindingNote> notes = StepPlan.unsaid(plain, crew);
         return new ScopeOfWork(
                 PaperHeads.of(dossier),
                 plan,
-                new WallWorks(dossier).all(),
-                runs.all(),
-                runs.outlets(),
+                StepPlan.withNotes(plain, ofWalls(notes, job, true)),
+                walls,
+                runs,
+                pipes.outlets(),
                 new ScopeWater(
                         !job.water().roofLines().isEmpty(),
                         job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP),
@@ -45,8 +55,16 @@ public final class ScopePaper {
                         soil(dossier, job.site().soil()),
                         dossier.phrases().deference()),
                 job.protection(),
-                FindingNotes.forCrew(dossier),
+                ofWalls(notes, job, false),
                 AgreedParts.of(job.agreement()));
+    }
+
+    private static List<FindingNote> ofWalls(List<FindingNote> notes, Job job, boolean ofWalls) {
+        return notes.stream()
+                .filter(note -> (StepPlan.isOfWalls(note, job.walls())
+                                && !note.severity().equals("stop"))
+                        == ofWalls)
+                .toList();
     }
 
     /** What is done apart from the walls; the balance of soil itself is reckoning, its haul or import is work. */

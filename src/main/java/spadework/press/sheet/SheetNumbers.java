@@ -9,7 +9,7 @@ import spadework.press.sheet.SheetPlan.CellKind;
 /** How a figure of the sheet language is read and shown. */
 public final class SheetNumbers {
     private static final String MONEY = "\"$\"#,##0.00;\u2212\"$\"#,##0.00";
-    private static final String DATE = "[$-409]d mmmm yyyy";
+    private static final String DATE = "[$-409]mmmm d, yyyy";
 
     private SheetNumbers() {}
 
@@ -31,7 +31,7 @@ public final class SheetNumbers {
         return switch (cell.gives()) {
             case MONEY -> MONEY;
             case DATE -> DATE;
-            case PERCENT -> "0" + decimals(percentDecimals(cell)) + "\\ %";
+            case PERCENT -> "0" + decimals(percentDecimals(cell)) + "%";
             case NUMBER -> "#,##0" + decimals(numberDecimals(cell)) + ";\u2212#,##0" + decimals(numberDecimals(cell));
             default -> "General";
         };

@@ -38,7 +38,7 @@ class ContractContentsTest {
             Map.entry(Content.COSTS_NOT_COVERED, "Included Not included"),
             Map.entry(Content.DATE_OF_THE_ESSENCE, "The completion date is not of the essence of this contract"),
             Map.entry(Content.DESCRIPTION_OF_WORK, "We dig along each wall to the bottom of the footing"),
-            Map.entry(Content.DOWN_PAYMENT, "Deposit (down payment). You sign this proposal $824.16"),
+            Map.entry(Content.DOWN_PAYMENT, "Deposit (down payment). You sign the contract $824.16"),
             Map.entry(Content.ENTIRE_AGREEMENT, "That is the entire agreement between us"),
             Map.entry(Content.ESCROW_OR_BOND, "In a trust account at Pellmark Savings Bank"),
             Map.entry(Content.ESTIMATE_CHARGE, "This estimate costs you nothing."),

@@ -60,13 +60,13 @@ class ContractPaperTest {
 
     @ParameterizedTest(name = "{0}, age {1}: the {2} business day, {4}")
     @CsvSource(textBlock = """
-            WY, 67, third,   THREE, July 7, 2026
-            OH, 67, third,   THREE, July 7, 2026
-            CA, 40, third,   THREE, July 7, 2026
-            CA, 65, fifth,   FIVE,  July 9, 2026
-            MD, 64, fifth,   FIVE,  July 8, 2026
-            MD, 65, seventh, SEVEN, July 10, 2026
-            MD, ,   seventh, SEVEN, July 10, 2026
+            WY, 67, third,   THREE, 'July 7, 2026'
+            OH, 67, third,   THREE, 'July 7, 2026'
+            CA, 40, third,   THREE, 'July 7, 2026'
+            CA, 65, fifth,   FIVE, 'July 9, 2026'
+            MD, 64, fifth,   FIVE, 'July 8, 2026'
+            MD, 65, seventh, SEVEN, 'July 10, 2026'
+            MD, ,   seventh, SEVEN, 'July 10, 2026'
             """)
     void theStatementAndTheFormSayTheDaysOfTheRuleThatEndsLast(
             String state, Integer age, String ordinal, String days, String last) {

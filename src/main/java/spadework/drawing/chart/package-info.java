@@ -1,0 +1,2 @@
+/** Figures as charts: from cost to price, and the range of a price. */
+package spadework.drawing.chart;

@@ -1,0 +1,38 @@
+package spadework.paperwork.scope;
+
+import java.util.List;
+import spadework.job.Job;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.part.FindingNote;
+
+/** What is done before anybody digs. The engineer, where one is due, comes first. */
+final class CoverSteps {
+    private CoverSteps() {}
+
+    static List<ScopeStep> of(Dossier dossier, StepLines lines, List<FindingNote> notes) {
+        Job job = dossier.job();
+        StepTexts texts = new StepTexts(dossier, lines, "");
+        boolean due = notes.stream().anyMatch(note -> note.id().startsWith("engineer-"));
+        if (due || texts.isSold(StepKind.ENGINEER)) {
+            texts.add(StepKind.ENGINEER, "", List.of(StepEvidence.figures(texts.text("scope.letter-of"), 1)));
+        }
+        texts.sold(StepKind.PERMIT, "");
+        String ticket = job.site().locateTicket().orElse("");
+        texts.add(StepKind.LOCATE, ticket.isEmpty() ? ".open" : "", List.of(), "ticket", ticket);
+        texts.add(StepKind.PRIVATE_LINES, "", List.of());
+        texts.sold(StepKind.SET_UP, "");
+        if (texts.isSold(StepKind.PROTECT) || !job.protection().isEmpty()) {
+            String how = job.protection().isEmpty()
+                    ? texts.text("scope.protect.usual")
+                    : String.join("; ", job.protection());
+            texts.add(StepKind.PROTECT, "", List.of(StepEvidence.photo(texts.text("scope.photo.before"))), "how", how);
+        }
+        texts.sold(
+                StepKind.PLANTS_OUT,
+                "",
+                "count",
+                Integer.toString(job.restoration().plants()));
+        texts.sold(StepKind.CONCRETE_OUT, "");
+        return texts.with(StepPage.COVER);
+    }
+}

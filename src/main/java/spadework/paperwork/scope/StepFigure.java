@@ -1,0 +1,62 @@
+package spadework.paperwork.scope;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Stream;
+import spadework.measure.Length;
+
+/** Lengths that the steps name, each with where it stands; the words call them by their names. */
+public enum StepFigure {
+    SPOIL_BACK(Length.ofFeet(2), "29 CFR 1926.651(j)(2) (T-17)"),
+    /** A trench this deep or deeper has a ladder in it. */
+    LADDER_FROM(Length.ofFeet(4), "29 CFR 1926.651(c)(2) (T-15)"),
+    LADDER_WITHIN(Length.ofFeet(25), "29 CFR 1926.651(c)(2) (T-15)"),
+    LADDER_ABOVE(Length.ofFeet(3), "29 CFR 1926.1053(b)(1) (T-16)"),
+    /** An upright bank may stand only below this depth, and only where no sign of a cave-in is seen. */
+    UPRIGHT_UNDER(Length.ofFeet(5), "29 CFR 1926.652(a)(1) (T-13)"),
+    READING_EVERY(Length.ofFeet(10), "common practice, no source"),
+    BED(Length.ofInches(2), "IRC R405.1"),
+    STONE_OVER(Length.ofInches(6), "IRC R405.1"),
+    STONE_OUT(Length.ofFeet(1), "IRC R405.1"),
+    TURN_UP(Length.ofInches(6), "common practice, no source"),
+    LAP(Length.ofInches(12), "common practice, no source"),
+    LIFT(Length.ofInches(8), "IBC 1803.2 (F-27)"),
+    FALL(Length.ofInches(6), "IRC R401.3 (F-22)"),
+    FALL_OVER(Length.ofFeet(10), "IRC R401.3 (F-22)"),
+    SIDING_CLEAR(Length.ofInches(6), "IRC R404.1.6 (F-29)"),
+    VENEER_CLEAR(Length.ofInches(4), "IRC R404.1.6 (F-29)"),
+    SUMP_WIDE(Length.ofInches(18), "IRC P3303.1.2"),
+    SUMP_DEEP(Length.ofInches(24), "IRC P3303.1.2");
+
+    private final Length length;
+    private final String source;
+
+    StepFigure(Length length, String source) {
+        this.length = length;
+        this.source = source;
+    }
+
+    public Length length() {
+        return length;
+    }
+
+    /** Where it stands, for the office. */
+    public String source() {
+        return source;
+    }
+
+    /** Name, text, name, text: every figure under the name by which the words call it. */
+    static Stream<String> values(String... more) {
+        return Stream.concat(
+                Arrays.stream(values())
+                        .flatMap(figure -> Stream.of(
+                                figure.name().toLowerCase(Locale.ROOT).replace("_", ""), inches(figure.length))),
+                Arrays.stream(more));
+    }
+
+    /** Up to 24 in the crew reads inches, as its rule shows them. */
+    private static String inches(Length length) {
+        double inches = length.feet() * 12;
+        return (inches < 24 && inches % 12 != 0) || inches == 12 ? Math.round(inches) + " in" : length.text();
+    }
+}

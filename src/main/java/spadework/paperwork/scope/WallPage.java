@@ -1,0 +1,192 @@
+package spadework.paperwork.scope;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import spadework.job.FinishSystem;
+import spadework.job.FootingDrain;
+import spadework.job.Wall;
+import spadework.measure.Figures;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.TrenchWork;
+import spadework.paperwork.work.WallWork;
+import spadework.pricebook.Measure;
+import spadework.takeoff.Quantity;
+
+/** The steps at one wall, in the order in which the trade does them. */
+final class WallPage {
+    private final Dossier dossier;
+    private final Wall wall;
+    private final WallWork work;
+    private final List<PipeWork> runs;
+    private final StepTexts texts;
+
+    WallPage(Dossier dossier, StepLines lines, WallWork work, List<PipeWork> runs) {
+        this.dossier = dossier;
+        this.wall = dossier.job().getWall(work.label());
+        this.work = work;
+        this.runs = runs;
+        this.texts = new StepTexts(dossier, lines, work.label());
+    }
+
+    /** @param lead whether the old paint on the wall counts as lead */
+    List<ScopeStep> steps(boolean lead) {
+        dig();
+        prepare(lead);
+        cover();
+        drain();
+        backfill();
+        return texts.with(StepPage.WALL);
+    }
+
+    private void dig() {
+        TrenchWork trench = work.trench();
+        texts.add(
+                StepKind.DIG,
+                "",
+                List.of(StepEvidence.figures(texts.text("scope.depth-dug"), 2)),
+                "length",
+                work.length(),
+                "width",
+                trench.bottomWidth(),
+                "depth",
+                trench.depth());
+        if (trench.hand()) {
+            texts.add(StepKind.DIG_BY_HAND, ".all", List.of());
+        } else {
+            texts.sold(StepKind.DIG_BY_HAND, "", "share", trench.handShare());
+        }
+        texts.add(StepKind.SPOIL, "", List.of());
+        texts.add(StepKind.BANK, "." + trench.protection(), List.of(), "slope", trench.slope());
+        texts.add(StepKind.INSPECT, "", List.of(), "type", soilType());
+        if (wall.deepestTrench().compareTo(StepFigure.LADDER_FROM.length()) >= 0) {
+            texts.add(StepKind.LADDER, "", List.of());
+        }
+        texts.sold(StepKind.DEWATER, "");
+    }
+
+    private String soilType() {
+        return dossier.terms().of("soiltype", dossier.job().site().soil().type());
+    }
+
+    private void prepare(boolean lead) {
+        texts.sold(StepKind.WELLS_OUT, many(work.openings().windowWells()), "count", wells());
+        if (lead) {
+            texts.add(StepKind.LEAD_SAFE, "", List.of());
+        }
+        texts.sold(StepKind.STRIP, "", "what", String.join("; ", work.surface().strip()));
+        texts.sold(StepKind.SCRAPE, "");
+        texts.sold(StepKind.WASH, "");
+        texts.add(StepKind.HOLD_1, "", holding(StepEvidence.photo(texts.text("scope.photo.footing"))));
+        texts.sold(StepKind.CRACKS, "", "cracks", work.surface().cracks());
+        texts.sold(StepKind.COVE, "");
+        if (wall.finish().system() != FinishSystem.PARGE) {
+            texts.sold(StepKind.PARGE, "");
+        }
+        texts.sold(StepKind.DRY, system());
+    }
+
+    private void cover() {
+        texts.add(
+                StepKind.FINISH,
+                system(),
+                finishEvidence(),
+                "material",
+                work.finish().material(),
+                "coats",
+                coats(work.finish().coats()),
+                "film",
+                work.finish().wetFilm().isEmpty()
+                        ? ""
+                        : texts.text(
+                                "scope.film",
+                                "wet",
+                                work.finish().wetFilm(),
+                                "dry",
+                                work.finish().dryFilm()));
+        texts.add(StepKind.HOLD_2, system(), holding(StepEvidence.photo(texts.text("scope.photo.coat"))));
+        texts.sold(StepKind.COVER_COATING, "");
+    }
+
+    private List<StepEvidence> finishEvidence() {
+        List<StepEvidence> evidence = new ArrayList<>();
+        if (wall.finish().system() == FinishSystem.COATING
+                && !work.finish().wetFilm().isEmpty()) {
+            int readings = (int) Math.max(
+                    1,
+                    Math.ceil(wall.length().feet()
+                            / StepFigure.READING_EVERY.length().feet()));
+            for (int coat = 1; coat <= work.finish().coats(); coat++) {
+                evidence.add(
+                        StepEvidence.figures(texts.text("scope.readings", "coat", Integer.toString(coat)), readings));
+            }
+        }
+        gallons()
+                .ifPresent(planned ->
+                        evidence.add(StepEvidence.figures(texts.text("scope.gallons", "planned", planned), 1)));
+        if (wall.finish().system() != FinishSystem.PARGE) {
+            evidence.add(StepEvidence.figures(texts.text("scope.weather"), 2));
+        }
+        return evidence;
+    }
+
+    private Optional<String> gallons() {
+        return dossier.takeoff().quantities().stream()
+                .filter(quantity -> quantity.measure() == Measure.COAT_GALLONS
+                        && quantity.label().equals(wall.label()))
+                .map((Quantity quantity) -> Figures.withUnit(quantity.printed(), quantity.unit()))
+                .findFirst();
+    }
+
+    private void drain() {
+        List<FootingDrain> drains = dossier.job().water().drains().stream()
+                .filter(drain -> drain.along().contains(wall.label()))
+                .toList();
+        if (drains.isEmpty()) {
+            return;
+        }
+        texts.sold(StepKind.FOOTING_WASH, "");
+        texts.sold(StepKind.BED, "");
+        String levels = runs.stream()
+                .filter(run -> run.kind().equals("drain") && !run.levels().isEmpty())
+                .filter(run -> drains.stream().anyMatch(drain -> drain.label().equals(run.label())))
+                .map(run -> run.label() + ": " + run.levels())
+                .collect(Collectors.joining("; "));
+        texts.sold(StepKind.PIPE, levels.isEmpty() ? ".set-on-site" : "", "levels", levels);
+        texts.sold(StepKind.STONE, "");
+        texts.sold(StepKind.FABRIC, "");
+    }
+
+    private void backfill() {
+        texts.sold(StepKind.WELLS_BACK, many(work.openings().windowWells()), "count", wells());
+        boolean brace = !wall.condition().tiedToFloor().orElse(false)
+                && wall.deepest().compareTo(StepFigure.LADDER_FROM.length()) >= 0;
+        texts.sold(StepKind.BACKFILL, brace ? ".braced" : "");
+    }
+
+    private List<StepEvidence> holding(StepEvidence photo) {
+        return List.of(
+                photo,
+                StepEvidence.initials(texts.text("scope.contractor")),
+                StepEvidence.initials(texts.text("scope.homeowner")));
+    }
+
+    private String system() {
+        return "." + PaperWords.key(wall.finish().system().name());
+    }
+
+    private String wells() {
+        return Integer.toString(work.openings().windowWells());
+    }
+
+    private static String many(int count) {
+        return count == 1 ? ".one" : "";
+    }
+
+    private String coats(int count) {
+        return texts.text(count == 1 ? "scope.coat.one" : "scope.coats", "count", Integer.toString(count));
+    }
+}

@@ -1,0 +1,132 @@
+package spadework.samples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Named;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import spadework.job.FinishSystem;
+import spadework.job.OutletKind;
+import spadework.job.Wall;
+import spadework.office.Bid;
+import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.scope.ScopeStep;
+import spadework.paperwork.scope.ScopeSteps;
+import spadework.paperwork.scope.StepFigure;
+import spadework.paperwork.scope.StepKind;
+import spadework.paperwork.scope.WallSteps;
+import spadework.pricebook.Section;
+import spadework.takeoff.TakeoffLine;
+
+/** What is sold is done, and what is done is sold or included: over every sample and jobs by seed. */
+class ScopeStepsTest {
+    /** Steps that no line pays for by itself: they are how the other work is done, looked at or left. */
+    private static final Set<StepKind> INCLUDED = EnumSet.of(
+            StepKind.ENGINEER,
+            StepKind.LOCATE,
+            StepKind.PRIVATE_LINES,
+            StepKind.PROTECT,
+            StepKind.DIG_BY_HAND,
+            StepKind.SPOIL,
+            StepKind.BANK,
+            StepKind.INSPECT,
+            StepKind.LADDER,
+            StepKind.LEAD_SAFE,
+            StepKind.HOLD_1,
+            StepKind.HOLD_2,
+            StepKind.LEAD,
+            StepKind.HAUL,
+            StepKind.CLEAN_UP);
+
+    static Stream<Named<Bid>> bids() {
+        List<Bid> generated = GeneratedBids.of(120);
+        return Stream.concat(
+                Samples.papered().stream()
+                        .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder))),
+                IntStream.range(0, generated.size()).mapToObj(i -> Named.of("seed " + i, generated.get(i))));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bids")
+    void everyLineOfThePriceHasItsStepAndEveryStepItsLine(Bid bid) {
+        ScopeSteps steps = steps(bid);
+
+        assertThat(bid.takeoff().lines())
+                .isNotEmpty()
+                .allSatisfy(line -> assertThat(placesOf(line, steps))
+                        .as("%s of %s", line.code(), line.section().name())
+                        .anyMatch(step -> step.items().contains(line.code())));
+        assertThat(steps.all())
+                .filteredOn(ScopeStep::included)
+                .extracting(ScopeStep::kind)
+                .isSubsetOf(INCLUDED);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bids")
+    void theStepsStandInTheOrderOfTheTradeUnderNumbersWithoutAGap(Bid bid) {
+        ScopeSteps steps = steps(bid);
+
+        assertThat(steps.all())
+                .extracting(ScopeStep::number)
+                .isEqualTo(IntStream.rangeClosed(1, steps.all().size()).boxed().toList());
+        List<List<ScopeStep>> pages = new ArrayList<>(List.of(steps.before(), steps.pipes()));
+        steps.walls().forEach(wall -> pages.add(wall.steps()));
+        assertThat(pages)
+                .allSatisfy(page -> assertThat(page.stream()
+                                .map(ScopeStep::kind)
+                                .filter(kind -> kind != StepKind.ITEM)
+                                .toList())
+                        .isSorted()
+                        .doesNotHaveDuplicates());
+        assertThat(steps.walls())
+                .allSatisfy(wall -> assertThat(wall.steps())
+                        .extracting(ScopeStep::kind)
+                        .contains(StepKind.HOLD_1, StepKind.HOLD_2));
+        assertThat(steps.pipes()).extracting(ScopeStep::kind).contains(StepKind.HOLD_3);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bids")
+    void aStepStandsOnlyWhereItIsTrueOfThisJob(Bid bid) {
+        ScopeSteps steps = steps(bid);
+        boolean engineer = bid.findings().stream()
+                        .anyMatch(finding -> finding.id().startsWith("engineer-"))
+                || bid.takeoff().lines().stream().anyMatch(line -> line.code().equals("ENG-VISIT"));
+        boolean sump =
+                bid.dossier().job().water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP);
+
+        assertThat(steps.all().get(0).kind() == StepKind.ENGINEER).isEqualTo(engineer);
+        assertThat(text(steps.all()).contains("sump")).isEqualTo(sump);
+        for (Wall wall : bid.dossier().job().walls()) {
+            WallSteps page = steps.ofWall(wall.label());
+            boolean deep = wall.deepestTrench().compareTo(StepFigure.LADDER_FROM.length()) >= 0;
+            assertThat(page.steps().stream().anyMatch(step -> step.kind() == StepKind.LADDER))
+                    .isEqualTo(deep);
+            if (wall.finish().system() == FinishSystem.PARGE) {
+                assertThat(text(page.steps())).doesNotContain("Coating", "gauge");
+            }
+        }
+    }
+
+    private static ScopeSteps steps(Bid bid) {
+        return ScopePaper.of(bid.dossier(), bid.plan()).steps();
+    }
+
+    /** Work of a wall is done on that wall's page, all other work anywhere. */
+    private static List<ScopeStep> placesOf(TakeoffLine line, ScopeSteps steps) {
+        return line.section().kind() == Section.WALL
+                ? steps.ofWall(line.section().label()).steps()
+                : steps.all();
+    }
+
+    private static String text(List<ScopeStep> steps) {
+        return String.join("\n", steps.stream().map(ScopeStep::text).toList());
+    }
+}
