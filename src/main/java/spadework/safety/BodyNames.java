@@ -9,6 +9,7 @@ import java.util.Map;
 import spadework.ground.BodyKind;
 import spadework.ground.DigBody;
 import spadework.measure.Length;
+import spadework.measure.Series;
 
 /**
  * What findings call a body of ground.
@@ -30,20 +31,15 @@ record BodyNames(String kind, String label) {
         return new BodyNames("trench", about);
     }
 
-    /** As {@code walls A, B and D, main M1}. */
+    /** As {@code walls A, B, and D and main M1}. */
     static String joined(List<BodyNames> names) {
         Map<String, List<String>> byKind = new LinkedHashMap<>();
         names.forEach(name ->
                 byKind.computeIfAbsent(name.kind(), kind -> new ArrayList<>()).add(name.label()));
         List<String> parts = byKind.entrySet().stream()
-                .map(kind -> kind.getKey() + (kind.getValue().size() > 1 ? "s " : " ") + listed(kind.getValue()))
+                .map(kind -> kind.getKey() + (kind.getValue().size() > 1 ? "s " : " ") + Series.text(kind.getValue()))
                 .toList();
-        return String.join(", ", parts);
-    }
-
-    private static String listed(List<String> labels) {
-        int last = labels.size() - 1;
-        return last == 0 ? labels.get(0) : String.join(", ", labels.subList(0, last)) + " and " + labels.get(last);
+        return Series.text(parts);
     }
 
     /** Their labels, each once, as a finding is about them. */

@@ -7,25 +7,20 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.drawing.shape.Scene;
+import spadework.job.Observation;
+import spadework.money.Dollars;
 import spadework.paperwork.cost.CostBook;
 import spadework.paperwork.cost.CostBuildUp;
 import spadework.paperwork.cost.CostNotes;
 import spadework.paperwork.cost.CostPrice;
-import spadework.paperwork.cost.CostSupplies;
-import spadework.paperwork.cost.LineAmount;
-import spadework.paperwork.cost.LineParts;
-import spadework.paperwork.part.WorkConditions;
-import spadework.paperwork.part.WorkSchedule;
-import spadework.paperwork.proposal.ProposalFound;
-import spadework.paperwork.proposal.ProposalPrice;
-import spadework.paperwork.proposal.ProposalWork;
-import spadework.drawing.shape.Scene;
-import spadework.job.Observation;
-import spadework.money.Dollars;
 import spadework.paperwork.cost.CostSheet;
 import spadework.paperwork.cost.CostSheetLine;
 import spadework.paperwork.cost.CostSheetSection;
+import spadework.paperwork.cost.CostSupplies;
 import spadework.paperwork.cost.CrewRow;
+import spadework.paperwork.cost.LineAmount;
+import spadework.paperwork.cost.LineParts;
 import spadework.paperwork.cost.PriceStep;
 import spadework.paperwork.cost.PurchaseRow;
 import spadework.paperwork.part.AgreedParts;
@@ -37,8 +32,13 @@ import spadework.paperwork.part.PriceRow;
 import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.part.WarrantyPromise;
 import spadework.paperwork.part.WarrantyRow;
+import spadework.paperwork.part.WorkConditions;
+import spadework.paperwork.part.WorkSchedule;
 import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.proposal.ProposalFound;
+import spadework.paperwork.proposal.ProposalPrice;
+import spadework.paperwork.proposal.ProposalWork;
 import spadework.paperwork.scope.ScopeOfWork;
 import spadework.paperwork.scope.ScopeSite;
 import spadework.paperwork.scope.ScopeStep;
@@ -247,7 +247,11 @@ public final class PageFixtures {
                                 "20%",
                                 "0.2",
                                 true,
-                                "5375.00")), promise(true), notes(), Offer.NONE, FlatPapers.ANSWER);
+                                "5375.00")),
+                promise(true),
+                notes(),
+                Offer.NONE,
+                FlatPapers.ANSWER);
     }
 
     static WallWork wall(String label, boolean north) {
@@ -458,7 +462,10 @@ public final class PageFixtures {
     }
 
     static CostSheet sheet() {
-        return new CostSheet(head(false, Optional.empty()), new CostBook("Harrow Lane price book", "February 1, 2026"), List.of(
+        return new CostSheet(
+                head(false, Optional.empty()),
+                new CostBook("Harrow Lane price book", "February 1, 2026"),
+                List.of(
                         line("DIG-M", "Machine digging", "Dig", "61.1", "cy"),
                         line("DIG-H", "Hand digging", "Dig", "9.4", "cy"),
                         line("STRIP", "Strip flaking coating and scrape", "Clean and repair", "508", "sf"),
@@ -472,26 +479,47 @@ public final class PageFixtures {
                         line("FABRIC", "Nonwoven fabric", "Drain", "430", "sf"),
                         line("MAIN", "Solid main, 4 in rigid", "Carry the water away", "52", "ft"),
                         line("ROOF", "Downspout line, solid", "Roof water", "64", "ft"),
-                        line("FILL", "Backfill in lifts", "Backfill and grade", "52.7", "cy")), List.of(
+                        line("FILL", "Backfill in lifts", "Backfill and grade", "52.7", "cy")),
+                List.of(
                         section("Dig", "3105.44", "4860.00"),
                         section("Clean and repair", "1993.62", "3120.00"),
-                        section("Coat", "3377.10", "5285.00")), new CostBuildUp(Dollars.of("17173.20"), List.of(
-                        new PriceStep(
-                                "Direct cost", "sum of lines", "17,173.20", new BigDecimal("17173.20"), "$17,173.20"),
-                        new PriceStep(
-                                "Contingency", "direct × 5%", "17,173.20 × 0.05", new BigDecimal("858.66"), "$858.66"),
-                        new PriceStep(
-                                "Overhead",
-                                "(direct + contingency) × 20%",
-                                "18,031.86 × 0.20",
-                                new BigDecimal("3606.37"),
-                                "$3,606.37"),
-                        new PriceStep(
-                                "Price",
-                                "cost ÷ (1 − 19.5%)",
-                                "21,638.23 ÷ 0.805",
-                                new BigDecimal("26879.79"),
-                                "$26,879.79")), new BigDecimal("0.05"), new BigDecimal("0.20"), new BigDecimal("0.195"), true, new BigDecimal("1"), Dollars.ZERO), new CostPrice(Dollars.of("26875.00"), Dollars.ZERO, Dollars.of("26875.00"), Dollars.of("1474.42"), "19.5%"), List.of(
+                        section("Coat", "3377.10", "5285.00")),
+                new CostBuildUp(
+                        Dollars.of("17173.20"),
+                        List.of(
+                                new PriceStep(
+                                        "Direct cost",
+                                        "sum of lines",
+                                        "17,173.20",
+                                        new BigDecimal("17173.20"),
+                                        "$17,173.20"),
+                                new PriceStep(
+                                        "Contingency",
+                                        "direct × 5%",
+                                        "17,173.20 × 0.05",
+                                        new BigDecimal("858.66"),
+                                        "$858.66"),
+                                new PriceStep(
+                                        "Overhead",
+                                        "(direct + contingency) × 20%",
+                                        "18,031.86 × 0.20",
+                                        new BigDecimal("3606.37"),
+                                        "$3,606.37"),
+                                new PriceStep(
+                                        "Price",
+                                        "cost ÷ (1 − 19.5%)",
+                                        "21,638.23 ÷ 0.805",
+                                        new BigDecimal("26879.79"),
+                                        "$26,879.79")),
+                        new BigDecimal("0.05"),
+                        new BigDecimal("0.20"),
+                        new BigDecimal("0.195"),
+                        true,
+                        new BigDecimal("1"),
+                        Dollars.ZERO),
+                new CostPrice(
+                        Dollars.of("26875.00"), Dollars.ZERO, Dollars.of("26875.00"), Dollars.of("1474.42"), "19.5%"),
+                List.of(
                         payment(1, "When you sign the contract", "10%", "0.1", false, "2687.50"),
                         payment(
                                 2,
@@ -523,7 +551,13 @@ public final class PageFixtures {
                         new CrewRow("Wall crew", "two labourers", new BigDecimal("44"), new BigDecimal("5.5")))), List.of(
                         measured("dig-A", "Wall A", "Soil dug, as it lies", "61.1", "cy"),
                         measured("stone-A", "Wall A", "Washed stone", "14.5", "tons"),
-                        measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")), new CostNotes(notes(), List.of("The gate is 8 ft wide; the small machine fits, the large one does not.", "Ask for the key.")), Optional.empty());
+                        measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")),
+                new CostNotes(
+                        notes(),
+                        List.of(
+                                "The gate is 8 ft wide; the small machine fits, the large one does not.",
+                                "Ask for the key.")),
+                Optional.empty());
     }
 
     private static PriceRow price(String name, String includes, String price) {
@@ -554,7 +588,24 @@ public final class PageFixtures {
     }
 
     private static CostSheetLine line(String code, String name, String section, String quantity, String unit) {
-        return new CostSheetLine(code, name, section, new LineAmount(new BigDecimal(quantity), unit, quantity + " " + unit), "takeoff of walls A and B", new LineParts(Dollars.of("412.80"), Dollars.of("28.90"), Dollars.of("655.12"), Dollars.of("380.00"), Dollars.ZERO, Dollars.of("44.00"), Dollars.of("1520.82")), "Dig crew", new BigDecimal("7.5"), Dollars.of("38.10"), Dollars.of("2327.91"));
+        return new CostSheetLine(
+                code,
+                name,
+                section,
+                new LineAmount(new BigDecimal(quantity), unit, quantity + " " + unit),
+                "takeoff of walls A and B",
+                new LineParts(
+                        Dollars.of("412.80"),
+                        Dollars.of("28.90"),
+                        Dollars.of("655.12"),
+                        Dollars.of("380.00"),
+                        Dollars.ZERO,
+                        Dollars.of("44.00"),
+                        Dollars.of("1520.82")),
+                "Dig crew",
+                new BigDecimal("7.5"),
+                Dollars.of("38.10"),
+                Dollars.of("2327.91"));
     }
 
     private static CostSheetSection section(String name, String direct, String price) {

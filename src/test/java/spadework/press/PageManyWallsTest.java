@@ -46,7 +46,8 @@ class PageManyWallsTest {
         for (int i = 0; i < count; i++) {
             walls.add(PageFixtures.wall(String.valueOf((char) ('A' + i)), i % 2 == 0));
         }
-        return FlatPapers.withWork(p, new ProposalWork(walls, p.work().runs(), p.work().outlets(), ""));
+        return FlatPapers.withWork(
+                p, new ProposalWork(walls, p.work().runs(), p.work().outlets(), ""));
     }
 
     /** Where "What we found" stands on page 2, points from the top; negative when it is not there. */

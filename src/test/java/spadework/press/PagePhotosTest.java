@@ -31,9 +31,9 @@ class PagePhotosTest {
                 .containsSubsequence(
                         "1. Water on the floor.",
                         "See Photo 1 and Photo 2.",
-                        "2. Wet soil.",
                         "Photo 1: " + WET,
-                        "Photo 2: Pit");
+                        "Photo 2: Pit",
+                        "2. Wet soil.");
         assertThat(text.substring(text.indexOf("2. Wet soil."))).doesNotContain("See Photo");
     }
 

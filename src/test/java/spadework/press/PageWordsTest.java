@@ -91,8 +91,9 @@ class PageWordsTest {
                                 "includes",
                                 "explanation",
                                 "listing",
-                                // a rule is cited to the office
+                                // a rule is cited, and what to do about it is told, to the office
                                 "citation",
+                                "action",
                                 // where a contract follows, its terms stand there
                                 "terms",
                                 // a number of the law stands only beside dampproofing
@@ -119,6 +120,7 @@ class PageWordsTest {
                                 "trench",
                                 "protection",
                                 "locateTicket",
+                                "quantities",
                                 "design")),
                 Arguments.of(
                         "certificate",
@@ -160,8 +162,13 @@ class PageWordsTest {
                 .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.price()));
         assertThat(proposal.price().unknowns())
                 .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.price()));
-        assertThat(proposal.payments()).allSatisfy(row -> assertThat(text)
-                .contains(row.amount() + " " + row.share(), row.number() + ". " + row.when()));
+        assertThat(proposal.payments())
+                .allSatisfy(row ->
+                        assertThat(text).contains(
+                        row.amount().text(),
+                        row.number() + ". " + row.share() + ": "
+                                + row.when().substring(0, 1).toLowerCase(Locale.ROOT)
+                                + row.when().substring(1)));
         assertThat(text).contains("Your price $26,875.00");
     }
 

@@ -6,25 +6,20 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import spadework.drawing.shape.Scene;
+import spadework.job.Observation;
+import spadework.money.Dollars;
 import spadework.paperwork.cost.CostBook;
 import spadework.paperwork.cost.CostBuildUp;
 import spadework.paperwork.cost.CostNotes;
 import spadework.paperwork.cost.CostPrice;
-import spadework.paperwork.cost.CostSupplies;
-import spadework.paperwork.cost.LineAmount;
-import spadework.paperwork.cost.LineParts;
-import spadework.paperwork.part.WorkConditions;
-import spadework.paperwork.part.WorkSchedule;
-import spadework.paperwork.proposal.ProposalFound;
-import spadework.paperwork.proposal.ProposalPrice;
-import spadework.paperwork.proposal.ProposalWork;
-import spadework.drawing.shape.Scene;
-import spadework.job.Observation;
-import spadework.money.Dollars;
 import spadework.paperwork.cost.CostSheet;
 import spadework.paperwork.cost.CostSheetLine;
 import spadework.paperwork.cost.CostSheetSection;
+import spadework.paperwork.cost.CostSupplies;
 import spadework.paperwork.cost.CrewRow;
+import spadework.paperwork.cost.LineAmount;
+import spadework.paperwork.cost.LineParts;
 import spadework.paperwork.cost.PriceStep;
 import spadework.paperwork.cost.PurchaseRow;
 import spadework.paperwork.part.AgreedParts;
@@ -36,8 +31,13 @@ import spadework.paperwork.part.PriceRow;
 import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.part.WarrantyPromise;
 import spadework.paperwork.part.WarrantyRow;
+import spadework.paperwork.part.WorkConditions;
+import spadework.paperwork.part.WorkSchedule;
 import spadework.paperwork.proposal.Offer;
 import spadework.paperwork.proposal.Proposal;
+import spadework.paperwork.proposal.ProposalFound;
+import spadework.paperwork.proposal.ProposalPrice;
+import spadework.paperwork.proposal.ProposalWork;
 import spadework.paperwork.scope.ScopeOfWork;
 import spadework.paperwork.scope.ScopeSite;
 import spadework.paperwork.scope.ScopeWater;
@@ -113,28 +113,62 @@ public final class PaperworkFixtures {
 
     /** The same proposal with other words of the customer's in it. */
     static Proposal proposal(PaperHead head, String firstSection) {
-        return new Proposal(head, scene(), new ProposalFound(List.of(new Observation(
-                        "water stands along the back wall after rain",
-                        "tide mark 4 in above the floor",
-                        "the old coating has flaked and nothing drains the footing",
-                        "strip, coat and drain the wall",
-                        List.of())), List.of("Damp that comes through the floor slab"), List.of()), new ProposalWork(walls(), runs(), outlets(), ""), new ProposalPrice(List.of(
-                        new PriceRow(
-                                firstSection,
-                                "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 in of wall",
-                                Dollars.of("6844.00")),
-                        new PriceRow(
-                                "Wall B, kitchen side",
-                                "the same for 22 ft of wall, part of it by hand",
-                                Dollars.of("3052.00")),
-                        new PriceRow(
-                                "Footing drain and outlet", "pipe, stone, fabric, solid main", Dollars.of("2387.00"))), Dollars.of("12283.00"), Dollars.of("767.69"), "6.25%", Dollars.of("13050.69"), "Fernhill 2026, January 15, 2026", List.of(
-                        new UnitPriceRow("Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
-                        new UnitPriceRow(
-                                "Extra wall", "a further foot of wall at the same depth", "ft", Dollars.of("164.05")))), new WorkConditions(List.of(
-                        "Permit for the outlet",
-                        "Boards over lawn and walk, plants behind a fence",
-                        "Seed and straw where the machine has been"), List.of("Repairs inside the house", "Moving of the gas meter"), List.of("No rock within the depth of the footing", "The side gate can be taken off"), List.of("Plywood on the walk"), List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"), List.of("Changes are agreed in writing before the work.")), new WorkSchedule("April 6, 2026", "April 17, 2026", 8, "Two dry days are needed before the coating."), payments(), promise(), notes(), Offer.NONE, FlatPapers.ANSWER);
+        return new Proposal(
+                head,
+                scene(),
+                new ProposalFound(
+                        List.of(new Observation(
+                                "water stands along the back wall after rain",
+                                "tide mark 4 in above the floor",
+                                "the old coating has flaked and nothing drains the footing",
+                                "strip, coat and drain the wall",
+                                List.of())),
+                        List.of("Damp that comes through the floor slab"),
+                        List.of()),
+                new ProposalWork(walls(), runs(), outlets(), ""),
+                new ProposalPrice(
+                        List.of(
+                                new PriceRow(
+                                        firstSection,
+                                        "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 in of wall",
+                                        Dollars.of("6844.00")),
+                                new PriceRow(
+                                        "Wall B, kitchen side",
+                                        "the same for 22 ft of wall, part of it by hand",
+                                        Dollars.of("3052.00")),
+                                new PriceRow(
+                                        "Footing drain and outlet",
+                                        "pipe, stone, fabric, solid main",
+                                        Dollars.of("2387.00"))),
+                        Dollars.of("12283.00"),
+                        Dollars.of("767.69"),
+                        "6.25%",
+                        Dollars.of("13050.69"),
+                        "Fernhill 2026, January 15, 2026",
+                        List.of(
+                                new UnitPriceRow(
+                                        "Rock", "stone that the machine cannot lift", "cy", Dollars.of("187.35")),
+                                new UnitPriceRow(
+                                        "Extra wall",
+                                        "a further foot of wall at the same depth",
+                                        "ft",
+                                        Dollars.of("164.05")))),
+                new WorkConditions(
+                        List.of(
+                                "Permit for the outlet",
+                                "Boards over lawn and walk, plants behind a fence",
+                                "Seed and straw where the machine has been"),
+                        List.of("Repairs inside the house", "Moving of the gas meter"),
+                        List.of("No rock within the depth of the footing", "The side gate can be taken off"),
+                        List.of("Plywood on the walk"),
+                        List.of("Move the cars out of the drive", "Clear 3 ft along the basement wall inside"),
+                        List.of("Changes are agreed in writing before the work.")),
+                new WorkSchedule("April 6, 2026", "April 17, 2026", 8, "Two dry days are needed before the coating."),
+                payments(),
+                promise(),
+                notes(),
+                Offer.NONE,
+                FlatPapers.ANSWER);
     }
 
     /** The barest proposal: one section, one payment, no tax, no unit prices, A4, a warranty in force. */
@@ -169,7 +203,26 @@ public final class PaperworkFixtures {
                 0,
                 List.of(),
                 List.of());
-        return new Proposal(head, scene(), new ProposalFound(List.of(), List.of(), List.of()), new ProposalWork(List.of(), List.of(), List.of(), ""), new ProposalPrice(List.of(new PriceRow("Wall A", "", d("985.00"))), d("985.00"), Dollars.ZERO, "0%", d("985.00"), "Fernhill 2026, January 15, 2026", List.of()), new WorkConditions(List.of(), List.of("Repairs inside"), List.of(), List.of(), List.of(), List.of()), new WorkSchedule("April 6, 2026", "April 7, 2026", 2, ""), List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))), inForce, List.of(), Offer.NONE, FlatPapers.ANSWER);
+        return new Proposal(
+                head,
+                scene(),
+                new ProposalFound(List.of(), List.of(), List.of()),
+                new ProposalWork(List.of(), List.of(), List.of(), ""),
+                new ProposalPrice(
+                        List.of(new PriceRow("Wall A", "", d("985.00"))),
+                        d("985.00"),
+                        Dollars.ZERO,
+                        "0%",
+                        d("985.00"),
+                        "Fernhill 2026, January 15, 2026",
+                        List.of()),
+                new WorkConditions(List.of(), List.of("Repairs inside"), List.of(), List.of(), List.of(), List.of()),
+                new WorkSchedule("April 6, 2026", "April 7, 2026", 2, ""),
+                List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))),
+                inForce,
+                List.of(),
+                Offer.NONE,
+                FlatPapers.ANSWER);
     }
 
     /**
@@ -179,15 +232,34 @@ public final class PaperworkFixtures {
     static CostSheet bareSheet() {
         String any = "*";
         String more = ">0";
-        return new CostSheet(head(), new CostBook("Fernhill 2026", "January 15, 2026"), List.of(
+        return new CostSheet(
+                head(),
+                new CostBook("Fernhill 2026", "January 15, 2026"),
+                List.of(
                         line(
                                 "A", "First", any, "10", "ft", "10.0 ft", "0", "0", "100.00", "0", "0", "0", "100.00",
                                 "c", "1", "18.75", "187.50"),
                         line(
                                 "B", "Second", more, "1", "ea", "1 ea", "0", "0", "50.00", "0", "0", "0", "50.00", "c",
-                                "1", "82.50", "82.50")), List.of(
+                                "1", "82.50", "82.50")),
+                List.of(
                         new CostSheetSection(any, d("100.00"), d("187.50"), d("2.50"), d("190.00")),
-                        new CostSheetSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))), new CostBuildUp(d("150.00"), List.of(), new BigDecimal("0.1"), new BigDecimal("0.2"), new BigDecimal("0.125"), false, new BigDecimal("5.00"), d("710.00")), new CostPrice(d("985.00"), Dollars.ZERO, d("985.00"), Dollars.of("1474.42"), "79.9%"), List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))), new CostSupplies(List.of(), List.of()), List.of(), new CostNotes(List.of(), List.of()), Optional.empty());
+                        new CostSheetSection(more, d("50.00"), d("82.50"), d("2.50"), d("85.00"))),
+                new CostBuildUp(
+                        d("150.00"),
+                        List.of(),
+                        new BigDecimal("0.1"),
+                        new BigDecimal("0.2"),
+                        new BigDecimal("0.125"),
+                        false,
+                        new BigDecimal("5.00"),
+                        d("710.00")),
+                new CostPrice(d("985.00"), Dollars.ZERO, d("985.00"), Dollars.of("1474.42"), "79.9%"),
+                List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))),
+                new CostSupplies(List.of(), List.of()),
+                List.of(),
+                new CostNotes(List.of(), List.of()),
+                Optional.empty());
     }
 
     static ScopeOfWork scope() {
@@ -212,7 +284,11 @@ public final class PaperworkFixtures {
     }
 
     static CostSheet sheet() {
-        return new CostSheet(head(), new CostBook("Fernhill 2026", "January 15, 2026"), lines(), List.of(
+        return new CostSheet(
+                head(),
+                new CostBook("Fernhill 2026", "January 15, 2026"),
+                lines(),
+                List.of(
                         new CostSheetSection("Wall A, back wall", d("4562.35"), d("6843.53"), d("0.47"), d("6844.00")),
                         new CostSheetSection(
                                 "Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
@@ -244,7 +320,9 @@ public final class PaperworkFixtures {
                         new CrewRow("digging", "1 operator, 1 labourer", new BigDecimal("21.3"), new BigDecimal("2.7")),
                         new CrewRow("coating", "2 labourers", new BigDecimal("25.0"), new BigDecimal("3.1")))), List.of(
                         measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
-                        measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")), new CostNotes(notes(), List.of("Ask the neighbour about the fence before Monday.")), Optional.empty());
+                        measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
+                new CostNotes(notes(), List.of("Ask the neighbour about the fence before Monday.")),
+                Optional.empty());
     }
 
     /** Half cents that go up: 46.5 × 57.57 = 2,677.005, 1.5 × 5.29 = 7.935, 17.5 × 174.37 = 3,051.475. */
@@ -512,7 +590,17 @@ public final class PaperworkFixtures {
             String hours,
             String unitPrice,
             String price) {
-        return new CostSheetLine(code, name, section, new LineAmount(new BigDecimal(quantity), unit, text), "follows the takeoff", new LineParts(d(material), d(tax), d(labor), d(machine), d(sub), d(disposal), d(direct)), crew, new BigDecimal(hours), d(unitPrice), d(price));
+        return new CostSheetLine(
+                code,
+                name,
+                section,
+                new LineAmount(new BigDecimal(quantity), unit, text),
+                "follows the takeoff",
+                new LineParts(d(material), d(tax), d(labor), d(machine), d(sub), d(disposal), d(direct)),
+                crew,
+                new BigDecimal(hours),
+                d(unitPrice),
+                d(price));
     }
 
     private static PriceStep step(String name, String formula, String figures, String value, String text) {

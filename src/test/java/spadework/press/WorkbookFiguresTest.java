@@ -68,7 +68,8 @@ class WorkbookFiguresTest {
     @Test
     void everyLineGivesItsDirectCostAndItsPriceToTheCent() {
         List<CostSheetLine> lines = PaperworkFixtures.lines();
-        assertThat(WorkbookDump.named(costs, "lines_direct")).isEqualTo(amounts(lines, line -> line.cost().direct()));
+        assertThat(WorkbookDump.named(costs, "lines_direct"))
+                .isEqualTo(amounts(lines, line -> line.cost().direct()));
         assertThat(WorkbookDump.named(costs, "lines_price")).isEqualTo(amounts(lines, CostSheetLine::price));
     }
 
@@ -164,9 +165,9 @@ class WorkbookFiguresTest {
     void everyAmountIsANumberAndEverySumAFormula() {
         assertThat(WorkbookDump.lines(proposal))
                 .contains(
-                        "Summary!B12 = NUMERIC 46084.0 [[$-409]d mmmm yyyy]",
+                        "Summary!B12 = NUMERIC 46084.0 [[$-409]mmmm d, yyyy]",
                         "Price!C3 = NUMERIC 6844.0 [\"$\"#,##0.00;−\"$\"#,##0.00]",
-                        "Price!C7 = NUMERIC 0.0625 [0.00\\ %]",
+                        "Price!C7 = NUMERIC 0.0625 [0.00%]",
                         "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00]"
                                 + " =ROUND(price_before_tax+sales_tax,2)");
         assertThat(WorkbookDump.lines(costs))

@@ -166,12 +166,13 @@ class WorkbookFileTest {
         List<String> figures = new ArrayList<>();
         PaperworkFixtures.lines().forEach(line -> {
             figures.add(line.cost().direct().plain());
-            figures.add(line.material().plain());
+            figures.add(line.cost().material().plain());
             figures.add(line.cost().labor().plain());
             figures.add(line.unitPrice().plain());
         });
         PaperworkFixtures.sheet()
                 .buildUp()
+                .steps()
                 .forEach(step -> figures.add(step.value().toPlainString()));
         figures.removeIf(figure -> figure.length() < 5);
         return figures;

@@ -50,7 +50,7 @@ public final class GeneratedBids {
     }
 
     private static void change(ObjectNode job, Random random) {
-        for (JsonNode wall : job.get("walls")) {
+        for (JsonNode wall : job.withArray("walls")) {
             wall((ObjectNode) wall, random);
         }
         if (job.get("restoration") instanceof ObjectNode after) {
@@ -59,9 +59,9 @@ public final class GeneratedBids {
             after.put("concrete", random.nextInt(3) == 0 ? "60 sf" : "0 sf");
             after.put("sod", random.nextInt(4) == 0 ? "150 sf" : "0 sf");
         }
-        ((ObjectNode) job.get("schedule")).put("workingDays", 1 + random.nextInt(30));
+        object(job, "schedule").put("workingDays", 1 + random.nextInt(30));
         if (random.nextInt(4) == 0) {
-            ((ObjectNode) job.get("site")).remove("locateTicket");
+            object(job, "site").remove("locateTicket");
         }
         if (random.nextInt(3) == 0) {
             item(job, random);
@@ -70,17 +70,17 @@ public final class GeneratedBids {
 
     private static void wall(ObjectNode wall, Random random) {
         double depth = 2.5 + random.nextInt(40) / 10.0;
-        ((ObjectNode) wall.get("depth"))
+        wall.putObject("depth")
                 .put("start", depth + " ft")
                 .put("end", depth + random.nextInt(3) * 0.5 + " ft");
-        ObjectNode digging = (ObjectNode) wall.get("digging");
+        ObjectNode digging = object(wall, "digging");
         if (random.nextInt(4) == 0) {
             digging.put("access", "hand");
         }
         if (random.nextInt(3) == 0) {
             digging.put("protection", "shielded");
         }
-        ObjectNode condition = (ObjectNode) wall.get("condition");
+        ObjectNode condition = object(wall, "condition");
         switch (random.nextInt(3)) {
             case 0 -> condition.remove("tiedToFloor");
             case 1 -> condition.put("tiedToFloor", false);
@@ -88,7 +88,7 @@ public final class GeneratedBids {
         }
         condition.put("cracks", random.nextInt(2) == 0 ? "0 ft" : random.nextInt(30) + " ft");
         if (!wall.get("kind").asText().equals("stone")) {
-            ObjectNode finish = (ObjectNode) wall.get("finish");
+            ObjectNode finish = object(wall, "finish");
             switch (random.nextInt(3)) {
                 case 0 -> {
                     finish.removeAll();
@@ -104,6 +104,11 @@ public final class GeneratedBids {
             }
         }
         wall.put("windowWells", random.nextInt(3));
+    }
+
+    /** The object under a key; a sample may write a word there, which says what is usual. */
+    private static ObjectNode object(ObjectNode in, String key) {
+        return in.get(key) instanceof ObjectNode some ? some : in.putObject(key);
     }
 
     private static void item(ObjectNode job, Random random) {

@@ -20,7 +20,7 @@ import spadework.press.PageText;
 
 /** How long the papers of the samples are: a certificate is a leaf, a proposal is read at one sitting. */
 class PaperLengthTest {
-    private static final int MOST_WORDS = 1_650;
+    private static final int MOST_WORDS = 1_700;
 
     private static final String HEAD_OF_LINES = "Direct Unit price Price";
     private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
@@ -44,7 +44,8 @@ class PaperLengthTest {
     void theProposalIsShortAndTheSignaturesHaveCompany(Path sample) throws IOException {
         List<String> pages = pages(sample, PaperKind.PROPOSAL);
 
-        boolean handedOut = Samples.bid(sample).dossier().job().agreement().accepted().isPresent();
+        boolean handedOut =
+                Samples.bid(sample).dossier().job().agreement().accepted().isPresent();
         assertThat(pages).hasSizeLessThanOrEqualTo(handedOut ? 9 : 5);
         if (!handedOut) {
             assertThat(pages.get(0))
@@ -58,7 +59,9 @@ class PaperLengthTest {
     void theProposalOfTwoWallsIsReadAtOneSitting() throws IOException {
         String text = String.join(" ", pages(Path.of("sample-quotes/block-basement-to-swale"), PaperKind.PROPOSAL));
 
-        assertThat(Arrays.stream(text.split(" ")).filter(word -> word.matches(".*[A-Za-z].*")))
+        String body = text.replaceAll("Fennimarsh [^(]*\\(614\\) 555-0142 Job .*? page \\d of \\d", "");
+        assertThat(body).hasSizeLessThan(text.length());
+        assertThat(Arrays.stream(body.split(" ")).filter(word -> word.matches(".*[A-Za-z].*")))
                 .hasSizeLessThanOrEqualTo(MOST_WORDS);
     }
 

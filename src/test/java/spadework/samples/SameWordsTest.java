@@ -32,7 +32,7 @@ class SameWordsTest {
         assertThat(ladders).extracting(FindingNote::about).containsExactly("A, B, C, D, S1");
         assertThat(ladders)
                 .extracting(FindingNote::what)
-                .containsExactly("At walls A, B, C and D, sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
+                .containsExactly("At walls A, B, C, and D and sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
     }
 
     @Test
@@ -42,8 +42,8 @@ class SameWordsTest {
         assertThat(ProposalPaper.of(bid.dossier(), plan(bid)).notes())
                 .filteredOn(note -> note.id().equals("lead-paint"))
                 .extracting(FindingNote::what)
-                .containsExactly("Old coatings on walls A and B may hold lead. We test, or work by the federal lead"
-                        + " rule and hand you its pamphlet first.");
+                .containsExactly("The old coating on walls A and B may hold lead. We test it or follow the federal lead rule,"
+                        + " and hand you its pamphlet first.");
     }
 
     @ParameterizedTest(name = "{0}")
@@ -74,7 +74,7 @@ class SameWordsTest {
         return notes.stream()
                 .filter(note -> note.id().equals(finding.id()))
                 .anyMatch(note -> note.about().equals(finding.about())
-                        || List.of(note.about().split(", | and ")).contains(finding.about()));
+                        || List.of(note.about().split(", and |, | and ")).contains(finding.about()));
     }
 
     private static List<FindingNote> all(Bid bid) {

@@ -56,7 +56,11 @@ public final class Waterfall {
             double foot = Math.min(ground - Math.min(before, level) * scale, ground);
             if (foot - top >= 0.5) {
                 shapes.add(new Area(
-                        List.of(new Point(left, top), new Point(right, top), new Point(right, foot), new Point(left, foot)),
+                        List.of(
+                                new Point(left, top),
+                                new Point(right, top),
+                                new Point(right, foot),
+                                new Point(left, foot)),
                         Weight.THIN,
                         Role.WALL));
             }

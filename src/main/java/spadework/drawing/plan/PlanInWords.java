@@ -14,6 +14,7 @@ import spadework.job.SiteLimit;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
+import spadework.measure.Series;
 import spadework.takeoff.Cleanouts;
 
 /** The plan for whoever cannot see it: the same things in sentences. */
@@ -111,13 +112,12 @@ public final class PlanInWords {
         return label.toLowerCase(Locale.ROOT).contains(kind.toLowerCase(Locale.ROOT)) ? label : kind + " " + label;
     }
 
-    /** {@code wall A}, {@code walls A and B}, {@code walls A, B and C}. */
+    /** {@code wall A}, {@code walls A and B}, {@code walls A, B, and C}. */
     private static String named(String noun, List<String> labels) {
         if (labels.size() == 1) {
             return called(noun, labels.get(0));
         }
-        int last = labels.size() - 1;
         boolean said = labels.stream().anyMatch(label -> called(noun, label).equals(label));
-        return (said ? "" : noun + "s ") + String.join(", ", labels.subList(0, last)) + " and " + labels.get(last);
+        return (said ? "" : noun + "s ") + Series.text(labels);
     }
 }

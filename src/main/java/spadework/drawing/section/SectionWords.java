@@ -6,6 +6,7 @@ import java.util.Locale;
 import spadework.job.Protection;
 import spadework.measure.Figures;
 import spadework.measure.Length;
+import spadework.measure.Series;
 import spadework.trench.Bank;
 
 /** Every word on a section that is not the job's own. */
@@ -27,13 +28,12 @@ public final class SectionWords {
         return "Section at " + walls(walls) + ", deeper end";
     }
 
-    /** {@code wall A}, {@code walls A, B and C}. */
+    /** {@code wall A}, {@code walls A, B, and C}. */
     static String walls(List<String> labels) {
         if (labels.size() == 1) {
             return "wall " + labels.get(0);
         }
-        int last = labels.size() - 1;
-        return "walls " + String.join(", ", labels.subList(0, last)) + " and " + labels.get(last);
+        return "walls " + Series.text(labels);
     }
 
     static String footing(String thickness, String projection) {

@@ -39,8 +39,8 @@ public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> 
 
     /** The summary of a job with its price as of today. */
     public static CostSummary of(Dossier dossier, Quote quote) {
-        Simulation<Dollars> prices = Uncertainty.USUAL.prices(
-                new Case(dossier.job(), dossier.company(), dossier.book()), RUNS, SEED);
+        Simulation<Dollars> prices =
+                Uncertainty.USUAL.prices(new Case(dossier.job(), dossier.company(), dossier.book()), RUNS, SEED);
         List<Dollars> likely = List.of(prices.quantile(0.1), prices.quantile(0.5), prices.quantile(0.9));
         return new CostSummary(
                 waterfall(dossier, quote),
@@ -93,8 +93,7 @@ public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> 
         return RangeCurve.of(
                 outcomes,
                 new RangeCurve.Mark(
-                        total.amount().doubleValue(),
-                        terms.get("range.here", "price", dollars(total.amount()))),
+                        total.amount().doubleValue(), terms.get("range.here", "price", dollars(total.amount()))),
                 List.of(mark(least), mark(most)),
                 terms.get(
                         "range.words",
@@ -114,7 +113,10 @@ public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> 
 
     /** Whole dollars, for a chart. */
     private static String dollars(BigDecimal amount) {
-        String whole = String.format(Locale.ROOT, "%,d", amount.abs().setScale(0, RoundingMode.HALF_UP).longValueExact());
+        String whole = String.format(
+                Locale.ROOT,
+                "%,d",
+                amount.abs().setScale(0, RoundingMode.HALF_UP).longValueExact());
         return (amount.signum() < 0 ? "\u2212$" : "$") + whole;
     }
 }

@@ -10,6 +10,7 @@ import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
 import spadework.job.Wall;
+import spadework.measure.Series;
 import spadework.paperwork.Dossier;
 
 /**
@@ -45,12 +46,11 @@ public record FindingGroup(Finding finding, String part, List<String> walls) {
         return walls.size() > 1 ? phrases.ofWalls(finding, part, about()) : Optional.empty();
     }
 
-    /** What it is about, as {@code A, B and D}. */
+    /** What it is about, as {@code A, B, and D}. */
     String about() {
         if (walls.size() < 2) {
             return finding.about();
         }
-        int last = walls.size() - 1;
-        return String.join(", ", walls.subList(0, last)) + " and " + walls.get(last);
+        return Series.text(walls);
     }
 }

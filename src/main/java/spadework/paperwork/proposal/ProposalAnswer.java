@@ -11,8 +11,7 @@ import java.util.List;
  * @param alternatives what was considered, doing nothing among them
  * @param next what happens after a yes, in order
  */
-public record ProposalAnswer(
-        boolean contractFirst, String contact, List<Alternative> alternatives, List<String> next) {
+public record ProposalAnswer(boolean contractFirst, String contact, List<Alternative> alternatives, List<String> next) {
 
     /**
      * Another way.

@@ -32,8 +32,8 @@ final class ProposalAnswers {
     }
 
     private ProposalAnswer answer() {
-        boolean contractFirst = wantsContract(
-                job, dossier.law(), dossier.contract().proposed().total());
+        boolean contractFirst =
+                wantsContract(job, dossier.law(), dossier.contract().proposed().total());
         String contact = job.agreement()
                 .signing()
                 .flatMap(signing -> signing.sale().salesperson())
@@ -108,7 +108,8 @@ final class ProposalAnswers {
         if (dossier.takeoff().lines().stream().anyMatch(line -> line.code().equals("ENG-VISIT"))) {
             return "us";
         }
-        return dossier.findings().site().stream().anyMatch(finding -> finding.id().startsWith("engineer-"))
+        return dossier.findings().site().stream()
+                        .anyMatch(finding -> finding.id().startsWith("engineer-"))
                 ? "you"
                 : "";
     }

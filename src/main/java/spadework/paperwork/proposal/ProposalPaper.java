@@ -24,7 +24,8 @@ import spadework.pricing.OfferedPrice;
 /** Puts the proposal together. */
 public final class ProposalPaper {
     /** What the days, the preparation, the next steps and the warranty say already. */
-    private static final Set<String> TOLD_ELSEWHERE = Set.of("spoil-back", "private-lines", "locate-keep", "never-sanitary");
+    private static final Set<String> TOLD_ELSEWHERE =
+            Set.of("spoil-back", "private-lines", "locate-keep", "never-sanitary");
 
     private ProposalPaper() {}
 
@@ -38,10 +39,7 @@ public final class ProposalPaper {
                 new ProposalFound(
                         job.observations(), job.notFixed(), dossier.photos().visit()),
                 new ProposalWork(
-                        new WallWorks(dossier).all(),
-                        pipes.all(),
-                        pipes.outlets(),
-                        ProposalAnswers.engineer(dossier)),
+                        new WallWorks(dossier).all(), pipes.all(), pipes.outlets(), ProposalAnswers.engineer(dossier)),
                 price(dossier, offered),
                 WorkConditions.of(dossier),
                 WorkSchedule.of(job),

@@ -10,8 +10,7 @@ import spadework.paperwork.work.WallWork;
  *
  * @param engineer who pays the engineer's visit: {@code us}, {@code you}; empty where none is due
  */
-public record ProposalWork(
-        List<WallWork> walls, List<PipeWork> runs, List<OutletWork> outlets, String engineer) {
+public record ProposalWork(List<WallWork> walls, List<PipeWork> runs, List<OutletWork> outlets, String engineer) {
 
     public ProposalWork {
         walls = List.copyOf(walls);

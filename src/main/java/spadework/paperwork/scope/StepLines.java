@@ -104,7 +104,7 @@ final class StepLines {
     private static Set<StepKind> kinds(Measure measure, Section section) {
         return switch (measure) {
             case DUG, DIG_MACHINE -> Set.of(DIG, SPOIL);
-            case DIG_HAND -> Set.of(DIG_BY_HAND);
+            case DIG_HAND -> Set.of(DIG, DIG_BY_HAND, SPOIL);
             case SHIELD, SHIELD_DAY -> Set.of(BANK);
             case STRIP -> Set.of(STRIP);
             case CLEAN -> Set.of(SCRAPE, WASH, DRY);

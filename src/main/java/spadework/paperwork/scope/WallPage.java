@@ -74,7 +74,7 @@ final class WallPage {
 
     private void prepare(boolean lead) {
         texts.sold(StepKind.WELLS_OUT, many(work.openings().windowWells()), "count", wells());
-        if (lead) {
+        if (lead || texts.isSold(StepKind.LEAD_SAFE)) {
             texts.add(StepKind.LEAD_SAFE, "", List.of());
         }
         texts.sold(StepKind.STRIP, "", "what", String.join("; ", work.surface().strip()));

@@ -65,8 +65,8 @@ class BidsServiceTest {
             assertThat(row.get("number").asText()).isEqualTo(bid.dossier().job().number());
             assertThat(row.get("total").asText()).isEqualTo(bid.total().plain());
             CostSheet sheet = CostSheetPaper.of(bid.dossier(), bid.quote());
-            assertThat(row.get("margin").asText() + " %")
-                    .isEqualTo(sheet.agreed().map(AgreedMargin::share).orElse(sheet.margin()));
+            assertThat(row.get("margin").asText() + "%")
+                    .isEqualTo(sheet.agreed().map(AgreedMargin::share).orElse(sheet.price().margin()));
             assertThat(row.get("status").asText()).isEqualTo(standing(jobs.get(i)));
             assertThat(row.get("age").asLong())
                     .isEqualTo(ON.toEpochDay() - bid.dossier().job().issued().toEpochDay());

@@ -1,0 +1,75 @@
+package spadework.office;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.regex.Pattern;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+import org.w3c.dom.NodeList;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PageSource;
+import spadework.press.template.Templates;
+
+/** The words of a bid's papers, paragraph by paragraph, as they are printed. */
+public final class PaperBlocks {
+    private static final Set<String> BLOCKS = Set.of("p", "li", "td", "th", "h1", "h2", "h3");
+
+    /** Wording that a law prescribes, and what is drawn. */
+    private static final Pattern SET_ASIDE = Pattern.compile("notice|statement|cancel|told|prescribed|figure|header|footer");
+
+    private PaperBlocks() {}
+
+    /** By the paper's file name; wording that a law prescribes is set aside. */
+    public static Map<String, List<String>> of(Bid bid, Set<PaperKind> papers) {
+        Map<String, List<String>> found = new LinkedHashMap<>();
+        for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
+            Map<String, Object> model = new HashMap<>(sheet.model());
+            model.put("info", new PageInfo("en-US", bid.dossier().company().name(), sheet.date()));
+            String template = sheet.template() + "/page.ftlh";
+            List<String> blocks = new ArrayList<>();
+            Element page = PageSource.read(template, Templates.bundled().fill(template, model))
+                    .getDocumentElement();
+            gather((Element) page.getElementsByTagName("body").item(0), blocks);
+            found.put(sheet.file(), blocks);
+        }
+        return found;
+    }
+
+    private static void gather(Element element, List<String> blocks) {
+        if (SET_ASIDE.matcher(element.getAttribute("class")).find()) {
+            return;
+        }
+        if (BLOCKS.contains(element.getTagName()) && !holdsBlock(element)) {
+            NodeList breaks = element.getElementsByTagName("br");
+            for (int i = 0; i < breaks.getLength(); i++) {
+                breaks.item(i).setTextContent(" ");
+            }
+            String text = element.getTextContent().replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
+            if (!text.isEmpty()) {
+                blocks.add(text);
+            }
+            return;
+        }
+        NodeList children = element.getChildNodes();
+        for (int i = 0; i < children.getLength(); i++) {
+            if (children.item(i) instanceof Element child) {
+                gather(child, blocks);
+            }
+        }
+    }
+
+    private static boolean holdsBlock(Element element) {
+        NodeList all = element.getElementsByTagName("*");
+        for (int i = 0; i < all.getLength(); i++) {
+            Node one = all.item(i);
+            if (BLOCKS.contains(one.getNodeName()) || one.getNodeName().equals("svg")) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
