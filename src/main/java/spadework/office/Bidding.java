@@ -27,6 +27,7 @@ import spadework.paperwork.DossierPhotos;
 import spadework.paperwork.HouseLaw;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.ContractChecks;
+import spadework.paperwork.proposal.ProposalChecks;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
@@ -151,6 +152,7 @@ public final class Bidding {
             found.addAll(record.differences(this.understood.job()));
             paid.open().ifPresent(found::add);
             found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
+            found.addAll(ProposalChecks.of(job, understood.company()));
             found.addAll(warranty.findings(job, understood.company()));
             found.addAll(ScheduleChecks.of(
                     job, understood.company(), CrewCalendar.of(job, understood.company(), book, takeoff)));

@@ -86,8 +86,9 @@ class PlainEnglishTest {
                 .replaceAll("`[^`]*`", "that")
                 .replaceAll("\\[([^]]*)\\]\\([^)]*\\)", "$1")
                 .replaceAll("[*#]", "");
-        List<String> paragraphs =
-                Arrays.stream(plain.split("\\n\\s*\\n")).map(text -> text.replaceAll("\\s+", " ").strip()).toList();
+        List<String> paragraphs = Arrays.stream(plain.split("\\n\\s*\\n"))
+                .map(text -> text.replaceAll("\\s+", " ").strip())
+                .toList();
         assertThat(faults(paragraphs)).isEmpty();
     }
 

@@ -22,7 +22,9 @@ record ReadingGrade(int sentences, int words, int syllables) {
                 if (found.length >= 4 && sentence.matches("(?s).*[.!?:;]\\)?$")) {
                     sentences++;
                     words += found.length;
-                    syllables += Arrays.stream(found).mapToInt(ReadingGrade::syllables).sum();
+                    syllables += Arrays.stream(found)
+                            .mapToInt(ReadingGrade::syllables)
+                            .sum();
                 }
             }
         }
@@ -44,6 +46,9 @@ record ReadingGrade(int sentences, int words, int syllables) {
             return 1;
         }
         String spoken = plain.replaceAll("(?<=[^aeiouyl])e$|(?<=[^aeioutd])ed$|(?<=[^aeiouscxzg])es$", "");
-        return Math.max(1, (int) java.util.regex.Pattern.compile("[aeiouy]+").matcher(spoken).results().count());
+        return Math.max(1, (int) java.util.regex.Pattern.compile("[aeiouy]+")
+                .matcher(spoken)
+                .results()
+                .count());
     }
 }

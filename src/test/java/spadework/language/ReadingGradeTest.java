@@ -50,17 +50,18 @@ class ReadingGradeTest {
         Map<String, ReadingGrade> grades = new TreeMap<>();
         for (Path sample : Samples.papered()) {
             PaperBlocks.of(Samples.bid(sample), EnumSet.complementOf(EnumSet.of(PaperKind.COST_SHEET)))
-                    .forEach((paper, blocks) ->
-                            grades.put(sample.getFileName() + " " + paper, ReadingGrade.of(blocks)));
+                    .forEach(
+                            (paper, blocks) -> grades.put(sample.getFileName() + " " + paper, ReadingGrade.of(blocks)));
         }
         StringBuilder table = new StringBuilder("grade  words a sentence  paper\n");
-        grades.forEach((paper, grade) -> table.append(String.format(
-                Locale.ROOT, "%5.1f %17.1f  %s%n", grade.grade(), grade.wordsInASentence(), paper)));
+        grades.forEach((paper, grade) -> table.append(
+                String.format(Locale.ROOT, "%5.1f %17.1f  %s%n", grade.grade(), grade.wordsInASentence(), paper)));
         reporter.publishEntry("reading grades", table.toString());
 
         assertThat(grades).hasSizeGreaterThan(20);
         assertThat(grades)
                 .as(table.toString())
-                .allSatisfy((paper, grade) -> assertThat(grade.grade()).as(paper).isLessThanOrEqualTo(HIGHEST));
+                .allSatisfy(
+                        (paper, grade) -> assertThat(grade.grade()).as(paper).isLessThanOrEqualTo(HIGHEST));
     }
 }

@@ -619,7 +619,7 @@ class CheatsRefusedTest {
                 .orElseThrow()
                 .fact("total")
                 .orElseThrow());
-        site.editCompany(company -> at(company, "/priceRules").put("profit", "30 %"));
+        site.editCompany(company -> at(company, "/priceRules").put("profit", "30%"));
         Office today = Office.with(Optional.empty());
         assertThat(new Accepting(today, TODAY).accept(site.folder(), List.of(), Jobsite.yes()))
                 .isInstanceOf(Outcome.Issued.class);

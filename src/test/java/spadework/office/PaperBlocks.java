@@ -19,7 +19,8 @@ public final class PaperBlocks {
     private static final Set<String> BLOCKS = Set.of("p", "li", "td", "th", "h1", "h2", "h3");
 
     /** Wording that a law prescribes, and what is drawn. */
-    private static final Pattern SET_ASIDE = Pattern.compile("notice|statement|cancel|told|prescribed|figure|header|footer");
+    private static final Pattern SET_ASIDE =
+            Pattern.compile("notice|statement|cancel|told|prescribed|figure|header|footer");
 
     private PaperBlocks() {}
 
@@ -48,7 +49,10 @@ public final class PaperBlocks {
             for (int i = 0; i < breaks.getLength(); i++) {
                 breaks.item(i).setTextContent(" ");
             }
-            String text = element.getTextContent().replace('\u00a0', ' ').replaceAll("\\s+", " ").strip();
+            String text = element.getTextContent()
+                    .replace('\u00a0', ' ')
+                    .replaceAll("\\s+", " ")
+                    .strip();
             if (!text.isEmpty()) {
                 blocks.add(text);
             }

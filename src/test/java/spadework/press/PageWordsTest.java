@@ -163,12 +163,12 @@ class PageWordsTest {
         assertThat(proposal.price().unknowns())
                 .allSatisfy(row -> assertThat(text).contains(row.name() + " " + row.price()));
         assertThat(proposal.payments())
-                .allSatisfy(row ->
-                        assertThat(text).contains(
-                        row.amount().text(),
-                        row.number() + ". " + row.share() + ": "
-                                + row.when().substring(0, 1).toLowerCase(Locale.ROOT)
-                                + row.when().substring(1)));
+                .allSatisfy(row -> assertThat(text)
+                        .contains(
+                                row.amount().text(),
+                                row.number() + ". " + row.share() + ": "
+                                        + row.when().substring(0, 1).toLowerCase(Locale.ROOT)
+                                        + row.when().substring(1)));
         assertThat(text).contains("Your price $26,875.00");
     }
 

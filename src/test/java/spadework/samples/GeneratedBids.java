@@ -70,9 +70,7 @@ public final class GeneratedBids {
 
     private static void wall(ObjectNode wall, Random random) {
         double depth = 2.5 + random.nextInt(40) / 10.0;
-        wall.putObject("depth")
-                .put("start", depth + " ft")
-                .put("end", depth + random.nextInt(3) * 0.5 + " ft");
+        wall.putObject("depth").put("start", depth + " ft").put("end", depth + random.nextInt(3) * 0.5 + " ft");
         ObjectNode digging = object(wall, "digging");
         if (random.nextInt(4) == 0) {
             digging.put("access", "hand");

@@ -32,7 +32,8 @@ class SameWordsTest {
         assertThat(ladders).extracting(FindingNote::about).containsExactly("A, B, C, D, S1");
         assertThat(ladders)
                 .extracting(FindingNote::what)
-                .containsExactly("At walls A, B, C, and D and sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
+                .containsExactly(
+                        "At walls A, B, C, and D and sump pit S1 the ground is dug 6 ft 8 in to 9 ft 7½ in deep.");
     }
 
     @Test
@@ -42,8 +43,9 @@ class SameWordsTest {
         assertThat(ProposalPaper.of(bid.dossier(), plan(bid)).notes())
                 .filteredOn(note -> note.id().equals("lead-paint"))
                 .extracting(FindingNote::what)
-                .containsExactly("The old coating on walls A and B may hold lead. We test it or follow the federal lead rule,"
-                        + " and hand you its pamphlet first.");
+                .containsExactly(
+                        "The old coating on walls A and B may hold lead. We test it or follow the federal lead rule,"
+                                + " and hand you its pamphlet first.");
     }
 
     @ParameterizedTest(name = "{0}")

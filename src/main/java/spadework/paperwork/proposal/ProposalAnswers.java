@@ -103,7 +103,7 @@ final class ProposalAnswers {
         return steps;
     }
 
-    /** Who pays the engineer's visit: {@code us} where a line does, {@code you} where none does; empty where none is due. */
+    /** Who pays the engineer: {@code us} where a line does, else {@code you}; empty where none is due. */
     static String engineer(Dossier dossier) {
         if (dossier.takeoff().lines().stream().anyMatch(line -> line.code().equals("ENG-VISIT"))) {
             return "us";

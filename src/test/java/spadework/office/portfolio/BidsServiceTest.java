@@ -66,7 +66,9 @@ class BidsServiceTest {
             assertThat(row.get("total").asText()).isEqualTo(bid.total().plain());
             CostSheet sheet = CostSheetPaper.of(bid.dossier(), bid.quote());
             assertThat(row.get("margin").asText() + "%")
-                    .isEqualTo(sheet.agreed().map(AgreedMargin::share).orElse(sheet.price().margin()));
+                    .isEqualTo(sheet.agreed()
+                            .map(AgreedMargin::share)
+                            .orElse(sheet.price().margin()));
             assertThat(row.get("status").asText()).isEqualTo(standing(jobs.get(i)));
             assertThat(row.get("age").asLong())
                     .isEqualTo(ON.toEpochDay() - bid.dossier().job().issued().toEpochDay());

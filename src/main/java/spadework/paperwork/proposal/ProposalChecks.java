@@ -1,0 +1,35 @@
+package spadework.paperwork.proposal;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import spadework.company.Company;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.job.Job;
+
+/** What a homeowner has to read in a proposal and the job does not say: a heading is never printed over nothing. */
+public final class ProposalChecks {
+    private static final String PRACTICE = "common practice, no source";
+
+    private ProposalChecks() {}
+
+    /** A finding for each part that is empty; about the contractor's files, for the contractor alone. */
+    public static List<Finding> of(Job job, Company company) {
+        List<Finding> found = new ArrayList<>();
+        need(found, "proposal-nothing-wrong", job.observations().isEmpty());
+        need(
+                found,
+                "proposal-nothing-excluded",
+                job.excluded().isEmpty() && company.excluded().isEmpty());
+        need(found, "proposal-nothing-uncovered", job.warranty().notCovered().isEmpty());
+        need(found, "proposal-no-duties", job.warranty().duties().isEmpty());
+        return found;
+    }
+
+    private static void need(List<Finding> found, String id, boolean empty) {
+        if (empty) {
+            found.add(new Finding(id, Severity.MUST, "", Map.of(), PRACTICE));
+        }
+    }
+}
