@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -42,7 +43,12 @@ class SameFiguresTest {
         return Stream.concat(
                 Samples.papered().stream()
                         .map(folder -> Named.of(folder.getFileName().toString(), Samples.bid(folder)))
-                        .filter(bid -> bid.getPayload().dossier().job().agreement().accepted().isEmpty()),
+                        .filter(bid -> bid.getPayload()
+                                .dossier()
+                                .job()
+                                .agreement()
+                                .accepted()
+                                .isEmpty()),
                 IntStream.range(0, generated.size()).mapToObj(i -> Named.of("seed " + i, generated.get(i))));
     }
 
@@ -62,7 +68,8 @@ class SameFiguresTest {
             }
         }
 
-        assertThat(figures).allSatisfy((label, values) -> assertThat(values).as(label).hasSize(1));
+        assertThat(figures)
+                .allSatisfy((label, values) -> assertThat(values).as(label).hasSize(1));
         assertThat(figures.keySet()).contains("price", "start", "finish", "reply");
         assertThat(places.values().stream().filter(count -> count > 1)).hasSizeGreaterThan(5);
     }
@@ -80,18 +87,32 @@ class SameFiguresTest {
         labels.put("wall term", Pattern.compile("(?i)treated wall for ([0-9]+) years?"));
         for (Wall wall : bid.dossier().job().walls()) {
             String name = Pattern.quote(wall.label());
-            labels.put("length of " + wall.label(), Pattern.compile("Wall " + name + ", [^:;$]*?, " + FEET + "(?=[:;,]|$)"));
+            labels.put(
+                    "length of " + wall.label(),
+                    Pattern.compile("Wall " + name + ", [^:;$]*?, " + FEET + "(?=[:;,]|$)"));
             labels.put(
                     "trench of " + wall.label(),
-                    Pattern.compile("(?:^|; |, )" + name + ", [^;]*?, trench " + FEET + " deep|" + FEET + " deep at wall "
-                            + name + "(?=[,. ])"));
+                    Pattern.compile("(?:^|; |, )" + name + ", [^;]*?, trench " + FEET + " deep|" + FEET
+                            + " deep at wall " + name + "(?=[,. ])"));
         }
-        bid.dossier().job().water().drains().forEach(drain -> labels.put(
-                "pipe " + drain.label(), Pattern.compile("\\b" + Pattern.quote(drain.label()) + ", " + FEET)));
-        bid.dossier().job().water().mains().forEach(run -> labels.put(
-                "pipe " + run.label(), Pattern.compile("\\b" + Pattern.quote(run.label()) + ", " + FEET)));
-        bid.dossier().job().water().roofLines().forEach(run -> labels.put(
-                "pipe " + run.label(), Pattern.compile("\\b" + Pattern.quote(run.label()) + ", " + FEET)));
+        bid.dossier()
+                .job()
+                .water()
+                .drains()
+                .forEach(drain -> labels.put(
+                        "pipe " + drain.label(), Pattern.compile("\\b" + Pattern.quote(drain.label()) + ", " + FEET)));
+        bid.dossier()
+                .job()
+                .water()
+                .mains()
+                .forEach(run -> labels.put(
+                        "pipe " + run.label(), Pattern.compile("\\b" + Pattern.quote(run.label()) + ", " + FEET)));
+        bid.dossier()
+                .job()
+                .water()
+                .roofLines()
+                .forEach(run -> labels.put(
+                        "pipe " + run.label(), Pattern.compile("\\b" + Pattern.quote(run.label()) + ", " + FEET)));
         return labels;
     }
 
@@ -99,7 +120,8 @@ class SameFiguresTest {
         List<String> texts = new ArrayList<>();
         PaperBlocks.of(bid, PAPERS).values().forEach(texts::addAll);
         for (PaperModels.Sheet sheet : PaperModels.of(bid, PAPERS)) {
-            texts.addAll(cells(WorkbookPress.print(Templates.bundled(), sheet.template(), sheet.model(), sheet.date())));
+            texts.addAll(
+                    cells(WorkbookPress.print(Templates.bundled(), sheet.template(), sheet.model(), sheet.date())));
         }
         return texts;
     }

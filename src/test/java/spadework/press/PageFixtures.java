@@ -137,95 +137,131 @@ public final class PageFixtures {
     }
 
     public static Proposal proposal(PaperHead head) {
-        return new Proposal(head, scene(), new ProposalFound(List.of(
-                        new Observation(
-                                "Water stands on the basement floor along walls A and B after two days of rain",
-                                "A damp line 3 in high on both walls and loose paint below it; your photos of"
-                                        + " 11 January show the puddle",
-                                "the old black coating outside has flaked off and there is no drain beside the footing",
-                                "A new coat closes the face of the wall, and the drain takes the water away at the"
-                                        + " footing before it can stand against the wall",
-                                List.of("wall-a-1.jpg")),
-                        new Observation(
-                                "Two downspouts end within 2 ft of the corner of walls A and B",
-                                "Soil washed out under both outlets, and a wet corner inside straight below them",
-                                "the roof pours about half its water at the corner where the basement leaks most",
-                                "Each downspout gets its own solid pipe to the swale, so roof water no longer reaches"
-                                        + " the wall",
-                                List.of()),
-                        new Observation(
-                                "The soil beside wall B falls toward the house",
-                                "A level laid on the ground shows 2 in of fall toward the wall in the first 6 ft",
-                                "the old trench has settled",
-                                "New fill is packed in layers and the surface falls 6 in away from the house over the"
-                                        + " first 10 ft",
-                                List.of())), List.of(
-                        "Water that comes up through the floor slab where no wall is dug.",
-                        "Damp air in summer, which needs a dehumidifier and not a drain.",
-                        "Walls C and D, which are dry today and which we do not touch."), List.of()), new ProposalWork(List.of(wall("A", true), wall("B", false)), runs(), outlets(), ""), new ProposalPrice(List.of(
-                        price(
-                                "Locate and protect",
-                                "Utility marking, fence, mats over the lawn, covers on plants",
-                                "940"),
-                        price("Dig", "Machine and hand digging along both walls, soil kept on mats", "4860"),
-                        price(
-                                "Clean and repair",
-                                "Stripping, scraping, washing, crack filling, a cove at the footing",
-                                "3120"),
-                        price("Coat", "Two coats of liquid synthetic rubber, with a protection board over it", "5285"),
-                        price("Drain", "Perforated pipe in washed stone with fabric over the top, cleanouts", "4410"),
-                        price(
-                                "Carry the water away",
-                                "Solid main to the swale with an animal guard at its end",
-                                "1875"),
-                        price("Roof water", "Two downspouts in solid pipe of their own", "1240"),
-                        price("Backfill and grade", "Fill in layers, surplus hauled away, surface sloped", "3670"),
-                        price("Restore", "Topsoil, seed and straw on what we dug", "1150"),
-                        price("Permit and inspection", "Fee and visits", "325")), Dollars.of("26875.00"), Dollars.of("0"), "", Dollars.of("26875.00"), "Harrow Lane price book, February 1, 2026", List.of(
-                        unit(
-                                "Rock",
-                                "Rock that the machine's bucket cannot lift and that must be broken",
-                                "cubic yard",
-                                "185"),
-                        unit(
-                                "Buried debris",
-                                "Old concrete, stumps or rubble, with hauling and disposal",
-                                "cubic yard",
-                                "96"),
-                        unit(
-                                "Extra depth",
-                                "A footing deeper than measured, for each foot of wall and foot of depth",
-                                "foot by foot",
-                                "31.50"),
-                        unit(
-                                "Extra wall",
-                                "Another foot of wall, dug, coated and drained as walls A and B are",
-                                "foot",
-                                "288")),
+        return new Proposal(
+                head,
+                scene(),
+                new ProposalFound(
+                        List.of(
+                                new Observation(
+                                        "Water stands on the basement floor along walls A and B after two days of rain",
+                                        "A damp line 3 in high on both walls and loose paint below it; your photos of"
+                                                + " 11 January show the puddle",
+                                        "the old black coating outside has flaked off and there is no drain beside the footing",
+                                        "A new coat closes the face of the wall, and the drain takes the water away at the"
+                                                + " footing before it can stand against the wall",
+                                        List.of("wall-a-1.jpg")),
+                                new Observation(
+                                        "Two downspouts end within 2 ft of the corner of walls A and B",
+                                        "Soil washed out under both outlets, and a wet corner inside straight below them",
+                                        "the roof pours about half its water at the corner where the basement leaks most",
+                                        "Each downspout gets its own solid pipe to the swale, so roof water no longer reaches"
+                                                + " the wall",
+                                        List.of()),
+                                new Observation(
+                                        "The soil beside wall B falls toward the house",
+                                        "A level laid on the ground shows 2 in of fall toward the wall in the first 6 ft",
+                                        "the old trench has settled",
+                                        "New fill is packed in layers and the surface falls 6 in away from the house over the"
+                                                + " first 10 ft",
+                                        List.of())),
+                        List.of(
+                                "Water that comes up through the floor slab where no wall is dug.",
+                                "Damp air in summer, which needs a dehumidifier and not a drain.",
+                                "Walls C and D, which are dry today and which we do not touch."),
+                        List.of()),
+                new ProposalWork(List.of(wall("A", true), wall("B", false)), runs(), outlets(), ""),
+                new ProposalPrice(
+                        List.of(
+                                price(
+                                        "Locate and protect",
+                                        "Utility marking, fence, mats over the lawn, covers on plants",
+                                        "940"),
+                                price("Dig", "Machine and hand digging along both walls, soil kept on mats", "4860"),
+                                price(
+                                        "Clean and repair",
+                                        "Stripping, scraping, washing, crack filling, a cove at the footing",
+                                        "3120"),
+                                price(
+                                        "Coat",
+                                        "Two coats of liquid synthetic rubber, with a protection board over it",
+                                        "5285"),
+                                price(
+                                        "Drain",
+                                        "Perforated pipe in washed stone with fabric over the top, cleanouts",
+                                        "4410"),
+                                price(
+                                        "Carry the water away",
+                                        "Solid main to the swale with an animal guard at its end",
+                                        "1875"),
+                                price("Roof water", "Two downspouts in solid pipe of their own", "1240"),
+                                price(
+                                        "Backfill and grade",
+                                        "Fill in layers, surplus hauled away, surface sloped",
+                                        "3670"),
+                                price("Restore", "Topsoil, seed and straw on what we dug", "1150"),
+                                price("Permit and inspection", "Fee and visits", "325")),
+                        Dollars.of("26875.00"),
+                        Dollars.of("0"),
+                        "",
+                        Dollars.of("26875.00"),
+                        "Harrow Lane price book, February 1, 2026",
+                        List.of(
+                                unit(
+                                        "Rock",
+                                        "Rock that the machine's bucket cannot lift and that must be broken",
+                                        "cubic yard",
+                                        "185"),
+                                unit(
+                                        "Buried debris",
+                                        "Old concrete, stumps or rubble, with hauling and disposal",
+                                        "cubic yard",
+                                        "96"),
+                                unit(
+                                        "Extra depth",
+                                        "A footing deeper than measured, for each foot of wall and foot of depth",
+                                        "foot by foot",
+                                        "31.50"),
+                                unit(
+                                        "Extra wall",
+                                        "Another foot of wall, dug, coated and drained as walls A and B are",
+                                        "foot",
+                                        "288"))),
+                new WorkConditions(
+                        List.of(
+                                "Utility marking by the one-call center",
+                                "Digging, coating, drain and backfill at walls A and B",
+                                "Both downspouts in solid pipe to the swale",
+                                "Hauling surplus soil and all waste",
+                                "Seed and straw on bare soil"),
+                        List.of(
+                                "Repair of the walk by the driveway beyond the trench",
+                                "Inside painting and finishes",
+                                "Gutters and roof",
+                                "Engineering, if a wall is found to need it",
+                                "Watering the new grass"),
+                        List.of(
+                                "The footing is 8 in thick and stands 6 in out from the wall, as measured at two test holes.",
+                                "The swale is yours to drain into, as your survey shows.",
+                                "The machine can reach both walls through the gate on the east side, 8 ft wide."),
+                        List.of(
+                                "Mats on the lawn along the machine's way.",
+                                "A fence around the open trench every night.",
+                                "Siding, windows and the cooling unit covered while we wash and coat."),
+                        List.of(
+                                "Move what stands within 12 ft of walls A and B, inside and out.",
+                                "Tell us where sprinkler pipes, dog fences and garden lights run; nobody else marks them.",
+                                "Keep the driveway free from 7 in the morning.",
+                                "Keep children and pets away from the trench until the fence is gone."),
+                        List.of(
+                                "Changes are agreed in writing, with their price, before they are done.",
+                                "We hold the permit and call the inspections.",
+                                "The site is left raked and free of our waste.")),
+                new WorkSchedule(
+                        "April 13, 2026",
+                        "May 1, 2026",
+                        9,
+                        "Coating waits for a dry wall, so rain moves the dates by as many days"),
                 List.of(
-                        "Utility marking by the one-call center",
-                        "Digging, coating, drain and backfill at walls A and B",
-                        "Both downspouts in solid pipe to the swale",
-                        "Hauling surplus soil and all waste",
-                        "Seed and straw on bare soil"), List.of(
-                        "Repair of the walk by the driveway beyond the trench",
-                        "Inside painting and finishes",
-                        "Gutters and roof",
-                        "Engineering, if a wall is found to need it",
-                        "Watering the new grass"), List.of(
-                        "The footing is 8 in thick and stands 6 in out from the wall, as measured at two test holes.",
-                        "The swale is yours to drain into, as your survey shows.",
-                        "The machine can reach both walls through the gate on the east side, 8 ft wide."), List.of(
-                        "Mats on the lawn along the machine's way.",
-                        "A fence around the open trench every night.",
-                        "Siding, windows and the cooling unit covered while we wash and coat."), List.of(
-                        "Move what stands within 12 ft of walls A and B, inside and out.",
-                        "Tell us where sprinkler pipes, dog fences and garden lights run; nobody else marks them.",
-                        "Keep the driveway free from 7 in the morning.",
-                        "Keep children and pets away from the trench until the fence is gone."), List.of(
-                        "Changes are agreed in writing, with their price, before they are done.",
-                        "We hold the permit and call the inspections.",
-                        "The site is left raked and free of our waste.")), new WorkSchedule("April 13, 2026", "May 1, 2026", 9, "Coating waits for a dry wall, so rain moves the dates by as many days"), List.of(
                         payment(1, "When you sign the contract", "10%", "0.1", false, "2687.50"),
                         payment(
                                 2,
@@ -527,28 +563,36 @@ public final class PageFixtures {
                                 "90%",
                                 "0.9",
                                 true,
-                                "24187.50")), new CostSupplies(List.of(
-                        new PurchaseRow(
-                                "COAT-R",
-                                "Liquid synthetic rubber",
-                                "33.9 gal",
-                                "25%",
-                                new BigDecimal("9"),
-                                "pail of 5 gal",
-                                "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9",
-                                Optional.empty()),
-                        new PurchaseRow(
-                                "PIPE-P",
-                                "Perforated pipe",
-                                "78 ft",
-                                "5%",
-                                new BigDecimal("9"),
-                                "stick of 10 ft",
-                                "78 × 1.05 ÷ 10 = 8.19, rounded up to 9",
-                                Optional.empty())),
+                                "24187.50")),
+                new CostSupplies(
+                        List.of(
+                                new PurchaseRow(
+                                        "COAT-R",
+                                        "Liquid synthetic rubber",
+                                        "33.9 gal",
+                                        "25%",
+                                        new BigDecimal("9"),
+                                        "pail of 5 gal",
+                                        "33.9 × 1.25 ÷ 5 = 8.475, rounded up to 9",
+                                        Optional.empty()),
+                                new PurchaseRow(
+                                        "PIPE-P",
+                                        "Perforated pipe",
+                                        "78 ft",
+                                        "5%",
+                                        new BigDecimal("9"),
+                                        "stick of 10 ft",
+                                        "78 × 1.05 ÷ 10 = 8.19, rounded up to 9",
+                                        Optional.empty())),
+                        List.of(
+                                new CrewRow(
+                                        "Dig crew",
+                                        "operator, labourer",
+                                        new BigDecimal("31.5"),
+                                        new BigDecimal("3.9")),
+                                new CrewRow(
+                                        "Wall crew", "two labourers", new BigDecimal("44"), new BigDecimal("5.5")))),
                 List.of(
-                        new CrewRow("Dig crew", "operator, labourer", new BigDecimal("31.5"), new BigDecimal("3.9")),
-                        new CrewRow("Wall crew", "two labourers", new BigDecimal("44"), new BigDecimal("5.5")))), List.of(
                         measured("dig-A", "Wall A", "Soil dug, as it lies", "61.1", "cy"),
                         measured("stone-A", "Wall A", "Washed stone", "14.5", "tons"),
                         measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")),

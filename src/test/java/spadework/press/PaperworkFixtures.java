@@ -293,32 +293,60 @@ public final class PaperworkFixtures {
                         new CostSheetSection(
                                 "Wall B, kitchen side", d("2034.33"), d("3051.50"), d("0.50"), d("3052.00")),
                         new CostSheetSection(
-                                "Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"), d("2387.00"))), new CostBuildUp(d("8188.32"), List.of(
-                        step("Direct cost", "sum of the lines", "", "8188.32", "$8,188.32"),
-                        step("With contingency", "direct × (1 + c)", "8,188.32 × (1 + 0.1)", "9007.152", "$9,007.15"),
-                        step("With overhead", "cost × (1 + o)", "9,007.152 × (1 + 0.2)", "10808.5824", "$10,808.58"),
-                        step("Price", "cost ÷ (1 − m)", "10,808.5824 ÷ (1 − 0.12)", "12282.48", "$12,282.48")), new BigDecimal("0.1"), new BigDecimal("0.2"), new BigDecimal("0.12"), true, new BigDecimal("1.00"), Dollars.ZERO), new CostPrice(d("12283.00"), d("767.69"), d("13050.69"), Dollars.of("1474.42"), "12.0%"), payments(), new CostSupplies(List.of(
-                        new PurchaseRow(
-                                "COAT-RUB",
-                                "Liquid rubber",
-                                "51.4 gal",
-                                "25%",
-                                new BigDecimal("13"),
-                                "5 gal pail",
-                                "ceil(51.4 × 1.25 ÷ 5) = 13",
-                                Optional.empty()),
-                        new PurchaseRow(
-                                "PIPE-PERF",
-                                "Perforated pipe",
-                                "72.5 ft",
-                                "5%",
-                                new BigDecimal("8"),
-                                "10 ft stick",
-                                "ceil(72.5 × 1.05 ÷ 10) = 8",
-                                Optional.empty())),
+                                "Footing drain and outlet", d("1591.64"), d("2387.45"), d("-0.45"), d("2387.00"))),
+                new CostBuildUp(
+                        d("8188.32"),
+                        List.of(
+                                step("Direct cost", "sum of the lines", "", "8188.32", "$8,188.32"),
+                                step(
+                                        "With contingency",
+                                        "direct × (1 + c)",
+                                        "8,188.32 × (1 + 0.1)",
+                                        "9007.152",
+                                        "$9,007.15"),
+                                step(
+                                        "With overhead",
+                                        "cost × (1 + o)",
+                                        "9,007.152 × (1 + 0.2)",
+                                        "10808.5824",
+                                        "$10,808.58"),
+                                step("Price", "cost ÷ (1 − m)", "10,808.5824 ÷ (1 − 0.12)", "12282.48", "$12,282.48")),
+                        new BigDecimal("0.1"),
+                        new BigDecimal("0.2"),
+                        new BigDecimal("0.12"),
+                        true,
+                        new BigDecimal("1.00"),
+                        Dollars.ZERO),
+                new CostPrice(d("12283.00"), d("767.69"), d("13050.69"), Dollars.of("1474.42"), "12.0%"),
+                payments(),
+                new CostSupplies(
+                        List.of(
+                                new PurchaseRow(
+                                        "COAT-RUB",
+                                        "Liquid rubber",
+                                        "51.4 gal",
+                                        "25%",
+                                        new BigDecimal("13"),
+                                        "5 gal pail",
+                                        "ceil(51.4 × 1.25 ÷ 5) = 13",
+                                        Optional.empty()),
+                                new PurchaseRow(
+                                        "PIPE-PERF",
+                                        "Perforated pipe",
+                                        "72.5 ft",
+                                        "5%",
+                                        new BigDecimal("8"),
+                                        "10 ft stick",
+                                        "ceil(72.5 × 1.05 ÷ 10) = 8",
+                                        Optional.empty())),
+                        List.of(
+                                new CrewRow(
+                                        "digging",
+                                        "1 operator, 1 labourer",
+                                        new BigDecimal("21.3"),
+                                        new BigDecimal("2.7")),
+                                new CrewRow("coating", "2 labourers", new BigDecimal("25.0"), new BigDecimal("3.1")))),
                 List.of(
-                        new CrewRow("digging", "1 operator, 1 labourer", new BigDecimal("21.3"), new BigDecimal("2.7")),
-                        new CrewRow("coating", "2 labourers", new BigDecimal("25.0"), new BigDecimal("3.1")))), List.of(
                         measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
                         measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
                 new CostNotes(notes(), List.of("Ask the neighbour about the fence before Monday.")),

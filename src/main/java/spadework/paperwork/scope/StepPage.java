@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
 /** The page of the scope on which a step stands. */

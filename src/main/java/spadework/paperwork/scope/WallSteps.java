@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
 import java.util.List;

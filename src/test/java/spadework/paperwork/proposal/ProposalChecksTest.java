@@ -1,3 +1,4 @@
+// SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.proposal;
 
 import static org.assertj.core.api.Assertions.assertThat;
@@ -36,8 +37,8 @@ class ProposalChecksTest {
         assertThat(ids(bid)).contains("proposal-nothing-wrong").doesNotContain("proposal-nothing-excluded");
         assertThat(bid.findings())
                 .filteredOn(finding -> finding.id().equals("proposal-nothing-wrong"))
-                .allSatisfy(finding ->
-                        assertThat(Samples.office().action(finding)).contains("Write what you saw"));
+                .allSatisfy(
+                        finding -> assertThat(Samples.office().action(finding)).contains("Write what you saw"));
     }
 
     private static List<String> ids(Bid bid) {
