@@ -3,7 +3,6 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
@@ -13,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
 import spadework.office.Office;
 import spadework.office.agreement.Accepting;
 
@@ -45,7 +45,7 @@ final class AcceptCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Accepting accepting = new Accepting(Office.with(arguments.templates()), LocalDate.now());
+        Accepting accepting = new Accepting(Office.with(arguments.templates()), Today.of(spec));
         return OutcomeReport.of(job, accepting.accept(job, taken, signed.yes()), spec.commandLine());
     }
 }

@@ -3,7 +3,6 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -13,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
 import spadework.office.Office;
 import spadework.office.agreement.Deciding;
 
@@ -54,7 +54,7 @@ final class ChangeCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Deciding deciding = new Deciding(Office.with(arguments.templates()), LocalDate.now());
+        Deciding deciding = new Deciding(Office.with(arguments.templates()), Today.of(spec));
         return OutcomeReport.of(job, deciding.decide(job, number, decision.accepted, signed.yes()), spec.commandLine());
     }
 }

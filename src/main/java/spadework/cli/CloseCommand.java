@@ -13,6 +13,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
 import spadework.office.Office;
 import spadework.office.agreement.Closing;
 
@@ -50,7 +51,7 @@ final class CloseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        Closing closing = new Closing(Office.with(arguments.templates()), LocalDate.now());
+        Closing closing = new Closing(Office.with(arguments.templates()), Today.of(spec));
         return OutcomeReport.of(job, closing.close(job, on, completed, waived), spec.commandLine());
     }
 }

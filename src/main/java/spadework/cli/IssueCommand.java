@@ -3,7 +3,6 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -11,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
 import spadework.office.Office;
 import spadework.office.agreement.Issuing;
 
@@ -34,6 +34,6 @@ final class IssueCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         return OutcomeReport.of(
-                job, new Issuing(Office.with(arguments.templates()), LocalDate.now()).issue(job), spec.commandLine());
+                job, new Issuing(Office.with(arguments.templates()), Today.of(spec)).issue(job), spec.commandLine());
     }
 }

@@ -10,6 +10,7 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.Today;
 import spadework.office.agreement.Losing;
 
 /** Write down that the homeowner did not take the proposal. */
@@ -37,6 +38,6 @@ final class LostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return OutcomeReport.of(job, Losing.lose(job, on, reason, LocalDate.now()), spec.commandLine());
+        return OutcomeReport.of(job, Losing.lose(job, on, reason, Today.of(spec)), spec.commandLine());
     }
 }

@@ -5,10 +5,12 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ScopeType;
 import spadework.cli.option.ExitCode;
+import spadework.cli.option.Today;
 import spadework.press.signing.SigningKey;
 import spadework.reason.Reason;
 
@@ -20,10 +22,25 @@ import spadework.reason.Reason;
         scope = ScopeType.INHERIT,
         description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
         subcommands = {
-            DocumentsCommand.class, PriceCommand.class, CheckCommand.class, IssueCommand.class, AcceptCommand.class,
-            ChangeCommand.class, CloseCommand.class, RegisterCommand.class, WarrantyCommand.class, BookCommand.class,
-            BidsCommand.class, CopyCommand.class, RepriceCommand.class, LostCommand.class, FeedbackCommand.class,
-            FigureCommand.class, FormCommand.class, KeyCommand.class
+            DocumentsCommand.class,
+            PriceCommand.class,
+            CheckCommand.class,
+            IssueCommand.class,
+            AcceptCommand.class,
+            ChangeCommand.class,
+            CancelJobCommand.class,
+            CloseCommand.class,
+            RegisterCommand.class,
+            WarrantyCommand.class,
+            BookCommand.class,
+            BidsCommand.class,
+            CopyCommand.class,
+            RepriceCommand.class,
+            LostCommand.class,
+            FeedbackCommand.class,
+            FigureCommand.class,
+            FormCommand.class,
+            KeyCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -34,7 +51,22 @@ import spadework.reason.Reason;
         },
         footerHeading = "%nExample:%n",
         footer = "  spadework documents sample-quotes/block-basement-to-swale --out documents")
-public final class Spadework {
+public final class Spadework implements Today {
+    private final LocalDate today;
+
+    public Spadework() {
+        this(LocalDate.now());
+    }
+
+    /** The program on a day. */
+    Spadework(LocalDate today) {
+        this.today = today;
+    }
+
+    @Override
+    public LocalDate today() {
+        return today;
+    }
 
     public static void main(String[] arguments) {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
@@ -58,7 +90,12 @@ public final class Spadework {
 
     /** Runs one command line and answers its exit code. */
     static int run(PrintWriter out, PrintWriter err, String... arguments) {
-        CommandLine line = new CommandLine(new Spadework())
+        return run(new Spadework(), out, err, arguments);
+    }
+
+    /** The same on a day of its own. */
+    static int run(Spadework program, PrintWriter out, PrintWriter err, String... arguments) {
+        CommandLine line = new CommandLine(program)
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((exception, command, parsed) -> {

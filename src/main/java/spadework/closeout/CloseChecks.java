@@ -10,9 +10,12 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.job.Agreement;
 import spadework.job.AsBuilt;
+import spadework.job.BuiltPipe;
+import spadework.job.BuiltWall;
 import spadework.job.Change;
 import spadework.job.ChangeState;
 import spadework.job.FlowTest;
+import spadework.job.HoldPoint;
 import spadework.job.Job;
 import spadework.job.Wall;
 
@@ -79,12 +82,33 @@ public final class CloseChecks {
         pipes().stream()
                 .filter(label -> built.pipe(label).isEmpty())
                 .forEach(label -> must("close-pipe-not-recorded", label, Map.of()));
-        built.walls().stream()
-                .filter(wall -> wall.holdPoints().isEmpty())
-                .forEach(wall -> advise("close-no-hold-point", wall.label(), Map.of()));
+        pipes().stream()
+                .filter(label ->
+                        built.pipe(label).filter(CloseChecks::isLevelled).isEmpty())
+                .filter(label -> built.pipe(label).isPresent())
+                .forEach(label -> must("close-level-not-recorded", label, Map.of()));
+        agreed.walls().forEach(wall -> built.wall(wall.label()).ifPresent(as -> holdPoints(wall, as)));
         built.walls().stream()
                 .filter(wall -> wall.batches().isEmpty())
                 .forEach(wall -> advise("close-no-batch", wall.label(), Map.of()));
+    }
+
+    private static boolean isLevelled(BuiltPipe pipe) {
+        return pipe.startInvert().isPresent() && pipe.endInvert().isPresent();
+    }
+
+    /** A, the footing and the bare wall; B, what was put on it. C is the flow test. */
+    private void holdPoints(Wall wall, BuiltWall built) {
+        for (String letter : List.of("A", "B")) {
+            List<HoldPoint> points = built.holdPoints().stream()
+                    .filter(point -> point.isOf(letter))
+                    .toList();
+            if (points.isEmpty()) {
+                must("close-hold-point-missing", wall.label(), Map.of("point", letter));
+            } else if (points.stream().noneMatch(HoldPoint::isProved)) {
+                must("close-hold-point-unproved", wall.label(), Map.of("point", letter));
+            }
+        }
     }
 
     private List<String> pipes() {
@@ -109,20 +133,27 @@ public final class CloseChecks {
         }
     }
 
-    /** The last test counts: one that failed may be fixed and run again. */
+    /** Each line that carries water was promised a test. The last one counts: one that failed may be fixed. */
     private void flow() {
-        if (agreed.water().drains().isEmpty() || agreement.asBuilt().isEmpty()) {
+        if (agreement.asBuilt().isEmpty()) {
             return;
         }
+        List<String> lines = new ArrayList<>();
+        agreed.water().drains().forEach(drain -> lines.add(drain.label()));
+        agreed.water().roofLines().forEach(run -> lines.add(run.label()));
         List<FlowTest> tests = agreement.asBuilt().get().flowTests();
-        Optional<FlowTest> last = tests.stream().reduce((one, next) -> next.on().isBefore(one.on()) ? one : next);
-        if (last.isEmpty()) {
-            must("close-no-flow-test", "", Map.of());
-        } else if (!last.get().passed()) {
-            must(
-                    "close-flow-test-failed",
-                    "",
-                    Map.of("on", day(last.get().on()), "what", last.get().what()));
+        for (String line : lines) {
+            Optional<FlowTest> last = tests.stream()
+                    .filter(test -> test.line().map(line::equals).orElse(lines.size() == 1))
+                    .reduce((one, next) -> next.on().isBefore(one.on()) ? one : next);
+            if (last.isEmpty()) {
+                must(tests.isEmpty() ? "close-no-flow-test" : "close-line-not-tested", line, Map.of());
+            } else if (!last.get().passed()) {
+                must(
+                        "close-flow-test-failed",
+                        line,
+                        Map.of("on", day(last.get().on()), "what", last.get().what()));
+            }
         }
     }
 

@@ -31,6 +31,7 @@ public enum FieldKind {
             Map.entry("text", TEXT),
             Map.entry("label", LABEL),
             Map.entry("length", LENGTH),
+            Map.entry("lengthOrUnknown", LENGTH),
             Map.entry("level", LEVEL),
             Map.entry("area", AREA),
             Map.entry("rainRate", RAIN),
@@ -55,7 +56,7 @@ public enum FieldKind {
      */
     public DraftValue written(String typed) {
         boolean bare = (this == COUNT && typed.strip().matches("-?(0|[1-9]\\d*)"))
-                || (this == YES_OR_NO && (typed.equals("true") || typed.equals("false")));
+                || ((this == YES_OR_NO || this == CHOICE) && (typed.equals("true") || typed.equals("false")));
         return bare ? new DraftValue.Bare(typed.strip()) : new DraftValue.Text(typed);
     }
 

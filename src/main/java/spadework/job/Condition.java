@@ -2,6 +2,7 @@
 package spadework.job;
 
 import java.util.Optional;
+import java.util.Set;
 import spadework.measure.Length;
 
 /**
@@ -14,6 +15,7 @@ import spadework.measure.Length;
  * @param bow how far the wall leans or bows in; empty when nobody measured it
  * @param footingUndermined soil is missing under the footing
  * @param tiedToFloor the floor above is fastened to the top of the wall; empty when nobody looked
+ * @param unseen what nobody looked at; what stands for it above is no more than a placeholder
  */
 public record Condition(
         Surface surface,
@@ -22,4 +24,10 @@ public record Condition(
         boolean displaced,
         Optional<Length> bow,
         boolean footingUndermined,
-        Optional<Boolean> tiedToFloor) {}
+        Optional<Boolean> tiedToFloor,
+        Set<Unseen> unseen) {
+
+    public Condition {
+        unseen = Set.copyOf(unseen);
+    }
+}

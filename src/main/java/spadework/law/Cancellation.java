@@ -12,6 +12,8 @@ public record Cancellation(List<Deadline> deadlines) {
     /** Business days of 16 CFR 429.1. */
     public static final int FEDERAL_DAYS = 3;
 
+    private static final int REFUND_DAYS = 10;
+
     public Cancellation {
         deadlines = List.copyOf(deadlines);
     }
@@ -64,5 +66,13 @@ public record Cancellation(List<Deadline> deadlines) {
                 .map(Deadline::last)
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
+    }
+
+    /**
+     * The last day to give back what was paid: ten business days after a notice of cancellation was received, that day
+     * not counted (16 CFR 429.1(g)). Days on which holidays are observed count, so that it is never too late.
+     */
+    public static LocalDate refundBy(LocalDate noticeReceived) {
+        return DayCount.FEDERAL.lastDay(noticeReceived, REFUND_DAYS);
     }
 }

@@ -14,10 +14,16 @@ import spadework.money.Dollars;
  * @param numerator of the share
  * @param denominator of the share
  * @param sum for {@link DepositKind#LESSER_OF}
+ * @param valueOfWork whether later payments may not run ahead of the work that is done
  * @param from the price from which the limit holds; empty when it always does
  */
 public record DepositCap(
-        DepositKind kind, int numerator, int denominator, Optional<Dollars> sum, Optional<Dollars> from) {
+        DepositKind kind,
+        int numerator,
+        int denominator,
+        Optional<Dollars> sum,
+        Optional<Dollars> from,
+        boolean valueOfWork) {
 
     /**
      * The most that may be taken at signing; empty where no limit applies.

@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -31,6 +32,7 @@ import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
 import spadework.office.records.SignedSource;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.contract.CancellationAcknowledgment;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.press.template.Templates;
 import spadework.pricebook.PriceBook;
@@ -208,6 +210,17 @@ public final class Office {
     public Map<String, byte[]> issued(Bid bid, Set<PaperKind> papers, SealMark mark) throws IOException {
         return SignedPapers.of(
                 printer.print(bid, papers, mark.text()), bid.dossier().job().issued());
+    }
+
+    /**
+     * The acknowledgment of a cancellation, as page and workbook by name, issued as other papers are.
+     *
+     * @throws IOException if the key cannot be used
+     */
+    public Map<String, byte[]> acknowledgment(
+            Bid bid, CancellationAcknowledgment cancellation, LocalDate date, SealMark mark) throws IOException {
+        return SignedPapers.of(
+                printer.apart(bid, "cancellation", Map.of("cancellation", cancellation), date, mark.text()), date);
     }
 
     public Templates templates() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office;
 
+import java.time.LocalDate;
 import java.util.Deque;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -102,6 +103,21 @@ public final class PaperPrinter {
         Map<String, byte[]> files = new LinkedHashMap<>();
         sheets.forEach(sheet -> files.put(sheet.file() + ".pdf", done.get(sheet.file())));
         files.putAll(books);
+        return files;
+    }
+
+    /**
+     * Page and workbook of a paper that is none of the set.
+     *
+     * @param template the folder of its templates, which is its name as well
+     * @param date the day that it carries
+     * @param recordCode the code of the register at the foot of its pages
+     */
+    Map<String, byte[]> apart(Bid bid, String template, Map<String, Object> model, LocalDate date, String recordCode) {
+        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), date, recordCode);
+        Map<String, byte[]> files = new LinkedHashMap<>();
+        files.put(template + ".pdf", got(press()).print(template, model, info));
+        files.put(template + ".xlsx", WorkbookPress.print(templates, template, model, date));
         return files;
     }
 

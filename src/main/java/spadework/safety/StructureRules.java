@@ -7,9 +7,11 @@ import static spadework.safety.Found.stop;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.job.Condition;
+import spadework.job.Unseen;
 import spadework.job.Wall;
 import spadework.job.WallKind;
 import spadework.measure.Length;
@@ -76,6 +78,12 @@ final class StructureRules implements Rule {
         List<Finding> found = new ArrayList<>();
         if (wall.condition().bow().isEmpty()) {
             found.add(must("bow-unmeasured", wall.label(), PRACTICE));
+        }
+        for (Unseen unseen : Unseen.values()) {
+            if (wall.condition().unseen().contains(unseen)) {
+                String id = "unseen-" + unseen.name().toLowerCase(Locale.ROOT).replace('_', '-');
+                found.add(must(id, wall.label(), PRACTICE));
+            }
         }
         if (wall.condition().tiedToFloor().isEmpty()) {
             found.add(must("tie-unseen", wall.label(), "IRC R404.1.7 (2009 edition on)"));

@@ -28,6 +28,13 @@ public final class ClaimRules {
                 .filter(day -> day.isAfter(step.on()))
                 .ifPresent(day -> faults.add(
                         fault("--inspected", day + ", after the day of this entry", step.on() + " or earlier")));
+        step.inspected()
+                .filter(day -> day.isBefore(with.opened()))
+                .ifPresent(day -> faults.add(
+                        fault("--inspected", day + ", before the claim was made", with.opened() + " or later")));
+        if (with.steps().size() == 1) {
+            cover(warranty, step, faults);
+        }
         step.closed()
                 .filter(day -> day.isBefore(with.opened()))
                 .ifPresent(day -> faults.add(
@@ -53,7 +60,46 @@ public final class ClaimRules {
                     "a claim is turned down by what the certificate does not cover or by a duty of the owner, in the"
                             + " certificate's words; where none of them fits, it is covered"));
         }
+        if (!with.last(ClaimStep::covered).orElse(true)
+                && with.last(ClaimStep::cause).filter(text -> !text.isBlank()).isEmpty()) {
+            boolean duty = with.last(ClaimStep::clause)
+                    .filter(text -> warranty.terms().duties().stream()
+                            .anyMatch(one -> plain(one).equals(plain(text))))
+                    .isPresent();
+            faults.add(new Fault(
+                    Place.ofFile("--cause"),
+                    duty ? "a missed duty alone" : "no cause",
+                    duty ? "what the missed duty caused, as it was found" : "what brought the water, as it was found",
+                    duty
+                            ? "a missed duty turns a claim down only where it caused the leak: say with --cause how it"
+                                    + " did; where it did not, the claim is covered"
+                            : "say it with --cause, so that the owner can answer"));
+        }
         return faults;
+    }
+
+    /** A claim is about something that was first seen while some part was in force. */
+    private static void cover(Warranty warranty, ClaimStep step, List<Fault> faults) {
+        LocalDate seen = step.since().orElse(step.on());
+        step.since()
+                .filter(day -> day.isAfter(step.on()))
+                .ifPresent(day ->
+                        faults.add(fault("--since", day + ", after the day of the claim", step.on() + " or earlier")));
+        if (seen.isBefore(warranty.firstDay())) {
+            faults.add(new Fault(
+                    Place.ofFile(step.since().isPresent() ? "--since" : "--on"),
+                    seen + ", before the warranty begins",
+                    warranty.firstDay() + " or later",
+                    "what was seen before the work was complete belongs to the work itself: mend it under the"
+                            + " contract"));
+        } else if (seen.isAfter(warranty.lastDay())) {
+            faults.add(new Fault(
+                    Place.ofFile(step.since().isPresent() ? "--since" : "--on"),
+                    seen + ", after the last part ended",
+                    warranty.lastDay() + " or earlier",
+                    "ask since when it was seen and give that day with --since; what failed in the term counts. State"
+                            + " law may reach further: ask counsel"));
+        }
     }
 
     /** The step with its clause in the certificate's own words. */

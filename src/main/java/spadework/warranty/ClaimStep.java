@@ -13,10 +13,12 @@ import spadework.money.Dollars;
  * @param on the day it was made known or decided
  * @param certificate number of the certificate it is made on, in the first step
  * @param seen what the owner saw
+ * @param since the day on which it was first seen; that of the claim where it is left out
  * @param wall label of the wall or run, when the owner names one
  * @param inspected the day somebody looked
  * @param covered whether the warranty covers it
  * @param clause what that rests on, in the certificate's words
+ * @param cause what brought the water, where the claim is turned down
  * @param remedy what is done
  * @param cost what that cost the contractor
  * @param closed the day it was done with
@@ -25,10 +27,12 @@ public record ClaimStep(
         LocalDate on,
         Optional<String> certificate,
         Optional<String> seen,
+        Optional<LocalDate> since,
         Optional<String> wall,
         Optional<LocalDate> inspected,
         Optional<Boolean> covered,
         Optional<String> clause,
+        Optional<String> cause,
         Optional<String> remedy,
         Optional<Dollars> cost,
         Optional<LocalDate> closed) {
@@ -38,10 +42,12 @@ public record ClaimStep(
         Map<String, String> facts = new LinkedHashMap<>();
         certificate.ifPresent(value -> facts.put("certificate", value));
         seen.ifPresent(value -> facts.put("seen", value));
+        since.ifPresent(value -> facts.put("since", value.toString()));
         wall.ifPresent(value -> facts.put("wall", value));
         inspected.ifPresent(value -> facts.put("inspected", value.toString()));
         covered.ifPresent(value -> facts.put("covered", value ? "yes" : "no"));
         clause.ifPresent(value -> facts.put("clause", value));
+        cause.ifPresent(value -> facts.put("cause", value));
         remedy.ifPresent(value -> facts.put("remedy", value));
         cost.ifPresent(value -> facts.put("cost", value.plain()));
         closed.ifPresent(value -> facts.put("closed", value.toString()));
@@ -58,10 +64,12 @@ public record ClaimStep(
                 on,
                 Optional.ofNullable(facts.get("certificate")),
                 Optional.ofNullable(facts.get("seen")),
+                Optional.ofNullable(facts.get("since")).map(LocalDate::parse),
                 Optional.ofNullable(facts.get("wall")),
                 Optional.ofNullable(facts.get("inspected")).map(LocalDate::parse),
                 Optional.ofNullable(facts.get("covered")).map("yes"::equals),
                 Optional.ofNullable(facts.get("clause")),
+                Optional.ofNullable(facts.get("cause")),
                 Optional.ofNullable(facts.get("remedy")),
                 Optional.ofNullable(facts.get("cost")).map(Dollars::of),
                 Optional.ofNullable(facts.get("closed")).map(LocalDate::parse));
@@ -69,11 +77,24 @@ public record ClaimStep(
 
     /** The same, made on a certificate. */
     public ClaimStep on(String number) {
-        return new ClaimStep(on, Optional.of(number), seen, wall, inspected, covered, clause, remedy, cost, closed);
+        return new ClaimStep(
+                on, Optional.of(number), seen, since, wall, inspected, covered, clause, cause, remedy, cost, closed);
     }
 
     /** The same with another wording of the clause. */
     ClaimStep withClause(String words) {
-        return new ClaimStep(on, certificate, seen, wall, inspected, covered, Optional.of(words), remedy, cost, closed);
+        return new ClaimStep(
+                on,
+                certificate,
+                seen,
+                since,
+                wall,
+                inspected,
+                covered,
+                Optional.of(words),
+                cause,
+                remedy,
+                cost,
+                closed);
     }
 }

@@ -5,12 +5,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Fault;
-import spadework.finding.Finding;
 import spadework.finding.Place;
-import spadework.finding.Severity;
 
 /** Holds a transfer to a later owner to the warranty's own terms. */
 public final class TransferRules {
@@ -20,13 +17,25 @@ public final class TransferRules {
      * What keeps a warranty from passing on.
      *
      * @param on the day the new owner's notice came
-     * @param sold the day of the sale, where it is known
+     * @param sold the day of the sale
+     * @param withoutSale that it passed by inheritance or divorce: neither counts as a transfer nor has a sale
      * @param waived why a late notice is taken all the same; it is registered
      */
     public static List<Fault> faults(
-            Warranty warranty, LocalDate on, Optional<LocalDate> sold, Optional<String> waived) {
+            Warranty warranty,
+            LocalDate on,
+            Optional<LocalDate> sold,
+            Optional<String> waived,
+            Optional<String> withoutSale) {
         List<Fault> faults = new ArrayList<>();
-        if (warranty.terms().transfers() < 1) {
+        if (sold.isPresent() == withoutSale.isPresent()) {
+            faults.add(new Fault(
+                    Place.ofFile("--sold"),
+                    sold.isPresent() ? "a sale, and that there was none" : "no day of the sale",
+                    "the day of the sale; or --unsold with inheritance or divorce",
+                    "ask the new owner for it: the days of notice are counted from there"));
+        }
+        if (warranty.terms().transfers() < 1 && withoutSale.isEmpty()) {
             faults.add(new Fault(
                     Place.ofFile(warranty.number()),
                     "no transfer left",
@@ -53,18 +62,6 @@ public final class TransferRules {
                         "at most " + warranty.terms().transferNoticeDays() + " days after it",
                         "the certificate does not bind you to it; to pass it on all the same, say why with --waive")));
         return faults;
-    }
-
-    /** What has to be known about a transfer. */
-    public static List<Finding> findings(Warranty warranty, Optional<LocalDate> sold) {
-        return sold.isPresent()
-                ? List.of()
-                : List.of(new Finding(
-                        "transfer-sale-unknown",
-                        Severity.ADVISE,
-                        warranty.number(),
-                        Map.of("days", String.valueOf(warranty.terms().transferNoticeDays())),
-                        "certificate " + warranty.number()));
     }
 
     private static boolean isLate(Warranty warranty, LocalDate on, LocalDate sold) {

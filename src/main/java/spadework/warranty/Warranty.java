@@ -64,4 +64,15 @@ public record Warranty(
                 coverage,
                 terms.withTransfers(terms.transfers() - 1));
     }
+
+    /** The same warranty for whoever inherited the house or kept it in a divorce: no transfer is used up. */
+    public Warranty inherited(String newNumber, List<String> newOwners) {
+        return new Warranty(
+                newNumber,
+                Optional.of(first()),
+                job,
+                new WarrantyParties(newOwners, parties.address(), parties.contractor()),
+                coverage,
+                terms);
+    }
 }

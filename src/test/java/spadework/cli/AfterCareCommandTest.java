@@ -50,7 +50,8 @@ class AfterCareCommandTest {
     private int run(String... arguments) {
         out = new StringWriter();
         err = new StringWriter();
-        return Spadework.run(new PrintWriter(out, true), new PrintWriter(err, true), arguments);
+        Spadework then = new Spadework(LocalDate.of(2041, 4, 2));
+        return Spadework.run(then, new PrintWriter(out, true), new PrintWriter(err, true), arguments);
     }
 
     private int claim(String... arguments) {
@@ -189,7 +190,9 @@ class AfterCareCommandTest {
                         "--covered",
                         "no",
                         "--clause",
-                        "condensation"))
+                        "condensation",
+                        "--cause",
+                        "cold wall, warm air"))
                 .isZero();
         assertThat(out.toString())
                 .contains(
@@ -215,7 +218,7 @@ class AfterCareCommandTest {
         assertThat(out.toString())
                 .contains(
                         "  Claim 2026-014-CL1: closed",
-                        "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation",
+                        "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation; cause cold wall, warm air",
                         "    2027-03-20  covered yes; remedy joint sealed; cost 410.00; closed 2027-03-20");
         assertThat(run("register", "check", job.toString())).isZero();
     }
@@ -224,7 +227,17 @@ class AfterCareCommandTest {
     void claimThatCannotBeWrittenDownNamesEveryFaultAndWritesNothing() throws IOException {
         claim("--on", "2027-03-01", "--seen", "water");
         byte[] before = Files.readAllBytes(job.resolve("register.jsonl"));
-        assertThat(claim("--number", "2026-014-CL1", "--on", "2027-03-02", "--covered", "no", "--clause", "act of god"))
+        assertThat(claim(
+                        "--number",
+                        "2026-014-CL1",
+                        "--on",
+                        "2027-03-02",
+                        "--covered",
+                        "no",
+                        "--cause",
+                        "x",
+                        "--clause",
+                        "act of god"))
                 .isEqualTo(1);
         assertThat(err.toString()).startsWith("--clause: found \"act of god\"; allowed: Water that comes over");
         assertThat(claim("--number", "2026-014-CL1", "--on", "2027-03-02", "--covered", "maybe", "--cost", "$5"))

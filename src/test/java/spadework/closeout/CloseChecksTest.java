@@ -102,11 +102,13 @@ class CloseChecksTest {
                 gallons,
                 List.of("K-1"),
                 Optional.of("55 °F"),
-                List.of(new HoldPoint("dry", DAY, "Test Person", Optional.empty())));
+                List.of(
+                        new HoldPoint("A, dry", DAY, "Test Person", Optional.of("dry.jpg")),
+                        new HoldPoint("B, coated", DAY, "Test Person", Optional.empty(), Optional.of("seen"))));
     }
 
     private static BuiltPipe pipe(String label) {
-        return new BuiltPipe(label, Length.ofFeet(40), Optional.empty(), Optional.empty());
+        return new BuiltPipe(label, Length.ofFeet(40), Optional.of(Length.ofFeet(92)), Optional.of(Length.ofFeet(91)));
     }
 
     private static FlowTest test(int day, boolean passed) {

@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.LongStream;
@@ -55,6 +57,38 @@ class ContractingTest {
     private static Job with(List<Change> changes) {
         return Agreements.with(
                 JOB, Agreements.agreement(List.of(), Optional.of(Agreements.accepted(List.of(), List.of())), changes));
+    }
+
+    /** A later program may reckon otherwise: what the register has sealed is the price, down to each payment. */
+    @Test
+    void sealedFiguresStandWhateverIsReckonedToday() {
+        Job job = with(List.of(Agreements.change(
+                1,
+                Agreements.wall("C", 20),
+                List.of(),
+                1,
+                ChangeState.ACCEPTED,
+                Optional.of(Agreements.signed("5.00")))));
+        Contract today = contract(job);
+        Map<String, Dollars> figures = new HashMap<>(SealedFigures.of(today));
+        Dollars more = Dollars.of("1000.00");
+        figures.computeIfPresent("total", (name, was) -> was.plus(more));
+        figures.computeIfPresent("proposed.price", (name, was) -> was.plus(more));
+        figures.computeIfPresent("payment.1", (name, was) -> was.plus(more));
+        Sum change = new Sum(Dollars.of("777.00"), Dollars.ZERO);
+        Contract signed = Contracting.of(job, COMPANY, BOOK, QUOTE, new SealedFigures(figures, Map.of(1, change)));
+
+        assertThat(signed.contracted().total())
+                .isEqualTo(today.contracted().total().plus(more));
+        assertThat(signed.payments().get(0).amount())
+                .isEqualTo(today.payments().get(0).amount().plus(more));
+        assertThat(signed.changes().get(0).agreed()).isEqualTo(change);
+        assertThat(signed.total())
+                .isEqualTo(today.contracted().total().plus(more).plus(Dollars.of("777.00")));
+        Contract old = Contracting.of(job, COMPANY, BOOK, QUOTE, new SealedFigures(Map.of("total", more), Map.of()));
+        assertThat(old.contracted().total())
+                .as("a line that has its total alone")
+                .isEqualTo(more);
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import spadework.drawing.plan.OutlineSpot;
 import spadework.job.Access;
 import spadework.job.Address;
@@ -126,7 +127,14 @@ public final class PlanJob {
                 new WallSurface(
                         WallKind.BLOCK,
                         new Condition(
-                                Surface.BARE, Length.ZERO, false, false, Optional.empty(), false, Optional.empty()),
+                                Surface.BARE,
+                                Length.ZERO,
+                                false,
+                                false,
+                                Optional.empty(),
+                                false,
+                                Optional.empty(),
+                                Set.of()),
                         List.of(),
                         new Finish(FinishSystem.COATING, Optional.empty(), Optional.empty())),
                 List.of(),

@@ -4,6 +4,7 @@ package spadework.job;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.UnaryOperator;
 import spadework.measure.Area;
 import spadework.measure.Length;
@@ -32,7 +33,7 @@ public final class Jobs {
 
     public static Condition sound() {
         return new Condition(
-                Surface.BARE, Length.ZERO, false, false, Optional.of(Length.ZERO), false, Optional.of(true));
+                Surface.BARE, Length.ZERO, false, false, Optional.of(Length.ZERO), false, Optional.of(true), Set.of());
     }
 
     public static Wall deep(double feetToFootingTop) {

@@ -20,6 +20,7 @@ import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -28,7 +29,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.finding.Fault;
 import spadework.money.Dollars;
+import spadework.office.aftercare.ClaimInput;
+import spadework.office.aftercare.Claims;
+import spadework.office.aftercare.TransferInput;
+import spadework.office.aftercare.Transfers;
 import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Canceling;
 import spadework.office.agreement.Closing;
 import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.Deciding;
@@ -36,6 +42,8 @@ import spadework.office.agreement.Issuing;
 import spadework.office.agreement.Losing;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.records.JobRecords;
+import spadework.office.reply.Reply;
+import spadework.press.PageText;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Register;
@@ -47,8 +55,8 @@ import spadework.register.Register;
 class CheatsRefusedTest {
     private static final LocalDate TODAY = Jobsite.TODAY;
     private static final Office OFFICE = Office.with(Optional.empty());
-    private static final Set<Event> BEFORE_THE_YES =
-            EnumSet.of(Event.NUMBER_TAKEN, Event.PROPOSAL_ISSUED, Event.PROPOSAL_DECLINED, Event.SIGNATURE_RECEIVED);
+    private static final Set<Event> BEFORE_THE_YES = EnumSet.of(
+            Event.NUMBER_TAKEN, Event.PROPOSAL_ISSUED, Event.PROPOSAL_DECLINED, Event.SIGNATURE_RECEIVED, Event.CLAIM);
     private static final Optional<LocalDate> WORK_ENDED = Optional.empty();
 
     @TempDir
@@ -165,6 +173,10 @@ class CheatsRefusedTest {
         all.addAll(seals());
         all.addAll(repeats());
         all.addAll(drafts());
+        all.addAll(claims());
+        all.addAll(closings());
+        all.addAll(cancellations());
+        all.addAll(payments());
         return all.stream();
     }
 
@@ -247,16 +259,15 @@ class CheatsRefusedTest {
                             site.edit(job -> at(job, "/asBuilt").put("started", "2026-08-24"));
                             return kept(site);
                         },
-                        "start-inside-cancellation: The work starts on 24 August 2026. The buyer may cancel "
+                        "start-inside-cancellation: The work starts on August 24, 2026. The buyer may cancel "
                                 + "until midnight"
-                                + " of 25 August 2026"),
+                                + " of August 25, 2026"),
                 new Cheat(
                         "an emergency that nobody wrote down by hand",
                         Stage.ISSUED,
                         site -> {
                             site.edit(job -> at(job, "/signing").put("emergency", true));
-                            site.edit(job -> at(job, "/schedule").put("earliestStart", "2026-09-07"));
-                            return told(accept(site, Jobsite.on("2026-09-04")));
+                            return told(accept(site, Jobsite.on("2026-09-09")));
                         },
                         "Only an emergency for which the buyer called, with a statement in the buyer's own hand"),
                 new Cheat(
@@ -469,6 +480,14 @@ class CheatsRefusedTest {
                         },
                         "change-unregistered: The job file says that change order 2 is accepted"),
                 new Cheat(
+                        "the buyer made younger after the yes",
+                        Stage.SIGNED,
+                        site -> {
+                            site.edit(job -> at(job, "/signing").put("oldestAge", 40));
+                            return kept(site);
+                        },
+                        "signing-moved: The job file says otherwise how the contract was signed"),
+                new Cheat(
                         "a wall made shorter after the yes",
                         Stage.SIGNED,
                         site -> {
@@ -562,6 +581,216 @@ class CheatsRefusedTest {
                         "notice-unworded: OH wants a notice in the contract, excess cost notice"));
     }
 
+    private static String told(Reply reply) {
+        return (reply.done() ? "DONE " : "") + String.join("\n", reply.out()) + String.join("\n", reply.err());
+    }
+
+    private static String claim(Jobsite site, String on, Optional<String> since) throws IOException {
+        return told(Claims.open(
+                site.folder(),
+                Optional.empty(),
+                input(on, Optional.of("water"), since, Optional.empty(), Optional.empty(), Optional.empty()),
+                LATER));
+    }
+
+    private static ClaimInput input(
+            String on,
+            Optional<String> seen,
+            Optional<String> since,
+            Optional<String> inspected,
+            Optional<String> clause,
+            Optional<String> cause) {
+        return new ClaimInput(
+                LocalDate.parse(on),
+                seen,
+                since.map(LocalDate::parse),
+                Optional.empty(),
+                inspected.map(LocalDate::parse),
+                clause.map(text -> "no"),
+                clause,
+                cause,
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    private static final LocalDate LATER = LocalDate.of(2040, 1, 1);
+    private static final String DUTY = "Every fall, clean the gutters and the leaf catch at each downspout.";
+
+    private static String denied(Jobsite site, Optional<String> inspected, Optional<String> cause) throws IOException {
+        claim(site, "2027-03-01", Optional.empty());
+        return told(Claims.add(
+                site.folder(),
+                "2026-014-CL1",
+                input("2027-03-04", Optional.empty(), Optional.empty(), inspected, Optional.of(DUTY), cause),
+                LATER));
+    }
+
+    private static String passed(Jobsite site, Optional<LocalDate> sold, String to) throws IOException {
+        return told(Transfers.transfer(
+                site.folder(),
+                new TransferInput(
+                        Optional.empty(),
+                        List.of(to),
+                        LocalDate.parse("2029-06-04"),
+                        sold,
+                        Optional.empty(),
+                        Optional.empty()),
+                Optional.empty(),
+                LATER));
+    }
+
+    private static List<Cheat> claims() {
+        return List.of(
+                new Cheat(
+                        "a claim before cover",
+                        Stage.CLOSED,
+                        site -> claim(site, "2026-09-24", Optional.empty()),
+                        "2026-09-24, before the warranty begins; allowed: 2026-09-25 or later"),
+                new Cheat(
+                        "a claim after cover",
+                        Stage.CLOSED,
+                        site -> claim(site, "2036-09-25", Optional.empty()),
+                        "2036-09-25, after the last part ended; allowed: 2036-09-24 or earlier"),
+                new Cheat(
+                        "a claim on a day that has not come",
+                        Stage.CLOSED,
+                        site -> claim(site, "2040-01-02", Optional.empty()),
+                        "2040-01-02, a day that has not come"),
+                new Cheat(
+                        "a look before the claim",
+                        Stage.CLOSED,
+                        site -> denied(site, Optional.of("2027-02-27"), Optional.of("it did")),
+                        "2027-02-27, before the claim was made"),
+                new Cheat(
+                        "a missed duty alone denies",
+                        Stage.CLOSED,
+                        site -> denied(site, Optional.of("2027-03-04"), Optional.empty()),
+                        "--cause: found a missed duty alone"),
+                new Cheat(
+                        "a transfer without the day of the sale",
+                        Stage.CLOSED,
+                        site -> passed(site, Optional.empty(), "Anselm Wren"),
+                        "--sold: found no day of the sale"),
+                new Cheat(
+                        "a transfer too late",
+                        Stage.CLOSED,
+                        site -> passed(site, Optional.of(LocalDate.parse("2029-01-04")), "Anselm Wren"),
+                        "151 days after the sale"));
+    }
+
+    private static String closing(Jobsite site, Consumer<ObjectNode> change) throws IOException {
+        site.edit(change);
+        return told(close(site, "2026-10-01", WORK_ENDED, Optional.empty()));
+    }
+
+    private static List<Cheat> closings() {
+        return List.of(
+                new Cheat(
+                        "a line without its flow test",
+                        Stage.BUILT,
+                        site -> closing(site, job -> ((ArrayNode) job.at("/asBuilt/flowTests")).remove(1)),
+                        "close-line-not-tested: No flow test of line R1 is recorded. The proposal promises one"),
+                new Cheat(
+                        "a flow test that failed",
+                        Stage.BUILT,
+                        site -> closing(
+                                site, job -> at(job, "/asBuilt/flowTests/1").put("passed", false)),
+                        "close-flow-test-failed: The last flow test of line R1"),
+                new Cheat(
+                        "a pipe without levels",
+                        Stage.BUILT,
+                        site -> closing(site, job -> at(job, "/asBuilt/pipes/1").remove("endInvert")),
+                        "close-level-not-recorded: The levels of pipe M1"),
+                new Cheat(
+                        "a hold point that nobody recorded",
+                        Stage.BUILT,
+                        site -> closing(site, job -> ((ArrayNode) job.at("/asBuilt/walls/0/holdPoints")).remove(1)),
+                        "close-hold-point-missing: Hold point B of wall A"),
+                new Cheat(
+                        "a hold point without photo or waiver",
+                        Stage.BUILT,
+                        site -> closing(
+                                site,
+                                job -> at(job, "/asBuilt/walls/0/holdPoints/0").remove("waived")),
+                        "close-hold-point-unproved: Hold point A of wall A has no photo"),
+                new Cheat(
+                        "a close with a cent unpaid",
+                        Stage.BUILT,
+                        site -> closing(site, job -> at(job, "/received/0").put("amount", "$1.00")),
+                        "close-unpaid"));
+    }
+
+    private static Outcome cancel(Jobsite site, String received, Optional<String> sent, String... by)
+            throws IOException {
+        return new Canceling(OFFICE, TODAY)
+                .cancel(
+                        site.folder(),
+                        new Canceling.NoticeInput(
+                                List.of(by),
+                                sent.map(LocalDate::parse),
+                                LocalDate.parse(received),
+                                Optional.empty(),
+                                Optional.empty()));
+    }
+
+    /** Signed Thursday August 20, 2026; three business days with Saturday: until Monday 24, of OH read Monday to Friday. */
+    private static List<Cheat> cancellations() {
+        return List.of(
+                new Cheat(
+                        "a notice where nothing is signed",
+                        Stage.ISSUED,
+                        site -> told(cancel(site, "2026-08-21", Optional.empty(), IDA)),
+                        "No contract is signed, so there is none to cancel"),
+                new Cheat(
+                        "a notice that was sent too late",
+                        Stage.SIGNED,
+                        site -> told(cancel(site, "2026-08-26", Optional.empty(), IDA)),
+                        "the right to cancel ended at midnight of 2026-08-25"),
+                new Cheat(
+                        "a notice by a stranger",
+                        Stage.SIGNED,
+                        site -> told(cancel(site, "2026-08-21", Optional.empty(), "Uncle Osric")),
+                        "Uncle Osric is no buyer"),
+                new Cheat(
+                        "a notice that came before it was sent",
+                        Stage.SIGNED,
+                        site -> told(cancel(site, "2026-08-21", Optional.of("2026-08-22"), IDA)),
+                        "The notice was sent on 2026-08-22, after it came on 2026-08-21"),
+                new Cheat(
+                        "a notice on a closed job",
+                        Stage.CLOSED,
+                        site -> told(cancel(site, "2026-10-05", Optional.of("2026-08-21"), IDA)),
+                        "The job is closed and its warranty issued"));
+    }
+
+    private static String paying(Jobsite site, String when) {
+        site.edit(job -> job.set("payments", Jobsite.json("""
+                [{"when": "You sign", "share": "10 %%", "atSigning": true}, {"when": "%s", "share": "30 %%"},
+                 {"when": "The work is complete", "share": "60 %%"}]""".formatted(when))));
+        return ((Bid) OFFICE.bid(site.folder()))
+                .findings().stream().map(OFFICE::told).reduce("", (one, next) -> one + "\n" + next);
+    }
+
+    private static List<Cheat> payments() {
+        return List.of(
+                new Cheat(
+                        "a payment on the day the machine arrives",
+                        Stage.DRAFT,
+                        site -> paying(site, "The day the machine arrives"),
+                        "payment-before-work: Payment 2"),
+                new Cheat(
+                        "a deposit that hides behind a start",
+                        Stage.DRAFT,
+                        site -> paying(site, "The week before we begin"),
+                        "deposit-over: The schedule takes"),
+                new Cheat(
+                        "a payment on words that name nothing",
+                        Stage.DRAFT,
+                        site -> paying(site, "Second payment"),
+                        "payment-before-work: Payment 2"));
+    }
+
     @ParameterizedTest(name = "{0}")
     @MethodSource("cheats")
     void isRefusedWithItsMessage(Cheat cheat) throws IOException {
@@ -598,6 +827,37 @@ class CheatsRefusedTest {
         assertThat(site.json().at("/accepted/furtherSignatures/0/file").asText())
                 .isEqualTo("signed.pdf");
         assertThat(kept(site)).isEmpty();
+        assertThat(Register.of(site.folder()).check().faults()).isEmpty();
+    }
+
+    /**
+     * A buyer cancels by mail on the last day: ten business days after the notice came, in which Labor Day does not count
+     * (16 CFR 429.1(g), 429.0(f)). Nothing follows on the contract.
+     */
+    @Test
+    void aNoticeStopsTheJobAndSaysByWhenThePaymentGoesBack() throws IOException {
+        Jobsite site = SITES.get(Stage.SIGNED).copy(root.resolve("here"));
+        site.edit(job -> job.set(
+                "received",
+                Jobsite.json("[{\"on\": \"2026-08-20\", \"amount\": \"$2,747.20\", \"how\": \"check 7\"}]")));
+        Outcome outcome = cancel(site, "2026-08-27", Optional.of("2026-08-25"), TOBIAS);
+        done(outcome);
+        Entry entry = JobRecords.beside(site.file()).canceled().orElseThrow();
+        assertThat(entry.fact("refundBy")).contains("2026-09-09");
+        assertThat(entry.fact("refund")).contains("2747.20");
+        byte[] paper = Files.readAllBytes(site.folder().resolve("for-the-homeowner/2026-014-X1-cancellation.pdf"));
+        assertThat(PageText.all(paper).replaceAll("\\s+", " "))
+                .contains("Your contract is canceled", "$2,747.20", "September 9, 2026", "check 7");
+        assertThat(site.folder().resolve("for-the-homeowner/2026-014-X1-cancellation.xlsx"))
+                .isNotEmptyFile();
+        assertThat(kept(site)).contains("contract-canceled");
+        site.addChange(1);
+        assertThat(told(decide(site, 1, true, Jobsite.on("2026-09-13")))).contains("The contract was canceled");
+        assertThat(told(close(site, "2026-10-01", WORK_ENDED, Optional.empty())))
+                .contains("The contract was canceled");
+        assertThat(told(new Issuing(OFFICE, TODAY).issue(site.folder()))).contains("The contract was canceled");
+        assertThat(told(cancel(site, "2026-08-28", Optional.of("2026-08-25"), TOBIAS)))
+                .contains("the day it came is \"2026-08-27\" there, and \"2026-08-28\" was asked for");
         assertThat(Register.of(site.folder()).check().faults()).isEmpty();
     }
 

@@ -164,13 +164,18 @@ public final class Jobsite {
                     job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
             ArrayNode rows = built.putArray("walls");
             walls.forEach(label -> rows.add(json("""
-                    {"label": "%s", "length": "10 ft", "depthStart": "4 ft", "depthEnd": "4 ft", "gallons": "30 gal"}
+                    {"label": "%s", "length": "10 ft", "depthStart": "4 ft", "depthEnd": "4 ft", "gallons": "30 gal",
+                     "holdPoints": [
+                       {"point": "A, bare wall", "on": "2026-09-10", "by": "Ida Wrenfield", "waived": "seen in person"},
+                       {"point": "B, coated", "on": "2026-09-14", "by": "Ida Wrenfield", "waived": "seen in person"}]}
                     """.formatted(label))));
             built.set("pipes", json("""
-                    [{"label": "D1", "length": "72 ft"}, {"label": "M1", "length": "64 ft"},
-                     {"label": "R1", "length": "78 ft"}]"""));
+                    [{"label": "D1", "length": "72 ft", "startInvert": "92.48 ft", "endInvert": "92.12 ft"},
+                     {"label": "M1", "length": "64 ft", "startInvert": "92.10 ft", "endInvert": "91.20 ft"},
+                     {"label": "R1", "length": "78 ft", "startInvert": "95.40 ft", "endInvert": "92.00 ft"}]"""));
             built.set("flowTests", json("""
-                    [{"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield"}]"""));
+                    [{"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield", "line": "D1"},
+                     {"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield", "line": "R1"}]"""));
             job.set(
                     "received",
                     json("[{\"on\": \"2026-09-26\", \"amount\": \"%s\", \"how\": \"check\"}]".formatted(paid)));

@@ -10,6 +10,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -99,7 +100,8 @@ class PaidFindingsTest {
                                         false,
                                         Optional.of(Length.ZERO),
                                         false,
-                                        Optional.of(true))));
+                                        Optional.of(true),
+                                        Set.of())));
             case "engineer-bow" ->
                 Jobs.job(Jobs.with(
                         wall,
@@ -110,7 +112,8 @@ class PaidFindingsTest {
                                 false,
                                 Optional.of(Length.ofInches(2)),
                                 false,
-                                Optional.of(true))));
+                                Optional.of(true),
+                                Set.of())));
             case "roots" ->
                 Jobs.job(
                         Jobs.with(

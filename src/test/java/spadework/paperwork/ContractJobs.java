@@ -34,7 +34,7 @@ public final class ContractJobs {
     private static final Path SAMPLES = Path.of("sample-quotes");
     private static final String SIGNING = """
             {
-              "on": "2026-07-01", "place": "home", "oldestAge": 67, "specialOrder": "$250.00", "dateIsEssential": false,
+              "on": "2026-07-01", "received": "2026-07-01", "place": "home", "oldestAge": 67, "specialOrder": "$250.00", "dateIsEssential": false,
               "salesperson": {"name": "Odo Fennimarsh", "license": "S-0417"},
               "subcontractors": [
                 {"name": "Larkwick Electric LLC", "address": "9 Spindle Row", "phone": "(614) 555-0161", "trade": "wiring"}

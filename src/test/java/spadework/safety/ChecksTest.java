@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -240,7 +241,8 @@ class ChecksTest {
             """)
     void leadRule(Integer year, Surface surface, boolean expected) {
         Condition c = Jobs.sound();
-        Condition condition = new Condition(surface, c.cracks(), false, false, c.bow(), false, c.tiedToFloor());
+        Condition condition =
+                new Condition(surface, c.cracks(), false, false, c.bow(), false, c.tiedToFloor(), Set.of());
         Job job = Jobs.job(
                 Jobs.builtIn(Jobs.site(), Optional.ofNullable(year)), Jobs.water(), Jobs.with(Jobs.wall(), condition));
         assertThat(ids(job).contains("lead-paint")).isEqualTo(expected);
@@ -357,6 +359,6 @@ class ChecksTest {
             Length cracks, boolean along, boolean moved, String bowInches, boolean undermined, Optional<Boolean> tied) {
         Optional<Length> bow =
                 bowInches.isEmpty() ? Optional.empty() : Optional.of(Length.ofInches(Double.parseDouble(bowInches)));
-        return new Condition(Surface.BARE, cracks, along, moved, bow, undermined, tied);
+        return new Condition(Surface.BARE, cracks, along, moved, bow, undermined, tied, Set.of());
     }
 }

@@ -55,8 +55,8 @@ class ClaimRulesTest {
         """)
     void claimIsTurnedDownOnlyByWhatTheCertificateSays(String clause, String outcome) {
         ClaimStep down = clause == null
-                ? step("2027-03-02", "inspected", "2027-03-02", "covered", "no")
-                : step("2027-03-02", "inspected", "2027-03-02", "covered", "no", "clause", clause);
+                ? step("2027-03-02", "inspected", "2027-03-02", "covered", "no", "cause", "a burst pipe")
+                : step("2027-03-02", "inspected", "2027-03-02", "covered", "no", "cause", "steam", "clause", clause);
         List<Fault> faults = ClaimRules.faults(WARRANTY, claim(seen("2027-03-01"), down));
         assertThat(faults.isEmpty() ? "holds" : "refused").isEqualTo(outcome);
         assertThat(faults)
@@ -76,6 +76,7 @@ class ClaimRulesTest {
         2027-03-02, inspected, 2027-03-03, looked at after the entry
         2027-03-02, closed,    2027-02-27, closed before it was made
         2027-03-02, closed,    2027-03-02, closed and nobody decided
+        2027-03-02, inspected, 2027-02-28, looked at before it was made
         2027-03-02, cost,      -1.00,      a cost below nothing
         """)
     void entryThatCannotBeIsRefused(String on, String fact, String value, String why) {
@@ -85,15 +86,44 @@ class ClaimRulesTest {
                 .isNotEmpty();
     }
 
+    /** A claim made after the term, of what was seen within it, is taken: what failed in the term counts. */
     @Test
     void claimElsewhereOrOutOfTermIsWrittenDownAndTold() {
-        Claim claim = claim(step("2041-04-03", "seen", "water", "wall", "C"));
+        Claim claim = claim(step("2041-04-03", "seen", "water", "since", "2041-03-30", "wall", "C"));
         assertThat(ClaimRules.faults(WARRANTY, claim)).isEmpty();
         assertThat(ClaimRules.findings(WARRANTY, claim))
                 .extracting(Finding::id)
                 .containsExactly("claim-elsewhere", "claim-out-of-term");
         assertThat(ClaimRules.findings(WARRANTY, claim(step("2041-04-02", "seen", "water", "wall", "d1"))))
                 .isEmpty();
+    }
+
+    @ParameterizedTest(name = "made {0}, seen since {1}: {2}")
+    @CsvSource(textBlock = """
+        2026-04-02,           , before the warranty begins
+        2027-03-01, 2026-04-02, before the warranty begins
+        2041-04-03,           , after the last part ended
+        2041-04-09, 2041-04-03, after the last part ended
+        2027-03-01, 2027-03-02, after the day of the claim
+        """)
+    void claimBeforeOrAfterCoverIsRefused(String on, String since, String why) {
+        ClaimStep made = since == null ? seen(on) : step(on, "seen", "water", "since", since);
+        assertThat(ClaimRules.faults(WARRANTY, claim(made)))
+                .extracting(Fault::found)
+                .anyMatch(found -> found.contains(why));
+    }
+
+    @ParameterizedTest(name = "clause \"{0}\" without a cause: {1}")
+    @CsvSource(textBlock = """
+        'Keep the gutters clean, each spring and fall', a missed duty alone
+        Condensation,                                   no cause
+        """)
+    void denialNamesTheCauseAndAMissedDutyAloneDeniesNothing(String clause, String found) {
+        ClaimStep down = step("2027-03-02", "inspected", "2027-03-02", "covered", "no", "clause", clause);
+        assertThat(ClaimRules.faults(WARRANTY, claim(seen("2027-03-01"), down)))
+                .singleElement()
+                .extracting(Fault::found)
+                .isEqualTo(found);
     }
 
     @Test

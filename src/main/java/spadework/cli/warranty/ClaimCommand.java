@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import spadework.cli.option.ReplyCommand;
+import spadework.cli.option.Today;
 import spadework.office.aftercare.ClaimInput;
 import spadework.office.aftercare.Claims;
 import spadework.office.reply.Reply;
@@ -36,6 +37,9 @@ public final class ClaimCommand extends ReplyCommand {
     @Option(names = "--seen", paramLabel = "TEXT", description = "What the owner saw: a new claim.")
     private String seen;
 
+    @Option(names = "--since", paramLabel = "DATE", description = "The day it was first seen (default: --on).")
+    private LocalDate since;
+
     @Option(names = "--wall", paramLabel = "LABEL", description = "The wall or pipe that the owner names.")
     private String wall;
 
@@ -54,6 +58,12 @@ public final class ClaimCommand extends ReplyCommand {
     @Option(names = "--clause", paramLabel = "TEXT", description = "What that rests on, in the certificate's words.")
     private String clause;
 
+    @Option(
+            names = "--cause",
+            paramLabel = "TEXT",
+            description = "What brought the water; a claim that is turned down names it.")
+    private String cause;
+
     @Option(names = "--remedy", paramLabel = "TEXT", description = "What is done about it.")
     private String remedy;
 
@@ -68,18 +78,21 @@ public final class ClaimCommand extends ReplyCommand {
         if ((seen == null) == (number == null)) {
             throw new ParameterException(line(), "Give --seen for a new claim, or --number to add to one.");
         }
+        LocalDate today = Today.of(line().getCommandSpec());
         ClaimInput asked = new ClaimInput(
-                on == null ? LocalDate.now() : on,
+                on == null ? today : on,
                 Optional.ofNullable(seen),
+                Optional.ofNullable(since),
                 Optional.ofNullable(wall),
                 Optional.ofNullable(inspected),
                 Optional.ofNullable(covered),
                 Optional.ofNullable(clause),
+                Optional.ofNullable(cause),
                 Optional.ofNullable(remedy),
                 Optional.ofNullable(cost),
                 Optional.ofNullable(closed));
         return number == null
-                ? Claims.open(job, Optional.ofNullable(certificate), asked)
-                : Claims.add(job, number, asked);
+                ? Claims.open(job, Optional.ofNullable(certificate), asked, today)
+                : Claims.add(job, number, asked, today);
     }
 }

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import spadework.cli.option.ReplyCommand;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
 import spadework.office.aftercare.TransferInput;
 import spadework.office.aftercare.Transfers;
 import spadework.office.reply.Reply;
@@ -35,6 +36,12 @@ public final class TransferCommand extends ReplyCommand {
     @Option(names = "--sold", paramLabel = "DATE", description = "The day of the sale.")
     private LocalDate sold;
 
+    @Option(
+            names = "--unsold",
+            paramLabel = "HOW",
+            description = "It passed by inheritance or divorce, in place of --sold: no transfer is used up.")
+    private String withoutSale;
+
     @Option(names = "--waive", paramLabel = "WHY", description = "Take a late notice all the same, and why.")
     private String waive;
 
@@ -47,7 +54,12 @@ public final class TransferCommand extends ReplyCommand {
     @Override
     protected Reply reply() throws IOException {
         TransferInput asked = new TransferInput(
-                Optional.ofNullable(certificate), to, on, Optional.ofNullable(sold), Optional.ofNullable(waive));
-        return Transfers.transfer(job, asked, arguments.templates());
+                Optional.ofNullable(certificate),
+                to,
+                on,
+                Optional.ofNullable(sold),
+                Optional.ofNullable(waive),
+                Optional.ofNullable(withoutSale));
+        return Transfers.transfer(job, asked, arguments.templates(), Today.of(line().getCommandSpec()));
     }
 }

@@ -103,10 +103,10 @@ public final class AgreedWorkPages {
                 "/gallons=3",
                 "/batches=5",
                 "/temperature=6");
-        page.table(walls.row().inside("/holdPoints"), "/point=6", "/on=3", "/by=4", "/photo=4");
+        page.table(walls.row().inside("/holdPoints"), "/point=5", "/on=3", "/by=4", "/photo=4", "/waived=5");
         page.group("built.pipes");
         page.table(BasePointer.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
-        page.table(BasePointer.JOB.inside("/asBuilt/flowTests"), "/on=3", "/passed=2", "/what=9", "/by=4");
+        page.table(BasePointer.JOB.inside("/asBuilt/flowTests"), "/line=2", "/on=3", "/passed=2", "/what=8", "/by=4");
         page.group("built.actuals");
         page.table(BasePointer.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
         page.field("/asBuilt/note", 12);

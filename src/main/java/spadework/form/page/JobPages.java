@@ -240,7 +240,7 @@ public final class JobPages {
         page.table(BasePointer.JOB.inside("/terms"), 6, "=10");
         page.table(BasePointer.JOB.inside("/notes"), 6, "=10");
         page.group("payments");
-        page.table(BasePointer.JOB.inside("/payments"), "/when=9", "/share=3", "/atSigning=3");
+        page.table(BasePointer.JOB.inside("/payments"), "/when=9", "/share=3", "/atSigning=3", "/workDone=3");
         page.field("/taxClass", 4);
         page.group("warranty");
         page.table(BasePointer.JOB.inside("/warranty/parts"), "/part=4", "/promise=9", "/years=2");

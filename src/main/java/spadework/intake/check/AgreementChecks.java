@@ -195,6 +195,14 @@ public final class AgreementChecks {
                 built.pipes().stream().map(pipe -> pipe.label()).toList(),
                 pipes,
                 "a pipe");
+        Names lines = new Names("the label of a pipe that was agreed", new HashSet<>(pipes), true);
+        for (int i = 0; i < built.flowTests().size(); i++) {
+            String pointer = "/asBuilt/flowTests/" + i + "/line";
+            built.flowTests()
+                    .get(i)
+                    .line()
+                    .ifPresent(label -> lines.check(sheet, pointer, label, Excerpt.quoted(label)));
+        }
         order("/asBuilt/started", built.started(), "/asBuilt/finished", built.finished());
         agreement.accepted().ifPresent(yes -> order("/accepted/on", yes.on(), "/asBuilt/started", built.started()));
         for (int i = 0; i < built.walls().size(); i++) {

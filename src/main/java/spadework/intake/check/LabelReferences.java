@@ -54,7 +54,10 @@ public final class LabelReferences {
         each("/corners", "/second", job.corners(), corner -> corner.second().wall(), walls);
     }
 
-    /** A downspout may name any pipe: one that is no roof line is a stop, which a check tells with its reason. */
+    /**
+     * A downspout may name any pipe: one that is no roof line is a stop, which a check tells with its reason. Where it
+     * names none, roof lines alone are offered: a footing drain would be forbidden at once.
+     */
     private Names pipes(Water water, Names walls) {
         Names mains = names("the label of a main", "/water/mains", water.mains(), SolidRun::label);
         Names roofLines = names("the label of a roof line", "/water/roofLines", water.roofLines(), SolidRun::label);
@@ -68,7 +71,13 @@ public final class LabelReferences {
         each("/water/roofLines", "/into", water.roofLines(), SolidRun::into, outlets);
         Names drains = names("the label of a drain", "/water/drains", water.drains(), FootingDrain::label);
         Names pipes = either("the label of a pipe", roofLines, either("", mains, drains));
-        each("/water/downspouts", "/into", water.downspouts(), downspout -> downspout.into(), pipes);
+        for (int i = 0; i < water.downspouts().size(); i++) {
+            String pointer = "/water/downspouts/" + i + "/into";
+            String into = water.downspouts().get(i).into();
+            if (sheet.isSound(pointer) && !pipes.holds(into)) {
+                roofLines.check(sheet, pointer, into, Excerpt.quoted(into));
+            }
+        }
         return pipes;
     }
 

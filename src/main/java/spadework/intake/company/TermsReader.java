@@ -28,7 +28,8 @@ public final class TermsReader {
     private static final ValueKind<Payment> PAYMENT = ValueKind.object(fields -> new Payment(
             fields.get("when", Texts.TEXT),
             fields.get("share", Shares.aboveZeroTo(100)),
-            fields.get("atSigning", Texts.YES_OR_NO, false)));
+            fields.get("atSigning", Texts.YES_OR_NO, false),
+            fields.find("workDone", Shares.aboveZeroTo(100))));
 
     /** Payments whose shares make up the whole price. */
     public static final ValueKind<List<Payment>> PAYMENTS =

@@ -70,7 +70,8 @@ public final class AsBuiltReader {
                 fields.get("point", Texts.LABEL),
                 fields.get("on", CalendarDates.DATE),
                 fields.get("by", Texts.LABEL),
-                fields.find("photo", Texts.FILE));
+                fields.find("photo", Texts.FILE),
+                fields.find("waived", Texts.TEXT));
     }
 
     private static BuiltPipe pipe(ObjectFields fields) {
@@ -86,7 +87,8 @@ public final class AsBuiltReader {
                 fields.get("on", CalendarDates.DATE),
                 fields.get("passed", Texts.YES_OR_NO),
                 fields.get("what", Texts.TEXT),
-                fields.get("by", Texts.LABEL));
+                fields.get("by", Texts.LABEL),
+                fields.find("line", Texts.LABEL));
     }
 
     private Actual actual(ObjectFields fields) {

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.intake.job;
 
+import java.util.EnumSet;
+import java.util.Optional;
+import java.util.Set;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceFile;
 import spadework.intake.source.SourceNode;
@@ -23,6 +26,7 @@ import spadework.job.Protection;
 import spadework.job.Side;
 import spadework.job.Surface;
 import spadework.job.TrenchEnds;
+import spadework.job.Unseen;
 import spadework.job.Wall;
 import spadework.job.WallDepth;
 import spadework.job.WallKind;
@@ -124,14 +128,34 @@ public final class WallReader {
 
     /** What was not looked at has to be said: an unknown condition is not a safe one. */
     private static Condition condition(ObjectFields fields) {
+        Set<Unseen> unseen = EnumSet.noneOf(Unseen.class);
         return new Condition(
                 fields.get("surface", Choices.of(Surface.class)),
-                fields.get("cracks", Measures.lengthFromZeroTo(1000)),
-                fields.get("horizontalCrack", Texts.YES_OR_NO),
-                fields.get("displaced", Texts.YES_OR_NO),
-                fields.find("bow", Measures.lengthFromZeroTo(5)),
-                fields.get("footingUndermined", Texts.YES_OR_NO),
-                fields.find("tiedToFloor", Texts.YES_OR_NO));
+                seen(fields.get("cracks", orUnknown(1000)), Length.ZERO, Unseen.CRACKS, unseen),
+                seen(fields.get("horizontalCrack", Texts.YES_NO_OR_UNKNOWN), false, Unseen.HORIZONTAL_CRACK, unseen),
+                seen(fields.get("displaced", Texts.YES_NO_OR_UNKNOWN), false, Unseen.DISPLACED, unseen),
+                fields.find("bow", orUnknown(5)).flatMap(bow -> bow),
+                seen(fields.get("footingUndermined", Texts.YES_NO_OR_UNKNOWN), false, Unseen.FOOTING, unseen),
+                fields.find("tiedToFloor", Texts.YES_NO_OR_UNKNOWN).flatMap(tied -> tied),
+                unseen);
+    }
+
+    private static <T> T seen(Optional<T> value, T placeholder, Unseen what, Set<Unseen> unseen) {
+        if (value.isEmpty()) {
+            unseen.add(what);
+        }
+        return value.orElse(placeholder);
+    }
+
+    /** A length, or "unknown", which is empty. */
+    private static ValueKind<Optional<Length>> orUnknown(int feet) {
+        ValueKind<Length> length = Measures.lengthFromZeroTo(feet);
+        return new ValueKind<>("\"0 ft\"", node -> {
+            boolean unknown = node.json() != null
+                    && node.json().isTextual()
+                    && node.json().textValue().strip().equals(Texts.UNKNOWN);
+            return unknown ? Optional.empty() : Optional.of(length.read(node));
+        });
     }
 
     private static Opening opening(ObjectFields fields) {

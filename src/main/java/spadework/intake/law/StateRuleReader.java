@@ -132,7 +132,8 @@ public final class StateRuleReader {
                 share[0],
                 share[1],
                 fields.find("sum", DollarAmounts.ABOVE_ZERO),
-                fields.find("from", DollarAmounts.ABOVE_ZERO).or(() -> above));
+                fields.find("from", DollarAmounts.ABOVE_ZERO).or(() -> above),
+                fields.get("valueOfWork", Texts.YES_OR_NO, false));
     }
 
     private static CancelRule cancel(ObjectFields fields, Map<String, String> facts) {

@@ -28,7 +28,31 @@ public final class Texts {
     public static final ValueKind<Boolean> YES_OR_NO =
             new ValueKind<>("true or false", node -> node.yesOrNo().orElse(false));
 
+    /** What was not looked at. */
+    public static final String UNKNOWN = "unknown";
+
+    /** The same where "unknown" is an answer as well, which is empty. */
+    public static final ValueKind<Optional<Boolean>> YES_NO_OR_UNKNOWN = new ValueKind<>("true or false", Texts::known);
+
     private Texts() {}
+
+    private static Optional<Boolean> known(SourceNode node) {
+        if (node.isSilent()) {
+            return Optional.of(false);
+        }
+        if (node.json().isBoolean()) {
+            return Optional.of(node.json().booleanValue());
+        }
+        if (!node.json().isTextual() || !node.json().textValue().equals(UNKNOWN)) {
+            node.fault(
+                    node.written(),
+                    "true, false or \"unknown\"",
+                    node.json().isNull()
+                            ? "write a value, or take the key out"
+                            : "write true or false without quotes, or \"unknown\"");
+        }
+        return Optional.empty();
+    }
 
     /** Checks a name that stands as a key. */
     static void checkName(SourceNode node, String name) {

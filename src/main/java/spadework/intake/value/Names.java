@@ -46,6 +46,11 @@ public record Names(String what, Set<String> known, boolean complete) {
         });
     }
 
+    /** Whether the name is one of these. */
+    public boolean holds(String name) {
+        return known.contains(name);
+    }
+
     /** Notes a fault when the name is none of these. */
     public void check(SourceFile sheet, String pointer, String name, String found) {
         if (complete && !known.contains(name)) {

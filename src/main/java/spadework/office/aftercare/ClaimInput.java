@@ -19,16 +19,23 @@ import spadework.warranty.ClaimStep;
 public record ClaimInput(
         LocalDate on,
         Optional<String> seen,
+        Optional<LocalDate> since,
         Optional<String> wall,
         Optional<LocalDate> inspected,
         Optional<String> covered,
         Optional<String> clause,
+        Optional<String> cause,
         Optional<String> remedy,
         Optional<String> cost,
         Optional<LocalDate> closed) {
 
-    List<Fault> faults() {
+    /** What cannot be read or cannot have happened by that day. */
+    List<Fault> faults(LocalDate today) {
         List<Fault> faults = new ArrayList<>();
+        future("--on", Optional.of(on), today, faults);
+        future("--since", since, today, faults);
+        future("--inspected", inspected, today, faults);
+        future("--closed", closed, today, faults);
         covered.filter(text -> !text.equals("yes") && !text.equals("no"))
                 .ifPresent(text -> faults.add(
                         new Fault(Place.ofFile("--covered"), "\"" + text + "\"", "yes, no", "say one of them")));
@@ -41,16 +48,27 @@ public record ClaimInput(
         return faults;
     }
 
+    static void future(String flag, Optional<LocalDate> day, LocalDate today, List<Fault> faults) {
+        day.filter(one -> one.isAfter(today))
+                .ifPresent(one -> faults.add(new Fault(
+                        Place.ofFile(flag),
+                        one + ", a day that has not come",
+                        today + " or earlier",
+                        "give the day on which it was")));
+    }
+
     /** The step, once there are no faults. */
     ClaimStep step() {
         return new ClaimStep(
                 on,
                 Optional.empty(),
                 seen,
+                since,
                 wall,
                 inspected,
                 covered.map("yes"::equals),
                 clause,
+                cause,
                 remedy,
                 cost.map(Dollars::of),
                 closed);

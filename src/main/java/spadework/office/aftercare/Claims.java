@@ -3,6 +3,7 @@ package spadework.office.aftercare;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -27,14 +28,15 @@ public final class Claims {
     private Claims() {}
 
     /** Writes down a new claim under a number of its own. */
-    public static Reply open(Path job, Optional<String> certificate, ClaimInput asked) throws IOException {
+    public static Reply open(Path job, Optional<String> certificate, ClaimInput asked, LocalDate today)
+            throws IOException {
         WarrantyReading reading = WarrantyReading.of(job);
         Optional<Warranty> meant = reading.meant(certificate);
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
             return reading.refused();
         }
-        if (!asked.faults().isEmpty()) {
-            return Reply.refused(asked.faults());
+        if (!asked.faults(today).isEmpty()) {
+            return Reply.refused(asked.faults(today));
         }
         Warranty warranty = meant.get();
         ClaimStep step = ClaimRules.inItsWords(warranty, asked.step().on(warranty.number()));
@@ -52,7 +54,7 @@ public final class Claims {
     }
 
     /** Adds what became of a claim. */
-    public static Reply add(Path job, String number, ClaimInput asked) throws IOException {
+    public static Reply add(Path job, String number, ClaimInput asked, LocalDate today) throws IOException {
         WarrantyReading reading = WarrantyReading.of(job);
         Optional<Claim> before = reading.book().claim(number);
         Optional<Warranty> on =
@@ -63,8 +65,8 @@ public final class Claims {
         if (before.isEmpty() || on.isEmpty()) {
             return Reply.refused(List.of(unknown(reading, number)));
         }
-        if (!asked.faults().isEmpty()) {
-            return Reply.refused(asked.faults());
+        if (!asked.faults(today).isEmpty()) {
+            return Reply.refused(asked.faults(today));
         }
         ClaimStep step = ClaimRules.inItsWords(on.get(), asked.step());
         List<Fault> faults = ClaimRules.faults(on.get(), before.get().and(step));

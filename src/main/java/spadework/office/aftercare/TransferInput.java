@@ -13,10 +13,12 @@ import java.util.Optional;
  * @param on the day their notice came
  * @param sold the day of the sale
  * @param waived why a late notice is taken all the same
+ * @param withoutSale that it passed by inheritance or divorce, in words
  */
 public record TransferInput(
         Optional<String> certificate,
         List<String> to,
         LocalDate on,
         Optional<LocalDate> sold,
-        Optional<String> waived) {}
+        Optional<String> waived,
+        Optional<String> withoutSale) {}

@@ -3,13 +3,14 @@ package spadework.office.aftercare;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Fault;
-import spadework.office.reply.FindingLines;
+import spadework.finding.Place;
 import spadework.office.reply.Reply;
 import spadework.register.DocumentKind;
 import spadework.register.Entry;
@@ -26,14 +27,25 @@ public final class Transfers {
     private Transfers() {}
 
     /** Passes a warranty on, if its terms allow that, under a certificate with a number of its own. */
-    public static Reply transfer(Path job, TransferInput asked, Optional<Path> templates) throws IOException {
+    public static Reply transfer(Path job, TransferInput asked, Optional<Path> templates, LocalDate today)
+            throws IOException {
         WarrantyReading reading = WarrantyReading.of(job);
         Optional<Warranty> meant = reading.meant(asked.certificate());
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
             return reading.refused();
         }
         Warranty warranty = meant.get();
-        List<Fault> faults = TransferRules.faults(warranty, asked.on(), asked.sold(), asked.waived());
+        List<Fault> faults = new ArrayList<>(
+                TransferRules.faults(warranty, asked.on(), asked.sold(), asked.waived(), asked.withoutSale()));
+        ClaimInput.future("--on", Optional.of(asked.on()), today, faults);
+        ClaimInput.future("--sold", asked.sold(), today, faults);
+        if (warranty.parties().owners().equals(asked.to())) {
+            faults.add(new Fault(
+                    Place.ofFile("--to"),
+                    String.join(" and ", asked.to()) + ", who has it already",
+                    "a later owner",
+                    "look at it with: warranty show"));
+        }
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
         }
@@ -46,7 +58,9 @@ public final class Transfers {
                         asked.on(),
                         stillCurrent(warranty),
                         (number, mark) -> {
-                            Warranty passed = warranty.reissued(number.text(), asked.to());
+                            Warranty passed = asked.withoutSale().isPresent()
+                                    ? warranty.inherited(number.text(), asked.to())
+                                    : warranty.reissued(number.text(), asked.to());
                             return new Issue(
                                     papers.certificate(passed, warranty.number(), asked.on(), mark),
                                     Map.of(),
@@ -56,7 +70,6 @@ public final class Transfers {
         List<String> lines = new ArrayList<>(WarrantyText.of(entry.warranty().orElseThrow(), asked.on()));
         entry.files()
                 .forEach(file -> lines.add(reading.folder().resolve(file.name()).toString()));
-        lines.addAll(FindingLines.bundled().told(TransferRules.findings(warranty, asked.sold())));
         return Reply.done(lines);
     }
 
@@ -66,6 +79,7 @@ public final class Transfers {
         facts.put("from", String.join(" and ", warranty.parties().owners()));
         facts.put("to", String.join(" and ", asked.to()));
         asked.sold().ifPresent(day -> facts.put("sold", day.toString()));
+        asked.withoutSale().ifPresent(how -> facts.put("withoutSale", how));
         asked.waived().ifPresent(why -> facts.put("waived", why));
         return facts;
     }

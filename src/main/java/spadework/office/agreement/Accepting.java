@@ -225,7 +225,7 @@ public final class Accepting {
             return List.of();
         }
         List<String> reasons = new ArrayList<>();
-        reasons.add("The contract is a draft, not for signature; the last page of the draft says what is wanting and"
+        reasons.add("The contract is a draft, not for signature; a page of the draft says what is wanting and"
                 + " where it is written:");
         reasons.addAll(wanting);
         return reasons;

@@ -77,6 +77,9 @@ public final class Issuing {
         }
         Bid bid = (Bid) answer;
         JobRecords records = JobRecords.beside(file);
+        if (records.canceled().isPresent()) {
+            return new Outcome.Refused(records.stopped());
+        }
         if (records.contract().isPresent()) {
             return new Outcome.Refused(List.of("The contract is signed; what changes now is a change order."));
         }

@@ -26,6 +26,7 @@ import spadework.register.Entry;
  *
  * @param proposal the one that was issued last
  * @param lost whether the homeowner declined it
+ * @param canceled whether the buyer canceled the contract
  * @param contract what both sides signed
  * @param accepted whether the job file knows of the contract
  * @param options what the homeowner may take or leave
@@ -38,6 +39,7 @@ import spadework.register.Entry;
 public record Progress(
         Optional<Mark> proposal,
         boolean lost,
+        boolean canceled,
         Optional<Mark> contract,
         boolean accepted,
         List<Offer> options,
@@ -72,7 +74,8 @@ public record Progress(
         NOT_SIGNED,
         NO_CHANGE_PENDING,
         NOT_RECORDED,
-        CLOSED
+        CLOSED,
+        CANCELED
     }
 
     /**
@@ -157,6 +160,7 @@ public record Progress(
         return new Progress(
                 records.proposal().map(Mark::of),
                 records.isLost(),
+                records.canceled().isPresent(),
                 records.contract().map(Mark::of),
                 agreement.accepted().isPresent(),
                 contract.options().stream()
@@ -184,6 +188,9 @@ public record Progress(
     public Optional<Wait> waits(Step step) {
         boolean signed = contract.isPresent();
         boolean done = certificate.isPresent() && closed;
+        if (canceled) {
+            return Optional.of(Wait.CANCELED);
+        }
         return Optional.ofNullable(
                 switch (step) {
                     case ISSUE -> signed ? Wait.SIGNED : null;

@@ -120,6 +120,9 @@ public final class BidReader {
         if (records.certificate().isPresent() || job.closed().isPresent()) {
             return Standing.CLOSED;
         }
+        if (records.canceled().isPresent()) {
+            return Standing.LOST;
+        }
         if (records.contract().isPresent() || job.agreement().accepted().isPresent()) {
             return Standing.ACCEPTED;
         }

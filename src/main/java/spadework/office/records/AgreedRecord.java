@@ -27,7 +27,22 @@ public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
     }
 
     public static AgreedRecord of(JobRecords records, List<Finding> findings) {
-        return new AgreedRecord(records.sealed(), findings);
+        List<Finding> all = new ArrayList<>(findings);
+        records.canceled()
+                .ifPresent(entry -> all.add(new Finding(
+                        "contract-canceled",
+                        Severity.STOP,
+                        "",
+                        Map.of(
+                                "on", entry.on().toString(),
+                                "refund",
+                                        entry.fact("refund")
+                                                .map(Dollars::of)
+                                                .orElse(Dollars.ZERO)
+                                                .text(),
+                                "by", entry.fact("refundBy").orElse("")),
+                        "16 CFR 429.1(g)")));
+        return new AgreedRecord(records.sealed(), all);
     }
 
     /** A stop for each signed price that the job file has otherwise than its sealed line. */

@@ -13,6 +13,8 @@ import spadework.intake.Understood;
 import spadework.job.Accepted;
 import spadework.job.AfterAcceptance;
 import spadework.job.Job;
+import spadework.job.Sale;
+import spadework.job.Signing;
 
 /**
  * A job whose contract is signed, read with the company and the book of that day. What was agreed is taken from the
@@ -43,6 +45,9 @@ public record SignedJob(Reading reading, List<Finding> findings) {
         if (AfterAcceptance.isMoved(agreed, live)) {
             found.add(stop("job-moved", Map.of()));
         }
+        if (!terms(agreed).equals(terms(live))) {
+            found.add(stop("signing-moved", Map.of()));
+        }
         Optional<Accepted> signed = agreed.agreement().accepted();
         if (!live.agreement().accepted().equals(signed)) {
             found.add(stop("acceptance-moved", Map.of()));
@@ -53,6 +58,28 @@ public record SignedJob(Reading reading, List<Finding> findings) {
     /** What a job says that was accepted without a contract's source beside it. */
     public static List<Finding> withoutSource(Job job) {
         return job.agreement().accepted().isPresent() ? List.of(stop("contract-source-missing", Map.of())) : List.of();
+    }
+
+    /** How it was signed, without what is learned later: the day of the copy, and who signs later papers for an owner. */
+    private static Optional<Signing> terms(Job job) {
+        return job.agreement().signing().map(signing -> {
+            Sale sale = signing.sale();
+            return new Signing(
+                    new Sale(
+                            sale.on(),
+                            sale.place(),
+                            sale.salesperson(),
+                            sale.oldestAge(),
+                            sale.language(),
+                            sale.emergency(),
+                            sale.statement(),
+                            Optional.empty()),
+                    signing.financing(),
+                    signing.subcontractors(),
+                    signing.dateIsEssential(),
+                    signing.permits(),
+                    List.of());
+        });
     }
 
     private static Finding stop(String id, Map<String, String> values) {

@@ -15,6 +15,7 @@ import spadework.job.Signing;
 import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.DepositCheck;
+import spadework.law.PaymentEvent;
 import spadework.money.Dollars;
 import spadework.paperwork.HouseLaw;
 import spadework.pricing.Due;
@@ -36,13 +37,15 @@ public final class ContractChecks {
     public static List<Finding> of(Job job, Company company, Contract contract, HouseLaw law) {
         String state = job.site().address().state();
         Dollars deposit = Dollars.total(contract.payments().stream()
-                .filter(Due::atSigning)
+                .filter(due -> PaymentEvent.of(due.when(), due.atSigning()) != PaymentEvent.WORK_DONE)
                 .map(Due::amount)
                 .toList());
         Optional<Signing> signing = job.agreement().signing();
         Dollars price = contract.contracted().total();
         Dollars special = signing.flatMap(one -> one.financing().specialOrder()).orElse(Dollars.ZERO);
         List<Finding> found = new ArrayList<>(DepositCheck.of(state, law.state(), price, deposit, special));
+        found.addAll(PaymentChecks.of(job.payments(), contract.payments(), state, law));
+        found.addAll(PaymentChecks.received(job.agreement(), contract.payments(), state));
         if (signing.isEmpty()) {
             found.add(0, finding(UNPREPARED, Severity.MUST, state, FEDERAL));
             return found;

@@ -51,6 +51,16 @@ public final class SigningChecks {
     }
 
     private static void start(Job job, Sale sale, HouseLaw law, List<Finding> found) {
+        boolean fromReceipt =
+                law.state().map(rules -> rules.cancel().fromReceipt()).orElse(false);
+        if (fromReceipt && sale.received().isEmpty()) {
+            found.add(new Finding(
+                    "copy-day-unknown",
+                    Severity.MUST,
+                    job.site().address().state(),
+                    Map.of(),
+                    String.join("; ", law.state().get().citations())));
+        }
         Optional<LocalDate> last = lastDay(sale, law);
         LocalDate start = job.agreement()
                 .asBuilt()

@@ -1,0 +1,73 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
+import spadework.office.Office;
+import spadework.office.agreement.Canceling;
+
+/** Records a notice of cancellation. */
+@Command(
+        name = "cancel",
+        description = {
+            "Record that a buyer canceled the contract: the day to pay back, the acknowledgment to send,",
+            "and no step on the contract after that."
+        },
+        footerHeading = "%nExample:%n",
+        footer = "  spadework cancel jobs/2026-014 --received 2026-08-24 --sent 2026-08-21 --by \"Ida Wrenfield\"")
+final class CancelJobCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
+    private Path job;
+
+    @Option(
+            names = "--received",
+            required = true,
+            paramLabel = "DATE",
+            description = "The day on which the notice came, as 2026-08-24.")
+    private LocalDate received;
+
+    @Option(
+            names = "--sent",
+            paramLabel = "DATE",
+            description = "The day on which it was mailed or handed over (default: the day it came).")
+    private Optional<LocalDate> sent = Optional.empty();
+
+    @Option(names = "--by", paramLabel = "NAME", description = "Who gave notice; once for each person.")
+    private List<String> by = List.of();
+
+    @Option(names = "--notice", paramLabel = "FILE", description = "A scan of the notice, in the job's folder.")
+    private Optional<String> notice = Optional.empty();
+
+    @Option(
+            names = "--release",
+            paramLabel = "WHY",
+            description = "Let the buyer go although the right to cancel had ended, and why.")
+    private Optional<String> release = Optional.empty();
+
+    @Mixin
+    private TemplateOption arguments;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        Canceling canceling = new Canceling(Office.with(arguments.templates()), Today.of(spec));
+        return OutcomeReport.of(
+                job,
+                canceling.cancel(job, new Canceling.NoticeInput(by, sent, received, notice, release)),
+                spec.commandLine());
+    }
+}

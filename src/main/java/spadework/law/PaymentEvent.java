@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.law;
+
+import java.util.regex.Pattern;
+
+/**
+ * What the words of a payment say that it falls due upon. Whether a payment is one before the work is told from them, not
+ * from a mark that may be left out: "the day the machine arrives" names nothing that is done yet.
+ */
+public enum PaymentEvent {
+    /** It names work that is done, or a test that was seen. */
+    WORK_DONE,
+    /** It falls due at signing, at an order, a delivery, an arrival or a start. */
+    BEFORE_WORK,
+    /** Its words name neither; it is taken as one before the work. */
+    UNSAID;
+
+    private static final Pattern DONE = words("(?:trench|ground|wall)\\w*(?: \\w+){0,3} (?:is|are) (?:open|dug)|dug"
+            + "|coated|laid|flow test|test|filled|backfill\\w*|graded|clean(?:ed)?(?: up)?|complet\\w+|done|finish\\w*|passed"
+            + "|in place|installed|inspect\\w*|closed|seen");
+    private static final Pattern BEFORE =
+            words("sign\\w*|deposit|down payment|book\\w*|order\\w*|schedul\\w*|permit\\w*"
+                    + "|before|machine\\w*|excavator\\w*|equipment|deliver\\w*|arriv\\w*|on site|start\\w*|begin\\w*|first day"
+                    + "|mobili[sz]\\w*");
+
+    private static Pattern words(String any) {
+        return Pattern.compile("\\b(?:" + any + ")\\b", Pattern.CASE_INSENSITIVE);
+    }
+
+    /**
+     * What a payment falls due upon.
+     *
+     * @param atSigning whether it is marked as a deposit
+     */
+    public static PaymentEvent of(String when, boolean atSigning) {
+        if (atSigning) {
+            return BEFORE_WORK;
+        }
+        if (DONE.matcher(when).find()) {
+            return WORK_DONE;
+        }
+        return BEFORE.matcher(when).find() ? BEFORE_WORK : UNSAID;
+    }
+}
