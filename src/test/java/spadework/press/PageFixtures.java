@@ -146,22 +146,29 @@ public final class PageFixtures {
                                         "Water stands on the basement floor along walls A and B after two days of rain",
                                         "A damp line 3 in high on both walls and loose paint below it; your photos of"
                                                 + " 11 January show the puddle",
-                                        "the old black coating outside has flaked off and there is no drain beside the footing",
-                                        "A new coat closes the face of the wall, and the drain takes the water away at the"
+                                        "the old black coating outside has flaked off and there is no drain "
+                                                + "beside the footing",
+                                        "A new coat closes the face of the wall, and the drain takes the water "
+                                                + "away at the"
                                                 + " footing before it can stand against the wall",
                                         List.of("wall-a-1.jpg")),
                                 new Observation(
                                         "Two downspouts end within 2 ft of the corner of walls A and B",
-                                        "Soil washed out under both outlets, and a wet corner inside straight below them",
-                                        "the roof pours about half its water at the corner where the basement leaks most",
-                                        "Each downspout gets its own solid pipe to the swale, so roof water no longer reaches"
+                                        "Soil washed out under both outlets, and a wet corner inside straight "
+                                                + "below them",
+                                        "the roof pours about half its water at the corner where the basement "
+                                                + "leaks most",
+                                        "Each downspout gets its own solid pipe to the swale, so roof water no "
+                                                + "longer reaches"
                                                 + " the wall",
                                         List.of()),
                                 new Observation(
                                         "The soil beside wall B falls toward the house",
-                                        "A level laid on the ground shows 2 in of fall toward the wall in the first 6 ft",
+                                        "A level laid on the ground shows 2 in of fall toward the wall in the "
+                                                + "first 6 ft",
                                         "the old trench has settled",
-                                        "New fill is packed in layers and the surface falls 6 in away from the house over the"
+                                        "New fill is packed in layers and the surface falls 6 in away from the "
+                                                + "house over the"
                                                 + " first 10 ft",
                                         List.of())),
                         List.of(
@@ -240,7 +247,8 @@ public final class PageFixtures {
                                 "Engineering, if a wall is found to need it",
                                 "Watering the new grass"),
                         List.of(
-                                "The footing is 8 in thick and stands 6 in out from the wall, as measured at two test holes.",
+                                "The footing is 8 in thick and stands 6 in out from the wall, as measured at "
+                                        + "two test holes.",
                                 "The swale is yours to drain into, as your survey shows.",
                                 "The machine can reach both walls through the gate on the east side, 8 ft wide."),
                         List.of(
@@ -249,7 +257,8 @@ public final class PageFixtures {
                                 "Siding, windows and the cooling unit covered while we wash and coat."),
                         List.of(
                                 "Move what stands within 12 ft of walls A and B, inside and out.",
-                                "Tell us where sprinkler pipes, dog fences and garden lights run; nobody else marks them.",
+                                "Tell us where sprinkler pipes, dog fences and garden lights run; nobody else "
+                                        + "marks them.",
                                 "Keep the driveway free from 7 in the morning.",
                                 "Keep children and pets away from the trench until the fence is gone."),
                         List.of(

@@ -130,7 +130,8 @@ public final class PaperworkFixtures {
                         List.of(
                                 new PriceRow(
                                         firstSection,
-                                        "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 in of wall",
+                                        "digging, stripping, cleaning, coating, backfill in lifts, for 46 ft 6 "
+                                                + "in of wall",
                                         Dollars.of("6844.00")),
                                 new PriceRow(
                                         "Wall B, kitchen side",

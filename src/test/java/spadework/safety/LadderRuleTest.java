@@ -3,11 +3,9 @@ package spadework.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import spadework.measure.Length;
+import spadework.paperwork.scope.StepFigure;
 
 class LadderRuleTest {
 
@@ -20,9 +18,9 @@ class LadderRuleTest {
     }
 
     @Test
-    void stepsOfTheScopeSayTheSameFigures() throws IOException {
-        assertThat(Files.readString(Path.of("templates/scope/steps.ftlh")))
-                .contains("Where the trench is " + LadderRule.FROM.text() + " deep or more, a ladder stands within "
-                        + LadderRule.WITHIN.text() + " of everyone in it.");
+    void stepsOfTheScopeNameTheSameFigures() {
+        assertThat(StepFigure.LADDER_FROM.length()).isEqualTo(LadderRule.FROM);
+        assertThat(StepFigure.LADDER_WITHIN.length()).isEqualTo(LadderRule.WITHIN);
+        assertThat(StepFigure.LADDER_ABOVE.length()).isEqualTo(LadderRule.ABOVE_EDGE);
     }
 }

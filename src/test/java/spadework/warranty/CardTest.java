@@ -10,7 +10,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** Seasons: March to May, September to November. The fixture's terms run from April 3, 2026 to April 2, 2028 and 2041. */
+/**
+ * Seasons: March to May, September to November. The fixture's terms run from April 3, 2026 to April 2, 2028 and 2041.
+ */
 class CardTest {
     private static final Warranty WARRANTY = Warranties.of("2026-014-W1");
 
