@@ -123,6 +123,9 @@ public final class TypedValue {
     }
 
     private static String measure(String plain, Spot spot) {
+        if (spot.kind() == FieldKind.PERCENT) {
+            return isNumber(plain) ? plain + "%" : plain.replaceFirst("(?<=\\d) %$", "%");
+        }
         if (isNumber(plain)) {
             boolean thinAsMillimeters =
                     spot.kind() == FieldKind.FILM && number(plain).compareTo(BigDecimal.valueOf(5)) < 0;
@@ -134,7 +137,7 @@ public final class TypedValue {
         if (!both.matches()) {
             return plain;
         }
-        String unit = both.group(2).equals("%") ? "%" : both.group(2).toLowerCase(Locale.ROOT);
+        String unit = both.group(2).toLowerCase(Locale.ROOT);
         return both.group(1) + " " + UNITS.getOrDefault(unit, unit);
     }
 

@@ -52,7 +52,7 @@ class DemonstrationContractorTest {
      */
     @ParameterizedTest(name = "{0} costs {1} to {2} an hour")
     @CsvSource(delimiter = '|', textBlock = """
-            labourer | 25 | 60
+            laborer  | 25 | 60
             operator | 32 | 80
             """)
     void loadedWageLiesInThePublishedBand(String trade, BigDecimal low, BigDecimal high) {

@@ -21,7 +21,7 @@ class TypedValueTest {
             /walls/0/condition/cracks      | 9            | 9 ft
             /site/insideFloor              | -6.25        | -6.25 ft
             /walls/0/finish/dryFilm        | 60           | 60 mil
-            /walls/0/digging/handShare     | 10           | 10 %
+            /walls/0/digging/handShare     | 10           | 10%
             /site/rain/intensity           | 3            | 3 in/h
             /restoration/seed              | 1,200        | 1,200 sf
             /water/outlets/0/pit/pumpFlow  | 40           | 40 gpm
@@ -46,7 +46,7 @@ class TypedValueTest {
             /restoration/seed              | 850SF        | 850 sf
             /site/rain/intensity           | 3 in/hr      | 3 in/h
             /site/rain/intensity           | 3 in per hour| 3 in per hour
-            /walls/0/digging/handShare     | 10%          | 10 %
+            /walls/0/digging/handShare     | 10 %         | 10%
             /asBuilt/stone                 | 12 Tons      | 12 ton
             # days
             /issued                        | 12/31/2027   | 2027-12-31

@@ -208,7 +208,7 @@ class ContentsCheckTest {
                 "MD",
                 Map.of("asks", "this", "law", "MD"),
                 "here");
-        assertThat(PHRASES.what(finding)).isEqualTo("MD wants in the contract: this. It is not there.");
+        assertThat(PHRASES.what(finding)).isEqualTo("MD wants this in the contract: this. It is missing.");
         assertThat(PHRASES.action(finding)).isNotBlank().doesNotContain("{");
     }
 

@@ -85,11 +85,11 @@ class ContractPapersTest {
             title of an option that costs       | OP1. Front wall too
             what it is good for                 | It stays dry there.
             a wall of it with its specifics     | Wall F, front wall, facing south: 20 ft of concrete block
-            a quantity that it adds             | Wall dug free, F +20.0 ft
+            how deep its trench is              | trench up to 5 ft 8 in deep
             title of an option that saves       | OP2. You move the shrubs
-            a quantity that it takes away       | Shrubs taken up and set back, whole job −6
+            what that saves                     | OP2. You move the shrubs saves $479.00
             a box to mark                       | I accept OP1
-            what the signature says of options  | each option that you mark as accepted adds its price to that
+            what the signature says of options  | Sign here if you want this work for $27,472.00 with the options you marked.
             """)
     void theProposalTellsOfItsOptions(String what, String words) throws IOException {
         assertThat(page(OFFERED, "proposal")).as(what).contains(words);
@@ -102,7 +102,7 @@ class ContractPapersTest {
         Dollars saves = Dollars.ZERO.minus(contract.options().get(1).sum().total());
         assertThat(page(OFFERED, "proposal"))
                 .contains("adds " + costs.text(), "saves " + saves.text())
-                .contains("What you pay " + contract.proposed().total().text());
+                .contains("Your price " + contract.proposed().total().text());
         assertThat(named(OFFERED, "proposal", "job_total"))
                 .containsExactly(figure(contract.proposed().total()));
         assertThat(named(OFFERED, "proposal", "option_prices"))
@@ -129,10 +129,10 @@ class ContractPapersTest {
         assertThat(page(files, "proposal"))
                 .contains("Proposal, revision 2", "Revision 2, issued August 10, 2026")
                 .contains("What changed since August 3, 2026")
-                .contains("What you pay " + moved.before().text() + " "
+                .contains("Your price " + moved.before().text() + " "
                         + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
-                .contains("Wall C, front wall $0.00", "Wall dug free, C 0.0 ft 24.0 ft +24.0 ft");
+                .contains("Wall C, front wall $0.00", "Wall dug down to its footing, C +24.0 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
         assertThat(page(PRINTER.print(first, EnumSet.of(PaperKind.PROPOSAL)), "proposal"))
                 .contains("Revision 1, issued")
@@ -145,16 +145,16 @@ class ContractPapersTest {
             1 | reason in words                | You asked for it. We saw it in the trench.
             1 | the signed price counts        | What it costs $4,321.09
             1 | the wall with its specifics    | Wall C, front wall, facing south: 24 ft of concrete block
-            1 | the takeoff before and after   | Wall dug free, C 0.0 ft 24.0 ft +24.0 ft
-            1 | what it does to the time       | It adds 3 working days. We finish by September 30, 2026 instead of
-            2 | the date counts earlier ones   | It adds 1 working day. We finish by October 1, 2026 instead of 30
+            1 | the takeoff before and after   | Wall dug down to its footing, C 0.0 ft 24.0 ft +24.0 ft
+            1 | what it does to the time       | It adds 3 working days. We finish by October 7, 2026 instead of October 2
+            2 | the date counts earlier ones   | It adds 1 working day. We finish by October 8, 2026 instead of October 7
             2 | the photo                      | See Photo 1.
             2 | the caption                    | Photo 1: Ledge with the tape
             3 | that it was declined           | Declined. Nothing changes: not the work, not the price, not the dates.
             3 | what that does                 | This change was declined: the contract price stays
             4 | that it waits                  | Not signed yet. Without both signatures nothing changes
             4 | that signing comes first       | Both of us sign before this work starts.
-            4 | days fewer                     | It takes 1 working day off. We finish by September 30, 2026 instead
+            4 | days fewer                     | It takes 1 working day off. We finish by October 7, 2026 instead
             """)
     void aChangeOrderTells(int number, String what, String words) throws IOException {
         assertThat(page(ORDERS, "change-order-" + number)).as(what).contains(words);
@@ -279,7 +279,7 @@ class ContractPapersTest {
     @Test
     void theCostSheetOfAnAcceptedJobShowsWhatTheAgreedPriceLeaves() throws IOException {
         Dollars agreed = CHANGED.dossier().contract().now().price();
-        assertThat(page(ORDERS, "cost-sheet")).contains("Agreed price " + agreed.text(), "Total, reckoned anew");
+        assertThat(page(ORDERS, "cost-sheet")).contains("Agreed price " + agreed.text(), "Below stands the agreed work as the book prices it today.");
         assertThat(named(ORDERS, "cost-sheet", "agreed_price")).containsExactly(figure(agreed));
         assertThat(named(ORDERS, "cost-sheet", "agreed_left").get(0))
                 .isEqualTo(
