@@ -279,7 +279,8 @@ class ContractPapersTest {
     @Test
     void theCostSheetOfAnAcceptedJobShowsWhatTheAgreedPriceLeaves() throws IOException {
         Dollars agreed = CHANGED.dossier().contract().now().price();
-        assertThat(page(ORDERS, "cost-sheet")).contains("Agreed price " + agreed.text(), "Below stands the agreed work as the book prices it today.");
+        assertThat(page(ORDERS, "cost-sheet"))
+                .contains("Agreed price " + agreed.text(), "Below stands the agreed work as the book prices it today.");
         assertThat(named(ORDERS, "cost-sheet", "agreed_price")).containsExactly(figure(agreed));
         assertThat(named(ORDERS, "cost-sheet", "agreed_left").get(0))
                 .isEqualTo(
