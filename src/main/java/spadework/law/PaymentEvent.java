@@ -4,7 +4,8 @@ package spadework.law;
 import java.util.regex.Pattern;
 
 /**
- * What the words of a payment say that it falls due upon. Whether a payment is one before the work is told from them, not
+ * What the words of a payment say that it falls due upon. Whether a payment is one before the work is told from them,
+ * not
  * from a mark that may be left out: "the day the machine arrives" names nothing that is done yet.
  */
 public enum PaymentEvent {
@@ -16,11 +17,13 @@ public enum PaymentEvent {
     UNSAID;
 
     private static final Pattern DONE = words("(?:trench|ground|wall)\\w*(?: \\w+){0,3} (?:is|are) (?:open|dug)|dug"
-            + "|coated|laid|flow test|test|filled|backfill\\w*|graded|clean(?:ed)?(?: up)?|complet\\w+|done|finish\\w*|passed"
+            + "|coated|laid|flow test|test|filled|backfill\\w*|graded|clean(?:ed)?(?: "
+            + "up)?|complet\\w+|done|finish\\w*|passed"
             + "|in place|installed|inspect\\w*|closed|seen");
     private static final Pattern BEFORE =
             words("sign\\w*|deposit|down payment|book\\w*|order\\w*|schedul\\w*|permit\\w*"
-                    + "|before|machine\\w*|excavator\\w*|equipment|deliver\\w*|arriv\\w*|on site|start\\w*|begin\\w*|first day"
+                    + "|before|machine\\w*|excavator\\w*|equipment|deliver\\w*|arriv\\w*|on "
+                    + "site|start\\w*|begin\\w*|first day"
                     + "|mobili[sz]\\w*");
 
     private static Pattern words(String any) {

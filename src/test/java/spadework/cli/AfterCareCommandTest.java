@@ -218,7 +218,8 @@ class AfterCareCommandTest {
         assertThat(out.toString())
                 .contains(
                         "  Claim 2026-014-CL1: closed",
-                        "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation; cause cold wall, warm air",
+                        "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation; cause cold "
+                                + "wall, warm air",
                         "    2027-03-20  covered yes; remedy joint sealed; cost 410.00; closed 2027-03-20");
         assertThat(run("register", "check", job.toString())).isZero();
     }

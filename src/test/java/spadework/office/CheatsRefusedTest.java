@@ -734,7 +734,10 @@ class CheatsRefusedTest {
                                 Optional.empty()));
     }
 
-    /** Signed Thursday August 20, 2026; three business days with Saturday: until Monday 24, of OH read Monday to Friday. */
+    /**
+     * Signed Thursday August 20, 2026; three business days with Saturday: until Monday 24, of OH read Monday to
+     * Friday.
+     */
     private static List<Cheat> cancellations() {
         return List.of(
                 new Cheat(
@@ -831,7 +834,8 @@ class CheatsRefusedTest {
     }
 
     /**
-     * A buyer cancels by mail on the last day: ten business days after the notice came, in which Labor Day does not count
+     * A buyer cancels by mail on the last day: ten business days after the notice came, in which Labor Day does not
+     * count
      * (16 CFR 429.1(g), 429.0(f)). Nothing follows on the contract.
      */
     @Test

@@ -253,7 +253,7 @@ class ContractPapersTest {
     void theCertificateOfAClosedJobIsOfWhatWasBuilt() throws IOException {
         assertThat(page(BUILT, "warranty"))
                 .contains("Number 2026-014-W1", "Wall C front wall 25 ft", "solid main M1, 66 ft", "September 18, 2026")
-                .contains("What is covered was moved by change order 1 (west wall added, September 9, 2026).")
+                .contains("As built, with change order 1 (west wall added, September 9, 2026).")
                 .doesNotContainIgnoringCase("specimen");
         assertThat(page(ORDERS, "warranty"))
                 .contains("SPECIMEN", "Wall C front wall 24 ft")

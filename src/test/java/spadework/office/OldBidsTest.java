@@ -113,7 +113,11 @@ class OldBidsTest {
                 .isInstanceOf(Outcome.Refused.class);
         assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY))
                 .isInstanceOf(Outcome.Issued.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "again", Jobsite.TODAY)).isInstanceOf(Outcome.Standing.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY))
+                .isInstanceOf(Outcome.Standing.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "again", Jobsite.TODAY))
+                .as("another reason")
+                .isInstanceOf(Outcome.Refused.class);
         assertThat(Register.of(site.folder()).entries())
                 .filteredOn(e -> e.event() == Event.PROPOSAL_DECLINED)
                 .hasSize(1)

@@ -60,7 +60,9 @@ public record SignedJob(Reading reading, List<Finding> findings) {
         return job.agreement().accepted().isPresent() ? List.of(stop("contract-source-missing", Map.of())) : List.of();
     }
 
-    /** How it was signed, without what is learned later: the day of the copy, and who signs later papers for an owner. */
+    /**
+     * How it was signed, without what is learned later: the day of the copy, and who signs later papers for an owner.
+     */
     private static Optional<Signing> terms(Job job) {
         return job.agreement().signing().map(signing -> {
             Sale sale = signing.sale();
