@@ -185,6 +185,7 @@ public final class TypedValue {
         return choices.stream()
                 .filter(choice -> choice.equalsIgnoreCase(plain))
                 .findFirst()
+                .or(() -> Optional.of(yesOrNo(plain)).filter(choices::contains))
                 .orElseGet(
                         () -> UsStates.letters(plain).filter(choices::contains).orElse(plain));
     }
