@@ -23,7 +23,8 @@ class OutlineTest {
             /walls/3/depth                  | GROUP     | true  |
             /walls/3/depth/end              | LENGTH    | true  |
             /walls/3/footing/thickness      | LENGTH    | false | 8 in
-            /walls/3/condition/displaced    | YES_OR_NO | true  |
+            /walls/3/condition/displaced    | CHOICE    | true  |
+            /asBuilt/flowTests/0/passed     | YES_OR_NO | true  |
             /walls/3/strip/0                | LABEL     | false |
             /water/mains/0/trench/depth     | LENGTH    | true  |
             /payments/0/share               | PERCENT   | true  |
