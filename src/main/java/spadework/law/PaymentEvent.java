@@ -5,8 +5,8 @@ import java.util.regex.Pattern;
 
 /**
  * What the words of a payment say that it falls due upon. Whether a payment is one before the work is told from them,
- * not
- * from a mark that may be left out: "the day the machine arrives" names nothing that is done yet.
+ * not from a mark that may be left out: "the day the machine arrives" names nothing that is done yet, nor does what
+ * stands behind a "before".
  */
 public enum PaymentEvent {
     /** It names work that is done, or a test that was seen. */
@@ -26,6 +26,8 @@ public enum PaymentEvent {
                     + "site|start\\w*|begin\\w*|first day"
                     + "|mobili[sz]\\w*");
 
+    private static final Pattern YET_TO_COME = Pattern.compile("\\bbefore\\b[^,;.]*", Pattern.CASE_INSENSITIVE);
+
     private static Pattern words(String any) {
         return Pattern.compile("\\b(?:" + any + ")\\b", Pattern.CASE_INSENSITIVE);
     }
@@ -39,7 +41,7 @@ public enum PaymentEvent {
         if (atSigning) {
             return BEFORE_WORK;
         }
-        if (DONE.matcher(when).find()) {
+        if (DONE.matcher(YET_TO_COME.matcher(when).replaceAll("")).find()) {
             return WORK_DONE;
         }
         return BEFORE.matcher(when).find() ? BEFORE_WORK : UNSAID;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.intake.law.StateRuleBook;
@@ -82,5 +83,14 @@ class CancellationTest {
                 Cancellation.of(signed, Optional.ofNullable(received), Optional.of(rules), Optional.empty());
         assertThat(cancellation.lastDay()).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).last()).isEqualTo(LocalDate.of(2026, 7, 7));
+    }
+
+    /** A copy dated before the signing is no signed copy: the days start at signing. */
+    @Test
+    void copyReceivedBeforeSigningStartsNoDays() {
+        LocalDate signed = LocalDate.of(2026, 7, 1);
+        Optional<StateRules> rules = StateRuleBook.bundled().find("NJ");
+        assertThat(Cancellation.of(signed, Optional.of(signed.minusDays(7)), rules, Optional.empty()))
+                .isEqualTo(Cancellation.of(signed, Optional.empty(), rules, Optional.empty()));
     }
 }

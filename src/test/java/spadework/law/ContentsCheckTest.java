@@ -353,4 +353,27 @@ class ContentsCheckTest {
     void howFarARuleWasReadHasItsWords(String status, String words) {
         assertThat(ReadStatus.words(status)).isEqualTo(words);
     }
+
+    /** A content that waits for its notice's price is not wanted because another notice is due. */
+    @Test
+    void noticeThatIsDueBringsNoOtherContentForward() {
+        List<RequiredContent> contents = List.of(new RequiredContent(Content.WARRANTY, "a notice", "R"));
+        LegalNotice dear = notice(Content.WARRANTY, Optional.of("Words."), Optional.of(Dollars.of("500.00")));
+        LegalNotice due = notice(Content.LIEN_NOTICE, Optional.of("Words."), Optional.empty());
+        assertThat(ids(check(pack(contents, List.of(dear, due)), "500.00"))).doesNotContain("content-warranty");
+        assertThat(ids(check(pack(contents, List.of(dear, due)), "500.01"))).contains("content-warranty");
+    }
+
+    /** 16 CFR 429.1(a), (b), (d), (e): what the federal rule wants in a contract signed at home, in any state. */
+    @ParameterizedTest
+    @ValueSource(strings = {"WY", "MD"})
+    void federalContentsAreWantedInEveryState(String state) {
+        assertThat(ids(check(state, EnumSet.noneOf(Content.class), "9000.00")))
+                .contains(
+                        "content-transaction-date",
+                        "content-cancellation-form",
+                        "content-last-day-to-cancel",
+                        "content-oral-notice-acknowledged",
+                        "content-no-waiver");
+    }
 }

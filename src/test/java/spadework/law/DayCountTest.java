@@ -93,4 +93,16 @@ class DayCountTest {
         assertThat(DayCount.MARYLAND.lastDay(signed, 5)).as("Maryland, 5th").isEqualTo(marylandFifth);
         assertThat(DayCount.MARYLAND.lastDay(signed, 7)).as("Maryland, 7th").isEqualTo(marylandSeventh);
     }
+
+    /** The words that a proposal prints beside the last day say how it was counted. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(delimiter = '|', textBlock = """
+            FEDERAL              | Sundays and federal holidays on their own day
+            FEDERAL_AND_OBSERVED | Sundays, federal holidays and the days on which they are observed
+            MONDAY_TO_FRIDAY     | Monday to Friday
+            MARYLAND             | Maryland's nine holidays
+            """)
+    void eachWayOfCountingSaysWhichDaysCount(DayCount count, String words) {
+        assertThat(count.words()).contains(words);
+    }
 }

@@ -82,6 +82,22 @@ class WarrantyDisclosuresTest {
         });
     }
 
+    /** A mechanism that was chosen and told in no words is not disclosed. */
+    @Test
+    void blankDisputeMechanismIsMissing() {
+        WrittenWarranty whole = without("nothing");
+        WrittenClaims claims = whole.claims();
+        WrittenWarranty blank = new WrittenWarranty(
+                whole.title(),
+                whole.coverage(),
+                whole.start(),
+                whole.term(),
+                new WrittenClaims(claims.steps(), claims.warrantor(), claims.contact(), Optional.of(" "), true),
+                whole.limits(),
+                whole.text());
+        assertThat(WarrantyDisclosures.of(blank)).extracting(Finding::id).containsExactly("disclosure-dispute");
+    }
+
     /** Items 6 to 8 are due only where there is a mechanism or a limit. */
     @Test
     void sentencesOfLimitsAreDueOnlyWithLimits() {
