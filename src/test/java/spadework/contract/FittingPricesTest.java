@@ -16,6 +16,8 @@ import spadework.company.TaxMode;
 import spadework.job.Agreements;
 import spadework.job.Alteration;
 import spadework.job.ChangeState;
+import spadework.job.Corner;
+import spadework.job.CornerKind;
 import spadework.job.ExtraItem;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
@@ -26,6 +28,7 @@ import spadework.job.TakenAway;
 import spadework.job.UnitCount;
 import spadework.job.Wall;
 import spadework.job.WallDepth;
+import spadework.job.WallEnd;
 import spadework.job.WallKind;
 import spadework.job.WallPlace;
 import spadework.measure.Area;
@@ -225,6 +228,31 @@ class FittingPricesTest {
         assertThat(fitting.rest().walls()).containsExactly(deep);
         assertThat(fitting.rest().drains()).hasSize(1);
         assertThat(fitting.rest().items()).isEmpty();
+    }
+
+    /** Corners of walls that fit are in the price of their foot; corners of walls that do not are not. */
+    @ParameterizedTest(name = "wall of {0} ft of depth: corners left to price {1}")
+    @CsvSource({"5, 0", "8, 1"})
+    void cornersGoWithTheirWalls(double depth, int left) {
+        Alteration none = Alteration.NONE;
+        Corner corner = new Corner(new WallEnd("A", true), new WallEnd("C", false), CornerKind.OUTSIDE);
+        Alteration alteration = new Alteration(
+                List.of(other(Jobs.wall(), "C", 20, depth, depth)),
+                none.finishes(),
+                List.of(corner),
+                List.of(drain("A", "C")),
+                none.mains(),
+                none.roofLines(),
+                none.downspouts(),
+                none.outlets(),
+                none.items(),
+                none.restoration(),
+                none.takenAway());
+        Alteration rest =
+                FittingPrices.of(JOB, alteration, QUOTE.unitPrices()).rest();
+        assertThat(rest.corners()).hasSize(left);
+        assertThat(rest.walls()).hasSize(left);
+        assertThat(rest.drains()).hasSize(left);
     }
 
     /** A drain along a wall that nobody knows leaves the path to say so. */

@@ -110,6 +110,15 @@ class BankTest {
                 .contains(near);
     }
 
+    /** What stands beside another wall is in nobody's way here. */
+    @Test
+    void limitOfAnotherWallLeavesTheBankAlone() {
+        SiteLimit elsewhere = new SiteLimit(LimitKind.PROPERTY_LINE, "W1", Length.ofFeet(3), Optional.empty(), "");
+        Bank bank = Bank.of(site(SoilType.B, elsewhere), wall(6, Protection.SLOPED));
+        assertThat(bank.protection()).isEqualTo(Protection.SLOPED);
+        assertThat(bank.inTheWay()).isEmpty();
+    }
+
     /** Vancouver WA 20.170.100: 1 ft of root zone for each inch of trunk; 10 in at 18.5 ft leave 8.5 ft. */
     @ParameterizedTest(name = "tree at {0} ft, trunk {1} in: {2}")
     @CsvSource({
