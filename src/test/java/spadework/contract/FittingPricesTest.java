@@ -248,8 +248,7 @@ class FittingPricesTest {
                 none.items(),
                 none.restoration(),
                 none.takenAway());
-        Alteration rest =
-                FittingPrices.of(JOB, alteration, QUOTE.unitPrices()).rest();
+        Alteration rest = FittingPrices.of(JOB, alteration, QUOTE.unitPrices()).rest();
         assertThat(rest.corners()).hasSize(left);
         assertThat(rest.walls()).hasSize(left);
         assertThat(rest.drains()).hasSize(left);

@@ -52,12 +52,7 @@ class FromMemoryTest {
     private static List<Finding> found(StateRules rules) {
         StateRules federal = rules("R", Optional.empty());
         return ContentsCheck.of(
-                        "ZZ",
-                        federal,
-                        Optional.of(rules),
-                        EnumSet.allOf(Content.class),
-                        Dollars.of("9000.00"),
-                        false)
+                        "ZZ", federal, Optional.of(rules), EnumSet.allOf(Content.class), Dollars.of("9000.00"), false)
                 .stream()
                 .filter(finding -> finding.id().equals("rules-from-memory"))
                 .toList();
@@ -91,15 +86,14 @@ class FromMemoryTest {
     @Test
     void findingIsAMustThatListsThem() {
         assertThat(found(rules("M", Optional.empty())))
-                .containsExactly(
-                        new Finding(
-                                "rules-from-memory",
-                                Severity.MUST,
-                                "ZZ",
-                                Map.of(
-                                        "what",
-                                        "bond, the right to cancel, from which price its law holds, price, lien notice,"
-                                                + " founders' day"),
-                                "Z.C. 1; Z.C. 2"));
+                .containsExactly(new Finding(
+                        "rules-from-memory",
+                        Severity.MUST,
+                        "ZZ",
+                        Map.of(
+                                "what",
+                                "bond, the right to cancel, from which price its law holds, price, lien notice,"
+                                        + " founders' day"),
+                        "Z.C. 1; Z.C. 2"));
     }
 }

@@ -108,8 +108,7 @@ class PricedByHandTest {
     void sectionsAndInstallments() {
         Quote quote = quote(COMPANY);
         assertThat(quote.sections())
-                .extracting(
-                        PricedSection::section, PricedSection::lines, PricedSection::rounding, PricedSection::price)
+                .extracting(PricedSection::section, PricedSection::lines, PricedSection::rounding, PricedSection::price)
                 .containsExactly(
                         tuple(Priced.WALL, Dollars.of("975.00"), Dollars.ZERO, Dollars.of("975.00")),
                         tuple(Priced.DRAIN, Dollars.of("434.94"), Dollars.of("0.06"), Dollars.of("435.00")),
@@ -157,11 +156,7 @@ class PricedByHandTest {
 
     /** The minimum tops 1,635.00 up where the job falls short of it, and shows apart. */
     @ParameterizedTest(name = "minimum {0}: {1} on top, {2}")
-    @CsvSource({
-        "1634.99, 0.00, 1635.00",
-        "1635.00, 0.00, 1635.00",
-        "1635.01, 0.01, 1635.01",
-        "2000.00, 365.00, 2000.00"
+    @CsvSource({"1634.99, 0.00, 1635.00", "1635.00, 0.00, 1635.00", "1635.01, 0.01, 1635.01", "2000.00, 365.00, 2000.00"
     })
     void smallJobMinimum(String minimum, String topUp, String price) {
         Quote quote = quote(Priced.company(Priced.rules(ProfitBasis.MARGIN, minimum), TaxMode.ON_PURCHASES));

@@ -52,8 +52,8 @@ class UnknownPricesTest {
     }
 
     private static Dollars up(BigDecimal more, int feet) {
-        return Dollars.of(more.divide(BigDecimal.valueOf(feet), MathContext.DECIMAL128)
-                .setScale(0, RoundingMode.CEILING));
+        return Dollars.of(
+                more.divide(BigDecimal.valueOf(feet), MathContext.DECIMAL128).setScale(0, RoundingMode.CEILING));
     }
 
     private static Wall second(Access access) {
