@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.regex.Pattern;
@@ -31,6 +30,7 @@ import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
+import spadework.office.reply.TemplateFolder;
 import spadework.pricing.PricedLine;
 import spadework.pricing.PricedSection;
 import spadework.pricing.Quote;
@@ -160,7 +160,7 @@ class GuideExamplesTest {
         String job = Guide.readme().blocks("jsonc").get(0).replaceAll(" +// .*", "");
         Path file =
                 Files.writeString(Files.createDirectories(folder.resolve("job")).resolve("job.json"), job);
-        BidResult answer = Office.with(Optional.empty()).bid(file);
+        BidResult answer = Office.with(TemplateFolder.NONE).bid(file);
         assertThat(answer instanceof Refusal refusal ? refusal.faults() : List.of())
                 .isEmpty();
         assertThat(((Bid) answer).openStops()).isEmpty();
@@ -182,7 +182,7 @@ class GuideExamplesTest {
 
     @Test
     void numberTravelsAsToldFromTheJobToTheCell() {
-        Bid bid = (Bid) Office.with(Optional.empty()).bid(SAMPLE);
+        Bid bid = (Bid) Office.with(TemplateFolder.NONE).bid(SAMPLE);
         Set<String> facts = facts(bid);
         String texts =
                 Guide.read(SAMPLE.resolve("job.json")) + Guide.read(Path.of("templates/cost-sheet/workbook.ftlx"));

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.bench;
 
+import spadework.office.reply.TemplateFolder;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -33,7 +33,7 @@ public class BidBenchmark {
     })
     public String sample;
 
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
 
     @Benchmark
     public BidResult bid() {

@@ -1,11 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.bench;
 
+import spadework.office.reply.TemplateFolder;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -38,7 +38,7 @@ public class FormBenchmark {
     @Param({"block-basement-to-swale", "refused-type-a-and-no-fall", "added-wall-then-closed"})
     public String sample;
 
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
     private Path file;
     private Draft draft;
     private int stroke;

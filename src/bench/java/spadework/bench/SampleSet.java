@@ -1,9 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.bench;
 
+import spadework.office.reply.TemplateFolder;
 import java.nio.file.Path;
 import java.util.Map;
-import java.util.Optional;
 import spadework.drawing.plan.PlanSketch;
 import spadework.drawing.shape.Scene;
 import spadework.office.Bid;
@@ -21,7 +21,7 @@ record SampleSet(PageInfo info, Map<String, Map<String, Object>> models) {
 
     /** The sample of that folder below the samples. */
     static SampleSet of(String sample) {
-        Bid bid = (Bid) Office.with(Optional.empty()).bid(Path.of("sample-quotes", sample));
+        Bid bid = (Bid) Office.with(TemplateFolder.NONE).bid(Path.of("sample-quotes", sample));
         Dossier dossier = bid.dossier();
         Scene plan = PlanSketch.of(dossier.job());
         String drawn = SceneSvg.of(plan);

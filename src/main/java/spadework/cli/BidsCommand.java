@@ -50,6 +50,7 @@ final class BidsCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return BidsService.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(standing), words, json);
+        BidsService.Wanted wanted = new BidsService.Wanted(Optional.ofNullable(standing), words);
+        return BidsService.list(folder, on == null ? LocalDate.now() : on, wanted, json);
     }
 }

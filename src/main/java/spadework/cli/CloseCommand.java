@@ -52,6 +52,6 @@ final class CloseCommand implements Callable<Integer> {
     @Override
     public Integer call() throws IOException {
         Closing closing = new Closing(Office.with(arguments.templates()), Today.of(spec));
-        return OutcomeReport.of(job, closing.close(job, on, completed, waived), spec.commandLine());
+        return OutcomeReport.of(job, closing.close(job, new Closing.Asked(on, completed, waived)), spec.commandLine());
     }
 }

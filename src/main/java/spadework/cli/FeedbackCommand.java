@@ -5,7 +5,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -61,7 +60,8 @@ final class FeedbackCommand extends ReplyCommand {
     @Override
     protected Reply reply() throws IOException {
         LocalDate day = on == null ? LocalDate.now() : on;
-        FeedbackService service = new FeedbackService(tree, BookService.near(Optional.ofNullable(book), tree), rule);
+        FeedbackService service =
+                new FeedbackService(tree, book == null ? BookService.near(tree) : BookService.at(book), rule);
         if (!accept.isEmpty()) {
             return service.accept(accept, day);
         }

@@ -17,7 +17,7 @@ import spadework.cli.figure.TaxCommand;
 import spadework.cli.figure.TermCommand;
 import spadework.cli.figure.TrenchCommand;
 
-/** The calculators for the tailgate. */
+/** The calculators for the calculators. */
 @Command(
         name = "figure",
         description = {

@@ -10,7 +10,6 @@ import spadework.job.Job;
 import spadework.job.SolidRun;
 import spadework.job.Wall;
 import spadework.job.Water;
-import spadework.measure.Length;
 
 /** The agreed work with the lengths, depths and levels as they were built. */
 public final class BuiltJob {
@@ -47,32 +46,30 @@ public final class BuiltJob {
                 drain.item(),
                 drain.teeAt(),
                 drain.into(),
-                level(pipe.flatMap(BuiltPipe::startInvert), drain.startInvert()),
-                level(pipe.flatMap(BuiltPipe::endInvert), drain.endInvert()),
+                pipe.flatMap(BuiltPipe::startInvert).or(drain::startInvert),
+                pipe.flatMap(BuiltPipe::endInvert).or(drain::endInvert),
                 drain.teeInvert(),
                 drain.startGrade(),
                 drain.endGrade());
     }
 
     private static List<SolidRun> runs(List<SolidRun> runs, AsBuilt built) {
-        return runs.stream().map(run -> run(run, built.pipe(run.label()))).toList();
+        return runs.stream()
+                .map(run -> built.pipe(run.label()).map(pipe -> run(run, pipe)).orElse(run))
+                .toList();
     }
 
-    private static SolidRun run(SolidRun run, Optional<BuiltPipe> pipe) {
+    private static SolidRun run(SolidRun run, BuiltPipe pipe) {
         return new SolidRun(
                 run.label(),
-                pipe.map(BuiltPipe::length).orElse(run.length()),
+                pipe.length(),
                 run.item(),
                 run.trench(),
                 run.bends(),
                 run.into(),
-                level(pipe.flatMap(BuiltPipe::startInvert), run.startInvert()),
-                level(pipe.flatMap(BuiltPipe::endInvert), run.endInvert()),
+                pipe.startInvert().or(run::startInvert),
+                pipe.endInvert().or(run::endInvert),
                 run.startGrade(),
                 run.endGrade());
-    }
-
-    private static Optional<Length> level(Optional<Length> built, Optional<Length> agreed) {
-        return built.isPresent() ? built : agreed;
     }
 }

@@ -37,16 +37,16 @@ public final class CloseChecks {
      *
      * @param agreed the agreed work
      * @param films of the job as built
-     * @param waived why an open balance is waived; empty where it is not
+     * @param waiver why an open balance is waived, if it is
      */
-    public static List<Finding> of(Job agreed, List<AppliedFilm> films, Account account, Optional<String> waived) {
+    public static List<Finding> of(Job agreed, List<AppliedFilm> films, Account account, BalanceWaiver waiver) {
         CloseChecks checks = new CloseChecks(agreed);
         checks.accepted();
         checks.changes();
         checks.built();
         films.forEach(checks::film);
         checks.flow();
-        checks.balance(account, waived);
+        checks.balance(account, waiver);
         return List.copyOf(checks.found);
     }
 
@@ -157,10 +157,10 @@ public final class CloseChecks {
         }
     }
 
-    private void balance(Account account, Optional<String> waived) {
+    private void balance(Account account, BalanceWaiver waiver) {
         if (account.balance().isNegative()) {
             must("close-overpaid", "", Map.of("balance", account.balance().text()));
-        } else if (!account.balance().isZero() && waived.isEmpty()) {
+        } else if (!account.balance().isZero() && waiver.reason().isEmpty()) {
             must(
                     "close-unpaid",
                     "",
@@ -173,7 +173,11 @@ public final class CloseChecks {
             advise(
                     "close-balance-waived",
                     "",
-                    Map.of("balance", account.balance().text(), "why", waived.get()));
+                    Map.of(
+                            "balance",
+                            account.balance().text(),
+                            "why",
+                            waiver.reason().get()));
         }
     }
 

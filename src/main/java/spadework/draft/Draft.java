@@ -87,7 +87,7 @@ public record Draft(Entries root, Outline outline) {
     public Draft typed(String pointer, String typed) {
         FieldKind kind = outline.at(pointer).map(Spot::kind).orElse(FieldKind.LABEL);
         if (kind == FieldKind.LIST) {
-            Rows series = Series.typed(typed, at(pointer));
+            Rows series = Series.typed(typed, !Series.holdsComma(at(pointer).orElse(Rows.NONE)));
             return series.isEmpty() ? without(pointer) : with(pointer, series);
         }
         boolean row = at(Pointer.above(pointer)).filter(Rows.class::isInstance).isPresent();
@@ -165,7 +165,8 @@ public record Draft(Entries root, Outline outline) {
             return rows.with(Math.min(index(key), rows.values().size()), changed);
         }
         Entries entries = holder instanceof Entries there ? there : Entries.NONE;
-        return joined(entries.with(key, changed, spot.map(Spot::keys).orElse(List.of())), spot);
+        Entries with = entries.with(key, changed, spot.map(Spot::keys).orElse(List.of()));
+        return spot.map(format -> joined(with, format)).orElse(with);
     }
 
     private DraftValue taken(DraftValue old, String pointer, List<String> keys) {
@@ -185,7 +186,8 @@ public record Draft(Entries root, Outline outline) {
             return gone ? rows.without(index(key)) : rows.with(index(key), left);
         }
         Entries entries = (Entries) holder;
-        return gone ? joined(entries.without(key), spot) : joined(entries.with(key, left, List.of()), spot);
+        Entries rest = gone ? entries.without(key) : entries.with(key, left, List.of());
+        return spot.map(format -> joined(rest, format)).orElse(rest);
     }
 
     /** A group that was written as its first value alone, written out. */
@@ -195,10 +197,9 @@ public record Draft(Entries root, Outline outline) {
     }
 
     /** A group that holds only its first value, written as that value where the format has it so. */
-    private static DraftValue joined(Entries entries, Optional<Spot> spot) {
-        boolean alone =
-                spot.filter(Spot::either).isPresent() && entries.values().size() == 1;
-        DraftValue first = alone ? entries.values().get(spot.get().keys().get(0)) : null;
+    private static DraftValue joined(Entries entries, Spot spot) {
+        boolean alone = spot.either() && entries.values().size() == 1;
+        DraftValue first = alone ? entries.values().get(spot.keys().get(0)) : null;
         return first == null ? entries : first;
     }
 

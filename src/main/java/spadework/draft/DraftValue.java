@@ -18,7 +18,7 @@ public sealed interface DraftValue {
 
     /** An object; its keys keep their order. */
     record Entries(Map<String, DraftValue> values) implements DraftValue {
-        static final Entries NONE = new Entries(Map.of());
+        public static final Entries NONE = new Entries(Map.of());
 
         public Entries {
             values = Collections.unmodifiableMap(new LinkedHashMap<>(values));

@@ -3,7 +3,6 @@ package spadework.draft;
 
 import java.util.Arrays;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.draft.DraftValue.Rows;
 import spadework.draft.DraftValue.Text;
@@ -17,12 +16,8 @@ final class Series {
         return !words ? "" : words(rows).stream().collect(Collectors.joining(holdsComma(rows) ? "; " : ", "));
     }
 
-    /** What was typed, parted; blank parts are none. */
-    static Rows typed(String typed, Optional<DraftValue> before) {
-        boolean commas = before.filter(Rows.class::isInstance)
-                .map(Rows.class::cast)
-                .filter(Series::holdsComma)
-                .isEmpty();
+    /** What was typed, parted at semicolons, and at commas too where no word may hold one; blank parts are none. */
+    static Rows typed(String typed, boolean commas) {
         return new Rows(Arrays.stream(typed.split(commas ? "[,;]" : ";"))
                 .map(String::strip)
                 .filter(word -> !word.isEmpty())
@@ -30,8 +25,8 @@ final class Series {
                 .toList());
     }
 
-    private static boolean holdsComma(Rows rows) {
-        return words(rows).stream().anyMatch(word -> word.contains(","));
+    static boolean holdsComma(DraftValue value) {
+        return value instanceof Rows rows && words(rows).stream().anyMatch(word -> word.contains(","));
     }
 
     private static List<String> words(Rows rows) {

@@ -15,6 +15,9 @@ import spadework.working.Working;
 
 /** What the calculators take from a price book where nothing else is given. */
 public final class BookFigures {
+    private static final String STONE = "weight of the stone";
+    private static final String TRUCK = "what a truck takes, loose";
+
     private final PriceBook book;
     private final List<PipeKind> pipes;
 
@@ -33,17 +36,20 @@ public final class BookFigures {
         return pipes.stream().map(PipeKind::name).toList();
     }
 
-    Working density(Optional<Density> given) {
-        return given.<Working>map(
-                        v -> Inputs.given("w", "weight of the stone", v.tonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD))
-                .orElseGet(() -> Listed.of(
-                        "w", "weight of the stone", book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD, source()));
+    Working density() {
+        return Listed.of("w", STONE, book.stoneTonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD, source());
     }
 
-    Working truck(Optional<Volume> given) {
-        String name = "what a truck takes, loose";
-        return given.<Working>map(v -> Inputs.given("t", name, v.cubicYards(), Unit.CUBIC_YARD))
-                .orElseGet(() -> Listed.of("t", name, book.truckCubicYards(), Unit.CUBIC_YARD, source()));
+    static Working density(Density given) {
+        return Inputs.given("w", STONE, given.tonsPerCubicYard(), Unit.TON_PER_CUBIC_YARD);
+    }
+
+    Working truck() {
+        return Listed.of("t", TRUCK, book.truckCubicYards(), Unit.CUBIC_YARD, source());
+    }
+
+    static Working truck(Volume given) {
+        return Inputs.given("t", TRUCK, given.cubicYards(), Unit.CUBIC_YARD);
     }
 
     /** The discharge pipe of that nominal size, else a plastic pipe of that inside diameter. */

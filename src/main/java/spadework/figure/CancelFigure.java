@@ -10,6 +10,7 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.law.Cancellation;
 import spadework.law.Deadline;
+import spadework.law.HouseLaw;
 import spadework.law.StateRules;
 
 /** Until when a contract signed at home may be canceled. */
@@ -19,28 +20,31 @@ public final class CancelFigure {
     private CancelFigure() {}
 
     /**
+     * What is known of the signing.
+     *
+     * @param on the day of signing
+     * @param received the day on which the buyer got the signed copy, not before signing
+     * @param age the oldest buyer's; unknown counts as old
+     */
+    public record Known(LocalDate on, Optional<LocalDate> received, Optional<Integer> age) {}
+
+    /**
      * Every rule counted its own way, and the latest day.
      *
      * @param state two letters
-     * @param rules the state's rules; empty where they were not gathered
-     * @param received the day on which the buyer got the signed copy, not before signing
-     * @param age the oldest buyer's; unknown counts as old
+     * @param law the state's rules, where they were gathered
      * @throws WrongInputs if the copy was received before it was signed
      */
-    public static Answer of(
-            String state,
-            Optional<StateRules> rules,
-            LocalDate signed,
-            Optional<LocalDate> received,
-            Optional<Integer> age)
-            throws WrongInputs {
-        if (received.filter(day -> day.isBefore(signed)).isPresent()) {
+    public static Answer of(String state, HouseLaw law, Known signed) throws WrongInputs {
+        Optional<LocalDate> before = signed.received().filter(day -> day.isBefore(signed.on()));
+        if (before.isPresent()) {
             throw new WrongInputs(
-                    "the copy received on " + received.get() + ", before signing on " + signed,
+                    "the copy received on " + before.get() + ", before signing on " + signed.on(),
                     "a day of receipt on or after the day of signing",
                     "check --signed and --received");
         }
-        Cancellation cancellation = Cancellation.of(signed, received, rules, age);
+        Cancellation cancellation =
+                Cancellation.of(new Cancellation.Signed(signed.on(), signed.received(), signed.age()), law);
         List<AnswerValue> values =
                 new ArrayList<>(List.of(AnswerValue.of("last day to cancel", cancellation.lastDay())));
         List<Applied> applied = new ArrayList<>();
@@ -48,7 +52,7 @@ public final class CancelFigure {
             values.add(AnswerValue.of("last day by the rule of " + deadline.rule(), deadline.last()));
             applied.add(applied(deadline));
         }
-        return Answer.lawful(values, applied, findings(state, rules, received, age));
+        return Answer.lawful(values, applied, findings(state, law, signed));
     }
 
     private static Applied applied(Deadline deadline) {
@@ -57,19 +61,18 @@ public final class CancelFigure {
         return Applied.day(deadline.rule(), calculation, deadline.last(), deadline.citation(), deadline.status());
     }
 
-    private static List<Finding> findings(
-            String state, Optional<StateRules> rules, Optional<LocalDate> received, Optional<Integer> age) {
+    private static List<Finding> findings(String state, HouseLaw law, Known signed) {
         List<Finding> found = new ArrayList<>();
-        if (rules.isEmpty()) {
+        if (law.state().isEmpty()) {
             found.add(finding("cancel-state-unread", Severity.MUST, state, Map.of(), FTC));
             return found;
         }
-        StateRules known = rules.get();
+        StateRules known = law.state().get();
         String cited = String.join("; ", known.citations());
-        if (known.cancel().fromReceipt() && received.isEmpty()) {
+        if (known.cancel().fromReceipt() && signed.received().isEmpty()) {
             found.add(finding("cancel-from-receipt", Severity.MUST, state, Map.of(), cited));
         }
-        if (known.cancel().seniorAge().isPresent() && age.isEmpty()) {
+        if (known.cancel().seniorAge().isPresent() && signed.age().isEmpty()) {
             found.add(finding(
                     "cancel-age-unknown",
                     Severity.MUST,

@@ -23,28 +23,33 @@ public final class CoatingFigure {
     private CoatingFigure() {}
 
     /**
-     * Coverage and films from whatever fixes the wet film: the wet film itself, the dry one with the solids, or the
-     * gallons on an area. Nothing is added for waste.
+     * What is known of a coat.
      *
      * @param area to coat, above 0
      * @param solids by volume, above 0, at most 100%
      * @param gallons on the area, above 0
-     * @throws WrongInputs if none of them fixes the wet film, or more than one does
      */
-    public static Answer of(
+    public record Known(
             Optional<Area> area,
             Optional<FilmThickness> wet,
             Optional<FilmThickness> dry,
             Optional<Percent> solids,
-            Optional<Volume> gallons)
-            throws WrongInputs {
-        Optional<Given> a = area.map(v -> Inputs.given("a", "area", v.squareFeet(), Unit.SQUARE_FOOT));
-        Optional<Given> g = gallons.map(v -> Inputs.given("g", "coating", v.gallons(), Unit.GALLON));
-        Optional<Given> d = dry.map(v -> Inputs.given("dry", "dry film", v.mils(), Unit.MIL));
-        Optional<Given> vs = solids.map(
-                v -> Inputs.given("vs", "solids by volume", v.fraction().doubleValue(), Unit.NONE));
+            Optional<Volume> gallons) {}
+
+    /**
+     * Coverage and films from whatever fixes the wet film: the wet film itself, the dry one with the solids, or the
+     * gallons on an area. Nothing is added for waste.
+     *
+     * @throws WrongInputs if none of them fixes the wet film, or more than one does
+     */
+    public static Answer of(Known known) throws WrongInputs {
+        Optional<Given> a = known.area().map(v -> Inputs.given("a", "area", v.squareFeet(), Unit.SQUARE_FOOT));
+        Optional<Given> g = known.gallons().map(v -> Inputs.given("g", "coating", v.gallons(), Unit.GALLON));
+        Optional<Given> d = known.dry().map(v -> Inputs.given("dry", "dry film", v.mils(), Unit.MIL));
+        Optional<Given> vs = known.solids()
+                .map(v -> Inputs.given("vs", "solids by volume", v.fraction().doubleValue(), Unit.NONE));
         List<Working> ways = new ArrayList<>();
-        wet.ifPresent(v -> ways.add(Inputs.given("wet", "wet film", v.mils(), Unit.MIL)));
+        known.wet().ifPresent(v -> ways.add(Inputs.given("wet", "wet film", v.mils(), Unit.MIL)));
         if (d.isPresent() && vs.isPresent()) {
             ways.add(Worked.of(
                     "wet",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.law.DepositCap;
+import spadework.law.HouseLaw;
 import spadework.law.StateRules;
 import spadework.money.Dollars;
 
@@ -21,18 +22,18 @@ public final class DepositFigure {
      * The limit in a state, and the duties that come with a deposit there.
      *
      * @param state two letters
-     * @param rules the state's rules; empty where they were not gathered
+     * @param law the state's rules, where they were gathered
      * @param price the contract price, above 0
      * @param specialOrder cost of special-order material that has to be ordered ahead
      */
-    public static Answer of(String state, Optional<StateRules> rules, Dollars price, Dollars specialOrder) {
-        if (rules.isEmpty()) {
+    public static Answer of(String state, HouseLaw law, Dollars price, Dollars specialOrder) {
+        if (law.state().isEmpty()) {
             return Answer.lawful(
                     List.of(new Amount(NAME, Optional.empty())),
                     List.of(new Applied("US-FTC", "no limit on the deposit", "16 CFR 429.1", "R")),
                     List.of(new Finding("state-unread", Severity.MUST, state, Map.of(), "state home-contract law")));
         }
-        StateRules known = rules.get();
+        StateRules known = law.state().get();
         Optional<Dollars> limit = known.deposit().limit(price, specialOrder);
         List<AnswerValue> values = new ArrayList<>(List.of(new Amount(NAME, limit)));
         String cited = String.join("; ", known.citations());
@@ -53,11 +54,12 @@ public final class DepositFigure {
         if (!known.depositStatus().equals("R")) {
             found.add(new Finding("deposit-unverified", Severity.ADVISE, state, Map.of(), cited));
         }
-        String calculation = calculation(known.deposit(), price, specialOrder, limit);
+        String calculation = calculation(known.deposit(), price, specialOrder)
+                + limit.map(most -> " = " + most.text()).orElse("");
         return Answer.lawful(values, List.of(new Applied(state, calculation, cited, known.depositStatus())), found);
     }
 
-    private static String calculation(DepositCap cap, Dollars price, Dollars specialOrder, Optional<Dollars> limit) {
+    private static String calculation(DepositCap cap, Dollars price, Dollars specialOrder) {
         String share = cap.numerator() + "/" + cap.denominator() + " of " + price.text();
         String down = ", rounded down to the cent";
         String rule = switch (cap.kind()) {
@@ -73,6 +75,6 @@ public final class DepositFigure {
         String scope = cap.from()
                 .map(from -> ", where the price is " + from.text() + " or more")
                 .orElse("");
-        return rule + scope + limit.map(most -> " = " + most.text()).orElse("");
+        return rule + scope;
     }
 }

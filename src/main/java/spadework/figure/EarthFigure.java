@@ -25,7 +25,7 @@ public final class EarthFigure {
      * @throws WrongInputs if what is given does not fix the volumes, or fixes them twice
      */
     public static Answer of(EarthInputs soil, BookFigures book) throws WrongInputs {
-        Working truck = book.truck(soil.load());
+        Working truck = soil.load().map(BookFigures::truck).orElseGet(book::truck);
         Optional<Working> b = soil.bank().map(v -> yards("X", "soil, bank", v));
         Optional<Working> l = soil.loose().map(v -> yards("Y", "soil, loose", v));
         Optional<Working> c = soil.compacted().map(v -> yards("F", "soil, compacted", v));

@@ -19,32 +19,39 @@ public final class FrictionFigure {
     private FrictionFigure() {}
 
     /**
-     * Finds what is left out of flow, inside diameter, length and head.
+     * What is known of a pipe under pressure.
      *
      * @param inside inside diameter, above 0
      * @param c Hazen-Williams C; smooth plastic when it is left out
      * @param head lost over the length, above 0
-     * @throws WrongInputs unless three of the four are given
      */
-    public static Answer of(
+    public record Known(
             Optional<FlowRate> flow,
             Optional<Length> inside,
             Optional<Length> length,
             Optional<Length> head,
-            Optional<Double> c)
-            throws WrongInputs {
+            Optional<Double> c) {}
+
+    /**
+     * Finds what is left out of flow, inside diameter, length and head.
+     *
+     * @throws WrongInputs unless three of the four are given
+     */
+    public static Answer of(Known known) throws WrongInputs {
         String leftOut = new Inputs()
-                .take("flow", flow)
-                .take("id", inside)
-                .take("length", length)
-                .take("head", head)
+                .take("flow", known.flow().isPresent())
+                .take("id", known.inside().isPresent())
+                .take("length", known.length().isPresent())
+                .take("head", known.head().isPresent())
                 .leftOut();
-        Working rough = c.<Working>map(v -> Inputs.given("C", "Hazen-Williams C", v, Unit.NONE))
+        Working rough = known.c()
+                .<Working>map(v -> Inputs.given("C", "Hazen-Williams C", v, Unit.NONE))
                 .orElse(HazenWilliams.PLASTIC);
-        Optional<Given> q = flow.map(v -> Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE));
-        Optional<Given> d = inside.map(v -> Inputs.given("d", "inside diameter", v.inches(), Unit.INCH));
-        Optional<Given> l = length.map(v -> Inputs.given("L", "length of the pipe", v.feet(), Unit.FOOT));
-        Optional<Given> h = head.map(v -> Inputs.given("h", "head lost", v.feet(), Unit.FOOT));
+        Optional<Given> q =
+                known.flow().map(v -> Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE));
+        Optional<Given> d = known.inside().map(v -> Inputs.given("d", "inside diameter", v.inches(), Unit.INCH));
+        Optional<Given> l = known.length().map(v -> Inputs.given("L", "length of the pipe", v.feet(), Unit.FOOT));
+        Optional<Given> h = known.head().map(v -> Inputs.given("h", "head lost", v.feet(), Unit.FOOT));
         return switch (leftOut) {
             case "--head" -> {
                 Worked lost = HazenWilliams.loss(HazenWilliams.perHundredFeet(q.get(), rough, d.get()), l.get());

@@ -4,17 +4,16 @@ package spadework.figure;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.measure.Unit;
 import spadework.working.Given;
 
 /** Which of a calculator's inputs were given, by the name of their flag. */
 final class Inputs {
-    private final Map<String, Optional<?>> byName = new LinkedHashMap<>();
+    private final Map<String, Boolean> byName = new LinkedHashMap<>();
 
-    Inputs take(String name, Optional<?> input) {
-        byName.put(name, input);
+    Inputs take(String name, boolean given) {
+        byName.put(name, given);
         return this;
     }
 
@@ -45,7 +44,7 @@ final class Inputs {
 
     private List<String> named(boolean present) {
         return byName.entrySet().stream()
-                .filter(entry -> entry.getValue().isPresent() == present)
+                .filter(entry -> entry.getValue() == present)
                 .map(entry -> "--" + entry.getKey())
                 .toList();
     }

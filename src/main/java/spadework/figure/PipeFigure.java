@@ -21,58 +21,72 @@ public final class PipeFigure {
     private PipeFigure() {}
 
     /**
-     * Finds what is left out of diameter, slope and flow; with all three, the share of the capacity that is used.
+     * What is known of a pipe and its flow.
      *
      * @param diameter inside, above 0; a nominal size of the kind is taken as that size's inside
      * @param slope above 0
      * @param n Manning's n, above 0
      * @param kind a pipe of the price book instead of {@code n}
-     * @throws WrongInputs unless two or three of them are given, and either {@code n} or {@code kind}
      */
-    public static Answer of(
+    public record Known(
             Optional<Length> diameter,
             Optional<Slope> slope,
             Optional<FlowRate> flow,
             Optional<Double> n,
-            Optional<PipeKind.Chosen> kind)
-            throws WrongInputs {
-        Working roughness = roughness(n, kind);
-        Optional<Working> inside = inside(diameter, kind, flow.isPresent() && slope.isPresent());
-        if (inside.isPresent() && slope.isPresent() && flow.isPresent()) {
-            return used(inside.get(), given(slope.get()), given(flow.get()), roughness);
+            Optional<PipeKind.Chosen> kind) {
+
+        private Working roughness() throws WrongInputs {
+            if (n.isPresent() == kind.isPresent()) {
+                throw new WrongInputs(
+                        n.isPresent() ? "both --n and --kind" : "neither --n nor --kind",
+                        "either of them: a kind of pipe has its own n",
+                        n.isPresent() ? "leave one out" : "give --n 0.013, or --kind with a pipe of the price book");
+            }
+            if (n.isPresent()) {
+                return Inputs.given("n", "Manning's n of the pipe", n.get(), Unit.NONE);
+            }
+            PipeKind.Chosen chosen = kind.get();
+            return Bore.roughness(
+                    chosen.size().orElse(chosen.kind().sizes().get(0).pipe()));
+        }
+
+        private Optional<Working> inside() {
+            boolean solved = flow.isPresent() && slope.isPresent();
+            Optional<Pipe> sold = diameter.isPresent()
+                    ? kind.flatMap(chosen -> chosen.kind().size(diameter.get()))
+                    : kind.flatMap(PipeKind.Chosen::size).filter(size -> !solved);
+            return sold.<Working>map(Bore::inside)
+                    .or(() -> diameter.map(d -> Inputs.given("D", "inside diameter of the pipe", d.feet(), Unit.FOOT)));
+        }
+    }
+
+    /**
+     * Finds what is left out of diameter, slope and flow; with all three, the share of the capacity that is used.
+     *
+     * @throws WrongInputs unless two or three of them are given, and either {@code n} or {@code kind}
+     */
+    public static Answer of(Known known) throws WrongInputs {
+        Working roughness = known.roughness();
+        Optional<Working> inside = known.inside();
+        if (inside.isPresent() && known.slope().isPresent() && known.flow().isPresent()) {
+            return used(
+                    inside.get(), given(known.slope().get()), given(known.flow().get()), roughness);
         }
         String leftOut = new Inputs()
-                .take("diameter", inside)
-                .take("slope", slope)
-                .take("flow", flow)
+                .take("diameter", inside.isPresent())
+                .take("slope", known.slope().isPresent())
+                .take("flow", known.flow().isPresent())
                 .leftOut();
         return switch (leftOut) {
-            case "--flow" -> capacity(inside.get(), given(slope.get()), roughness);
-            case "--slope" -> slope(inside.get(), given(flow.get()), roughness);
-            default -> PipeSize.of(given(flow.get()), given(slope.get()), roughness, kind.map(PipeKind.Chosen::kind));
+            case "--flow" -> capacity(inside.get(), given(known.slope().get()), roughness);
+            case "--slope" -> slope(inside.get(), given(known.flow().get()), roughness);
+            default ->
+                known.kind()
+                        .map(pipe -> PipeSize.of(
+                                given(known.flow().get()), given(known.slope().get()), pipe.kind()))
+                        .orElseGet(() -> PipeSize.of(
+                                given(known.flow().get()), given(known.slope().get()), roughness));
         };
-    }
-
-    private static Working roughness(Optional<Double> n, Optional<PipeKind.Chosen> kind) throws WrongInputs {
-        if (n.isPresent() == kind.isPresent()) {
-            throw new WrongInputs(
-                    n.isPresent() ? "both --n and --kind" : "neither --n nor --kind",
-                    "either of them: a kind of pipe has its own n",
-                    n.isPresent() ? "leave one out" : "give --n 0.013, or --kind with a pipe of the price book");
-        }
-        if (n.isPresent()) {
-            return Inputs.given("n", "Manning's n of the pipe", n.get(), Unit.NONE);
-        }
-        PipeKind.Chosen chosen = kind.get();
-        return Bore.roughness(chosen.size().orElse(chosen.kind().sizes().get(0).pipe()));
-    }
-
-    private static Optional<Working> inside(Optional<Length> diameter, Optional<PipeKind.Chosen> kind, boolean solved) {
-        Optional<Pipe> sold = diameter.isPresent()
-                ? kind.flatMap(chosen -> chosen.kind().size(diameter.get()))
-                : kind.flatMap(PipeKind.Chosen::size).filter(size -> !solved);
-        return sold.<Working>map(Bore::inside)
-                .or(() -> diameter.map(d -> Inputs.given("D", "inside diameter of the pipe", d.feet(), Unit.FOOT)));
     }
 
     private static Answer capacity(Working inside, Working slope, Working roughness) {

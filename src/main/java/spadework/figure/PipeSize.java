@@ -38,8 +38,17 @@ final class PipeSize {
         }
     }
 
-    /** Diameter for a flow in gpm, and the next size of the kind, or of the standard's list without one. */
-    static Answer of(Working flow, Working slope, Working roughness, Optional<PipeKind> kind) {
+    /** Diameter for a flow in gpm, and the next size of the standard's list. */
+    static Answer of(Working flow, Working slope, Working roughness) {
+        return of(flow, slope, roughness, "pipe", sizes(roughness));
+    }
+
+    /** Diameter for a flow in gpm, and the next size of the kind. */
+    static Answer of(Working flow, Working slope, PipeKind kind) {
+        return of(flow, slope, Bore.roughness(kind.sizes().get(0).pipe()), kind.name(), sizes(kind));
+    }
+
+    private static Answer of(Working flow, Working slope, Working roughness, String name, List<Sold> sizes) {
         Worked least = Manning.diameter(Flow.cfs("Qc", "flow", flow), slope, roughness);
         Worked inches = Worked.of(
                 "d",
@@ -48,7 +57,6 @@ final class PipeSize {
                 Unit.INCH,
                 new Formula("D × 12", "12 in a foot"),
                 least);
-        List<Sold> sizes = kind.map(PipeSize::sizes).orElseGet(() -> sizes(roughness));
         Optional<Sold> next = sizes.stream()
                 .filter(size -> size.full(slope).gpm().number() >= flow.number() * (1 - NOISE))
                 .findFirst();
@@ -58,7 +66,7 @@ final class PipeSize {
                     .with(List.of(new Finding(
                             "no-size-sold",
                             Severity.MUST,
-                            kind.map(PipeKind::name).orElse("pipe"),
+                            name,
                             Map.of("needed", text(inches), "largest", text(largest)),
                             largest.source())));
         }

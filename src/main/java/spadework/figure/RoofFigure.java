@@ -17,21 +17,28 @@ public final class RoofFigure {
     private RoofFigure() {}
 
     /**
-     * Finds what is left out.
+     * What is known of a roof in the rain.
      *
      * @param area of the roof in plan, above 0
+     */
+    public record Known(Optional<Area> area, Optional<RainRate> rain, Optional<FlowRate> flow) {}
+
+    /**
+     * Finds what is left out.
+     *
      * @throws WrongInputs unless two of the three are given
      */
-    public static Answer of(Optional<Area> area, Optional<RainRate> rain, Optional<FlowRate> flow) throws WrongInputs {
+    public static Answer of(Known known) throws WrongInputs {
         String leftOut = new Inputs()
-                .take("area", area)
-                .take("rain", rain)
-                .take("flow", flow)
+                .take("area", known.area().isPresent())
+                .take("rain", known.rain().isPresent())
+                .take("flow", known.flow().isPresent())
                 .leftOut();
         Optional<Given> a =
-                area.map(v -> Inputs.given("A", "area of the roof in plan", v.squareFeet(), Unit.SQUARE_FOOT));
-        Optional<Given> i = rain.map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
-        Optional<Given> q = flow.map(v -> Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE));
+                known.area().map(v -> Inputs.given("A", "area of the roof in plan", v.squareFeet(), Unit.SQUARE_FOOT));
+        Optional<Given> i = known.rain().map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
+        Optional<Given> q =
+                known.flow().map(v -> Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE));
         return switch (leftOut) {
             case "--flow" -> {
                 Worked gpm = Roof.flow(a.get(), i.get());

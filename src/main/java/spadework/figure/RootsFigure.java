@@ -22,16 +22,21 @@ public final class RootsFigure {
     private RootsFigure() {}
 
     /**
-     * The radius by each rule for a trunk, or the trunk whose zone by each rule ends at a distance.
+     * What is known of a tree.
      *
      * @param trunk diameter 4.5 ft above the ground, above 0
      * @param girth of the trunk there instead, above 0
      * @param radius distance from the trunk's middle, above 0
+     */
+    public record Known(Optional<Length> trunk, Optional<Length> girth, Optional<Length> radius) {}
+
+    /**
+     * The radius by each rule for a trunk, or the trunk whose zone by each rule ends at a distance.
+     *
      * @throws WrongInputs unless one of the three is given
      */
-    public static Answer of(Optional<Length> trunk, Optional<Length> girth, Optional<Length> radius)
-            throws WrongInputs {
-        long count = List.of(trunk, girth, radius).stream()
+    public static Answer of(Known known) throws WrongInputs {
+        long count = List.of(known.trunk(), known.girth(), known.radius()).stream()
                 .filter(Optional::isPresent)
                 .count();
         if (count != 1) {
@@ -40,7 +45,11 @@ public final class RootsFigure {
                     "one of --trunk, --girth, --radius",
                     count == 0 ? "give --trunk \"12 in\"" : "leave all but one out");
         }
-        List<Working> found = radius.isPresent() ? trunks(radius.get()) : radii(trunk, girth);
+        List<Working> found = known.radius().isPresent()
+                ? trunks(known.radius().get())
+                : known.trunk()
+                        .map(RootsFigure::radii)
+                        .orElseGet(() -> radiiAround(known.girth().orElseThrow()));
         List<Working> byRule = found.subList(found.size() - RootZone.values().length, found.size());
         String range = Figures.inAnswer(least(byRule)) + " to " + Figures.inAnswer(greatest(byRule)) + " "
                 + byRule.get(0).unit().symbol();
@@ -61,25 +70,26 @@ public final class RootsFigure {
         return found.stream().map(Working::value).max(BigDecimal::compareTo).orElseThrow();
     }
 
-    private static List<Working> radii(Optional<Length> trunk, Optional<Length> girth) {
+    private static List<Working> radii(Length trunk) {
+        return radii(Inputs.given("t", "trunk, diameter at 4.5 ft", trunk.inches(), Unit.INCH));
+    }
+
+    private static List<Working> radiiAround(Length girth) {
+        Working around = Inputs.given("c", "girth of the trunk at 4.5 ft", girth.inches(), Unit.INCH);
+        Worked across = Worked.of(
+                "t",
+                "trunk, diameter at 4.5 ft",
+                RootZone.diameter(girth).inches(),
+                Unit.INCH,
+                new Formula("c ÷ π", "circumference over π (R-04)"),
+                around);
+        List<Working> found = new ArrayList<>(List.of(across));
+        found.addAll(radii(across));
+        return found;
+    }
+
+    private static List<Working> radii(Working diameter) {
         List<Working> found = new ArrayList<>();
-        Working diameter;
-        if (trunk.isPresent()) {
-            diameter =
-                    Inputs.given("t", "trunk, diameter at 4.5 ft", trunk.get().inches(), Unit.INCH);
-        } else {
-            Working around = Inputs.given(
-                    "c", "girth of the trunk at 4.5 ft", girth.get().inches(), Unit.INCH);
-            Worked across = Worked.of(
-                    "t",
-                    "trunk, diameter at 4.5 ft",
-                    RootZone.diameter(girth.get()).inches(),
-                    Unit.INCH,
-                    new Formula("c ÷ π", "circumference over π (R-04)"),
-                    around);
-            diameter = across;
-            found.add(across);
-        }
         Length across = Length.ofInches(diameter.number());
         for (RootZone rule : RootZone.values()) {
             found.add(Worked.of(

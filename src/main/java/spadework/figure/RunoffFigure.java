@@ -21,25 +21,32 @@ public final class RunoffFigure {
     private RunoffFigure() {}
 
     /**
-     * Finds what is left out.
+     * What is known of the ground in the rain.
      *
      * @param area of the ground that drains there, above 0
      * @param c runoff coefficient, above 0, at most 1
+     */
+    public record Known(Optional<Area> area, Optional<Double> c, Optional<RainRate> rain, Optional<FlowRate> flow) {}
+
+    /**
+     * Finds what is left out.
+     *
      * @throws WrongInputs unless three of the four are given, or if the coefficient comes out above 1
      */
-    public static Answer of(Optional<Area> area, Optional<Double> c, Optional<RainRate> rain, Optional<FlowRate> flow)
-            throws WrongInputs {
+    public static Answer of(Known known) throws WrongInputs {
         String leftOut = new Inputs()
-                .take("area", area)
-                .take("c", c)
-                .take("rain", rain)
-                .take("flow", flow)
+                .take("area", known.area().isPresent())
+                .take("c", known.c().isPresent())
+                .take("rain", known.rain().isPresent())
+                .take("flow", known.flow().isPresent())
                 .leftOut();
-        Optional<Worked> a = area.map(v -> Rational.acres(Inputs.given("A", "area", v.squareFeet(), Unit.SQUARE_FOOT)));
-        Optional<Given> k = c.map(v -> Inputs.given("C", "runoff coefficient", v, Unit.NONE));
-        Optional<Given> i = rain.map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
-        Optional<Worked> q = flow.map(
-                v -> Flow.cfs("Qc", "flow", Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE)));
+        Optional<Worked> a =
+                known.area().map(v -> Rational.acres(Inputs.given("A", "area", v.squareFeet(), Unit.SQUARE_FOOT)));
+        Optional<Given> k = known.c().map(v -> Inputs.given("C", "runoff coefficient", v, Unit.NONE));
+        Optional<Given> i = known.rain().map(v -> Inputs.given("i", "rain", v.inchesPerHour(), Unit.INCH_PER_HOUR));
+        Optional<Worked> q = known.flow()
+                .map(v -> Flow.cfs(
+                        "Qc", "flow", Inputs.given("Q", "flow", v.gallonsPerMinute(), Unit.GALLON_PER_MINUTE)));
         return switch (leftOut) {
             case "--flow" -> {
                 Worked cfs = Rational.flow(k.get(), i.get(), a.get());

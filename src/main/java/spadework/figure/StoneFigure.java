@@ -31,33 +31,35 @@ public final class StoneFigure {
     public record Section(Length bottom, Length height, Length pipe, double side, Length footing, Length projection) {}
 
     /**
+     * What is known of the stone.
+     *
+     * @param given density of the stone; the book's when it is left out
+     */
+    public record Known(Optional<Length> length, Optional<Weight> weight, Optional<Density> given) {}
+
+    /**
      * Volume and weight of the stone over a length, or the length that a weight of stone fills. Nothing is added for
      * waste.
      *
-     * @param given density of the stone; the book's when it is left out
      * @throws WrongInputs unless either length or weight is given, or if the pipe does not lie in the stone
      */
-    public static Answer of(
-            Optional<Length> length,
-            Optional<Weight> weight,
-            Section section,
-            Optional<Density> given,
-            BookFigures book)
-            throws WrongInputs {
-        Working density = book.density(given);
+    public static Answer of(Known known, Section section, BookFigures book) throws WrongInputs {
+        Working density = known.given().map(BookFigures::density).orElseGet(book::density);
         if (section.pipe().compareTo(section.height()) >= 0 || section.pipe().compareTo(section.bottom()) >= 0) {
             throw new WrongInputs(
                     "a pipe as large as the stone around it",
                     "a pipe that lies in the stone",
                     "check --pipe against --bottom and --height");
         }
-        String leftOut =
-                new Inputs().take("length", length).take("tons", weight).leftOut();
+        String leftOut = new Inputs()
+                .take("length", known.length().isPresent())
+                .take("tons", known.weight().isPresent())
+                .leftOut();
         Worked area = area(section);
         if (leftOut.equals("--length")) {
-            return Answer.of(reach(weight.get(), density, area));
+            return Answer.of(reach(known.weight().get(), density, area));
         }
-        Given l = Inputs.given("L", "length", length.get().feet(), Unit.FOOT);
+        Given l = Inputs.given("L", "length", known.length().get().feet(), Unit.FOOT);
         Worked volume = Worked.of(
                 "S",
                 "stone in place",

@@ -36,11 +36,18 @@ public final class SumpFigure {
     public record Basin(Length pit, Optional<Length> depth, Length lift, Length pipe, Length length) {}
 
     /**
-     * What the pump has to deliver and against which head, what the basin stores and how often the pump starts.
+     * The water that comes in and the pump that lifts it.
      *
      * @param chosen flow of a chosen pump; the inflow times the published factor when it is left out
      */
-    public static Answer of(FlowRate inflow, Basin basin, Optional<FlowRate> chosen, BookFigures book) {
+    public record Pumped(FlowRate inflow, Optional<FlowRate> chosen) {}
+
+    /**
+     * What the pump has to deliver and against which head, what the basin stores and how often the pump starts.
+     */
+    public static Answer of(Pumped pumped, Basin basin, BookFigures book) {
+        FlowRate inflow = pumped.inflow();
+        Optional<FlowRate> chosen = pumped.chosen();
         Given in = Inputs.given("Qi", "inflow", inflow.gallonsPerMinute(), Unit.GALLON_PER_MINUTE);
         Worked needed = SumpDesign.pumpRate(in);
         Working pump = chosen.<Working>map(flow ->
@@ -53,7 +60,8 @@ public final class SumpFigure {
                 book.discharge(basin.pipe()));
         Worked perInch = SumpDesign.gallonsPerInch(
                 Inputs.given("db", "diameter of the basin", basin.pit().inches(), Unit.INCH));
-        Worked storage = SumpDesign.storage(perInch, depth(basin.depth()));
+        Worked storage =
+                SumpDesign.storage(perInch, basin.depth().map(SumpFigure::depth).orElseGet(SumpFigure::leastDepth));
         Worked cycle = SumpDesign.shortestCycle(storage, in, pump).orElseThrow();
         List<Working> found = new ArrayList<>(List.of(pump));
         if (chosen.isPresent()) {
@@ -79,14 +87,17 @@ public final class SumpFigure {
                 : List.of();
     }
 
-    private static Working depth(Optional<Length> given) {
-        return given.<Working>map(depth -> Inputs.given("b", "depth of the basin", depth.inches(), Unit.INCH))
-                .orElseGet(() -> Listed.of(
-                        "b",
-                        "depth of the basin",
-                        SumpDesign.LEAST_DEPTH.inches(),
-                        Unit.INCH,
-                        "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)"));
+    private static Working depth(Length given) {
+        return Inputs.given("b", "depth of the basin", given.inches(), Unit.INCH);
+    }
+
+    private static Working leastDepth() {
+        return Listed.of(
+                "b",
+                "depth of the basin",
+                SumpDesign.LEAST_DEPTH.inches(),
+                Unit.INCH,
+                "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)");
     }
 
     private static Worked wanted(Working pump) {

@@ -38,18 +38,25 @@ public record TrenchInputs(
      * The bank of a soil type, or the bank with a slope of one's own in soil that nobody has classed.
      *
      * @param side run for each foot of rise, 0 or more; 0 is an upright bank
-     * @throws WrongInputs unless one of the two is given
      */
-    public static Bank bank(Optional<SoilType> soil, Optional<Double> side) throws WrongInputs {
-        if (soil.isPresent() == side.isPresent()) {
-            throw new WrongInputs(
-                    soil.isPresent() ? "both --soil and --side" : "neither --soil nor --side",
-                    "one of them: the slope follows from the soil, or is your own",
-                    soil.isPresent()
-                            ? "leave one out"
-                            : "give --soil B, or --soil unknown where nobody has classed it");
+    public record Sides(Optional<SoilType> soil, Optional<Double> side) {
+
+        /**
+         * The bank that this makes.
+         *
+         * @throws WrongInputs unless one of the two is given
+         */
+        public Bank bank() throws WrongInputs {
+            if (soil.isPresent() == side.isPresent()) {
+                throw new WrongInputs(
+                        soil.isPresent() ? "both --soil and --side" : "neither --soil nor --side",
+                        "one of them: the slope follows from the soil, or is your own",
+                        soil.isPresent()
+                                ? "leave one out"
+                                : "give --soil B, or --soil unknown where nobody has classed it");
+            }
+            return soil.map(Bank::of).orElseGet(() -> Bank.ofRun(side.get()));
         }
-        return soil.map(Bank::of).orElseGet(() -> Bank.ofRun(side.get()));
     }
 
     /** Grade to the trench's bottom at the deeper end. */

@@ -1,3 +1,3 @@
 // SPDX-License-Identifier: Apache-2.0
-/** The calculators for the tailgate: each takes measures and answers with figures and their working. */
+/** Calculators for the job site: each takes measures and answers with figures and their working. */
 package spadework.figure;

@@ -31,10 +31,11 @@ import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsFolder;
+import spadework.office.reply.TemplateFolder;
 
 /** Opens the windows: the first page, a new job, a job from its file. */
 public final class Forms {
-    private final Optional<Path> templates;
+    private final TemplateFolder templates;
     private final LocalDate today;
     private final Platform platform;
     private final Settings settings;
@@ -50,7 +51,7 @@ public final class Forms {
         void keep(Path jobs);
     }
 
-    Forms(Optional<Path> templates, LocalDate today, Platform platform, Settings settings) {
+    Forms(TemplateFolder templates, LocalDate today, Platform platform, Settings settings) {
         this.templates = templates;
         this.today = today;
         this.platform = platform;
@@ -65,12 +66,12 @@ public final class Forms {
      * @param today the date that a new job carries
      * @throws java.awt.HeadlessException if there is no screen
      */
-    public static void open(Optional<Path> templates, LocalDate today) throws InterruptedException {
+    public static void open(TemplateFolder templates, LocalDate today) throws InterruptedException {
         new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(Forms::begin);
     }
 
     /** The same with a job to open. */
-    public static void open(Path job, Optional<Path> templates, LocalDate today) throws InterruptedException {
+    public static void open(Path job, TemplateFolder templates, LocalDate today) throws InterruptedException {
         new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(forms -> forms.openJob(job));
     }
 

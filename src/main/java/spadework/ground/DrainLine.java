@@ -38,14 +38,16 @@ final class DrainLine {
         this.wallFeet =
                 legs.stream().mapToDouble(leg -> leg.wall().length().feet()).sum();
         this.pipeFeet = DrainLength.of(job, drain).number();
-        Optional<Double> start = top(drain.startGrade(), legs.get(0).depthIn());
-        Optional<Double> end = top(drain.endGrade(), legs.get(legs.size() - 1).depthOut());
+        Optional<Double> start =
+                drain.startGrade().map(grade -> below(grade, legs.get(0).depthIn()));
+        Optional<Double> end = drain.endGrade()
+                .map(grade -> below(grade, legs.get(legs.size() - 1).depthOut()));
         this.topAtStart = start.or(() -> end);
         this.topAtEnd = end.or(() -> start);
     }
 
-    private static Optional<Double> top(Optional<Length> grade, Length depth) {
-        return grade.map(level -> level.feet() - depth.feet());
+    private static double below(Length grade, Length depth) {
+        return grade.feet() - depth.feet();
     }
 
     /** The stone at each wall, by the wall's label. Half of a corner at which the drain closes lies at each end. */
@@ -112,13 +114,14 @@ final class DrainLine {
     private Optional<Double> invert(double share) {
         if (drain.teeAt() == TeeAt.MIDDLE) {
             return share <= 0.5
-                    ? between(drain.startInvert(), drain.teeInvert(), share * 2)
-                    : between(drain.teeInvert(), drain.endInvert(), share * 2 - 1);
+                    ? drain.startInvert().flatMap(low -> drain.teeInvert().map(high -> between(low, high, share * 2)))
+                    : drain.teeInvert()
+                            .flatMap(low -> drain.endInvert().map(high -> between(low, high, share * 2 - 1)));
         }
-        return between(drain.startInvert(), drain.endInvert(), share);
+        return drain.startInvert().flatMap(low -> drain.endInvert().map(high -> between(low, high, share)));
     }
 
-    private static Optional<Double> between(Optional<Length> from, Optional<Length> to, double share) {
-        return from.flatMap(low -> to.map(high -> low.feet() + (high.feet() - low.feet()) * share));
+    private static double between(Length from, Length to, double share) {
+        return from.feet() + (to.feet() - from.feet()) * share;
     }
 }

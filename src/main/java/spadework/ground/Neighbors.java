@@ -110,18 +110,19 @@ final class Neighbors {
         Strip second = chain.walls().get(j).strip();
         boolean level = first.isLevel() && second.isLevel() && Math.abs(first.highest() - second.highest()) < 1e-9;
         return level
-                && isLongEnough(first, reach(j), chain.turnBefore(i), Math.floorMod(i - 1, chain.size()))
-                && isLongEnough(second, reach(i), chain.turnAfter(j), chain.next(j));
+                && chain.turnBefore(i)
+                        .map(turn -> isLongEnough(first, reach(j), turn, Math.floorMod(i - 1, chain.size())))
+                        .orElse(first.length() >= reach(j))
+                && chain.turnAfter(j)
+                        .map(turn -> isLongEnough(second, reach(i), turn, chain.next(j)))
+                        .orElse(second.length() >= reach(i));
     }
 
-    private boolean isLongEnough(Strip strip, double needed, Optional<Turn> farTurn, int farWall) {
-        if (farTurn.isPresent() && farTurn.get().kind() == CornerKind.INSIDE) {
+    private boolean isLongEnough(Strip strip, double needed, Turn farTurn, int farWall) {
+        if (farTurn.kind() == CornerKind.INSIDE) {
             return strip.length() >= needed + reach(farWall);
         }
-        if (farTurn.isPresent() && alike) {
-            return true;
-        }
-        return strip.length() >= needed;
+        return alike || strip.length() >= needed;
     }
 
     /** Joins all walls from one piece to the other, the shorter way where the chain is closed. */

@@ -25,8 +25,9 @@ final class PipeTrench {
     private PipeTrench() {}
 
     static DigBody of(Site site, BodyKind kind, SolidRun run) {
-        Optional<Double> start = depth(run.startGrade(), run.startInvert());
-        Optional<Double> end = depth(run.endGrade(), run.endInvert());
+        Optional<Double> start =
+                run.startGrade().flatMap(grade -> run.startInvert().map(invert -> depth(grade, invert)));
+        Optional<Double> end = run.endGrade().flatMap(grade -> run.endInvert().map(invert -> depth(grade, invert)));
         double length = run.length().feet();
         if (start.isEmpty() || end.isEmpty()) {
             return typed(site, kind, run.label(), length, run.trench(), DepthFrom.TYPED);
@@ -59,8 +60,8 @@ final class PipeTrench {
                 true);
     }
 
-    private static Optional<Double> depth(Optional<Length> grade, Optional<Length> invert) {
-        return grade.flatMap(ground -> invert.map(pipe -> ground.feet() - pipe.feet() + BEDDING));
+    private static double depth(Length grade, Length invert) {
+        return grade.feet() - invert.feet() + BEDDING;
     }
 
     /** Where the pipe comes out of the ground the trench ends. */

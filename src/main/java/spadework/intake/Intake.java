@@ -9,18 +9,22 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spadework.company.Company;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.intake.book.BookReader;
 import spadework.intake.book.SupplierMapReader;
 import spadework.intake.company.CompanyReader;
-import spadework.intake.job.JobReader;
 import spadework.intake.law.StateRuleBook;
 import spadework.intake.source.FileText;
 import spadework.intake.source.JsonPass;
@@ -166,32 +170,24 @@ public final class Intake {
 
     private Reading read(Path file, Supplier<SourceFile> text) {
         Path folder = NearbyFiles.folderOf(file);
-        Optional<Path> companyFile = NearbyFiles.find(folder, COMPANY);
-        Optional<Path> bookFile = NearbyFiles.find(folder, BOOK);
         CompanyAndBook shop = shop(folder);
-
-        return read(file, text.get(), shop, rulesNear(folder), companyFile, bookFile);
+        return read(file, new JobSheets(text.get(), shop, rulesNear(folder), lacking(folder)));
     }
 
-    private Reading read(
-            Path file,
-            SourceFile sheet,
-            CompanyAndBook shop,
-            RuleSheet states,
-            Optional<Path> companyFile,
-            Optional<Path> bookFile) {
+    /** A job's own file, with what it is read by. */
+    private record JobSheets(SourceFile job, CompanyAndBook shop, RuleSheet states, Set<String> lacking) {}
+
+    private Reading read(Path file, JobSheets sheets) {
+        CompanyAndBook shop = sheets.shop();
+        RuleSheet states = sheets.states();
+        SourceFile sheet = sheets.job();
         Path folder = NearbyFiles.folderOf(file);
-        Optional<Job> read = sheet.root().map(new JobReader(shop.company(), shop.codes())::read);
+        Optional<Job> read = shop.job(sheet);
 
         List<Fault> faults = new ArrayList<>(sheet.faults());
         faults.addAll(shop.faults());
         faults.addAll(states.faults());
-        if (companyFile.isEmpty()) {
-            faults.addAll(nowhere(folder, COMPANY));
-        }
-        if (bookFile.isEmpty()) {
-            faults.addAll(nowhere(folder, BOOK));
-        }
+        sheets.lacking().forEach(name -> faults.addAll(nowhere(folder, name)));
         if (!faults.isEmpty()) {
             faults.sort(BY_PLACE);
             return new Refused(faults);
@@ -220,25 +216,29 @@ public final class Intake {
      * @param bundled bytes of the book that came with the program then
      */
     public Reading readKept(String text, Path file, Map<String, byte[]> kept, byte[] bundled) {
-        Optional<Path> company = Optional.of(Path.of(COMPANY)).filter(name -> kept.containsKey(COMPANY));
-        Optional<Path> book = Optional.of(Path.of(BOOK)).filter(name -> kept.containsKey(BOOK));
         KeptFiles key =
                 new KeptFiles(kept.getOrDefault(COMPANY, new byte[0]), kept.getOrDefault(BOOK, new byte[0]), bundled);
         CompanyAndBook shop = keptShops.computeIfAbsent(
                 key,
                 bytes -> CompanyAndBook.read(
-                        sheet(company, kept),
-                        sheet(book, kept),
+                        sheet(COMPANY, kept),
+                        sheet(BOOK, kept),
                         () -> sheet(FileText.decoded(bundled, BUNDLED), BUNDLED)));
         RuleSheet states = keptRules.computeIfAbsent(
                 new KeptFiles(kept.getOrDefault(RULES, new byte[0])), bytes -> keptRules(kept));
-        return read(file, JsonPass.over(file.toString(), text), shop, states, company, book);
+        return read(
+                file,
+                new JobSheets(
+                        JsonPass.over(file.toString(), text), shop, states, lacking(name -> !kept.containsKey(name))));
     }
 
-    private static SourceFile sheet(Optional<Path> name, Map<String, byte[]> kept) {
-        return name.map(Path::toString)
-                .map(shown -> sheet(FileText.decoded(kept.get(shown), shown), shown))
-                .orElseGet(() -> new SourceFile(""));
+    private static SourceFile sheet(String name, Map<String, byte[]> kept) {
+        return kept.containsKey(name) ? sheet(FileText.decoded(kept.get(name), name), name) : new SourceFile("");
+    }
+
+    /** A file of a folder or of the nearest above it; empty where there is none. */
+    private static SourceFile sheetNear(Path folder, String name) {
+        return NearbyFiles.find(folder, name).map(Intake::sheet).orElseGet(() -> new SourceFile(""));
     }
 
     /**
@@ -248,11 +248,8 @@ public final class Intake {
      * @param file where it lies; faults name it
      */
     public ReadBook readBook(String text, Path file) {
-        Optional<Path> company = NearbyFiles.find(NearbyFiles.folderOf(file), COMPANY);
         CompanyAndBook shop = CompanyAndBook.read(
-                company.map(Intake::sheet).orElseGet(() -> new SourceFile("")),
-                JsonPass.over(file.toString(), text),
-                this::bundled);
+                sheetNear(NearbyFiles.folderOf(file), COMPANY), JsonPass.over(file.toString(), text), this::bundled);
         List<Fault> faults = new ArrayList<>(shop.faults());
         faults.sort(BY_PLACE);
         return new ReadBook(shop.company(), shop.book(), faults);
@@ -281,10 +278,10 @@ public final class Intake {
         Path folder = NearbyFiles.folderOf(file);
         Optional<Path> bookFile = NearbyFiles.find(folder, BOOK);
         CompanyAndBook shop = CompanyAndBook.read(
-                NearbyFiles.find(folder, COMPANY).map(Intake::sheet).orElseGet(() -> new SourceFile("")),
+                sheetNear(folder, COMPANY),
                 JsonPass.over(bookFile.map(Path::toString).orElse(BOOK), book),
                 this::bundled);
-        return read(file, sheet(file), shop, rulesNear(folder), NearbyFiles.find(folder, COMPANY), bookFile);
+        return read(file, new JobSheets(sheet(file), shop, rulesNear(folder), lacking(folder)));
     }
 
     /**
@@ -295,38 +292,45 @@ public final class Intake {
     public PriceBook bundledBook() {
         SourceFile sheet = bundled();
         Names any = Names.unknown("a name");
-        Optional<PriceBook> book = sheet.root().map(root -> new BookReader(any, any).read(root, Optional.empty()));
+        Optional<PriceBook> book = sheet.root().map(root -> new BookReader(any, any).read(root));
         if (!sheet.faults().isEmpty()) {
             throw new IllegalStateException(sheet.faults().get(0).text());
         }
         return book.orElseThrow();
     }
 
+    private static Set<String> lacking(Path folder) {
+        return lacking(name -> NearbyFiles.find(folder, name).isEmpty());
+    }
+
+    private static Set<String> lacking(Predicate<String> isMissing) {
+        return Stream.of(COMPANY, BOOK).filter(isMissing).collect(Collectors.toCollection(LinkedHashSet::new));
+    }
+
     private RuleSheet rulesNear(Path folder) {
-        return rules.computeIfAbsent(NearbyFiles.find(folder, RULES), file -> rules(file.map(Intake::sheet)));
+        return rules.computeIfAbsent(
+                NearbyFiles.find(folder, RULES),
+                file -> file.map(Intake::sheet).map(this::rules).orElseGet(this::rules));
     }
 
     private RuleSheet keptRules(Map<String, byte[]> kept) {
-        return rules(Optional.ofNullable(kept.get(RULES)).map(bytes -> sheet(FileText.decoded(bytes, RULES), RULES)));
+        return kept.containsKey(RULES) ? rules(sheet(RULES, kept)) : rules();
     }
 
-    private RuleSheet rules(Optional<SourceFile> sheet) {
-        StateRuleBook bundled = StateRuleBook.of(bundledRules.get());
-        StateRuleBook book = sheet.map(bundled::changedBy).orElse(bundled);
-        return new RuleSheet(book, sheet.map(SourceFile::faults).orElse(List.of()));
+    private RuleSheet rules() {
+        return new RuleSheet(StateRuleBook.of(bundledRules.get()), List.of());
+    }
+
+    private RuleSheet rules(SourceFile sheet) {
+        return new RuleSheet(rules().book().changedBy(sheet), sheet.faults());
     }
 
     private CompanyAndBook shop(Path folder) {
         Optional<Path> companyFile = NearbyFiles.find(folder, COMPANY);
         Optional<Path> bookFile = NearbyFiles.find(folder, BOOK);
-        return shops.computeIfAbsent(List.of(companyFile, bookFile), files -> shop(companyFile, bookFile));
-    }
-
-    private CompanyAndBook shop(Optional<Path> company, Optional<Path> book) {
-        return CompanyAndBook.read(
-                company.map(Intake::sheet).orElseGet(() -> new SourceFile("")),
-                book.map(Intake::sheet).orElseGet(() -> new SourceFile("")),
-                this::bundled);
+        return shops.computeIfAbsent(
+                List.of(companyFile, bookFile),
+                files -> CompanyAndBook.read(sheetNear(folder, COMPANY), sheetNear(folder, BOOK), this::bundled));
     }
 
     private static SourceFile sheet(Path path) {

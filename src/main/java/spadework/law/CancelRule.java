@@ -27,12 +27,14 @@ public record CancelRule(
         holidays = List.copyOf(holidays);
     }
 
-    /** The days that a buyer of that age has; an unknown age counts as the older one. */
-    public int daysFor(Optional<Integer> age) {
-        boolean senior = seniorAge
-                .map(from -> age.map(years -> years >= from).orElse(true))
-                .orElse(false);
-        return senior ? seniorDays.orElse(days) : days;
+    /** The days that a buyer of that age has. */
+    public int daysFor(int age) {
+        return seniorAge.filter(from -> age >= from).flatMap(from -> seniorDays).orElse(days);
+    }
+
+    /** The days that a buyer has whose age is not known: it counts as the older one. */
+    public int daysForUnknownAge() {
+        return seniorAge.flatMap(from -> seniorDays).orElse(days);
     }
 
     /** How it is counted: as the state says, else by weekdays, which never ends too early. */

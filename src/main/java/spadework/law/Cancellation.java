@@ -18,33 +18,42 @@ public record Cancellation(List<Deadline> deadlines) {
         deadlines = List.copyOf(deadlines);
     }
 
-    /** Counts every rule that fits a contract of which the buyer got the signed copy at signing. */
-    public static Cancellation of(LocalDate signed, Optional<StateRules> state, Optional<Integer> age) {
-        return of(signed, Optional.empty(), state, age);
-    }
-
     /**
-     * Counts every rule that fits.
+     * How a contract was signed.
      *
-     * @param signed the day of signing
+     * @param on the day of signing
      * @param received the day on which the buyer got the signed copy, where it was not that day. The state's days then
      *     start there, whether or not its law says so: that never shortens the right
-     * @param state the state's rules; empty where they were not gathered
-     * @param age the buyer's age, of several buyers the oldest's; unknown counts as old
+     * @param oldestAge the buyer's age, of several buyers the oldest's; unknown counts as old
      */
-    public static Cancellation of(
-            LocalDate signed, Optional<LocalDate> received, Optional<StateRules> state, Optional<Integer> age) {
+    public record Signed(LocalDate on, Optional<LocalDate> received, Optional<Integer> oldestAge) {
+
+        /** By a buyer who got the signed copy at signing and whose age nobody wrote down. */
+        public static Signed on(LocalDate day) {
+            return new Signed(day, Optional.empty(), Optional.empty());
+        }
+
+        private LocalDate start() {
+            return received.filter(day -> day.isAfter(on)).orElse(on);
+        }
+
+        private int days(CancelRule rule) {
+            return oldestAge.map(rule::daysFor).orElseGet(rule::daysForUnknownAge);
+        }
+    }
+
+    /** Counts every rule that fits. */
+    public static Cancellation of(Signed signed, HouseLaw law) {
         List<Deadline> deadlines = new ArrayList<>();
         deadlines.add(new Deadline(
                 "US-FTC",
-                signed,
+                signed.on(),
                 FEDERAL_DAYS,
                 DayCount.FEDERAL_AND_OBSERVED,
-                DayCount.FEDERAL_AND_OBSERVED.lastDay(signed, FEDERAL_DAYS),
+                DayCount.FEDERAL_AND_OBSERVED.lastDay(signed.on(), FEDERAL_DAYS),
                 "16 CFR 429.0(f), 429.1",
                 "R"));
-        LocalDate start = received.filter(day -> day.isAfter(signed)).orElse(signed);
-        state.ifPresent(rules -> deadlines.add(of(start, rules, rules.cancel().daysFor(age))));
+        law.state().ifPresent(rules -> deadlines.add(of(signed.start(), rules, signed.days(rules.cancel()))));
         return new Cancellation(deadlines);
     }
 

@@ -28,21 +28,16 @@ public final class ContentsCheck {
     /**
      * What is missing.
      *
-     * @param federal the federal floor
-     * @param rules the state's rules; empty where they were not gathered
+     * @param law the federal floor, and the state's rules where they were gathered
      * @param holds what the contract holds
      * @param price the contract price, on which it depends whether a state's law reaches it
      * @param securedOnTheHome whether the contract gives a claim on the home
      */
     public static List<Finding> of(
-            String state,
-            StateRules federal,
-            Optional<StateRules> rules,
-            Set<Content> holds,
-            Dollars price,
-            boolean securedOnTheHome) {
+            String state, HouseLaw law, Set<Content> holds, Dollars price, boolean securedOnTheHome) {
         ContentsCheck check = new ContentsCheck(state);
-        check.pack(federal, holds, price, securedOnTheHome);
+        check.pack(law.federal(), holds, price, securedOnTheHome);
+        Optional<StateRules> rules = law.state();
         rules.filter(pack -> pack.reaches(price)).ifPresent(pack -> check.pack(pack, holds, price, securedOnTheHome));
         rules.ifPresent(check::unverified);
         rules.ifPresent(check::fromMemory);
@@ -50,9 +45,8 @@ public final class ContentsCheck {
     }
 
     /** The notices that a contract needs, of the federal floor and the state, in the order of the rules. */
-    public static List<LegalNotice> due(
-            StateRules federal, Optional<StateRules> rules, Dollars price, boolean securedOnTheHome) {
-        return Stream.concat(Stream.of(federal), rules.stream())
+    public static List<LegalNotice> due(HouseLaw law, Dollars price, boolean securedOnTheHome) {
+        return Stream.concat(Stream.of(law.federal()), law.state().stream())
                 .filter(pack -> pack.reaches(price))
                 .flatMap(pack -> pack.notices().stream())
                 .filter(notice -> notice.isDue(price, securedOnTheHome))

@@ -17,19 +17,18 @@ public final class DepositCheck {
     /**
      * What there is to say about a deposit.
      *
-     * @param rules the state's rules; empty where they were not gathered
+     * @param law the state's rules, where they were gathered
      * @param price the whole contract price
      * @param deposit what the schedule takes at signing
      * @param specialOrder cost of special-order material that has to be ordered before the work starts
      */
-    public static List<Finding> of(
-            String state, Optional<StateRules> rules, Dollars price, Dollars deposit, Dollars specialOrder) {
+    public static List<Finding> of(String state, HouseLaw law, Dollars price, Dollars deposit, Dollars specialOrder) {
         List<Finding> found = new ArrayList<>();
-        if (rules.isEmpty()) {
+        if (law.state().isEmpty()) {
             found.add(finding("state-unread", Severity.MUST, state, "state home-contract law", Map.of()));
             return found;
         }
-        StateRules known = rules.get();
+        StateRules known = law.state().get();
         String cite = String.join("; ", known.citations());
         Optional<Dollars> limit = known.deposit().limit(price, specialOrder);
         Map<String, String> values = new LinkedHashMap<>();

@@ -1,15 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office;
 
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spadework.contract.Contract;
 import spadework.contract.Contracting;
 import spadework.contract.PricedChange;
-import spadework.contract.Revision;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
@@ -17,14 +14,13 @@ import spadework.finding.Severity;
 import spadework.intake.Understood;
 import spadework.job.Agreed;
 import spadework.job.Job;
+import spadework.law.HouseLaw;
 import spadework.office.files.Logo;
 import spadework.office.files.Photos;
 import spadework.office.files.PictureFiles;
-import spadework.office.records.AgreedRecord;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.DossierFindings;
 import spadework.paperwork.DossierPhotos;
-import spadework.paperwork.HouseLaw;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.paperwork.proposal.ProposalChecks;
@@ -52,13 +48,7 @@ public final class Bidding {
         this.warranty = warranty;
     }
 
-    /**
-     * Bids.
-     *
-     * @param file the job's file, for faults
-     * @param record what the records of the job say against it
-     */
-    BidResult bid(Understood understood, Path file, Optional<Revision> revision, AgreedRecord record) {
+    BidResult bid(Understood understood, BidSource source) {
         Job job = understood.job();
         PictureFiles.Album album = pictures.album();
         List<Fault> unprintable = new ArrayList<>(Photos.faults(job, understood.jobFolder(), album));
@@ -69,9 +59,9 @@ public final class Bidding {
         PriceBook book = JobBook.of(understood.book(), understood.company(), job);
         Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
         Quote quote = Pricing.of(job, understood.company(), book, takeoff);
-        List<Fault> unpriced = UnitPriceFaults.of(job, quote, file);
+        List<Fault> unpriced = UnitPriceFaults.of(job, quote, source.file());
         return unpriced.isEmpty()
-                ? new Case(understood, book, revision, record, album).bid(takeoff, quote)
+                ? new Case(understood, book, source, album).bid(takeoff, quote)
                 : new Refusal(unpriced);
     }
 
@@ -79,26 +69,20 @@ public final class Bidding {
     private final class Case {
         private final Understood understood;
         private final PriceBook book;
-        private final Optional<Revision> revision;
-        private final AgreedRecord record;
+        private final BidSource source;
         private final PictureFiles.Album album;
 
-        private Case(
-                Understood understood,
-                PriceBook book,
-                Optional<Revision> revision,
-                AgreedRecord record,
-                PictureFiles.Album album) {
+        private Case(Understood understood, PriceBook book, BidSource source, PictureFiles.Album album) {
             this.understood = understood;
             this.book = book;
-            this.revision = revision;
-            this.record = record;
+            this.source = source;
             this.album = album;
         }
 
         private Bid bid(Takeoff takeoff, Quote quote) {
             Job job = understood.job();
-            Contract contract = Contracting.of(job, understood.company(), book, quote, record.sealed());
+            Contract contract = Contracting.of(
+                    job, understood.company(), book, quote, source.record().sealed());
             Dossier proposed = dossier(job, takeoff, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
             Dossier agreed = dossier(Agreed.of(job), contract, contracted);
@@ -131,7 +115,7 @@ public final class Bidding {
                     takeoff,
                     contract,
                     law(job),
-                    revision,
+                    source.revision(),
                     new DossierFindings(found.findings(), contractFindings(job, takeoff, contract, found)),
                     phrases,
                     terms,
@@ -142,14 +126,12 @@ public final class Bidding {
         }
 
         private HouseLaw law(Job job) {
-            return new HouseLaw(
-                    understood.states().federal(),
-                    understood.states().find(job.site().address().state()));
+            return understood.states().at(job.site().address().state());
         }
 
         private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract, PaidFindings paid) {
-            List<Finding> found = new ArrayList<>(record.findings());
-            found.addAll(record.differences(this.understood.job()));
+            List<Finding> found = new ArrayList<>(source.record().findings());
+            found.addAll(source.record().differences(this.understood.job()));
             paid.open().ifPresent(found::add);
             found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
             found.addAll(ProposalChecks.of(job, understood.company()));

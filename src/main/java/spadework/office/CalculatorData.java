@@ -3,7 +3,6 @@ package spadework.office;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import spadework.figure.Answer;
 import spadework.figure.BookFigures;
 import spadework.figure.Plain;
@@ -12,7 +11,7 @@ import spadework.finding.Phrases;
 import spadework.intake.Intake;
 import spadework.intake.law.StateRuleBook;
 import spadework.intake.value.States;
-import spadework.law.StateRules;
+import spadework.law.HouseLaw;
 import spadework.listing.FigureListing;
 import spadework.measure.UnreadableMeasure;
 import spadework.press.template.Templates;
@@ -23,9 +22,9 @@ public final class CalculatorData {
     private final StateRuleBook states = StateRuleBook.bundled();
     private final Phrases phrases = new Phrases(Templates.bundled().words("words/findings.properties"));
 
-    /** The rules of a state that come with the program; empty where they were not gathered. */
-    public Optional<StateRules> rules(String state) {
-        return states.find(state);
+    /** The law of a state that comes with the program. */
+    public HouseLaw law(String state) {
+        return states.at(state);
     }
 
     /**

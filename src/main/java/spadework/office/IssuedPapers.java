@@ -29,20 +29,20 @@ public final class IssuedPapers {
         }
         int revision = bid.dossier().job().agreement().accepted().get().revision();
         if (papers.contains(PaperKind.PROPOSAL)) {
-            keep(records.proposal(revision), PaperKind.PROPOSAL, kept);
+            Optional<Entry> proposal = records.proposal(revision);
+            if (proposal.isPresent()) {
+                keep(proposal.get(), PaperKind.PROPOSAL, kept);
+            }
         }
         if (papers.contains(PaperKind.CONTRACT)) {
-            keep(contract, PaperKind.CONTRACT, kept);
+            keep(contract.get(), PaperKind.CONTRACT, kept);
         }
         return kept;
     }
 
-    private void keep(Optional<Entry> entry, PaperKind paper, Map<String, byte[]> kept) throws IOException {
-        if (entry.isPresent()) {
-            for (String ending : ENDINGS) {
-                records.file(entry.get(), "-" + paper.file() + ending)
-                        .ifPresent(bytes -> kept.put(paper.file() + ending, bytes));
-            }
+    private void keep(Entry entry, PaperKind paper, Map<String, byte[]> kept) throws IOException {
+        for (String ending : ENDINGS) {
+            records.file(entry, "-" + paper.file() + ending).ifPresent(bytes -> kept.put(paper.file() + ending, bytes));
         }
     }
 }

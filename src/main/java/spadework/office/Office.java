@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.regex.Pattern;
 import spadework.contract.Revision;
 import spadework.disk.AtomicFile;
@@ -31,6 +32,7 @@ import spadework.office.records.AgreedRecord;
 import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
 import spadework.office.records.SignedSource;
+import spadework.office.reply.TemplateFolder;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.CancellationAcknowledgment;
 import spadework.paperwork.contract.ContractChecks;
@@ -54,8 +56,8 @@ public final class Office {
      *
      * @throws spadework.press.template.TemplateFault if the folder or its words cannot be used
      */
-    public static Office with(Optional<Path> templates) {
-        return new Office(new Intake(), templates.map(Templates::with).orElseGet(Templates::bundled));
+    public static Office with(TemplateFolder own) {
+        return new Office(new Intake(), own.templates());
     }
 
     public Office(Intake intake, Templates templates) {
@@ -70,7 +72,7 @@ public final class Office {
     /** Job → takeoff → checks → price. A signed job is priced by the books of the day on which it was signed. */
     public BidResult bid(Path job) {
         try {
-            return bid(job, Optional.empty());
+            return readAndBid(job);
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -106,36 +108,40 @@ public final class Office {
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent()) {
             SignedJob read = SignedJob.read(file, text, latest.of(signed.get(), file));
-            return bid(read.reading(), file, Optional.empty(), AgreedRecord.of(records, read.findings()));
+            return bid(read.reading(), BidSource.of(file, AgreedRecord.of(records, read.findings())));
         }
-        return bid(intake.read(text, file), file, Optional.empty(), AgreedRecord.of(records, List.of()));
+        return bid(intake.read(text, file), BidSource.of(file, AgreedRecord.of(records, List.of())));
     }
 
-    public BidResult bid(Path job, Optional<Revision> revision) throws IOException {
+    /** As {@link #bid(Path)}, where the caller says what is done about a file that cannot be read. */
+    public BidResult readAndBid(Path job) throws IOException {
+        return bid(job, BidSource::of);
+    }
+
+    /** The same for papers that carry a revision. */
+    public BidResult bid(Path job, Revision revision) throws IOException {
+        return bid(job, (file, record) -> new BidSource(file, record, Optional.of(revision)));
+    }
+
+    private BidResult bid(Path job, BiFunction<Path, AgreedRecord, BidSource> source) throws IOException {
         Path file = Intake.fileOf(job);
         JobRecords records = JobRecords.beside(file);
         Optional<Entry> contract = records.contract();
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
         if (signed.isPresent() && Files.isRegularFile(file)) {
             SignedJob read = SignedJob.read(file, Files.readString(file), latest.of(signed.get(), file));
-            return bid(read.reading(), file, revision, AgreedRecord.of(records, read.findings()));
+            return bid(read.reading(), source.apply(file, AgreedRecord.of(records, read.findings())));
         }
         Reading reading = intake.read(job);
-        return bid(
-                reading,
-                file,
-                revision,
-                AgreedRecord.of(
-                        records,
-                        reading instanceof Understood understood
-                                ? SignedJob.withoutSource(understood.job())
-                                : List.of()));
+        List<Finding> said =
+                reading instanceof Understood understood ? SignedJob.withoutSource(understood.job()) : List.of();
+        return bid(reading, source.apply(file, AgreedRecord.of(records, said)));
     }
 
-    private BidResult bid(Reading reading, Path file, Optional<Revision> revision, AgreedRecord record) {
+    private BidResult bid(Reading reading, BidSource source) {
         return reading instanceof Refused refused
                 ? new Refusal(refused.faults())
-                : bidding.bid((Understood) reading, file, revision, record);
+                : bidding.bid((Understood) reading, source);
     }
 
     /**
@@ -158,7 +164,7 @@ public final class Office {
             return new Outcome.Faulty(List.of(taken.get(job)));
         }
         printer.prepare();
-        BidResult answer = bid(job, Optional.empty());
+        BidResult answer = readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }

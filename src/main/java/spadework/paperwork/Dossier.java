@@ -7,6 +7,7 @@ import spadework.contract.Contract;
 import spadework.contract.Revision;
 import spadework.finding.Phrases;
 import spadework.job.Job;
+import spadework.law.HouseLaw;
 import spadework.pricebook.PriceBook;
 import spadework.schedule.DayQuantities;
 import spadework.takeoff.Takeoff;

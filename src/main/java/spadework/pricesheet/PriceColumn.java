@@ -2,7 +2,7 @@
 package spadework.pricesheet;
 
 import java.math.BigDecimal;
-import java.util.Optional;
+import java.util.stream.Stream;
 import spadework.money.Dollars;
 import spadework.pricebook.LineItem;
 
@@ -71,15 +71,16 @@ public enum PriceColumn {
             case SECTION -> CellContent.words(item.section().label());
             case NAME -> CellContent.words(item.name());
             case UNIT -> CellContent.words(item.unit().symbol());
-            case COST -> number(item.material().map(m -> m.cost().amount()));
+            case COST -> number(item.material().stream().map(m -> m.cost().amount()));
             case SOLD -> CellContent.words(item.material().map(m -> m.sold()).orElse(""));
-            case WASTE -> number(item.material().map(m -> m.waste().fraction().movePointRight(2)));
+            case WASTE ->
+                number(item.material().stream().map(m -> m.waste().fraction().movePointRight(2)));
             case CREW -> CellContent.words(item.labor().map(l -> l.crew()).orElse(""));
-            case PER_HOUR -> number(item.labor().map(l -> l.perHour()));
+            case PER_HOUR -> number(item.labor().stream().map(l -> l.perHour()));
             case MACHINE ->
                 CellContent.words(item.labor().flatMap(l -> l.machine()).orElse(""));
-            case SUBCONTRACT -> number(item.subcontract().map(Dollars::amount));
-            case DISPOSAL -> number(item.disposal().map(Dollars::amount));
+            case SUBCONTRACT -> number(item.subcontract().stream().map(Dollars::amount));
+            case DISPOSAL -> number(item.disposal().stream().map(Dollars::amount));
             case GOOD_UNTIL ->
                 CellContent.words(item.goodUntil().map(Object::toString).orElse(""));
             case SOURCE -> CellContent.words(item.source().text());
@@ -109,7 +110,7 @@ public enum PriceColumn {
         return (cents.signum() < 0 ? "-$" : "$") + cents.abs().toPlainString();
     }
 
-    private static CellContent number(Optional<BigDecimal> value) {
-        return value.<CellContent>map(CellContent.Figure::new).orElse(CellContent.empty());
+    private static CellContent number(Stream<BigDecimal> value) {
+        return value.<CellContent>map(CellContent.Figure::new).findFirst().orElse(CellContent.empty());
     }
 }

@@ -42,7 +42,7 @@ public final class SupplierChanges {
         Optional<Integer> price = column(map.price());
         Optional<Integer> until = map.goodUntil().flatMap(this::column);
         if (faults.isEmpty()) {
-            rows(code.orElseThrow(), price.orElseThrow(), until);
+            rows(new Columns(code.orElseThrow(), price.orElseThrow(), until));
         }
         return new SheetChanges(cells, faults);
     }
@@ -63,7 +63,11 @@ public final class SupplierChanges {
         return Optional.empty();
     }
 
-    private void rows(int code, int price, Optional<Integer> until) {
+    /** Where the list has what the map names. */
+    private record Columns(int code, int price, Optional<Integer> until) {}
+
+    private void rows(Columns columns) {
+        int code = columns.code();
         TreeSet<String> missing = new TreeSet<>(map.items().keySet());
         TreeSet<String> seen = new TreeSet<>();
         for (int row = map.headRow(); row < grid.rows().size(); row++) {
@@ -83,7 +87,7 @@ public final class SupplierChanges {
             } else if (book.find(ours).isEmpty()) {
                 fault(row, code, "the item " + ours, "a code of the price book", "correct \"items\" in the map");
             } else {
-                item(row, price, until, ours);
+                item(row, columns, ours);
             }
         }
         missing.forEach(number -> fault(
@@ -94,7 +98,8 @@ public final class SupplierChanges {
                 "ask the supplier, or take it out of \"items\" in the map"));
     }
 
-    private void item(int row, int price, Optional<Integer> until, String ours) {
+    private void item(int row, Columns columns, String ours) {
+        int price = columns.price();
         Optional<BigDecimal> amount = amount(grid.at(row, price));
         if (amount.isEmpty()) {
             fault(row, price, grid.at(row, price).shown(), "an amount of dollars", "write a plain number");
@@ -110,7 +115,7 @@ public final class SupplierChanges {
             return;
         }
         cells.add(new Changed(place(row, price), ours, map.what(), PriceColumn.dollars(amount.get())));
-        until.ifPresent(column -> until(row, column, ours));
+        columns.until().ifPresent(column -> until(row, column, ours));
     }
 
     private void until(int row, int column, String ours) {

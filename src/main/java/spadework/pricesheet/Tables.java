@@ -13,6 +13,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.zip.ZipException;
 import java.util.zip.ZipInputStream;
 import org.apache.commons.csv.CSVFormat;
@@ -39,23 +40,33 @@ public final class Tables {
     private Tables() {}
 
     /**
+     * Reads the first sheet of a workbook.
+     *
+     * @return nothing where the workbook has no sheet
+     * @throws IOException if the bytes are no workbook, or one that is larger than a price list
+     */
+    public static Optional<Grid> workbook(byte[] file) throws IOException {
+        return workbook(file, book -> book.getNumberOfSheets() == 0 ? null : book.getSheetAt(0));
+    }
+
+    /**
      * Reads a sheet of a workbook.
      *
-     * @param name of the sheet; the first one where it is left out
      * @return nothing where the workbook has no such sheet
      * @throws IOException if the bytes are no workbook, or one that is larger than a price list
      */
-    public static Optional<Grid> workbook(byte[] file, Optional<String> name) throws IOException {
+    public static Optional<Grid> workbook(byte[] file, String name) throws IOException {
+        return workbook(file, book -> book.getSheet(name));
+    }
+
+    private static Optional<Grid> workbook(byte[] file, Function<XSSFWorkbook, Sheet> chosen) throws IOException {
         small(file);
         if (file.length == 0) {
             throw new IOException("it is empty");
         }
         unpacksWithin(file);
         try (XSSFWorkbook book = new XSSFWorkbook(new ByteArrayInputStream(file))) {
-            if (name.isEmpty() && book.getNumberOfSheets() == 0) {
-                return Optional.empty();
-            }
-            Sheet sheet = name.isPresent() ? book.getSheet(name.get()) : book.getSheetAt(0);
+            Sheet sheet = chosen.apply(book);
             return sheet == null ? Optional.empty() : Optional.of(grid(sheet));
         } catch (TooMuch large) {
             throw large;

@@ -16,21 +16,22 @@ import spadework.disk.Disk;
 /** Writes lines. Only the one who may write, and who has read the whole register, holds it. */
 record Pen(Path folder) {
 
+    /** What a line says happened, and to which document. */
+    record Occurrence(LocalDate on, Event event, Optional<DocumentNumber> number) {
+
+        Occurrence(LocalDate on, Event event, DocumentNumber number) {
+            this(on, event, Optional.of(number));
+        }
+    }
+
     /** Writes a line behind those that were read, then the head. It is on disk when this returns. */
-    Entry write(
-            Chain chain,
-            LocalDate on,
-            Event event,
-            Optional<DocumentNumber> number,
-            List<RegisteredFile> files,
-            Issue issue)
-            throws IOException {
+    Entry write(Chain chain, Occurrence what, List<RegisteredFile> files, Issue issue) throws IOException {
         Entry draft = new Entry(
                 chain.lines + 1,
-                on,
-                event,
-                number,
-                number.map(DocumentNumber::revision).orElse(0),
+                what.on(),
+                what.event(),
+                what.number(),
+                what.number().map(DocumentNumber::revision).orElse(0),
                 files,
                 issue.facts(),
                 issue.warranty(),

@@ -64,14 +64,17 @@ public final class Register {
             Chain chain = checked(guard);
             DocumentNumber number = chain.numbers.free(kind, job);
             return pen.write(
-                    chain, on, Event.NUMBER_TAKEN, Optional.of(number), List.of(), Issue.of(Map.of(), Map.of()));
+                    chain, new Pen.Occurrence(on, Event.NUMBER_TAKEN, number), List.of(), Issue.of(Map.of(), Map.of()));
         }
     }
 
-    /** Writes down an event that brings no document and no number of its own. */
-    public Entry append(LocalDate on, Event event, Optional<DocumentNumber> number, Map<String, String> facts)
-            throws IOException {
-        return append(on, event, number, facts, Guard.NONE);
+    /**
+     * Writes down an event that is about no document.
+     *
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     */
+    public Entry append(LocalDate on, Event event, Map<String, String> facts) throws IOException {
+        return append(new Pen.Occurrence(on, event, Optional.empty()), facts, Guard.NONE);
     }
 
     /**
@@ -80,14 +83,28 @@ public final class Register {
      * @param number the document it is about
      * @throws RegisterBroken if a line that stands there was changed; nothing is written
      */
-    public Entry append(
-            LocalDate on, Event event, Optional<DocumentNumber> number, Map<String, String> facts, Guard guard)
+    public Entry append(LocalDate on, Event event, DocumentNumber number, Map<String, String> facts)
             throws IOException {
-        if (event == Event.NUMBER_TAKEN || event.issues()) {
-            throw new IllegalArgumentException(event.words() + " is written by take and issue only");
+        return append(on, event, number, facts, Guard.NONE);
+    }
+
+    /**
+     * The same under a condition on what is registered already.
+     *
+     * @param number the document it is about
+     * @throws RegisterBroken if a line that stands there was changed; nothing is written
+     */
+    public Entry append(LocalDate on, Event event, DocumentNumber number, Map<String, String> facts, Guard guard)
+            throws IOException {
+        return append(new Pen.Occurrence(on, event, number), facts, guard);
+    }
+
+    private Entry append(Pen.Occurrence what, Map<String, String> facts, Guard guard) throws IOException {
+        if (what.event() == Event.NUMBER_TAKEN || what.event().issues()) {
+            throw new IllegalArgumentException(what.event().words() + " is written by take and issue only");
         }
         try (SharedLock lock = toWrite()) {
-            return pen.write(checked(guard), on, event, number, List.of(), Issue.of(Map.of(), facts));
+            return pen.write(checked(guard), what, List.of(), Issue.of(Map.of(), facts));
         }
     }
 
@@ -108,7 +125,7 @@ public final class Register {
             guard.check(entries);
             documents.sweep();
             documents.clear(issue, entries);
-            return pen.write(chain, on, event, Optional.of(number), documents.write(issue), issue);
+            return pen.write(chain, new Pen.Occurrence(on, event, number), documents.write(issue), issue);
         }
     }
 
@@ -134,7 +151,7 @@ public final class Register {
         try (SharedLock lock = toWrite()) {
             Chain chain = checked(guard);
             documents.sweep();
-            return pen.write(chain, on, event, Optional.of(number), documents.write(issue), issue);
+            return pen.write(chain, new Pen.Occurrence(on, event, number), documents.write(issue), issue);
         }
     }
 

@@ -3,7 +3,6 @@ package spadework.warranty;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 
 /** Which parts of a warranty are in force on a day, and which of them end soon. */
 public final class Ending {
@@ -12,11 +11,11 @@ public final class Ending {
     /**
      * The parts in force on a day.
      *
-     * @param months only those whose last day is not later than the same date so many months on; 0 or more
+     * @param months those whose last day is not later than the same date so many months on; 0 or more
      */
-    public static List<CoveredPart> of(Warranty warranty, LocalDate on, Optional<Integer> months) {
+    public static List<CoveredPart> of(Warranty warranty, LocalDate on, int months) {
         return warranty.inForce(on).stream()
-                .filter(part -> months.isEmpty() || !part.lastDay().isAfter(on.plusMonths(months.get())))
+                .filter(part -> !part.lastDay().isAfter(on.plusMonths(months)))
                 .toList();
     }
 }

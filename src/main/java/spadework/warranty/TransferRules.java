@@ -17,16 +17,11 @@ public final class TransferRules {
      * What keeps a warranty from passing on.
      *
      * @param on the day the new owner's notice came
-     * @param sold the day of the sale
-     * @param withoutSale that it passed by inheritance or divorce: neither counts as a transfer nor has a sale
-     * @param waived why a late notice is taken all the same; it is registered
+     * @param handover what is said of the sale; inheritance and divorce count as no transfer and have none
      */
-    public static List<Fault> faults(
-            Warranty warranty,
-            LocalDate on,
-            Optional<LocalDate> sold,
-            Optional<String> waived,
-            Optional<String> withoutSale) {
+    public static List<Fault> faults(Warranty warranty, LocalDate on, Handover handover) {
+        Optional<LocalDate> sold = handover.sold();
+        Optional<String> withoutSale = handover.withoutSale();
         List<Fault> faults = new ArrayList<>();
         if (sold.isPresent() == withoutSale.isPresent()) {
             faults.add(new Fault(
@@ -55,7 +50,7 @@ public final class TransferRules {
                         day + ", after the notice of " + on,
                         on + " or earlier",
                         "give the day of the sale")));
-        sold.filter(day -> isLate(warranty, on, day) && waived.isEmpty())
+        sold.filter(day -> isLate(warranty, on, day) && handover.waived().isEmpty())
                 .ifPresent(day -> faults.add(new Fault(
                         Place.ofFile("--on"),
                         on + ", " + ChronoUnit.DAYS.between(day, on) + " days after the sale",

@@ -52,7 +52,7 @@ public final class DrainCourses {
 
     private static Course course(FootingDrain drain, Pipe pipe, DrainSide side, DrainEnd from, DrainEnd to) {
         Worked length = side.length();
-        List<Station> stations = Profile.withInverts(side.stations(), from.invert(), to.invert());
+        List<Station> stations = Profile.withInverts(side.stations(), new Profile.Inverts(from.invert(), to.invert()));
         long cleanouts = Math.max(1, (long) Math.ceil(length.number() / DrainLength.CLEANOUT_FEET - 1e-9));
         for (int i = 0; i < cleanouts; i++) {
             stations = Profile.withJoint(stations, length.number() * i / cleanouts, Joint.CLEANOUT);

@@ -56,17 +56,23 @@ public final class Profile {
         return with;
     }
 
+    /** The inverts at the two ends of a line, as far as they are known. */
+    record Inverts(Optional<Length> start, Optional<Length> end) {
+
+        private Optional<Length> at(double feet, double length) {
+            return start.flatMap(high ->
+                    end.map(low -> Length.ofFeet(high.feet() - (high.feet() - low.feet()) * feet / length)));
+        }
+    }
+
     /** The inverts from the one end to the other, straight between where both are known. */
-    static List<Station> withInverts(List<Station> stations, Optional<Length> start, Optional<Length> end) {
+    static List<Station> withInverts(List<Station> stations, Inverts known) {
         double length = stations.get(stations.size() - 1).at().feet();
         List<Station> with = new ArrayList<>();
         for (int i = 0; i < stations.size(); i++) {
             Station s = stations.get(i);
-            Optional<Length> invert = i == 0 ? start : i == stations.size() - 1 ? end : Optional.empty();
-            if (invert.isEmpty() && start.isPresent() && end.isPresent()) {
-                double drop = start.get().feet() - end.get().feet();
-                invert = Optional.of(Length.ofFeet(start.get().feet() - drop * s.at().feet() / length));
-            }
+            Optional<Length> invert =
+                    i == 0 ? known.start() : i == stations.size() - 1 ? known.end() : known.at(s.at().feet(), length);
             with.add(new Station(s.at(), invert, s.ground(), s.joints()));
         }
         return with;

@@ -85,7 +85,8 @@ class CloseChecksTest {
             Dollars amount = paid.equals("all") ? contract.total() : Dollars.of(paid);
             Account account = Account.of(contract, List.of(new Received(DAY, amount, "check")));
             Job done = BuiltJob.of(job);
-            return CloseChecks.of(job, AppliedFilm.of(done, BOOK, Measuring.of(done, BOOK)), account, waived);
+            return CloseChecks.of(
+                    job, AppliedFilm.of(done, BOOK, Measuring.of(done, BOOK)), account, new BalanceWaiver(waived));
         }
 
         List<String> open() {

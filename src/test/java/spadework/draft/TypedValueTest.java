@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-/** What people type on a tailgate, and what the file then says. */
+/** What people type on a calculators, and what the file then says. */
 class TypedValueTest {
 
     @ParameterizedTest(name = "{1} at {0} is {2}")

@@ -33,7 +33,7 @@ class SolvingTest {
     private static final long SEED = 20260811;
     private static final BookFigures BOOK = new BookFigures(new Intake().bundledBook());
 
-    /** Random numbers of a tailgate's size; each name tells the seed's step. */
+    /** Random numbers of a job site's size; each name tells the seed's step. */
     static Stream<Dice> dice() {
         Random random = new Random(SEED);
         return Stream.iterate(0, i -> i + 1)
@@ -92,17 +92,26 @@ class SolvingTest {
         Optional<Length> diameter = Optional.of(Length.ofInches(between(random, 1, 30)));
         Optional<Slope> slope = Optional.of(new Slope(between(random, 0.001, 0.1)));
         Optional<Double> n = Optional.of(between(random, 0.009, 0.025));
-        Answer full = checked(PipeFigure.of(diameter, slope, Optional.empty(), n, Optional.empty()));
+        Answer full =
+                checked(PipeFigure.of(new PipeFigure.Known(diameter, slope, Optional.empty(), n, Optional.empty())));
         Optional<FlowRate> flow = Optional.of(new FlowRate(value(full, Unit.GALLON_PER_MINUTE)));
         same(
-                value(checked(PipeFigure.of(Optional.empty(), slope, flow, n, Optional.empty())), Unit.INCH),
+                value(
+                        checked(PipeFigure.of(
+                                new PipeFigure.Known(Optional.empty(), slope, flow, n, Optional.empty()))),
+                        Unit.INCH),
                 diameter.get().inches());
         same(
                 value(
-                        checked(PipeFigure.of(diameter, Optional.empty(), flow, n, Optional.empty())),
+                        checked(PipeFigure.of(
+                                new PipeFigure.Known(diameter, Optional.empty(), flow, n, Optional.empty()))),
                         Unit.FOOT_PER_FOOT),
                 slope.get().ratio());
-        same(value(checked(PipeFigure.of(diameter, slope, flow, n, Optional.empty())), Unit.PERCENT), 100);
+        same(
+                value(
+                        checked(PipeFigure.of(new PipeFigure.Known(diameter, slope, flow, n, Optional.empty()))),
+                        Unit.PERCENT),
+                100);
     }
 
     @ParameterizedTest(name = "{0}")
@@ -111,13 +120,13 @@ class SolvingTest {
         Random random = dice.random();
         Optional<Area> area = Optional.of(new Area(between(random, 50, 20_000)));
         Optional<RainRate> rain = Optional.of(new RainRate(between(random, 0.5, 12)));
-        Optional<FlowRate> flow = Optional.of(
-                new FlowRate(value(checked(RoofFigure.of(area, rain, Optional.empty())), Unit.GALLON_PER_MINUTE)));
+        Optional<FlowRate> flow = Optional.of(new FlowRate(value(
+                checked(RoofFigure.of(new RoofFigure.Known(area, rain, Optional.empty()))), Unit.GALLON_PER_MINUTE)));
         same(
-                value(checked(RoofFigure.of(Optional.empty(), rain, flow)), Unit.SQUARE_FOOT),
+                value(checked(RoofFigure.of(new RoofFigure.Known(Optional.empty(), rain, flow))), Unit.SQUARE_FOOT),
                 area.get().squareFeet());
         same(
-                value(checked(RoofFigure.of(area, Optional.empty(), flow)), Unit.INCH_PER_HOUR),
+                value(checked(RoofFigure.of(new RoofFigure.Known(area, Optional.empty(), flow))), Unit.INCH_PER_HOUR),
                 rain.get().inchesPerHour());
     }
 
@@ -128,14 +137,21 @@ class SolvingTest {
         Optional<Area> area = Optional.of(new Area(between(random, 0.1, 50) * LandArea.SQUARE_FEET_PER_ACRE));
         Optional<Double> c = Optional.of(between(random, 0.05, 0.95));
         Optional<RainRate> rain = Optional.of(new RainRate(between(random, 0.5, 12)));
-        Optional<FlowRate> flow = Optional.of(
-                new FlowRate(value(checked(RunoffFigure.of(area, c, rain, Optional.empty())), Unit.GALLON_PER_MINUTE)));
+        Optional<FlowRate> flow = Optional.of(new FlowRate(value(
+                checked(RunoffFigure.of(new RunoffFigure.Known(area, c, rain, Optional.empty()))),
+                Unit.GALLON_PER_MINUTE)));
         same(
-                value(checked(RunoffFigure.of(Optional.empty(), c, rain, flow)), Unit.SQUARE_FOOT),
+                value(
+                        checked(RunoffFigure.of(new RunoffFigure.Known(Optional.empty(), c, rain, flow))),
+                        Unit.SQUARE_FOOT),
                 area.get().squareFeet());
-        same(value(checked(RunoffFigure.of(area, Optional.empty(), rain, flow)), Unit.NONE), c.get());
         same(
-                value(checked(RunoffFigure.of(area, c, Optional.empty(), flow)), Unit.INCH_PER_HOUR),
+                value(checked(RunoffFigure.of(new RunoffFigure.Known(area, Optional.empty(), rain, flow))), Unit.NONE),
+                c.get());
+        same(
+                value(
+                        checked(RunoffFigure.of(new RunoffFigure.Known(area, c, Optional.empty(), flow))),
+                        Unit.INCH_PER_HOUR),
                 rain.get().inchesPerHour());
     }
 
@@ -148,16 +164,18 @@ class SolvingTest {
         Optional<Length> length = Optional.of(Length.ofFeet(between(random, 5, 500)));
         Optional<Double> c = random.nextBoolean() ? Optional.empty() : Optional.of(between(random, 80, 150));
         Optional<Length> none = Optional.empty();
-        Optional<Length> head =
-                Optional.of(Length.ofFeet(value(checked(FrictionFigure.of(flow, inside, length, none, c)), Unit.FOOT)));
+        Optional<Length> head = Optional.of(Length.ofFeet(
+                value(checked(FrictionFigure.of(new FrictionFigure.Known(flow, inside, length, none, c))), Unit.FOOT)));
         same(
-                value(checked(FrictionFigure.of(Optional.empty(), inside, length, head, c)), Unit.GALLON_PER_MINUTE),
+                value(
+                        checked(FrictionFigure.of(new FrictionFigure.Known(Optional.empty(), inside, length, head, c))),
+                        Unit.GALLON_PER_MINUTE),
                 flow.get().gallonsPerMinute());
         same(
-                value(checked(FrictionFigure.of(flow, none, length, head, c)), Unit.INCH),
+                value(checked(FrictionFigure.of(new FrictionFigure.Known(flow, none, length, head, c))), Unit.INCH),
                 inside.get().inches());
         same(
-                value(checked(FrictionFigure.of(flow, inside, none, head, c)), Unit.FOOT),
+                value(checked(FrictionFigure.of(new FrictionFigure.Known(flow, inside, none, head, c))), Unit.FOOT),
                 length.get().feet());
     }
 
@@ -170,9 +188,11 @@ class SolvingTest {
                 Length.ofInches(between(random, 0, 7)), random.nextInt(4) * 0.5,
                 Length.ofInches(between(random, 0, 12)), Length.ofInches(between(random, 0, 8)));
         Optional<Length> length = Optional.of(Length.ofFeet(between(random, 1, 300)));
-        Answer answer = checked(StoneFigure.of(length, Optional.empty(), section, Optional.empty(), BOOK));
+        Answer answer = checked(
+                StoneFigure.of(new StoneFigure.Known(length, Optional.empty(), Optional.empty()), section, BOOK));
         Optional<Weight> tons = Optional.of(new Weight(value(answer, Unit.TON)));
-        Answer back = checked(StoneFigure.of(Optional.empty(), tons, section, Optional.empty(), BOOK));
+        Answer back =
+                checked(StoneFigure.of(new StoneFigure.Known(Optional.empty(), tons, Optional.empty()), section, BOOK));
         same(value(back, Unit.FOOT), length.get().feet());
         same(value(back, Unit.CUBIC_YARD), value(answer, Unit.CUBIC_YARD));
     }
@@ -185,23 +205,28 @@ class SolvingTest {
         Optional<FilmThickness> dry = Optional.of(new FilmThickness(between(random, 1, 200)));
         Optional<Percent> solids = Optional.of(new Percent(BigDecimal.valueOf(between(random, 20, 100))));
         Optional<FilmThickness> no = Optional.empty();
-        Answer answer = checked(CoatingFigure.of(area, no, dry, solids, Optional.empty()));
+        Answer answer = checked(CoatingFigure.of(new CoatingFigure.Known(area, no, dry, solids, Optional.empty())));
         Optional<FilmThickness> wet = Optional.of(new FilmThickness(value(answer, Unit.MIL)));
         Optional<Volume> gallons = Optional.of(new Volume(value(answer, Unit.GALLON) * 231 / 1728));
         same(
-                value(checked(CoatingFigure.of(area, no, no, Optional.empty(), gallons)), Unit.MIL),
+                value(
+                        checked(CoatingFigure.of(new CoatingFigure.Known(area, no, no, Optional.empty(), gallons))),
+                        Unit.MIL),
                 wet.get().mils());
         same(
                 value(
-                        checked(CoatingFigure.of(Optional.empty(), wet, no, Optional.empty(), gallons)),
+                        checked(CoatingFigure.of(
+                                new CoatingFigure.Known(Optional.empty(), wet, no, Optional.empty(), gallons))),
                         Unit.SQUARE_FOOT),
                 area.get().squareFeet());
         same(
                 value(
-                        checked(CoatingFigure.of(Optional.empty(), wet, dry, Optional.empty(), Optional.empty())),
+                        checked(CoatingFigure.of(new CoatingFigure.Known(
+                                Optional.empty(), wet, dry, Optional.empty(), Optional.empty()))),
                         Unit.PERCENT),
                 solids.get().points().doubleValue());
-        Answer film = checked(CoatingFigure.of(Optional.empty(), wet, no, solids, Optional.empty()));
+        Answer film =
+                checked(CoatingFigure.of(new CoatingFigure.Known(Optional.empty(), wet, no, solids, Optional.empty())));
         same(number(film.values().get(2)).doubleValue(), dry.get().mils());
     }
 
@@ -253,15 +278,20 @@ class SolvingTest {
     @MethodSource("dice")
     void roots(Dice dice) throws WrongInputs {
         Length trunk = Length.ofInches(between(dice.random(), 1, 60));
-        Answer answer = checked(RootsFigure.of(Optional.of(trunk), Optional.empty(), Optional.empty()));
+        Answer answer =
+                checked(RootsFigure.of(new RootsFigure.Known(Optional.of(trunk), Optional.empty(), Optional.empty())));
         for (int rule = 0; rule < 3; rule++) {
             Length radius = Length.ofFeet(number(answer.values().get(rule)).doubleValue());
-            Answer back = checked(RootsFigure.of(Optional.empty(), Optional.empty(), Optional.of(radius)));
+            Answer back = checked(
+                    RootsFigure.of(new RootsFigure.Known(Optional.empty(), Optional.empty(), Optional.of(radius))));
             same(number(back.values().get(rule)).doubleValue(), trunk.inches());
         }
         Length girth = Length.ofFeet(trunk.feet() * Math.PI);
         same(
-                value(checked(RootsFigure.of(Optional.empty(), Optional.of(girth), Optional.empty())), Unit.INCH),
+                value(
+                        checked(RootsFigure.of(
+                                new RootsFigure.Known(Optional.empty(), Optional.of(girth), Optional.empty()))),
+                        Unit.INCH),
                 trunk.inches());
     }
 
@@ -279,18 +309,19 @@ class SolvingTest {
                 Length.ofInches(between(random, 0, 12)),
                 Length.ofInches(between(random, 0, 12)),
                 soil,
-                TrenchInputs.bank(soil, Optional.empty()),
+                new TrenchInputs.Sides(soil, Optional.empty()).bank(),
                 random.nextInt(4),
                 random.nextInt(2))));
         checked(SumpFigure.of(
-                new FlowRate(between(random, 1, 80)),
+                new SumpFigure.Pumped(
+                        new FlowRate(between(random, 1, 80)),
+                        random.nextBoolean() ? Optional.empty() : Optional.of(new FlowRate(between(random, 1, 100)))),
                 new SumpFigure.Basin(
                         Length.ofInches(between(random, 12, 48)),
                         Optional.empty(),
                         Length.ofFeet(between(random, 1, 20)),
                         Length.ofInches(random.nextBoolean() ? 1.5 : 2),
                         Length.ofFeet(between(random, 5, 200))),
-                random.nextBoolean() ? Optional.empty() : Optional.of(new FlowRate(between(random, 1, 100))),
                 BOOK));
     }
 
@@ -306,7 +337,7 @@ class SolvingTest {
                         Length.ZERO,
                         Length.ZERO,
                         soil,
-                        TrenchInputs.bank(soil, Optional.empty()),
+                        new TrenchInputs.Sides(soil, Optional.empty()).bank(),
                         0,
                         corners)))
                 .isInstanceOf(WrongInputs.class);

@@ -7,7 +7,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JTextArea;
@@ -20,6 +19,7 @@ import spadework.form.page.JobPage;
 import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.agreement.Issuing;
+import spadework.office.reply.TemplateFolder;
 
 /** A step that cannot be taken says why in the words of the office, and nothing is written. */
 @WindowTest
@@ -68,7 +68,7 @@ class AgreementRefusedTest {
     @Test
     void yesWithoutNameAndSignatureIsRefusedInTheWordsOfTheOffice() throws IOException {
         Path file = Copies.of("block-basement-to-swale", folder);
-        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(file);
+        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(file);
         String before = Files.readString(file);
         open(file);
         try (OnScreen shown = screen) {

@@ -66,7 +66,7 @@ class LibraryBidsTest {
     void bidsAreThoseOfTheCommandAndAreFoundByWords() throws IOException {
         try (OnScreen screen = new OnScreen()) {
             LibraryHand hand = open(screen, LibraryTab.BIDS);
-            Reply told = BidsService.list(tree, TODAY, Optional.empty(), List.of(), false);
+            Reply told = BidsService.list(tree, TODAY, BidsService.Wanted.ALL, false);
             assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
             assertThat(hand.cells("library.bids"))
                     .extracting(row -> row.get(1))
@@ -74,7 +74,8 @@ class LibraryBidsTest {
             hand.type("bids.find", "sump");
             screen.settle();
             assertThat(bids(hand))
-                    .isEqualTo(flat(BidsService.list(tree, TODAY, Optional.empty(), List.of("sump"), false)))
+                    .isEqualTo(flat(BidsService.list(
+                            tree, TODAY, new BidsService.Wanted(Optional.empty(), List.of("sump")), false)))
                     .hasSizeBetween(1, 9);
         }
     }
@@ -169,7 +170,7 @@ class LibraryBidsTest {
     @Test
     void bidIsPricedAnewLineByLineBeforeItIsSaved() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            BookService.at(Optional.of(tree.resolve("price-book.json")))
+            BookService.at(tree.resolve("price-book.json"))
                     .change("STONE-MACH", Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
             String before = Files.readString(job);
             LibraryHand hand = open(screen, LibraryTab.BIDS);

@@ -50,7 +50,7 @@ class LibraryBookTest {
     }
 
     private BookService session() throws IOException {
-        return BookService.at(Optional.of(book));
+        return BookService.at(book);
     }
 
     private static List<String> codes(Reply reply) {
@@ -66,7 +66,7 @@ class LibraryBookTest {
         try (OnScreen screen = OnScreen.job(job)) {
             LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
             assertThat(codes(hand))
-                    .isEqualTo(codes(session().list(Optional.empty(), false, Optional.empty())))
+                    .isEqualTo(codes(session().list(BookService.Wanted.CURRENT)))
                     .hasSizeGreaterThan(30);
             hand.type("library.find", "drain pipe");
             assertThat(codes(hand))
@@ -142,7 +142,7 @@ class LibraryBookTest {
                     .isEqualTo(before);
             hand.press("library.write");
             assertThat(hand.text("library.moves")).startsWith("Written:");
-            assertThat(session().show("STONE-MACH", Optional.empty()).out())
+            assertThat(session().show("STONE-MACH").out())
                     .contains("2026-08-10  the quarry's August list", "  material/cost: $31.50 → $43.00");
             JTabbedPane about = hand.find(JTabbedPane.class, "library.about");
             GuiActionRunner.execute(() -> about.setSelectedIndex(PAST));
@@ -192,7 +192,7 @@ class LibraryBookTest {
             hand.type("library.reason", "work by lamps");
             hand.press("library.show");
             hand.press("library.write");
-            assertThat(session().show("DIG-NIGHT", Optional.empty()).out())
+            assertThat(session().show("DIG-NIGHT").out())
                     .contains("2026-08-10  work by lamps")
                     .anyMatch(line -> line.matches("standard +false"))
                     .anyMatch(line -> line.matches("labor/perHour +5 cy"));
@@ -201,7 +201,7 @@ class LibraryBookTest {
             hand.press("library.retire");
             hand.press("library.write");
             assertThat(codes(hand)).doesNotContain("DIG-NIGHT");
-            assertThat(codes(session().list(Optional.empty(), false, Optional.empty())))
+            assertThat(codes(session().list(BookService.Wanted.CURRENT)))
                     .contains("DIG-MACH")
                     .doesNotContain("DIG-NIGHT");
             hand.press("library.gone");

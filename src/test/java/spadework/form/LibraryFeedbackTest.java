@@ -30,6 +30,7 @@ import spadework.office.agreement.Issuing;
 import spadework.office.book.BookService;
 import spadework.office.portfolio.FeedbackService;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 
 /** What closed jobs took, in the window: the three errors, and rates that somebody takes one by one. */
 @WindowTest
@@ -48,7 +49,7 @@ class LibraryFeedbackTest {
         job = Copies.of("block-basement-to-swale", folder);
         book = folder.resolve("price-book.json");
         Jobsite.makeSignable(job.getParent());
-        Office office = Office.with(Optional.empty());
+        Office office = Office.with(TemplateFolder.NONE);
         assertThat(new Issuing(office, Jobsite.TODAY).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
         assertThat(new Accepting(office, Jobsite.TODAY).accept(job.getParent(), List.of(), Jobsite.yes()))
                 .isInstanceOf(Outcome.Issued.class);
@@ -82,7 +83,7 @@ class LibraryFeedbackTest {
     }
 
     private BookService session() throws IOException {
-        return BookService.at(Optional.of(book));
+        return BookService.at(book);
     }
 
     private List<String> told(Path tree) throws IOException {
@@ -129,7 +130,7 @@ class LibraryFeedbackTest {
             String rate = hand.cells("feedback.rates").get(2).get(3);
             hand.type("feedback.on", "2026-12-01");
             hand.press("feedback.accept");
-            Reply shown = session().show("STONE-MACH", Optional.empty());
+            Reply shown = session().show("STONE-MACH");
             assertThat(shown.out())
                     .contains("  material/cost: $31.50 → " + rate)
                     .anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "))

@@ -33,6 +33,7 @@ import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
 import spadework.form.library.LibraryWindow;
 import spadework.form.session.JobSession;
+import spadework.office.reply.TemplateFolder;
 
 /** The form on a screen, worked by mouse and keyboard; what it asks of the machine is answered here. */
 public final class OnScreen implements AutoCloseable {
@@ -105,7 +106,7 @@ public final class OnScreen implements AutoCloseable {
     }
 
     private OnScreen(LocalDate today) {
-        forms = new Forms(Optional.empty(), today, asked, remembered);
+        forms = new Forms(TemplateFolder.NONE, today, asked, remembered);
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);

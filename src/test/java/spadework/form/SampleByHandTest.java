@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Optional;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -15,6 +14,7 @@ import spadework.intake.Intake;
 import spadework.intake.Understood;
 import spadework.office.Bid;
 import spadework.office.Office;
+import spadework.office.reply.TemplateFolder;
 
 /** From an empty window the first sample is entered wholly by mouse and keyboard. */
 @WindowTest
@@ -27,7 +27,7 @@ class SampleByHandTest {
         Path file = Copies.of("block-basement-to-swale", folder);
         Draft sample = Draft.read(Files.readString(file)).orElseThrow();
         Understood meant = (Understood) new Intake().read(file);
-        Bid priced = (Bid) Office.with(Optional.empty()).bid(file);
+        Bid priced = (Bid) Office.with(TemplateFolder.NONE).bid(file);
         Files.delete(file);
         try (OnScreen screen = OnScreen.job(file)) {
             Hand hand = new Hand(screen, sample);
@@ -41,6 +41,6 @@ class SampleByHandTest {
             assertThat(screen.session().total()).contains(priced.total());
         }
         assertThat(((Understood) new Intake().read(file)).job()).isEqualTo(meant.job());
-        assertThat(((Bid) Office.with(Optional.empty()).bid(file)).total()).isEqualTo(priced.total());
+        assertThat(((Bid) Office.with(TemplateFolder.NONE).bid(file)).total()).isEqualTo(priced.total());
     }
 }

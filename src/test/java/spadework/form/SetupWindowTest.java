@@ -20,6 +20,7 @@ import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.agreement.Issuing;
+import spadework.office.reply.TemplateFolder;
 
 /** The first page makes a company that jobs can be priced with, and opens a sample by one click. */
 @WindowTest
@@ -72,7 +73,7 @@ class SetupWindowTest {
         Draft plain = sample.without("/items").without("/photos").without("/observations");
         Path job = Files.createDirectories(folder.resolve("one")).resolve("job.json");
         Files.writeString(job, plain.text());
-        Office office = Office.with(Optional.empty());
+        Office office = Office.with(TemplateFolder.NONE);
         assertThat(office.bid(plain.text(), job)).isInstanceOfSatisfying(Bid.class, bid -> {
             assertThat(bid.dossier().company().name()).isEqualTo("Ostrand Earthworks");
             assertThat(bid.total().amount()).isPositive();

@@ -3,17 +3,17 @@ package spadework.fuzz;
 
 import com.code_intelligence.jazzer.junit.FuzzTest;
 import java.nio.file.Path;
-import java.util.Optional;
 import spadework.intake.source.FileText;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
+import spadework.office.reply.TemplateFolder;
 
 /** Whatever a job's file says, it is priced or refused with faults. */
 class JobFuzzTest {
     private static final Path FILE = Path.of("sample-quotes", "block-basement-to-swale", "job.json");
-    private static final Office OFFICE = Office.with(Optional.empty());
+    private static final Office OFFICE = Office.with(TemplateFolder.NONE);
 
     @FuzzTest
     void jobIsPricedOrRefused(byte[] file) {

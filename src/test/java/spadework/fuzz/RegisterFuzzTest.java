@@ -9,7 +9,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Examination;
@@ -33,7 +32,7 @@ class RegisterFuzzTest {
         register.each(entries::add);
         WarrantyBook.of(entries).current();
         try {
-            register.append(LocalDate.of(2026, 4, 3), Event.NOTE, Optional.empty(), Map.of("text", "one more"));
+            register.append(LocalDate.of(2026, 4, 3), Event.NOTE, Map.of("text", "one more"));
             if (!register.check().faults().isEmpty()) {
                 throw new AssertionError("a register that does not hold was added to");
             }

@@ -30,7 +30,7 @@ class WorkbookFuzzTest {
     void workbookIsReadOrRefused(byte[] file) throws IOException {
         byte[] workbook = file.length > 1 && file[0] == 'P' && file[1] == 'K' ? file : withSheet(file);
         try {
-            Optional<Grid> grid = Tables.workbook(workbook, Optional.of(PriceWorkbook.PRICES));
+            Optional<Grid> grid = Tables.workbook(workbook, PriceWorkbook.PRICES);
             grid.ifPresent(read -> Told.hold(
                     SheetChanges.of("prices.xlsx", read, EXPORTED, BOOK).faults()));
         } catch (IOException refused) {
@@ -61,7 +61,7 @@ class WorkbookFuzzTest {
 
     private static Grid exported() {
         try {
-            return Tables.workbook(SOUND, Optional.of(PriceWorkbook.EXPORTED)).orElseThrow();
+            return Tables.workbook(SOUND, PriceWorkbook.EXPORTED).orElseThrow();
         } catch (IOException impossible) {
             throw new IllegalStateException(impossible);
         }

@@ -10,7 +10,6 @@ import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
 import java.util.List;
 import java.util.regex.Pattern;
-import spadework.intake.job.JobReader;
 import spadework.intake.law.StateRuleBook;
 import spadework.intake.source.JsonPass;
 import spadework.intake.source.SourceFile;
@@ -67,7 +66,7 @@ public enum FormatFile {
             shop(COMPANY.sheet(COMPANY.sample), sheet);
         } else {
             CompanyAndBook shop = SampleShop.SHOP;
-            new JobReader(shop.company(), shop.codes()).read(sheet.root().orElseThrow());
+            shop.job(sheet);
         }
         return sheet;
     }

@@ -25,8 +25,9 @@ class CancellationTest {
             WY, 2026-07-01, 40, 2026-07-07, a state that was not gathered gets the federal floor
             """)
     void theLatestOfEveryRuleThatFits(String state, LocalDate signed, Integer age, LocalDate last, String why) {
-        Cancellation cancellation =
-                Cancellation.of(signed, StateRuleBook.bundled().find(state), Optional.ofNullable(age));
+        Cancellation cancellation = Cancellation.of(
+                new Cancellation.Signed(signed, Optional.empty(), Optional.ofNullable(age)),
+                StateRuleBook.bundled().at(state));
         assertThat(cancellation.lastDay()).as(why).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).rule()).isEqualTo("US-FTC");
     }
@@ -64,7 +65,9 @@ class CancellationTest {
     }
 
     private static LocalDate lastDay(String state, LocalDate signed, int age) {
-        return Cancellation.of(signed, StateRuleBook.bundled().find(state), Optional.of(age))
+        return Cancellation.of(
+                        new Cancellation.Signed(signed, Optional.empty(), Optional.of(age)),
+                        StateRuleBook.bundled().at(state))
                 .lastDay();
     }
 
@@ -79,8 +82,9 @@ class CancellationTest {
     void daysOfNewJerseyStartWhenTheCopyIsReceived(LocalDate signed, LocalDate received, LocalDate last) {
         StateRules rules = StateRuleBook.bundled().find("NJ").orElseThrow();
         assertThat(rules.cancel().fromReceipt()).isTrue();
-        Cancellation cancellation =
-                Cancellation.of(signed, Optional.ofNullable(received), Optional.of(rules), Optional.empty());
+        Cancellation cancellation = Cancellation.of(
+                new Cancellation.Signed(signed, Optional.ofNullable(received), Optional.empty()),
+                new HouseLaw(StateRuleBook.bundled().federal(), Optional.of(rules)));
         assertThat(cancellation.lastDay()).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).last()).isEqualTo(LocalDate.of(2026, 7, 7));
     }

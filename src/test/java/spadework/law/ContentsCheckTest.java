@@ -28,7 +28,7 @@ class ContentsCheckTest {
     private static final Set<Content> ALL = EnumSet.allOf(Content.class);
 
     private static List<Finding> check(String state, Set<Content> holds, String price) {
-        return ContentsCheck.of(state, STATES.federal(), STATES.find(state), holds, Dollars.of(price), false);
+        return ContentsCheck.of(state, STATES.at(state), holds, Dollars.of(price), false);
     }
 
     private static List<String> ids(List<Finding> findings) {
@@ -62,8 +62,7 @@ class ContentsCheckTest {
                         .count()
                 > ContentsCheck.of(
                                 state,
-                                STATES.federal(),
-                                Optional.empty(),
+                                new HouseLaw(STATES.federal(), Optional.empty()),
                                 EnumSet.noneOf(Content.class),
                                 Dollars.of(price),
                                 false)
@@ -95,7 +94,7 @@ class ContentsCheckTest {
     @ParameterizedTest
     @CsvSource({"2500.00, false", "2500.01, true"})
     void noticeIsDueAboveItsPrice(String price, boolean due) {
-        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("FL"), Dollars.of(price), false))
+        assertThat(ContentsCheck.due(STATES.at("FL"), Dollars.of(price), false))
                 .extracting(LegalNotice::name)
                 .satisfies(
                         names -> assertThat(names.contains("lien law notice")).isEqualTo(due));
@@ -105,7 +104,7 @@ class ContentsCheckTest {
     @ParameterizedTest
     @CsvSource({"999.99, false", "1000.00, true"})
     void noticeOfAPackIsDueFromThePacksOwnThreshold(String price, boolean due) {
-        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("WA"), Dollars.of(price), false))
+        assertThat(ContentsCheck.due(STATES.at("WA"), Dollars.of(price), false))
                 .extracting(LegalNotice::name)
                 .isEqualTo(due ? List.of("notice to customer") : List.of());
         assertThat(ids(check("WA", ALL, price)).contains("notice-unworded")).isEqualTo(due);
@@ -162,7 +161,7 @@ class ContentsCheckTest {
     @ParameterizedTest
     @CsvSource({"CA, 12", "MD, 10", "PA, 10", "NJ, 10", "TX, 10", "CT, 10"})
     void statementOfTheRightToCancelIsBoldAboveTheSignature(String state, int points) {
-        assertThat(ContentsCheck.due(STATES.federal(), STATES.find(state), Dollars.of("9000"), false))
+        assertThat(ContentsCheck.due(STATES.at(state), Dollars.of("9000"), false))
                 .filteredOn(notice -> notice.serves() == Content.CANCELLATION_STATEMENT)
                 .singleElement()
                 .satisfies(notice -> {
@@ -176,14 +175,13 @@ class ContentsCheckTest {
     /** Md. Bus. Reg. 8-501: 10 point bold on the first page, if the contract is secured on the home. */
     @Test
     void noticeOfAClaimOnTheHomeIsDueOnlyWhereThereIsOne() {
-        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("MD"), Dollars.of("9000"), true))
-                .anySatisfy(notice -> {
-                    assertThat(notice.name()).isEqualTo("lien on the home");
-                    assertThat(notice.place()).isEqualTo(NoticePlace.FIRST_PAGE);
-                    assertThat(notice.points()).isEqualTo(10);
-                    assertThat(notice.bold()).isTrue();
-                });
-        assertThat(ContentsCheck.due(STATES.federal(), STATES.find("MD"), Dollars.of("9000"), false))
+        assertThat(ContentsCheck.due(STATES.at("MD"), Dollars.of("9000"), true)).anySatisfy(notice -> {
+            assertThat(notice.name()).isEqualTo("lien on the home");
+            assertThat(notice.place()).isEqualTo(NoticePlace.FIRST_PAGE);
+            assertThat(notice.points()).isEqualTo(10);
+            assertThat(notice.bold()).isTrue();
+        });
+        assertThat(ContentsCheck.due(STATES.at("MD"), Dollars.of("9000"), false))
                 .extracting(LegalNotice::name)
                 .doesNotContain("lien on the home");
     }
@@ -250,7 +248,11 @@ class ContentsCheckTest {
 
     private static List<Finding> check(StateRules pack, String price) {
         return ContentsCheck.of(
-                "ZZ", STATES.federal(), Optional.of(pack), EnumSet.noneOf(Content.class), Dollars.of(price), false);
+                "ZZ",
+                new HouseLaw(STATES.federal(), Optional.of(pack)),
+                EnumSet.noneOf(Content.class),
+                Dollars.of(price),
+                false);
     }
 
     @Test

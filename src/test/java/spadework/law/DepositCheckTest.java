@@ -18,7 +18,7 @@ class DepositCheckTest {
     private static final StateRuleBook STATES = StateRuleBook.bundled();
 
     private static List<Finding> check(String state, String price, String deposit, String special) {
-        return DepositCheck.of(state, STATES.find(state), Dollars.of(price), Dollars.of(deposit), Dollars.of(special));
+        return DepositCheck.of(state, STATES.at(state), Dollars.of(price), Dollars.of(deposit), Dollars.of(special));
     }
 
     @ParameterizedTest(name = "{0}, price {1}, special order {2}: at most {3} ({4})")
@@ -77,7 +77,12 @@ class DepositCheckTest {
 
     @Test
     void stateThatWasNotGatheredIsSaidToBeSo() {
-        assertThat(DepositCheck.of("WY", Optional.empty(), Dollars.of("9000"), Dollars.of("9000"), Dollars.ZERO))
+        assertThat(DepositCheck.of(
+                        "WY",
+                        new HouseLaw(STATES.federal(), Optional.empty()),
+                        Dollars.of("9000"),
+                        Dollars.of("9000"),
+                        Dollars.ZERO))
                 .extracting(Finding::id)
                 .containsExactly("state-unread");
     }

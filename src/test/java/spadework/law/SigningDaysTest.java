@@ -160,7 +160,9 @@ class SigningDaysTest {
             LocalDate federal = after(signed, 3, SigningDaysTest::federalCounts);
             LocalDate own = after(received, old ? senior : days, counting(state));
             LocalDate expected = federal.isAfter(own) ? federal : own;
-            LocalDate found = Cancellation.of(signed, Optional.of(received), Optional.of(rules), age)
+            LocalDate found = Cancellation.of(
+                            new Cancellation.Signed(signed, Optional.of(received), age),
+                            new HouseLaw(StateRuleBook.bundled().federal(), Optional.of(rules)))
                     .lastDay();
             if (!found.equals(expected)) {
                 wrong.add(signed + ", received " + received + ", age " + age + ": " + found + " and not " + expected);
@@ -175,7 +177,8 @@ class SigningDaysTest {
         Random random = new Random(7);
         for (int i = 0; i < DAYS; i++) {
             LocalDate signed = FIRST.plusDays(random.nextInt(3650));
-            assertThat(Cancellation.of(signed, RULES.find("WY"), Optional.of(70))
+            assertThat(Cancellation.of(
+                                    new Cancellation.Signed(signed, Optional.empty(), Optional.of(70)), RULES.at("WY"))
                             .lastDay())
                     .isEqualTo(after(signed, 3, SigningDaysTest::federalCounts));
         }

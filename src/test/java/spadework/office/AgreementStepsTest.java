@@ -26,6 +26,7 @@ import spadework.office.agreement.Closing;
 import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
 import spadework.office.records.JobRecords;
+import spadework.office.reply.TemplateFolder;
 import spadework.register.Entry;
 import spadework.register.Register;
 import spadework.warranty.CoveredPart;
@@ -41,7 +42,7 @@ class AgreementStepsTest {
     private Path root;
 
     private Jobsite site;
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
 
     @BeforeEach
     void layOut() {
@@ -61,11 +62,12 @@ class AgreementStepsTest {
     }
 
     private Outcome close(Optional<String> waived) throws IOException {
-        return new Closing(office, Jobsite.TODAY).close(site.folder(), CLOSED, Optional.empty(), waived);
+        return new Closing(office, Jobsite.TODAY)
+                .close(site.folder(), new Closing.Asked(CLOSED, Optional.empty(), waived));
     }
 
     private Bid bid() {
-        return (Bid) Office.with(Optional.empty()).bid(site.folder());
+        return (Bid) Office.with(TemplateFolder.NONE).bid(site.folder());
     }
 
     private Dollars total() {

@@ -43,6 +43,7 @@ import spadework.office.agreement.Losing;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.records.JobRecords;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.press.PageText;
 import spadework.register.Entry;
 import spadework.register.Event;
@@ -54,7 +55,7 @@ import spadework.register.Register;
  */
 class CheatsRefusedTest {
     private static final LocalDate TODAY = Jobsite.TODAY;
-    private static final Office OFFICE = Office.with(Optional.empty());
+    private static final Office OFFICE = Office.with(TemplateFolder.NONE);
     private static final Set<Event> BEFORE_THE_YES = EnumSet.of(
             Event.NUMBER_TAKEN, Event.PROPOSAL_ISSUED, Event.PROPOSAL_DECLINED, Event.SIGNATURE_RECEIVED, Event.CLAIM);
     private static final Optional<LocalDate> WORK_ENDED = Optional.empty();
@@ -125,7 +126,8 @@ class CheatsRefusedTest {
 
     private static Outcome close(Jobsite site, String on, Optional<LocalDate> completed, Optional<String> waived)
             throws IOException {
-        return new Closing(OFFICE, TODAY).close(site.folder(), LocalDate.parse(on), completed, waived);
+        return new Closing(OFFICE, TODAY)
+                .close(site.folder(), new Closing.Asked(LocalDate.parse(on), completed, waived));
     }
 
     /** What a refused step says; a step that was taken says that it was, which no cheat expects. */
@@ -566,7 +568,7 @@ class CheatsRefusedTest {
                         Stage.DRAFT,
                         site -> {
                             Files.delete(site.folder().resolve("state-rules.json"));
-                            new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
+                            new Issuing(Office.with(TemplateFolder.NONE), TODAY).issue(site.folder());
                             return told(accept(site, Jobsite.yes()));
                         },
                         "rules-from-memory: What is known of the law of OH rests in part on memory"),
@@ -575,7 +577,7 @@ class CheatsRefusedTest {
                         Stage.DRAFT,
                         site -> {
                             Files.delete(site.folder().resolve("state-rules.json"));
-                            new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
+                            new Issuing(Office.with(TemplateFolder.NONE), TODAY).issue(site.folder());
                             return told(accept(site, Jobsite.yes()));
                         },
                         "notice-unworded: OH wants a notice in the contract, excess cost notice"));
@@ -588,7 +590,6 @@ class CheatsRefusedTest {
     private static String claim(Jobsite site, String on, Optional<String> since) throws IOException {
         return told(Claims.open(
                 site.folder(),
-                Optional.empty(),
                 input(on, Optional.of("water"), since, Optional.empty(), Optional.empty(), Optional.empty()),
                 LATER));
     }
@@ -636,7 +637,7 @@ class CheatsRefusedTest {
                         sold,
                         Optional.empty(),
                         Optional.empty()),
-                Optional.empty(),
+                TemplateFolder.NONE,
                 LATER));
     }
 
@@ -884,7 +885,7 @@ class CheatsRefusedTest {
                 .fact("total")
                 .orElseThrow());
         site.editCompany(company -> at(company, "/priceRules").put("profit", "30%"));
-        Office today = Office.with(Optional.empty());
+        Office today = Office.with(TemplateFolder.NONE);
         assertThat(new Accepting(today, TODAY).accept(site.folder(), List.of(), Jobsite.yes()))
                 .isInstanceOf(Outcome.Issued.class);
         Bid signed = (Bid) today.bid(site.folder());
@@ -896,7 +897,7 @@ class CheatsRefusedTest {
     void twoIssuesOfOneJobAtOnceGiveOneRevision() throws Exception {
         Jobsite site = SITES.get(Stage.DRAFT).copy(root.resolve("here"));
         ExecutorService both = Executors.newFixedThreadPool(2);
-        Callable<Outcome> issue = () -> new Issuing(Office.with(Optional.empty()), TODAY).issue(site.folder());
+        Callable<Outcome> issue = () -> new Issuing(Office.with(TemplateFolder.NONE), TODAY).issue(site.folder());
         List<Future<Outcome>> outcomes = both.invokeAll(List.of(issue, issue));
         both.shutdown();
         for (Future<Outcome> outcome : outcomes) {

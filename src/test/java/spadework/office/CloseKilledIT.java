@@ -23,6 +23,7 @@ import org.junit.jupiter.api.io.TempDir;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Closing;
 import spadework.office.agreement.Issuing;
+import spadework.office.reply.TemplateFolder;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Examination;
@@ -41,7 +42,7 @@ class CloseKilledIT {
     @TempDir
     private Path root;
 
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
     private final AtomicInteger openNumbers = new AtomicInteger();
     private final AtomicInteger unwrittenJobs = new AtomicInteger();
     private final AtomicInteger done = new AtomicInteger();
@@ -126,7 +127,8 @@ class CloseKilledIT {
         unwrittenJobs.addAndGet(certified && !written ? 1 : 0);
         done.addAndGet(written ? 1 : 0);
 
-        Outcome again = new Closing(office, Jobsite.TODAY).close(job, DAY, Optional.empty(), Optional.empty());
+        Outcome again = new Closing(office, Jobsite.TODAY)
+                .close(job, new Closing.Asked(DAY, Optional.empty(), Optional.empty()));
         assertThat(again)
                 .as(job + ": asked again, it closes")
                 .isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class);

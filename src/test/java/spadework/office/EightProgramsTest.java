@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -43,7 +42,7 @@ class EightProgramsTest {
         BOOK("price-book.json") {
             @Override
             boolean change(Path file, String mark) throws IOException {
-                return BookService.at(Optional.of(file))
+                return BookService.at(file)
                         .change("STONE-MACH", Map.of("source/text", mark), DAY, mark)
                         .done();
             }
@@ -77,7 +76,7 @@ class EightProgramsTest {
         REGISTER("block-basement-to-swale/register.jsonl") {
             @Override
             boolean change(Path file, String mark) throws IOException {
-                Register.of(file.getParent()).append(DAY, Event.NOTE, Optional.empty(), Map.of("text", mark));
+                Register.of(file.getParent()).append(DAY, Event.NOTE, Map.of("text", mark));
                 return true;
             }
         };

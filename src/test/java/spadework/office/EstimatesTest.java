@@ -10,13 +10,13 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.office.reply.TemplateFolder;
 import spadework.pricebook.Measure;
 import spadework.takeoff.Takeoff;
 
@@ -26,7 +26,7 @@ import spadework.takeoff.Takeoff;
  */
 class EstimatesTest {
     private static final Path JOBS = Path.of("src/test/resources/spadework/office/estimates");
-    private static final Office OFFICE = Office.with(Optional.empty());
+    private static final Office OFFICE = Office.with(TemplateFolder.NONE);
 
     /** Solids by volume of the coating that the samples' book lays. */
     private static final double SOLIDS = 0.65;

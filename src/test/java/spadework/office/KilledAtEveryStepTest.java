@@ -24,6 +24,7 @@ import spadework.office.agreement.Issuing;
 import spadework.office.book.BookService;
 import spadework.office.files.JobFile;
 import spadework.office.portfolio.Copying;
+import spadework.office.reply.TemplateFolder;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Register;
@@ -40,7 +41,7 @@ class KilledAtEveryStepTest {
     @TempDir
     private Path root;
 
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
     private int folders;
 
     /** A step, from nothing done to all done. */
@@ -76,7 +77,8 @@ class KilledAtEveryStepTest {
         site.finish(List.of("A", "B", "C"), bid.dossier().contract().total().text());
         deaths += kill(
                 drawn,
-                shop -> new Closing(office, DAY).close(shop.resolve(name), DAY, Optional.empty(), Optional.empty()),
+                shop -> new Closing(office, DAY)
+                        .close(shop.resolve(name), new Closing.Asked(DAY, Optional.empty(), Optional.empty())),
                 once(name, Event.CERTIFICATE_ISSUED),
                 ALL);
         System.out.println("steps of the agreement: " + deaths + " deaths");
@@ -90,7 +92,7 @@ class KilledAtEveryStepTest {
         String name = site.folder().getFileName().toString();
         int deaths = kill(
                 shop,
-                each -> BookService.at(Optional.of(each.resolve("price-book.json")))
+                each -> BookService.at(each.resolve("price-book.json"))
                         .change("STONE-MACH", Map.of("material/cost", "$33.00"), DAY, "list"),
                 each -> {
                     String book = Files.readString(each.resolve("price-book.json"));

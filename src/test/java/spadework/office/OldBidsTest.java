@@ -23,6 +23,7 @@ import spadework.office.portfolio.Copying.Take;
 import spadework.office.portfolio.RepriceService;
 import spadework.office.records.JobRecords;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.register.Event;
 import spadework.register.Register;
 
@@ -45,15 +46,16 @@ class OldBidsTest {
     }
 
     private void dearerStone() throws IOException {
-        BookService.at(Optional.of(root.resolve("price-book.json")))
+        BookService.at(root.resolve("price-book.json"))
                 .change("STONE-MACH", Map.of("material/cost", "$41.50"), LocalDate.of(2026, 9, 1), "September list");
     }
 
     @Test
     void whatMovedIsToldLineByLineWithItsReasonAndNothingIsWritten() throws IOException {
         String before = Files.readString(site.file());
-        String old =
-                ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        String old = ((Bid) Office.with(TemplateFolder.NONE).bid(site.file()))
+                .total()
+                .text();
         dearerStone();
         Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
         assertThat(told.err()).isEmpty();
@@ -62,17 +64,19 @@ class OldBidsTest {
                 .contains("material")
                 .doesNotContain("quantity");
         assertThat(told.out().get(1)).contains("2026-09-01 September list; material/cost $31.50 → $41.50");
-        String now =
-                ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        String now = ((Bid) Office.with(TemplateFolder.NONE).bid(site.file()))
+                .total()
+                .text();
         assertThat(told.out().get(told.out().size() - 1)).contains(old, now, "+$");
         assertThat(Files.readString(site.file())).isEqualTo(before);
     }
 
     @Test
     void priceOfAnIssuedProposalIsTheOneThatWasIssued() throws IOException {
-        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
-        String issued =
-                ((Bid) Office.with(Optional.empty()).bid(site.file())).total().text();
+        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
+        String issued = ((Bid) Office.with(TemplateFolder.NONE).bid(site.file()))
+                .total()
+                .text();
         site.editCompany(company ->
                 ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules")).put("overhead", "25%"));
         Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
@@ -98,8 +102,8 @@ class OldBidsTest {
 
     @Test
     void signedContractIsNotPricedAnew() throws IOException {
-        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
-        new Accepting(Office.with(Optional.empty()), Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
+        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
+        new Accepting(Office.with(TemplateFolder.NONE), Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
         assertThat(new RepriceService().reprice(site.file(), on(OCTOBER), true).done())
                 .isFalse();
         assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
@@ -108,7 +112,7 @@ class OldBidsTest {
     @Test
     void lostBidIsRegisteredOnceWithItsReasonAndTakenUpByALaterIssue() throws IOException {
         assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
-        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
+        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
         assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", Jobsite.TODAY))
                 .isInstanceOf(Outcome.Refused.class);
         assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY))
@@ -124,7 +128,7 @@ class OldBidsTest {
                 .allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
         assertThat(JobRecords.beside(site.file()).isLost()).isTrue();
         site.edit(job -> job.put("title", "Another title"));
-        new Issuing(Office.with(Optional.empty()), Jobsite.TODAY).issue(site.folder());
+        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
         assertThat(JobRecords.beside(site.file()).isLost()).isFalse();
     }
 

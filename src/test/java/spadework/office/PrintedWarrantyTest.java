@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +17,7 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.intake.Intake;
 import spadework.intake.Understood;
+import spadework.office.reply.TemplateFolder;
 import spadework.press.template.Templates;
 
 /** The certificate as it will be printed, held to 16 CFR 701.3(a), 15 USC 2308 and 16 CFR 239.4. */
@@ -95,7 +95,7 @@ class PrintedWarrantyTest {
                 .extracting(Finding::id, Finding::about)
                 .containsExactlyInAnyOrder(
                         tuple("implied-disclaimed", "company terms 1"), tuple("lifetime-bare", "company terms 1"));
-        Bid bid = (Bid) Office.with(Optional.empty()).bid(job);
+        Bid bid = (Bid) Office.with(TemplateFolder.NONE).bid(job);
         assertThat(bid.proposed().findings().contract())
                 .filteredOn(finding -> finding.severity() == Severity.STOP)
                 .extracting(Finding::id)

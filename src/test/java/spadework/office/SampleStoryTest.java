@@ -32,6 +32,7 @@ import spadework.office.agreement.SignatureInput;
 import spadework.office.agreement.SourceCheckout;
 import spadework.office.records.JobRecords;
 import spadework.office.records.JobSource;
+import spadework.office.reply.TemplateFolder;
 import spadework.press.page.RecordCode;
 import spadework.register.Register;
 import spadework.register.SealMark;
@@ -51,7 +52,7 @@ class SampleStoryTest {
     @TempDir
     private Path root;
 
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
     private Path job;
     private Path file;
     private ObjectNode told;
@@ -88,7 +89,7 @@ class SampleStoryTest {
             Office then = frozen.office();
             byte[] lies = Files.readAllBytes(SAMPLE.resolve("for-the-homeowner/2026-041-A1-contract.pdf"));
             SealMark mark = SealMark.in(RecordCode.in(lies).orElseThrow()).orElseThrow();
-            Bid bid = (Bid) then.bid(frozen.job(), Optional.empty());
+            Bid bid = (Bid) then.readAndBid(frozen.job());
             byte[] printed =
                     then.issued(bid, EnumSet.of(PaperKind.CONTRACT), mark).get("contract.pdf");
             assertThat(printed).isEqualTo(lies);
@@ -165,7 +166,9 @@ class SampleStoryTest {
         });
         LocalDate completed = LocalDate.parse(told.at("/closed/completed").asText());
         assertThat(new Closing(office, Jobsite.TODAY)
-                        .close(file, completed.plusDays(1), Optional.of(completed), Optional.empty()))
+                        .close(
+                                file,
+                                new Closing.Asked(completed.plusDays(1), Optional.of(completed), Optional.empty())))
                 .isInstanceOf(Outcome.Issued.class);
     }
 

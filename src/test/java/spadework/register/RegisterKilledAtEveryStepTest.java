@@ -52,7 +52,7 @@ class RegisterKilledAtEveryStepTest {
         NOTE(Event.NOTE) {
             @Override
             void on(Register register) throws IOException {
-                register.append(DAY, event(), java.util.Optional.empty(), Map.of("text", "seen"));
+                register.append(DAY, event(), Map.of("text", "seen"));
             }
         };
 
@@ -167,7 +167,7 @@ class RegisterKilledAtEveryStepTest {
         if (!stands(work, folder)) {
             work.on(register);
         }
-        register.append(DAY, Event.NOTE, java.util.Optional.empty(), Map.of("text", "it goes on"));
+        register.append(DAY, Event.NOTE, Map.of("text", "it goes on"));
         List<Entry> entries = register.entries();
         assertThat(register.check().faults()).isEmpty();
         assertThat(entries.stream().filter(entry -> entry.event() == work.event()))

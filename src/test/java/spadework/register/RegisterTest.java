@@ -13,7 +13,6 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.finding.Fault;
@@ -74,7 +73,7 @@ class RegisterTest {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("who", "Ottoline \"Otti\" Marsh,\nÅse; \u2028 ½");
         facts.put("price", "25628.00");
-        register().append(DAY, Event.NOTE, Optional.empty(), facts);
+        register().append(DAY, Event.NOTE, facts);
         String text = Files.readString(folder.resolve("register.jsonl"));
         assertThat(text)
                 .matches("\\{\"line\":1,\"on\":\"2026-04-03\",\"event\":\"note\",\"files\":\\[],\"facts\":\\{"
@@ -190,7 +189,7 @@ class RegisterTest {
                     .asString()
                     .startsWith("half a line");
         }
-        register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
+        register().append(DAY, Event.NOTE, Map.of());
         assertThat(register().check()).satisfies(found -> {
             assertThat(found.lines()).isEqualTo(3);
             assertThat(found.faults()).isEmpty();
@@ -204,7 +203,7 @@ class RegisterTest {
         certificate();
         Path file = folder.resolve("register.jsonl");
         Files.writeString(file, Files.readString(file) + "\0".repeat(500));
-        register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
+        register().append(DAY, Event.NOTE, Map.of());
         assertThat(register().check().faults()).isEmpty();
     }
 
@@ -214,7 +213,7 @@ class RegisterTest {
         Path file = folder.resolve("register.jsonl");
         String whole = Files.readString(file);
         Files.writeString(file, whole.substring(0, whole.length() - 1));
-        register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
+        register().append(DAY, Event.NOTE, Map.of());
         assertThat(Files.readString(file)).startsWith(whole);
         assertThat(register().check().faults()).isEmpty();
         assertThat(register().entries()).hasSize(3);
@@ -224,7 +223,7 @@ class RegisterTest {
     void headThatIsOneBehindIsToldAndBroughtUpToDate() throws IOException {
         certificate();
         String behind = Files.readString(folder.resolve("register.head"));
-        register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
+        register().append(DAY, Event.NOTE, Map.of());
         Files.writeString(folder.resolve("register.head"), behind);
         assertThat(register().check().faults()).isEmpty();
         assertThat(register().check().advice())
@@ -232,7 +231,7 @@ class RegisterTest {
                 .extracting(Fault::fix)
                 .asString()
                 .contains("brings it up to date");
-        register().append(DAY, Event.NOTE, Optional.empty(), Map.of());
+        register().append(DAY, Event.NOTE, Map.of());
         assertThat(register().check().advice()).isEmpty();
     }
 
@@ -242,7 +241,7 @@ class RegisterTest {
         Path file = folder.resolve("register.jsonl");
         String changed = Files.readString(file).replace("Ottoline", "Ottilie");
         Files.writeString(file, changed);
-        assertThatThrownBy(() -> register().append(DAY, Event.NOTE, Optional.empty(), Map.of()))
+        assertThatThrownBy(() -> register().append(DAY, Event.NOTE, Map.of()))
                 .isInstanceOf(RegisterBroken.class)
                 .hasMessageStartingWith("Nothing was registered: the register was changed. ")
                 .hasMessageContaining("register.jsonl:2:1: found a line whose bytes do not fit its seal; allowed: line"

@@ -11,7 +11,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Random;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -44,14 +43,14 @@ class TamperTest {
                 DAY,
                 (number, mark) ->
                         Issue.of(Map.of(number + "-proposal.pdf", bytes("proposal")), Map.of("price", "25628.00")));
-        register.append(DAY, Event.PROPOSAL_DECLINED, Optional.empty(), Map.of("who", "Ottoline Marsh"));
+        register.append(DAY, Event.PROPOSAL_DECLINED, Map.of("who", "Ottoline Marsh"));
         register.issue(
                 DocumentKind.CERTIFICATE,
                 "2026-014",
                 DAY,
                 (number, mark) -> Issue.of(
                         Map.of(number + "-warranty.pdf", bytes("The warranty.")), Warranties.of(number.text())));
-        register.append(DAY, Event.NOTE, Optional.empty(), Map.of("who", "Ivo Marsh"));
+        register.append(DAY, Event.NOTE, Map.of("who", "Ivo Marsh"));
         assertThat(register.check().faults()).isEmpty();
         assertThat(register.check().lines()).isEqualTo(6);
         assertThat(register.check().documents()).isEqualTo(2);

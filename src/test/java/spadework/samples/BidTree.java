@@ -8,7 +8,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.office.Jobsite;
 import spadework.office.Office;
@@ -16,6 +15,7 @@ import spadework.office.Outcome;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
 import spadework.office.agreement.Losing;
+import spadework.office.reply.TemplateFolder;
 
 /**
  * A generated tree of jobs: of ten, seven drafts that differ in number, date and the length of a wall, one that is
@@ -64,7 +64,7 @@ public final class BidTree {
 
     private static void register(Path folder, int kind) throws IOException {
         Jobsite.makeSignable(folder);
-        Office office = Office.with(Optional.empty());
+        Office office = Office.with(TemplateFolder.NONE);
         done(new Issuing(office, Jobsite.TODAY).issue(folder));
         if (kind == 8) {
             done(new Accepting(office, Jobsite.TODAY).accept(folder, List.of(), Jobsite.yes()));

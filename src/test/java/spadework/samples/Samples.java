@@ -6,16 +6,16 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.job.Agreement;
 import spadework.office.Bid;
 import spadework.office.Office;
+import spadework.office.reply.TemplateFolder;
 
 /** The shipped samples: every folder of sample-quotes that holds a job. */
 public final class Samples {
     private static final Path ROOT = Path.of("sample-quotes");
-    private static final Office OFFICE = Office.with(Optional.empty());
+    private static final Office OFFICE = Office.with(TemplateFolder.NONE);
 
     private Samples() {}
 

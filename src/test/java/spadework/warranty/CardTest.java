@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -76,9 +75,8 @@ class CardTest {
     void partIsInForceFromItsFirstDayToItsLast(LocalDate on, Integer months, String parts) {
         assertThat(String.join(
                         "+",
-                        Ending.of(WARRANTY, on, Optional.ofNullable(months)).stream()
-                                .map(CoveredPart::part)
-                                .toList()))
+                        (months == null ? WARRANTY.inForce(on) : Ending.of(WARRANTY, on, months))
+                                .stream().map(CoveredPart::part).toList()))
                 .isEqualTo(parts);
     }
 

@@ -29,12 +29,13 @@ class TransferRulesTest {
         2041-04-03, 2041-04-01,                , 'after the last part ended on 2041-04-02'
         """)
     void noticeHoldsToTheTerms(LocalDate on, LocalDate sold, String waived, String refused) {
-        String found =
-                TransferRules.faults(
-                                WARRANTY, on, Optional.ofNullable(sold), Optional.ofNullable(waived), Optional.empty())
-                        .stream()
-                        .map(fault -> fault.found())
-                        .collect(Collectors.joining(" | "));
+        String found = TransferRules.faults(
+                        WARRANTY,
+                        on,
+                        new Handover(Optional.ofNullable(sold), Optional.ofNullable(waived), Optional.empty()))
+                .stream()
+                .map(fault -> fault.found())
+                .collect(Collectors.joining(" | "));
         assertThat(found).contains(refused);
         assertThat(found.isEmpty()).isEqualTo(refused.isEmpty());
     }
@@ -44,14 +45,14 @@ class TransferRulesTest {
         LocalDate on = LocalDate.of(2029, 6, 1);
         Warranty second = WARRANTY.reissued("2026-014-W2", List.of("Anselm Wren"));
         Warranty third = second.reissued("2026-014-W3", List.of("Perpetua Holm"));
-        assertThat(TransferRules.faults(second, on, Optional.of(on), Optional.empty(), Optional.empty()))
+        assertThat(TransferRules.faults(second, on, new Handover(Optional.of(on), Optional.empty(), Optional.empty())))
                 .isEmpty();
         assertThat(third.reissueOf()).contains("2026-014-W1");
         assertThat(third.terms().transfers()).isZero();
         assertThat(third.coverage().parts())
                 .as("a transfer prolongs nothing")
                 .isEqualTo(WARRANTY.coverage().parts());
-        assertThat(TransferRules.faults(third, on, Optional.of(on), Optional.empty(), Optional.empty()))
+        assertThat(TransferRules.faults(third, on, new Handover(Optional.of(on), Optional.empty(), Optional.empty())))
                 .singleElement()
                 .extracting("found")
                 .isEqualTo("no transfer left");
@@ -64,11 +65,13 @@ class TransferRulesTest {
     void inheritanceAndDivorceAreNoTransfer() {
         LocalDate on = LocalDate.of(2029, 6, 1);
         Warranty last = WARRANTY.reissued("W2", List.of("A")).reissued("W3", List.of("B"));
-        assertThat(TransferRules.faults(last, on, Optional.empty(), Optional.empty(), Optional.of("inheritance")))
+        assertThat(TransferRules.faults(
+                        last, on, new Handover(Optional.empty(), Optional.empty(), Optional.of("inheritance"))))
                 .isEmpty();
         assertThat(last.inherited("W4", List.of("Heir")).terms().transfers()).isZero();
         assertThat(WARRANTY.inherited("W2", List.of("Heir")).terms()).isEqualTo(WARRANTY.terms());
-        assertThat(TransferRules.faults(last, on, Optional.of(on), Optional.empty(), Optional.of("divorce")))
+        assertThat(TransferRules.faults(
+                        last, on, new Handover(Optional.of(on), Optional.empty(), Optional.of("divorce"))))
                 .extracting("found")
                 .contains("a sale, and that there was none");
     }

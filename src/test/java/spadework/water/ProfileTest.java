@@ -82,13 +82,13 @@ class ProfileTest {
     @Test
     void invertsLieStraight() {
         List<Station> line = List.of(at(0, null, 9.0), at(10, null, 9.0), at(40, null, 7.0));
-        List<Station> both = Profile.withInverts(line, level(5.0), level(3.0));
+        List<Station> both = Profile.withInverts(line, new Profile.Inverts(level(5.0), level(3.0)));
         assertThat(both.stream().map(s -> feet(s.invert())).toList()).containsExactly(5.0, 4.5, 3.0);
-        List<Station> one = Profile.withInverts(line, level(5.0), Optional.empty());
+        List<Station> one = Profile.withInverts(line, new Profile.Inverts(level(5.0), Optional.empty()));
         assertThat(one.get(0).invert()).isPresent();
         assertThat(one.get(1).invert()).isEmpty();
         assertThat(one.get(2).invert()).isEmpty();
-        List<Station> other = Profile.withInverts(line, Optional.empty(), level(3.0));
+        List<Station> other = Profile.withInverts(line, new Profile.Inverts(Optional.empty(), level(3.0)));
         assertThat(other.get(0).invert()).isEmpty();
         assertThat(other.get(1).invert()).isEmpty();
         assertThat(feet(other.get(2).invert())).isEqualTo(3.0);

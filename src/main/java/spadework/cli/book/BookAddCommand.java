@@ -4,7 +4,6 @@ package spadework.cli.book;
 import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -40,6 +39,8 @@ public final class BookAddCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.service().add(code, Optional.ofNullable(like), values, when.on(), when.reason());
+        return like == null
+                ? book.service().add(code, values, when.on(), when.reason())
+                : book.service().addLike(like, code, values, when.on(), when.reason());
     }
 }

@@ -40,6 +40,6 @@ public final class BookImportCommand extends ReplyCommand {
     @Override
     protected Reply reply() throws IOException {
         BookSheets.Saving saving = new BookSheets.Saving(when.on(), when.reason(), save);
-        return new BookSheets(book.service()).take(file, Optional.ofNullable(map), saving);
+        return new BookSheets(book.service()).take(new BookSheets.PriceFile(file, Optional.ofNullable(map)), saving);
     }
 }

@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import spadework.cli.option.ReplyCommand;
+import spadework.office.book.BookService;
 import spadework.office.reply.Reply;
 
 /** List the items of the price book with what they cost. */
@@ -34,6 +35,7 @@ public final class BookListCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.service().list(Optional.ofNullable(section), retired, Optional.ofNullable(on));
+        return book.service()
+                .list(new BookService.Wanted(Optional.ofNullable(section), retired, Optional.ofNullable(on)));
     }
 }

@@ -3,7 +3,6 @@ package spadework.cli.book;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.Optional;
 import picocli.CommandLine.Option;
 import spadework.office.book.BookService;
 
@@ -16,6 +15,6 @@ final class BookOption {
     private Path book;
 
     BookService service() throws IOException {
-        return BookService.at(Optional.ofNullable(book));
+        return book == null ? BookService.near(Path.of("")) : BookService.at(book);
     }
 }

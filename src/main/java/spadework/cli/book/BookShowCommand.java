@@ -3,7 +3,6 @@ package spadework.cli.book;
 
 import java.io.IOException;
 import java.time.LocalDate;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -29,6 +28,6 @@ public final class BookShowCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return book.service().show(code, Optional.ofNullable(on));
+        return on == null ? book.service().show(code) : book.service().show(code, on);
     }
 }

@@ -24,14 +24,14 @@ abstract class Calculator implements Callable<Integer> {
     }
 
     /** Reads the flags. */
-    abstract Problem read(Flags flags, CalculatorData tailgate);
+    abstract Problem read(Flags flags, CalculatorData calculators);
 
     @Override
     public Integer call() {
         CommandLine line = spec.commandLine();
-        CalculatorData tailgate = new CalculatorData();
+        CalculatorData calculators = new CalculatorData();
         Flags flags = new Flags();
-        Problem problem = read(flags, tailgate);
+        Problem problem = read(flags, calculators);
         if (!flags.faults().isEmpty()) {
             flags.faults().forEach(line.getErr()::println);
             return CommandLine.ExitCode.USAGE;
@@ -39,9 +39,9 @@ abstract class Calculator implements Callable<Integer> {
         try {
             Answer answer = problem.solve();
             if (json) {
-                line.getOut().println(tailgate.listing(answer));
+                line.getOut().println(calculators.listing(answer));
             } else {
-                tailgate.text(answer).forEach(line.getOut()::println);
+                calculators.text(answer).forEach(line.getOut()::println);
             }
             return CommandLine.ExitCode.OK;
         } catch (WrongInputs wrong) {

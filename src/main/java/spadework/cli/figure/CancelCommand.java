@@ -37,11 +37,11 @@ public final class CancelCommand extends Calculator {
     private String received;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         LocalDate signed = flags.get("--signed", this.signed, FlagKinds.DATE);
-        String state = flags.get("--state", this.state, FlagKinds.state(tailgate));
+        String state = flags.get("--state", this.state, FlagKinds.state(calculators));
         Optional<Integer> age = flags.find("--age", this.age, FlagKinds.AGE);
         Optional<LocalDate> received = flags.find("--received", this.received, FlagKinds.DATE);
-        return () -> CancelFigure.of(state, tailgate.rules(state), signed, received, age);
+        return () -> CancelFigure.of(state, calculators.law(state), new CancelFigure.Known(signed, received, age));
     }
 }

@@ -43,12 +43,12 @@ public final class CoatingCommand extends Calculator {
     private String gallons;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Area> area = flags.find("--area", this.area, FlagKinds.AREA);
         Optional<FilmThickness> wet = flags.find("--wet", this.wet, FlagKinds.FILM);
         Optional<FilmThickness> dry = flags.find("--dry", this.dry, FlagKinds.FILM);
         Optional<Percent> solids = flags.find("--solids", this.solids, FlagKinds.SOLIDS);
         Optional<Volume> gallons = flags.find("--gallons", this.gallons, FlagKinds.GALLONS);
-        return () -> CoatingFigure.of(area, wet, dry, solids, gallons);
+        return () -> CoatingFigure.of(new CoatingFigure.Known(area, wet, dry, solids, gallons));
     }
 }

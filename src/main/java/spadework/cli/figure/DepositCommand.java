@@ -33,11 +33,11 @@ public final class DepositCommand extends Calculator {
     private String specialOrder;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Dollars price = flags.get("--price", this.price, FlagKinds.PRICE);
-        String state = flags.get("--state", this.state, FlagKinds.state(tailgate));
+        String state = flags.get("--state", this.state, FlagKinds.state(calculators));
         Dollars special =
                 flags.find("--special-order", specialOrder, FlagKinds.COST).orElse(Dollars.ZERO);
-        return () -> DepositFigure.of(state, tailgate.rules(state), price, special);
+        return () -> DepositFigure.of(state, calculators.law(state), price, special);
     }
 }

@@ -48,7 +48,7 @@ public final class EarthCommand extends Calculator {
     private String truck;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Volume> bank = flags.find("--bank", this.bank, FlagKinds.VOLUME);
         Optional<Volume> loose = flags.find("--loose", this.loose, FlagKinds.VOLUME);
         Optional<Volume> compacted = flags.find("--compacted", this.compacted, FlagKinds.VOLUME);
@@ -56,6 +56,6 @@ public final class EarthCommand extends Calculator {
         Optional<Percent> shrink = flags.find("--shrink", this.shrink, FlagKinds.SHRINK);
         Optional<Volume> truck = flags.find("--truck", this.truck, FlagKinds.TRUCK);
         EarthInputs soil = new EarthInputs(bank, loose, compacted, swell, shrink, truck);
-        return () -> EarthFigure.of(soil, tailgate.book());
+        return () -> EarthFigure.of(soil, calculators.book());
     }
 }

@@ -106,8 +106,8 @@ final class FlagKinds {
     private FlagKinds() {}
 
     /** The two letters of a state. */
-    static Flag<String> state(CalculatorData tailgate) {
-        return of(tailgate::state, "the two letters of one of the 50 states, or DC", "MD");
+    static Flag<String> state(CalculatorData calculators) {
+        return of(calculators::state, "the two letters of one of the 50 states, or DC", "MD");
     }
 
     /** A kind of pipe of a price book. */

@@ -44,12 +44,12 @@ public final class FrictionCommand extends Calculator {
     private String c;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);
         Optional<Length> id = flags.find("--id", this.id, FlagKinds.DIAMETER);
         Optional<Length> length = flags.find("--length", this.length, FlagKinds.RUN);
         Optional<Length> head = flags.find("--head", this.head, FlagKinds.HEAD);
         Optional<Double> c = flags.find("--c", this.c, FlagKinds.HAZEN);
-        return () -> FrictionFigure.of(flow, id, length, head, c);
+        return () -> FrictionFigure.of(new FrictionFigure.Known(flow, id, length, head, c));
     }
 }

@@ -48,12 +48,12 @@ public final class PipeCommand extends Calculator {
     private String kind;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Length> diameter = flags.find("--diameter", this.diameter, FlagKinds.DIAMETER);
         Optional<Slope> slope = flags.find("--slope", this.slope, FlagKinds.SLOPE);
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);
         Optional<Double> n = flags.find("--n", this.n, FlagKinds.ROUGHNESS);
-        Optional<PipeKind.Chosen> kind = flags.find("--kind", this.kind, FlagKinds.pipe(tailgate.book()));
-        return () -> PipeFigure.of(diameter, slope, flow, n, kind);
+        Optional<PipeKind.Chosen> kind = flags.find("--kind", this.kind, FlagKinds.pipe(calculators.book()));
+        return () -> PipeFigure.of(new PipeFigure.Known(diameter, slope, flow, n, kind));
     }
 }

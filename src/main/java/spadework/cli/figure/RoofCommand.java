@@ -36,10 +36,10 @@ public final class RoofCommand extends Calculator {
     private String flow;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Area> area = flags.find("--area", this.area, FlagKinds.AREA);
         Optional<RainRate> rain = flags.find("--rain", this.rain, FlagKinds.RAIN);
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);
-        return () -> RoofFigure.of(area, rain, flow);
+        return () -> RoofFigure.of(new RoofFigure.Known(area, rain, flow));
     }
 }

@@ -37,10 +37,10 @@ public final class RootsCommand extends Calculator {
     private String radius;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Length> trunk = flags.find("--trunk", this.trunk, FlagKinds.TRUNK);
         Optional<Length> girth = flags.find("--girth", this.girth, FlagKinds.GIRTH);
         Optional<Length> radius = flags.find("--radius", this.radius, FlagKinds.RADIUS);
-        return () -> RootsFigure.of(trunk, girth, radius);
+        return () -> RootsFigure.of(new RootsFigure.Known(trunk, girth, radius));
     }
 }

@@ -36,11 +36,11 @@ public final class RunoffCommand extends Calculator {
     private String flow;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Area> area = flags.find("--area", this.area, FlagKinds.AREA);
         Optional<Double> c = flags.find("--c", this.c, FlagKinds.RUNOFF);
         Optional<RainRate> rain = flags.find("--rain", this.rain, FlagKinds.RAIN);
         Optional<FlowRate> flow = flags.find("--flow", this.flow, FlagKinds.FLOW);
-        return () -> RunoffFigure.of(area, c, rain, flow);
+        return () -> RunoffFigure.of(new RunoffFigure.Known(area, c, rain, flow));
     }
 }

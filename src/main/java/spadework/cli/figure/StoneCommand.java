@@ -75,7 +75,7 @@ public final class StoneCommand extends Calculator {
     private String density;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Optional<Length> length = flags.find("--length", this.length, FlagKinds.RUN);
         Optional<Weight> tons = flags.find("--tons", this.tons, FlagKinds.WEIGHT);
         Length bottom = flags.get("--bottom", this.bottom, FlagKinds.WIDTH);
@@ -92,6 +92,6 @@ public final class StoneCommand extends Calculator {
                 side.orElse(0.0),
                 footing.orElse(Length.ZERO),
                 projection.orElse(Length.ZERO));
-        return () -> StoneFigure.of(length, tons, section, density, tailgate.book());
+        return () -> StoneFigure.of(new StoneFigure.Known(length, tons, density), section, calculators.book());
     }
 }

@@ -63,7 +63,7 @@ public final class SumpCommand extends Calculator {
     private String pump;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         FlowRate inflow = flags.get("--inflow", this.inflow, FlagKinds.FLOW);
         SumpFigure.Basin basin = new SumpFigure.Basin(
                 flags.get("--pit", this.pit, FlagKinds.PIT),
@@ -72,6 +72,6 @@ public final class SumpCommand extends Calculator {
                 flags.get("--pipe", this.pipe, FlagKinds.DISCHARGE),
                 flags.get("--length", this.length, FlagKinds.RUN));
         Optional<FlowRate> pump = flags.find("--pump", this.pump, FlagKinds.FLOW);
-        return () -> SumpFigure.of(inflow, basin, pump, tailgate.book());
+        return () -> SumpFigure.of(new SumpFigure.Pumped(inflow, pump), basin, calculators.book());
     }
 }

@@ -25,7 +25,7 @@ public final class TaxCommand extends Calculator {
     private String rate;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Dollars amount = flags.get("--amount", this.amount, FlagKinds.PRICE);
         Percent rate = flags.get("--rate", this.rate, FlagKinds.TAX_RATE);
         return () -> TaxFigure.of(amount, rate);

@@ -24,7 +24,7 @@ public final class TermCommand extends Calculator {
     private String years;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         LocalDate completed = flags.get("--completed", this.completed, FlagKinds.DATE);
         int years = flags.get("--years", this.years, FlagKinds.YEARS);
         return () -> TermFigure.of(completed, years);

@@ -85,7 +85,7 @@ public final class TrenchCommand extends Calculator {
     private String cornersIn;
 
     @Override
-    Problem read(Flags flags, CalculatorData tailgate) {
+    Problem read(Flags flags, CalculatorData calculators) {
         Length length = flags.get("--length", this.length, FlagKinds.RUN);
         Length depth = flags.get("--depth", this.depth, FlagKinds.DEPTH);
         Optional<Length> depthEnd = flags.find("--depth-end", this.depthEnd, FlagKinds.DEPTH);
@@ -104,7 +104,7 @@ public final class TrenchCommand extends Calculator {
                 projection.orElse(Length.ZERO),
                 footing.orElse(Length.ZERO),
                 soil,
-                TrenchInputs.bank(soil, side),
+                new TrenchInputs.Sides(soil, side).bank(),
                 cornersOut.orElse(0),
                 cornersIn.orElse(0)));
     }

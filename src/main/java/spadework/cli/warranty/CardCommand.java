@@ -4,7 +4,6 @@ package spadework.cli.warranty;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -41,8 +40,9 @@ public final class CardCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return out == null
-                ? WarrantyService.card(job, Optional.ofNullable(on), json)
-                : WarrantyService.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
+        if (out != null) {
+            return WarrantyService.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
+        }
+        return on == null ? WarrantyService.card(job, json) : WarrantyService.card(job, on, json);
     }
 }

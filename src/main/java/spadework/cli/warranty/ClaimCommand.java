@@ -91,8 +91,9 @@ public final class ClaimCommand extends ReplyCommand {
                 Optional.ofNullable(remedy),
                 Optional.ofNullable(cost),
                 Optional.ofNullable(closed));
-        return number == null
-                ? Claims.open(job, Optional.ofNullable(certificate), asked, today)
-                : Claims.add(job, number, asked, today);
+        if (number != null) {
+            return Claims.add(job, number, asked, today);
+        }
+        return certificate == null ? Claims.open(job, asked, today) : Claims.open(job, certificate, asked, today);
     }
 }

@@ -4,7 +4,6 @@ package spadework.cli.warranty;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -37,6 +36,9 @@ public final class WarrantyListCommand extends ReplyCommand {
         if (months != null && (months < 0 || months > 1200)) {
             throw new ParameterException(line(), "--months " + months + ": allowed are 0 to 1200");
         }
-        return WarrantyService.list(folder, on == null ? LocalDate.now() : on, Optional.ofNullable(months), json);
+        LocalDate day = on == null ? LocalDate.now() : on;
+        return months == null
+                ? WarrantyService.list(folder, day, json)
+                : WarrantyService.list(folder, day, months, json);
     }
 }

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.profile;
 
-import java.util.Optional;
 import java.util.StringJoiner;
 import spadework.measure.Length;
 
@@ -26,21 +25,21 @@ public final class ProfileInWords {
                             ProfileWords.kind(reach.kind()),
                             reach.length().text(),
                             ProfileWords.slopeText(reach),
-                            level(reach.startInvert()),
-                            level(reach.endInvert()),
-                            level(reach.startGrade()),
-                            level(reach.endGrade())));
+                            reach.startInvert().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED),
+                            reach.endInvert().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED),
+                            reach.startGrade().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED),
+                            reach.endGrade().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED)));
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
             station.cover()
                     .ifPresent(cover -> text.add("Cover over the pipe %s along: %s."
                             .formatted(ProfileWords.station(station.feet()), ProfileWords.cover(cover))));
         }
-        text.add("Outlet %s, %s: level %s.".formatted(chain.outlet(), chain.place(), level(chain.outletLevel())));
+        text.add("Outlet %s, %s: level %s."
+                .formatted(
+                        chain.outlet(),
+                        chain.place(),
+                        chain.outletLevel().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED)));
         return text.toString();
-    }
-
-    private static String level(Optional<Length> level) {
-        return level.map(Length::levelText).orElse(ProfileWords.NOT_MEASURED);
     }
 }

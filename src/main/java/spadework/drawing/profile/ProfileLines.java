@@ -3,7 +3,6 @@ package spadework.drawing.profile;
 
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Hatching;
 import spadework.drawing.shape.LabelRequest;
@@ -55,8 +54,8 @@ public final class ProfileLines {
             double up = -reach.insideDiameter().feet() * frame.upright();
             sheet.line(from.plus(0, up), to.plus(0, up), Weight.THIN, role, false);
         }
-        mark(reach.startInvert(), start, role, frame, sheet);
-        mark(reach.endInvert(), end, role, frame, sheet);
+        reach.startInvert().ifPresent(level -> mark(level, start, role, frame, sheet));
+        reach.endInvert().ifPresent(level -> mark(level, end, role, frame, sheet));
     }
 
     private static void ground(ProfileReach reach, double start, double end, ProfileFrame frame, DrawingSheet sheet) {
@@ -66,14 +65,13 @@ public final class ProfileLines {
             sheet.line(from, to, Weight.MEDIUM, Role.GROUND, false);
             Hatching.ticks(from, to, -0.7, 0.9, sheet);
         }
-        mark(reach.startGrade(), start, Role.GROUND, frame, sheet);
-        mark(reach.endGrade(), end, Role.GROUND, frame, sheet);
+        reach.startGrade().ifPresent(level -> mark(level, start, Role.GROUND, frame, sheet));
+        reach.endGrade().ifPresent(level -> mark(level, end, Role.GROUND, frame, sheet));
     }
 
-    private static void mark(
-            Optional<Length> level, double station, Role role, ProfileFrame frame, DrawingSheet sheet) {
-        level.map(known -> frame.at(station, known.feet()))
-                .ifPresent(at -> sheet.draw(new Dot(at.x(), at.y(), MARK, Weight.THIN, role, true)));
+    private static void mark(Length level, double station, Role role, ProfileFrame frame, DrawingSheet sheet) {
+        Point at = frame.at(station, level.feet());
+        sheet.draw(new Dot(at.x(), at.y(), MARK, Weight.THIN, role, true));
     }
 
     /** A short level line beyond the pipe's end, with the mark of water under it. */

@@ -41,17 +41,17 @@ public record ProfileReach(
 
     /** Ground over the pipe's outside top where the water enters; empty where a level is not known. */
     Optional<Length> startCover() {
-        return cover(startGrade, startInvert);
+        return startGrade.flatMap(grade -> startInvert.map(invert -> cover(grade, invert)));
     }
 
     /** The same where the water leaves. */
     Optional<Length> endCover() {
-        return cover(endGrade, endInvert);
+        return endGrade.flatMap(grade -> endInvert.map(invert -> cover(grade, invert)));
     }
 
-    private Optional<Length> cover(Optional<Length> grade, Optional<Length> invert) {
+    private Length cover(Length grade, Length invert) {
         double top = (insideDiameter.feet() + outsideDiameter.feet()) / 2;
-        return grade.flatMap(ground -> invert.map(ground::minus)).map(over -> over.minus(Length.ofFeet(top)));
+        return grade.minus(invert).minus(Length.ofFeet(top));
     }
 
     boolean isLeveled() {

@@ -28,9 +28,16 @@ public record ProfileStation(double feet, List<Length> inverts, List<Length> gra
             Optional<ProfileReach> after = i == reaches.size() ? Optional.empty() : Optional.of(reaches.get(i));
             stations.add(new ProfileStation(
                     feet,
-                    known(before.flatMap(ProfileReach::endInvert), after.flatMap(ProfileReach::startInvert)),
-                    known(before.flatMap(ProfileReach::endGrade), after.flatMap(ProfileReach::startGrade)),
-                    known(before.flatMap(ProfileReach::endCover), after.flatMap(ProfileReach::startCover)).stream()
+                    known(
+                            before.stream().map(ProfileReach::endInvert),
+                            after.stream().map(ProfileReach::startInvert)),
+                    known(
+                            before.stream().map(ProfileReach::endGrade),
+                            after.stream().map(ProfileReach::startGrade)),
+                    known(
+                                    before.stream().map(ProfileReach::endCover),
+                                    after.stream().map(ProfileReach::startCover))
+                            .stream()
                             .min(Length::compareTo)));
             feet += after.map(reach -> reach.length().feet()).orElse(0.0);
         }
@@ -46,7 +53,7 @@ public record ProfileStation(double feet, List<Length> inverts, List<Length> gra
         return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(ScaleBar.FEET, "");
     }
 
-    private static List<Length> known(Optional<Length> a, Optional<Length> b) {
-        return Stream.of(a, b).flatMap(Optional::stream).toList();
+    private static List<Length> known(Stream<Optional<Length>> before, Stream<Optional<Length>> after) {
+        return Stream.concat(before, after).flatMap(Optional::stream).toList();
     }
 }

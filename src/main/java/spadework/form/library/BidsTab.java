@@ -136,12 +136,12 @@ public final class BidsTab extends JPanel {
         }
         LocalDate on = day.day().orElseThrow();
         String word = ((WordChoice) standing.getSelectedItem()).word();
-        Optional<Standing> wanted = word.isEmpty() ? Optional.empty() : Optional.of(Standing.valueOf(word));
+        Optional<Standing> kind = word.isEmpty() ? Optional.empty() : Optional.of(Standing.valueOf(word));
         List<String> sought =
                 List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
         Path tree = context.tree();
         told.setText(Messages.of("bids.looking", tree));
-        tasks.latest("bids", () -> BidsService.rows(tree, on, wanted, sought), found -> {
+        tasks.latest("bids", () -> BidsService.rows(tree, on, new BidsService.Wanted(kind, sought)), found -> {
             results.show(found.rows(), BidRow::place);
             told.setText(Messages.of("bids.found", found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));

@@ -170,11 +170,10 @@ public final class ItemEditPane extends JPanel {
             LocalDate on = day.day().orElseThrow();
             String why = reason.text();
             String own = fresh ? code.text() : item.orElseThrow().code();
-            Optional<String> like = item.map(LineItem::code);
-            ask(
-                    fresh
-                            ? session -> session.add(own, like, values, on, why)
-                            : session -> session.change(own, values, on, why));
+            BookEdit added = item.map(LineItem::code)
+                    .<BookEdit>map(like -> session -> session.addLike(like, own, values, on, why))
+                    .orElse(session -> session.add(own, values, on, why));
+            ask(fresh ? added : session -> session.change(own, values, on, why));
         }
     }
 

@@ -13,6 +13,7 @@ import spadework.form.kit.Platform;
 import spadework.form.session.JobSession;
 import spadework.office.Bid;
 import spadework.office.book.BookService;
+import spadework.office.reply.TemplateFolder;
 
 /** What the library has at hand: the job it was opened from, the book beside it, and the folder with all the jobs. */
 public final class LibraryContext {
@@ -30,7 +31,7 @@ public final class LibraryContext {
      */
     public record Environment(
             Path tree,
-            Optional<Path> templates,
+            TemplateFolder templates,
             LocalDate today,
             Platform platform,
             Consumer<Path> open,
@@ -74,7 +75,7 @@ public final class LibraryContext {
         return around.platform();
     }
 
-    Optional<Path> templates() {
+    TemplateFolder templates() {
         return around.templates();
     }
 
@@ -99,7 +100,7 @@ public final class LibraryContext {
     /** The book of a folder, or else that of a job. */
     static BookService bookOf(Path folder, Path job) throws IOException {
         try {
-            return BookService.near(Optional.empty(), folder);
+            return BookService.near(folder);
         } catch (IOException none) {
             return bookOf(job);
         }
@@ -107,7 +108,7 @@ public final class LibraryContext {
 
     private static BookService book(Path folder) throws IOException {
         try {
-            return BookService.near(Optional.empty(), folder);
+            return BookService.near(folder);
         } catch (IOException none) {
             throw new IOException(Messages.of("library.nobook", folder), none);
         }

@@ -29,10 +29,10 @@ public final class WorkbookTab extends JPanel {
     private Optional<Taken> pending = Optional.empty();
 
     /** A file that was looked at, with what goes with it. */
-    private record Taken(Path job, Path file, Optional<Path> map, LocalDate on, String reason) {
+    private record Taken(Path job, BookSheets.PriceFile from, LocalDate on, String reason) {
 
         Reply on(boolean save) throws IOException {
-            return new BookSheets(LibraryContext.bookOf(job)).cells(file, map, new BookSheets.Saving(on, reason, save));
+            return new BookSheets(LibraryContext.bookOf(job)).cells(from, new BookSheets.Saving(on, reason, save));
         }
     }
 
@@ -90,7 +90,11 @@ public final class WorkbookTab extends JPanel {
         if (file.isEmpty() || (supplier && map.isEmpty())) {
             return;
         }
-        Taken taken = new Taken(context.job(), file.get(), map, day.day().orElseThrow(), reason.text());
+        Taken taken = new Taken(
+                context.job(),
+                new BookSheets.PriceFile(file.get(), map),
+                day.day().orElseThrow(),
+                reason.text());
         forget();
         tasks.latest("cells", () -> taken.on(false), reply -> {
             boolean differs = reply.done() && !reply.out().isEmpty();
@@ -99,8 +103,11 @@ public final class WorkbookTab extends JPanel {
             say(
                     reply,
                     differs
-                            ? Messages.of("sheets.differ", reply.out().size(), taken.file())
-                            : Messages.of("sheets.same", taken.file()),
+                            ? Messages.of(
+                                    "sheets.differ",
+                                    reply.out().size(),
+                                    taken.from().file())
+                            : Messages.of("sheets.same", taken.from().file()),
                     reply.out());
         });
     }

@@ -173,7 +173,7 @@ public final class AgreementPage extends FormPage {
             LocalDate on = closing.day("on");
             take(
                     Step.CLOSE,
-                    job -> new Closing(session().office(), today).close(job, on, completed, waived),
+                    job -> new Closing(session().office(), today).close(job, new Closing.Asked(on, completed, waived)),
                     closing::clear);
         }
     }

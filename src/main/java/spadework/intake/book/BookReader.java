@@ -5,13 +5,13 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceFile;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
+import spadework.intake.value.Base;
 import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Names;
@@ -33,10 +33,14 @@ public final class BookReader {
         itemReader = new ItemReader(crews, machines);
     }
 
-    /** Reads a book; the bundled one, where it is given, first. */
-    public PriceBook read(SourceNode root, Optional<SourceNode> bundled) {
-        Optional<PriceBook> base = bundled.map(first -> book(first, Optional.empty(), codes(root)));
-        return book(root, base, Set.of());
+    /** Reads a book that stands alone. */
+    public PriceBook read(SourceNode root) {
+        return book(root, Base.none(), Set.of());
+    }
+
+    /** Reads a book that starts from the bundled one. */
+    public PriceBook read(SourceNode root, SourceNode bundled) {
+        return book(root, Base.of(book(bundled, Base.none(), codes(root))), Set.of());
     }
 
     /** True for a book that only adds to the bundled one, or changes it. */
@@ -59,32 +63,30 @@ public final class BookReader {
         return codes;
     }
 
-    private PriceBook book(SourceNode root, Optional<PriceBook> base, Set<String> replaced) {
+    private PriceBook book(SourceNode root, Base<PriceBook> base, Set<String> replaced) {
         return ValueKind.object(fields -> book(fields, base, replaced)).read(root);
     }
 
-    private PriceBook book(ObjectFields fields, Optional<PriceBook> base, Set<String> replaced) {
+    private PriceBook book(ObjectFields fields, Base<PriceBook> base, Set<String> replaced) {
         fields.find("$schema", Texts.TEXT);
         fields.find("startsFrom", Choices.words(List.of("default")));
-        Map<String, LineItem> items =
-                new LinkedHashMap<>(base.map(PriceBook::items).orElse(Map.of()));
+        Map<String, LineItem> items = new LinkedHashMap<>(base.orElse(PriceBook::items, Map.of()));
         items.putAll(items(fields, base, replaced));
-        Map<String, Assembly> assemblies =
-                new LinkedHashMap<>(base.map(PriceBook::assemblies).orElse(Map.of()));
+        Map<String, Assembly> assemblies = new LinkedHashMap<>(base.orElse(PriceBook::assemblies, Map.of()));
         assemblies.putAll(assemblies(fields, items, replaced));
         return new PriceBook(
-                orBase(fields, "title", Texts.LABEL, base.map(PriceBook::title)),
-                orBase(fields, "dated", CalendarDates.DATE, base.map(PriceBook::dated)),
+                base.value(fields, "title", Texts.LABEL, PriceBook::title),
+                base.value(fields, "dated", CalendarDates.DATE, PriceBook::dated),
                 items,
                 assemblies,
-                orBase(fields, "earth", EarthFactorReader.GROUPS, base.map(PriceBook::earth)),
-                number(fields, "stoneTonsPerCubicYard", DENSITY, base.map(PriceBook::stoneTonsPerCubicYard)),
-                number(fields, "truckCubicYards", TRUCK, base.map(PriceBook::truckCubicYards)));
+                base.value(fields, "earth", EarthFactorReader.GROUPS, PriceBook::earth),
+                base.value(fields, "stoneTonsPerCubicYard", number(DENSITY), PriceBook::stoneTonsPerCubicYard),
+                base.value(fields, "truckCubicYards", number(TRUCK), PriceBook::truckCubicYards));
     }
 
-    private Map<String, LineItem> items(ObjectFields fields, Optional<PriceBook> base, Set<String> replaced) {
+    private Map<String, LineItem> items(ObjectFields fields, Base<PriceBook> base, Set<String> replaced) {
         ValueKind<Map<String, LineItem>> kind = new ValueKind<>("[{…}]", node -> itemReader.read(node, replaced));
-        return base.isPresent() ? fields.get("items", kind, Map.of()) : fields.get("items", kind);
+        return base.value(fields, "items", kind, whole -> Map.of());
     }
 
     private static Map<String, Assembly> assemblies(
@@ -96,14 +98,7 @@ public final class BookReader {
         return fields.get("assemblies", kind, Map.of());
     }
 
-    private static <T> T orBase(ObjectFields fields, String key, ValueKind<T> kind, Optional<T> base) {
-        return base.isPresent() ? fields.get(key, kind, base.get()) : fields.get(key, kind);
-    }
-
-    private static double number(
-            ObjectFields fields, String key, ValueKind<WrittenQuantity> kind, Optional<Double> base) {
-        ValueKind<Double> number =
-                new ValueKind<>(kind.example(), node -> kind.read(node).number().doubleValue());
-        return orBase(fields, key, number, base);
+    private static ValueKind<Double> number(ValueKind<WrittenQuantity> kind) {
+        return new ValueKind<>(kind.example(), node -> kind.read(node).number().doubleValue());
     }
 }

@@ -77,13 +77,16 @@ public final class ItemReader {
         return items;
     }
 
+    /** The unit of the item that is read; empty where it has a fault, so that nothing is held to it. */
+    private record ItemUnit(Optional<Unit> sound) {}
+
     private LineItem item(ObjectFields fields) {
         Unit unit = fields.get("unit", Choices.UNIT);
         Optional<Measure> follows = fields.find("follows", Choices.MEASURE);
         if (sound(fields, "unit") && sound(fields, "follows")) {
             follows.ifPresent(measure -> checkFollows(fields, unit, measure));
         }
-        Optional<Unit> itemUnit = sound(fields, "unit") ? Optional.of(unit) : Optional.empty();
+        ItemUnit itemUnit = new ItemUnit(sound(fields, "unit") ? Optional.of(unit) : Optional.empty());
         return new LineItem(
                 new ItemIdentity(
                         fields.get("code", Texts.LABEL),
@@ -93,7 +96,7 @@ public final class ItemReader {
                         unit),
                 new ItemUse(
                         follows,
-                        standard(fields, follows),
+                        standard(fields, follows.isPresent()),
                         fields.get("unknown", Texts.YES_OR_NO, false),
                         fields.find("step", Choices.of(WorkStep.class))),
                 new ItemCost(
@@ -102,7 +105,7 @@ public final class ItemReader {
                         fields.find("subcontract", DollarAmounts.FROM_ZERO),
                         fields.find("disposal", DollarAmounts.FROM_ZERO)),
                 fields.find("film", FILM),
-                PipeReader.find(fields, follows),
+                follows.map(measure -> PipeReader.find(fields, measure)).orElseGet(() -> PipeReader.find(fields)),
                 new ItemUpkeep(
                         fields.get("source", EarthFactorReader.SOURCE),
                         fields.find("goodUntil", CalendarDates.DATE),
@@ -112,9 +115,9 @@ public final class ItemReader {
     }
 
     /** True only makes sense beside a measure: nothing else says how much of it there is. */
-    private static boolean standard(ObjectFields fields, Optional<Measure> follows) {
+    private static boolean standard(ObjectFields fields, boolean follows) {
         boolean standard = fields.get("standard", Texts.YES_OR_NO, false);
-        if (standard && follows.isEmpty()) {
+        if (standard && !follows) {
             fields.node()
                     .at("standard")
                     .fault("true without \"follows\"", "true only beside a measure", "add \"follows\", or write false");
@@ -134,11 +137,12 @@ public final class ItemReader {
         }
     }
 
-    private Material material(ObjectFields fields, Optional<Unit> itemUnit) {
+    private Material material(ObjectFields fields, ItemUnit itemUnit) {
         WrittenQuantity holds = fields.get("holds", WrittenQuantity.ANY);
         Optional<Measure> measured = fields.find("measured", Choices.MEASURE);
         Optional<BigDecimal> each = fields.find("each", Counts.ratio(ABOVE_ZERO));
-        Optional<Unit> due = measured.map(Measure::unit).or(() -> each.isPresent() ? Optional.empty() : itemUnit);
+        Optional<Unit> due =
+                measured.map(Measure::unit).or(() -> each.isPresent() ? Optional.empty() : itemUnit.sound());
         if (sound(fields, "holds") && sound(fields, "measured")) {
             due.filter(unit -> unit != holds.unit()).ifPresent(unit -> otherUnit(fields, "holds", holds, unit));
         }
@@ -152,10 +156,11 @@ public final class ItemReader {
                 fields.get("waste", Shares.fromZeroTo(100), Percent.ZERO));
     }
 
-    private Labor labor(ObjectFields fields, Optional<Unit> itemUnit) {
+    private Labor labor(ObjectFields fields, ItemUnit itemUnit) {
         WrittenQuantity perHour = fields.get("perHour", WrittenQuantity.ANY);
         if (sound(fields, "perHour")) {
-            itemUnit.filter(unit -> unit != perHour.unit())
+            itemUnit.sound()
+                    .filter(unit -> unit != perHour.unit())
                     .ifPresent(unit -> otherUnit(fields, "perHour", perHour, unit));
         }
         return new Labor(
@@ -167,9 +172,9 @@ public final class ItemReader {
     }
 
     /** Only soil by the cubic yard, with a machine, is dug at a machine's pace. */
-    private static Optional<DigKind> digs(ObjectFields fields, Optional<Unit> itemUnit) {
+    private static Optional<DigKind> digs(ObjectFields fields, ItemUnit itemUnit) {
         Optional<DigKind> digs = fields.find("digs", Choices.of(DigKind.class));
-        boolean other = itemUnit.filter(unit -> unit != Unit.CUBIC_YARD).isPresent();
+        boolean other = itemUnit.sound().filter(unit -> unit != Unit.CUBIC_YARD).isPresent();
         boolean noMachine = fields.node().at("machine").json() == null;
         if (digs.isPresent() && sound(fields, "digs") && (other || noMachine)) {
             SourceNode node = fields.node().at("digs");

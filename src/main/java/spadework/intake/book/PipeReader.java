@@ -25,17 +25,22 @@ public final class PipeReader {
     private PipeReader() {}
 
     /** The size of a line item's pipe: a pipe without it can be neither bedded in stone nor checked for flow. */
-    static Optional<Pipe> find(ObjectFields fields, Optional<Measure> follows) {
-        Optional<Pipe> pipe = fields.find("pipe", ValueKind.object(PipeReader::pipe));
+    static Optional<Pipe> find(ObjectFields fields, Measure follows) {
+        Optional<Pipe> pipe = find(fields);
         SourceNode node = fields.node();
-        if (pipe.isEmpty() && follows.filter(PIPES::contains).isPresent() && !node.isSilent()) {
+        if (pipe.isEmpty() && PIPES.contains(follows) && !node.isSilent()) {
             node.at("follows")
                     .fault(
-                            "\"" + follows.get().trade() + "\" without \"pipe\"",
+                            "\"" + follows.trade() + "\" without \"pipe\"",
                             "a pipe with its size",
                             "add \"pipe\" with standard, diameters, manning and stick");
         }
         return pipe;
+    }
+
+    /** The size of a pipe that no measure drives, if it has one. */
+    static Optional<Pipe> find(ObjectFields fields) {
+        return fields.find("pipe", ValueKind.object(PipeReader::pipe));
     }
 
     private static Pipe pipe(ObjectFields fields) {

@@ -55,9 +55,14 @@ public final class JobReader {
     private final Optional<Company> company;
     private final Codes codes;
 
-    /** Makes a reader; without a company, because that has faults, its share is left empty. */
-    public JobReader(Optional<Company> company, Codes codes) {
-        this.company = company;
+    public JobReader(Company company, Codes codes) {
+        this.company = Optional.of(company);
+        this.codes = codes;
+    }
+
+    /** Makes a reader without a company, because that has faults: its share is left empty. */
+    public JobReader(Codes codes) {
+        this.company = Optional.empty();
         this.codes = codes;
     }
 

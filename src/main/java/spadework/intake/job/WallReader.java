@@ -131,20 +131,25 @@ public final class WallReader {
         Set<Unseen> unseen = EnumSet.noneOf(Unseen.class);
         return new Condition(
                 fields.get("surface", Choices.of(Surface.class)),
-                seen(fields.get("cracks", orUnknown(1000)), Length.ZERO, Unseen.CRACKS, unseen),
-                seen(fields.get("horizontalCrack", Texts.YES_NO_OR_UNKNOWN), false, Unseen.HORIZONTAL_CRACK, unseen),
-                seen(fields.get("displaced", Texts.YES_NO_OR_UNKNOWN), false, Unseen.DISPLACED, unseen),
+                seen(fields, "cracks", orUnknown(1000), Unseen.CRACKS, unseen).orElse(Length.ZERO),
+                seen(fields, "horizontalCrack", Texts.YES_NO_OR_UNKNOWN, Unseen.HORIZONTAL_CRACK, unseen)
+                        .orElse(false),
+                seen(fields, "displaced", Texts.YES_NO_OR_UNKNOWN, Unseen.DISPLACED, unseen)
+                        .orElse(false),
                 fields.find("bow", orUnknown(5)).flatMap(bow -> bow),
-                seen(fields.get("footingUndermined", Texts.YES_NO_OR_UNKNOWN), false, Unseen.FOOTING, unseen),
+                seen(fields, "footingUndermined", Texts.YES_NO_OR_UNKNOWN, Unseen.FOOTING, unseen)
+                        .orElse(false),
                 fields.find("tiedToFloor", Texts.YES_NO_OR_UNKNOWN).flatMap(tied -> tied),
                 unseen);
     }
 
-    private static <T> T seen(Optional<T> value, T placeholder, Unseen what, Set<Unseen> unseen) {
+    private static <T> Optional<T> seen(
+            ObjectFields fields, String key, ValueKind<Optional<T>> kind, Unseen what, Set<Unseen> unseen) {
+        Optional<T> value = fields.get(key, kind);
         if (value.isEmpty()) {
             unseen.add(what);
         }
-        return value.orElse(placeholder);
+        return value;
     }
 
     /** A length, or "unknown", which is empty. */

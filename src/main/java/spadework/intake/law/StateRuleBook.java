@@ -13,6 +13,7 @@ import spadework.finding.Fault;
 import spadework.intake.source.FileText;
 import spadework.intake.source.JsonPass;
 import spadework.intake.source.SourceFile;
+import spadework.law.HouseLaw;
 import spadework.law.StateRules;
 
 /**
@@ -75,6 +76,11 @@ public record StateRuleBook(Map<String, StateRules> byState) {
     /** The rules of a state; empty where they were not gathered. */
     public Optional<StateRules> find(String state) {
         return Optional.ofNullable(byState.get(state));
+    }
+
+    /** The law of contracts in a state: the federal floor, and the state's rules where they were gathered. */
+    public HouseLaw at(String state) {
+        return new HouseLaw(federal(), find(state));
     }
 
     /** The rules that hold in every state. */

@@ -13,6 +13,7 @@ import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
+import spadework.intake.value.Base;
 import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Counts;
@@ -73,6 +74,7 @@ public final class StateRuleReader {
     private StateRules pack(ObjectFields fields) {
         String state = fields.get("state", Texts.LABEL);
         Optional<StateRules> base = Optional.ofNullable(known.get(state));
+        Base<StateRules> before = new Base<>(base);
         Optional<Dollars> threshold = fields.find("threshold", DollarAmounts.ABOVE_ZERO);
         Map<String, String> facts =
                 fields.find("facts", ValueKind.object(StateRuleReader::facts)).orElse(Map.of());
@@ -81,18 +83,15 @@ public final class StateRuleReader {
         allFacts.putAll(facts);
         return new StateRules(
                 state,
-                value(fields, "title", Texts.LABEL, base.map(StateRules::title)),
+                before.value(fields, "title", Texts.LABEL, StateRules::title),
                 threshold.or(() -> base.flatMap(StateRules::threshold)),
                 fields.get(
                         "atThreshold",
                         Texts.YES_OR_NO,
                         base.map(StateRules::atThreshold).orElse(false)),
-                value(fields, "deposit", ValueKind.object(StateRuleReader::deposit), base.map(StateRules::deposit)),
-                value(
-                        fields,
-                        "cancel",
-                        ValueKind.object(inside -> cancel(inside, allFacts)),
-                        base.map(StateRules::cancel)),
+                before.value(fields, "deposit", ValueKind.object(StateRuleReader::deposit), StateRules::deposit),
+                before.value(
+                        fields, "cancel", ValueKind.object(inside -> cancel(inside, allFacts)), StateRules::cancel),
                 fields.find("contents", list(ValueKind.object(StateRuleReader::content)))
                         .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
                 notices(fields, base.map(StateRules::notices).orElse(List.of())),
@@ -104,7 +103,7 @@ public final class StateRuleReader {
                                                 .orElse(List.of())),
                         fields.find("citations", list(Texts.TEXT))
                                 .orElseGet(() -> base.map(StateRules::citations).orElse(List.of())),
-                        value(fields, "asOf", CalendarDates.DATE, base.map(rules -> LocalDate.parse(rules.asOf())))
+                        before.value(fields, "asOf", CalendarDates.DATE, rules -> LocalDate.parse(rules.asOf()))
                                 .toString(),
                         fields.find("counsel", ValueKind.object(StateRuleReader::counsel))
                                 .or(() -> base.flatMap(rules -> rules.source().counsel()))));
@@ -112,10 +111,6 @@ public final class StateRuleReader {
 
     private static Counsel counsel(ObjectFields fields) {
         return new Counsel(fields.get("by", Texts.LABEL), fields.get("on", CalendarDates.DATE));
-    }
-
-    private static <T> T value(ObjectFields fields, String key, ValueKind<T> kind, Optional<T> base) {
-        return base.isPresent() ? fields.get(key, kind, base.get()) : fields.get(key, kind);
     }
 
     private static <T> ValueKind<List<T>> list(ValueKind<T> kind) {
@@ -197,11 +192,12 @@ public final class StateRuleReader {
     private static LegalNotice notice(ObjectFields fields, Map<String, LegalNotice> known) {
         String name = fields.get("notice", Texts.LABEL);
         Optional<LegalNotice> base = Optional.ofNullable(known.get(name));
+        Base<LegalNotice> before = new Base<>(base);
         return new LegalNotice(
                 name,
-                value(fields, "serves", Choices.of(Content.class), base.map(LegalNotice::serves)),
-                value(fields, "place", Choices.of(NoticePlace.class), base.map(LegalNotice::place)),
-                value(fields, "points", Counts.between(6, 72), base.map(LegalNotice::points)),
+                before.value(fields, "serves", Choices.of(Content.class), LegalNotice::serves),
+                before.value(fields, "place", Choices.of(NoticePlace.class), LegalNotice::place),
+                before.value(fields, "points", Counts.between(6, 72), LegalNotice::points),
                 fields.get("bold", Texts.YES_OR_NO, base.map(LegalNotice::bold).orElse(false)),
                 fields.get(
                         "capitals",
@@ -217,8 +213,8 @@ public final class StateRuleReader {
                         "when",
                         Choices.of(NoticeCase.class),
                         base.map(LegalNotice::when).orElse(NoticeCase.ALWAYS)),
-                value(fields, "status", STATUS, base.map(LegalNotice::status)),
-                value(fields, "citation", Texts.TEXT, base.map(LegalNotice::citation)));
+                before.value(fields, "status", STATUS, LegalNotice::status),
+                before.value(fields, "citation", Texts.TEXT, LegalNotice::citation));
     }
 
     private static int[] fraction(String text) throws UnreadableMeasure {

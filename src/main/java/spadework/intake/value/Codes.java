@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.intake.value;
 
-import java.util.ArrayList;
-import java.util.List;
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.Set;
 import spadework.intake.source.ValueKind;
@@ -20,10 +19,16 @@ import spadework.pricebook.PriceBook;
  */
 public record Codes(Optional<PriceBook> book, Names names, Names orAssemblies, boolean sound) {
 
-    public static Codes of(Optional<PriceBook> book, Names names, boolean sound) {
-        List<String> both = new ArrayList<>(names.known());
-        book.ifPresent(prices -> both.addAll(prices.assemblies().keySet()));
-        return new Codes(book, names, new Names(names.what(), Set.copyOf(both), names.complete()), sound);
+    public static Codes of(PriceBook book, Names names, boolean sound) {
+        Set<String> both = new HashSet<>(names.known());
+        both.addAll(book.assemblies().keySet());
+        return new Codes(Optional.of(book), names, new Names(names.what(), Set.copyOf(both), names.complete()), sound);
+    }
+
+    /** The codes of a book that could not be read. */
+    public static Codes unknown(String what) {
+        Names names = Names.unknown(what);
+        return new Codes(Optional.empty(), names, names, false);
     }
 
     /** The code of a line item. */

@@ -32,10 +32,10 @@ public record ClaimInput(
     /** What cannot be read or cannot have happened by that day. */
     List<Fault> faults(LocalDate today) {
         List<Fault> faults = new ArrayList<>();
-        future("--on", Optional.of(on), today, faults);
-        future("--since", since, today, faults);
-        future("--inspected", inspected, today, faults);
-        future("--closed", closed, today, faults);
+        future("--on", on, today, faults);
+        since.ifPresent(day -> future("--since", day, today, faults));
+        inspected.ifPresent(day -> future("--inspected", day, today, faults));
+        closed.ifPresent(day -> future("--closed", day, today, faults));
         covered.filter(text -> !text.equals("yes") && !text.equals("no"))
                 .ifPresent(text -> faults.add(
                         new Fault(Place.ofFile("--covered"), "\"" + text + "\"", "yes, no", "say one of them")));
@@ -48,13 +48,14 @@ public record ClaimInput(
         return faults;
     }
 
-    static void future(String flag, Optional<LocalDate> day, LocalDate today, List<Fault> faults) {
-        day.filter(one -> one.isAfter(today))
-                .ifPresent(one -> faults.add(new Fault(
-                        Place.ofFile(flag),
-                        one + ", a day that has not come",
-                        today + " or earlier",
-                        "give the day on which it was")));
+    static void future(String flag, LocalDate day, LocalDate today, List<Fault> faults) {
+        if (day.isAfter(today)) {
+            faults.add(new Fault(
+                    Place.ofFile(flag),
+                    day + ", a day that has not come",
+                    today + " or earlier",
+                    "give the day on which it was"));
+        }
     }
 
     /** The step, once there are no faults. */

@@ -28,17 +28,26 @@ public final class Claims {
     private Claims() {}
 
     /** Writes down a new claim under a number of its own. */
-    public static Reply open(Path job, Optional<String> certificate, ClaimInput asked, LocalDate today)
-            throws IOException {
+    public static Reply open(Path job, ClaimInput asked, LocalDate today) throws IOException {
         WarrantyReading reading = WarrantyReading.of(job);
-        Optional<Warranty> meant = reading.meant(certificate);
+        return open(reading, reading.only().stream().toList(), asked, today);
+    }
+
+    /** The same on one of several warranties, by any of its certificates. */
+    public static Reply open(Path job, String certificate, ClaimInput asked, LocalDate today) throws IOException {
+        WarrantyReading reading = WarrantyReading.of(job);
+        return open(reading, reading.meant(certificate).stream().toList(), asked, today);
+    }
+
+    private static Reply open(WarrantyReading reading, List<Warranty> meant, ClaimInput asked, LocalDate today)
+            throws IOException {
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
             return reading.refused();
         }
         if (!asked.faults(today).isEmpty()) {
             return Reply.refused(asked.faults(today));
         }
-        Warranty warranty = meant.get();
+        Warranty warranty = meant.get(0);
         ClaimStep step = ClaimRules.inItsWords(warranty, asked.step().on(warranty.number()));
         List<Fault> faults = ClaimRules.faults(warranty, new Claim("", List.of(step)));
         if (!faults.isEmpty()) {
@@ -73,7 +82,8 @@ public final class Claims {
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
         }
-        Register.of(reading.folder()).append(step.on(), Event.CLAIM, DocumentNumber.of(number), step.facts());
+        Register.of(reading.folder())
+                .append(step.on(), Event.CLAIM, DocumentNumber.of(number).orElseThrow(), step.facts());
         return told(on.get(), before.get().and(step));
     }
 

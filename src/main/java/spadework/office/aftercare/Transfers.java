@@ -12,6 +12,7 @@ import java.util.Optional;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.register.DocumentKind;
 import spadework.register.Entry;
 import spadework.register.Event;
@@ -19,6 +20,7 @@ import spadework.register.Guard;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.WarrantyBook;
+import spadework.warranty.Handover;
 import spadework.warranty.TransferRules;
 import spadework.warranty.Warranty;
 
@@ -27,18 +29,18 @@ public final class Transfers {
     private Transfers() {}
 
     /** Passes a warranty on, if its terms allow that, under a certificate with a number of its own. */
-    public static Reply transfer(Path job, TransferInput asked, Optional<Path> templates, LocalDate today)
+    public static Reply transfer(Path job, TransferInput asked, TemplateFolder own, LocalDate today)
             throws IOException {
         WarrantyReading reading = WarrantyReading.of(job);
-        Optional<Warranty> meant = reading.meant(asked.certificate());
+        Optional<Warranty> meant = asked.certificate().map(reading::meant).orElseGet(reading::only);
         if (meant.isEmpty() || !reading.wrong().isEmpty()) {
             return reading.refused();
         }
         Warranty warranty = meant.get();
-        List<Fault> faults = new ArrayList<>(
-                TransferRules.faults(warranty, asked.on(), asked.sold(), asked.waived(), asked.withoutSale()));
-        ClaimInput.future("--on", Optional.of(asked.on()), today, faults);
-        ClaimInput.future("--sold", asked.sold(), today, faults);
+        List<Fault> faults = new ArrayList<>(TransferRules.faults(
+                warranty, asked.on(), new Handover(asked.sold(), asked.waived(), asked.withoutSale())));
+        ClaimInput.future("--on", asked.on(), today, faults);
+        asked.sold().ifPresent(day -> ClaimInput.future("--sold", day, today, faults));
         if (warranty.parties().owners().equals(asked.to())) {
             faults.add(new Fault(
                     Place.ofFile("--to"),
@@ -49,7 +51,7 @@ public final class Transfers {
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
         }
-        WarrantyPapers papers = new WarrantyPapers(templates);
+        WarrantyPapers papers = new WarrantyPapers(own.templates());
         Entry entry = Register.of(reading.folder())
                 .issue(
                         DocumentKind.CERTIFICATE,

@@ -3,11 +3,9 @@ package spadework.office.aftercare;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
-import java.util.Optional;
 import spadework.office.PaperPrinter;
 import spadework.office.SignedPapers;
 import spadework.office.files.FileName;
@@ -25,10 +23,6 @@ import spadework.warranty.Warranty;
 public final class WarrantyPapers {
     private final Templates templates;
     private final PagePress pages;
-
-    WarrantyPapers(Optional<Path> templates) {
-        this(templates.map(Templates::with).orElseGet(Templates::bundled));
-    }
 
     WarrantyPapers(Templates templates) {
         this.templates = templates;

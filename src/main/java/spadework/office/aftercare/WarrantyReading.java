@@ -34,12 +34,15 @@ public record WarrantyReading(Path folder, WarrantyBook book, List<String> wrong
                 found.faults().stream().map(Fault::text).toList());
     }
 
-    /** The warranty that is meant: the one that is named by any of its certificates, or the only one. */
-    Optional<Warranty> meant(Optional<String> certificate) {
+    /** The warranty that is named by any of its certificates. */
+    Optional<Warranty> meant(String certificate) {
+        return book.current(certificate);
+    }
+
+    /** The warranty of a job that has one only. */
+    Optional<Warranty> only() {
         List<Warranty> current = book.current();
-        return certificate.isPresent()
-                ? certificate.flatMap(book::current)
-                : current.stream().filter(only -> current.size() == 1).findFirst();
+        return current.stream().filter(only -> current.size() == 1).findFirst();
     }
 
     /** The answer where no warranty, or no single one, is meant; or where the register does not hold. */

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import spadework.disk.AtomicFile;
 import spadework.listing.WarrantyListing;
@@ -18,10 +18,12 @@ import spadework.office.Office;
 import spadework.office.files.RegisterFolders;
 import spadework.office.reply.FindingLines;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.office.reply.TextColumns;
 import spadework.warranty.Card;
 import spadework.warranty.Claim;
 import spadework.warranty.ClaimRules;
+import spadework.warranty.CoveredPart;
 import spadework.warranty.Ending;
 import spadework.warranty.Warranty;
 
@@ -35,15 +37,24 @@ public final class WarrantyService {
      * @param tree a job folder, or a folder with job folders in it
      * @param months only what ends within so many months
      */
-    public static Reply list(Path tree, LocalDate on, Optional<Integer> months, boolean json) throws IOException {
+    public static Reply list(Path tree, LocalDate on, boolean json) throws IOException {
+        return list(tree, on, warranty -> warranty.inForce(on), json);
+    }
+
+    /** The same, only what ends within so many months. */
+    public static Reply list(Path tree, LocalDate on, int months, boolean json) throws IOException {
+        return list(tree, on, warranty -> Ending.of(warranty, on, months), json);
+    }
+
+    private static Reply list(Path tree, LocalDate on, Function<Warranty, List<CoveredPart>> parts, boolean json)
+            throws IOException {
         List<InForce> rows = new ArrayList<>();
         List<String> wrong = new ArrayList<>();
         for (Path folder : RegisterFolders.under(tree)) {
             WarrantyReading reading = WarrantyReading.of(folder);
             wrong.addAll(reading.wrong());
             for (Warranty warranty : reading.book().current()) {
-                Ending.of(warranty, on, months)
-                        .forEach(part -> rows.add(new InForce(folder.toString(), warranty, part)));
+                parts.apply(warranty).forEach(part -> rows.add(new InForce(folder.toString(), warranty, part)));
             }
         }
         List<String> out = json
@@ -92,8 +103,8 @@ public final class WarrantyService {
      *
      * @param issued the day that the papers carry
      */
-    public static Reply printCards(Path job, Path out, LocalDate issued, Optional<Path> templates) throws IOException {
-        return printCards(job, out, issued, () -> new WarrantyPapers(templates));
+    public static Reply printCards(Path job, Path out, LocalDate issued, TemplateFolder own) throws IOException {
+        return printCards(job, out, issued, () -> new WarrantyPapers(own.templates()));
     }
 
     /** The same with the templates of that office. */
@@ -120,12 +131,19 @@ public final class WarrantyService {
         return Reply.done(written).andWrong(reading.wrong());
     }
 
-    /** The maintenance card of each warranty of a job, of the whole term or from a day on. */
-    public static Reply card(Path job, Optional<LocalDate> on, boolean json) throws IOException {
+    /** The maintenance card of each warranty of a job, of the whole term. */
+    public static Reply card(Path job, boolean json) throws IOException {
+        return card(job, warranty -> Card.of(warranty, warranty.firstDay()), json);
+    }
+
+    /** The same from a day on. */
+    public static Reply card(Path job, LocalDate on, boolean json) throws IOException {
+        return card(job, warranty -> Card.of(warranty, on), json);
+    }
+
+    private static Reply card(Path job, Function<Warranty, Card> kind, boolean json) throws IOException {
         WarrantyReading reading = WarrantyReading.of(job);
-        List<Card> cards = reading.book().current().stream()
-                .map(warranty -> Card.of(warranty, on.orElse(warranty.firstDay())))
-                .toList();
+        List<Card> cards = reading.book().current().stream().map(kind).toList();
         if (cards.isEmpty()) {
             return reading.refused();
         }

@@ -69,7 +69,7 @@ public final class Accepting {
      */
     public Outcome accept(Path job, List<String> taken, SignatureInput yes) throws IOException {
         Path file = Intake.fileOf(job);
-        BidResult answer = office.bid(job, Optional.empty());
+        BidResult answer = office.readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }

@@ -78,7 +78,7 @@ public final class Canceling {
      */
     public Outcome cancel(Path job, NoticeInput notice) throws IOException {
         Path file = Intake.fileOf(job);
-        BidResult answer = office.bid(job, Optional.empty());
+        BidResult answer = office.readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.closeout.Account;
 import spadework.closeout.AppliedFilm;
+import spadework.closeout.BalanceWaiver;
 import spadework.closeout.BuiltJob;
 import spadework.closeout.CloseChecks;
 import spadework.finding.Finding;
@@ -52,28 +53,33 @@ public final class Closing {
     }
 
     /** What keeps a job open, and what is only worth knowing. */
-    public static List<Finding> checks(Bid bid, Optional<String> waived) {
+    public static List<Finding> checks(Bid bid, BalanceWaiver waiver) {
         Dossier dossier = bid.dossier();
         Job built = BuiltJob.of(dossier.job());
         return CloseChecks.of(
                 dossier.job(),
                 AppliedFilm.of(built, dossier.book(), Measuring.of(built, dossier.book())),
                 Account.of(dossier.contract(), dossier.job().agreement().received()),
-                waived);
+                waiver);
     }
 
     /**
-     * Closes a job.
+     * How a job is to be closed.
      *
      * @param on the day on which it is closed
      * @param completed the day from which the warranty runs; the last day of work where it is left out
      * @param waived why an open balance is waived
+     */
+    public record Asked(LocalDate on, Optional<LocalDate> completed, Optional<String> waived) {}
+
+    /**
+     * Closes a job.
+     *
      * @throws IOException if a file cannot be read or written
      */
-    public Outcome close(Path job, LocalDate on, Optional<LocalDate> completed, Optional<String> waived)
-            throws IOException {
+    public Outcome close(Path job, Asked asked) throws IOException {
         Path file = Intake.fileOf(job);
-        BidResult answer = office.bid(job, Optional.empty());
+        BidResult answer = office.readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -81,20 +87,30 @@ public final class Closing {
         JobRecords records = JobRecords.beside(file);
         JobText text = JobText.of(Files.readString(file));
         if (records.certificate().isPresent()) {
-            return repeated(records, text, file, new Facts(on, completed, waived));
+            return repeated(records, text, file, asked);
         }
-        List<String> reasons = new ArrayList<>(Signatures.future(on, today, "closed"));
+        List<String> reasons = new ArrayList<>(Signatures.future(asked.on(), today, "closed"));
         reasons.addAll(records.stopped());
-        bid.dossier().job().agreement().asBuilt().ifPresent(built -> reasons.addAll(days(built, on, completed)));
-        Stream.concat(bid.openStops().stream(), checks(bid, waived).stream().filter(CloseChecks::isOpen))
+        bid.dossier().job().agreement().asBuilt().ifPresent(built -> reasons.addAll(days(built, asked)));
+        Stream.concat(
+                        bid.openStops().stream(),
+                        checks(bid, new BalanceWaiver(asked.waived())).stream().filter(CloseChecks::isOpen))
                 .map(office::told)
                 .forEach(reasons::add);
         if (!reasons.isEmpty()) {
             return new Outcome.Refused(reasons);
         }
-        LocalDate from = completed.orElse(
-                bid.dossier().job().agreement().asBuilt().map(AsBuilt::finished).orElseThrow());
-        JobText closed = text.with(PLACE + "/completed", from.toString()).with(PLACE + "/balanceWaived", waived);
+        LocalDate from = asked.completed()
+                .orElse(bid.dossier()
+                        .job()
+                        .agreement()
+                        .asBuilt()
+                        .map(AsBuilt::finished)
+                        .orElseThrow());
+        JobText ended = text.with(PLACE + "/completed", from.toString());
+        JobText closed = asked.waived()
+                .map(why -> ended.with(PLACE + "/balanceWaived", why))
+                .orElse(ended);
         if (office.bid(closed.text(), file) instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -103,7 +119,7 @@ public final class Closing {
                         DocumentKind.CERTIFICATE,
                         Event.CERTIFICATE_ISSUED,
                         bid.dossier().job().number(),
-                        on,
+                        asked.on(),
                         OnceGuard.of(Event.CERTIFICATE_ISSUED),
                         (number, mark) -> issue(file, number, mark, numbered(closed, number)));
         String number = entry.number().orElseThrow().text();
@@ -112,10 +128,9 @@ public final class Closing {
     }
 
     /** What a close says of itself. */
-    private record Facts(LocalDate on, Optional<LocalDate> completed, Optional<String> waived) {}
 
     /** It was closed before; with the same facts it stands, or is finished where the program died on the way. */
-    private static Outcome repeated(JobRecords records, JobText text, Path file, Facts asked) throws IOException {
+    private static Outcome repeated(JobRecords records, JobText text, Path file, Asked asked) throws IOException {
         Entry certificate = records.certificate().orElseThrow();
         Optional<JobText> kept = InterruptedStep.kept(records, certificate);
         if (kept.isPresent()) {
@@ -144,17 +159,18 @@ public final class Closing {
         return InterruptedStep.written(records, certificate, text, List.of(PLACE), file);
     }
 
-    private static List<String> days(AsBuilt built, LocalDate on, Optional<LocalDate> completed) {
+    private static List<String> days(AsBuilt built, Asked asked) {
+        LocalDate on = asked.on();
         List<String> reasons = new ArrayList<>();
         if (on.isBefore(built.finished())) {
             reasons.add("The work ended on " + built.finished() + ", after " + on
                     + ". A job is closed when it is done: give a later day, or correct \"finished\".");
         }
-        completed
+        asked.completed()
                 .filter(day -> day.isAfter(on))
                 .ifPresent(day -> reasons.add("The warranty cannot run from " + day + ", a day after the close of " + on
                         + ": give a day from " + built.finished() + " to " + on + "."));
-        completed
+        asked.completed()
                 .filter(day -> day.isBefore(built.finished()))
                 .ifPresent(day -> reasons.add("The warranty cannot run"
                         + " from " + day + ", before the work ended on " + built.finished()

@@ -41,17 +41,17 @@ public record ConsentInput(
     /** The parts that are wanting, each with its option of the command line. */
     List<String> missing() {
         List<String> missing = new ArrayList<>();
-        wanting(missing, given, "the day of the consent (--consented DATE)");
-        wanting(missing, disclosed, "the day on which the statement was shown (--disclosed DATE)");
-        wanting(missing, paper, "the right to paper and what it costs (--paper TEXT)");
-        wanting(missing, withdrawal, "how to withdraw and what follows (--withdrawal TEXT)");
-        wanting(missing, equipment, "the hardware and software that it takes (--equipment TEXT)");
-        wanting(missing, access, "how the signer showed that they can open the papers (--access TEXT)");
+        wanting(missing, given.isPresent(), "the day of the consent (--consented DATE)");
+        wanting(missing, disclosed.isPresent(), "the day on which the statement was shown (--disclosed DATE)");
+        wanting(missing, paper.isPresent(), "the right to paper and what it costs (--paper TEXT)");
+        wanting(missing, withdrawal.isPresent(), "how to withdraw and what follows (--withdrawal TEXT)");
+        wanting(missing, equipment.isPresent(), "the hardware and software that it takes (--equipment TEXT)");
+        wanting(missing, access.isPresent(), "how the signer showed that they can open the papers (--access TEXT)");
         return missing;
     }
 
-    private static void wanting(List<String> missing, Optional<?> part, String words) {
-        if (part.isEmpty()) {
+    private static void wanting(List<String> missing, boolean given, String words) {
+        if (!given) {
             missing.add(words);
         }
     }

@@ -17,6 +17,7 @@ import spadework.contract.SealedFigures;
 import spadework.contract.Sum;
 import spadework.intake.Intake;
 import spadework.job.Accepted;
+import spadework.job.Change;
 import spadework.job.ChangeState;
 import spadework.office.Bid;
 import spadework.office.BidResult;
@@ -65,7 +66,7 @@ public final class Deciding {
      */
     public Outcome decide(Path job, int number, boolean accepted, SignatureInput yes) throws IOException {
         Path file = Intake.fileOf(job);
-        BidResult answer = office.bid(job, Optional.empty());
+        BidResult answer = office.readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -81,7 +82,10 @@ public final class Deciding {
             return repeated(records, records.decided(paper).get(), asked);
         }
         GatheredSignatures gathered = GatheredSignatures.on(records, paper);
-        List<String> reasons = reasons(bid, number, change, asked);
+        List<String> reasons = reasons(
+                bid,
+                change.map(one -> state(one, yes)).orElse(List.of("There is no change order " + number + ".")),
+                asked);
         reasons.addAll(records.stopped());
         if (accepted) {
             reasons.addAll(gathered.reasons(yes, ""));
@@ -125,22 +129,27 @@ public final class Deciding {
                 : InterruptedStep.written(records, entry, asked.text(), places, asked.file());
     }
 
-    private List<String> reasons(Bid bid, int number, Optional<PricedChange> change, Asked asked) {
+    /** What the state of a change order has against its being decided now. */
+    private static List<String> state(PricedChange priced, SignatureInput yes) {
+        Change change = priced.change();
+        if (change.state() != ChangeState.PENDING) {
+            return List.of("The job file says that change order " + change.number()
+                    + " was decided, and the register does not know"
+                    + " of it. Take \"state\" and \"decision\" out and record it with this step.");
+        }
+        return yes.on().isBefore(change.issued())
+                ? List.of("Change order " + change.number() + " was issued on " + change.issued() + ", after "
+                        + yes.on() + ". Nobody signs a paper before it is there: correct the day.")
+                : List.of();
+    }
+
+    private List<String> reasons(Bid bid, List<String> state, Asked asked) {
         SignatureInput yes = asked.signed();
         List<String> reasons = new ArrayList<>(
                 asked.accepted()
                         ? Signatures.reasons(asked.file(), bid.dossier().job(), yes, today)
                         : Signatures.future(yes.on(), today, "declined"));
-        if (change.isEmpty()) {
-            reasons.add("There is no change order " + number + ".");
-        } else if (change.get().change().state() != ChangeState.PENDING) {
-            reasons.add("The job file says that change order " + number + " was decided, and the register does not know"
-                    + " of it. Take \"state\" and \"decision\" out and record it with this step.");
-        } else if (yes.on().isBefore(change.get().change().issued())) {
-            reasons.add("Change order " + number + " was issued on "
-                    + change.get().change().issued() + ", after " + yes.on()
-                    + ". Nobody signs a paper before it is there: correct the day.");
-        }
+        reasons.addAll(state);
         bid.dossier()
                 .job()
                 .agreement()

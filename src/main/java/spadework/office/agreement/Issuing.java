@@ -71,7 +71,7 @@ public final class Issuing {
         if (taken.isPresent()) {
             return new Outcome.Faulty(List.of(taken.get()));
         }
-        BidResult answer = office.bid(job, Optional.empty());
+        BidResult answer = office.readAndBid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
         }
@@ -94,7 +94,7 @@ public final class Issuing {
         }
         String fingerprint = Fingerprint.of(file, dossier.job(), office.templates());
         Optional<Entry> last = records.proposal();
-        if (isOf(last, fingerprint) && !records.isLost()) {
+        if (isIssued(records, fingerprint)) {
             return new Outcome.Standing(last.get().number().orElseThrow().text());
         }
         Optional<Moved> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
@@ -106,7 +106,8 @@ public final class Issuing {
                             dossier.job().number(),
                             dossier.job().issued(),
                             entries -> once(new JobRecords(records.folder(), entries), fingerprint),
-                            (number, mark) -> issue(file, number, mark, moved, fingerprint));
+                            (number, mark) ->
+                                    issue(file, number, mark, new Revision(number.revision(), moved), fingerprint));
             return new Outcome.Issued(
                     entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
         } catch (IssuedMeanwhile other) {
@@ -119,23 +120,25 @@ public final class Issuing {
         }
     }
 
-    private static boolean isOf(Optional<Entry> last, String fingerprint) {
-        return last.flatMap(entry -> entry.fact(FINGERPRINT))
-                .filter(fingerprint::equals)
-                .isPresent();
+    private static boolean isIssued(JobRecords records, String fingerprint) {
+        return !records.isLost()
+                && records.proposal()
+                        .flatMap(entry -> entry.fact(FINGERPRINT))
+                        .filter(fingerprint::equals)
+                        .isPresent();
     }
 
     /** Of two programs that issue the same job at once, one gives the revision. */
     private static void once(JobRecords records, String fingerprint) {
-        if (isOf(records.proposal(), fingerprint) && !records.isLost()) {
+        if (isIssued(records, fingerprint)) {
             throw new IssuedMeanwhile(
                     records.proposal().get().number().orElseThrow().text());
         }
     }
 
-    private Issue issue(Path file, DocumentNumber number, SealMark mark, Optional<Moved> moved, String fingerprint) {
+    private Issue issue(Path file, DocumentNumber number, SealMark mark, Revision revision, String fingerprint) {
         try {
-            Bid bid = (Bid) office.bid(file, Optional.of(new Revision(number.revision(), moved)));
+            Bid bid = (Bid) office.bid(file, revision);
             Job job = bid.proposed().job();
             if (!Fingerprint.of(file, job, office.templates()).equals(fingerprint)) {
                 throw new IllegalStateException(
@@ -171,7 +174,7 @@ public final class Issuing {
             return Optional.empty();
         }
         try (SourceCheckout frozen = SourceCheckout.of(source.get())) {
-            return frozen.office().bid(frozen.job(), Optional.empty()) instanceof Bid then
+            return frozen.office().readAndBid(frozen.job()) instanceof Bid then
                     ? Optional.of(Moved.between(
                             then.proposed().job().issued(),
                             then.proposed().contract().proposed(),

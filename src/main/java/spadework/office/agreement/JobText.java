@@ -4,8 +4,8 @@ package spadework.office.agreement;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -33,10 +33,6 @@ public record JobText(Draft draft) {
         return new JobText(draft.typed(pointer, value));
     }
 
-    public JobText with(String pointer, Optional<String> value) {
-        return value.map(text -> with(pointer, text)).orElse(this);
-    }
-
     /** A list of words. */
     public JobText withWords(String pointer, List<String> words) {
         List<DraftValue> rows = words.stream()
@@ -54,7 +50,10 @@ public record JobText(Draft draft) {
             String place = pointer + (i == 0 ? "/signature" : "/furtherSignatures/" + (i - 1));
             SignatureInput one = signatures.get(i);
             JobText named = several ? text.withWords(place + "/by", one.by()) : text;
-            text = named.with(place + "/file", one.file()).with(place + "/typed", one.typed());
+            Map<String, String> said = new LinkedHashMap<>();
+            one.file().ifPresent(name -> said.put("/file", name));
+            one.typed().ifPresent(name -> said.put("/typed", name));
+            text = named.with(place, said);
             if (one.typed().isPresent()) {
                 text = text.with(place + "/electronic", one.consent());
             }
@@ -63,12 +62,23 @@ public record JobText(Draft draft) {
     }
 
     private JobText with(String pointer, ConsentInput consent) {
-        return with(pointer + "/given", consent.given().map(LocalDate::toString))
-                .with(pointer + "/disclosed", consent.disclosed().map(LocalDate::toString))
-                .with(pointer + "/paper", consent.paper())
-                .with(pointer + "/withdrawal", consent.withdrawal())
-                .with(pointer + "/equipment", consent.equipment())
-                .with(pointer + "/access", consent.access());
+        Map<String, String> said = new LinkedHashMap<>();
+        consent.given().ifPresent(day -> said.put("/given", day.toString()));
+        consent.disclosed().ifPresent(day -> said.put("/disclosed", day.toString()));
+        consent.paper().ifPresent(words -> said.put("/paper", words));
+        consent.withdrawal().ifPresent(words -> said.put("/withdrawal", words));
+        consent.equipment().ifPresent(words -> said.put("/equipment", words));
+        consent.access().ifPresent(words -> said.put("/access", words));
+        return with(pointer, said);
+    }
+
+    /** Values below a place, in the spelling of their kind. */
+    private JobText with(String pointer, Map<String, String> values) {
+        JobText text = this;
+        for (Map.Entry<String, String> value : values.entrySet()) {
+            text = text.with(pointer + value.getKey(), value.getValue());
+        }
+        return text;
     }
 
     /** What stands at those places of another text, put into this one. */

@@ -50,7 +50,8 @@ public final class Losing {
         if (on.isBefore(proposal.on())) {
             return new Outcome.Refused(List.of(number + " was issued on " + proposal.on() + ", after " + on + "."));
         }
-        Register.of(records.folder()).append(on, Event.PROPOSAL_DECLINED, proposal.number(), Map.of("reason", reason));
+        Register.of(records.folder())
+                .append(on, Event.PROPOSAL_DECLINED, proposal.number().get(), Map.of("reason", reason));
         return new Outcome.Issued(number, List.of());
     }
 }

@@ -7,6 +7,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import spadework.closeout.Account;
+import spadework.closeout.BalanceWaiver;
 import spadework.closeout.CloseChecks;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
@@ -175,7 +176,7 @@ public record Progress(
                 bid.dossier().job().closed().isPresent(),
                 agreement.asBuilt().isPresent(),
                 new Sums(account.total(), account.paid(), account.balance()),
-                Closing.checks(bid, Optional.empty()).stream()
+                Closing.checks(bid, BalanceWaiver.NONE).stream()
                         .filter(CloseChecks::isOpen)
                         .map(office::told)
                         .toList());

@@ -43,23 +43,22 @@ public final class BookService {
         this.writes = writes;
     }
 
-    /**
-     * The desk of a price book.
-     *
-     * @param book the file; where it is left out the nearest {@code price-book.json} in the working folder or above it
-     * @throws IOException if there is none
-     */
-    public static BookService at(Optional<Path> book) throws IOException {
-        Path file = book.or(() -> Intake.bookOf(Path.of("")))
-                .orElseThrow(
-                        () -> new IOException("no price-book.json here or in a folder above; name it with --book"));
-        return new BookService(file, true);
+    /** A price book by its file. */
+    public static BookService at(Path book) {
+        return new BookService(book, true);
     }
 
-    /** The desk of a price book; where it is left out, of the nearest to a folder or a job. */
-    public static BookService near(Optional<Path> book, Path tree) throws IOException {
+    /**
+     * The nearest {@code price-book.json} to a folder or a job, else to the working folder: there or in a folder above.
+     *
+     * @throws IOException if there is none
+     */
+    public static BookService near(Path tree) throws IOException {
         Path folder = Files.isRegularFile(tree) ? tree.toAbsolutePath().getParent() : tree;
-        return at(book.or(() -> Intake.bookOf(folder)));
+        return at(Intake.bookOf(folder)
+                .or(() -> Intake.bookOf(Path.of("")))
+                .orElseThrow(
+                        () -> new IOException("no price-book.json here or in a folder above; name it with --book")));
     }
 
     /** A desk of the same book that tells what would move, or what is wrong, and writes nothing. */
@@ -68,23 +67,44 @@ public final class BookService {
     }
 
     /** The items as a table, of the sections and codes that match; retired ones only where they are asked for. */
-    public Reply list(Optional<String> section, boolean retired, Optional<LocalDate> on) throws IOException {
-        return table(
-                on,
-                item -> (retired || item.retired().isEmpty())
-                        && section.filter(
-                                        wanted -> !wanted.equals(item.section().label()))
-                                .isEmpty());
+    public Reply list(Wanted wanted) throws IOException {
+        return table(wanted.on().map(draft()::asOf).orElse(draft()), wanted::isMet);
+    }
+
+    /**
+     * Which items are listed.
+     *
+     * @param section only of this section; empty for all
+     * @param retired those that were given up as well
+     * @param on as the book stood on that day; empty for today
+     */
+    public record Wanted(Optional<String> section, boolean retired, Optional<LocalDate> on) {
+        /** What can be priced today. */
+        public static final Wanted CURRENT = new Wanted(Optional.empty(), false, Optional.empty());
+
+        private boolean isMet(LineItem item) {
+            return (retired || item.retired().isEmpty())
+                    && section.filter(label -> !label.equals(item.section().label()))
+                            .isEmpty();
+        }
     }
 
     /** The items in which every word occurs: in code, names, notes or source, in whatever case. */
     public Reply find(List<String> words) throws IOException {
-        return table(Optional.empty(), item -> BookText.holds(item, words));
+        return table(draft(), item -> BookText.holds(item, words));
     }
 
-    /** Everything that the book says of an item, with its history, today or at the end of another day. */
-    public Reply show(String code, Optional<LocalDate> on) throws IOException {
-        BookDraft book = on.map(draft()::asOf).orElse(draft());
+    /** Everything that the book says of an item today, with its history. */
+    public Reply show(String code) throws IOException {
+        return show(code, draft());
+    }
+
+    /** The same at the end of another day. */
+    public Reply show(String code, LocalDate on) throws IOException {
+        return show(code, draft().asOf(on));
+    }
+
+    private Reply show(String code, BookDraft book) throws IOException {
         Optional<Entries> item = item(book, code);
         return item.isPresent()
                 ? Reply.done(BookText.of(item.get(), book.item(code).isEmpty()))
@@ -111,22 +131,28 @@ public final class BookService {
         return written(own.changed(code, BookText.sourced(values, on, reason), on, reason), book, code);
     }
 
-    /** Adds an item: a new one, or one that starts as another and differs in some values. */
-    public Reply add(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
-            throws IOException {
-        return alone(() -> added(code, like, values, on, reason));
+    /** Adds an item. */
+    public Reply add(String code, Map<String, String> values, LocalDate on, String reason) throws IOException {
+        return alone(() -> added(code, Entries.NONE, values, on, reason));
     }
 
-    private Reply added(String code, Optional<String> like, Map<String, String> values, LocalDate on, String reason)
+    /** Adds an item that starts as another and differs in some values. */
+    public Reply addLike(String like, String code, Map<String, String> values, LocalDate on, String reason)
+            throws IOException {
+        return alone(() -> {
+            Optional<Entries> base = item(draft(), like);
+            return base.isPresent()
+                    ? added(code, base.get(), values, on, reason)
+                    : Reply.refused(List.of(unknown(like)));
+        });
+    }
+
+    private Reply added(String code, Entries base, Map<String, String> values, LocalDate on, String reason)
             throws IOException {
         BookDraft book = draft();
         if (item(book, code).isPresent()) {
             return Reply.refused(List.of(
                     fault("the code " + code + ", which the book has", "a new code", "use: book change " + code)));
-        }
-        Optional<Entries> base = like.flatMap(other -> item(book, other));
-        if (like.isPresent() && base.isEmpty()) {
-            return Reply.refused(List.of(unknown(like.get())));
         }
         Map<String, String> all = new LinkedHashMap<>(Map.of("code", code));
         all.putAll(BookText.sourced(values, on, reason));
@@ -148,8 +174,8 @@ public final class BookService {
         return written(own.retired(code, on, reason), book, code);
     }
 
-    private Reply table(Optional<LocalDate> on, Predicate<LineItem> wanted) throws IOException {
-        ReadBook read = read(on.map(draft()::asOf).orElse(draft()));
+    private Reply table(BookDraft draft, Predicate<LineItem> wanted) throws IOException {
+        ReadBook read = read(draft);
         if (!read.faults().isEmpty() || read.book().isEmpty()) {
             return Reply.refused(read.faults());
         }

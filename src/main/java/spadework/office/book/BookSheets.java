@@ -59,20 +59,25 @@ public final class BookSheets {
                 .orElse(List.of());
     }
 
+    /**
+     * A file with prices.
+     *
+     * @param map for a supplier's list, the map of its columns; without it the file is an exported workbook
+     */
+    public record PriceFile(Path file, Optional<Path> map) {}
+
     /** When, why, and whether it is written. */
     public record Saving(LocalDate on, String reason, boolean save) {}
 
     /**
      * Takes changed cells over. All faults are told at once, and with one of them nothing is written.
-     *
-     * @param map for a supplier's list, the map of its columns; without it the file is an exported workbook
      */
-    public Reply take(Path file, Optional<Path> map, Saving saving) throws IOException {
-        return saving.save() ? desk.alone(() -> taken(file, map, saving)) : taken(file, map, saving);
+    public Reply take(PriceFile from, Saving saving) throws IOException {
+        return saving.save() ? desk.alone(() -> taken(from, saving)) : taken(from, saving);
     }
 
-    private Reply taken(Path file, Optional<Path> map, Saving saving) throws IOException {
-        Reply cells = cells(file, map, saving);
+    private Reply taken(PriceFile from, Saving saving) throws IOException {
+        Reply cells = cells(from, saving);
         if (!cells.done()) {
             return cells;
         }
@@ -87,9 +92,10 @@ public final class BookSheets {
     }
 
     /** The same, told as the changed cells alone. */
-    public Reply cells(Path file, Optional<Path> map, Saving saving) throws IOException {
+    public Reply cells(PriceFile from, Saving saving) throws IOException {
         ReadBook read = desk.read();
-        Optional<ReadMap> mapped = map.map(Intake::readSupplierMap);
+        Path file = from.file();
+        Optional<ReadMap> mapped = from.map().map(Intake::readSupplierMap);
         List<Fault> before = new ArrayList<>(read.faults());
         mapped.ifPresent(one -> before.addAll(one.faults()));
         if (!before.isEmpty()) {
@@ -99,7 +105,7 @@ public final class BookSheets {
         String shown = file.toString();
         Optional<String> sheet =
                 mapped.isPresent() ? mapped.get().map().orElseThrow().sheet() : Optional.of(PriceWorkbook.PRICES);
-        Optional<Grid> grid = grid(file, sheet);
+        Optional<Grid> grid = sheet.isPresent() ? grid(file, sheet.get()) : firstGrid(file);
         if (grid.isEmpty()) {
             return Reply.refused(List.of(new Fault(
                     Place.ofFile(shown),
@@ -111,7 +117,7 @@ public final class BookSheets {
             return taken(
                     SupplierChanges.of(shown, grid.get(), mapped.get().map().orElseThrow(), book), saving);
         }
-        Optional<Grid> exported = grid(file, Optional.of(PriceWorkbook.EXPORTED));
+        Optional<Grid> exported = grid(file, PriceWorkbook.EXPORTED);
         if (exported.isEmpty()) {
             return Reply.refused(List.of(new Fault(
                     Place.ofFile(shown),
@@ -122,14 +128,27 @@ public final class BookSheets {
         return taken(SheetChanges.of(shown, grid.get(), exported.get(), book), saving);
     }
 
-    private static Optional<Grid> grid(Path file, Optional<String> sheet) throws IOException {
+    private static Optional<Grid> firstGrid(Path file) throws IOException {
+        return grid(file, Tables::workbook);
+    }
+
+    private static Optional<Grid> grid(Path file, String sheet) throws IOException {
+        return grid(file, bytes -> Tables.workbook(bytes, sheet));
+    }
+
+    /** Reads a sheet out of a workbook's bytes. */
+    private interface SheetReader {
+        Optional<Grid> read(byte[] workbook) throws IOException;
+    }
+
+    private static Optional<Grid> grid(Path file, SheetReader workbook) throws IOException {
         byte[] bytes;
         try (InputStream in = Files.newInputStream(file)) {
             bytes = in.readNBytes(Tables.LARGEST + 1);
         }
         boolean csv = file.toString().toLowerCase(Locale.ROOT).endsWith(".csv");
         try {
-            return csv ? Optional.of(Tables.csv(bytes)) : Tables.workbook(bytes, sheet);
+            return csv ? Optional.of(Tables.csv(bytes)) : workbook.read(bytes);
         } catch (IOException unreadable) {
             throw new IOException(file + ": " + Reason.of(unreadable), unreadable);
         }

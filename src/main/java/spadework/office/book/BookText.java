@@ -7,7 +7,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -99,9 +98,8 @@ public final class BookText {
     }
 
     /** An item made of another's values and of those that are typed. */
-    static Entries item(Optional<Entries> base, Map<String, String> values) {
-        BookDraft book =
-                new BookDraft(Draft.read("{}", Outline.book()).orElseThrow()).with(base.orElse(new Entries(Map.of())));
+    static Entries item(Entries base, Map<String, String> values) {
+        BookDraft book = new BookDraft(Draft.read("{}", Outline.book()).orElseThrow()).with(base);
         Draft draft = book.draft().without("/items/0/history").without("/items/0/retired");
         for (Map.Entry<String, String> value : values.entrySet()) {
             draft = draft.typed("/items/0/" + value.getKey(), value.getValue());

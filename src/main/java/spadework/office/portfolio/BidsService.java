@@ -14,6 +14,7 @@ import java.util.stream.Collectors;
 import spadework.bids.BidRow;
 import spadework.bids.BidWords;
 import spadework.bids.Standing;
+import spadework.bids.StandingBid;
 import spadework.bids.Use;
 import spadework.listing.BidsListing;
 import spadework.office.files.FileName;
@@ -38,9 +39,26 @@ public final class BidsService {
         }
     }
 
+    /**
+     * Which bids are looked for.
+     *
+     * @param standing where they stand; empty for wherever
+     * @param words all of which occur in the bid; none for any
+     */
+    public record Wanted(Optional<Standing> standing, List<String> words) {
+        public static final Wanted ALL = new Wanted(Optional.empty(), List.of());
+
+        public Wanted {
+            words = List.copyOf(words);
+        }
+
+        private boolean isMet(StandingBid bid) {
+            return standing.filter(wanted -> wanted != bid.standing()).isEmpty() && BidWords.holds(bid, words);
+        }
+    }
+
     /** The bids of {@link #list} as rows. */
-    public static Found<BidRow> rows(Path tree, LocalDate on, Optional<Standing> standing, List<String> words)
-            throws IOException {
+    public static Found<BidRow> rows(Path tree, LocalDate on, Wanted wanted) throws IOException {
         BidReader reader = new BidReader();
         List<BidReader.ReadBid<Drawn>> read = JobTree.each(
                 tree,
@@ -48,9 +66,7 @@ public final class BidsService {
                         file,
                         bid -> new Drawn(
                                 bid.job().number(),
-                                standing.filter(wanted -> wanted != bid.standing())
-                                                        .isEmpty()
-                                                && BidWords.holds(bid, words)
+                                wanted.isMet(bid)
                                         ? Optional.of(BidRow.of(bid, on, file.toString()))
                                         : Optional.empty())));
         List<String> wrong = new ArrayList<>(unread(read));
@@ -102,9 +118,8 @@ public final class BidsService {
      * @param standing only those that stand so
      * @param words only those in which every word occurs
      */
-    public static Reply list(Path tree, LocalDate on, Optional<Standing> standing, List<String> words, boolean json)
-            throws IOException {
-        Found<BidRow> found = rows(tree, on, standing, words);
+    public static Reply list(Path tree, LocalDate on, Wanted wanted, boolean json) throws IOException {
+        Found<BidRow> found = rows(tree, on, wanted);
         List<String> out = json
                 ? List.of(BidsListing.of(on, found.rows()))
                 : TextColumns.of(found.rows().stream().map(row -> row(row, on)).toList());

@@ -26,6 +26,7 @@ import spadework.office.PaperPrinter;
 import spadework.office.book.BookService;
 import spadework.office.files.JobTree;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.office.reply.TextColumns;
 import spadework.paperwork.cost.FeedbackPaper;
 import spadework.press.page.PageInfo;
@@ -110,7 +111,7 @@ public final class FeedbackService {
     }
 
     /** Writes the feedback as PDF and XLSX. */
-    public Reply print(Path folder, LocalDate on, Optional<Path> templates) throws IOException {
+    public Reply print(Path folder, LocalDate on, TemplateFolder own) throws IOException {
         Heard heard = hear();
         if (heard.season.jobs().isEmpty()) {
             return Reply.refused(List.of(nothing())).andWrong(heard.wrong);
@@ -119,7 +120,7 @@ public final class FeedbackService {
                 book.read().company().orElseThrow(() -> new IOException("no company.json beside " + book.file()));
         Map<String, Object> model =
                 Map.of("sheet", FeedbackPaper.of(company, heard.season, suggestions(heard.season), on));
-        Templates words = templates.map(Templates::with).orElseGet(Templates::bundled);
+        Templates words = own.templates();
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(
                 FILE + ".pdf",

@@ -130,9 +130,13 @@ public final class RepriceService {
 
     private Reply savedAlone(Path file, Dates dates, List<String> out) throws IOException {
         JobText text = JobText.of(Snapshot.of(file).text().orElseThrow(() -> new NoSuchFileException(file.toString())))
-                .with("/issued", dates.issued().toString())
-                .with("/schedule/earliestStart", dates.start().map(LocalDate::toString))
-                .with("/schedule/latestFinish", dates.finish().map(LocalDate::toString));
+                .with("/issued", dates.issued().toString());
+        if (dates.start().isPresent()) {
+            text = text.with("/schedule/earliestStart", dates.start().get().toString());
+        }
+        if (dates.finish().isPresent()) {
+            text = text.with("/schedule/latestFinish", dates.finish().get().toString());
+        }
         Reading reading = intake.read(text.text(), file);
         if (reading instanceof Refused refused) {
             List<String> wrong = new ArrayList<>(List.of(NEEDS_DAYS));

@@ -115,7 +115,9 @@ public final class JobRecords {
         for (Entry entry : entries) {
             if (entry.event() == Event.CHANGE_ORDER_ACCEPTED && entry.number().isPresent()) {
                 Optional<Dollars> after = entry.fact(SealedFigures.TOTAL).map(Dollars::of);
-                Optional<Sum> sum = change(entry, standing, after);
+                Optional<Dollars> before = standing;
+                Optional<Sum> sum = change(entry)
+                        .or(() -> before.flatMap(was -> after.map(is -> new Sum(is.minus(was), Dollars.ZERO))));
                 sum.ifPresent(added -> changes.put(entry.number().get().count(), added));
                 standing = after.isPresent() ? after : standing;
             }
@@ -124,17 +126,14 @@ public final class JobRecords {
     }
 
     /**
-     * Lines from before each change had its own figures say what the contract came to; the step between is the change.
+     * The change's own figures. Lines from before it had any say what the contract came to; the step between is then
+     * the change.
      */
-    private static Optional<Sum> change(Entry entry, Optional<Dollars> before, Optional<Dollars> after) {
-        Optional<Dollars> price = entry.fact(CHANGE_PRICE).map(Dollars::of);
-        if (price.isPresent()) {
-            return price.map(known ->
-                    new Sum(known, entry.fact(CHANGE_TAX).map(Dollars::of).orElse(Dollars.ZERO)));
-        }
-        return before.isPresent() && after.isPresent()
-                ? Optional.of(new Sum(after.get().minus(before.get()), Dollars.ZERO))
-                : Optional.empty();
+    private static Optional<Sum> change(Entry entry) {
+        return entry.fact(CHANGE_PRICE)
+                .map(Dollars::of)
+                .map(price ->
+                        new Sum(price, entry.fact(CHANGE_TAX).map(Dollars::of).orElse(Dollars.ZERO)));
     }
 
     /** The signatures that came in on a paper, while others were missing. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import spadework.job.Signing;
 import spadework.law.Cancellation;
 import spadework.law.Deadline;
+import spadework.law.StateRules;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PrintedDates;
 
@@ -29,19 +30,21 @@ public final class CancelRights {
         Optional<Integer> dated = signing.sale()
                 .on()
                 .flatMap(on -> Cancellation.of(
-                                on,
-                                signing.sale().received(),
-                                dossier.law().state(),
-                                signing.sale().oldestAge())
+                                new Cancellation.Signed(
+                                        on,
+                                        signing.sale().received(),
+                                        signing.sale().oldestAge()),
+                                dossier.law())
                         .deadlines()
                         .stream()
                         .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
                         .map(Deadline::days));
         return dated.orElseGet(() -> dossier.law()
                 .state()
-                .map(rules -> Math.max(
+                .map(StateRules::cancel)
+                .map(rule -> Math.max(
                         Cancellation.FEDERAL_DAYS,
-                        rules.cancel().daysFor(signing.sale().oldestAge())))
+                        signing.sale().oldestAge().map(rule::daysFor).orElseGet(rule::daysForUnknownAge)))
                 .orElse(Cancellation.FEDERAL_DAYS));
     }
 }

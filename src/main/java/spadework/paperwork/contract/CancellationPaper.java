@@ -42,7 +42,7 @@ public final class CancellationPaper {
                 .or(() -> dossier.job()
                         .agreement()
                         .accepted()
-                        .map(yes -> Cancellation.of(yes.on(), dossier.law().state(), Optional.empty())
+                        .map(yes -> Cancellation.of(Cancellation.Signed.on(yes.on()), dossier.law())
                                 .lastDay()));
     }
 

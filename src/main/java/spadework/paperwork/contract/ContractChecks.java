@@ -15,9 +15,9 @@ import spadework.job.Signing;
 import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.DepositCheck;
+import spadework.law.HouseLaw;
 import spadework.law.PaymentEvent;
 import spadework.money.Dollars;
-import spadework.paperwork.HouseLaw;
 import spadework.pricing.Due;
 
 /** What there is to say about the contract, to the contractor only: its deposit, its contents, its signing. */
@@ -43,7 +43,7 @@ public final class ContractChecks {
         Optional<Signing> signing = job.agreement().signing();
         Dollars price = contract.contracted().total();
         Dollars special = signing.flatMap(one -> one.financing().specialOrder()).orElse(Dollars.ZERO);
-        List<Finding> found = new ArrayList<>(DepositCheck.of(state, law.state(), price, deposit, special));
+        List<Finding> found = new ArrayList<>(DepositCheck.of(state, law, price, deposit, special));
         found.addAll(PaymentChecks.of(job.payments(), contract.payments(), state, law));
         found.addAll(PaymentChecks.received(job.agreement(), contract.payments(), state));
         if (signing.isEmpty()) {
@@ -51,9 +51,8 @@ public final class ContractChecks {
             return found;
         }
         boolean secured = signing.get().financing().lienOnHome();
-        Set<Content> holds = ContractContents.of(
-                job, company, signing.get(), ContentsCheck.due(law.federal(), law.state(), price, secured));
-        found.addAll(ContentsCheck.of(state, law.federal(), law.state(), holds, price, secured));
+        Set<Content> holds = ContractContents.of(job, company, signing.get(), ContentsCheck.due(law, price, secured));
+        found.addAll(ContentsCheck.of(state, law, holds, price, secured));
         found.addAll(signing(state, signing.get()));
         found.addAll(SigningChecks.of(job, law));
         found.addAll(license(state, company, law));

@@ -30,12 +30,7 @@ public final class ContractNotices {
                 .signing()
                 .map(one -> one.financing().lienOnHome())
                 .orElse(false);
-        return ContentsCheck.due(
-                        dossier.law().federal(),
-                        dossier.law().state(),
-                        dossier.contract().contracted().total(),
-                        secured)
-                .stream()
+        return ContentsCheck.due(dossier.law(), dossier.contract().contracted().total(), secured).stream()
                 .map(ContractNotices::text)
                 .toList();
     }

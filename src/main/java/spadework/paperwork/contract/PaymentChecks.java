@@ -12,10 +12,10 @@ import spadework.job.Agreement;
 import spadework.job.AsBuilt;
 import spadework.job.Payment;
 import spadework.job.Received;
+import spadework.law.HouseLaw;
 import spadework.law.PaymentEvent;
 import spadework.measure.Percent;
 import spadework.money.Dollars;
-import spadework.paperwork.HouseLaw;
 import spadework.pricing.Due;
 
 /** Whether each payment waits for work that is done, and, where a state asks for it, for enough of it. */

@@ -18,7 +18,7 @@ import spadework.job.Sale;
 import spadework.job.Signature;
 import spadework.job.Signing;
 import spadework.law.Cancellation;
-import spadework.paperwork.HouseLaw;
+import spadework.law.HouseLaw;
 import spadework.paperwork.PrintedDates;
 
 /** Whether the right people signed, in the right way, and whether anything happened before it might. */
@@ -46,7 +46,7 @@ public final class SigningChecks {
     /** The last day to cancel: of all rules the latest. Empty while the day of signing is open. */
     static Optional<LocalDate> lastDay(Sale sale, HouseLaw law) {
         return sale.on()
-                .map(on -> Cancellation.of(on, sale.received(), law.state(), sale.oldestAge())
+                .map(on -> Cancellation.of(new Cancellation.Signed(on, sale.received(), sale.oldestAge()), law)
                         .lastDay());
     }
 

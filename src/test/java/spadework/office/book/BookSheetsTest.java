@@ -52,11 +52,13 @@ class BookSheetsTest {
     }
 
     private BookSheets sheets() throws IOException {
-        return new BookSheets(BookService.at(Optional.of(book)));
+        return new BookSheets(BookService.at(book));
     }
 
     private Reply take(boolean save) throws IOException {
-        return sheets().take(sheet, Optional.empty(), new BookSheets.Saving(SEPTEMBER, "September round", save));
+        return sheets().take(
+                        new BookSheets.PriceFile(sheet, Optional.empty()),
+                        new BookSheets.Saving(SEPTEMBER, "September round", save));
     }
 
     private void edit(Consumer<Workbook> change) throws IOException {
@@ -129,7 +131,7 @@ class BookSheetsTest {
     /** A workbook that was exported before a change of the book does not take that change back. */
     @Test
     void priceChangedInTheBookSinceTheExportIsNotTakenBack() throws IOException {
-        BookService desk = BookService.at(Optional.of(book));
+        BookService desk = BookService.at(book);
         desk.change("STONE-MACH", Map.of("material/cost", "$40.00"), SEPTEMBER, "meanwhile");
         edit(workbook -> cell(workbook, "DIG-MACH", PriceColumn.PER_HOUR).setCellValue(7));
         assertThat(take(true).err()).isEmpty();
@@ -292,7 +294,7 @@ class BookSheetsTest {
                 {"headRow": 2, "code": "No.", "price": "Net", "goodUntil": "Until", "items": {"Q57": "STONE-MACH"}}
                 """);
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "Quarry list, September", true);
-        Reply told = sheets().take(list, Optional.of(map), saving);
+        Reply told = sheets().take(new BookSheets.PriceFile(list, Optional.of(map)), saving);
         assertThat(told.err()).isEmpty();
         assertThat(told.out())
                 .contains("C3 STONE-MACH material/cost: $31.50 → $1033.40", "D3 STONE-MACH goodUntil: — → 2026-12-31");
@@ -303,7 +305,8 @@ class BookSheetsTest {
                 {"headRow": 2, "code": "No.", "price": "Net", "items": {"Q57": "STON", "Q99": "AC-LIFT", "Q1": "STONE-MACH"}}
                 """);
         Files.writeString(list, Files.readString(list).replace(",12,", ",twelve,"));
-        assertThat(sheets().take(list, Optional.of(map), saving).err())
+        assertThat(sheets().take(new BookSheets.PriceFile(list, Optional.of(map)), saving)
+                        .err())
                 .hasSize(3)
                 .anyMatch(line -> line.contains("A3: found the item STON"))
                 .anyMatch(line -> line.contains("C4: found \"twelve\""))
@@ -354,7 +357,9 @@ class BookSheetsTest {
     @Test
     void supplierWorkbookIsReadThroughItsMapLikeAList() throws IOException {
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "the yard's list of September", true);
-        Reply told = sheets().take(supplierWorkbook(prices -> {}), Optional.of(yardMap("List 9-26")), saving);
+        Reply told = sheets().take(
+                        new BookSheets.PriceFile(supplierWorkbook(prices -> {}), Optional.of(yardMap("List 9-26"))),
+                        saving);
         assertThat(told.err()).isEmpty();
         assertThat(told.out())
                 .containsExactly(
@@ -362,7 +367,10 @@ class BookSheetsTest {
                         "List 9-26!E5 STONE-MACH goodUntil: — → 2026-12-31",
                         "List 9-26!D7 COAT-RUB material/cost: $190.00 → $1204.50",
                         "Written to " + book + ".");
-        assertThat(sheets().take(folder.resolve("yard.xlsx"), Optional.of(yardMap("List 9-26")), saving)
+        assertThat(sheets().take(
+                                new BookSheets.PriceFile(
+                                        folder.resolve("yard.xlsx"), Optional.of(yardMap("List 9-26"))),
+                                saving)
                         .out())
                 .containsExactly("Nothing differs from the book.");
     }
@@ -377,7 +385,7 @@ class BookSheetsTest {
             again.createCell(0).setCellValue(5700);
             again.createCell(3).setCellValue(1);
         });
-        assertThat(sheets().take(faulty, Optional.of(yardMap("List 9-26")), saving)
+        assertThat(sheets().take(new BookSheets.PriceFile(faulty, Optional.of(yardMap("List 9-26"))), saving)
                         .err())
                 .hasSize(3)
                 .anyMatch(line -> line.contains("D5: found the formula =3*11.6; allowed: an amount of dollars"))
@@ -387,16 +395,17 @@ class BookSheetsTest {
             prices.getRow(4).getCell(4).setCellFormula("TODAY()");
             prices.getRow(6).getCell(3).setCellValue(12.345);
         });
-        assertThat(sheets().take(odd, Optional.of(yardMap("List 9-26")), saving).err())
+        assertThat(sheets().take(new BookSheets.PriceFile(odd, Optional.of(yardMap("List 9-26"))), saving)
+                        .err())
                 .hasSize(2)
                 .anyMatch(line -> line.contains("E5: found the formula =TODAY(); allowed: a date, or nothing"))
                 .anyMatch(line -> line.contains("D7: found \"$12.345\""));
         Path moved = supplierWorkbook(prices -> prices.getRow(2).getCell(3).setCellValue("Gross"));
-        assertThat(sheets().take(moved, Optional.of(yardMap("List 9-26")), saving)
+        assertThat(sheets().take(new BookSheets.PriceFile(moved, Optional.of(yardMap("List 9-26"))), saving)
                         .err())
                 .hasSize(1)
                 .allMatch(line -> line.contains("no column \"Net $\""));
-        assertThat(sheets().take(moved, Optional.of(yardMap("List 8-26")), saving)
+        assertThat(sheets().take(new BookSheets.PriceFile(moved, Optional.of(yardMap("List 8-26"))), saving)
                         .err())
                 .hasSize(1)
                 .allMatch(line -> line.contains("no sheet \"List 8-26\""));

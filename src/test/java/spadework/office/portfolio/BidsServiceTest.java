@@ -21,6 +21,7 @@ import spadework.bids.Standing;
 import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.paperwork.cost.AgreedMargin;
 import spadework.paperwork.cost.CostSheet;
 import spadework.paperwork.cost.CostSheetPaper;
@@ -54,9 +55,9 @@ class BidsServiceTest {
 
     @Test
     void everyBidStandsWithWhatItsOwnReadingTells() throws IOException {
-        JsonNode rows = json(BidsService.list(root, ON, Optional.empty(), List.of(), true))
-                .get("bids");
-        Office office = Office.with(Optional.empty());
+        JsonNode rows =
+                json(BidsService.list(root, ON, BidsService.Wanted.ALL, true)).get("bids");
+        Office office = Office.with(TemplateFolder.NONE);
         assertThat(rows).hasSize(jobs.size());
         for (int i = 0; i < jobs.size(); i++) {
             Bid bid = (Bid) office.bid(jobs.get(i));
@@ -91,7 +92,7 @@ class BidsServiceTest {
     @Test
     void everyUseOfAnItemIsTold() throws IOException {
         JsonNode uses = json(BidsService.history("STONE-MACH", root, true)).get("uses");
-        Office office = Office.with(Optional.empty());
+        Office office = Office.with(TemplateFolder.NONE);
         List<String> expected = new ArrayList<>();
         for (Path job : jobs) {
             Bid bid = (Bid) office.bid(job);
@@ -109,13 +110,13 @@ class BidsServiceTest {
 
     @Test
     void onlyBidsWithAllWordsAreTold() throws IOException {
-        List<String> sump = BidsService.list(root, ON, Optional.empty(), List.of("SUMP"), false)
+        List<String> sump = BidsService.list(root, ON, new BidsService.Wanted(Optional.empty(), List.of("SUMP")), false)
                 .out();
         assertThat(sump).isNotEmpty().hasSizeLessThan(jobs.size());
-        assertThat(BidsService.list(root, ON, Optional.empty(), List.of("sump", "J-1"), false)
+        assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.empty(), List.of("sump", "J-1")), false)
                         .out())
                 .hasSizeLessThan(sump.size());
-        assertThat(BidsService.list(root, ON, Optional.empty(), List.of("no such word"), false)
+        assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.empty(), List.of("no such word")), false)
                         .out())
                 .isEmpty();
     }
@@ -123,12 +124,12 @@ class BidsServiceTest {
     @Test
     void onlyBidsThatStandSoAreTold() throws IOException {
         for (Standing standing : List.of(Standing.ISSUED, Standing.ACCEPTED, Standing.LOST)) {
-            assertThat(BidsService.list(root, ON, Optional.of(standing), List.of(), false)
+            assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.of(standing), List.of()), false)
                             .out())
                     .hasSize(4)
                     .allMatch(row -> row.contains(standing.name().toLowerCase(Locale.ROOT)));
         }
-        assertThat(BidsService.list(root, ON, Optional.of(Standing.ISSUED), List.of(), false)
+        assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.of(Standing.ISSUED), List.of()), false)
                         .out())
                 .allMatch(row -> row.contains("expired 2026-"));
     }
@@ -138,7 +139,7 @@ class BidsServiceTest {
         BidTree.make(other, 3);
         Path faulty = other.resolve("000/J-00001/job.json");
         Files.writeString(faulty, Files.readString(faulty).replaceFirst("\"number\"", "\"nmber\""));
-        Reply told = BidsService.list(other, ON, Optional.empty(), List.of(), false);
+        Reply told = BidsService.list(other, ON, BidsService.Wanted.ALL, false);
         assertThat(told.out()).hasSize(2);
         assertThat(told.err()).containsExactly(faulty + ": left out, 2 to fix; see: spadework check " + faulty);
         assertThat(told.done()).isFalse();

@@ -11,7 +11,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -24,6 +23,7 @@ import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
 import spadework.office.book.BookService;
 import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
 import spadework.press.VeraPdf;
 import spadework.register.Register;
 
@@ -38,7 +38,7 @@ class FeedbackServiceTest {
     @BeforeEach
     void close() throws IOException {
         Jobsite site = Jobsite.in(root);
-        Office office = Office.with(Optional.empty());
+        Office office = Office.with(TemplateFolder.NONE);
         new Issuing(office, Jobsite.TODAY).issue(site.folder());
         new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
         site.edit(job -> {
@@ -68,7 +68,7 @@ class FeedbackServiceTest {
     }
 
     private FeedbackService desk(Path tree, RateRule rule) throws IOException {
-        return new FeedbackService(tree, BookService.near(Optional.empty(), tree), rule);
+        return new FeedbackService(tree, BookService.near(tree), rule);
     }
 
     @Test
@@ -89,7 +89,7 @@ class FeedbackServiceTest {
         Reply told = desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
         assertThat(told.err()).isEmpty();
         assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labor/perHour: "));
-        Reply shown = BookService.near(Optional.empty(), root).show("DIG-MACH", Optional.empty());
+        Reply shown = BookService.near(root).show("DIG-MACH");
         assertThat(shown.out()).anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "));
         assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labor"));
         assertThat(desk(root, RateRule.MEDIAN)
@@ -109,11 +109,11 @@ class FeedbackServiceTest {
 
     @Test
     void signedPriceStaysWhenTheBookLearns() throws IOException {
-        String total = ((Bid) Office.with(Optional.empty()).bid(root.resolve("second")))
+        String total = ((Bid) Office.with(TemplateFolder.NONE).bid(root.resolve("second")))
                 .total()
                 .text();
         desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH", "STONE-MACH"), DECEMBER);
-        assertThat(((Bid) Office.with(Optional.empty()).bid(root.resolve("second")))
+        assertThat(((Bid) Office.with(TemplateFolder.NONE).bid(root.resolve("second")))
                         .total()
                         .text())
                 .isEqualTo(total);
@@ -123,13 +123,13 @@ class FeedbackServiceTest {
     void feedbackIsPrintedForASeasonAndForOneJob() throws IOException {
         for (Path tree : List.of(root, root.resolve("second"))) {
             Path out = root.resolve("out");
-            Reply told = desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
+            Reply told = desk(tree, RateRule.STEP).print(out, DECEMBER, TemplateFolder.NONE);
             assertThat(told.out())
                     .containsExactly(
                             out.resolve("feedback.pdf").toString(),
                             out.resolve("feedback.xlsx").toString());
             byte[] pdf = Files.readAllBytes(out.resolve("feedback.pdf"));
-            desk(tree, RateRule.STEP).print(out, DECEMBER, Optional.empty());
+            desk(tree, RateRule.STEP).print(out, DECEMBER, TemplateFolder.NONE);
             assertThat(Files.readAllBytes(out.resolve("feedback.pdf"))).isEqualTo(pdf);
             assertThat(VeraPdf.failedRules(pdf))
                     .as("PDF/UA-1 and PDF/A-3a, %s", tree)

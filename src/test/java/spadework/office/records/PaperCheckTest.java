@@ -9,7 +9,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -39,7 +38,7 @@ class PaperCheckTest {
         job = Files.createDirectory(root.resolve("job"));
         Register register = Register.of(job);
         issue(register, "first");
-        register.append(PageFixtures.INFO.issued(), Event.NOTE, Optional.empty(), Map.of("text", "seen"));
+        register.append(PageFixtures.INFO.issued(), Event.NOTE, Map.of("text", "seen"));
         issue(register, "second");
         paper = Files.copy(job.resolve("for-the-homeowner/2026-014-P2-proposal.pdf"), root.resolve("mailed.pdf"));
         issue(register, "third");
@@ -82,7 +81,7 @@ class PaperCheckTest {
         Path anew = Files.createDirectory(root.resolve("anew"));
         Register register = Register.of(anew);
         issue(register, "other");
-        register.append(PageFixtures.INFO.issued(), Event.NOTE, Optional.empty(), Map.of("text", "other"));
+        register.append(PageFixtures.INFO.issued(), Event.NOTE, Map.of("text", "other"));
         issue(register, "other");
         assertThat(register.check().faults()).isEmpty();
         job = anew;

@@ -74,9 +74,11 @@ class ContractPaperTest {
         PrintedType type = PrintedType.of(pdf);
 
         assertThat(PrintedDates.words(Cancellation.of(
-                                LocalDate.parse(ContractJobs.SIGNED),
-                                StateRuleBook.bundled().find(state),
-                                Optional.ofNullable(age))
+                                new Cancellation.Signed(
+                                        LocalDate.parse(ContractJobs.SIGNED),
+                                        Optional.empty(),
+                                        Optional.ofNullable(age)),
+                                StateRuleBook.bundled().at(state))
                         .lastDay()))
                 .isEqualTo(last);
         assertThat(type.all("prior to midnight of the " + ordinal + " business day after the date of this"))

@@ -1,8 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.paperwork;
+package spadework.law;
 
 import java.util.Optional;
-import spadework.law.StateRules;
 
 /**
  * The law of contracts where the house stands.
