@@ -119,7 +119,7 @@ class ArchitectureTest {
       form.field           | finding draft form.kit form.session
       form.page            | measure money reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
-      form                 | measure finding pricebook draft press.page office.files office form.kit form.session form.library form.page form.view
+      form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form
       """;
 
