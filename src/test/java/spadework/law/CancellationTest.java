@@ -93,8 +93,8 @@ class CancellationTest {
     @Test
     void copyReceivedBeforeSigningStartsNoDays() {
         LocalDate signed = LocalDate.of(2026, 7, 1);
-        Optional<StateRules> rules = StateRuleBook.bundled().find("NJ");
-        assertThat(Cancellation.of(signed, Optional.of(signed.minusDays(7)), rules, Optional.empty()))
-                .isEqualTo(Cancellation.of(signed, Optional.empty(), rules, Optional.empty()));
+        HouseLaw law = StateRuleBook.bundled().at("NJ");
+        assertThat(Cancellation.of(new Cancellation.Signed(signed, Optional.of(signed.minusDays(7)), Optional.empty()), law))
+                .isEqualTo(Cancellation.of(new Cancellation.Signed(signed, Optional.empty(), Optional.empty()), law));
     }
 }
