@@ -94,7 +94,8 @@ class CancellationTest {
     void copyReceivedBeforeSigningStartsNoDays() {
         LocalDate signed = LocalDate.of(2026, 7, 1);
         HouseLaw law = StateRuleBook.bundled().at("NJ");
-        assertThat(Cancellation.of(new Cancellation.Signed(signed, Optional.of(signed.minusDays(7)), Optional.empty()), law))
+        assertThat(Cancellation.of(
+                        new Cancellation.Signed(signed, Optional.of(signed.minusDays(7)), Optional.empty()), law))
                 .isEqualTo(Cancellation.of(new Cancellation.Signed(signed, Optional.empty(), Optional.empty()), law));
     }
 }

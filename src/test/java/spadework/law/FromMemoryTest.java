@@ -51,7 +51,12 @@ class FromMemoryTest {
 
     private static List<Finding> found(StateRules rules) {
         StateRules federal = rules("R", Optional.empty());
-        return ContentsCheck.of("ZZ", new HouseLaw(federal, Optional.of(rules)), EnumSet.allOf(Content.class), Dollars.of("9000.00"), false)
+        return ContentsCheck.of(
+                        "ZZ",
+                        new HouseLaw(federal, Optional.of(rules)),
+                        EnumSet.allOf(Content.class),
+                        Dollars.of("9000.00"),
+                        false)
                 .stream()
                 .filter(finding -> finding.id().equals("rules-from-memory"))
                 .toList();
