@@ -84,7 +84,8 @@ public final class Profile {
             Station a = stations.get(i - 1);
             Station b = stations.get(i);
             boolean known = level.apply(a).isPresent() && level.apply(b).isPresent();
-            if (feet <= b.at().feet() + SAME_PLACE && known && b.at().compareTo(a.at()) > 0) {
+            boolean holds = a.at().feet() - SAME_PLACE <= feet && feet <= b.at().feet() + SAME_PLACE;
+            if (holds && known && b.at().compareTo(a.at()) > 0) {
                 double share = (feet - a.at().feet()) / (b.at().feet() - a.at().feet());
                 double low = level.apply(a).get().feet();
                 return Optional.of(Length.ofFeet(low + (level.apply(b).get().feet() - low) * share));

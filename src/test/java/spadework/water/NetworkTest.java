@@ -104,6 +104,54 @@ class NetworkTest {
                 .isEmpty();
     }
 
+    /** The same at its end: ground 96.80, wall 5 ft and footing of 8 in; unknown where nobody took the level. */
+    @Test
+    void footingsBottomAtTheEnd() {
+        Job job = new WaterJob().drainGrade(97.5, 96.8).build();
+        FootingBottom bottom = FootingBottom.of(job, job.water().drains().get(0));
+        assertThat(bottom.end().orElseThrow().number()).isCloseTo(96.8 - 5 - 8.0 / 12, within(1e-9));
+        Job unknown = new WaterJob().drainGrade(97.5, null).build();
+        FootingBottom half = FootingBottom.of(unknown, unknown.water().drains().get(0));
+        assertThat(half.end()).isEmpty();
+        assertThat(half.start()).isPresent();
+    }
+
+    /** Cover at the end: 92.00 over an invert at 91.50 lies 0.50 ft less half of inside and outside over it. */
+    @Test
+    void coverAtTheEnd() {
+        Reach main = only(network(new WaterJob()), "M1");
+        assertThat(main.cover().end().orElseThrow().number())
+                .isCloseTo(92 - 91.5 - (3.975 + 4.215) / 24, within(1e-9));
+        assertThat(only(network(new WaterJob().main(40, null, 91.5)), "M1")
+                        .cover()
+                        .start())
+                .isEmpty();
+    }
+
+    /** A pipe without length has no slope. */
+    @Test
+    void pipeWithoutLengthHasNoFall() {
+        assertThat(only(network(new WaterJob().main(0, 92.2, 91.5)), "M1").fall())
+                .isEmpty();
+    }
+
+    /** A level pipe carries nothing by its own fall. */
+    @Test
+    void levelPipeHasNoCapacity() {
+        Reach main = only(network(new WaterJob().main(40, 92.0, 92.0)), "M1");
+        assertThat(main.fall().orElseThrow().drop().number()).isZero();
+        assertThat(main.flow().full()).isEmpty();
+    }
+
+    /** The share of a pipe that is used is its inflow over what it carries full. */
+    @Test
+    void shareOfTheCapacity() {
+        Reach main = only(network(new WaterJob()), "M1");
+        double inflow = main.flow().inflow().orElseThrow().high().number();
+        double full = main.flow().full().orElseThrow().gpm().number();
+        assertThat(main.flow().share().orElseThrow().number()).isCloseTo(inflow / full * 100, within(1e-9));
+    }
+
     @Test
     void inflowAddsUpAlongTheNetwork() {
         Network network = network(new WaterJob()

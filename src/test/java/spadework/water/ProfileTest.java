@@ -104,4 +104,30 @@ class ProfileTest {
         assertThat(feet(Profile.withJoint(line, 20, Joint.BEND).get(3).invert()))
                 .isCloseTo(3, within(1e-9));
     }
+
+    /** The end of the line is a place on it, and a place a hair beside a station is that station. */
+    @Test
+    void placesAtTheEndAndAHairBeside() {
+        List<Station> line = List.of(at(0, 5.0, 9.0), at(20, 4.0, 8.0), at(40, 3.0, 7.0));
+        assertThat(feet(Profile.upTo(line, 40).get(2).ground())).isCloseTo(7, within(1e-9));
+        for (double hair : List.of(-5e-7, 5e-7)) {
+            List<Station> with = Profile.withJoint(line, 20 + hair, Joint.BEND);
+            assertThat(with).hasSize(3);
+            assertThat(with.get(1).joints()).containsExactly(Joint.BEND);
+            assertThat(Profile.upTo(line, 20 + hair)).hasSize(2);
+        }
+        assertThat(Profile.withJoint(line, 20.001, Joint.BEND)).hasSize(4);
+        assertThat(Profile.upTo(line, 20.001)).hasSize(3);
+    }
+
+    /** Two stations at one place hold no stretch; a level is not drawn on beyond the stretch that knows it. */
+    @Test
+    void unknownStretchGivesNoLevel() {
+        List<Station> line = List.of(at(0, 5.0, null), at(10, 4.0, 6.0), at(10, 4.0, 20.0), at(30, 2.0, 10.0));
+        assertThat(Profile.upTo(line, 5).get(1).ground()).isEmpty();
+        assertThat(feet(Profile.upTo(line, 10).get(1).ground())).isCloseTo(20, within(1e-9));
+        List<Station> unknownEnd = List.of(at(0, 5.0, 9.0), at(10, 4.0, 6.0), at(30, 2.0, null));
+        assertThat(Profile.upTo(unknownEnd, 20).get(2).ground()).isEmpty();
+        assertThat(feet(Profile.upTo(unknownEnd, 10).get(1).ground())).isCloseTo(6, within(1e-9));
+    }
 }
