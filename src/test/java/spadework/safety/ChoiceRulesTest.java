@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Severity;
 import spadework.job.WaterJob;
 import spadework.pricebook.Books;
 import spadework.water.Network;
@@ -75,5 +76,21 @@ class ChoiceRulesTest {
                 .isEmpty();
         assertThat(Checked.ids(new WaterJob().drain(92.6, null).candidate("P1", 20, 90.0)))
                 .contains("levels-unmeasured");
+    }
+
+    /** 60 ft at 1/8 in are 7½ in; 92.20 less 6 in over a place at 90.70 leave 1 ft. */
+    @Test
+    void placeIsToldWithItsFigures() {
+        assertThat(Checked.only(new WaterJob().candidate("P1", 60, 90.7), "candidate-falls"))
+                .satisfies(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.ADVISE);
+                    assertThat(f.values())
+                            .containsEntry("what", "ditch")
+                            .containsEntry("level", "90.70 ft")
+                            .containsEntry("distance", "60 ft")
+                            .containsEntry("available", "1 ft")
+                            .containsEntry("needed", "7½ in")
+                            .containsEntry("permission", "no permission named");
+                });
     }
 }

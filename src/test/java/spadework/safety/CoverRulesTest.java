@@ -51,4 +51,22 @@ class CoverRulesTest {
                         .about())
                 .isEqualTo("R1");
     }
+
+    /** Ground 93.00 over a pipe whose top lies at 92.541: 5½ in of soil, and 6½ in more are asked for. */
+    @Test
+    void thinCoverTellsWhatItLacks() {
+        assertThat(Checked.only(new WaterJob().mainGrade(93.0, 92.0), "cover-thin"))
+                .satisfies(f -> assertThat(f.values())
+                        .containsEntry("cover", "5½ in")
+                        .containsEntry("least", "1 ft")
+                        .containsEntry("more", "6½ in"));
+    }
+
+    /** Of two thin ends one is told, of a drain none: it lies under the stone of the wall. */
+    @Test
+    void onceForARun() {
+        WaterJob job = new WaterJob().outlet(OutletKind.APPROVED_STORM, 91.0, 90.5).mainGrade(92.7, 92.0);
+        assertThat(Checked.only(job, "cover-thin").about()).isEqualTo("M1");
+        assertThat(Checked.ids(new WaterJob().drainGrade(92.6, 92.6))).doesNotContain("cover-thin");
+    }
 }

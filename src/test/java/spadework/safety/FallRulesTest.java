@@ -137,4 +137,86 @@ class FallRulesTest {
         assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.0), "too-flat")))
                 .contains("4 in more fall", "91.70 ft", "0.42%", "1.04%");
     }
+
+    /** A tee in the middle whose ends are known lacks its own level alone; where an end is missing, the end is asked. */
+    @ParameterizedTest(name = "from {0} to {1}: {2}")
+    @CsvSource({"92.6, 92.6, tee-unmeasured", "92.6, , levels-unmeasured", ", 92.6, levels-unmeasured"})
+    void levelThatIsMissingIsTheOneThatIsAsked(Double start, Double end, String expected) {
+        List<Finding> found = Checked.findings(
+                        new WaterJob().drain(start, end).teeInMiddle(null).build())
+                .stream()
+                .filter(f -> f.id().endsWith("-unmeasured") && f.about().startsWith("D1"))
+                .toList();
+        assertThat(found).extracting(Finding::id).containsExactly(expected, expected);
+        assertThat(found).extracting(Finding::about).containsExactly("D1/1", "D1/2");
+    }
+
+    /** With its tee known and an end missing, only the side of that end is unmeasured. */
+    @Test
+    void otherSideOfTheTeeIsMeasured() {
+        List<Finding> found = Checked.findings(
+                new WaterJob().drain(null, 92.6).teeInMiddle(92.2).build());
+        assertThat(found)
+                .filteredOn(f -> f.id().equals("levels-unmeasured"))
+                .extracting(Finding::about)
+                .containsExactly("D1/1");
+        assertThat(found).noneMatch(f -> f.id().equals("tee-unmeasured"));
+    }
+
+    @Test
+    void sourceOfAMissingLevelIsThatOfItsPipe() {
+        assertThat(Checked.only(new WaterJob().drain(92.6, null), "levels-unmeasured")
+                        .citation())
+                .startsWith("IRC R405.1");
+        assertThat(Checked.only(new WaterJob().main(40, 92.2, null), "levels-unmeasured")
+                        .citation())
+                .startsWith("IPC 704.1");
+    }
+
+    /** 40 ft at 0.5% want 0.2 ft: with 0.1 ft the drain lacks 1½ in, its low end belongs at 92.10 ft or deeper. */
+    @Test
+    void flatDrainTellsWhatItLacks() {
+        assertThat(Checked.only(new WaterJob().drain(92.3, 92.2), "drain-flat").values())
+                .containsEntry("slope", "0.25%")
+                .containsEntry("least", "0.50%")
+                .containsEntry("fall", "1 in")
+                .containsEntry("length", "40 ft")
+                .containsEntry("more", "1½ in")
+                .containsEntry("low", "92.10 ft");
+        assertThat(Checked.only(new WaterJob().drain(92.5, 92.2), "drain-under-target")
+                        .values())
+                .containsEntry("least", "1.00%")
+                .containsEntry("low", "92.10 ft");
+    }
+
+    /** A drain laid backward belongs 0.2 ft under its high end, by the floor of 0.5%. */
+    @Test
+    void backwardDrainTellsItsLevels() {
+        assertThat(Checked.only(new WaterJob().drain(92.2, 92.4).main(40, 92.2, 91.5), "back-pitch")
+                        .values())
+                .containsEntry("start", "92.20 ft")
+                .containsEntry("end", "92.40 ft")
+                .containsEntry("low", "92.00 ft");
+    }
+
+    /** Water that comes out at 92.20 cannot enter at 92.50. */
+    @Test
+    void stepIsToldWithBothPipes() {
+        assertThat(Checked.only(new WaterJob().main(40, 92.5, 91.5), "joins-uphill"))
+                .satisfies(f -> {
+                    assertThat(f.severity()).isEqualTo(Severity.STOP);
+                    assertThat(f.about()).isEqualTo("M1");
+                    assertThat(f.values())
+                            .containsEntry("above", "D1")
+                            .containsEntry("out", "92.20 ft")
+                            .containsEntry("in", "92.50 ft")
+                            .containsEntry("step", "4 in");
+                });
+    }
+
+    /** A pump lifts the water of a sump: its discharge pipe is not asked for a fall. */
+    @Test
+    void dischargePipeNeedsNoFall() {
+        assertThat(fall(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0))).isEmpty();
+    }
 }

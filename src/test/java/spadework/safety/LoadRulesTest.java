@@ -3,11 +3,16 @@ package spadework.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Severity;
 import spadework.job.Texture;
+import spadework.finding.Finding;
+import spadework.job.Job;
+import spadework.job.Seepage;
+import spadework.job.Water;
 import spadework.job.WaterJob;
 
 /** Whether the pipes carry what flows in. */
@@ -109,5 +114,66 @@ class LoadRulesTest {
     void twoSidesOfADrainAreToldOnceAsSlow() {
         WaterJob job = new WaterJob().drain(92.4, 92.4).teeInMiddle(92.3);
         assertThat(Checked.only(job, "slow-drain").about()).isEqualTo("D1");
+    }
+
+    /** 400 sf at 3 in/h are 12.5 gpm (0.0104, H-18), 8% of what a 4 in pipe of SDR 35 carries at 2%: 154.4 gpm. */
+    @Test
+    void roofShareTellsItsFigures() {
+        WaterJob job = new WaterJob().roofLine("R1", 50, 95.0, 94.0, 98.0).downspout("DS1", 400, "R1");
+        var found = Checked.only(job, "roof-share");
+        assertThat(found.about()).isEqualTo("R1");
+        assertThat(found.values())
+                .containsEntry("flow", "12.5 gpm")
+                .containsEntry("rain", "3.0 in/h")
+                .containsEntry("source", "test")
+                .containsEntry("capacity", "154.4 gpm")
+                .containsEntry("share", "8%");
+    }
+
+    /** Tables of loam end at 0.61 in/h (H-28), those of every texture at 26.779 cm/h, 10.5 in/h (H-27). */
+    @Test
+    void freeWaterInSlowSoilTellsBothRanges() {
+        var found = Checked.only(new WaterJob().seeping(Seepage.FREE), "seepage-beyond-tables");
+        assertThat(found.values())
+                .containsEntry("texture", "loam")
+                .containsEntry("tables", "0.61 in/h")
+                .containsEntry("taken", "10.5 in/h");
+        Job job = new WaterJob().seeping(Seepage.FREE).build();
+        Water w = job.water();
+        Job undrained = job.withWater(
+                new Water(List.of(), w.mains(), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
+        assertThat(Checked.findings(undrained))
+                .extracting(Finding::id)
+                .as("no drain takes it in")
+                .doesNotContain("seepage-beyond-tables");
+    }
+
+    /** A drain at 0.5% runs at 0.98 ft/s by Manning (4 in, n 0.020): slower than 1.4 ft/s. */
+    @Test
+    void slowDrainTellsItsSpeed() {
+        var slow = Checked.only(new WaterJob().drain(92.4, 92.2), "slow-drain");
+        assertThat(slow.values()).containsEntry("speed", "0.98 ft/s").containsEntry("least", "1.4 ft/s");
+        assertThat(slow.severity()).isEqualTo(Severity.ADVISE);
+        assertThat(Checked.only(new WaterJob().soil(Texture.GRAVEL).drain(92.24, 92.2), "slow-drain")
+                        .values())
+                .containsEntry("least", "0.5 ft/s");
+    }
+
+    /** Of a drain's two sides the slower is told: 0.2 ft in 20 ft run faster than 0.05 ft. */
+    @ParameterizedTest(name = "from {0} and {1} to 92.3")
+    @CsvSource({"92.5, 92.35", "92.35, 92.5"})
+    void slowerSideIsTold(double start, double end) {
+        WaterJob sides = new WaterJob().drain(start, end).teeInMiddle(92.3).main(40, 92.2, 91.5);
+        WaterJob alone = new WaterJob().drain(92.35, 92.35).teeInMiddle(92.3).main(40, 92.2, 91.5);
+        assertThat(Checked.only(sides, "slow-drain").values())
+                .isEqualTo(Checked.only(alone, "slow-drain").values());
+    }
+
+    /** A main that carries what its drain brings is not told; a flat one that does not run has no capacity to tell. */
+    @Test
+    void mainIsToldOnlyWhereItIsTooSmall() {
+        assertThat(Checked.findings(new WaterJob().build()))
+                .noneMatch(f -> f.about().equals("M1") && f.id().endsWith("-share"));
+        assertThat(Checked.ids(new WaterJob().drain(92.6, null))).doesNotContain("seepage-share", "over-capacity");
     }
 }

@@ -3,12 +3,20 @@ package spadework.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.job.Job;
+import spadework.job.Outlet;
 import spadework.job.OutletKind;
+import spadework.job.Water;
 import spadework.job.WaterJob;
+import spadework.measure.Length;
 
 /** Whether the water gets out where it is led. */
 class OutletRulesTest {
@@ -46,5 +54,79 @@ class OutletRulesTest {
     void roofWaterHasALineOfItsOwn(String run, boolean expected) {
         WaterJob job = new WaterJob().roofLine("R1", 40, 95.0, 94.0, 98.0).downspout("DS1", 300, run);
         assertThat(Checked.ids(job).contains("roof-into-drain")).isEqualTo(expected);
+    }
+
+    private static Outlet outlet(Outlet o, Double house, Double line) {
+        return new Outlet(
+                o.label(),
+                o.kind(),
+                o.what(),
+                o.level(),
+                Optional.ofNullable(house).map(Length::ofFeet),
+                Optional.ofNullable(line).map(Length::ofFeet),
+                o.permission(),
+                o.discharge(),
+                o.waterLevel(),
+                o.pit(),
+                o.dischargeTrench());
+    }
+
+    /** 5 ft from a lot line (Warrenville IL) and 10 ft from the house (common practice, no source). */
+    @ParameterizedTest(name = "{0} ft from the house, {1} ft from the line: {2}")
+    @CsvSource({
+        "10,   5,    ",
+        "9.99, 5,    outlet-near-house",
+        ",     5,    outlet-house-unmeasured",
+        "10,   4.99, outlet-near-line",
+        "10,   ,     outlet-line-unmeasured"
+    })
+    void outletKeepsItsDistance(Double house, Double line, String expected) {
+        Job job = new WaterJob().build();
+        Water w = job.water();
+        Job moved = job.withWater(new Water(
+                w.drains(),
+                w.mains(),
+                w.roofLines(),
+                w.downspouts(),
+                List.of(outlet(w.outlets().get(0), house, line)),
+                w.candidates()));
+        assertThat(Checked.findings(moved))
+                .extracting(Finding::id)
+                .filteredOn(Set.of(
+                                "outlet-near-house",
+                                "outlet-house-unmeasured",
+                                "outlet-near-line",
+                                "outlet-line-unmeasured")
+                        ::contains)
+                .isEqualTo(expected == null ? List.of() : List.of(expected));
+    }
+
+    /** The main ends at 91.50, so water at 92.00 stands half a foot over it; a sump's basin is pumped. */
+    @Test
+    void stopNamesRunAndLevels() {
+        assertThat(Checked.only(new WaterJob().outlet(OutletKind.DAYLIGHT, 91.75, 90.0), "outlet-below-level")
+                        .values())
+                .containsEntry("run", "M1")
+                .containsEntry("end", "91.50 ft")
+                .containsEntry("level", "91.75 ft")
+                .containsEntry("below", "3 in");
+        assertThat(Checked.ids(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0)))
+                .doesNotContain("outlet-water-unmeasured", "outlet-below-level", "outlet-below-water");
+    }
+
+    /** Where nothing leaves the pipes nothing is said of sewers. */
+    @Test
+    void sewerIsToldWhereThereIsAnOutlet() {
+        Job job = new WaterJob().build();
+        Water none = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        assertThat(Checked.findings(job.withWater(none))).extracting(Finding::id).doesNotContain("never-sanitary");
+    }
+
+    /** A main whose end is not known is not held against water. */
+    @Test
+    void unknownEndDrownsInNothing() {
+        assertThat(Checked.ids(new WaterJob().main(40, 92.2, null).outlet(OutletKind.DAYLIGHT, 95.0, 95.0)))
+                .doesNotContain("outlet-below-water", "outlet-below-level")
+                .contains("levels-unmeasured");
     }
 }

@@ -8,7 +8,12 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Finding;
+import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.PitPlace;
 import spadework.job.Texture;
+import spadework.job.Water;
 import spadework.job.WaterJob;
 
 /** Basin, pump and cycle of a sump. */
@@ -102,5 +107,103 @@ class SumpRulesTest {
         assertThat(Checked.ids(job)).contains("sump-inflow-unwatched");
         assertThat(Checked.ids(job.observed(2))).doesNotContain("sump-inflow-unwatched");
         assertThat(Checked.ids(new WaterJob())).doesNotContain("sump-inflow-unwatched");
+    }
+
+    private static WaterJob sump(Double length) {
+        return new WaterJob().sump(18.0, 24.0, 8.0, length, 25.0, 12.0);
+    }
+
+    /** The discharge pipe's trench is asked for where there is a pipe. */
+    @Test
+    void trenchOfTheDischargePipe() {
+        assertThat(Checked.only(sump(40.0), "sump-discharge-trench").values()).containsEntry("length", "40 ft");
+        assertThat(Checked.ids(sump(null))).doesNotContain("sump-discharge-trench");
+        assertThat(Checked.ids(sump(0.0))).doesNotContain("sump-discharge-trench");
+    }
+
+    /** A drain is led into the pit; a pit outside the wall, or who knows where, gets a riser to grade. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource({
+        "INSIDE, ",
+        "OUTSIDE, in the yard",
+        "UNKNOWN, on a side of the wall that the job does not say"
+    })
+    void leadAndRiser(PitPlace place, String told) {
+        WaterJob job = sump(40.0).pitAt(place);
+        assertThat(Checked.ids(job)).contains("sump-lead");
+        if (told == null) {
+            assertThat(Checked.ids(job)).doesNotContain("sump-riser");
+        } else {
+            assertThat(Checked.only(job, "sump-riser").values()).containsEntry("place", told);
+        }
+    }
+
+    /** A sump that no drain runs into has no lead, and nothing is asked of the outlets that are none. */
+    @Test
+    void leadOnlyWhereADrainRunsIn() {
+        Job job = sump(40.0).build();
+        Water w = job.water();
+        Job apart = job.withWater(
+                new Water(List.of(), w.mains(), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
+        assertThat(Checked.findings(apart))
+                .extracting(Finding::id)
+                .contains("sump")
+                .doesNotContain("sump-lead", "candidates-none");
+        assertThat(Checked.ids(new WaterJob())).noneMatch(id -> id.startsWith("sump"));
+    }
+
+    /** A basin of which the job says nothing at all: least basin, no pump, place unknown. */
+    @Test
+    void sumpWithoutAPit() {
+        Job job = sump(40.0).build();
+        Water w = job.water();
+        Outlet o = w.outlets().get(0);
+        Outlet bare = new Outlet(
+                o.label(),
+                o.kind(),
+                o.what(),
+                o.level(),
+                o.fromHouse(),
+                o.fromLotLine(),
+                o.permission(),
+                o.discharge(),
+                o.waterLevel(),
+                java.util.Optional.empty(),
+                o.dischargeTrench());
+        assertThat(Checked.findings(job.withWater(new Water(
+                        w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(bare), w.candidates()))))
+                .extracting(Finding::id)
+                .contains("sump-basin-unknown", "sump-riser", "sump-head-unmeasured", "sump-inflow-unwatched")
+                .doesNotContain("sump-basin-small");
+    }
+
+    /** 18 in of basin by 12 in of drawdown hold 13.2 gal (H-40); 10 min of 25 gpm want 62.5 (H-37). Half in, half out: 2.1 min. */
+    @Test
+    void shortCycleTellsItsFigures() {
+        WaterJob job = new WaterJob().soil(Texture.SAND).sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0);
+        assertThat(Checked.only(job, "sump-cycle").values())
+                .containsEntry("storage", "13.2 gal")
+                .containsEntry("wanted", "62.5 gal")
+                .containsEntry("cycle", "2.1 min");
+    }
+
+    /** The point of the pump that is asked for, worked out above: 18.6 gpm at 9.68 ft. */
+    @Test
+    void figuresOfAFittingPump() {
+        WaterJob job = new WaterJob().soil(Texture.SAND).sump(18.0, 24.0, 8.0, 40.0, 25.0, 11.0);
+        assertThat(Checked.only(job, "sump-pump-fits").values())
+                .containsEntry("pump", "25.0 gpm")
+                .containsEntry("at", "11 ft")
+                .containsEntry("flow", "18.6 gpm")
+                .containsEntry("head", "9.7 ft");
+    }
+
+    /** Where the forecast is unknown, whatever was seen is more than any table says. */
+    @Test
+    void seenWithoutAForecast() {
+        WaterJob job = sump(40.0).rain(null).downspout("DS1", 400, "D1").observed(2);
+        assertThat(Checked.only(job, "sump-inflow-over-tables").values())
+                .containsEntry("seen", "2.0 gpm")
+                .containsEntry("high", "an unknown flow");
     }
 }
