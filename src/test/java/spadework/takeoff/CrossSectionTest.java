@@ -131,4 +131,78 @@ class CrossSectionTest {
     private static CrossSection of(Job job) {
         return CrossSection.of(job, Books.standard(), job.walls().get(0));
     }
+
+    /**
+     * The floor at 93.00, the pipe's higher invert at 92.50: the floor lies 0.50 ft over it, the pipe's wall of 0.17 in
+     * and 2 in of stone under it deeper still is the footing's bottom: 0.50 + 0.0142 + 0.1667 = 0.6808 ft.
+     */
+    @Test
+    void floorLiesOverTheFootingByThePipe() {
+        assertThat(of(Jobs.job()).floor().orElseThrow().feet()).isCloseTo(0.6808, within(0.0001));
+    }
+
+    /** Where an end of the pipe is not known nobody can place the floor. */
+    @Test
+    void withoutThePipesLevelsTheFloorIsNotPlaced() {
+        for (boolean start : new boolean[] {true, false}) {
+            spadework.job.WaterJob job = start
+                    ? new spadework.job.WaterJob().drain(null, 92.2)
+                    : new spadework.job.WaterJob().drain(92.6, null);
+            assertThat(of(job.build()).floor()).isEmpty();
+        }
+    }
+
+    /** Cut at the deeper end: the pipe falls toward the wall's end, so at the end there is less stone under it. */
+    @Test
+    void stoneIsThatOfTheEndThatIsCut() {
+        CrossSection.Bed atStart = bed(6, 5);
+        CrossSection.Bed atEnd = bed(5, 6);
+        assertThat(atStart.bedding().feet() - atEnd.bedding().feet()).isGreaterThan(0.3);
+        assertThat(atStart.stone().feet()).isGreaterThan(atEnd.stone().feet());
+    }
+
+    /** Ground 1 ft higher at the deeper end keeps the footing level; the pipe falls 0.5 ft from start to end. */
+    private static CrossSection.Bed bed(double start, double end) {
+        Wall w = Jobs.wall();
+        Wall wall = new Wall(
+                w.label(),
+                w.where(),
+                w.place(),
+                new WallDepth(Length.ofFeet(start), Length.ofFeet(end)),
+                w.footing(),
+                w.surface(),
+                w.openings(),
+                w.windowWells(),
+                w.digging());
+        Water water = Jobs.water();
+        spadework.job.FootingDrain d = water.drains().get(0);
+        double bottom = 92;
+        spadework.job.FootingDrain drain = new spadework.job.FootingDrain(
+                d.label(),
+                d.along(),
+                d.item(),
+                d.teeAt(),
+                d.into(),
+                Optional.of(Length.ofFeet(bottom + 0.7)),
+                Optional.of(Length.ofFeet(bottom + 0.2)),
+                Optional.empty(),
+                Optional.of(Length.ofFeet(bottom + start + 8.0 / 12)),
+                Optional.of(Length.ofFeet(bottom + end + 8.0 / 12)));
+        return of(Jobs.job(
+                        Jobs.site(),
+                        new Water(List.of(drain), water.mains(), List.of(), List.of(), water.outlets(), List.of()),
+                        wall))
+                .bed()
+                .orElseThrow();
+    }
+
+    /** A wall with a drain and one without print differently, whatever else is alike. */
+    @Test
+    void bedAndFloorAreFiguresOfTheSection() {
+        Water dry = new Water(List.of(), List.of(), List.of(), List.of(), List.<Outlet>of(), List.of());
+        CrossSection with = of(Jobs.job());
+        CrossSection without = of(Jobs.job(Jobs.site(), dry, Jobs.wall()));
+        assertThat(with.printsLike(without)).isFalse();
+        assertThat(with.joinedWith(without).bed()).isEqualTo(with.bed());
+    }
 }

@@ -66,4 +66,12 @@ class EarthVolumesTest {
     void packagesAreWhole(double needed, double bought, String why) {
         assertThat(WholePackages.roundUp(needed)).as(why).isEqualTo(bought);
     }
+
+    /** The same published relations read backward (E-08): W-21 and W-29 from their answers to what was given. */
+    @Test
+    void backFromTheAnswers() {
+        assertThat(EarthVolumes.bankOf(1300, 0.30)).isCloseTo(1000, within(1e-9));
+        assertThat(EarthVolumes.shrink(100, 88)).isCloseTo(0.12, within(1e-9));
+        assertThat(EarthVolumes.cubicYards(1347.651, 1.406)).isCloseTo(958.5, within(1e-9));
+    }
 }

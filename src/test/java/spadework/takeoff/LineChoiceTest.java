@@ -1,0 +1,343 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import java.math.BigDecimal;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.company.WorkCondition;
+import spadework.job.Access;
+import spadework.job.Digging;
+import spadework.job.Downspout;
+import spadework.job.ExtraItem;
+import spadework.job.Job;
+import spadework.job.JobPricing;
+import spadework.job.Jobs;
+import spadework.job.Seepage;
+import spadework.job.Soil;
+import spadework.job.SoilType;
+import spadework.job.Texture;
+import spadework.job.Wall;
+import spadework.job.Water;
+import spadework.measure.Area;
+import spadework.measure.Length;
+import spadework.measure.Unit;
+import spadework.pricebook.Books;
+import spadework.pricebook.Driver;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.pricebook.PriceBook;
+import spadework.working.Given;
+
+/** Which line items a quantity brings, under which conditions, and what is ordered for them. */
+class LineChoiceTest {
+    private static final PriceBook BOOK = Books.standard();
+
+    private static List<String> codes(Job job, PriceBook book, Measure measure, String section) {
+        return Measuring.of(job, book).lines().stream()
+                .filter(line -> line.section().label().equals(section))
+                .filter(line -> line.from()
+                        .filter(quantity -> quantity.measure() == measure)
+                        .isPresent())
+                .map(TakeoffLine::code)
+                .toList();
+    }
+
+    private static Job by(Access access) {
+        Digging d = Jobs.wall().digging();
+        return Jobs.job(Jobs.with(
+                Jobs.wall(), new Digging(access, d.handShare(), d.bottomWidth(), d.protection())));
+    }
+
+    private static PriceBook without(String... codes) {
+        Map<String, LineItem> items = new HashMap<>(BOOK.items());
+        List.of(codes).forEach(items::remove);
+        return new PriceBook(
+                BOOK.title(),
+                BOOK.dated(),
+                items,
+                BOOK.assemblies(),
+                BOOK.earth(),
+                BOOK.stoneTonsPerCubicYard(),
+                BOOK.truckCubicYards());
+    }
+
+    /** Where only hand tools reach a wall its stone and fill are moved by the book's items that need no machine. */
+    @Test
+    void handItemsTakeTheMachinesPlace() {
+        assertThat(codes(by(Access.MACHINE), BOOK, Measure.STONE, "A")).containsExactly("STONE-MACH");
+        assertThat(codes(by(Access.MACHINE), BOOK, Measure.BACKFILL, "A")).containsExactly("BACK-LIFT");
+        assertThat(codes(by(Access.HAND), BOOK, Measure.STONE, "A")).containsExactly("STONE-HAND");
+        assertThat(codes(by(Access.HAND), BOOK, Measure.BACKFILL, "A")).containsExactly("BACK-HAND");
+        assertThat(codes(by(Access.HAND), BOOK, Measure.BACKFILL, "drain"))
+                .as("the main lies where a machine gets to")
+                .containsExactly("BACK-LIFT");
+        assertThat(codes(by(Access.HAND), BOOK, Measure.FABRIC, "A")).isEqualTo(
+                codes(by(Access.MACHINE), BOOK, Measure.FABRIC, "A"));
+    }
+
+    /** A book that has none keeps its machine and is said to lack them. */
+    @Test
+    void bookWithoutHandItems() {
+        PriceBook none = without("STONE-HAND", "BACK-HAND");
+        assertThat(codes(by(Access.HAND), none, Measure.STONE, "A")).containsExactly("STONE-MACH");
+        assertThat(HandItems.missing(none)).containsExactlyInAnyOrder(Measure.STONE, Measure.BACKFILL);
+        assertThat(HandItems.missing(without("BACK-HAND"))).containsExactly(Measure.BACKFILL);
+        assertThat(HandItems.missing(BOOK)).isEmpty();
+        assertThat(HandItems.of(Measure.STONE, BOOK)).extracting(LineItem::code).containsExactly("STONE-HAND");
+        assertThat(HandItems.of(Measure.STONE, none)).isEmpty();
+    }
+
+    /** A book that moves nothing by machine lacks nothing. */
+    @Test
+    void bookThatMovesByHandAlone() {
+        PriceBook byHand = without("STONE-MACH", "BACK-LIFT", "BACK-GRAN");
+        assertThat(HandItems.missing(byHand)).isEmpty();
+        assertThat(codes(by(Access.HAND), byHand, Measure.STONE, "A"))
+                .as("none of it is standard")
+                .isEmpty();
+    }
+
+    private static Job soil(Texture texture, Seepage seepage) {
+        return Jobs.job(
+                Jobs.with(Jobs.site(), new Soil(texture, seepage, SoilType.C)), Jobs.water(), Jobs.deep(3));
+    }
+
+    /** Wet clay is clay in which water seeps or stands; what nobody looked for is not taken for it. */
+    @ParameterizedTest(name = "{0}, {1}: wet clay {2}")
+    @CsvSource({
+        "CLAY, FREE, true",
+        "CLAY, DAMP, true",
+        "CLAY, NONE, false",
+        "CLAY, UNKNOWN, false",
+        "SILTY_CLAY, DAMP, true",
+        "SILTY_CLAY_LOAM, DAMP, true",
+        "CLAY_LOAM, DAMP, true",
+        "SANDY_CLAY_LOAM, DAMP, true",
+        "LOAM, FREE, false",
+        "SAND, FREE, false"
+    })
+    void wetClay(Texture texture, Seepage seepage, boolean wet) {
+        Job job = soil(texture, seepage);
+        assertThat(Conditions.everywhere(job)).isEqualTo(wet ? List.of(WorkCondition.WET_CLAY) : List.of());
+        assertThat(Conditions.at(job, job.walls().get(0)).contains(WorkCondition.WET_CLAY))
+                .isEqualTo(wet);
+        assertThat(Conditions.inTrench(job, job.water().mains().get(0)).contains(WorkCondition.WET_CLAY))
+                .isEqualTo(wet);
+    }
+
+    /** What a section of no wall is slowed by: roof water by the soil alone, setting up by nothing. */
+    @Test
+    void conditionsOfSections() {
+        Job job = Jobs.job(
+                Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.FREE, SoilType.C)),
+                Jobs.water(),
+                Jobs.deep(6));
+        List<TakeoffSection> sections = Measuring.of(job, BOOK).sections();
+        assertThat(stretches(job, sections, "A"))
+                .containsExactly(new Stretch(
+                        BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
+        assertThat(stretches(job, sections, "drain"))
+                .containsExactly(new Stretch(
+                        BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
+        assertThat(stretches(job, sections, "ground"))
+                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY)));
+        assertThat(stretches(job, sections, "roof water"))
+                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY)));
+        assertThat(stretches(job, sections, "setup")).isEmpty();
+    }
+
+    private static List<Stretch> stretches(Job job, List<TakeoffSection> sections, String label) {
+        return Conditions.in(
+                job,
+                sections.stream()
+                        .filter(section -> section.label().equals(label))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    private static Job with(Job j, ExtraItem... extras) {
+        return new Job(
+                j.head(),
+                j.customer(),
+                j.site(),
+                j.survey(),
+                j.work(),
+                new JobPricing(List.of(extras), j.priceChanges(), j.taxClass()),
+                j.contractTerms(),
+                j.acceptedStops(),
+                j.agreement(),
+                j.notes());
+    }
+
+    /** Intake holds a job to its sections and quantities; whoever comes past intake is told. */
+    @Test
+    void itemWithoutSectionOrQuantityIsSaidToLackIt() {
+        Optional<BigDecimal> one = Optional.of(BigDecimal.ONE);
+        Job nowhere = with(Jobs.job(), new ExtraItem("PIPE-SEAL", one, "attic", "test"));
+        assertThatThrownBy(() -> Measuring.of(nowhere, BOOK))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("no section attic");
+        Job nothing = with(Jobs.job(), new ExtraItem("PIPE-SEAL", Optional.empty(), "A", "test"));
+        assertThatThrownBy(() -> Measuring.of(nothing, BOOK))
+                .isInstanceOf(IllegalArgumentException.class)
+                .hasMessage("no quantity of PIPE-SEAL");
+    }
+
+    /** What is put in by hand carries its own reason and is bought with the rest of its item. */
+    @Test
+    void extraIsBoughtWithTheRest() {
+        Job job = with(Jobs.job(), new ExtraItem("PIPE-PERF4", Optional.of(new BigDecimal("18")), "A", "spare"));
+        Takeoff takeoff = Measuring.of(job, BOOK);
+        TakeoffLine extra = takeoff.lines().stream()
+                .filter(line -> line.reason().equals("spare"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(extra.quantity()).isEqualByComparingTo("18");
+        assertThat(extra.section().label()).isEqualTo("A");
+        assertThat(extra.from()).isEmpty();
+        Purchase pipe = takeoff.purchases().stream()
+                .filter(purchase -> purchase.code().equals("PIPE-PERF4"))
+                .findFirst()
+                .orElseThrow();
+        // 40 + 18 ft with 5% are 60.9 ft, 7 sticks of 10 ft
+        assertThat(pipe.net()).isEqualByComparingTo("58");
+        assertThat(pipe.needed()).isEqualByComparingTo("6.09");
+        assertThat(pipe.packages()).isEqualByComparingTo("7");
+    }
+
+    /** Waste is bought by the wall: 213.33 sf on block at 25% and on poured wall at 10%, in one order. */
+    @Test
+    void oneOrderOfTwoWastes() {
+        Wall poured = Jobs.with(Jobs.wall(), spadework.job.WallKind.POURED);
+        Wall second = new Wall(
+                "B",
+                "side",
+                poured.place(),
+                poured.depth(),
+                poured.footing(),
+                poured.surface(),
+                poured.openings(),
+                poured.windowWells(),
+                poured.digging());
+        Takeoff takeoff = Measuring.of(Jobs.job(Jobs.wall(), second), BOOK);
+        Purchase coat = takeoff.purchases().stream()
+                .filter(purchase -> purchase.code().equals("COAT-RUB"))
+                .findFirst()
+                .orElseThrow();
+        double each = takeoff.quantities().stream()
+                .filter(quantity -> quantity.measure() == Measure.COAT_GALLONS)
+                .findFirst()
+                .orElseThrow()
+                .value()
+                .doubleValue();
+        double holds = BOOK.get("COAT-RUB").material().orElseThrow().holds().doubleValue();
+        assertThat(coat.net().doubleValue()).isCloseTo(2 * each, within(1e-9));
+        assertThat(coat.needed().doubleValue()).isCloseTo(each * (1.25 + 1.10) / holds, within(1e-9));
+        assertThat(coat.working().formula()).isEqualTo("ceil((N1 × (1 + w1) + N2 × (1 + w2)) ÷ h)");
+    }
+
+    private static Quantity later(Measure measure, double value) {
+        TakeoffSection setup = Measuring.of(Jobs.job(), BOOK).sections().stream()
+                .filter(section -> section.label().equals("setup"))
+                .findFirst()
+                .orElseThrow();
+        return new Quantity(
+                "later",
+                measure,
+                setup,
+                "whole job",
+                "Later",
+                Given.of("x", "later", value, measure.unit(), "test"));
+    }
+
+    /** What is counted later brings its standard items behind the rest, and its material into the order. */
+    @Test
+    void laterQuantities() {
+        Job job = Jobs.job();
+        Takeoff before = Measuring.of(job, BOOK);
+        Takeoff trips = LaterQuantities.added(job, BOOK, before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
+        assertThat(trips.quantities()).hasSize(before.quantities().size() + 1);
+        assertThat(trips.lines().subList(before.lines().size(), trips.lines().size()))
+                .extracting(TakeoffLine::code)
+                .containsExactly("MOB-MACH");
+        assertThat(trips.lines().get(before.lines().size()).quantity()).isEqualByComparingTo("2");
+        assertThat(trips.purchases()).isEqualTo(before.purchases());
+        assertThat(trips.sections()).isEqualTo(before.sections());
+        Takeoff pipe = LaterQuantities.added(job, BOOK, before, List.of(later(Measure.DRAIN_PIPE, 60)));
+        assertThat(pipe.purchases().stream()
+                        .filter(purchase -> purchase.code().equals("PIPE-PERF4"))
+                        .map(Purchase::net))
+                .usingElementComparator(BigDecimal::compareTo)
+                .containsExactly(new BigDecimal("100"));
+        Takeoff none = LaterQuantities.added(job, without("MOB-MACH"), before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
+        assertThat(none.lines()).isEqualTo(before.lines());
+    }
+
+    /** What assemblies follow that is no length: downspouts and the job itself, however many walls there are. */
+    @Test
+    void countedDrivers() {
+        Water w = Jobs.water();
+        List<Downspout> spouts = List.of(
+                new Downspout("DS1", Area.ofSquareFeet(300), "R1"), new Downspout("DS2", Area.ofSquareFeet(300), "R1"));
+        Job job = Jobs.job(
+                Jobs.site(),
+                new Water(w.drains(), w.mains(), List.of(), spouts, w.outlets(), List.of()),
+                Jobs.wall().withLength(Length.ofFeet(33)));
+        assertThat(Drivers.count(Driver.DOWNSPOUT, job, job.walls()).number()).isEqualTo(2);
+        assertThat(Drivers.count(Driver.JOB, job, List.of()).number()).isEqualTo(1);
+        assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, job.walls()).number()).isEqualTo(33);
+        assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, List.of()).formula()).isEqualTo("0");
+        assertThat(Drivers.count(Driver.CORNER, job, job.walls()).number()).isZero();
+        assertThat(List.of(Driver.values()))
+                .extracting(Drivers::name)
+                .containsExactlyInAnyOrder("foot of wall", "foot of trench", "corner", "downspout", "job");
+    }
+
+    /** 1.5 ft of center line from the wall: an outside corner adds it to each wall's trench, an inside one takes it. */
+    @ParameterizedTest(name = "{0}: {1} and {2} ft")
+    @CsvSource({"40 R 20, 41.5, 21.5", "40 L 20, 38.5, 18.5", "40 L 20 R 30, 38.5, 20"})
+    void footOfTrench(String plan, double first, double second) {
+        spadework.job.PlanHouse house = spadework.job.PlanHouse.of(plan);
+        Job job = house.job(SoilType.B, house.walls(5));
+        for (int i = 0; i < 2; i++) {
+            assertThat(Drivers.count(
+                                    Driver.FOOT_OF_TRENCH, job, List.of(job.walls().get(i)))
+                            .number())
+                    .isCloseTo(i == 0 ? first : second, within(1e-9));
+        }
+        assertThat(Drivers.count(Driver.CORNER, job, job.walls()).number())
+                .isEqualTo(house.corners().size());
+    }
+
+    /** What comes to nothing is left out; a share of a group is kept even where it takes away. */
+    @Test
+    void tally() {
+        TakeoffSection wall = new TakeoffSection(spadework.pricebook.Section.WALL, "A", "Wall A");
+        Tally tally = new Tally(wall, "A", List.of());
+        tally.add(Measure.CRACK, number(0));
+        tally.share(Measure.STONE, number(0));
+        tally.add(Measure.CRACK, number(-1));
+        assertThat(tally.found()).isEmpty();
+        tally.share(Measure.DUG, number(-1));
+        tally.add(Measure.STONE_TONS, number(2), "STONE-MACH");
+        tally.keep(Measure.SURPLUS, number(0), List.of());
+        assertThat(tally.found())
+                .extracting(driven -> driven.quantity().id())
+                .containsExactly("A.soil-dug-bank", "A.drain-stone-net", "A.surplus-soil-bank");
+        assertThat(tally.found().get(1).codes()).containsExactly("STONE-MACH");
+        assertThat(tally.found().get(0).quantity().description()).isEqualTo("Soil dug, bank, A");
+    }
+
+    private static Given number(double value) {
+        return Given.of("x", "test", value, Unit.CUBIC_YARD, "test");
+    }
+}
