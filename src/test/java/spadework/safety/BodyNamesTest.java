@@ -62,7 +62,10 @@ class BodyNamesTest {
                     .isEqualTo(
                             body.kind() == BodyKind.DISCHARGE
                                     ? "discharge pipe"
-                                    : body.kind().name().toLowerCase(java.util.Locale.ROOT).replace('_', ' '));
+                                    : body.kind()
+                                            .name()
+                                            .toLowerCase(java.util.Locale.ROOT)
+                                            .replace('_', ' '));
         }
         assertThat(DigBodies.of(job)).extracting(DigBody::kind).contains(BodyKind.WALL, BodyKind.DISCHARGE);
     }

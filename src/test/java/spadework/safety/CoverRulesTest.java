@@ -65,7 +65,8 @@ class CoverRulesTest {
     /** Of two thin ends one is told, of a drain none: it lies under the stone of the wall. */
     @Test
     void onceForARun() {
-        WaterJob job = new WaterJob().outlet(OutletKind.APPROVED_STORM, 91.0, 90.5).mainGrade(92.7, 92.0);
+        WaterJob job =
+                new WaterJob().outlet(OutletKind.APPROVED_STORM, 91.0, 90.5).mainGrade(92.7, 92.0);
         assertThat(Checked.only(job, "cover-thin").about()).isEqualTo("M1");
         assertThat(Checked.ids(new WaterJob().drainGrade(92.6, 92.6))).doesNotContain("cover-thin");
     }

@@ -10,6 +10,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.job.Condition;
+import spadework.job.Footing;
 import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.job.LimitKind;
@@ -17,13 +19,11 @@ import spadework.job.Opening;
 import spadework.job.Restoration;
 import spadework.job.SiteLimit;
 import spadework.job.Surface;
-import spadework.job.Wall;
-import spadework.job.Water;
-import spadework.job.WallDepth;
-import spadework.job.Work;
-import spadework.job.Condition;
-import spadework.job.Footing;
 import spadework.job.Unseen;
+import spadework.job.Wall;
+import spadework.job.WallDepth;
+import spadework.job.Water;
+import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
 
@@ -53,13 +53,7 @@ class EnvelopeRulesTest {
      * least deep, at whichever end that is.
      */
     @ParameterizedTest(name = "{0} to {1} in to the footing: {2}")
-    @CsvSource({
-        "60, 12,   ",
-        "60, 11.5, 5½ in",
-        "11.5, 60, 5½ in",
-        "12, 60,   ",
-        "9, 9,     3 in"
-    })
+    @CsvSource({"60, 12,   ", "60, 11.5, 5½ in", "11.5, 60, 5½ in", "12, 60,   ", "9, 9,     3 in"})
     void soilOverTheStoneWhereItIsThinnest(double start, double end, String over) {
         List<Finding> found = found(Jobs.job(wall(start / 12, end / 12, List.of(), 0)), "stone-shallow");
         assertThat(found).extracting(f -> f.values().get("over")).isEqualTo(over == null ? List.of() : List.of(over));
@@ -105,8 +99,7 @@ class EnvelopeRulesTest {
         assertThat(found(painted(1990, Surface.UNKNOWN), "surface-unknown")).hasSize(1);
         assertThat(found(painted(1990, Surface.PAINTED), "surface-unknown")).isEmpty();
         assertThat(found(painted(1990, Surface.BARE), "dust-and-fumes")).hasSize(1);
-        assertThat(found(withoutWalls(), "dust-and-fumes"))
-                .isEmpty();
+        assertThat(found(withoutWalls(), "dust-and-fumes")).isEmpty();
     }
 
     /** What nobody looked at is never taken as sound. */
@@ -126,9 +119,7 @@ class EnvelopeRulesTest {
                 .extracting(Finding::id)
                 .filteredOn(id -> id.startsWith("unseen-"))
                 .containsExactlyInAnyOrder("unseen-cracks", "unseen-horizontal-crack", "unseen-footing");
-        assertThat(Checked.findings(Jobs.job()))
-                .extracting(Finding::id)
-                .noneMatch(id -> id.startsWith("unseen-"));
+        assertThat(Checked.findings(Jobs.job())).extracting(Finding::id).noneMatch(id -> id.startsWith("unseen-"));
     }
 
     /** 40 ft of wall want 40 ft of ground graded away from them (IRC R401.3). */
@@ -137,8 +128,7 @@ class EnvelopeRulesTest {
     void gradeIsAsLongAsTheWalls(double graded, boolean told) {
         Job j = Jobs.job();
         Area none = Area.ofSquareFeet(0);
-        Restoration less =
-                new Restoration(Length.ofFeet(graded), none, Length.ofInches(4), none, none, none, 0);
+        Restoration less = new Restoration(Length.ofFeet(graded), none, Length.ofInches(4), none, none, none, 0);
         Job job = new Job(
                 j.head(),
                 j.customer(),
@@ -151,7 +141,9 @@ class EnvelopeRulesTest {
                 j.agreement(),
                 j.notes());
         List<Finding> found = found(job, "grade-short");
-        assertThat(found).hasSize(told ? 1 : 0).allSatisfy(f -> assertThat(f.values()).containsEntry("walls", "40"));
+        assertThat(found)
+                .hasSize(told ? 1 : 0)
+                .allSatisfy(f -> assertThat(f.values()).containsEntry("walls", "40"));
     }
 
     /** Inspections, clearance and lifts of fill come with a wall, not without one. */
@@ -208,10 +200,12 @@ class EnvelopeRulesTest {
     @CsvSource({"22.99, true", "23.01, false"})
     void rootsOfATree(double distance, boolean told) {
         List<Finding> found = found(besideSixInches(LimitKind.TREE, distance, 10.0), "roots");
-        assertThat(found).hasSize(told ? 1 : 0).allSatisfy(f -> assertThat(f.values())
-                .containsEntry("trunk", "10 in")
-                .containsEntry("edge", "8 ft")
-                .containsEntry("zone", "10 to 15 ft"));
+        assertThat(found)
+                .hasSize(told ? 1 : 0)
+                .allSatisfy(f -> assertThat(f.values())
+                        .containsEntry("trunk", "10 in")
+                        .containsEntry("edge", "8 ft")
+                        .containsEntry("zone", "10 to 15 ft"));
     }
 
     /** No room is a must where the trench has to be protected, and told where an upright bank may stand. */
@@ -235,7 +229,9 @@ class EnvelopeRulesTest {
     /** State one-call laws: what lies within the marks is dug by hand. */
     @Test
     void utilityNamesItsPlace() {
-        assertThat(found(besideSixInches(LimitKind.UTILITY, 4, null), "hand-dig-zone").get(0).values())
+        assertThat(found(besideSixInches(LimitKind.UTILITY, 4, null), "hand-dig-zone")
+                        .get(0)
+                        .values())
                 .containsEntry("distance", "4 ft")
                 .containsEntry("note", "a note");
     }

@@ -7,11 +7,11 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.finding.Severity;
-import spadework.job.Texture;
 import spadework.finding.Finding;
+import spadework.finding.Severity;
 import spadework.job.Job;
 import spadework.job.Seepage;
+import spadework.job.Texture;
 import spadework.job.Water;
 import spadework.job.WaterJob;
 

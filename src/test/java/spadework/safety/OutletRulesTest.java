@@ -92,12 +92,12 @@ class OutletRulesTest {
                 w.candidates()));
         assertThat(Checked.findings(moved))
                 .extracting(Finding::id)
-                .filteredOn(Set.of(
+                .filteredOn(
+                        Set.of(
                                 "outlet-near-house",
                                 "outlet-house-unmeasured",
                                 "outlet-near-line",
-                                "outlet-line-unmeasured")
-                        ::contains)
+                                "outlet-line-unmeasured")::contains)
                 .isEqualTo(expected == null ? List.of() : List.of(expected));
     }
 
@@ -119,7 +119,9 @@ class OutletRulesTest {
     void sewerIsToldWhereThereIsAnOutlet() {
         Job job = new WaterJob().build();
         Water none = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
-        assertThat(Checked.findings(job.withWater(none))).extracting(Finding::id).doesNotContain("never-sanitary");
+        assertThat(Checked.findings(job.withWater(none)))
+                .extracting(Finding::id)
+                .doesNotContain("never-sanitary");
     }
 
     /** A main whose end is not known is not held against water. */

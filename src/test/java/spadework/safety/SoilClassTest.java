@@ -35,8 +35,7 @@ class SoilClassTest {
                 .containsExactly("soil-class-confirm", Severity.MUST, java.util.Map.of("type", "B"));
         assertThat(List.of(SoilClass.unnamed(), SoilClass.seepageUnknown()))
                 .extracting(Finding::id, Finding::severity)
-                .containsExactly(
-                        tuple("soil-not-named", Severity.MUST), tuple("seepage-unknown", Severity.MUST));
+                .containsExactly(tuple("soil-not-named", Severity.MUST), tuple("seepage-unknown", Severity.MUST));
     }
 
     /** App. A (b), Type C (iii): soil from which water freely seeps is Type C, whoever calls it A or B. */
@@ -68,9 +67,7 @@ class SoilClassTest {
     @CsvSource({"UNKNOWN, true", "LOAM, false", "FILL, false"})
     void textureThatNobodyFeltIsTold(Texture texture, boolean told) {
         List<String> ids = Checked.findings(Jobs.job(
-                        Jobs.with(Jobs.site(), new Soil(texture, Seepage.NONE, SoilType.B)),
-                        Jobs.water(),
-                        Jobs.wall()))
+                        Jobs.with(Jobs.site(), new Soil(texture, Seepage.NONE, SoilType.B)), Jobs.water(), Jobs.wall()))
                 .stream()
                 .map(Finding::id)
                 .toList();

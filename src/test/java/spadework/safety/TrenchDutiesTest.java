@@ -64,8 +64,7 @@ class TrenchDutiesTest {
                         "T1",
                         java.util.Map.of("at", "trench T1", "depth", "6 ft", "run", "1", "out", "6 ft"),
                         "29 CFR 1926 Subpart P App. B Table B-1"));
-        Bank shield = new Bank(
-                Protection.SHIELDED, Bank.ofRun(0).slope(), SoilType.C, java.util.Optional.empty());
+        Bank shield = new Bank(Protection.SHIELDED, Bank.ofRun(0).slope(), SoilType.C, java.util.Optional.empty());
         for (double depth : new double[] {4, 5, 12}) {
             assertThat(at(depth, shield).get(0).id()).isEqualTo("shield");
         }
@@ -132,8 +131,7 @@ class TrenchDutiesTest {
     }
 
     private static List<Finding> found(Seepage seepage, Wall... walls) {
-        Job job = Jobs.job(
-                Jobs.with(Jobs.site(), new Soil(Texture.LOAM, seepage, SoilType.B)), Jobs.water(), walls);
+        Job job = Jobs.job(Jobs.with(Jobs.site(), new Soil(Texture.LOAM, seepage, SoilType.B)), Jobs.water(), walls);
         return Checked.findings(job);
     }
 
@@ -144,8 +142,7 @@ class TrenchDutiesTest {
     /** What is said in the same words is said once, with the depths from the least to the greatest. */
     @Test
     void sameDutyOfSeveralWallsIsOneFinding() {
-        List<Finding> found =
-                named(found(Seepage.NONE, Jobs.deep(5), second(Jobs.deep(6))), "slope-back");
+        List<Finding> found = named(found(Seepage.NONE, Jobs.deep(5), second(Jobs.deep(6))), "slope-back");
         assertThat(found).hasSize(1);
         assertThat(found.get(0).about()).isEqualTo("A, B");
         assertThat(found.get(0).values())

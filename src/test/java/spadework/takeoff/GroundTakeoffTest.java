@@ -29,8 +29,7 @@ class GroundTakeoffTest {
     private static final double STAYS = 4.692 + 2 * 0.1436;
     private static final double WEDGE = 2.5 * 40 / 27;
 
-    private static final Water NO_PIPES =
-            new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    private static final Water NO_PIPES = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
 
     private static Job job(double regrade, double topsoil, double seed, double sod, double concrete, int plants) {
         Job j = Jobs.job();
@@ -82,8 +81,7 @@ class GroundTakeoffTest {
     @CsvSource({"0", "20", "40"})
     void gradingTakesItsWedge(double regrade) {
         Job job = job(regrade, 0, 0, 0, 0, 0);
-        assertThat(of(job, shrinking("0"), Measure.SURPLUS))
-                .isCloseTo(STAYS - WEDGE * regrade / 40, within(0.001));
+        assertThat(of(job, shrinking("0"), Measure.SURPLUS)).isCloseTo(STAYS - WEDGE * regrade / 40, within(0.001));
         assertThat(of(job, shrinking("0"), Measure.REGRADE)).isEqualTo(regrade);
     }
 
@@ -124,8 +122,7 @@ class GroundTakeoffTest {
         double less = of(job(0, 0, 0, 0, 0, 0), book, Measure.BACKFILL)
                 - of(job(0, topsoil, 0, 0, 0, 0), book, Measure.BACKFILL);
         assertThat(less).isCloseTo(over / 3 / 27, within(0.0005));
-        assertThat(of(job(0, topsoil, 0, 0, 0, 0), book, Measure.SURPLUS))
-                .isCloseTo(STAYS + less, within(0.001));
+        assertThat(of(job(0, topsoil, 0, 0, 0, 0), book, Measure.SURPLUS)).isCloseTo(STAYS + less, within(0.001));
     }
 
     /** 9 sf in a square yard. */

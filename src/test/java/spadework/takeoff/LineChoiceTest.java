@@ -53,8 +53,7 @@ class LineChoiceTest {
 
     private static Job by(Access access) {
         Digging d = Jobs.wall().digging();
-        return Jobs.job(Jobs.with(
-                Jobs.wall(), new Digging(access, d.handShare(), d.bottomWidth(), d.protection())));
+        return Jobs.job(Jobs.with(Jobs.wall(), new Digging(access, d.handShare(), d.bottomWidth(), d.protection())));
     }
 
     private static PriceBook without(String... codes) {
@@ -80,8 +79,8 @@ class LineChoiceTest {
         assertThat(codes(by(Access.HAND), BOOK, Measure.BACKFILL, "drain"))
                 .as("the main lies where a machine gets to")
                 .containsExactly("BACK-LIFT");
-        assertThat(codes(by(Access.HAND), BOOK, Measure.FABRIC, "A")).isEqualTo(
-                codes(by(Access.MACHINE), BOOK, Measure.FABRIC, "A"));
+        assertThat(codes(by(Access.HAND), BOOK, Measure.FABRIC, "A"))
+                .isEqualTo(codes(by(Access.MACHINE), BOOK, Measure.FABRIC, "A"));
     }
 
     /** A book that has none keeps its machine and is said to lack them. */
@@ -107,8 +106,7 @@ class LineChoiceTest {
     }
 
     private static Job soil(Texture texture, Seepage seepage) {
-        return Jobs.job(
-                Jobs.with(Jobs.site(), new Soil(texture, seepage, SoilType.C)), Jobs.water(), Jobs.deep(3));
+        return Jobs.job(Jobs.with(Jobs.site(), new Soil(texture, seepage, SoilType.C)), Jobs.water(), Jobs.deep(3));
     }
 
     /** Wet clay is clay in which water seeps or stands; what nobody looked for is not taken for it. */
@@ -138,16 +136,12 @@ class LineChoiceTest {
     @Test
     void conditionsOfSections() {
         Job job = Jobs.job(
-                Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.FREE, SoilType.C)),
-                Jobs.water(),
-                Jobs.deep(6));
+                Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.FREE, SoilType.C)), Jobs.water(), Jobs.deep(6));
         List<TakeoffSection> sections = Measuring.of(job, BOOK).sections();
         assertThat(stretches(job, sections, "A"))
-                .containsExactly(new Stretch(
-                        BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
+                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
         assertThat(stretches(job, sections, "drain"))
-                .containsExactly(new Stretch(
-                        BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
+                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
         assertThat(stretches(job, sections, "ground"))
                 .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY)));
         assertThat(stretches(job, sections, "roof water"))
@@ -251,12 +245,7 @@ class LineChoiceTest {
                 .findFirst()
                 .orElseThrow();
         return new Quantity(
-                "later",
-                measure,
-                setup,
-                "whole job",
-                "Later",
-                Given.of("x", "later", value, measure.unit(), "test"));
+                "later", measure, setup, "whole job", "Later", Given.of("x", "later", value, measure.unit(), "test"));
     }
 
     /** What is counted later brings its standard items behind the rest, and its material into the order. */
@@ -278,7 +267,8 @@ class LineChoiceTest {
                         .map(Purchase::net))
                 .usingElementComparator(BigDecimal::compareTo)
                 .containsExactly(new BigDecimal("100"));
-        Takeoff none = LaterQuantities.added(job, without("MOB-MACH"), before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
+        Takeoff none =
+                LaterQuantities.added(job, without("MOB-MACH"), before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
         assertThat(none.lines()).isEqualTo(before.lines());
     }
 
@@ -294,7 +284,8 @@ class LineChoiceTest {
                 Jobs.wall().withLength(Length.ofFeet(33)));
         assertThat(Drivers.count(Driver.DOWNSPOUT, job, job.walls()).number()).isEqualTo(2);
         assertThat(Drivers.count(Driver.JOB, job, List.of()).number()).isEqualTo(1);
-        assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, job.walls()).number()).isEqualTo(33);
+        assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, job.walls()).number())
+                .isEqualTo(33);
         assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, List.of()).formula()).isEqualTo("0");
         assertThat(Drivers.count(Driver.CORNER, job, job.walls()).number()).isZero();
         assertThat(List.of(Driver.values()))
@@ -310,7 +301,9 @@ class LineChoiceTest {
         Job job = house.job(SoilType.B, house.walls(5));
         for (int i = 0; i < 2; i++) {
             assertThat(Drivers.count(
-                                    Driver.FOOT_OF_TRENCH, job, List.of(job.walls().get(i)))
+                                    Driver.FOOT_OF_TRENCH,
+                                    job,
+                                    List.of(job.walls().get(i)))
                             .number())
                     .isCloseTo(i == 0 ? first : second, within(1e-9));
         }

@@ -131,11 +131,12 @@ class RunTakeoffTest {
     void outletOfRoofWaterAlone() {
         Job both = new WaterJob().roofLine("R1", 40, 95.0, 94.0, 98.0).build();
         assertThat(section(both)).isEqualTo("drain");
-        assertThat(section(new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0).build()))
+        assertThat(section(
+                        new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0).build()))
                 .isEqualTo("drain");
         Water w = both.water();
-        Job roof = both.withWater(
-                new Water(List.of(), List.of(), w.roofLines(), w.downspouts(), w.outlets(), List.of()));
+        Job roof =
+                both.withWater(new Water(List.of(), List.of(), w.roofLines(), w.downspouts(), w.outlets(), List.of()));
         assertThat(section(roof)).isEqualTo("roof water");
     }
 
@@ -171,7 +172,8 @@ class RunTakeoffTest {
                 .build();
         assertThat(of(job, Measure.SUMP_DISCHARGE, "O1")).isEqualTo(40);
         double dug = of(job, Measure.PIPE_TRENCH, "O1 discharge");
-        double outside = Books.standard().get("DISCH-15").pipe().orElseThrow().outside().feet();
+        double outside =
+                Books.standard().get("DISCH-15").pipe().orElseThrow().outside().feet();
         assertThat(dug).isPositive();
         assertThat(of(job, Measure.BACKFILL, "O1 discharge"))
                 .isCloseTo(dug - Math.PI * outside * outside / 4 * 40 / 27, within(1e-9));
@@ -181,8 +183,7 @@ class RunTakeoffTest {
     @Test
     void testPitIsFilledWithWhatCameOut() {
         Site s = Jobs.site();
-        TestPit pit = new TestPit(
-                "T1", Optional.of("A"), Length.ofFeet(4), Length.ofFeet(3), Length.ofFeet(4.5));
+        TestPit pit = new TestPit("T1", Optional.of("A"), Length.ofFeet(4), Length.ofFeet(3), Length.ofFeet(4.5));
         Site dug = new Site(
                 s.address(),
                 s.yearBuilt(),
@@ -223,12 +224,7 @@ class RunTakeoffTest {
 
     /** A tee where the drain meets a main, an adapter where corrugated meets smooth; into an outlet neither. */
     @ParameterizedTest(name = "{0} into {1}: tee {2}, adapter {3}")
-    @CsvSource({
-        ",           M1, 1, 0",
-        "PIPE-COIL4, M1, 1, 1",
-        "PIPE-COIL4, O1, 0, 0",
-        ",           O1, 0, 0"
-    })
+    @CsvSource({",           M1, 1, 0", "PIPE-COIL4, M1, 1, 1", "PIPE-COIL4, O1, 0, 0", ",           O1, 0, 0"})
     void teeAndAdapter(String item, String into, double tee, double adapter) {
         Job job = drain(item, into);
         assertThat(of(job, Measure.DRAIN_TEE, "D1")).isEqualTo(tee);

@@ -49,15 +49,13 @@ class WallFaceTest {
 
     private static Wall wall(WallSurface surface, List<Opening> openings, int wells) {
         Wall w = Jobs.wall();
-        return new Wall(
-                w.label(), w.where(), w.place(), w.depth(), w.footing(), surface, openings, wells, w.digging());
+        return new Wall(w.label(), w.where(), w.place(), w.depth(), w.footing(), surface, openings, wells, w.digging());
     }
 
     private static Wall with(WallKind kind, FinishSystem system) {
         WallSurface s = Jobs.wall().surface();
         return wall(
-                new WallSurface(
-                        kind, s.condition(), s.strip(), new Finish(system, Optional.empty(), Optional.empty())),
+                new WallSurface(kind, s.condition(), s.strip(), new Finish(system, Optional.empty(), Optional.empty())),
                 List.of(),
                 0);
     }
@@ -110,14 +108,7 @@ class WallFaceTest {
     void stripsAndCracks() {
         Condition c = Jobs.sound();
         Condition cracked = new Condition(
-                Surface.COATED,
-                Length.ofFeet(7.5),
-                false,
-                false,
-                c.bow(),
-                false,
-                c.tiedToFloor(),
-                Set.of());
+                Surface.COATED, Length.ofFeet(7.5), false, false, c.bow(), false, c.tiedToFloor(), Set.of());
         Job job = Jobs.job(wall(
                 new WallSurface(
                         WallKind.BLOCK,
@@ -137,8 +128,7 @@ class WallFaceTest {
     /** The item that a job chooses takes the place of the book's, and its film is the item's or the job's own. */
     @Test
     void chosenCoat() {
-        Finish thick = new Finish(
-                FinishSystem.COATING, Optional.of("COAT-ASP"), Optional.of(new FilmThickness(80)));
+        Finish thick = new Finish(FinishSystem.COATING, Optional.of("COAT-ASP"), Optional.of(new FilmThickness(80)));
         Job job = Jobs.job(Jobs.with(Jobs.wall(), thick));
         assertThat(codes(job, Measure.COAT)).containsExactly("COAT-ASP");
         assertThat(codes(Jobs.job(), Measure.COAT)).containsExactly("COAT-RUB");

@@ -75,8 +75,7 @@ class DrainCoursesTest {
     void drainAllRoundSharesTheCornerAtWhichItCloses() {
         Job job = job("40 R 20 R 40 R 20 R");
         assertThat(DrainLength.of(job, job.water().drains().get(0)).number()).isCloseTo(132, within(1e-9));
-        List<Station> stations =
-                DrainGround.stations(job, job.water().drains().get(0));
+        List<Station> stations = DrainGround.stations(job, job.water().drains().get(0));
         List<Double> places = stations.stream().map(s -> s.at().feet()).toList();
         double[] expected = {0, 43, 66, 109, 132};
         assertThat(places).hasSize(5);
@@ -218,8 +217,8 @@ class DrainCoursesTest {
                 feet(92.0),
                 d.startGrade(),
                 d.endGrade());
-        Job teed = job.withWater(new Water(
-                List.of(middle), w.mains(), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
+        Job teed = job.withWater(
+                new Water(List.of(middle), w.mains(), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
         List<Course> sides = courses(teed);
         assertThat(sides).extracting(Course::label).containsExactly("D1/1", "D1/2");
         assertThat(places(sides.get(0))).containsExactly(0.0, 31.5);

@@ -120,8 +120,7 @@ class NetworkTest {
     @Test
     void coverAtTheEnd() {
         Reach main = only(network(new WaterJob()), "M1");
-        assertThat(main.cover().end().orElseThrow().number())
-                .isCloseTo(92 - 91.5 - (3.975 + 4.215) / 24, within(1e-9));
+        assertThat(main.cover().end().orElseThrow().number()).isCloseTo(92 - 91.5 - (3.975 + 4.215) / 24, within(1e-9));
         assertThat(only(network(new WaterJob().main(40, null, 91.5)), "M1")
                         .cover()
                         .start())

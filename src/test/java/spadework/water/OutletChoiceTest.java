@@ -48,8 +48,8 @@ class OutletChoiceTest {
     /** Its tee at the start, the drain's low end is its start. */
     @Test
     void lowEndIsWhereTheWaterLeaves() {
-        OutletChoice choice = choice(
-                new WaterJob().drain(92.1, 92.5).teeAt(TeeAt.START).candidate("P1", 60, 91));
+        OutletChoice choice =
+                choice(new WaterJob().drain(92.1, 92.5).teeAt(TeeAt.START).candidate("P1", 60, 91));
         assertThat(choice.considered().get(0).available().number()).isCloseTo(0.6, within(1e-9));
     }
 
@@ -80,7 +80,8 @@ class OutletChoiceTest {
     /** Where a drain's low end is not known, or there is no drain, nobody can say. */
     @Test
     void unknownLowEndLeavesItOpen() {
-        assertThat(choice(new WaterJob().drain(92.6, null).candidate("P1", 60, 91)).considered())
+        assertThat(choice(new WaterJob().drain(92.6, null).candidate("P1", 60, 91))
+                        .considered())
                 .isEmpty();
         Job job = new WaterJob().candidate("P1", 60, 91).build();
         Water w = job.water();

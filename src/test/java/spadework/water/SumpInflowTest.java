@@ -43,7 +43,8 @@ class SumpInflowTest {
     void seenInflowWidensTheRange(double seen) {
         Range range = inflow(sump().observed(seen).build()).orElseThrow();
         assertThat(range.low().number()).isEqualTo(Math.min(seen, tables().low().number()));
-        assertThat(range.high().number()).isEqualTo(Math.max(seen, tables().high().number()));
+        assertThat(range.high().number())
+                .isEqualTo(Math.max(seen, tables().high().number()));
         assertThat(range.low().formula()).isEqualTo("min(Qt, Qp)");
         assertThat(range.high().formula()).isEqualTo("max(Qt, Qp)");
     }
@@ -120,8 +121,8 @@ class SumpInflowTest {
     /** 18 in by 12 in of drawdown hold 13.2 gal (H-40). At 10 gpm in and 25 out: 13.22 ÷ 10 + 13.22 ÷ 15 = 2.2 min. */
     @Test
     void cycleUnderHalfThePump() {
-        Worked storage = SumpDesign.storage(
-                SumpDesign.gallonsPerInch(Numbers.inches("d", 18)), Numbers.inches("b", 24));
+        Worked storage =
+                SumpDesign.storage(SumpDesign.gallonsPerInch(Numbers.inches("d", 18)), Numbers.inches("b", 24));
         assertThat(storage.number()).isCloseTo(13.2, within(0.05));
         double cycle = SumpDesign.shortestCycle(storage, gpm("Qi", 10), gpm("Qp", 25))
                 .orElseThrow()
