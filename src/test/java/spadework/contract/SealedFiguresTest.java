@@ -117,7 +117,9 @@ class SealedFiguresTest {
                 .isEqualTo(sealed);
     }
 
-    /** An option that was taken at 500.00 and 36.25 of tax: 536.25 of the total are its own, whatever it costs today. */
+    /**
+     * An option that was taken at 500.00 and 36.25 of tax: 536.25 of the total are its own, whatever it costs today.
+     */
     @Test
     void optionStandsAsItWasSealed() {
         Map<String, Dollars> figures = with("option.OP1.price", was -> Dollars.of("500.00"));

@@ -21,8 +21,8 @@ import spadework.pricebook.LineItem;
 import spadework.working.Worked;
 
 /**
- * A small job from hours to installments, worked out with a pencil. The build-up is the published order: 12,000 with 10%
- * of contingency, 20% of overhead and a margin of 12% is 18,000, so direct cost sells for 1.5 times itself.
+ * A small job from hours to installments, worked out with a pencil. The build-up is the published order: 12,000 with
+ * 10% of contingency, 20% of overhead and a margin of 12% is 18,000, so direct cost sells for 1.5 times itself.
  */
 class PricedByHandTest {
     private static final Company COMPANY = Priced.company();
@@ -164,7 +164,10 @@ class PricedByHandTest {
         assertThat(quote.price()).isEqualTo(Dollars.of(price));
     }
 
-    /** Without tax on what is bought the pipe costs 282.69: 12.85 a foot, 424.05, printed 424.00; 6% of 1,624 is 97.44. */
+    /**
+     * Without tax on what is bought the pipe costs 282.69: 12.85 a foot, 424.05, printed 424.00; 6% of 1,624 is
+     * 97.44.
+     */
     @Test
     void taxOnThePriceInstead() {
         Quote quote = quote(Priced.company(Priced.rules(ProfitBasis.MARGIN, "0.00"), TaxMode.ON_PRICE));

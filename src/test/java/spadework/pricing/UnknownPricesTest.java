@@ -27,8 +27,8 @@ import spadework.pricebook.PriceBook;
 import spadework.schedule.DayQuantities;
 
 /**
- * What more wall and more depth cost is what the job with 100 ft and with 6 in more costs more, before rounding, for each
- * foot; a unit price is rounded up to the company's step.
+ * What more wall and more depth cost is what the job with 100 ft and with 6 in more costs more, before rounding, for
+ * each foot; a unit price is rounded up to the company's step.
  */
 class UnknownPricesTest {
     private static final Company COMPANY = Books.company();

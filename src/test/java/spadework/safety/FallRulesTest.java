@@ -138,7 +138,9 @@ class FallRulesTest {
                 .contains("4 in more fall", "91.70 ft", "0.42%", "1.04%");
     }
 
-    /** A tee in the middle whose ends are known lacks its own level alone; where an end is missing, the end is asked. */
+    /**
+     * A tee in the middle whose ends are known lacks its own level alone; where an end is missing, the end is asked.
+     */
     @ParameterizedTest(name = "from {0} to {1}: {2}")
     @CsvSource({"92.6, 92.6, tee-unmeasured", "92.6, , levels-unmeasured", ", 92.6, levels-unmeasured"})
     void levelThatIsMissingIsTheOneThatIsAsked(Double start, Double end, String expected) {

@@ -173,7 +173,10 @@ class SumpRulesTest {
                 .doesNotContain("sump-basin-small");
     }
 
-    /** 18 in of basin by 12 in of drawdown hold 13.2 gal (H-40); 10 min of 25 gpm want 62.5 (H-37). Half in, half out: 2.1 min. */
+    /**
+     * 18 in of basin by 12 in of drawdown hold 13.2 gal (H-40); 10 min of 25 gpm want 62.5 (H-37). Half in, half out:
+     * 2.1 min.
+     */
     @Test
     void shortCycleTellsItsFigures() {
         WaterJob job = new WaterJob().soil(Texture.SAND).sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0);

@@ -31,8 +31,8 @@ class TrenchDutiesTest {
     }
 
     /**
-     * Protection from 5 ft, by an engineer over 20 ft (1926.652(a)(1), (b)); soil that nobody classed is dug for Type C,
-     * 1½ to 1 (Table B-1).
+     * Protection from 5 ft, by an engineer over 20 ft (1926.652(a)(1), (b)); soil that nobody classed is dug for Type
+     * C, 1½ to 1 (Table B-1).
      */
     @ParameterizedTest(name = "{0} ft deep, {1} to 1: {2} {3}")
     @CsvSource({

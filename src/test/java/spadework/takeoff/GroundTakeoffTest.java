@@ -22,8 +22,8 @@ import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
 
 /**
- * Soil that is left or missing, and what is put back on top. Wall of 40 ft, main of 40 ft; 51.738 + 4.444 cy are dug, and
- * stone of 4.692 cy and two pipes of 0.1436 cy stay in the ground.
+ * Soil that is left or missing, and what is put back on top. Wall of 40 ft, main of 40 ft; 51.738 + 4.444 cy are dug,
+ * and stone of 4.692 cy and two pipes of 0.1436 cy stay in the ground.
  */
 class GroundTakeoffTest {
     private static final double STAYS = 4.692 + 2 * 0.1436;

@@ -112,8 +112,8 @@ class DrainCoursesTest {
     }
 
     /**
-     * Wall 0 is 6 ft deep where the drain starts and 5 ft at the corner, wall 1 goes from 5 ft to 4 ft. Grades 98 and 96
-     * put the footing's top at 92 at either end, so the ground lies as high over 92 as the wall is deep.
+     * Wall 0 is 6 ft deep where the drain starts and 5 ft at the corner, wall 1 goes from 5 ft to 4 ft. Grades 98 and
+     * 96 put the footing's top at 92 at either end, so the ground lies as high over 92 as the wall is deep.
      */
     @Test
     void groundFollowsTheDepthsOverTheFooting() {

@@ -91,7 +91,9 @@ class OutletChoiceTest {
                 .isEmpty();
     }
 
-    /** The pipe that a job names, else the book's standard one; 6 in (ASTM D3034 SDR 35) falls 1/8 in a foot as well. */
+    /**
+     * The pipe that a job names, else the book's standard one; 6 in (ASTM D3034 SDR 35) falls 1/8 in a foot as well.
+     */
     @Test
     void pipeIsTheJobsElseTheBooks() {
         Job usual = new WaterJob().build();

@@ -144,8 +144,8 @@ class SumpInflowTest {
     }
 
     /**
-     * H-26 to H-28: tables of loam stay under 1 in/h, those of sand do not. Water that runs freely out of slow soil comes
-     * by another way, so the range then reaches to the most of every texture, 26.779 cm/h = 10.54 in/h.
+     * H-26 to H-28: tables of loam stay under 1 in/h, those of sand do not. Water that runs freely out of slow soil
+     * comes by another way, so the range then reaches to the most of every texture, 26.779 cm/h = 10.54 in/h.
      */
     @ParameterizedTest(name = "{0}, {1}: beyond the tables {2}, up to {3} in/h")
     @CsvSource({

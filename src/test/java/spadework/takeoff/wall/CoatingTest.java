@@ -59,7 +59,9 @@ class CoatingTest {
         assertThat(Coating.gallons(100, Coating.wetFilm(40, 0.60))).isCloseTo(4.16, within(0.005));
     }
 
-    /** UFC 3-190-06 s. 2.1.5 (C-02) the other way: 92.31 mil wet at 65% dry to 60; 3.74 gal on 100 sf lie 60 mil wet. */
+    /**
+     * UFC 3-190-06 s. 2.1.5 (C-02) the other way: 92.31 mil wet at 65% dry to 60; 3.74 gal on 100 sf lie 60 mil wet.
+     */
     @Test
     void filmThatAWetOneLeaves() {
         assertThat(Coating.dryFilm(92.3077, 0.65)).isCloseTo(60, within(0.001));
