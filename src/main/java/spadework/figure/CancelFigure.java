@@ -25,8 +25,10 @@ public final class CancelFigure {
      * @param on the day of signing
      * @param received the day on which the buyer got the signed copy, not before signing
      * @param age the oldest buyer's; unknown counts as old
+     * @param afterDisaster whether the work repairs damage by a declared disaster; unknown counts as no
      */
-    public record Known(LocalDate on, Optional<LocalDate> received, Optional<Integer> age) {}
+    public record Known(
+            LocalDate on, Optional<LocalDate> received, Optional<Integer> age, Optional<Boolean> afterDisaster) {}
 
     /**
      * Every rule counted its own way, and the latest day.
@@ -44,7 +46,7 @@ public final class CancelFigure {
                     "check --signed and --received");
         }
         Cancellation cancellation =
-                Cancellation.of(new Cancellation.Signed(signed.on(), signed.received(), signed.age()), law);
+                Cancellation.of(new Cancellation.Signed(signed.on(), signed.received(), signed.age(), signed.afterDisaster()), law);
         List<AnswerValue> values =
                 new ArrayList<>(List.of(AnswerValue.of("last day to cancel", cancellation.lastDay())));
         List<Applied> applied = new ArrayList<>();
@@ -72,6 +74,11 @@ public final class CancelFigure {
         if (known.cancel().fromReceipt() && signed.received().isEmpty()) {
             found.add(finding("cancel-from-receipt", Severity.MUST, state, Map.of(), cited));
         }
+        known.cancel()
+                .disasterDays()
+                .filter(days -> signed.afterDisaster().isEmpty())
+                .ifPresent(days -> found.add(finding(
+                        "disaster-unsaid", Severity.MUST, state, Map.of("days", days.toString()), cited)));
         if (known.cancel().seniorAge().isPresent() && signed.age().isEmpty()) {
             found.add(finding(
                     "cancel-age-unknown",

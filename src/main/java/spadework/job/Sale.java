@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param language language of the sales talk
  * @param emergency whether the buyer called because of an emergency that cannot wait
  * @param statement file of the statement in the buyer's own hand that 16 CFR 429.0(a)(3) asks for, dated and signed
+ * @param afterDisaster whether the work repairs damage by a disaster that was declared; empty where nobody said
  * @param received the day on which the buyer got the signed copy, where it was not the day of signing
  */
 public record Sale(
@@ -24,6 +25,7 @@ public record Sale(
         String language,
         boolean emergency,
         Optional<String> statement,
+        Optional<Boolean> afterDisaster,
         Optional<LocalDate> received) {
 
     /**

@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param subcontractors who works under us; an empty list says that nobody does, a missing one that it is unknown
  * @param dateIsEssential whether the finish date is of the essence
  * @param permits who pulls which permits
+ * @param materials principal materials with make, model, size and grade, one a line
  * @param signers who signs for an owner, by what right
  */
 public record Signing(
@@ -19,10 +20,12 @@ public record Signing(
         Optional<List<Subcontractor>> subcontractors,
         Optional<Boolean> dateIsEssential,
         Optional<String> permits,
+        List<String> materials,
         List<Signer> signers) {
 
     public Signing {
         subcontractors = subcontractors.map(List::copyOf);
+        materials = List.copyOf(materials);
         signers = List.copyOf(signers);
     }
 }

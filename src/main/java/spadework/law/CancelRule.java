@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param seniorDays days for a buyer of {@code seniorAge} or older, where there are more
  * @param count how the state counts; empty where that was not read
  * @param status how far the rule was read: {@code R}, {@code RX} excerpt, {@code RS} secondary source, {@code M} memory
+ * @param disasterDays days for a repair of damage by a declared disaster, where there are more
  * @param fromReceipt whether the days start when the buyer receives the signed copy, not at signing
  * @param holidays days of the state that do not count beside Sundays and federal holidays
  */
@@ -20,6 +21,7 @@ public record CancelRule(
         Optional<Integer> seniorAge,
         Optional<DayCount> count,
         String status,
+        Optional<Integer> disasterDays,
         boolean fromReceipt,
         List<StateHoliday> holidays) {
 
@@ -35,6 +37,11 @@ public record CancelRule(
     /** The days that a buyer has whose age is not known: it counts as the older one. */
     public int daysForUnknownAge() {
         return seniorAge.flatMap(from -> seniorDays).orElse(days);
+    }
+
+    /** The days after a declared disaster, where there are more than those by age. */
+    public int daysAfterDisaster(int otherwise) {
+        return Math.max(otherwise, disasterDays.orElse(otherwise));
     }
 
     /** How it is counted: as the state says, else by weekdays, which never ends too early. */

@@ -25,20 +25,27 @@ public record Cancellation(List<Deadline> deadlines) {
      * @param received the day on which the buyer got the signed copy, where it was not that day. The state's days then
      *     start there, whether or not its law says so: that never shortens the right
      * @param oldestAge the buyer's age, of several buyers the oldest's; unknown counts as old
+     * @param afterDisaster whether the work repairs damage by a declared disaster; unknown counts as no
      */
-    public record Signed(LocalDate on, Optional<LocalDate> received, Optional<Integer> oldestAge) {
+    public record Signed(
+            LocalDate on,
+            Optional<LocalDate> received,
+            Optional<Integer> oldestAge,
+            Optional<Boolean> afterDisaster) {
 
         /** By a buyer who got the signed copy at signing and whose age nobody wrote down. */
         public static Signed on(LocalDate day) {
-            return new Signed(day, Optional.empty(), Optional.empty());
+            return new Signed(day, Optional.empty(), Optional.empty(), Optional.empty());
         }
 
         private LocalDate start() {
             return received.filter(day -> day.isAfter(on)).orElse(on);
         }
 
-        private int days(CancelRule rule) {
-            return oldestAge.map(rule::daysFor).orElseGet(rule::daysForUnknownAge);
+        /** The business days that a rule gives this buyer. */
+        public int days(CancelRule rule) {
+            int byAge = oldestAge.map(rule::daysFor).orElseGet(rule::daysForUnknownAge);
+            return afterDisaster.orElse(false) ? rule.daysAfterDisaster(byAge) : byAge;
         }
     }
 

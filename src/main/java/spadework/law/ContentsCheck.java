@@ -59,11 +59,12 @@ public final class ContentsCheck {
                 .toList();
         Set<Content> told = due.stream()
                 .filter(notice -> notice.wording().isEmpty())
-                .map(LegalNotice::serves)
+                .flatMap(notice -> notice.serves().stream())
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Content.class)));
         for (RequiredContent required : pack.contents()) {
             boolean dueAsNotice = isNotice(pack, required.content());
-            boolean reached = !dueAsNotice || due.stream().anyMatch(notice -> notice.serves() == required.content());
+            boolean reached = !dueAsNotice
+                    || due.stream().anyMatch(notice -> notice.serves().contains(required.content()));
             if (reached && !holds.contains(required.content()) && !told.contains(required.content())) {
                 missing(pack, required);
             }
@@ -74,7 +75,8 @@ public final class ContentsCheck {
     /** Whether a content is wanted as a notice, so that its own threshold decides. */
     private static boolean isNotice(StateRules pack, Content content) {
         return pack.notices().stream()
-                .anyMatch(notice -> notice.serves() == content && notice.above().isPresent());
+                .anyMatch(notice ->
+                        notice.serves().contains(content) && notice.above().isPresent());
     }
 
     private void missing(StateRules pack, RequiredContent required) {

@@ -2,13 +2,14 @@
 package spadework.law;
 
 import java.util.Optional;
+import java.util.Set;
 import spadework.money.Dollars;
 
 /**
  * A notice that a law wants in a home contract.
  *
  * @param name what it is, as {@code lien law notice}
- * @param serves the required content that it is
+ * @param serves the required contents that it is: one prescribed notice may hold several
  * @param points least size of its type
  * @param wording what it says; empty where the prescribed wording was not gathered, which nobody may invent
  * @param prescribed whether the law prescribes the words, or only what they have to say
@@ -18,7 +19,7 @@ import spadework.money.Dollars;
  */
 public record LegalNotice(
         String name,
-        Content serves,
+        Set<Content> serves,
         NoticePlace place,
         int points,
         boolean bold,
@@ -29,6 +30,10 @@ public record LegalNotice(
         NoticeCase when,
         String status,
         String citation) {
+
+    public LegalNotice {
+        serves = Set.copyOf(serves);
+    }
 
     /** Whether a contract of that price needs it. */
     public boolean isDue(Dollars price, boolean securedOnTheHome) {

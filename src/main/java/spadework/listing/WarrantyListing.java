@@ -86,6 +86,9 @@ public final class WarrantyListing {
         ArrayNode parts = node.putArray("parts");
         warranty.coverage().parts().forEach(part -> part(parts.addObject(), part));
         node.put("replyDays", warranty.terms().replyDays());
+        node.put("visitDays", warranty.terms().visitDays());
+        node.put("findingDays", warranty.terms().findingDays());
+        node.put("beginDays", warranty.terms().beginDays());
         node.put("transfers", warranty.terms().transfers());
         node.put("transferNoticeDays", warranty.terms().transferNoticeDays());
         texts(node.putArray("notCovered"), warranty.coverage().notCovered());

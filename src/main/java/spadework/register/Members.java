@@ -40,6 +40,11 @@ record Members(Map<?, ?> object) {
         return typed(name, object.get(name), Integer.class);
     }
 
+    /** The same where lines of an earlier day lack it. */
+    int whole(String name, int before) throws IOException {
+        return object.containsKey(name) ? whole(name) : before;
+    }
+
     LocalDate date(String name) throws IOException {
         String text = text(name);
         try {

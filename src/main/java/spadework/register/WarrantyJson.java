@@ -35,6 +35,9 @@ final class WarrantyJson {
                 "parts",
                 warranty.coverage().parts().stream().map(WarrantyJson::part).toList());
         object.put("replyDays", warranty.terms().replyDays());
+        object.put("visitDays", warranty.terms().visitDays());
+        object.put("findingDays", warranty.terms().findingDays());
+        object.put("beginDays", warranty.terms().beginDays());
         object.put("transfers", warranty.terms().transfers());
         object.put("transferNoticeDays", warranty.terms().transferNoticeDays());
         object.put("notCovered", warranty.coverage().notCovered());
@@ -58,6 +61,9 @@ final class WarrantyJson {
                             members.texts("notCovered")),
                     new OwnerTerms(
                             members.whole("replyDays"),
+                            members.whole("visitDays", OwnerTerms.VISIT_DAYS_BEFORE),
+                            members.whole("findingDays", OwnerTerms.FINDING_DAYS_BEFORE),
+                            members.whole("beginDays", OwnerTerms.BEGIN_DAYS_BEFORE),
                             members.whole("transfers"),
                             members.whole("transferNoticeDays"),
                             members.texts("duties")));

@@ -4,9 +4,11 @@ package spadework.warranty;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.Stream;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
@@ -114,21 +116,7 @@ public final class ClaimRules {
     public static List<Finding> findings(Warranty warranty, Claim claim) {
         List<Finding> findings = new ArrayList<>();
         String terms = "certificate " + warranty.number();
-        LocalDate reply = replyDay(claim.opened(), warranty.terms().replyDays());
-        claim.decided()
-                .filter(day -> day.isAfter(reply))
-                .ifPresent(day -> findings.add(new Finding(
-                        "claim-late",
-                        Severity.MUST,
-                        claim.number(),
-                        Map.of(
-                                "decided",
-                                day.toString(),
-                                "by",
-                                reply.toString(),
-                                "days",
-                                String.valueOf(warranty.terms().replyDays())),
-                        terms)));
+        late(warranty.terms(), claim, terms).forEach(findings::add);
         claim.last(ClaimStep::wall)
                 .filter(label -> !isCovered(warranty, label))
                 .ifPresent(label -> findings.add(new Finding(
@@ -165,6 +153,31 @@ public final class ClaimRules {
             }
         }
         return day;
+    }
+
+    /** The promised days: to the look from the claim, to what was found in writing from the look. */
+    private static List<Finding> late(OwnerTerms terms, Claim claim, String citation) {
+        List<Finding> late = new ArrayList<>();
+        LocalDate lookBy = replyDay(claim.opened(), terms.visitDays());
+        Optional<LocalDate> look = claim.steps().stream()
+                .flatMap(step -> step.inspected().stream())
+                .min(Comparator.naturalOrder());
+        look.filter(day -> day.isAfter(lookBy))
+                .ifPresent(day -> late.add(late(
+                        "claim-look-late", claim, Map.of("looked", day, "by", lookBy), terms.visitDays(), citation)));
+        LocalDate writeBy = replyDay(look.orElse(lookBy), terms.findingDays());
+        claim.decided()
+                .filter(day -> day.isAfter(writeBy))
+                .ifPresent(day -> late.add(late(
+                        "claim-late", claim, Map.of("decided", day, "by", writeBy), terms.findingDays(), citation)));
+        return late;
+    }
+
+    private static Finding late(String id, Claim claim, Map<String, LocalDate> dates, int promised, String citation) {
+        Map<String, String> values = new TreeMap<>();
+        dates.forEach((name, day) -> values.put(name, day.toString()));
+        values.put("days", String.valueOf(promised));
+        return new Finding(id, Severity.MUST, claim.number(), values, citation);
     }
 
     private static boolean isCovered(Warranty warranty, String label) {

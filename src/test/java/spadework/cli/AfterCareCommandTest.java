@@ -179,12 +179,12 @@ class AfterCareCommandTest {
                 .containsExactly(
                         "Claim 2026-014-CL1: open",
                         "  2027-03-01  certificate 2026-014-W1; seen water at the joint; wall A",
-                        "answer by 2027-03-08");
+                        "answer by 2027-03-08, look by 2027-03-15");
         assertThat(claim(
                         "--number",
                         "2026-014-CL1",
                         "--on",
-                        "2027-03-09",
+                        "2027-03-12",
                         "--inspected",
                         "2027-03-04",
                         "--covered",
@@ -198,7 +198,7 @@ class AfterCareCommandTest {
                 .contains(
                         "Claim 2026-014-CL1: not covered",
                         "clause Condensation",
-                        "MUST claim-late: Claim 2026-014-CL1 was decided on 2027-03-09.");
+                        "MUST claim-late: Claim 2026-014-CL1 was decided on 2027-03-12.");
         assertThat(claim(
                         "--number",
                         "2026-014-CL1",
@@ -218,7 +218,7 @@ class AfterCareCommandTest {
         assertThat(out.toString())
                 .contains(
                         "  Claim 2026-014-CL1: closed",
-                        "    2027-03-09  inspected 2027-03-04; covered no; clause Condensation; cause cold "
+                        "    2027-03-12  inspected 2027-03-04; covered no; clause Condensation; cause cold "
                                 + "wall, warm air",
                         "    2027-03-20  covered yes; remedy joint sealed; cost 410.00; closed 2027-03-20");
         assertThat(run("register", "check", job.toString())).isZero();

@@ -233,7 +233,7 @@ public final class PlanJob {
                         List.of(),
                         List.of(),
                         List.of(),
-                        new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                        new WarrantyTerms(List.of(), 5, 10, 5, 30, 1, 30, List.of(), List.of()),
                         List.of()),
                 List.of(),
                 Agreement.NONE,

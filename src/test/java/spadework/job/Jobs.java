@@ -252,7 +252,7 @@ public final class Jobs {
                         List.of(
                                 new Payment("signing", Percent.of("10"), true),
                                 new Payment("done", Percent.of("90"), false)),
-                        new WarrantyTerms(List.of(), 5, 1, 30, List.of(), List.of()),
+                        new WarrantyTerms(List.of(), 5, 10, 5, 30, 1, 30, List.of(), List.of()),
                         List.of()),
                 List.of(),
                 Agreement.NONE,

@@ -26,7 +26,7 @@ class CancellationTest {
             """)
     void theLatestOfEveryRuleThatFits(String state, LocalDate signed, Integer age, LocalDate last, String why) {
         Cancellation cancellation = Cancellation.of(
-                new Cancellation.Signed(signed, Optional.empty(), Optional.ofNullable(age)),
+                new Cancellation.Signed(signed, Optional.empty(), Optional.ofNullable(age), Optional.empty()),
                 StateRuleBook.bundled().at(state));
         assertThat(cancellation.lastDay()).as(why).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).rule()).isEqualTo("US-FTC");
@@ -66,7 +66,7 @@ class CancellationTest {
 
     private static LocalDate lastDay(String state, LocalDate signed, int age) {
         return Cancellation.of(
-                        new Cancellation.Signed(signed, Optional.empty(), Optional.of(age)),
+                        new Cancellation.Signed(signed, Optional.empty(), Optional.of(age), Optional.empty()),
                         StateRuleBook.bundled().at(state))
                 .lastDay();
     }
@@ -83,7 +83,7 @@ class CancellationTest {
         StateRules rules = StateRuleBook.bundled().find("NJ").orElseThrow();
         assertThat(rules.cancel().fromReceipt()).isTrue();
         Cancellation cancellation = Cancellation.of(
-                new Cancellation.Signed(signed, Optional.ofNullable(received), Optional.empty()),
+                new Cancellation.Signed(signed, Optional.ofNullable(received), Optional.empty(), Optional.empty()),
                 new HouseLaw(StateRuleBook.bundled().federal(), Optional.of(rules)));
         assertThat(cancellation.lastDay()).isEqualTo(last);
         assertThat(cancellation.deadlines().get(0).last()).isEqualTo(LocalDate.of(2026, 7, 7));
@@ -96,6 +96,6 @@ class CancellationTest {
         HouseLaw law = StateRuleBook.bundled().at("NJ");
         assertThat(Cancellation.of(
                         new Cancellation.Signed(signed, Optional.of(signed.minusDays(7)), Optional.empty()), law))
-                .isEqualTo(Cancellation.of(new Cancellation.Signed(signed, Optional.empty(), Optional.empty()), law));
+                .isEqualTo(Cancellation.of(new Cancellation.Signed(signed, Optional.empty(), Optional.empty(), Optional.empty()), law));
     }
 }

@@ -162,7 +162,7 @@ class ContentsCheckTest {
     @CsvSource({"CA, 12", "MD, 10", "PA, 10", "NJ, 10", "TX, 10", "CT, 10"})
     void statementOfTheRightToCancelIsBoldAboveTheSignature(String state, int points) {
         assertThat(ContentsCheck.due(STATES.at(state), Dollars.of("9000"), false))
-                .filteredOn(notice -> notice.serves() == Content.CANCELLATION_STATEMENT)
+                .filteredOn(notice -> notice.serves().contains(Content.CANCELLATION_STATEMENT))
                 .singleElement()
                 .satisfies(notice -> {
                     assertThat(notice.points()).isEqualTo(points);
@@ -233,7 +233,7 @@ class ContentsCheckTest {
     private static LegalNotice notice(Content serves, Optional<String> wording, Optional<Dollars> above) {
         return new LegalNotice(
                 "test notice",
-                serves,
+                Set.of(serves),
                 NoticePlace.ABOVE_THE_SIGNATURE,
                 12,
                 true,
@@ -304,7 +304,7 @@ class ContentsCheckTest {
     void typeOfANoticeNamesOnlyWhatTheLawAsks() {
         LegalNotice plain = new LegalNotice(
                 "plain notice",
-                Content.WARRANTY,
+                Set.of(Content.WARRANTY),
                 NoticePlace.BODY,
                 1,
                 false,

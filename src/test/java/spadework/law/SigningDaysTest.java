@@ -161,7 +161,7 @@ class SigningDaysTest {
             LocalDate own = after(received, old ? senior : days, counting(state));
             LocalDate expected = federal.isAfter(own) ? federal : own;
             LocalDate found = Cancellation.of(
-                            new Cancellation.Signed(signed, Optional.of(received), age),
+                            new Cancellation.Signed(signed, Optional.of(received), age, Optional.empty()),
                             new HouseLaw(StateRuleBook.bundled().federal(), Optional.of(rules)))
                     .lastDay();
             if (!found.equals(expected)) {
@@ -171,6 +171,22 @@ class SigningDaysTest {
         assertThat(wrong).isEmpty();
     }
 
+    /** Cal. BPC 7159 as AB 1327 has it: seven business days for repairs after a declared disaster, at any age. */
+    @ParameterizedTest
+    @CsvSource({"40, 7", "65, 7", ", 7"})
+    void afterADisasterCaliforniaHasSevenDaysOnTwoHundredDays(Integer age, int days) {
+        Random random = new Random(13);
+        for (int i = 0; i < DAYS; i++) {
+            LocalDate signed = FIRST.plusDays(random.nextInt(3650));
+            assertThat(Cancellation.of(
+                                    new Cancellation.Signed(
+                                            signed, Optional.empty(), Optional.ofNullable(age), Optional.of(true)),
+                                    RULES.at("CA"))
+                            .lastDay())
+                    .isEqualTo(after(signed, days, counting("CA")));
+        }
+    }
+
     /** A state without a pack has the federal floor. */
     @Test
     void withoutAPackTheFederalDayStands() {
@@ -178,7 +194,7 @@ class SigningDaysTest {
         for (int i = 0; i < DAYS; i++) {
             LocalDate signed = FIRST.plusDays(random.nextInt(3650));
             assertThat(Cancellation.of(
-                                    new Cancellation.Signed(signed, Optional.empty(), Optional.of(70)), RULES.at("WY"))
+                                    new Cancellation.Signed(signed, Optional.empty(), Optional.of(70), Optional.empty()), RULES.at("WY"))
                             .lastDay())
                     .isEqualTo(after(signed, 3, SigningDaysTest::federalCounts));
         }

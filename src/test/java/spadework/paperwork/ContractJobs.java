@@ -39,6 +39,8 @@ public final class ContractJobs {
               "subcontractors": [
                 {"name": "Larkwick Electric LLC", "address": "9 Spindle Row", "phone": "(614) 555-0161", "trade": "wiring"}
               ],
+              "afterDisaster": false,
+              "materials": ["Liquid synthetic rubber: Larkseal LR-60, 5 gal pails, 6 pails"],
               "depositHeld": "In a trust account at Pellmark Savings Bank, 3 Mill Street, Pellmark",
               "permits": "We apply for the building permit and call the inspections"
             }
@@ -150,6 +152,9 @@ public final class ContractJobs {
             ((ObjectNode) firm.get("license")).put("state", state);
             ((ObjectNode) firm.at("/payments/0")).put("share", "3%");
             ((ObjectNode) firm.at("/payments/4")).put("share", "17%");
+            ((ObjectNode) firm.at("/payments/1")).put("share", "20%").put("workDone", "25%");
+            ((ObjectNode) firm.at("/payments/2")).put("share", "30%").put("workDone", "55%");
+            ((ObjectNode) firm.at("/payments/3")).put("share", "30%").put("workDone", "85%");
             whole.putArray("terms").add("This estimate costs you nothing.");
             job.accept(whole);
             company.accept(firm);

@@ -392,6 +392,9 @@ public final class PageFixtures {
                                 specimen ? "" : "May 1, 2026",
                                 specimen ? "" : "April 30, 2028")),
                 5,
+                10,
+                5,
+                30,
                 1,
                 60,
                 List.of(

@@ -89,6 +89,13 @@ class CardTest {
                 w.job(),
                 w.parties(),
                 w.coverage(),
-                new OwnerTerms(t.replyDays(), t.transfers(), t.transferNoticeDays(), List.of(duty)));
+                new OwnerTerms(
+                        t.replyDays(),
+                        t.visitDays(),
+                        t.findingDays(),
+                        t.beginDays(),
+                        t.transfers(),
+                        t.transferNoticeDays(),
+                        List.of(duty)));
     }
 }

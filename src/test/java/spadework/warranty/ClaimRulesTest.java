@@ -31,13 +31,30 @@ class ClaimRulesTest {
     @ParameterizedTest(name = "made Monday 1 March, decided {0}: {1}")
     @CsvSource(textBlock = """
         2027-03-02, ''
-        2027-03-08, ''
-        2027-03-09, claim-late
+        2027-03-09, ''
+        2027-03-10, claim-late
         2027-05-01, claim-late
         """)
     void decisionAfterThePromisedDaysIsAFinding(LocalDate decided, String finding) {
         Claim claim = claim(seen("2027-03-01"), step(decided.toString(), "inspected", "2027-03-02", "covered", "yes"));
         assertThat(ClaimRules.findings(WARRANTY, claim))
+                .extracting(Finding::id)
+                .containsExactlyElementsOf(ids(finding));
+    }
+
+    /** Ten working days from Monday March 1 end on Monday March 15; five more, where nobody looked, on the 22nd. */
+    @ParameterizedTest(name = "looked at on {0}, decided on {1}: {2}")
+    @CsvSource(textBlock = """
+        2027-03-15, 2027-03-22, ''
+        2027-03-16, 2027-03-23, claim-look-late
+        '',         2027-03-22, ''
+        '',         2027-03-23, claim-late
+        """)
+    void lookAfterThePromisedDaysIsAFinding(String looked, LocalDate decided, String finding) {
+        ClaimStep step = looked.isEmpty()
+                ? step(decided.toString(), "covered", "yes")
+                : step(decided.toString(), "inspected", looked, "covered", "yes");
+        assertThat(ClaimRules.findings(WARRANTY, claim(seen("2027-03-01"), step)))
                 .extracting(Finding::id)
                 .containsExactlyElementsOf(ids(finding));
     }

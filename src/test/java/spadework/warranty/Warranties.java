@@ -40,6 +40,9 @@ public final class Warranties {
                         List.of("Water that comes over the top of the wall.", "Condensation")),
                 new OwnerTerms(
                         5,
+                        10,
+                        5,
+                        30,
                         2,
                         60,
                         List.of(

@@ -31,6 +31,12 @@ public final class CancelCommand extends Calculator {
     private String age;
 
     @Option(
+            names = "--disaster",
+            negatable = true,
+            description = "The work repairs damage by a declared disaster; some states give more days.")
+    private Boolean disaster;
+
+    @Option(
             names = "--received",
             paramLabel = "DATE",
             description = "Day on which the buyer got the signed copy, if later: the state's days start there.")
@@ -42,6 +48,7 @@ public final class CancelCommand extends Calculator {
         String state = flags.get("--state", this.state, FlagKinds.state(calculators));
         Optional<Integer> age = flags.find("--age", this.age, FlagKinds.AGE);
         Optional<LocalDate> received = flags.find("--received", this.received, FlagKinds.DATE);
-        return () -> CancelFigure.of(state, calculators.law(state), new CancelFigure.Known(signed, received, age));
+        Optional<Boolean> known = Optional.ofNullable(disaster);
+        return () -> CancelFigure.of(state, calculators.law(state), new CancelFigure.Known(signed, received, age, known));
     }
 }

@@ -121,9 +121,11 @@ public final class AgreedWorkPages {
         page.field(signing, "/place", 3);
         page.field(signing, "/salesperson/name", 3);
         page.field(signing, "/salesperson/license", 3);
+        page.field(signing, "/salesperson/address", 6);
         page.field(signing, "/oldestAge", 2);
         page.field(signing, "/specialOrder", 2);
         page.field(signing, "/emergency", 2);
+        page.field(signing, "/afterDisaster", 2);
         page.field(signing, "/dateIsEssential", 2);
         page.field(signing, "/lienOnHome", 2);
         page.field(signing, "/financed", 2);
@@ -132,6 +134,7 @@ public final class AgreedWorkPages {
         page.field(signing, "/received", 3);
         page.field(signing, "/statement", 9);
         page.field(signing, "/depositHeld", 12);
+        page.table(signing.inside("/materials"), "=10");
         page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
         JComponent nobody = new EmptyListCheckBox(page.session(), "/signing/subcontractors");
         page.put(nobody, "span 12");

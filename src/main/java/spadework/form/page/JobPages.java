@@ -244,7 +244,10 @@ public final class JobPages {
         page.field("/taxClass", 4);
         page.group("warranty");
         page.table(BasePointer.JOB.inside("/warranty/parts"), "/part=4", "/promise=9", "/years=2");
-        page.field("/warranty/replyDays", 4);
+        page.field("/warranty/replyDays", 3);
+        page.field("/warranty/visitDays", 3);
+        page.field("/warranty/findingDays", 3);
+        page.field("/warranty/beginDays", 3);
         page.field("/warranty/transfers", 4);
         page.field("/warranty/transferNoticeDays", 4);
         page.table(BasePointer.JOB.inside("/warranty/notCovered"), 6, "=10");

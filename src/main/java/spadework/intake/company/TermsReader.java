@@ -17,9 +17,14 @@ import spadework.measure.Percent;
 public final class TermsReader {
     public static final ValueKind<Integer> VALID_DAYS = Counts.between(1, 365);
 
+    private static final ValueKind<Integer> DAYS = Counts.between(1, 365);
+
     public static final ValueKind<WarrantyTerms> WARRANTY = ValueKind.object(fields -> new WarrantyTerms(
             fields.filled("parts", ValueKind.object(TermsReader::part)),
-            fields.get("replyDays", Counts.between(1, 365)),
+            fields.get("replyDays", DAYS),
+            fields.get("visitDays", DAYS, WarrantyTerms.USUAL_VISIT_DAYS),
+            fields.get("findingDays", DAYS, WarrantyTerms.USUAL_FINDING_DAYS),
+            fields.get("beginDays", DAYS, WarrantyTerms.USUAL_BEGIN_DAYS),
             fields.get("transfers", Counts.between(0, 99)),
             fields.get("transferNoticeDays", Counts.between(0, 365)),
             fields.list("notCovered", Texts.TEXT),

@@ -46,7 +46,8 @@ public final class JobReader {
     private static final Length TOPSOIL_DEPTH = Length.ofInches(4);
     private static final Restoration NO_RESTORATION =
             new Restoration(Length.ZERO, NO_AREA, TOPSOIL_DEPTH, NO_AREA, NO_AREA, NO_AREA, 0);
-    private static final WarrantyTerms NO_WARRANTY = new WarrantyTerms(List.of(), 1, 0, 0, List.of(), List.of());
+    private static final WarrantyTerms NO_WARRANTY =
+            new WarrantyTerms(List.of(), 1, 1, 1, 1, 0, 0, List.of(), List.of());
 
     static final ValueKind<Photo> PHOTO = ValueKind.object(JobReader::photo);
     static final ValueKind<Corner> CORNER = ValueKind.object(JobReader::corner);

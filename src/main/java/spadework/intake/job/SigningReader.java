@@ -32,6 +32,7 @@ public final class SigningReader {
                 fields.find("subcontractors", new ValueKind<>("[]", SigningReader::subcontractors)),
                 fields.find("dateIsEssential", Texts.YES_OR_NO),
                 fields.find("permits", Texts.TEXT),
+                fields.list("materials", Texts.TEXT),
                 fields.list("signers", ValueKind.object(SigningReader::signer)));
     }
 
@@ -44,6 +45,7 @@ public final class SigningReader {
                 fields.get("language", Texts.LABEL, ENGLISH),
                 fields.get("emergency", Texts.YES_OR_NO, false),
                 fields.find("statement", Texts.FILE),
+                fields.find("afterDisaster", Texts.YES_OR_NO),
                 fields.find("received", CalendarDates.DATE));
     }
 
@@ -64,7 +66,10 @@ public final class SigningReader {
     }
 
     private static Salesperson salesperson(ObjectFields fields) {
-        return new Salesperson(fields.get("name", Texts.LABEL), fields.find("license", Texts.LABEL));
+        return new Salesperson(
+                fields.get("name", Texts.LABEL),
+                fields.find("license", Texts.LABEL),
+                fields.find("address", Texts.LABEL));
     }
 
     private static List<Subcontractor> subcontractors(SourceNode node) {

@@ -3,10 +3,12 @@ package spadework.intake.law;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import spadework.intake.source.ObjectFields;
@@ -138,6 +140,7 @@ public final class StateRuleReader {
                 fields.find("seniorAge", Counts.between(18, 120)),
                 fields.find("count", Choices.of(DayCount.class)),
                 facts.getOrDefault("cancel", "M"),
+                fields.find("disasterDays", Counts.between(1, 60)),
                 fields.get("fromReceipt", Texts.YES_OR_NO, false),
                 fields.list("holidays", ValueKind.object(StateRuleReader::holiday)));
     }
@@ -195,7 +198,7 @@ public final class StateRuleReader {
         Base<LegalNotice> before = new Base<>(base);
         return new LegalNotice(
                 name,
-                before.value(fields, "serves", Choices.of(Content.class), LegalNotice::serves),
+                serves(fields, base),
                 before.value(fields, "place", Choices.of(NoticePlace.class), LegalNotice::place),
                 before.value(fields, "points", Counts.between(6, 72), LegalNotice::points),
                 fields.get("bold", Texts.YES_OR_NO, base.map(LegalNotice::bold).orElse(false)),
@@ -215,6 +218,18 @@ public final class StateRuleReader {
                         base.map(LegalNotice::when).orElse(NoticeCase.ALWAYS)),
                 before.value(fields, "status", STATUS, LegalNotice::status),
                 before.value(fields, "citation", Texts.TEXT, LegalNotice::citation));
+    }
+
+    private static Set<Content> serves(ObjectFields fields, Optional<LegalNotice> base) {
+        Optional<Set<Content>> known = base.map(LegalNotice::serves);
+        Optional<Content> first = known.isPresent()
+                ? fields.find("serves", Choices.of(Content.class))
+                : Optional.of(fields.get("serves", Choices.of(Content.class)));
+        List<Content> more = fields.list("alsoServes", Choices.of(Content.class));
+        Set<Content> all = EnumSet.noneOf(Content.class);
+        first.ifPresentOrElse(all::add, () -> known.ifPresent(all::addAll));
+        all.addAll(more);
+        return all;
     }
 
     private static int[] fraction(String text) throws UnreadableMeasure {

@@ -21,6 +21,7 @@ import spadework.register.Register;
 import spadework.warranty.Claim;
 import spadework.warranty.ClaimRules;
 import spadework.warranty.ClaimStep;
+import spadework.warranty.OwnerTerms;
 import spadework.warranty.Warranty;
 
 /** Writes claims down: what was seen, what was found, what came of it. */
@@ -97,12 +98,18 @@ public final class Claims {
                 "give the number of a claim of this job, or say --seen for a new one");
     }
 
+    private static String next(OwnerTerms terms, Claim claim) {
+        return claim.last(ClaimStep::inspected)
+                .map(looked -> "say in writing what was found by " + ClaimRules.replyDay(looked, terms.findingDays()))
+                .orElseGet(() -> "answer by " + ClaimRules.replyDay(claim.opened(), terms.replyDays()) + ", look by "
+                        + ClaimRules.replyDay(claim.opened(), terms.visitDays()));
+    }
+
     private static Reply told(Warranty warranty, Claim claim) {
         List<String> lines = new ArrayList<>(WarrantyText.of(claim));
         lines.addAll(FindingLines.bundled().told(ClaimRules.findings(warranty, claim)));
         if (claim.decided().isEmpty()) {
-            lines.add("answer by "
-                    + ClaimRules.replyDay(claim.opened(), warranty.terms().replyDays()));
+            lines.add(next(warranty.terms(), claim));
         }
         return Reply.done(lines);
     }

@@ -33,7 +33,10 @@ public final class WarrantyText {
             lines.add("  " + part.part() + ": " + part.firstDay() + " to " + part.lastDay() + ", " + state(part, on)
                     + ": " + part.promise());
         }
-        lines.add("  claims are answered within " + warranty.terms().replyDays() + " working days");
+        lines.add("  claims are answered within " + warranty.terms().replyDays() + " working days, looked at within "
+                + warranty.terms().visitDays() + ", found in writing within "
+                + warranty.terms().findingDays() + " of the look; a repair begins within "
+                + warranty.terms().beginDays() + " days after that");
         lines.add(
                 warranty.terms().transfers() == 0
                         ? "  it does not pass to a later owner"

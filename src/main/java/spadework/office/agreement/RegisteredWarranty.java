@@ -53,7 +53,14 @@ public final class RegisteredWarranty {
                 job.number(),
                 new WarrantyParties(job.customer().names(), job.site().address().text(), contractor),
                 coverage,
-                new OwnerTerms(terms.replyDays(), terms.transfers(), terms.transferNoticeDays(), terms.duties()));
+                new OwnerTerms(
+                        terms.replyDays(),
+                        terms.visitDays(),
+                        terms.findingDays(),
+                        terms.beginDays(),
+                        terms.transfers(),
+                        terms.transferNoticeDays(),
+                        terms.duties()));
     }
 
     private static List<CoveredPart> parts(WarrantyTerms terms, LocalDate from) {

@@ -75,11 +75,13 @@ public record SignedJob(Reading reading, List<Finding> findings) {
                             sale.language(),
                             sale.emergency(),
                             sale.statement(),
+                            sale.afterDisaster(),
                             Optional.empty()),
                     signing.financing(),
                     signing.subcontractors(),
                     signing.dateIsEssential(),
                     signing.permits(),
+                    signing.materials(),
                     List.of());
         });
     }

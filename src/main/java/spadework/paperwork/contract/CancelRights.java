@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.contract;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
 import spadework.job.Signing;
@@ -29,12 +30,7 @@ public final class CancelRights {
     private static int days(Dossier dossier, Signing signing) {
         Optional<Integer> dated = signing.sale()
                 .on()
-                .flatMap(on -> Cancellation.of(
-                                new Cancellation.Signed(
-                                        on,
-                                        signing.sale().received(),
-                                        signing.sale().oldestAge()),
-                                dossier.law())
+                .flatMap(on -> Cancellation.of(SigningChecks.signed(signing.sale(), on), dossier.law())
                         .deadlines()
                         .stream()
                         .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
@@ -44,7 +40,7 @@ public final class CancelRights {
                 .map(StateRules::cancel)
                 .map(rule -> Math.max(
                         Cancellation.FEDERAL_DAYS,
-                        signing.sale().oldestAge().map(rule::daysFor).orElseGet(rule::daysForUnknownAge)))
+                        SigningChecks.signed(signing.sale(), LocalDate.EPOCH).days(rule)))
                 .orElse(Cancellation.FEDERAL_DAYS));
     }
 }

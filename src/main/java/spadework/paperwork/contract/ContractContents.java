@@ -10,6 +10,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import spadework.company.Company;
 import spadework.job.Job;
+import spadework.job.Payment;
 import spadework.job.Salesperson;
 import spadework.job.Signing;
 import spadework.law.Content;
@@ -35,6 +36,8 @@ public final class ContractContents {
     private static final Pattern BOX = Pattern.compile("(?i)\\bp\\.? ?o\\.? ?box\\b");
     private static final Pattern WAIVER = Pattern.compile("(?i)\\bwaiv|\\bconfess");
     private static final Pattern ARBITRATION = Pattern.compile("(?i)\\barbitrat|\\bjury\\b");
+    private static final Pattern SATISFIED =
+            Pattern.compile("(?i)\\bsign(ed)? off|\\bsatisf|\\baccepted\\b|\\bapproved?\\b");
     private static final Pattern ESTIMATE = Pattern.compile("(?i)\\bestimate");
 
     private ContractContents() {}
@@ -53,7 +56,7 @@ public final class ContractContents {
         });
         notices.stream()
                 .filter(notice -> notice.wording().isPresent())
-                .map(LegalNotice::serves)
+                .flatMap(notice -> notice.serves().stream())
                 .filter(ONLY_AS_NOTICE::contains)
                 .forEach(holds::add);
         return holds;
@@ -89,9 +92,19 @@ public final class ContractContents {
         List<String> terms =
                 Stream.concat(company.terms().stream(), job.terms().stream()).toList();
         given.put(Content.ESTIMATE_CHARGE, says(ESTIMATE, terms.stream()));
+        given.put(Content.FINAL_PAYMENT_WHEN_SATISFIED, isLastAtYourWord(job.payments()));
+        given.put(Content.MAKE_OF_MATERIALS, !signing.materials().isEmpty());
         given.put(Content.NO_WAIVER, !says(WAIVER, terms.stream()));
         given.put(Content.NO_ARBITRATION_CLAUSE, !says(ARBITRATION, terms.stream()));
         return given;
+    }
+
+    /** Whether the last payment waits for the buyer's own yes to the finished work. */
+    private static boolean isLastAtYourWord(List<Payment> payments) {
+        return payments.stream()
+                .skip(Math.max(0, payments.size() - 1L))
+                .anyMatch(last ->
+                        !last.atSigning() && SATISFIED.matcher(last.when()).find());
     }
 
     private static boolean says(Pattern words, Stream<String> texts) {

@@ -19,6 +19,8 @@ public final class ContractNotices {
             "state-unread",
             "rules-from-memory",
             "license-elsewhere",
+            "payment-value-unsaid",
+            "disaster-unsaid",
             "copy-day-unknown");
     private static final String CONTENT = "content-";
 

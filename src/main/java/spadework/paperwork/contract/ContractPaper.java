@@ -9,6 +9,7 @@ import spadework.company.Company;
 import spadework.contract.Contract;
 import spadework.drawing.shape.Scene;
 import spadework.job.Job;
+import spadework.job.Payment;
 import spadework.job.Salesperson;
 import spadework.job.Signing;
 import spadework.money.Dollars;
@@ -43,9 +44,9 @@ public final class ContractPaper {
                 FindingNotes.of(dossier, ContractNotices.wanting(dossier)),
                 plan,
                 parties(job, dossier.company(), signing),
-                work(dossier),
+                work(dossier, signing),
                 price(dossier),
-                deposit(dossier.contract().payments(), signing),
+                deposit(dossier.contract().payments(), job.payments(), signing),
                 WorkSchedule.of(job),
                 WorkConditions.of(dossier),
                 law(dossier, signing),
@@ -58,15 +59,17 @@ public final class ContractPaper {
                 job.customer().mailing().orElse(job.site().address()).text(),
                 more(company),
                 signing.sale().salesperson().map(ContractPaper::named).orElse(""),
+                signing.sale().salesperson().flatMap(Salesperson::address).orElse(""),
                 signing.subcontractors());
     }
 
-    private static ContractWork work(Dossier dossier) {
+    private static ContractWork work(Dossier dossier, Signing signing) {
         PipeWorks runs = new PipeWorks(dossier);
         return new ContractWork(
                 new WallWorks(dossier).all(),
                 runs.all(),
                 runs.outlets(),
+                signing.materials(),
                 FindingNotes.forHomeowner(dossier).stream()
                         .filter(note -> note.severity().equals("stop"))
                         .toList(),
@@ -84,7 +87,7 @@ public final class ContractPaper {
                 PaymentRows.of(contract.payments()));
     }
 
-    private static ContractDeposit deposit(List<Due> payments, Signing signing) {
+    private static ContractDeposit deposit(List<Due> payments, List<Payment> paid, Signing signing) {
         return new ContractDeposit(
                 numbers(payments),
                 Dollars.total(payments.stream()
@@ -92,7 +95,8 @@ public final class ContractPaper {
                         .map(Due::amount)
                         .toList()),
                 signing.financing().specialOrder(),
-                signing.financing().depositHeld().orElse(""));
+                signing.financing().depositHeld().orElse(""),
+                PaymentChecks.areInStep(paid));
     }
 
     private static ContractLaw law(Dossier dossier, Signing signing) {

@@ -10,6 +10,7 @@ import spadework.paperwork.work.WallWork;
 /**
  * The work as contracted, with options that were taken.
  *
+ * @param materials principal materials with make, model, size and grade
  * @param before findings that have to be answered before work may start, in the homeowner's words
  * @param options every option, taken or not
  * @param accepted whether the homeowner has chosen among them
@@ -18,6 +19,7 @@ public record ContractWork(
         List<WallWork> walls,
         List<PipeWork> runs,
         List<OutletWork> outlets,
+        List<String> materials,
         List<FindingNote> before,
         List<OptionRow> options,
         boolean accepted) {
@@ -26,6 +28,7 @@ public record ContractWork(
         walls = List.copyOf(walls);
         runs = List.copyOf(runs);
         outlets = List.copyOf(outlets);
+        materials = List.copyOf(materials);
         before = List.copyOf(before);
         options = List.copyOf(options);
     }

@@ -48,6 +48,21 @@ public final class PaymentChecks {
         return found;
     }
 
+    /** Whether the schedule says for every payment how much of the work is done by then, and none runs ahead of it. */
+    static boolean areInStep(List<Payment> payments) {
+        Percent taken = Percent.ZERO;
+        for (int i = 0; i < payments.size() - 1; i++) {
+            Payment payment = payments.get(i);
+            taken = taken.plus(payment.share());
+            Percent asked = taken;
+            if (!payment.atSigning()
+                    && payment.workDone().map(done -> done.compareTo(asked) < 0).orElse(true)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** What came in before the work began, held to what the contract lets fall due before it. */
     static List<Finding> received(Agreement agreement, List<Due> dues, String state) {
         Optional<LocalDate> start = agreement.asBuilt().map(AsBuilt::started);

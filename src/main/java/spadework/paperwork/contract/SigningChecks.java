@@ -46,8 +46,12 @@ public final class SigningChecks {
     /** The last day to cancel: of all rules the latest. Empty while the day of signing is open. */
     static Optional<LocalDate> lastDay(Sale sale, HouseLaw law) {
         return sale.on()
-                .map(on -> Cancellation.of(new Cancellation.Signed(on, sale.received(), sale.oldestAge()), law)
-                        .lastDay());
+                .map(on -> Cancellation.of(signed(sale, on), law).lastDay());
+    }
+
+    /** How it was, or will be, signed on a day. */
+    static Cancellation.Signed signed(Sale sale, LocalDate on) {
+        return new Cancellation.Signed(on, sale.received(), sale.oldestAge(), sale.afterDisaster());
     }
 
     private static void start(Job job, Sale sale, HouseLaw law, List<Finding> found) {
@@ -59,6 +63,18 @@ public final class SigningChecks {
                     Severity.MUST,
                     job.site().address().state(),
                     Map.of(),
+                    String.join("; ", law.state().get().citations())));
+        }
+        boolean longer =
+                law.state().flatMap(rules -> rules.cancel().disasterDays()).isPresent();
+        if (longer && sale.afterDisaster().isEmpty()) {
+            found.add(new Finding(
+                    "disaster-unsaid",
+                    Severity.MUST,
+                    job.site().address().state(),
+                    Map.of(
+                            "days",
+                            law.state().get().cancel().disasterDays().get().toString()),
                     String.join("; ", law.state().get().citations())));
         }
         Optional<LocalDate> last = lastDay(sale, law);

@@ -30,6 +30,9 @@ public final class ReissuePaper {
                                 PrintedDates.words(part.lastDay())))
                         .toList(),
                 warranty.terms().replyDays(),
+                warranty.terms().visitDays(),
+                warranty.terms().findingDays(),
+                warranty.terms().beginDays(),
                 warranty.terms().transfers(),
                 warranty.terms().transferNoticeDays(),
                 warranty.coverage().notCovered(),

@@ -43,6 +43,7 @@ class ContractContentsTest {
             Map.entry(Content.ESCROW_OR_BOND, "In a trust account at Pellmark Savings Bank"),
             Map.entry(Content.ESTIMATE_CHARGE, "This estimate costs you nothing."),
             Map.entry(Content.EVENTS_BEYOND_CONTROL, "Such a delay is not abandonment of the work"),
+            Map.entry(Content.FINAL_PAYMENT_WHEN_SATISFIED, "the site is clean, and you have signed off"),
             Map.entry(Content.FINANCE_CHARGE, "Finance charge, apart from the contract price none"),
             Map.entry(Content.HOME_IMPROVEMENT_HEADING, "Home Improvement Contract"),
             Map.entry(Content.INCORPORATED_DOCUMENTS, "Documents that are part of this contract"),
@@ -53,10 +54,11 @@ class ContractContentsTest {
             Map.entry(Content.LICENSE_CLASS, "Class: A, basements"),
             Map.entry(Content.LICENSE_EXPIRY, "Valid until June 30, 2027"),
             Map.entry(Content.LICENSE_NUMBER, "Contractor registration: CR-00417"),
+            Map.entry(Content.MAKE_OF_MATERIALS, "Larkseal LR-60, 5 gal pails, 6 pails"),
             Map.entry(Content.MATERIALS, "liquid synthetic rubber in 2 coats, from the footing up to grade"),
             Map.entry(Content.ORAL_NOTICE_ACKNOWLEDGED, "I was told aloud, when I signed, of my right to cancel"),
             Map.entry(Content.OWNER, "Ida Wrenfield and Tobias Wrenfield 418 Quillfeather Lane"),
-            Map.entry(Content.PAYMENT_SCHEDULE, "The first trench is open $8,241.60"),
+            Map.entry(Content.PAYMENT_SCHEDULE, "The first trench is open $5,494.40"),
             Map.entry(Content.PERMITS, "We apply for the building permit"),
             Map.entry(Content.PRICE, "Contract price $27,472.00"),
             Map.entry(Content.SALESPERSON, "Salesperson: Odo Fennimarsh"),
@@ -95,7 +97,7 @@ class ContractContentsTest {
                 .map(RequiredContent::content)
                 .filter(MARKERS::containsKey)
                 .forEach(content -> assertThat(text).as(content.words()).contains(MARKERS.get(content)));
-        assertThat(wanting(job)).allMatch(id -> id.equals("content-retainage-notice"), "only notices are wanting");
+        assertThat(wanting(job)).isEmpty();
     }
 
     @Test
@@ -130,6 +132,8 @@ class ContractContentsTest {
             NY, signing/dateIsEssential,     DATE_OF_THE_ESSENCE
             NY, signing/depositHeld,         ESCROW_OR_BOND
             VA, signing/permits,             PERMITS
+            NJ, signing/materials,           MAKE_OF_MATERIALS
+            NY, signing/materials,           MAKE_OF_MATERIALS
             IL, terms,                       ESTIMATE_CHARGE
             """)
     void whatIsNotGivenIsFoundWantingAndIsNotPrinted(String state, String key, Content missing, @TempDir Path without) {
@@ -157,6 +161,21 @@ class ContractContentsTest {
                 ContractJobs.in(folder, state, whole -> whole.putArray("terms").add(term), company -> {});
 
         assertThat(wanting(job).contains(id)).isEqualTo(found);
+    }
+
+    /** M.G.L. c.142A s.2: the last payment waits until the work is completed to the satisfaction of both. */
+    @ParameterizedTest
+    @CsvSource(textBlock = """
+            "The site is clean, and you have signed off",  false
+            The work is done to your satisfaction,         false
+            The ground is graded,                          true
+            """, quoteCharacter = '"')
+    void lastPaymentInMassachusettsWaitsForTheBuyersYes(String when, boolean found) {
+        Path job = ContractJobs.in(
+                folder, "MA", whole -> {}, company -> ((ObjectNode) company.at("/payments/4")).put("when", when));
+
+        assertThat(wanting(job).contains("content-final-payment-when-satisfied"))
+                .isEqualTo(found);
     }
 
     /** 73 P.S. 517.7(a): a P.O. box alone is no address. */

@@ -62,11 +62,14 @@ class ContractNoticesTest {
                 assertThat(found.page()).as(notice.name()).isEqualTo(signature.page());
                 assertThat(found.bottom()).as(notice.name()).isLessThan(signature.top());
             }
-            case PAGE_OF_ITS_OWN ->
+            case PAGE_OF_ITS_OWN -> {
+                assertThat(found.page()).as("read before anybody signs").isLessThan(signature.page());
                 assertThat(type.onPage(found.page()))
                         .as(notice.name())
                         .startsWith(wording(notice).replaceAll("\\s+", ""))
-                        .contains("SignatureDate");
+                        .contains("SignatureofIdaWrenfieldDate", "SignatureofTobiasWrenfieldDate")
+                        .contains("SignatureforFennimarshWall&DrainLLCDate");
+            }
             case BODY -> assertThat(found.page()).as(notice.name()).isLessThanOrEqualTo(signature.page());
         }
     }
@@ -139,22 +142,13 @@ class ContractNoticesTest {
                 .toList();
     }
 
-    /**
-     * What a contractor writes beside the job once counsel has given the words; Washington's retainage is a notice
-     * more.
-     */
+    /** What a contractor writes beside the job once counsel has given the words. */
     private void withWording(List<LegalNotice> notices, String state) {
         String known = notices.stream()
                 .map(notice -> "{\"notice\": \"" + notice.name() + "\", \"wording\": \"" + wording(notice) + "\"}")
                 .collect(Collectors.joining(", "));
-        String more = state.equals("WA")
-                ? ", {\"notice\": \"retainage\", \"serves\": \"retainage notice\", \"place\": \"body\", \"points\": 12,"
-                        + " \"bold\": false, \"capitals\": false, \"wording\": \"You may hold back a part.\","
-                        + " \"prescribed\": true, \"when\": \"always\", \"status\": \"R\", \"citation\":"
-                        + " \"RCW 18.27.114\"}"
-                : "";
         String file = "{\"packs\": [{\"state\": \"" + state + "\", \"counsel\": {\"by\": \"Cy Test\", \"on\":"
-                + " \"2026-06-01\"}, \"notices\": [" + known + more + "]}]}";
+                + " \"2026-06-01\"}, \"notices\": [" + known + "]}]}";
         try {
             Files.writeString(folder.resolve("state-rules.json"), file);
         } catch (IOException e) {

@@ -77,7 +77,7 @@ class ContractPaperTest {
                                 new Cancellation.Signed(
                                         LocalDate.parse(ContractJobs.SIGNED),
                                         Optional.empty(),
-                                        Optional.ofNullable(age)),
+                                        Optional.ofNullable(age), Optional.empty()),
                                 StateRuleBook.bundled().at(state))
                         .lastDay()))
                 .isEqualTo(last);
@@ -87,6 +87,29 @@ class ContractPaperTest {
                 .hasSize(4);
         assertThat(type.all("NOT LATER THAN MIDNIGHT OF " + last)).hasSize(4);
         assertThat(type.all("The last day to cancel is " + last)).hasSize(1);
+    }
+
+    /** AB 1327: seven business days, Monday to Friday: July 2, 6 to 10 and 13, 2026. */
+    @Test
+    void afterADisasterCaliforniaPrintsSevenDays() {
+        byte[] pdf = ContractJobs.pdf(ContractJobs.in(
+                folder, "CA", job -> ((ObjectNode) job.get("signing")).put("afterDisaster", true), company -> {}));
+        assertThat(PageText.all(pdf))
+                .contains("midnight of the seventh business day", "The last day to cancel is July 13, 2026");
+    }
+
+    /** Nobody is asked for more than the work by then, and the contract says so only where its schedule shows it. */
+    @Test
+    void paymentsThatMayRunAheadOfTheWorkAreNotPraised(@TempDir Path ahead) {
+        String promise = "for no more than the work that is done and the material that has come";
+        assertThat(PageText.all(ContractJobs.pdf(ContractJobs.in(folder, "PA"))))
+                .contains(promise);
+        assertThat(PageText.all(ContractJobs.pdf(ContractJobs.in(
+                        ahead,
+                        "PA",
+                        job -> {},
+                        company -> ((ObjectNode) company.at("/payments/1")).put("workDone", "10%")))))
+                .doesNotContain(promise);
     }
 
     /** 16 CFR 429.1(a): bold, 10 points at the least, in immediate proximity to the space for the buyer's signature. */
