@@ -45,8 +45,8 @@ public final class CancelFigure {
                     "a day of receipt on or after the day of signing",
                     "check --signed and --received");
         }
-        Cancellation cancellation =
-                Cancellation.of(new Cancellation.Signed(signed.on(), signed.received(), signed.age(), signed.afterDisaster()), law);
+        Cancellation cancellation = Cancellation.of(
+                new Cancellation.Signed(signed.on(), signed.received(), signed.age(), signed.afterDisaster()), law);
         List<AnswerValue> values =
                 new ArrayList<>(List.of(AnswerValue.of("last day to cancel", cancellation.lastDay())));
         List<Applied> applied = new ArrayList<>();
@@ -77,8 +77,8 @@ public final class CancelFigure {
         known.cancel()
                 .disasterDays()
                 .filter(days -> signed.afterDisaster().isEmpty())
-                .ifPresent(days -> found.add(finding(
-                        "disaster-unsaid", Severity.MUST, state, Map.of("days", days.toString()), cited)));
+                .ifPresent(days -> found.add(
+                        finding("disaster-unsaid", Severity.MUST, state, Map.of("days", days.toString()), cited)));
         if (known.cancel().seniorAge().isPresent() && signed.age().isEmpty()) {
             found.add(finding(
                     "cancel-age-unknown",

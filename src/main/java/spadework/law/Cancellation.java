@@ -28,10 +28,7 @@ public record Cancellation(List<Deadline> deadlines) {
      * @param afterDisaster whether the work repairs damage by a declared disaster; unknown counts as no
      */
     public record Signed(
-            LocalDate on,
-            Optional<LocalDate> received,
-            Optional<Integer> oldestAge,
-            Optional<Boolean> afterDisaster) {
+            LocalDate on, Optional<LocalDate> received, Optional<Integer> oldestAge, Optional<Boolean> afterDisaster) {
 
         /** By a buyer who got the signed copy at signing and whose age nobody wrote down. */
         public static Signed on(LocalDate day) {

@@ -59,7 +59,8 @@ class WorkbookFuzzTest {
         SheetChanges changes = SheetChanges.of("prices.xlsx", read, EXPORTED, BOOK);
         assertThat(changes.cells()).isNotEmpty();
         assertThat(changes.faults()).extracting(Fault::found).contains("the formula =1+1");
-        assertThatThrownBy(() -> Tables.workbook(workbook(Files.readAllBytes(SEEDS.resolve("sheet.xml"))), PriceWorkbook.PRICES))
+        assertThatThrownBy(() ->
+                        Tables.workbook(workbook(Files.readAllBytes(SEEDS.resolve("sheet.xml"))), PriceWorkbook.PRICES))
                 .hasMessageContaining("row 1048576, column 16384");
     }
 

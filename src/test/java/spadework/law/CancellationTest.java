@@ -95,7 +95,10 @@ class CancellationTest {
         LocalDate signed = LocalDate.of(2026, 7, 1);
         HouseLaw law = StateRuleBook.bundled().at("NJ");
         assertThat(Cancellation.of(
-                        new Cancellation.Signed(signed, Optional.of(signed.minusDays(7)), Optional.empty()), law))
-                .isEqualTo(Cancellation.of(new Cancellation.Signed(signed, Optional.empty(), Optional.empty(), Optional.empty()), law));
+                        new Cancellation.Signed(
+                                signed, Optional.of(signed.minusDays(7)), Optional.empty(), Optional.empty()),
+                        law))
+                .isEqualTo(Cancellation.of(
+                        new Cancellation.Signed(signed, Optional.empty(), Optional.empty(), Optional.empty()), law));
     }
 }

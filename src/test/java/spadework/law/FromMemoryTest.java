@@ -8,6 +8,7 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -24,7 +25,7 @@ class FromMemoryTest {
     private static StateRules rules(String status, Optional<Counsel> counsel) {
         LegalNotice notice = new LegalNotice(
                 "lien notice",
-                Content.LIEN_NOTICE,
+                Set.of(Content.LIEN_NOTICE),
                 NoticePlace.BODY,
                 10,
                 false,
@@ -43,7 +44,15 @@ class FromMemoryTest {
                 Optional.empty(),
                 true,
                 new DepositCap(DepositKind.NONE, 0, 1, Optional.empty(), Optional.empty(), false),
-                new CancelRule(3, Optional.empty(), Optional.empty(), Optional.empty(), status, false, List.of(day)),
+                new CancelRule(
+                        3,
+                        Optional.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        status,
+                        Optional.empty(),
+                        false,
+                        List.of(day)),
                 List.of(new RequiredContent(Content.PRICE, "the price", status)),
                 List.of(notice),
                 new RuleSource(facts, List.of(), List.of("Z.C. 1", "Z.C. 2"), "2026-08-01", counsel));

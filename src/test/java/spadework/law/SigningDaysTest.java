@@ -194,7 +194,9 @@ class SigningDaysTest {
         for (int i = 0; i < DAYS; i++) {
             LocalDate signed = FIRST.plusDays(random.nextInt(3650));
             assertThat(Cancellation.of(
-                                    new Cancellation.Signed(signed, Optional.empty(), Optional.of(70), Optional.empty()), RULES.at("WY"))
+                                    new Cancellation.Signed(
+                                            signed, Optional.empty(), Optional.of(70), Optional.empty()),
+                                    RULES.at("WY"))
                             .lastDay())
                     .isEqualTo(after(signed, 3, SigningDaysTest::federalCounts));
         }

@@ -49,6 +49,7 @@ public final class CancelCommand extends Calculator {
         Optional<Integer> age = flags.find("--age", this.age, FlagKinds.AGE);
         Optional<LocalDate> received = flags.find("--received", this.received, FlagKinds.DATE);
         Optional<Boolean> known = Optional.ofNullable(disaster);
-        return () -> CancelFigure.of(state, calculators.law(state), new CancelFigure.Known(signed, received, age, known));
+        return () ->
+                CancelFigure.of(state, calculators.law(state), new CancelFigure.Known(signed, received, age, known));
     }
 }

@@ -30,11 +30,10 @@ public final class CancelRights {
     private static int days(Dossier dossier, Signing signing) {
         Optional<Integer> dated = signing.sale()
                 .on()
-                .flatMap(on -> Cancellation.of(SigningChecks.signed(signing.sale(), on), dossier.law())
-                        .deadlines()
-                        .stream()
-                        .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
-                        .map(Deadline::days));
+                .flatMap(on ->
+                        Cancellation.of(SigningChecks.signed(signing.sale(), on), dossier.law()).deadlines().stream()
+                                .max(Comparator.comparing(Deadline::last).thenComparing(Deadline::days))
+                                .map(Deadline::days));
         return dated.orElseGet(() -> dossier.law()
                 .state()
                 .map(StateRules::cancel)

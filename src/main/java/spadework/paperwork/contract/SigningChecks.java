@@ -45,8 +45,7 @@ public final class SigningChecks {
 
     /** The last day to cancel: of all rules the latest. Empty while the day of signing is open. */
     static Optional<LocalDate> lastDay(Sale sale, HouseLaw law) {
-        return sale.on()
-                .map(on -> Cancellation.of(signed(sale, on), law).lastDay());
+        return sale.on().map(on -> Cancellation.of(signed(sale, on), law).lastDay());
     }
 
     /** How it was, or will be, signed on a day. */

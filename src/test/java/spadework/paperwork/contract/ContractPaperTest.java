@@ -77,7 +77,8 @@ class ContractPaperTest {
                                 new Cancellation.Signed(
                                         LocalDate.parse(ContractJobs.SIGNED),
                                         Optional.empty(),
-                                        Optional.ofNullable(age), Optional.empty()),
+                                        Optional.ofNullable(age),
+                                        Optional.empty()),
                                 StateRuleBook.bundled().at(state))
                         .lastDay()))
                 .isEqualTo(last);
