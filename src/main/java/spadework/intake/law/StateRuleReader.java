@@ -198,7 +198,7 @@ public final class StateRuleReader {
         Base<LegalNotice> before = new Base<>(base);
         return new LegalNotice(
                 name,
-                serves(fields, base),
+                serves(fields, base.map(LegalNotice::serves).orElse(Set.of())),
                 before.value(fields, "place", Choices.of(NoticePlace.class), LegalNotice::place),
                 before.value(fields, "points", Counts.between(6, 72), LegalNotice::points),
                 fields.get("bold", Texts.YES_OR_NO, base.map(LegalNotice::bold).orElse(false)),
@@ -220,15 +220,14 @@ public final class StateRuleReader {
                 before.value(fields, "citation", Texts.TEXT, LegalNotice::citation));
     }
 
-    private static Set<Content> serves(ObjectFields fields, Optional<LegalNotice> base) {
-        Optional<Set<Content>> known = base.map(LegalNotice::serves);
-        Optional<Content> first = known.isPresent()
-                ? fields.find("serves", Choices.of(Content.class))
-                : Optional.of(fields.get("serves", Choices.of(Content.class)));
-        List<Content> more = fields.list("alsoServes", Choices.of(Content.class));
+    /** A notice that is known keeps what it serves where the file is silent; a new one has to say it. */
+    private static Set<Content> serves(ObjectFields fields, Set<Content> known) {
+        ValueKind<Content> kind = Choices.of(Content.class);
+        Optional<Content> first =
+                known.isEmpty() ? Optional.of(fields.get("serves", kind)) : fields.find("serves", kind);
         Set<Content> all = EnumSet.noneOf(Content.class);
-        first.ifPresentOrElse(all::add, () -> known.ifPresent(all::addAll));
-        all.addAll(more);
+        first.ifPresentOrElse(all::add, () -> all.addAll(known));
+        all.addAll(fields.list("alsoServes", kind));
         return all;
     }
 
