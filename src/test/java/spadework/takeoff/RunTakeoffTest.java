@@ -249,4 +249,36 @@ class RunTakeoffTest {
         Job both = middle.withWall(middle.walls().get(0).withLength(Length.ofFeet(210)));
         assertThat(Cleanouts.fromEachEnd(both, both.water().drains().get(0))).isEqualTo(2);
     }
+
+    /** A working points at the place of the job that it took its length from, and at the book that it was sized by. */
+    @Test
+    void workingsPointAtTheJob() {
+        Job job = new WaterJob()
+                .roofLine("R1", 40, 95.0, 94.0, 98.0)
+                .roofLine("R2", 30, 95.0, 94.0, 98.0)
+                .build();
+        assertThat(source(job, Measure.MAIN_PIPE, "M1")).isEqualTo("/water/mains/0/length");
+        assertThat(source(job, Measure.ROOF_PIPE, "R2")).isEqualTo("/water/roofLines/1/length");
+        assertThat(source(job, Measure.DRAIN_PIPE, "D1")).isEqualTo("/walls/0/length");
+        assertThat(source(job, Measure.STONE_TONS, "A")).isEqualTo("27 cf in a cubic yard");
+        Quantity tons = quantities(job).stream()
+                .filter(quantity -> quantity.measure() == Measure.STONE_TONS)
+                .findFirst()
+                .orElseThrow();
+        assertThat(tons.working().inputs().get(1).source())
+                .contains(Books.standard().title())
+                .contains(Books.standard().dated().toString());
+    }
+
+    private static String source(Job job, Measure measure, String label) {
+        return quantities(job).stream()
+                .filter(quantity ->
+                        quantity.measure() == measure && quantity.label().equals(label))
+                .findFirst()
+                .orElseThrow()
+                .working()
+                .inputs()
+                .get(0)
+                .source();
+    }
 }

@@ -274,4 +274,18 @@ class NetworkTest {
     static List<Path> samples() {
         return Samples.papered();
     }
+
+    /** A level points at the place of the job that states it, whichever way the water runs. */
+    @Test
+    void levelsPointAtTheJob() {
+        Reach drain = only(network(new WaterJob()), "D1");
+        assertThat(drain.fall().orElseThrow().start().source()).isEqualTo("/water/drains/0/startInvert");
+        assertThat(drain.fall().orElseThrow().end().source()).isEqualTo("/water/drains/0/endInvert");
+        Reach turned = only(network(new WaterJob().drain(92.2, 92.6).teeAt(TeeAt.START)), "D1");
+        assertThat(turned.fall().orElseThrow().start().source()).isEqualTo("/water/drains/0/endInvert");
+        assertThat(drain.length().inputs().get(0).source()).isEqualTo("/walls/0/length");
+        Reach main = only(network(new WaterJob()), "M1");
+        assertThat(main.length().inputs().get(0).source()).isEqualTo("/water/mains/0/length");
+        assertThat(main.fall().orElseThrow().end().source()).isEqualTo("/water/mains/0/endInvert");
+    }
 }
