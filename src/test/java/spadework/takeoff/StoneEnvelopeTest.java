@@ -27,8 +27,8 @@ import spadework.pricebook.Books;
 import spadework.pricebook.Measure;
 
 /**
- * The stone round a drain, 6 in over footing and pipe (IRC R405.1; F-04 to F-06). Upright banks, B 24 in, p 6 in, pipe of
- * 4.215 in outside (ASTM D3034).
+ * The stone round a drain, 6 in over footing and pipe (IRC R405.1; F-04 to F-06). Upright banks, B 24 in, p 6 in,
+ * pipe of 4.215 in outside (ASTM D3034).
  */
 class StoneEnvelopeTest {
     private static final double CIRCLE = Math.PI * 4.215 * 4.215 / 4 / 144;
@@ -83,8 +83,8 @@ class StoneEnvelopeTest {
     }
 
     /**
-     * The corner's square, 2.5 × 2.5 ft, is filled as high as the higher of the two stones, less the corner of the first
-     * wall's footing, 0.5 × 0.5 ft by its thickness; an inside corner is counted once too often by as much.
+     * The corner's square, 2.5 × 2.5 ft, is filled as high as the higher of the two stones, less the corner of the
+     * first wall's footing, 0.5 × 0.5 ft by its thickness; an inside corner is counted once too often by as much.
      */
     @ParameterizedTest(name = "{0} corner of footings {1} and {2} in: stone {3} ft high")
     @CsvSource({"OUTSIDE, 8, 12, 1.5", "OUTSIDE, 12, 8, 1.5", "OUTSIDE, 8, 8, 1.16667", "INSIDE, 8, 8, 1.16667"})

@@ -56,8 +56,8 @@ class DugWallTest {
     }
 
     /**
-     * A well of 4 ft reaches 3 ft out and 3 ft down (common practice, no source). Before an upright bank 2.5 ft out each
-     * takes 4 × 0.5 × 3 = 6 cf more; before a bank laid back 1 to 1, 5.2 ft out at that depth, nothing.
+     * A well of 4 ft reaches 3 ft out and 3 ft down (common practice, no source). Before an upright bank 2.5 ft out
+     * each takes 4 × 0.5 × 3 = 6 cf more; before a bank laid back 1 to 1, 5.2 ft out at that depth, nothing.
      */
     @ParameterizedTest(name = "{1} wells before a bank {0}: {2} cf more")
     @CsvSource({"UPRIGHT, 1, 6", "UPRIGHT, 2, 12", "UPRIGHT, 0, 0", "SLOPED, 2, 0"})
