@@ -63,8 +63,8 @@ class StoneEnvelopeTest {
 
     private static Job job(CornerKind kind, List<FootingDrain> drains, Wall a, Wall b) {
         Water w = Jobs.water();
-        Job job = Jobs.job(
-                Jobs.site(), new Water(drains, w.mains(), List.of(), List.of(), w.outlets(), List.of()), a, b);
+        Job job =
+                Jobs.job(Jobs.site(), new Water(drains, w.mains(), List.of(), List.of(), w.outlets(), List.of()), a, b);
         return Jobs.withCorners(job, List.of(new Corner(new WallEnd("A", true), new WallEnd("B", false), kind)));
     }
 
@@ -92,8 +92,7 @@ class StoneEnvelopeTest {
         Job job = job(kind, List.of(drain("D1", "A", "B")), wall("A", 40, first), wall("B", 20, second));
         double corner = 6.25 * height - 0.25 * first / 12;
         double sign = kind == CornerKind.OUTSIDE ? 1 : -1;
-        assertThat(of(job, Measure.STONE, "A"))
-                .isCloseTo((straight(40, first) + sign * corner) / 27, within(1e-4));
+        assertThat(of(job, Measure.STONE, "A")).isCloseTo((straight(40, first) + sign * corner) / 27, within(1e-4));
         assertThat(of(job, Measure.STONE, "B")).isCloseTo(straight(20, second) / 27, within(1e-6));
     }
 

@@ -110,9 +110,9 @@ class DugWallTest {
         assertThat(BodyDug.source(DigBodies.main(Jobs.site(), main(2, 4)))).isEqualTo("depth as measured");
         assertThat(BodyDug.source(DigBodies.main(Jobs.site(), typed))).startsWith("typed depth");
         Job sump = new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0).build();
-        assertThat(BodyDug.source(DigBodies.discharge(
-                                sump.site(), sump.water().outlets().get(0))
-                        .orElseThrow()))
+        assertThat(BodyDug.source(
+                        DigBodies.discharge(sump.site(), sump.water().outlets().get(0))
+                                .orElseThrow()))
                 .startsWith("usual depth");
         assertThat(BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.site(), typed))
                         .name())
@@ -120,8 +120,7 @@ class DugWallTest {
     }
 
     private static DugWall.Term term(boolean adds, String symbol, double cubicFeet) {
-        return new DugWall.Term(
-                adds, Worked.of(symbol, symbol, cubicFeet, Unit.CUBIC_FOOT, new Formula("x", "test")));
+        return new DugWall.Term(adds, Worked.of(symbol, symbol, cubicFeet, Unit.CUBIC_FOOT, new Formula("x", "test")));
     }
 
     @Test
@@ -129,8 +128,8 @@ class DugWallTest {
         Worked one = DugWall.sum("D", "soil", List.of(term(true, "V", 54)));
         assertThat(one.formula()).isEqualTo("V ÷ 27");
         assertThat(one.number()).isEqualTo(2);
-        Worked three = DugWall.sum(
-                "D", "soil", List.of(term(true, "V", 54), term(false, "C1", 81), term(true, "E1", 27)));
+        Worked three =
+                DugWall.sum("D", "soil", List.of(term(true, "V", 54), term(false, "C1", 81), term(true, "E1", 27)));
         assertThat(three.formula()).isEqualTo("(V − C1 + E1) ÷ 27");
         assertThat(three.number()).isEqualTo(0);
     }
@@ -139,8 +138,7 @@ class DugWallTest {
     @ParameterizedTest(name = "{0} slices: {1} inputs")
     @CsvSource({"1, 1", "12, 12", "13, 1"})
     void sharedSlices(int slices, int inputs) {
-        Overlap overlap =
-                new Overlap(List.of("A", "B"), "A", Collections.nCopies(slices, new Slice(0, 1, -1, -2)));
+        Overlap overlap = new Overlap(List.of("A", "B"), "A", Collections.nCopies(slices, new Slice(0, 1, -1, -2)));
         List<DugWall.Term> terms = DugWall.shared("U", List.of(overlap, overlap));
         assertThat(terms).hasSize(2);
         assertThat(terms.get(1).volume().symbol()).isEqualTo("U2");
