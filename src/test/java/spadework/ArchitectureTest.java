@@ -64,6 +64,7 @@ class ArchitectureTest {
       figure               | measure money finding working job pricebook law trench water.flow water takeoff.wall takeoff safety pricing
       contract             | measure money job company pricebook takeoff schedule pricing
       closeout             | measure money finding working job pricebook takeoff.wall takeoff contract
+      billing              | measure money finding job law pricing contract
       bids                 | measure money job company pricebook takeoff pricing contract
       whatif               | measure money finding working job company pricebook trench takeoff schedule pricing
       feedback             | measure money job company pricebook takeoff pricing
@@ -80,6 +81,7 @@ class ArchitectureTest {
       paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.billing    | measure money job company law pricing contract billing paperwork paperwork.part
       drawing.chart        | drawing.shape
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work drawing.chart drawing.crew
@@ -104,9 +106,12 @@ class ArchitectureTest {
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding spelling reason disk company pricebook register draft press.sheet pricesheet office.reply intake
       office.files         | finding reason disk picture job company register draft paperwork intake.job intake
-      office.records       | money finding disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files
+      office.records       | money finding disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files billing
       office               | measure money finding disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
       office.agreement     | measure money finding reason disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
+      office.billing       | money finding disk job law register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
+      cli.outcome          | cli.option office
+      cli.account          | money billing cli.option cli.outcome office office.billing
       office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
@@ -120,7 +125,7 @@ class ArchitectureTest {
       form.page            | measure money reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
-      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form
+      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account
       """;
 
     /** Each library is known to the packages that need it. */
@@ -138,7 +143,7 @@ class ArchitectureTest {
       com.formdev..           | form.kit
       net.miginfocom..        | form.kit form.library form.field form.page form.view form
       javax.swing..           | form.kit form.session form.library form.field form.page form.view form
-      picocli..               | cli.option cli.book cli.figure cli.register cli.warranty cli
+      picocli..               | cli.option cli.outcome cli.account cli.book cli.figure cli.register cli.warranty cli
       me.tongfei..            | cli
       """;
 

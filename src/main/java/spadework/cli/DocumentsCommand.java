@@ -21,6 +21,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.outcome.OutcomeReport;
 import spadework.finding.Fault;
 import spadework.office.Office;
 import spadework.office.Outcome;

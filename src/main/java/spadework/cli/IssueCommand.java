@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
+import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
 import spadework.office.agreement.Issuing;
 

@@ -11,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.Today;
+import spadework.cli.outcome.OutcomeReport;
 import spadework.office.agreement.Losing;
 
 /** Write down that the homeowner did not take the proposal. */

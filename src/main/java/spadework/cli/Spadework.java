@@ -29,6 +29,7 @@ import spadework.reason.Reason;
             AcceptCommand.class,
             ChangeCommand.class,
             CancelJobCommand.class,
+            AccountCommand.class,
             CloseCommand.class,
             RegisterCommand.class,
             WarrantyCommand.class,

@@ -18,6 +18,7 @@ import spadework.money.Dollars;
  * @param cancel right to cancel
  * @param contents what the contract has to contain
  * @param notices what has to be said in it, where and how large
+ * @param releases forms in which a claim on the house is released, where the state prescribes them
  * @param source where all this comes from, and how far it was read
  */
 public record StateRules(
@@ -29,6 +30,7 @@ public record StateRules(
         CancelRule cancel,
         List<RequiredContent> contents,
         List<LegalNotice> notices,
+        List<ReleaseForm> releases,
         RuleSource source) {
     /** The rules that hold in every state. */
     public static final String FEDERAL = "US-FTC";
@@ -46,6 +48,12 @@ public record StateRules(
     public StateRules {
         contents = List.copyOf(contents);
         notices = List.copyOf(notices);
+        releases = List.copyOf(releases);
+    }
+
+    /** The prescribed form of a release; empty where the state is not known to prescribe one. */
+    public Optional<ReleaseForm> release(ReleaseKind kind) {
+        return releases.stream().filter(form -> form.release() == kind).findFirst();
     }
 
     /** How far each kind of fact was read. */

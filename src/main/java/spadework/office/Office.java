@@ -225,8 +225,23 @@ public final class Office {
      */
     public Map<String, byte[]> acknowledgment(
             Bid bid, CancellationAcknowledgment cancellation, LocalDate date, SealMark mark) throws IOException {
-        return SignedPapers.of(
-                printer.apart(bid, "cancellation", Map.of("cancellation", cancellation), date, mark.text()), date);
+        return issuedApart(bid, "cancellation", Map.of("cancellation", cancellation), date, mark);
+    }
+
+    /**
+     * A paper that is none of the set, as page and workbook by name, issued as other papers are.
+     *
+     * @param template the folder of its templates, which is its name as well
+     * @throws IOException if the key cannot be used
+     */
+    public Map<String, byte[]> issuedApart(
+            Bid bid, String template, Map<String, Object> model, LocalDate date, SealMark mark) throws IOException {
+        return SignedPapers.of(printer.apart(bid, template, model, date, mark.text()), date);
+    }
+
+    /** The same for a paper that is printed and not registered. */
+    public Map<String, byte[]> printedApart(Bid bid, String template, Map<String, Object> model, LocalDate date) {
+        return printer.apart(bid, template, model, date, "");
     }
 
     public Templates templates() {

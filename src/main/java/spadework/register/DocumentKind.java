@@ -10,7 +10,11 @@ public enum DocumentKind {
     CERTIFICATE("W", Event.CERTIFICATE_ISSUED),
     CARD("M", Event.CARD_ISSUED),
     CLAIM("CL", Event.CLAIM),
-    CANCELLATION("X", Event.CONTRACT_CANCELED);
+    CANCELLATION("X", Event.CONTRACT_CANCELED),
+    INVOICE("I", Event.INVOICE_ISSUED),
+    RECEIPT("R", Event.PAYMENT_RECEIVED),
+    LATE_NOTICE("N", Event.LATE_NOTICE_ISSUED),
+    RELEASE("L", Event.RELEASE_ISSUED);
 
     private final String letters;
     private final Event issued;

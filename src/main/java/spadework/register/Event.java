@@ -20,6 +20,10 @@ public enum Event {
     TRANSFERRED("warranty transferred", true),
     CARD_ISSUED("maintenance card issued", true),
     CLAIM("claim", false),
+    INVOICE_ISSUED("invoice issued", true),
+    PAYMENT_RECEIVED("payment received", true),
+    LATE_NOTICE_ISSUED("late notice issued", true),
+    RELEASE_ISSUED("release issued", true),
     NOTE("note", false);
 
     private final String words;

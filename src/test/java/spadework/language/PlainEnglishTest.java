@@ -28,6 +28,7 @@ import spadework.job.Job;
 import spadework.office.Bid;
 import spadework.office.PaperBlocks;
 import spadework.office.PaperKind;
+import spadework.samples.MoneyPapers;
 import spadework.samples.Samples;
 
 /**
@@ -78,6 +79,14 @@ class PlainEnglishTest {
         }
         assertThat(texts).hasSizeGreaterThan(80);
         assertThat(faults(texts)).isEmpty();
+    }
+
+    @Test
+    void everyPaperAboutMoneyReadsAsAmericanEnglish() throws IOException {
+        Set<String> blocks = new LinkedHashSet<>();
+        MoneyPapers.blocks().values().forEach(blocks::addAll);
+        assertThat(blocks).hasSizeGreaterThan(60);
+        assertThat(faults(blocks)).isEmpty();
     }
 
     @Test

@@ -4,6 +4,7 @@ package spadework.language;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
@@ -16,6 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.office.PaperBlocks;
 import spadework.office.PaperKind;
+import spadework.samples.MoneyPapers;
 import spadework.samples.Samples;
 
 /** A homeowner's paper is read without effort: grade 8 or lower, wording that a law prescribes set aside. */
@@ -47,13 +49,14 @@ class ReadingGradeTest {
     }
 
     @Test
-    void everyHomeownersPaperIsAtGradeEightOrLower(TestReporter reporter) {
+    void everyHomeownersPaperIsAtGradeEightOrLower(TestReporter reporter) throws IOException {
         Map<String, ReadingGrade> grades = new TreeMap<>();
         for (Path sample : Samples.papered()) {
             PaperBlocks.of(Samples.bid(sample), EnumSet.complementOf(EnumSet.of(PaperKind.COST_SHEET)))
                     .forEach(
                             (paper, blocks) -> grades.put(sample.getFileName() + " " + paper, ReadingGrade.of(blocks)));
         }
+        MoneyPapers.blocks().forEach((paper, blocks) -> grades.put("money " + paper, ReadingGrade.of(blocks)));
         StringBuilder table = new StringBuilder("grade  words a sentence  paper\n");
         grades.forEach((paper, grade) -> table.append(
                 String.format(Locale.ROOT, "%5.1f %17.1f  %s%n", grade.grade(), grade.wordsInASentence(), paper)));

@@ -222,6 +222,7 @@ class ContentsCheckTest {
                 federal.cancel(),
                 contents,
                 notices,
+                List.of(),
                 new RuleSource(
                         Map.of("contents", "R", "cancel", "RS"),
                         List.of(),

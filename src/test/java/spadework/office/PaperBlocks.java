@@ -29,16 +29,21 @@ public final class PaperBlocks {
     public static Map<String, List<String>> of(Bid bid, Set<PaperKind> papers) {
         Map<String, List<String>> found = new LinkedHashMap<>();
         for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
-            Map<String, Object> model = new HashMap<>(sheet.model());
-            model.put("info", new PageInfo("en-US", bid.dossier().company().name(), sheet.date()));
-            String template = sheet.template() + "/page.ftlh";
-            List<String> blocks = new ArrayList<>();
-            Element page = PageSource.read(template, Templates.bundled().fill(template, model))
-                    .getDocumentElement();
-            gather((Element) page.getElementsByTagName("body").item(0), blocks);
-            found.put(sheet.file(), blocks);
+            PageInfo info = new PageInfo("en-US", bid.dossier().company().name(), sheet.date());
+            found.put(sheet.file(), of(sheet.template(), sheet.model(), info));
         }
         return found;
+    }
+
+    /** The blocks of one page, by its template. */
+    public static List<String> of(String template, Map<String, Object> model, PageInfo info) {
+        Map<String, Object> all = new HashMap<>(model);
+        all.put("info", info);
+        String page = template + "/page.ftlh";
+        List<String> blocks = new ArrayList<>();
+        Element root = PageSource.read(page, Templates.bundled().fill(page, all)).getDocumentElement();
+        gather((Element) root.getElementsByTagName("body").item(0), blocks);
+        return blocks;
     }
 
     private static void gather(Element element, List<String> blocks) {

@@ -23,6 +23,8 @@ import java.util.function.Consumer;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import spadework.billing.BillItem;
+import spadework.money.Dollars;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Closing;
 import spadework.office.agreement.ConsentInput;
@@ -30,6 +32,10 @@ import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.agreement.SourceCheckout;
+import spadework.office.billing.Invoicing;
+import spadework.office.billing.Receiving;
+import spadework.office.billing.Releasing;
+import spadework.office.records.BilledRecord;
 import spadework.office.records.JobRecords;
 import spadework.office.records.JobSource;
 import spadework.office.reply.TemplateFolder;
@@ -63,7 +69,17 @@ class SampleStoryTest {
         layOut();
         issue();
         accept();
+        bill(1, told.at("/received/0/on").asText());
+        pay(0);
         change();
+        bill(2, told.at("/received/1/on").asText());
+        pay(1);
+        bill(3, told.at("/received/2/on").asText());
+        pay(2);
+        bill(4, told.at("/asBuilt/finished").asText());
+        bill(5, told.at("/received/3/on").asText());
+        pay(3);
+        release();
         close();
         if (Boolean.getBoolean("spadework.refresh")) {
             refresh();
@@ -160,15 +176,46 @@ class SampleStoryTest {
     }
 
     private void close() throws IOException {
-        edit(json -> {
-            json.set("asBuilt", told.get("asBuilt"));
-            json.set("received", told.get("received"));
-        });
+        edit(json -> json.set("asBuilt", told.get("asBuilt")));
         LocalDate completed = LocalDate.parse(told.at("/closed/completed").asText());
         assertThat(new Closing(office, Jobsite.TODAY)
                         .close(
                                 file,
                                 new Closing.Asked(completed.plusDays(1), Optional.of(completed), Optional.empty())))
+                .isInstanceOf(Outcome.Issued.class);
+    }
+
+    private void bill(int payment, String on) throws IOException {
+        assertThat(new Invoicing(office, Jobsite.TODAY)
+                        .invoice(file, BillItem.payment(payment), LocalDate.parse(on)))
+                .isInstanceOf(Outcome.Issued.class);
+    }
+
+    /** Whatever is open is paid, on the day and by the means that the sample tells. */
+    private void pay(int row) throws IOException {
+        JsonNode received = told.at("/received/" + row);
+        Bid bid = (Bid) office.bid(file);
+        Dollars open = BilledRecord.of(
+                        JobRecords.beside(file),
+                        bid.dossier().contract(),
+                        bid.dossier().job().agreement().received())
+                .ledger()
+                .open();
+        assertThat(new Receiving(office, Jobsite.TODAY)
+                        .receive(
+                                file,
+                                open,
+                                LocalDate.parse(received.get("on").asText()),
+                                received.get("how").asText()))
+                .isInstanceOf(Outcome.Issued.class);
+    }
+
+    private void release() throws IOException {
+        assertThat(new Releasing(office, Jobsite.TODAY)
+                        .release(
+                                file,
+                                "I5",
+                                LocalDate.parse(told.at("/received/3/on").asText())))
                 .isInstanceOf(Outcome.Issued.class);
     }
 

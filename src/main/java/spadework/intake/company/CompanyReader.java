@@ -74,7 +74,9 @@ public final class CompanyReader {
                         fields.get("phone", Texts.LABEL),
                         fields.get("email", Texts.LABEL)),
                 new Letterhead(
-                        fields.find("logo", Texts.FILE), fields.get("paper", Choices.of(Paper.class), Paper.LETTER)),
+                        fields.find("logo", Texts.FILE),
+                        fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
+                        fields.list("payTo", Texts.LABEL)),
                 new Rates(
                         wages,
                         fields.named("crews", crew(trades)),

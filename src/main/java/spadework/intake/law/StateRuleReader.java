@@ -47,7 +47,7 @@ public final class StateRuleReader {
 
     private static final Pattern SHARE = Pattern.compile("([1-9]\\d{0,2})/([1-9]\\d{0,2})");
     private static final Dollars CENT = Dollars.of("0.01");
-    private static final ValueKind<String> STATUS = Choices.words(STATUSES);
+    static final ValueKind<String> STATUS = Choices.words(STATUSES);
     private static final ValueKind<int[]> FRACTION = TextWithUnit.kind(
             "a share as two whole numbers",
             "1/3",
@@ -97,6 +97,8 @@ public final class StateRuleReader {
                 fields.find("contents", list(ValueKind.object(StateRuleReader::content)))
                         .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
                 notices(fields, base.map(StateRules::notices).orElse(List.of())),
+                ReleaseReader.read(
+                        fields, base.map(StateRules::releases).orElse(List.of())),
                 new RuleSource(
                         allFacts,
                         fields.find("notes", list(Texts.TEXT))

@@ -14,14 +14,14 @@ public final class RegisteredFiles {
     private RegisteredFiles() {}
 
     /** The same files, each named after the number. */
-    static Map<String, byte[]> named(DocumentNumber number, Map<String, byte[]> files) {
+    public static Map<String, byte[]> named(DocumentNumber number, Map<String, byte[]> files) {
         Map<String, byte[]> named = new LinkedHashMap<>();
         files.forEach((name, bytes) -> named.put(FileName.safe(number.text()) + "-" + name, bytes));
         return named;
     }
 
     /** Where the files of an entry lie. */
-    static List<Path> paths(Path folder, Entry entry) {
+    public static List<Path> paths(Path folder, Entry entry) {
         return entry.files().stream().map(file -> folder.resolve(file.name())).toList();
     }
 }

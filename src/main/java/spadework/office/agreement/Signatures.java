@@ -72,7 +72,7 @@ public final class Signatures {
     }
 
     /** A day that has not come cannot be the day of anything that was done. */
-    static List<String> future(LocalDate on, LocalDate today, String done) {
+    public static List<String> future(LocalDate on, LocalDate today, String done) {
         return on.isAfter(today)
                 ? List.of("It cannot have been " + done + " on " + on + ": today is " + today
                         + ". Give the day on which it was " + done + ".")

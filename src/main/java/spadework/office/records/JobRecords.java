@@ -186,6 +186,11 @@ public final class JobRecords {
                 .findFirst();
     }
 
+    /** The lines that tell such an event, in their order. */
+    public List<Entry> all(Event event) {
+        return entries.stream().filter(entry -> entry.event() == event).toList();
+    }
+
     private Optional<Entry> last(Event event) {
         return entries.stream().filter(entry -> entry.event() == event).reduce((one, next) -> next);
     }

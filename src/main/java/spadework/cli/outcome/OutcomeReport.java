@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.cli;
+package spadework.cli.outcome;
 
 import java.nio.file.Path;
 import picocli.CommandLine;
@@ -8,15 +8,15 @@ import spadework.office.Outcome;
 import spadework.office.OutcomeText;
 
 /** Tells what came of a step and answers its exit code. */
-final class OutcomeReport {
+public final class OutcomeReport {
     private OutcomeReport() {}
 
-    static int of(Path job, Outcome outcome, CommandLine line) {
+    public static int of(Path job, Outcome outcome, CommandLine line) {
         return of(job, outcome, "nothing was done", line);
     }
 
     /** @param undone that nothing came of it */
-    static int of(Path job, Outcome outcome, String undone, CommandLine line) {
+    public static int of(Path job, Outcome outcome, String undone, CommandLine line) {
         OutcomeText text = OutcomeText.of(outcome, undone, "in acceptedStops");
         String indent = text.head().isEmpty() ? "" : "  ";
         if (text.done()) {
