@@ -81,8 +81,7 @@ public record Ledger(Contract contract, List<Invoice> invoices, List<Receipt> re
         for (Invoice credit : invoices.stream().filter(Invoice::isCredit).toList()) {
             left = left.minus(credit.amount());
         }
-        for (Invoice invoice :
-                invoices.stream().filter(one -> !one.isCredit()).toList()) {
+        for (Invoice invoice : invoices.stream().filter(one -> !one.isCredit()).toList()) {
             Dollars covered = left.isLessThan(invoice.amount()) ? left : invoice.amount();
             left = left.minus(covered);
             Dollars rest = invoice.amount().minus(covered);
@@ -105,7 +104,8 @@ public record Ledger(Contract contract, List<Invoice> invoices, List<Receipt> re
     }
 
     private Stream<BillItem> changes() {
-        return contract.accepted().stream().map(change -> BillItem.change(change.change().number()));
+        return contract.accepted().stream()
+                .map(change -> BillItem.change(change.change().number()));
     }
 
     private BillLine line(BillItem item) {

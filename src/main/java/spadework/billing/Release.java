@@ -35,10 +35,7 @@ public record Release(ReleaseKind kind, Invoice invoice, Dollars amount, LocalDa
         int place = ledger.invoices().indexOf(invoice);
         boolean last = ledger.isWhollyBilled() && place == ledger.invoices().size() - 1;
         return new Release(
-                ReleaseKind.of(last, paid),
-                invoice,
-                paid ? billed : billed.minus(ledger.received()),
-                invoice.on());
+                ReleaseKind.of(last, paid), invoice, paid ? billed : billed.minus(ledger.received()), invoice.on());
     }
 
     /**
@@ -66,7 +63,8 @@ public record Release(ReleaseKind kind, Invoice invoice, Dollars amount, LocalDa
                 "release-unworded",
                 Severity.MUST,
                 state,
-                new TreeMap<>(Map.of("law", form.citation(), "release", form.release().words())),
+                new TreeMap<>(
+                        Map.of("law", form.citation(), "release", form.release().words())),
                 form.citation());
     }
 }

@@ -14,7 +14,8 @@ class BillingChecksTest {
     private static final LocalDate SIGNED = Accounts.SIGNED;
 
     private final Ledger ledger = Accounts.unbilled(Accounts.contract(
-            List.of(Dollars.of("1000.00"), Dollars.of("3000.00"), Dollars.of("6000.00")), List.of(Dollars.of("500.00"))));
+            List.of(Dollars.of("1000.00"), Dollars.of("3000.00"), Dollars.of("6000.00")),
+            List.of(Dollars.of("500.00"))));
 
     private static List<String> ids(List<Finding> found) {
         return found.stream().map(Finding::id).toList();
@@ -34,13 +35,14 @@ class BillingChecksTest {
     void paymentsAreBilledInTheirOrder() {
         assertThat(bill(BillItem.payment(2), SIGNED)).containsExactly("bill-out-of-order");
         Ledger after = Accounts.billed(ledger, BillItem.payment(1), SIGNED);
-        assertThat(BillingChecks.bill(after, BillItem.payment(2), SIGNED, SIGNED)).isEmpty();
+        assertThat(BillingChecks.bill(after, BillItem.payment(2), SIGNED, SIGNED))
+                .isEmpty();
     }
 
     @Test
     void nothingIsBilledTwice() {
-        Ledger after = Accounts.billed(
-                Accounts.billed(ledger, BillItem.payment(1), SIGNED), BillItem.change(1), SIGNED);
+        Ledger after =
+                Accounts.billed(Accounts.billed(ledger, BillItem.payment(1), SIGNED), BillItem.change(1), SIGNED);
         assertThat(ids(BillingChecks.bill(after, BillItem.payment(1), SIGNED, SIGNED)))
                 .containsExactly("bill-payment-twice");
         assertThat(ids(BillingChecks.bill(after, BillItem.change(1), SIGNED, SIGNED)))
@@ -67,10 +69,12 @@ class BillingChecksTest {
     @Test
     void moneyIsTakenUpToWhatIsBilled() {
         Ledger after = Accounts.billed(ledger, BillItem.payment(1), SIGNED);
-        assertThat(BillingChecks.receipt(after, Dollars.of("1000.00"), SIGNED, SIGNED)).isEmpty();
+        assertThat(BillingChecks.receipt(after, Dollars.of("1000.00"), SIGNED, SIGNED))
+                .isEmpty();
         assertThat(ids(BillingChecks.receipt(after, Dollars.of("1000.01"), SIGNED, SIGNED)))
                 .containsExactly("receipt-over-billed");
-        assertThat(BillingChecks.receipt(after, Dollars.of("0.01"), SIGNED, SIGNED)).isEmpty();
+        assertThat(BillingChecks.receipt(after, Dollars.of("0.01"), SIGNED, SIGNED))
+                .isEmpty();
         assertThat(ids(BillingChecks.receipt(after, Dollars.ZERO, SIGNED, SIGNED)))
                 .containsExactly("receipt-not-money");
         assertThat(ids(BillingChecks.receipt(after, Dollars.of("5.00"), SIGNED.minusDays(1), SIGNED)))
@@ -79,7 +83,8 @@ class BillingChecksTest {
 
     @Test
     void lastPaymentBringsTheChangesThatWereNotBilled() {
-        Ledger both = Accounts.billed(Accounts.billed(ledger, BillItem.payment(1), SIGNED), BillItem.payment(2), SIGNED);
+        Ledger both =
+                Accounts.billed(Accounts.billed(ledger, BillItem.payment(1), SIGNED), BillItem.payment(2), SIGNED);
         assertThat(both.lines(BillItem.payment(3)))
                 .containsExactly(
                         new BillLine(BillItem.payment(3), Dollars.of("6000.00")),

@@ -26,21 +26,23 @@ class RandomLivesTest {
     @MethodSource("seeds")
     void moneyAgreesAtEveryStep(long seed) {
         SplittableRandom dice = new SplittableRandom(seed);
-        Contract contract = Accounts.contract(amounts(dice, 1 + dice.nextInt(6), false), amounts(dice, dice.nextInt(4), true));
+        Contract contract =
+                Accounts.contract(amounts(dice, 1 + dice.nextInt(6), false), amounts(dice, dice.nextInt(4), true));
         Ledger ledger = Accounts.unbilled(contract);
         LocalDate day = Accounts.SIGNED;
         while (!ledger.isWhollyBilled() || ledger.open().compareTo(Dollars.ZERO) > 0) {
             day = day.plusDays(dice.nextInt(4));
             Ledger before = ledger;
             if (dice.nextBoolean()) {
-                BillItem item = dice.nextBoolean()
-                        ? BillItem.payment(dice.nextInt(8))
-                        : BillItem.change(dice.nextInt(5));
-                boolean lawful = BillingChecks.bill(ledger, item, day, Accounts.SIGNED).isEmpty();
+                BillItem item =
+                        dice.nextBoolean() ? BillItem.payment(dice.nextInt(8)) : BillItem.change(dice.nextInt(5));
+                boolean lawful =
+                        BillingChecks.bill(ledger, item, day, Accounts.SIGNED).isEmpty();
                 ledger = lawful ? Accounts.billed(ledger, item, day) : ledger;
             } else {
                 Dollars amount = dice.nextBoolean() ? ledger.open() : cents(dice, 2_000_000);
-                boolean lawful = BillingChecks.receipt(ledger, amount, day, Accounts.SIGNED).isEmpty();
+                boolean lawful = BillingChecks.receipt(ledger, amount, day, Accounts.SIGNED)
+                        .isEmpty();
                 ledger = lawful ? Accounts.paid(ledger, amount, day) : ledger;
             }
             assertThat(ledger.invoiced().plus(ledger.unbilled())).isEqualTo(contract.total());
@@ -56,7 +58,8 @@ class RandomLivesTest {
         assertThat(ledger.invoiced()).as("billed in all").isEqualTo(contract.total());
         assertThat(ledger.received()).as("paid in all").isGreaterThanOrEqualTo(contract.total());
         if (ledger.open().isZero()) {
-            Release last = Release.of(ledger, ledger.invoices().get(ledger.invoices().size() - 1));
+            Release last =
+                    Release.of(ledger, ledger.invoices().get(ledger.invoices().size() - 1));
             assertThat(last.kind().isFinal() && !last.kind().isConditional()).isTrue();
             assertThat(last.amount()).as("released for").isEqualTo(contract.total());
         }
@@ -71,7 +74,8 @@ class RandomLivesTest {
         ledger = Accounts.billed(ledger, BillItem.payment(1), Accounts.SIGNED);
         ledger = Accounts.billed(ledger, BillItem.payment(2), Accounts.SIGNED.plusDays(9));
         Dollars first = ledger.invoices().get(0).amount();
-        Dollars paid = dice.nextBoolean() ? first : Dollars.of(first.amount().divideToIntegralValue(BigDecimal.valueOf(2)));
+        Dollars paid =
+                dice.nextBoolean() ? first : Dollars.of(first.amount().divideToIntegralValue(BigDecimal.valueOf(2)));
         ledger = Accounts.paid(ledger, paid, Accounts.SIGNED.plusDays(10));
         Release one = Release.of(ledger, ledger.invoices().get(0));
         Release two = Release.of(ledger, ledger.invoices().get(1));

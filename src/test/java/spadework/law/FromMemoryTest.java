@@ -55,6 +55,7 @@ class FromMemoryTest {
                         List.of(day)),
                 List.of(new RequiredContent(Content.PRICE, "the price", status)),
                 List.of(notice),
+                List.of(),
                 new RuleSource(facts, List.of(), List.of("Z.C. 1", "Z.C. 2"), "2026-08-01", counsel));
     }
 

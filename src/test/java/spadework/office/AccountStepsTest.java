@@ -2,11 +2,9 @@
 package spadework.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -111,7 +109,10 @@ class AccountStepsTest {
         sign();
         String deposit = due(1);
         assertThat(paper(bill(BillItem.payment(1), SIGNED)))
-                .contains("Invoice 2026-014-I1", "Payment 1 of", Dollars.of(deposit).text());
+                .contains(
+                        "Invoice 2026-014-I1",
+                        "Payment 1 of",
+                        Dollars.of(deposit).text());
         assertThat(paper(pay(deposit, SIGNED, "check 12")))
                 .contains("Receipt 2026-014-R1", "Check 12", "Billed and not yet paid $0.00");
         JsonNode row = site.json().at("/received/0");
@@ -148,7 +149,8 @@ class AccountStepsTest {
         sign();
         bill(BillItem.payment(1), SIGNED);
         pay("100.00", SIGNED, "check 12");
-        site.edit(job -> ((com.fasterxml.jackson.databind.node.ObjectNode) job.at("/received/0")).put("amount", "$900.00"));
+        site.edit(job ->
+                ((com.fasterxml.jackson.databind.node.ObjectNode) job.at("/received/0")).put("amount", "$900.00"));
         refused(pay("50.00", SIGNED, "check 13"), "receipt-not-in-job");
     }
 

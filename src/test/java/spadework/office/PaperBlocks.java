@@ -41,7 +41,8 @@ public final class PaperBlocks {
         all.put("info", info);
         String page = template + "/page.ftlh";
         List<String> blocks = new ArrayList<>();
-        Element root = PageSource.read(page, Templates.bundled().fill(page, all)).getDocumentElement();
+        Element root =
+                PageSource.read(page, Templates.bundled().fill(page, all)).getDocumentElement();
         gather((Element) root.getElementsByTagName("body").item(0), blocks);
         return blocks;
     }

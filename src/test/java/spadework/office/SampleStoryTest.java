@@ -186,8 +186,7 @@ class SampleStoryTest {
     }
 
     private void bill(int payment, String on) throws IOException {
-        assertThat(new Invoicing(office, Jobsite.TODAY)
-                        .invoice(file, BillItem.payment(payment), LocalDate.parse(on)))
+        assertThat(new Invoicing(office, Jobsite.TODAY).invoice(file, BillItem.payment(payment), LocalDate.parse(on)))
                 .isInstanceOf(Outcome.Issued.class);
     }
 

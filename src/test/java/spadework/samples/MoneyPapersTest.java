@@ -78,9 +78,7 @@ class MoneyPapersTest {
                             .as(file.getKey() + " carries " + amount)
                             .isFalse();
                 }
-                assertThat(words)
-                        .as(file.getKey())
-                        .noneMatch(word -> InternalFigures.says(content, word));
+                assertThat(words).as(file.getKey()).noneMatch(word -> InternalFigures.says(content, word));
             }
         }
     }

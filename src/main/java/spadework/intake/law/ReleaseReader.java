@@ -34,7 +34,8 @@ final class ReleaseReader {
                 kind,
                 wording,
                 base.isPresent()
-                        ? fields.get("status", StateRuleReader.STATUS, base.get().status())
+                        ? fields.get(
+                                "status", StateRuleReader.STATUS, base.get().status())
                         : fields.get("status", StateRuleReader.STATUS),
                 base.isPresent()
                         ? fields.get("citation", Texts.TEXT, base.get().citation())

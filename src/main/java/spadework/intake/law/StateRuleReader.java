@@ -97,8 +97,7 @@ public final class StateRuleReader {
                 fields.find("contents", list(ValueKind.object(StateRuleReader::content)))
                         .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
                 notices(fields, base.map(StateRules::notices).orElse(List.of())),
-                ReleaseReader.read(
-                        fields, base.map(StateRules::releases).orElse(List.of())),
+                ReleaseReader.read(fields, base.map(StateRules::releases).orElse(List.of())),
                 new RuleSource(
                         allFacts,
                         fields.find("notes", list(Texts.TEXT))

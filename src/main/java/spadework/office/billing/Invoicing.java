@@ -62,10 +62,8 @@ public final class Invoicing {
                         account.job(),
                         on,
                         account.guard(now -> BillingChecks.bill(now, item, on, account.signed())),
-                        (number, mark) -> account.issue(
-                                number,
-                                mark,
-                                paper(account, new Invoice(number.text(), on, lines))));
+                        (number, mark) ->
+                                account.issue(number, mark, paper(account, new Invoice(number.text(), on, lines))));
         return account.issued(entry);
     }
 

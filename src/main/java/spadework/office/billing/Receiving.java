@@ -107,9 +107,7 @@ public final class Receiving {
         facts.put(BilledRecord.HOW, receipt.how());
         return new SignedAccount.Paper(
                 "receipt",
-                Map.of(
-                        "receipt",
-                        ReceiptPaper.of(account.bid().dossier(), account.contractNumber(), after, receipt)),
+                Map.of("receipt", ReceiptPaper.of(account.bid().dossier(), account.contractNumber(), after, receipt)),
                 receipt.on(),
                 facts);
     }

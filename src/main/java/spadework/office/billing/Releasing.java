@@ -96,7 +96,9 @@ public final class Releasing {
                 .filter(entry -> entry.fact(INVOICE)
                                 .filter(release.invoice().number()::equals)
                                 .isPresent()
-                        && entry.fact(KIND).filter(release.kind().words()::equals).isPresent())
+                        && entry.fact(KIND)
+                                .filter(release.kind().words()::equals)
+                                .isPresent())
                 .findFirst();
     }
 

@@ -138,7 +138,6 @@ record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entr
     record Paper(String template, Map<String, Object> model, LocalDate on, Map<String, String> facts) {}
 
     Outcome issued(Entry entry) {
-        return new Outcome.Issued(
-                entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
+        return new Outcome.Issued(entry.number().orElseThrow().text(), RegisteredFiles.paths(records.folder(), entry));
     }
 }

@@ -114,8 +114,7 @@ public final class Statements {
         facts.put(
                 "amount",
                 Dollars.total(late.stream().map(LateRow::rest).toList()).plain());
-        return new SignedAccount.Paper(
-                "late-notice", Map.of(STATEMENT, told(account, number.text(), on)), on, facts);
+        return new SignedAccount.Paper("late-notice", Map.of(STATEMENT, told(account, number.text(), on)), on, facts);
     }
 
     private static AccountStatement told(SignedAccount account, String number, LocalDate on) {

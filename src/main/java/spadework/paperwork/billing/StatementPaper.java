@@ -35,11 +35,8 @@ public final class StatementPaper {
                 PaperHeads.of(dossier, on),
                 number,
                 contract,
-                PrintedDates.words(dossier.job()
-                        .agreement()
-                        .accepted()
-                        .map(Accepted::on)
-                        .orElseThrow()),
+                PrintedDates.words(
+                        dossier.job().agreement().accepted().map(Accepted::on).orElseThrow()),
                 rows(then),
                 late(then, on),
                 AccountTotals.of(then),

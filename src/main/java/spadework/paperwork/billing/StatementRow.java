@@ -13,5 +13,4 @@ import spadework.money.Dollars;
  * @param paid zero for a bill
  * @param open what is open after it
  */
-public record StatementRow(
-        String on, String number, String what, Dollars billed, Dollars paid, Dollars open) {}
+public record StatementRow(String on, String number, String what, Dollars billed, Dollars paid, Dollars open) {}
