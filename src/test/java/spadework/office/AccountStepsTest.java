@@ -34,6 +34,7 @@ import spadework.office.billing.Invoicing;
 import spadework.office.billing.Receiving;
 import spadework.office.billing.Releasing;
 import spadework.office.billing.Statements;
+import spadework.office.reply.TemplateFolder;
 import spadework.register.Register;
 
 /** Getting paid: what each step writes and what it refuses. */
@@ -44,7 +45,7 @@ class AccountStepsTest {
     private Path root;
 
     private Jobsite site;
-    private final Office office = Office.with(Optional.empty());
+    private final Office office = Office.with(TemplateFolder.NONE);
 
     @BeforeEach
     void layOut() {
