@@ -48,7 +48,8 @@ class ArchitectureTest {
       job                  | measure money
       company              | measure money job
       pricebook            | measure money job company
-      law                  | money finding
+      law.release          |
+      law                  | money finding law.release
       warranty             | money finding
       register             | finding spelling reason disk warranty
       draft                | measure spelling
@@ -64,7 +65,7 @@ class ArchitectureTest {
       figure               | measure money finding working job pricebook law trench water.flow water takeoff.wall takeoff safety pricing
       contract             | measure money job company pricebook takeoff schedule pricing
       closeout             | measure money finding working job pricebook takeoff.wall takeoff contract
-      billing              | measure money finding job law pricing contract
+      billing              | measure money finding job law law.release pricing contract
       bids                 | measure money job company pricebook takeoff pricing contract
       whatif               | measure money finding working job company pricebook trench takeoff schedule pricing
       feedback             | measure money job company pricebook takeoff pricing
@@ -81,7 +82,7 @@ class ArchitectureTest {
       paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.billing    | measure money job company law pricing contract billing paperwork paperwork.part
+      paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
       drawing.chart        | drawing.shape
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work drawing.chart drawing.crew
@@ -102,7 +103,7 @@ class ArchitectureTest {
       intake.company       | measure money job company intake.source intake.value
       intake.check         | measure finding job pricebook intake.source intake.value
       intake.job           | measure money spelling job company pricebook intake.source intake.value intake.company intake.check
-      intake.law           | measure money finding law intake.source intake.value
+      intake.law           | measure money finding law law.release intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding spelling reason disk company pricebook register draft press.sheet pricesheet office.reply intake
       office.files         | finding reason disk picture job company register draft paperwork intake.job intake

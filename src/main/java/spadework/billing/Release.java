@@ -7,8 +7,8 @@ import java.util.Map;
 import java.util.TreeMap;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
-import spadework.law.ReleaseForm;
-import spadework.law.ReleaseKind;
+import spadework.law.release.ReleaseForm;
+import spadework.law.release.ReleaseKind;
 import spadework.law.StateRules;
 import spadework.money.Dollars;
 

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import spadework.law.release.ReleaseForm;
+import spadework.law.release.ReleaseKind;
 import spadework.money.Dollars;
 
 /**

@@ -9,9 +9,9 @@ import spadework.intake.source.ObjectFields;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
 import spadework.intake.value.Choices;
-import spadework.law.ReleaseForm;
-import spadework.law.ReleaseKind;
-import spadework.law.ReleaseWording;
+import spadework.law.release.ReleaseForm;
+import spadework.law.release.ReleaseKind;
+import spadework.law.release.ReleaseWording;
 
 /** Reads the releases that a state prescribes. One of the file takes the place of the known one of its kind. */
 final class ReleaseReader {

@@ -2,7 +2,7 @@
 package spadework.paperwork.billing;
 
 import java.util.List;
-import spadework.law.ReleaseWording;
+import spadework.law.release.ReleaseWording;
 import spadework.money.Dollars;
 import spadework.paperwork.part.PaperHead;
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.law;
+package spadework.law.release;
 
 /**
  * The words of a prescribed release, each part where the form has it. What is filled in stands between them.

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.law;
+package spadework.law.release;
 
 import java.util.Optional;
 
