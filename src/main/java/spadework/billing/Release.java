@@ -7,9 +7,9 @@ import java.util.Map;
 import java.util.TreeMap;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.law.StateRules;
 import spadework.law.release.ReleaseForm;
 import spadework.law.release.ReleaseKind;
-import spadework.law.StateRules;
 import spadework.money.Dollars;
 
 /**
