@@ -16,6 +16,7 @@ import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.History;
+import spadework.draft.UsualJob;
 import spadework.finding.Fault;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.DesktopPlatform;
@@ -25,13 +26,16 @@ import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
 import spadework.form.kit.WorkCounter;
 import spadework.form.library.LibraryContext;
+import spadework.form.page.JobPage;
 import spadework.form.session.JobSession;
+import spadework.form.session.UsualJobChoice;
 import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsFolder;
 import spadework.office.reply.TemplateFolder;
+import spadework.office.files.UsualJobs;
 
 /** Opens the windows: the first page, a new job, a job from its file. */
 public final class Forms {
@@ -110,12 +114,18 @@ public final class Forms {
     /** A job without a file: it gets one among the jobs with its first saving. */
     public void newJob() {
         Path jobs = settings.jobs().orElseThrow();
-        Draft blank = JobFile.blank().typed("/issued", today.toString());
-        files.run(() -> OpenedFile.of(jobs.resolve("new-job").resolve("job.json")), read -> {
-            JobWindow window = window(read.file, History.ofNew(blank));
+        Path place = jobs.resolve("new-job").resolve("job.json");
+        files.run(() -> new NewJob(OpenedFile.of(place), JobsFolder.freeNumber(jobs, today.getYear())), fresh -> {
+            OpenedFile read = fresh.file;
+            Draft blank = JobFile.blank().typed("/issued", today.toString()).typed("/number", fresh.number);
+            Draft begun = read.usual.stream()
+                    .findFirst()
+                    .map(kind -> kind.onto(blank))
+                    .orElse(blank);
+            JobWindow window = window(read, History.ofNew(begun));
             window.saving().isNewIn(jobs);
             read.unsaved.ifPresent(window.saving()::offer);
-            shown(window);
+            shown(window).begin(JobPage.START);
         });
     }
 
@@ -126,12 +136,14 @@ public final class Forms {
     }
 
     /** A job's file as it was read, and what was kept of it and never saved. */
-    private record OpenedFile(JobFile file, Optional<String> unsaved) {
+    private record OpenedFile(JobFile file, Optional<String> unsaved, List<UsualJob> usual) {
         static OpenedFile of(Path path) throws IOException {
             JobFile file = JobFile.at(path);
-            return new OpenedFile(file, file.unsaved());
+            return new OpenedFile(file, file.unsaved(), UsualJobs.near(path.toAbsolutePath()));
         }
     }
+
+    private record NewJob(OpenedFile file, String number) {}
 
     /** Opens a job's file, or says why it cannot be opened. */
     public void openJob(Path job) {
@@ -150,7 +162,7 @@ public final class Forms {
     }
 
     private void open(OpenedFile read, History history) {
-        JobWindow window = window(read.file, history);
+        JobWindow window = window(read, history);
         read.unsaved.ifPresent(window.saving()::offer);
         shown(window);
     }
@@ -174,8 +186,10 @@ public final class Forms {
         setup().notice().say(words);
     }
 
-    private JobWindow window(JobFile file, History history) {
+    private JobWindow window(OpenedFile read, History history) {
+        JobFile file = read.file;
         JobSession session = new JobSession(Office.with(templates), file, history);
+        session.keepsUsual(new UsualJobChoice(read.usual, ""));
         Path near =
                 Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
         return new JobWindow(

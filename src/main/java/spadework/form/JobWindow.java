@@ -11,6 +11,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
@@ -32,15 +33,18 @@ import spadework.form.page.AgreementPage;
 import spadework.form.page.FormPage;
 import spadework.form.page.JobPage;
 import spadework.form.page.JobPages;
+import spadework.form.page.JobStop;
 import spadework.form.page.OutcomeMessages;
 import spadework.form.page.PageStrip;
 import spadework.form.page.PapersPage;
 import spadework.form.page.PricePage;
+import spadework.form.page.StartPage;
 import spadework.form.session.AutoSave;
 import spadework.form.session.JobSaving;
 import spadework.form.session.JobSession;
 import spadework.form.session.PaperNames;
 import spadework.form.session.StepRunner;
+import spadework.form.session.UsualJobChoice;
 import spadework.form.view.BookSearchPane;
 import spadework.form.view.DrawingPane;
 import spadework.form.view.FindingsPane;
@@ -49,6 +53,7 @@ import spadework.form.view.SummaryBar;
 import spadework.form.view.WorkingsPane;
 import spadework.office.JobPaper;
 import spadework.office.Outcome;
+import spadework.office.files.UsualJobs;
 import spadework.press.page.PageView;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Section;
@@ -67,6 +72,7 @@ public final class JobWindow extends JFrame {
     private final SummaryBar summary;
     private final NoticeBar notice = new NoticeBar();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
+    private final StartPage start;
     private final AgreementPage agreement;
     private final PaperPreview preview;
     private final DrawingPane drawing;
@@ -75,8 +81,9 @@ public final class JobWindow extends JFrame {
     private final BookSearchPane book;
     private Optional<LibraryWindow> library = Optional.empty();
     private LibraryContext.Environment around;
-    private JobPage at = JobPage.PEOPLE;
+    private JobPage at = JobPage.START;
     private boolean leaving;
+    private boolean handedOut;
 
     JobWindow(JobSession session, Platform platform, LocalDate today, WindowMenu.Jobs jobs) {
         super();
@@ -93,15 +100,17 @@ public final class JobWindow extends JFrame {
         PapersPage papers =
                 new PapersPage(session, new PapersPage.Actions(this::look, this::print, this::savePaper, this::letter));
         agreement = new AgreementPage(session, stepRunner, platform, today);
-        pages = JobPages.of(
-                session,
-                papers,
-                new PricePage(session, line -> {
-                    show(SidePane.WORKING);
-                    working.open(line);
-                }),
-                agreement);
-        strip = new PageStrip(this::go);
+        start = new StartPage(session, this::reveal);
+        pages = JobPages.of(session);
+        pages.put(JobPage.START, start);
+        pages.put(JobPage.PRICE, new PricePage(session, line -> {
+            show(SidePane.WORKING);
+            working.open(line);
+        }));
+        pages.put(JobPage.PAPERS, papers);
+        pages.put(JobPage.AGREEMENT, agreement);
+        JobPages.freeze(pages);
+        strip = new PageStrip(this::begin);
         summary = new SummaryBar(
                 session,
                 () -> {
@@ -126,7 +135,7 @@ public final class JobWindow extends JFrame {
             }
         });
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
-        go(JobPage.PEOPLE);
+        go(JobPage.START);
         showDraft();
         session.price();
         session.office().prepare();
@@ -197,6 +206,39 @@ public final class JobWindow extends JFrame {
         pages.get(page).showAll();
     }
 
+    /** Goes to a stop, to the page where it was left. */
+    void go(JobStop stop) {
+        strip.go(stop);
+    }
+
+    /** Goes to a page, and gives the keyboard to what is written first there. */
+    void begin(JobPage page) {
+        go(page);
+        SwingUtilities.invokeLater(pages.get(page)::begin);
+    }
+
+    /** Decides all that the price assumes and that is the contractor's own to decide. */
+    void decide() {
+        start.decide();
+    }
+
+    /** Keeps what this job has decided as one more kind of job among the company's own. */
+    void keepAsUsual() {
+        Draft draft = session.draft();
+        String name = draft.shown("/title").isBlank() ? draft.shown("/number") : draft.shown("/title");
+        Path near = session.file().path().toAbsolutePath();
+        session.usual().of(draft).map(kind -> kind.of(draft, name)).ifPresent(kept -> stepRunner.work(
+                () -> {
+                    UsualJobs.keep(near, kept);
+                    return UsualJobs.near(near);
+                },
+                all -> {
+                    session.keepsUsual(new UsualJobChoice(all, kept.name()));
+                    pages.get(at).showAll();
+                    notice.say(Messages.of("usual.kept", kept.name()));
+                }));
+    }
+
     /** Goes to a place of the job. */
     void reveal(String pointer) {
         String nearest = pointer;
@@ -204,12 +246,14 @@ public final class JobWindow extends JFrame {
             nearest = Pointer.above(nearest);
         }
         String place = nearest;
-        go(page(place).orElse(JobPage.PEOPLE));
+        go(page(place).orElse(JobPage.START));
         SwingUtilities.invokeLater(() -> pages.get(at).reveal(place));
     }
 
     private Optional<JobPage> page(String pointer) {
-        return pages.keySet().stream()
+        // The tape sheet has the few fields of a first price; the page that has all of a row comes first.
+        return Stream.concat(
+                        pages.keySet().stream().filter(page -> page != JobPage.START), Stream.of(JobPage.START))
                 .filter(page -> !pointer.isEmpty() && pages.get(page).holds(pointer))
                 .findFirst();
     }
@@ -277,7 +321,20 @@ public final class JobWindow extends JFrame {
         session.faults()
                 .forEach(fault -> page(fault.place().pointer()).ifPresent(page -> counts.merge(page, 1, Integer::sum)));
         strip.count(counts);
+        strip.done(done(counts));
         showBeside();
+    }
+
+    private Map<JobStop, Boolean> done(Map<JobPage, Integer> faults) {
+        boolean priced = session.isCurrent();
+        boolean visited = JobStop.VISIT.pages().stream().noneMatch(faults::containsKey) && session.total().isPresent();
+        boolean accepted = session.draft().at("/accepted").isPresent();
+        return Map.of(
+                JobStop.VISIT, visited,
+                JobStop.PRICE, priced,
+                JobStop.PAPERS, accepted || handedOut,
+                JobStop.AGREEMENT, accepted,
+                JobStop.FINISH, session.draft().at("/closed").isPresent());
     }
 
     private void showBeside() {
@@ -328,6 +385,8 @@ public final class JobWindow extends JFrame {
     }
 
     private void tell(Outcome outcome) {
+        handedOut |= OutcomeMessages.isDone(outcome);
+        showAnswer();
         notice.say(OutcomeMessages.of(outcome));
     }
 

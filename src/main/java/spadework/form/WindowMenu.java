@@ -10,6 +10,7 @@ import spadework.form.kit.Messages;
 import spadework.form.kit.Theme;
 import spadework.form.library.LibraryTab;
 import spadework.form.page.JobPage;
+import spadework.form.page.JobStop;
 
 /** Everything that the window can do, with its keys. */
 public final class WindowMenu {
@@ -26,15 +27,22 @@ public final class WindowMenu {
         job.add(item("sample", "", jobs.sample()));
         job.addSeparator();
         job.add(item("save", "ctrl S", () -> window.saving().save()));
+        job.add(item("keep", "", window::keepAsUsual));
+        job.addSeparator();
         job.add(item("leave", "ctrl Q", window::leave));
         JMenu edit = menu("edit");
         edit.add(item("undo", "ctrl Z", () -> window.session().undo()));
         edit.add(item("redo", "ctrl Y", () -> window.session().redo()));
         edit.addSeparator();
+        edit.add(item("decide", "ctrl T", window::decide));
         edit.add(item("book", "ctrl L", window::lookUp));
         JMenu go = menu("go");
+        for (JobStop stop : JobStop.values()) {
+            go.add(item("stop." + stop.word(), stop.keys(), () -> window.go(stop)));
+        }
+        go.addSeparator();
         for (JobPage page : JobPage.values()) {
-            go.add(item("page." + page.word(), page.keys(), () -> window.go(page)));
+            go.add(item("page." + page.word(), "", () -> window.go(page)));
         }
         JMenu show = menu("show");
         for (SidePane pane : SidePane.values()) {

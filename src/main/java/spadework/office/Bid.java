@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
@@ -23,7 +24,9 @@ import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.work.ProfileDrawings;
 import spadework.paperwork.work.SectionDrawings;
+import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
+import spadework.pricing.ItemPrice;
 import spadework.pricing.OfferedPrice;
 import spadework.pricing.Quote;
 import spadework.takeoff.Takeoff;
@@ -62,6 +65,11 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     /** The price book as this job uses it. */
     public PriceBook book() {
         return dossier.book();
+    }
+
+    /** What one unit of an item is sold for by itself. */
+    public Dollars sellingPrice(LineItem item) {
+        return ItemPrice.of(item, BigDecimal.ONE, dossier.company(), dossier.book());
     }
 
     /** The plan of the house. */

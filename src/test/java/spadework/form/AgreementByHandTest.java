@@ -162,7 +162,7 @@ class AgreementByHandTest {
     }
 
     private void close() throws IOException {
-        assertThat(said("waits close")).startsWith("Record on page 11");
+        assertThat(said("waits close")).startsWith("Record under As built");
         fill(JobPage.BUILT);
         assertThat(screen.session().draft().at("/received")).isEqualTo(told.at("/received"));
         assertThat(screen.session().draft().at("/asBuilt")).isEqualTo(told.at("/asBuilt"));
@@ -215,7 +215,7 @@ class AgreementByHandTest {
     }
 
     private void go(JobPage page) {
-        hand.press(screen.job(), "go to " + page.word());
+        hand.goTo(page);
         screen.settle();
     }
 

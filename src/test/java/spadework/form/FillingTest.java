@@ -77,7 +77,7 @@ class FillingTest {
     }
 
     private JTable table(String list) {
-        return screen.all(JTable.class, t -> list.equals(t.getName())).get(0);
+        return screen.all(JTable.class, t -> list.equals(t.getName()) && t.isShowing()).get(0);
     }
 
     private String label(String name) {

@@ -50,8 +50,16 @@ public final class Hand {
     /** Fills in every page. */
     void fillAll() {
         for (int i = 0; i < screen.job().pages().size(); i++) {
-            press(screen.job(), "go to " + JobPage.values()[i].word());
+            goTo(JobPage.values()[i]);
             fill(screen.job().pages().get(i));
+        }
+    }
+
+    /** Presses the stop of a page, and then the page. */
+    void goTo(JobPage page) {
+        press(screen.job(), "go to stop " + page.stop().word());
+        if (page.stop().pages().size() > 1) {
+            press(screen.job(), "go to " + page.word());
         }
     }
 

@@ -20,18 +20,6 @@ import spadework.form.page.JobPage;
 /** Pictures of every page and pane, light and dark, are kept in target/screens to be looked at. */
 @WindowTest
 class ScreensTest {
-    private static final List<String> PAGES = List.of(
-            "people",
-            "walls",
-            "water",
-            "restoration",
-            "price",
-            "terms",
-            "papers",
-            "options",
-            "agreement",
-            "changes",
-            "built");
     private static final List<String> PANES = List.of("page", "drawing", "working", "found", "book");
 
     @TempDir
@@ -43,7 +31,7 @@ class ScreensTest {
         String look = dark ? "dark" : "light";
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
             GuiActionRunner.execute(() -> Theme.apply(dark));
-            for (int i = 0; i < PAGES.size(); i++) {
+            for (int i = 0; i < JobPage.values().length; i++) {
                 int index = i;
                 GuiActionRunner.execute(() -> {
                     screen.job().go(JobPage.values()[index]);
@@ -51,7 +39,7 @@ class ScreensTest {
                 });
                 screen.robot().waitForIdle();
                 screen.settle();
-                assertThat(colors(screen.picture(look + "-" + (i + 1) + "-" + PAGES.get(i))))
+                assertThat(colors(screen.picture(look + "-" + (i + 1) + "-" + JobPage.values()[i].word())))
                         .isGreaterThan(20);
             }
         }

@@ -29,6 +29,11 @@ public final class BoundChoiceField implements BoundField {
     private boolean showing;
 
     public BoundChoiceField(JobSession session, BasePointer base, String key) {
+        this(session, base, key, Messages.field(base.format(key)));
+    }
+
+    /** @param name what it is called where its own name would not tell it from others beside it */
+    public BoundChoiceField(JobSession session, BasePointer base, String key, String name) {
         this.session = session;
         this.base = base;
         this.key = key;
@@ -40,7 +45,7 @@ public final class BoundChoiceField implements BoundField {
         box.setMaximumRowCount(14);
         PlainText.inList(box);
         TypedPrefix.in(box);
-        look = new LabeledControl(Messages.field(format), spot.needed(), box, box, spot.help());
+        look = new LabeledControl(name, spot.needed(), box, box, spot.help());
         box.addActionListener(event -> choose());
     }
 

@@ -17,8 +17,10 @@ import spadework.draft.TypedValue;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.form.kit.PickList;
 import spadework.form.kit.TextChanges;
 import spadework.form.session.JobSession;
+import spadework.form.session.References;
 
 /**
  * A field for words or a measure. Each keystroke goes into the draft in full form, right or wrong. On leaving it, the
@@ -35,6 +37,11 @@ public final class BoundTextField implements BoundField {
     private boolean typed;
 
     public BoundTextField(JobSession session, BasePointer base, String key) {
+        this(session, base, key, Messages.field(base.format(key)));
+    }
+
+    /** @param name what it is called where its own name would not tell it from others beside it */
+    public BoundTextField(JobSession session, BasePointer base, String key, String name) {
         this.session = session;
         this.base = base;
         this.key = key;
@@ -50,13 +57,27 @@ public final class BoundTextField implements BoundField {
         JComponent shown = lines ? new JScrollPane(text) : text;
         boolean needed = spot.filter(Spot::needed).isPresent();
         look = new LabeledControl(
-                Messages.field(format),
+                name,
                 needed,
                 text,
                 shown,
                 spot.map(Spot::help).orElse(""));
+        if (References.isAt(format)) {
+            boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
+            new PickList(text, () -> References.at(session, format), series);
+        }
         TextChanges.in(text, this::type);
         text.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                // Come to by Tab, what stands here is typed over; a click sets the caret.
+                if (text instanceof JTextField
+                        && (event.getCause() == FocusEvent.Cause.TRAVERSAL_FORWARD
+                                || event.getCause() == FocusEvent.Cause.TRAVERSAL_BACKWARD)) {
+                    text.selectAll();
+                }
+            }
+
             @Override
             public void focusLost(FocusEvent event) {
                 leave();

@@ -19,11 +19,13 @@ import spadework.draft.Spot;
 import spadework.draft.TypedValue;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.form.kit.PickList;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.TextChanges;
 import spadework.form.kit.TypedPrefix;
 import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
+import spadework.form.session.References;
 
 /**
  * Edits a cell of a table; each keystroke goes into the draft, and leaving it with Escape takes them back, with the row
@@ -54,12 +56,23 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         box.setMaximumRowCount(14);
         PlainText.inList(box);
         TypedPrefix.in(box);
+        new PickList(text, this::picks, false);
         TextChanges.in(text, () -> write(text.getText()));
         box.addActionListener(event -> {
             if (!showing && box.getSelectedItem() instanceof WordChoice choice) {
                 write(choice.word());
             }
         });
+    }
+
+    private List<WordChoice> picks() {
+        return pointer.filter(at -> References.isAt(format(at)))
+                .map(at -> References.at(session, format(at)))
+                .orElse(List.of());
+    }
+
+    private static String format(String pointer) {
+        return pointer.replaceAll("/\\d+(?=/|$)", "/0");
     }
 
     /** Writes what was typed in full form; the first key in the blank row makes it a row of the list. */
@@ -104,6 +117,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
             List<WordChoice> choices = WordChoice.with(BoundChoiceField.choices(spot), before);
             box.setModel(new DefaultComboBoxModel<>(choices.toArray(WordChoice[]::new)));
             box.setSelectedItem(WordChoice.of(choices, before));
+            TypedPrefix.begin(box);
         }
         showing = false;
         return isChoice() ? box : text;
@@ -134,12 +148,20 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     public void cancelCellEditing() {
         if (pointer.isPresent()) {
             beforeRow.ifPresentOrElse(session::edit, () -> session.type(pointer.get(), before));
+            pointer = Optional.empty();
         }
         end();
         super.cancelCellEditing();
     }
 
     private void end() {
+        pointer.ifPresent(at -> {
+            Draft draft = session.draft();
+            Draft completed = References.completed(session, draft, at);
+            if (!completed.equals(draft)) {
+                session.edit(completed);
+            }
+        });
         pointer = Optional.empty();
         session.settle();
     }

@@ -73,7 +73,21 @@ public final class NewRowValues {
             String above = index == 0 ? "" : draft.shown(Pointer.of(list, index - 1) + key);
             added = above.isEmpty() ? added : added.typed(row + key, above);
         }
-        return into(added, list, row);
+        return into(list.equals("/water/downspouts") ? withRoofLine(added) : added, list, row);
+    }
+
+    /** The first downspout of a job brings the roof line that it runs into. */
+    private static Draft withRoofLine(Draft draft) {
+        String lines = "/water/roofLines";
+        if (draft.rows(lines) > 0) {
+            return draft;
+        }
+        String row = Pointer.of(lines, 0);
+        Draft added = draft.insertedBlank(lines, 0)
+                .typed(row + LABEL, PREFIX.get(lines) + "1")
+                .typed(row + "/trench/width", "12 in")
+                .typed(row + "/trench/depth", "2 ft");
+        return into(added, lines, row);
     }
 
     /** The draft with a row once more behind itself; the copy gets a label that is free. */

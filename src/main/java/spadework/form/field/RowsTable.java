@@ -113,6 +113,8 @@ public final class RowsTable {
     private JButton button(String key, String name, Runnable act) {
         JButton button = new JButton(KeyBindings.action(Messages.of("rows." + key), act));
         button.setName(list.format() + " " + key);
+        // Each has its key inside the table; Tab goes from the table to what comes behind its buttons.
+        button.setFocusable(false);
         button.putClientProperty("JButton.minimumWidth", 0);
         button.setMargin(new Insets(2, 5, 2, 5));
         button.getAccessibleContext().setAccessibleName(Messages.of("rows.button", Messages.of("rows." + key), name));
@@ -225,6 +227,11 @@ public final class RowsTable {
         return column >= 0 || inRow.isEmpty();
     }
 
+    /** Gives the keyboard to the row in which nothing is written yet. */
+    public void begin() {
+        choose(model.rows());
+    }
+
     private void add() {
         list.at("").ifPresent(pointer -> {
             change(NewRowValues.added(session.draft(), pointer));
@@ -325,13 +332,17 @@ public final class RowsTable {
             });
         }
 
-        /** In place of going round from the last cell to the first, the keyboard goes on to what comes behind. */
+        /**
+         * In place of going round from the last cell to the first, the keyboard goes on to what comes behind; so it
+         * does from the row in which nothing is written.
+         */
         private void leavesAtTheEnd(String step, boolean forward) {
             Action within = getActionMap().get(step);
             getActionMap().put(step, KeyBindings.action(step, () -> {
                 int row = forward ? getRowCount() - 1 : 0;
                 int column = forward ? getColumnCount() - 1 : 0;
-                if (getSelectedRow() != row || getSelectedColumn() != column) {
+                boolean blank = forward && getSelectedRow() == row && !isEditing();
+                if (!blank && (getSelectedRow() != row || getSelectedColumn() != column)) {
                     within.actionPerformed(new ActionEvent(this, ActionEvent.ACTION_PERFORMED, step));
                 } else if (!isEditing() || getCellEditor().stopCellEditing()) {
                     leave(forward);

@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form.kit;
 
+import java.awt.event.InputEvent;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
 import java.time.Duration;
 import java.util.function.LongSupplier;
 import javax.swing.ComboBoxModel;
@@ -20,7 +23,45 @@ public final class TypedPrefix implements JComboBox.KeySelectionManager {
 
     /** Lets a list be chosen from by typing. */
     public static void in(JComboBox<WordChoice> box) {
+        begin(box);
+        box.addKeyListener(new KeyAdapter() {
+            private boolean taken;
+
+            @Override
+            public void keyPressed(KeyEvent event) {
+                taken = isLetter(event);
+                boolean within = box.getKeySelectionManager() instanceof TypedPrefix prefix && prefix.isGoingOn();
+                if (event.getKeyCode() == KeyEvent.VK_SPACE && within) {
+                    // Part of a name, as in silty clay; only at its beginning it opens the list.
+                    event.consume();
+                    taken = false;
+                }
+            }
+
+            @Override
+            public void keyTyped(KeyEvent event) {
+                // Where a screen tells the letter only once it is typed, the toolkit's own list would lose it.
+                if (!taken && isLetter(event)) {
+                    box.selectWithKeyChar(event.getKeyChar());
+                }
+                taken = false;
+            }
+        });
+    }
+
+    /** What is typed from now on is a word of its own. */
+    public static void begin(JComboBox<WordChoice> box) {
         box.setKeySelectionManager(new TypedPrefix(System::nanoTime));
+    }
+
+    private static boolean isLetter(KeyEvent event) {
+        return event.getKeyChar() != KeyEvent.CHAR_UNDEFINED
+                && !Character.isISOControl(event.getKeyChar())
+                && (event.getModifiersEx() & (InputEvent.CTRL_DOWN_MASK | InputEvent.ALT_DOWN_MASK)) == 0;
+    }
+
+    private boolean isGoingOn() {
+        return !typed.isEmpty() && nanos.getAsLong() - last <= PAUSE;
     }
 
     @Override

@@ -18,7 +18,6 @@ public final class AgreedWorkPages {
         RowsTable options = page.table(BasePointer.JOB.inside("/options"), "/label=2", "/title=6", "/why=8");
         page.field(options.row(), "/why", 12);
         alteration(page, options.row());
-        page.frozenByAcceptance();
         return page;
     }
 

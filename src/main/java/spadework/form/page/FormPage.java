@@ -82,9 +82,13 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     final void field(BasePointer base, String key, int wide) {
+        field(base, key, wide, Messages.field(base.format(key)));
+    }
+
+    final void field(BasePointer base, String key, int wide, String name) {
         FieldKind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
         boolean choice = kind == FieldKind.CHOICE || kind == FieldKind.YES_OR_NO;
-        BoundField entry = choice ? new BoundChoiceField(session, base, key) : new BoundTextField(session, base, key);
+        BoundField entry = choice ? new BoundChoiceField(session, base, key, name) : new BoundTextField(session, base, key, name);
         entries.add(entry);
         put(entry.panel(), "span " + wide + ", top, wmin 40");
     }
@@ -159,6 +163,16 @@ public class FormPage extends JPanel implements Scrollable {
     public void showFaults() {
         tables.forEach(RowsTable::showFaults);
         entries.forEach(BoundField::showFaults);
+    }
+
+    /** Gives the keyboard to what is written first on this page. */
+    public void begin() {
+        entries.stream()
+                .map(BoundField::control)
+                .filter(JComponent::isEnabled)
+                .findFirst()
+                .or(() -> tables.stream().map(RowsTable::table).map(JComponent.class::cast).findFirst())
+                .ifPresent(JComponent::requestFocusInWindow);
     }
 
     /** Whether a place of the job is on this page. */

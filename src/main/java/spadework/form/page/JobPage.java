@@ -2,26 +2,32 @@
 package spadework.form.page;
 
 import java.util.Locale;
+import java.util.Optional;
 import spadework.form.kit.Messages;
 
 /** The pages of a job, in the order of the way through the form. */
 public enum JobPage {
-    PEOPLE("1"),
-    WALLS("2"),
-    WATER("3"),
-    RESTORATION("4"),
-    PRICE("5"),
-    TERMS("6"),
-    PAPERS("7"),
-    OPTIONS("8"),
-    AGREEMENT("9"),
-    CHANGES("0"),
-    BUILT("MINUS");
+    START(JobStop.VISIT),
+    PEOPLE(JobStop.VISIT),
+    WALLS(JobStop.VISIT),
+    WATER(JobStop.VISIT),
+    RESTORATION(JobStop.VISIT),
+    PRICE(JobStop.PRICE),
+    TERMS(JobStop.PRICE),
+    OPTIONS(JobStop.PRICE),
+    PAPERS(JobStop.PAPERS),
+    AGREEMENT(JobStop.AGREEMENT),
+    CHANGES(JobStop.AGREEMENT),
+    BUILT(JobStop.FINISH);
 
-    private final String key;
+    private final JobStop stop;
 
-    JobPage(String key) {
-        this.key = key;
+    JobPage(JobStop stop) {
+        this.stop = stop;
+    }
+
+    public JobStop stop() {
+        return stop;
     }
 
     /** The word that stands for it in names of controls and keys of words. */
@@ -34,8 +40,11 @@ public enum JobPage {
         return Messages.of("page." + word());
     }
 
-    /** The keys that lead to it. */
-    public String keys() {
-        return "alt " + key;
+    /** The first page of the next stop. */
+    public Optional<JobPage> next() {
+        int after = stop.ordinal() + 1;
+        return after < JobStop.values().length
+                ? Optional.of(JobStop.values()[after].pages().get(0))
+                : Optional.empty();
     }
 }

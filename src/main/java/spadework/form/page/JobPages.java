@@ -12,23 +12,27 @@ import spadework.form.session.JobSession;
 public final class JobPages {
     private JobPages() {}
 
-    /** All pages, in their order. */
-    public static Map<JobPage, FormPage> of(
-            JobSession session, PapersPage papers, PricePage price, AgreementPage agreement) {
+    /** The pages that are fields and lists alone. */
+    public static Map<JobPage, FormPage> of(JobSession session) {
         Map<JobPage, FormPage> pages = new EnumMap<>(JobPage.class);
         pages.put(JobPage.PEOPLE, people(session));
         pages.put(JobPage.WALLS, walls(session));
         pages.put(JobPage.WATER, water(session));
         pages.put(JobPage.RESTORATION, restoration(session));
-        pages.put(JobPage.PRICE, price);
         pages.put(JobPage.TERMS, terms(session));
-        pages.values().forEach(FormPage::frozenByAcceptance);
-        pages.put(JobPage.PAPERS, papers);
         pages.put(JobPage.OPTIONS, AgreedWorkPages.options(session));
-        pages.put(JobPage.AGREEMENT, agreement);
         pages.put(JobPage.CHANGES, AgreedWorkPages.changes(session));
         pages.put(JobPage.BUILT, AgreedWorkPages.built(session));
         return pages;
+    }
+
+    /** What is part of what both sides sign says so once they did. */
+    public static void freeze(Map<JobPage, FormPage> pages) {
+        pages.forEach((page, shown) -> {
+            if (page.stop() == JobStop.VISIT || page.stop() == JobStop.PRICE) {
+                shown.frozenByAcceptance();
+            }
+        });
     }
 
     static FormPage people(JobSession session) {

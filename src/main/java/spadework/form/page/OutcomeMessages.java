@@ -34,7 +34,7 @@ public final class OutcomeMessages {
     }
 
     /** Whether what was asked for stands now. */
-    static boolean isDone(Outcome outcome) {
+    public static boolean isDone(Outcome outcome) {
         return text(outcome).done();
     }
 

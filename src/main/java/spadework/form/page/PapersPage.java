@@ -118,6 +118,15 @@ public final class PapersPage extends FormPage {
                 .toList();
     }
 
+    /** The keyboard goes to what makes the proposal a file. */
+    @Override
+    public void begin() {
+        issuing.stream()
+                .filter(button -> button.isEnabled() && button.getName().endsWith(" save"))
+                .findFirst()
+                .ifPresent(JButton::requestFocusInWindow);
+    }
+
     @Override
     public void showFaults() {
         super.showFaults();

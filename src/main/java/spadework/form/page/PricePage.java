@@ -13,6 +13,7 @@ import javax.swing.SwingConstants;
 import javax.swing.table.AbstractTableModel;
 import javax.swing.table.DefaultTableCellRenderer;
 import spadework.form.field.BasePointer;
+import spadework.form.field.RowsTable;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.session.JobSession;
@@ -23,6 +24,7 @@ import spadework.pricing.PricedLine;
 public final class PricePage extends FormPage {
     private final Lines lines = new Lines();
     private final JTable table = new JTable(lines);
+    private final RowsTable items;
     private boolean showing;
 
     /** @param working shows how a line came about, by its place among the lines */
@@ -49,8 +51,14 @@ public final class PricePage extends FormPage {
         table.setPreferredScrollableViewportSize(new Dimension(200, 13 * table.getRowHeight()));
         put(scroll, "span 12, wmin 60");
         group("items");
-        table(BasePointer.JOB.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
+        items = table(BasePointer.JOB.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
         table(BasePointer.JOB.inside("/priceChanges"), "/code=4", "/materialCost=4", "/subcontract=4", "/reason=7");
+    }
+
+    /** The keyboard goes to the blank row of the items. */
+    @Override
+    public void begin() {
+        items.begin();
     }
 
     @Override

@@ -5,10 +5,12 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import spadework.draft.Assumptions;
 import spadework.draft.Draft;
 import spadework.draft.History;
 import spadework.draft.Outline;
 import spadework.draft.Pointer;
+import spadework.draft.UsualJob;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
@@ -42,9 +44,14 @@ public final class JobSession {
     private Optional<Dollars> before = Optional.empty();
     private Optional<PriceBook> book = Optional.empty();
     private Optional<Exception> broken = Optional.empty();
+    private Optional<Assumptions> assumed = Optional.empty();
+    private UsualJobChoice usual = UsualJobChoice.NONE;
 
     /** What the office says; the book as it can be read where there is no bid to have it from. */
-    private record Answer(BidResult result, Optional<PriceBook> book) {}
+    private record Answer(BidResult result, Optional<PriceBook> book, Optional<Provisional> provisional) {}
+
+    /** A bid by what is assumed where the draft is silent; nobody can be handed a paper of it. */
+    private record Provisional(Bid bid, Assumptions assumed) {}
 
     public JobSession(Office office, JobFile file, History history) {
         this.office = office;
@@ -154,29 +161,39 @@ public final class JobSession {
         Draft asked = draft();
         int asking = step;
         Path path = file.path();
-        pricing.latest("bid", () -> answer(asked, path), answer -> answered(asked, asking, answer));
+        Optional<UsualJob> kind = asked.at("/accepted").isPresent() ? Optional.empty() : usual.of(asked);
+        pricing.latest("bid", () -> answer(asked, path, kind), answer -> answered(asked, asking, answer));
     }
 
-    private Answer answer(Draft asked, Path path) {
+    private Answer answer(Draft asked, Path path, Optional<UsualJob> kind) {
         BidResult result = office.bid(asked.text(), path);
-        return new Answer(result, result instanceof Bid bid ? Optional.of(bid.book()) : office.book(path));
+        if (result instanceof Bid made) {
+            return new Answer(made, Optional.of(made.book()), Optional.empty());
+        }
+        Optional<Provisional> provisional = kind.map(one -> one.in(asked))
+                .filter(assumptions -> !assumptions.all().isEmpty())
+                .flatMap(assumptions -> office.bid(assumptions.filled().text(), path) instanceof Bid made
+                        ? Optional.of(new Provisional(made, assumptions))
+                        : Optional.empty());
+        return new Answer(result, provisional.map(one -> one.bid().book()).or(() -> office.book(path)), provisional);
     }
 
     @SuppressWarnings("ReferenceEquality") // the very same record: nothing was figured since
     private void answered(Draft asked, int asking, Answer answer) {
         broken = Optional.empty();
         current = asked == draft();
-        if (answer.result() instanceof Refusal refusal) {
-            faults = refusal.faults();
-        } else {
-            Bid made = (Bid) answer.result();
-            faults = List.of();
+        faults = answer.result() instanceof Refusal refusal ? refusal.faults() : List.of();
+        assumed = answer.provisional().map(Provisional::assumed);
+        Optional<Bid> answered = answer.result() instanceof Bid whole
+                ? Optional.of(whole)
+                : answer.provisional().map(Provisional::bid);
+        answered.ifPresent(made -> {
             if (asking != stepOfTotal || bid.isEmpty()) {
                 before = total();
                 stepOfTotal = asking;
             }
             bid = Optional.of(made);
-        }
+        });
         book = bid.map(Bid::book).or(answer::book);
         answerWatchers.forEach(Runnable::run);
     }
@@ -213,6 +230,28 @@ public final class JobSession {
 
     public Optional<Dollars> total() {
         return bid.map(Bid::total);
+    }
+
+    /** What the price still rests on that nobody has written; nothing where every value is. */
+    public Optional<Assumptions> assumed() {
+        return assumed;
+    }
+
+    /** The kinds of job that the company keeps. */
+    public UsualJobChoice usual() {
+        return usual;
+    }
+
+    /** Says which kinds of job there are, before the first price. */
+    public void keepsUsual(UsualJobChoice kinds) {
+        usual = kinds;
+    }
+
+    /** The job is of that kind: what the company decides for it is written, as one step. */
+    public void startAs(UsualJob kind) {
+        usual = usual.choosing(kind.name());
+        edit(kind.onto(draft()));
+        price();
     }
 
     /** What the total changed by since the last edit. */

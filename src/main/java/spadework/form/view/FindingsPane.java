@@ -92,11 +92,25 @@ public final class FindingsPane extends JPanel {
         List<Item> found = new ArrayList<>();
         session.broken().ifPresent(thrown -> found.add(new Item("fault", Reason.of(thrown), "")));
         for (Fault fault : session.faults()) {
+            if (session.assumed()
+                    .flatMap(all -> all.at(fault.place().pointer()))
+                    .isPresent()) {
+                continue;
+            }
             found.add(new Item(
                     "fault",
                     where(fault) + LabeledControl.told(fault),
                     fault.place().pointer()));
         }
+        session.assumed()
+                .ifPresent(all -> all.all()
+                        .forEach(one -> found.add(new Item(
+                                "assumed",
+                                Messages.of(
+                                        "found.assumed",
+                                        PointerNames.named(one.place()),
+                                        Messages.or("choice." + one.value(), one.value())),
+                                one.place()))));
         for (Finding finding : session.findings()) {
             boolean answered = session.isAnswered(finding);
             String grade = finding.severity().name().toLowerCase(Locale.ROOT);

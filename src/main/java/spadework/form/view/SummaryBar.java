@@ -32,7 +32,7 @@ public final class SummaryBar extends JPanel {
      * @param cause goes to the cause of the gravest thing
      */
     public SummaryBar(JobSession session, Runnable working, Runnable cause) {
-        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][150!][grow,fill][]"));
+        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170!][grow,fill][]"));
         this.session = session;
         total.setName("total");
         total.putClientProperty("JButton.buttonType", "borderless");
@@ -59,7 +59,9 @@ public final class SummaryBar extends JPanel {
     public void showAll() {
         total.setFont(Theme.bold(22));
         String amount = session.total().map(Dollars::text).orElse(Messages.of("tally.none"));
-        boolean old = !session.isCurrent()
+        boolean provisional = session.assumed().isPresent();
+        boolean old = !provisional
+                && !session.isCurrent()
                 && session.total().isPresent()
                 && !session.faults().isEmpty();
         total.setText(amount);
@@ -68,9 +70,14 @@ public final class SummaryBar extends JPanel {
         total.getAccessibleContext().setAccessibleName(Messages.of("tally.total", amount));
         total.setToolTipText(Messages.of("tally.total.help"));
         change.setText(
-                old
+                provisional
+                        ? Messages.of(
+                                "tally.provisional",
+                                session.assumed().map(a -> a.all().size()).orElse(0))
+                        : old
                         ? Messages.of("tally.older")
                         : session.change().map(SummaryBar::changed).orElse(""));
+        change.setForeground(UIManager.getColor(provisional ? "Spadework.missing" : "Label.foreground"));
         List<FindingsPane.Item> found = FindingsPane.items(session);
         Optional<FindingsPane.Item> first = found.stream().findFirst();
         String text = first.map(item -> Messages.of("grade." + item.grade(), item.text()))

@@ -7,7 +7,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import spadework.disk.ChangedElsewhere;
 import spadework.disk.Disk;
 import spadework.disk.SharedFile;
@@ -20,6 +24,8 @@ public final class JobsFolder {
     private static final String COMPANY = "company.json";
     private static final String BOOK = "price-book.json";
     private static final String SAMPLE = "block-basement-to-swale";
+
+    private static final Pattern NUMBERED = Pattern.compile("(\\d{4})-(\\d{3,6})");
 
     private JobsFolder() {}
 
@@ -59,6 +65,27 @@ public final class JobsFolder {
             Path target = jobs.toAbsolutePath().resolve(file.getKey());
             begin(target, file.getValue().getBytes(StandardCharsets.UTF_8));
         }
+    }
+
+    /**
+     * A number that no job of the folder has: the year and the next of its jobs, as {@code 2026-014}.
+     *
+     * @throws IOException if the folder cannot be read
+     */
+    public static String freeNumber(Path jobs, int year) throws IOException {
+        int highest = 0;
+        if (Files.isDirectory(jobs)) {
+            try (Stream<Path> folders = Files.list(jobs)) {
+                for (Path folder : folders.toList()) {
+                    Matcher numbered =
+                            NUMBERED.matcher(folder.getFileName().toString());
+                    if (numbered.matches() && Integer.parseInt(numbered.group(1)) == year) {
+                        highest = Math.max(highest, Integer.parseInt(numbered.group(2)));
+                    }
+                }
+            }
+        }
+        return String.format(Locale.ROOT, "%d-%03d", year, highest + 1);
     }
 
     /**
