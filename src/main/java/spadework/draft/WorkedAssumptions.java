@@ -21,7 +21,7 @@ final class WorkedAssumptions {
             + "|.*/condition/.*|.*(Invert|Grade|[lL]evel)"
             + "|/walls/\\d+/(length|faces|depth.*)|/water/[a-zA-Z]+/\\d+/(length|roof|what|discharge|pit.*)");
     private static final Pattern WORDS =
-            Pattern.compile("/customer/names/0|/site/address/(street|city|zip)|.*/items/\\d+/reason");
+            Pattern.compile("/customer/names(/0)?|/site/address/(street|city|zip)|.*/items/\\d+/reason");
     /** Weeks from the proposal to the first day of work, and from there to the last. */
     private static final int WEEKS_TO_START = 5;
 

@@ -3,8 +3,11 @@ package spadework.form;
 
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.beans.PropertyChangeListener;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumMap;
@@ -30,6 +33,7 @@ import spadework.form.library.LibraryContext;
 import spadework.form.library.LibraryTab;
 import spadework.form.library.LibraryWindow;
 import spadework.form.page.AgreementPage;
+import spadework.form.page.FaultStrip;
 import spadework.form.page.FormPage;
 import spadework.form.page.JobPage;
 import spadework.form.page.JobPages;
@@ -70,6 +74,8 @@ public final class JobWindow extends JFrame {
     private final JPanel work = new JPanel(cards);
     private final PageStrip strip;
     private final SummaryBar summary;
+    private final FaultStrip faultStrip;
+    private final PropertyChangeListener focus = event -> showWrong();
     private final NoticeBar notice = new NoticeBar();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
     private final StartPage start;
@@ -118,6 +124,7 @@ public final class JobWindow extends JFrame {
                     working.open(-1);
                 },
                 () -> FindingsPane.items(session).stream().findFirst().ifPresent(item -> reveal(item.cause())));
+        faultStrip = new FaultStrip(session);
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
         KeyBindings.anywhere(getRootPane(), "ctrl shift Z", session::redo);
@@ -158,7 +165,11 @@ public final class JobWindow extends JFrame {
                 SidePane.BOOK, book));
         panes.forEach((pane, shown) -> beside.addTab(Messages.of("pane." + pane.word()), shown));
         beside.addChangeListener(event -> SwingUtilities.invokeLater(this::showBeside));
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, work, beside);
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(work);
+        left.add(faultStrip, BorderLayout.SOUTH);
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener("focusOwner", focus);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left, beside);
         split.setName("split");
         split.setResizeWeight(0.62);
         split.setDividerLocation(836);
@@ -323,6 +334,7 @@ public final class JobWindow extends JFrame {
         strip.count(counts);
         strip.done(done(counts));
         showBeside();
+        showWrong();
     }
 
     private Map<JobStop, Boolean> done(Map<JobPage, Integer> faults) {
@@ -335,6 +347,16 @@ public final class JobWindow extends JFrame {
                 JobStop.PAPERS, accepted || handedOut,
                 JobStop.AGREEMENT, accepted,
                 JobStop.FINISH, session.draft().at("/closed").isPresent());
+    }
+
+    private void showWrong() {
+        Component owner =
+                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        if (owner != null
+                && (SwingUtilities.isDescendingFrom(owner, pages.get(at))
+                        || SwingUtilities.isDescendingFrom(owner, faultStrip))) {
+            faultStrip.show(pages.get(at), owner);
+        }
     }
 
     private void showBeside() {
@@ -412,6 +434,7 @@ public final class JobWindow extends JFrame {
     }
 
     private void close() {
+        KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener("focusOwner", focus);
         stepRunner.close();
         autoSave.close();
         session.close();

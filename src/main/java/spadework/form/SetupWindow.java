@@ -24,6 +24,7 @@ import spadework.draft.Pointer;
 import spadework.finding.Fault;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.FailureMessages;
+import spadework.form.kit.FaultWords;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
@@ -178,7 +179,7 @@ public final class SetupWindow extends JFrame {
         elsewhere.removeIf(fault -> fields.keySet().stream()
                 .anyMatch(at -> Pointer.isIn(fault.place().pointer(), at)));
         if (!elsewhere.isEmpty()) {
-            notice.say(LabeledControl.told(elsewhere));
+            notice.say(FaultWords.of(elsewhere));
         }
         return faults.isEmpty();
     }

@@ -86,12 +86,14 @@ class FillingTest {
     }
 
     @Test
-    void wrongLengthIsToldAtItsFieldAsOnTheCommandLineAndStays() {
+    void wrongLengthIsToldInTheWindowsWordsStaysAndIsFixedByAButton() {
         retype("/site/house/eastWest", "42 feat");
         screen.settle();
         assertThat(screen.session().faults()).singleElement().satisfies(fault -> {
             assertThat(fault.place().pointer()).isEqualTo("/site/house/eastWest");
-            assertThat(wrongs()).containsExactly(fault.text().replaceFirst(".*?: ", ""));
+            assertThat(wrongs())
+                    .containsExactly("\"42 feat\" does not fit here. What fits: " + fault.allowed() + ". W"
+                            + fault.fix().substring(1) + ".");
             assertThat(fault.found()).isEqualTo("\"42 feat\"");
         });
         assertThat(says("/site/house/eastWest")).isEqualTo("42 feat");
@@ -100,6 +102,11 @@ class FillingTest {
         GuiActionRunner.execute(() -> screen.job().saving().save());
         screen.settle();
         assertThat(file).content().contains("\"eastWest\": \"42 feat\"");
+        hand.press(screen.job(), "fix 42 ft");
+        screen.settle();
+        assertThat(screen.session().faults()).isEmpty();
+        assertThat(says("/site/house/eastWest")).isEqualTo("42 ft");
+        assertThat(wrongs()).containsExactly("");
     }
 
     @Test
@@ -144,6 +151,7 @@ class FillingTest {
 
     @Test
     void aWordIsUndoneAndRedoneAsAWhole() {
+        go(JobPage.PEOPLE);
         retype("/title", "Front wall");
         retype("/number", "77");
         GuiActionRunner.execute(() -> screen.session().undo());
@@ -193,7 +201,7 @@ class FillingTest {
         assertThat(pasted.shown("/walls/3/where")).isEqualTo("west \"long\" wall");
         assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("none");
         assertThat(pasted.shown("/walls/3/length")).as("a bare number").isEqualTo("28 ft");
-        assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("found \"none\""));
+        assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("\"none\" does not fit here"));
         GuiActionRunner.execute(() -> screen.session().undo());
         assertThat(screen.session().draft().rows("/walls"))
                 .as("one paste is one step")
@@ -263,7 +271,7 @@ class FillingTest {
         screen.settle();
         JButton gravest =
                 screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
-        assertThat(screen.ask(gravest::getText)).startsWith("To fix – Walls 2, Bow inward: found \"much\"");
+        assertThat(screen.ask(gravest::getText)).startsWith("To fix – Walls 2, Bow inward: \"much\" does not fit here.");
         screen.robot().click(gravest);
         screen.robot().waitForIdle();
         JTextComponent bow = field("/walls/0/condition/bow");

@@ -47,9 +47,9 @@ public final class Hand {
         return typed;
     }
 
-    /** Fills in every page. */
+    /** Fills in every page; the tape sheet has no place of its own. */
     void fillAll() {
-        for (int i = 0; i < screen.job().pages().size(); i++) {
+        for (int i = 1; i < screen.job().pages().size(); i++) {
             goTo(JobPage.values()[i]);
             fill(screen.job().pages().get(i));
         }
@@ -274,8 +274,9 @@ public final class Hand {
     }
 
     public void press(Component in, String name) {
-        AbstractButton button =
-                screen.all(AbstractButton.class, b -> name.equals(b.getName())).get(0);
+        AbstractButton button = screen
+                .all(AbstractButton.class, b -> name.equals(b.getName()) && b.isShowing())
+                .get(0);
         show(button);
         AtomicBoolean pressed = new AtomicBoolean(!screen.ask(button::isEnabled));
         ActionListener listener = event -> pressed.set(true);

@@ -55,7 +55,7 @@ class SetupWindowTest {
                             JTextArea.class,
                             a -> "wrong".equals(a.getName())
                                     && a.isShowing()
-                                    && a.getText().startsWith("found empty text")))
+                                    && a.getText().startsWith("Not written yet.")))
                     .hasSizeGreaterThan(8);
             assertThat(folder.resolve("company.json")).doesNotExist();
             FIRM.forEach((pointer, words) -> {

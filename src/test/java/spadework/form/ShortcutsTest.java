@@ -7,30 +7,24 @@ import java.awt.event.KeyEvent;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.BooleanSupplier;
 import javax.swing.JComboBox;
 import javax.swing.JTextField;
+import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.form.page.FormPage;
+import spadework.form.page.JobPage;
+import spadework.form.page.JobStop;
 import spadework.form.view.ScenePanel;
 
 /** The keys of the menu reach every page and undo, redo, save and look up. */
 @WindowTest
 class ShortcutsTest {
-    private static final int[] PAGE_KEYS = {
-        KeyEvent.VK_1,
-        KeyEvent.VK_2,
-        KeyEvent.VK_3,
-        KeyEvent.VK_4,
-        KeyEvent.VK_5,
-        KeyEvent.VK_6,
-        KeyEvent.VK_7,
-        KeyEvent.VK_8,
-        KeyEvent.VK_9,
-        KeyEvent.VK_0,
-        KeyEvent.VK_MINUS
+    private static final int[] STOP_KEYS = {
+        KeyEvent.VK_1, KeyEvent.VK_2, KeyEvent.VK_3, KeyEvent.VK_4, KeyEvent.VK_5,
     };
 
     @TempDir
@@ -42,15 +36,38 @@ class ShortcutsTest {
     }
 
     @Test
-    void altAndANumberGoesToThePageOfThatNumber() throws IOException {
+    void altAndANumberGoesToTheStopOfThatNumberAndToThePageWhereItWasLeft() throws IOException {
         try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
             Hand hand = new Hand(screen, Draft.empty());
-            assertThat(PAGE_KEYS).hasSameSizeAs(screen.job().pages());
-            for (int page = PAGE_KEYS.length - 1; page >= 0; page--) {
-                hand.altKey(PAGE_KEYS[page]);
-                FormPage wanted = screen.job().pages().get(page);
+            GuiActionRunner.execute(() -> screen.job().go(JobPage.TERMS));
+            assertThat(STOP_KEYS).hasSameSizeAs(JobStop.values());
+            for (int stop = STOP_KEYS.length - 1; stop >= 0; stop--) {
+                hand.altKey(STOP_KEYS[stop]);
+                JobPage page = stop == JobStop.PRICE.ordinal()
+                        ? JobPage.TERMS
+                        : JobStop.values()[stop].pages().get(0);
+                FormPage wanted = screen.job().pages().get(page.ordinal());
                 screen.waitFor(() -> screen.ask(wanted::isShowing));
             }
+        }
+    }
+
+    @Test
+    void controlEnterGoesToTheNextStopAndTheKeyboardWithIt() throws IOException {
+        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+            Hand hand = new Hand(screen, Draft.empty());
+            for (JobStop stop : List.of(JobStop.PRICE, JobStop.PAPERS, JobStop.AGREEMENT, JobStop.FINISH)) {
+                hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+                FormPage wanted =
+                        screen.job().pages().get(stop.pages().get(0).ordinal());
+                screen.waitFor(() -> screen.ask(wanted::isShowing));
+            }
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
+            screen.settle();
+            assertThat(screen.ask(() ->
+                            screen.job().pages().get(JobPage.BUILT.ordinal()).isShowing()))
+                    .as("the last stop has none behind it")
+                    .isTrue();
         }
     }
 
@@ -59,6 +76,7 @@ class ShortcutsTest {
         Path file = Copies.of("block-basement-to-swale", folder);
         try (OnScreen screen = OnScreen.job(file)) {
             Hand hand = new Hand(screen, Draft.empty());
+            GuiActionRunner.execute(() -> screen.job().go(JobPage.PEOPLE));
             JTextField title = screen.all(JTextField.class, field -> "/title".equals(field.getName()))
                     .get(0);
             hand.replace(title, "Front wall");

@@ -26,9 +26,9 @@ public interface BoundField {
     /** Shows what is wrong there. */
     void showFaults();
 
-    /** Shows the faults of its place on its look; lighter where nothing was typed yet. */
+    /** Marks the faults of its place on its look; lighter where nothing was typed yet. */
     default void showFaults(LabeledControl look, JobSession session) {
-        look.tell(
+        look.mark(
                 pointer().map(session::faultsAt).orElse(List.of()),
                 pointer().filter(p -> session.draft().shown(p).isEmpty()).isPresent());
     }

@@ -20,7 +20,6 @@ import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
-import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
@@ -33,7 +32,6 @@ import spadework.draft.Pointer;
 import spadework.draft.Spot;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
-import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 
@@ -52,7 +50,6 @@ public final class RowsTable {
     private final JTable table;
     private final JScrollPane scroll;
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 2, fillx, wrap 1, hidemode 3", "[grow,fill]"));
-    private final JTextArea wrong = LabeledControl.wrapped();
     private final List<Runnable> chosenWatchers = new ArrayList<>();
 
     /** @param columns each written {@code /key=weight}; {@code =1} for a list whose rows are values */
@@ -85,9 +82,7 @@ public final class RowsTable {
         scroll = new JScrollPane(table);
         panel.setOpaque(false);
         panel.add(scroll, "wmin 60");
-        panel.add(wrong, "wmin 30");
         panel.add(buttons(name));
-        wrong.setVisible(false);
         KeyBindings.inside(table, "ESCAPE", this::takeBack);
         KeyBindings.inside(table, "ctrl V", this::paste);
         KeyBindings.inside(table, "shift INSERT", this::paste);
@@ -176,19 +171,26 @@ public final class RowsTable {
     }
 
     public void showFaults() {
-        List<Fault> faults = list.at("").map(session::faultsIn).orElse(List.of()).stream()
+        table.repaint();
+    }
+
+    /** What is wrong in the chosen cell; where nothing is, in the list. */
+    public List<Fault> faults() {
+        int row = table.getSelectedRow();
+        int column = table.getSelectedColumn();
+        List<Fault> inCell = row < 0 || column < 0
+                ? List.of()
+                : model.pointer(row, column).map(session::faultsAt).orElse(List.of());
+        return inCell.isEmpty() ? inList() : inCell;
+    }
+
+    private List<Fault> inList() {
+        return list.at("").map(session::faultsIn).orElse(List.of()).stream()
                 .filter(fault -> isShownHere(fault.place().pointer()))
                 .filter(fault -> !session.draft().shown(fault.place().pointer()).isEmpty()
                         || fault.place().pointer().equals(list.at("").orElse("")))
                 .limit(3)
                 .toList();
-        String text = LabeledControl.told(faults);
-        if (!text.equals(wrong.getText())) {
-            wrong.setText(text);
-            wrong.setVisible(!text.isEmpty());
-            panel.revalidate();
-        }
-        table.repaint();
     }
 
     /** Whether a cell of the table, or the table as such, is meant; fields below it have their own. */

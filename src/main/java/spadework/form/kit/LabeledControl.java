@@ -2,7 +2,6 @@
 package spadework.form.kit;
 
 import java.util.List;
-import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -21,6 +20,7 @@ public final class LabeledControl {
     private final JPanel panel = new JPanel(new MigLayout("insets 0, gap 0, fillx, wrap 1, hidemode 3", "[grow,fill]"));
     private final JTextArea wrong = wrapped();
     private final JComponent control;
+    private final String help;
 
     /**
      * Puts a control under its label.
@@ -30,6 +30,7 @@ public final class LabeledControl {
      */
     public LabeledControl(String name, boolean needed, JComponent control, JComponent shown, String help) {
         this.control = control;
+        this.help = help;
         JLabel label = new JLabel(needed ? Messages.of("field.needed", name) : name);
         label.setLabelFor(control);
         control.getAccessibleContext().setAccessibleName(name);
@@ -47,18 +48,20 @@ public final class LabeledControl {
     }
 
     /**
-     * Marks the control and tells each fault as the command line does, without the place. What is only missing is
-     * marked more lightly: nobody has been there yet.
+     * Marks the control where something is wrong; more lightly what is only missing, as nobody has been there yet. What
+     * it is stands in the tip, and in a place of its own while the control has the keyboard.
      */
-    public void tell(List<Fault> faults, boolean missing) {
+    public void mark(List<Fault> faults, boolean missing) {
         control.putClientProperty(OUTLINE, faults.isEmpty() ? null : missing ? "warning" : "error");
-        say(missing ? "" : told(faults));
+        control.setToolTipText(faults.isEmpty() ? (help.isEmpty() ? null : help) : FaultWords.of(faults));
+        control.getAccessibleContext()
+                .setAccessibleDescription(faults.isEmpty() ? help : FaultWords.of(faults) + " " + help);
     }
 
     /** Marks the control and tells each fault. */
     public void tell(List<Fault> faults) {
         control.putClientProperty(OUTLINE, faults.isEmpty() ? null : "error");
-        say(told(faults));
+        say(FaultWords.of(faults));
     }
 
     /** Marks the control and tells what is wrong in words of the window; nothing wrong where they are empty. */
@@ -73,15 +76,6 @@ public final class LabeledControl {
             wrong.setVisible(!text.isEmpty());
             panel.revalidate();
         }
-    }
-
-    public static String told(List<Fault> faults) {
-        return faults.stream().map(LabeledControl::told).distinct().collect(Collectors.joining("\n"));
-    }
-
-    /** What is wrong, what is allowed and the fix, as {@link Fault#text} without the place. */
-    public static String told(Fault fault) {
-        return Messages.of("fault.told", fault.found(), fault.allowed(), fault.fix());
     }
 
     /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */

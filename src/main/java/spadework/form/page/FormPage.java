@@ -24,6 +24,7 @@ import net.miginfocom.swing.MigLayout;
 import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Pointer;
+import spadework.finding.Fault;
 import spadework.form.field.BasePointer;
 import spadework.form.field.BoundChoiceField;
 import spadework.form.field.BoundField;
@@ -173,6 +174,20 @@ public class FormPage extends JPanel implements Scrollable {
                 .findFirst()
                 .or(() -> tables.stream().map(RowsTable::table).map(JComponent.class::cast).findFirst())
                 .ifPresent(JComponent::requestFocusInWindow);
+    }
+
+    /** What is wrong where the keyboard is: in its field, or in the cell or list that it is in. */
+    final List<Fault> faultsAt(Component owner) {
+        for (BoundField entry : entries) {
+            if (entry.control() == owner) {
+                return entry.pointer().map(session::faultsAt).orElse(List.of());
+            }
+        }
+        return tables.stream()
+                .filter(table -> SwingUtilities.isDescendingFrom(owner, table.table()))
+                .findFirst()
+                .map(RowsTable::faults)
+                .orElse(List.of());
     }
 
     /** Whether a place of the job is on this page. */

@@ -23,8 +23,8 @@ import javax.swing.ListSelectionModel;
 import javax.swing.UIManager;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
+import spadework.form.kit.FaultWords;
 import spadework.form.kit.KeyBindings;
-import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 import spadework.reason.Reason;
@@ -99,7 +99,7 @@ public final class FindingsPane extends JPanel {
             }
             found.add(new Item(
                     "fault",
-                    where(fault) + LabeledControl.told(fault),
+                    where(fault) + FaultWords.of(fault),
                     fault.place().pointer()));
         }
         session.assumed()
