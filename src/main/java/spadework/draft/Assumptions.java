@@ -24,7 +24,9 @@ public record Assumptions(List<Assumption> all, Draft filled) {
 
     /** With one more, where nothing is written at its place. */
     Assumptions and(String place, String value, Assumption.Kind kind) {
-        if (value.isEmpty() || filled.at(place).isPresent() || !filled.shown(place).isEmpty()) {
+        if (value.isEmpty()
+                || filled.at(place).isPresent()
+                || !filled.shown(place).isEmpty()) {
             return this;
         }
         List<Assumption> more = new ArrayList<>(all);

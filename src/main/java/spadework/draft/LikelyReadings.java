@@ -75,7 +75,8 @@ public final class LikelyReadings {
 
     private static Optional<String> date(int year, int month, int day) {
         try {
-            return Optional.of(LocalDate.of(year < 100 ? 2000 + year : year, month, day).toString());
+            return Optional.of(
+                    LocalDate.of(year < 100 ? 2000 + year : year, month, day).toString());
         } catch (DateTimeException noSuchDay) {
             return Optional.empty();
         }

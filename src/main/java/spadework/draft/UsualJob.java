@@ -110,7 +110,9 @@ public record UsualJob(String name, Draft written, Draft assumed) {
     private static void leaves(DraftValue value, String at, BiConsumer<String, DraftValue> each) {
         if (value instanceof Entries entries) {
             entries.values().forEach((key, inside) -> leaves(inside, Pointer.of(at, key), each));
-        } else if (value instanceof Rows rows && !rows.values().isEmpty() && rows.values().get(0) instanceof Entries row) {
+        } else if (value instanceof Rows rows
+                && !rows.values().isEmpty()
+                && rows.values().get(0) instanceof Entries row) {
             leaves(row, at + "/*", each);
         } else {
             each.accept(at, value);

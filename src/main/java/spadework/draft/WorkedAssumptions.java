@@ -64,11 +64,11 @@ final class WorkedAssumptions {
         made = made.and("/restoration/regrade", sum(job), Kind.DECIDED);
         Optional<LocalDate> issued = day(job.shown("/issued"));
         if (issued.isPresent()) {
-            LocalDate start = issued.get()
-                    .plusWeeks(WEEKS_TO_START)
-                    .with(TemporalAdjusters.nextOrSame(DayOfWeek.MONDAY));
+            LocalDate start =
+                    issued.get().plusWeeks(WEEKS_TO_START).with(TemporalAdjusters.nextOrSame(DayOfWeek.MONDAY));
             made = made.and("/schedule/earliestStart", start.toString(), Kind.DECIDED);
-            LocalDate first = day(made.filled().shown("/schedule/earliestStart")).orElse(start);
+            LocalDate first =
+                    day(made.filled().shown("/schedule/earliestStart")).orElse(start);
             made = made.and(
                     "/schedule/latestFinish", first.plusWeeks(WEEKS_OF_WORK).toString(), Kind.DECIDED);
         }
@@ -165,8 +165,7 @@ final class WorkedAssumptions {
             String first = Pointer.of("/walls", i);
             String faces = job.shown(first + "/faces");
             double reach = feet(job, first + "/from") + feet(job, first + "/length");
-            boolean full = sides.containsKey(faces)
-                    && Math.abs(reach - feet(made.filled(), sides.get(faces))) < 0.05;
+            boolean full = sides.containsKey(faces) && Math.abs(reach - feet(made.filled(), sides.get(faces))) < 0.05;
             for (int j = 0; full && j < job.rows("/walls"); j++) {
                 String second = Pointer.of("/walls", j);
                 int next = (CLOCKWISE.indexOf(faces) + 1) % CLOCKWISE.size();

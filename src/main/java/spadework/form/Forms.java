@@ -34,8 +34,8 @@ import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsFolder;
-import spadework.office.reply.TemplateFolder;
 import spadework.office.files.UsualJobs;
+import spadework.office.reply.TemplateFolder;
 
 /** Opens the windows: the first page, a new job, a job from its file. */
 public final class Forms {

@@ -238,16 +238,19 @@ public final class JobWindow extends JFrame {
         Draft draft = session.draft();
         String name = draft.shown("/title").isBlank() ? draft.shown("/number") : draft.shown("/title");
         Path near = session.file().path().toAbsolutePath();
-        session.usual().of(draft).map(kind -> kind.of(draft, name)).ifPresent(kept -> stepRunner.work(
-                () -> {
-                    UsualJobs.keep(near, kept);
-                    return UsualJobs.near(near);
-                },
-                all -> {
-                    session.keepsUsual(new UsualJobChoice(all, kept.name()));
-                    pages.get(at).showAll();
-                    notice.say(Messages.of("usual.kept", kept.name()));
-                }));
+        session.usual()
+                .of(draft)
+                .map(kind -> kind.of(draft, name))
+                .ifPresent(kept -> stepRunner.work(
+                        () -> {
+                            UsualJobs.keep(near, kept);
+                            return UsualJobs.near(near);
+                        },
+                        all -> {
+                            session.keepsUsual(new UsualJobChoice(all, kept.name()));
+                            pages.get(at).showAll();
+                            notice.say(Messages.of("usual.kept", kept.name()));
+                        }));
     }
 
     /** Goes to a place of the job. */
@@ -263,8 +266,7 @@ public final class JobWindow extends JFrame {
 
     private Optional<JobPage> page(String pointer) {
         // The tape sheet has the few fields of a first price; the page that has all of a row comes first.
-        return Stream.concat(
-                        pages.keySet().stream().filter(page -> page != JobPage.START), Stream.of(JobPage.START))
+        return Stream.concat(pages.keySet().stream().filter(page -> page != JobPage.START), Stream.of(JobPage.START))
                 .filter(page -> !pointer.isEmpty() && pages.get(page).holds(pointer))
                 .findFirst();
     }
@@ -339,7 +341,8 @@ public final class JobWindow extends JFrame {
 
     private Map<JobStop, Boolean> done(Map<JobPage, Integer> faults) {
         boolean priced = session.isCurrent();
-        boolean visited = JobStop.VISIT.pages().stream().noneMatch(faults::containsKey) && session.total().isPresent();
+        boolean visited = JobStop.VISIT.pages().stream().noneMatch(faults::containsKey)
+                && session.total().isPresent();
         boolean accepted = session.draft().at("/accepted").isPresent();
         return Map.of(
                 JobStop.VISIT, visited,
@@ -350,8 +353,7 @@ public final class JobWindow extends JFrame {
     }
 
     private void showWrong() {
-        Component owner =
-                KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (owner != null
                 && (SwingUtilities.isDescendingFrom(owner, pages.get(at))
                         || SwingUtilities.isDescendingFrom(owner, faultStrip))) {

@@ -11,10 +11,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** What is offered for words that cannot be read. */
 class LikelyReadingsTest {
     @ParameterizedTest
-    @CsvSource(
-            delimiter = '|',
-            textBlock =
-                    """
+    @CsvSource(delimiter = '|', textBlock = """
                     /walls/0/length            | 42 feat     | 42 ft, 42 in
                     /walls/0/length            | 42 ihn      | 42 in, 42 ft
                     /walls/0/finish/dryFilm    | 60 mills    | 60 mil
@@ -31,6 +28,7 @@ class LikelyReadingsTest {
         List<String> wanted = offered == null
                 ? List.of()
                 : Arrays.stream(offered.split(",")).map(String::strip).toList();
-        assertThat(LikelyReadings.of(Outline.job().at(place).orElseThrow(), typed)).isEqualTo(wanted);
+        assertThat(LikelyReadings.of(Outline.job().at(place).orElseThrow(), typed))
+                .isEqualTo(wanted);
     }
 }

@@ -9,16 +9,11 @@ import spadework.draft.Assumption.Kind;
 
 /** What a usual job writes, what it only assumes, and what follows from the walls. */
 class UsualJobTest {
-    private static final UsualJob USUAL = new UsualJob(
-            "block",
-            read(
-                    """
+    private static final UsualJob USUAL = new UsualJob("block", read("""
                     {"walls": [{"label": "A", "kind": "block", "strip": ["STRIP-DAMP"]}],
                      "water": {"drains": [{"label": "D1", "teeAt": "end", "into": "M1"}],
                                "mains": [{"label": "M1", "into": "O1"}], "outlets": [{"label": "O1", "kind": "daylight"}]}}
-                    """),
-            read(
-                    """
+                    """), read("""
                     {"customer": {"names": ["not written yet"]}, "site": {"soil": {"texture": "clay"}},
                      "walls": [{"condition": {"displaced": false, "cracks": "10 ft"}}],
                      "water": {"mains": [{"length": "60 ft"}]}}
@@ -43,7 +38,8 @@ class UsualJobTest {
 
     @Test
     void choosingAnotherKindKeepsWhatWasMeasuredAndNamed() {
-        Draft chosen = job("{\"walls\": [{\"label\": \"W1\", \"length\": \"42 ft\", \"kind\": \"stone\"}, {\"label\": \"W2\"}]}");
+        Draft chosen = job(
+                "{\"walls\": [{\"label\": \"W1\", \"length\": \"42 ft\", \"kind\": \"stone\"}, {\"label\": \"W2\"}]}");
         assertThat(chosen.shown("/walls/0/length")).isEqualTo("42 ft");
         assertThat(chosen.shown("/walls/0/label")).isEqualTo("W1");
         assertThat(chosen.shown("/walls/0/kind")).isEqualTo("block");
@@ -57,14 +53,17 @@ class UsualJobTest {
         assertThat(assumed.filled().shown("/site/soil/texture")).isEqualTo("sand");
         assertThat(assumed.at("/site/soil/texture")).isEmpty();
         assertThat(assumed.filled().shown("/walls/0/condition/displaced")).isEqualTo("false");
-        assertThat(begun.at("/walls/0/condition")).as("the job itself stays as it is").isEmpty();
+        assertThat(begun.at("/walls/0/condition"))
+                .as("the job itself stays as it is")
+                .isEmpty();
     }
 
     @Test
     void whatIsSeenAtTheHouseIsNeverDecidedAtTheDesk() {
         Draft begun = job("{\"issued\": \"2026-08-10\", \"walls\": [{\"label\": \"A\", \"length\": \"42 ft\"}]}");
         Assumptions assumed = USUAL.in(begun);
-        assertThat(assumed.at("/walls/0/condition/displaced").map(Assumption::kind)).contains(Kind.SEEN);
+        assertThat(assumed.at("/walls/0/condition/displaced").map(Assumption::kind))
+                .contains(Kind.SEEN);
         assertThat(assumed.at("/water/mains/0/length").map(Assumption::kind)).contains(Kind.SEEN);
         assertThat(assumed.at("/customer/names").map(Assumption::kind)).contains(Kind.UNWRITTEN);
         Draft decided = assumed.decided(begun);
@@ -77,15 +76,16 @@ class UsualJobTest {
 
     @Test
     void wallsThatMeetAtACornerOfTheHouseAreJoinedAndTheDrainRunsAlongAll() {
-        Draft begun = job(
-                """
+        Draft begun = job("""
                 {"site": {"house": {"eastWest": "42 ft", "northSouth": "28 ft"}},
                  "walls": [{"label": "A", "faces": "north", "from": "0 ft", "length": "42 ft"},
                            {"label": "B", "faces": "east", "from": "0 ft", "length": "26 ft"},
                            {"label": "C", "faces": "south", "from": "0 ft", "length": "10 ft"}]}
                 """);
         Draft filled = USUAL.in(begun).filled();
-        assertThat(filled.rows("/corners")).as("B ends 2 ft short of the corner").isEqualTo(1);
+        assertThat(filled.rows("/corners"))
+                .as("B ends 2 ft short of the corner")
+                .isEqualTo(1);
         assertThat(filled.shown("/corners/0/first")).isEqualTo("A end");
         assertThat(filled.shown("/corners/0/second")).isEqualTo("B start");
         assertThat(filled.shown("/water/drains/0/along")).isEqualTo("A, B, C");
@@ -94,8 +94,7 @@ class UsualJobTest {
 
     @Test
     void pipeTakesTheLevelsThatWereMeasuredAtItsEnds() {
-        Draft begun = job(
-                """
+        Draft begun = job("""
                 {"water": {"drains": [{"label": "D1", "teeAt": "end", "into": "M1", "endInvert": "92.12 ft"}],
                            "mains": [{"label": "M1", "into": "O1"}], "outlets": [{"label": "O1", "level": "91.20 ft"}]}}
                 """);
@@ -106,13 +105,10 @@ class UsualJobTest {
 
     @Test
     void keptJobHoldsDecisionsAndNoCustomer() {
-        UsualJob kept = USUAL.of(
-                read(
-                        """
+        UsualJob kept = USUAL.of(read("""
                         {"customer": {"names": ["Ida Wrenfield"]}, "protection": ["Plywood"],
                          "walls": [{"label": "K", "length": "42 ft", "kind": "stone", "condition": {"cracks": "9 ft"}}]}
-                        """),
-                "Stone");
+                        """), "Stone");
         assertThat(List.of(kept.written().shown("/walls/0/kind"), kept.written().shown("/walls/0/label")))
                 .containsExactly("stone", "A");
         assertThat(kept.written().at("/customer")).isEmpty();

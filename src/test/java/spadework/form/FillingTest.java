@@ -77,7 +77,8 @@ class FillingTest {
     }
 
     private JTable table(String list) {
-        return screen.all(JTable.class, t -> list.equals(t.getName()) && t.isShowing()).get(0);
+        return screen.all(JTable.class, t -> list.equals(t.getName()) && t.isShowing())
+                .get(0);
     }
 
     private String label(String name) {
@@ -271,7 +272,8 @@ class FillingTest {
         screen.settle();
         JButton gravest =
                 screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
-        assertThat(screen.ask(gravest::getText)).startsWith("To fix – Walls 2, Bow inward: \"much\" does not fit here.");
+        assertThat(screen.ask(gravest::getText))
+                .startsWith("To fix – Walls 2, Bow inward: \"much\" does not fit here.");
         screen.robot().click(gravest);
         screen.robot().waitForIdle();
         JTextComponent bow = field("/walls/0/condition/bow");

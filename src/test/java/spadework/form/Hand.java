@@ -274,8 +274,7 @@ public final class Hand {
     }
 
     public void press(Component in, String name) {
-        AbstractButton button = screen
-                .all(AbstractButton.class, b -> name.equals(b.getName()) && b.isShowing())
+        AbstractButton button = screen.all(AbstractButton.class, b -> name.equals(b.getName()) && b.isShowing())
                 .get(0);
         show(button);
         AtomicBoolean pressed = new AtomicBoolean(!screen.ask(button::isEnabled));

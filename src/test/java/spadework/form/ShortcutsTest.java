@@ -58,8 +58,7 @@ class ShortcutsTest {
             Hand hand = new Hand(screen, Draft.empty());
             for (JobStop stop : List.of(JobStop.PRICE, JobStop.PAPERS, JobStop.AGREEMENT, JobStop.FINISH)) {
                 hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
-                FormPage wanted =
-                        screen.job().pages().get(stop.pages().get(0).ordinal());
+                FormPage wanted = screen.job().pages().get(stop.pages().get(0).ordinal());
                 screen.waitFor(() -> screen.ask(wanted::isShowing));
             }
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);

@@ -128,9 +128,8 @@ class TapeSheetTest {
 
     private void cell(String list, int row, int column, String typed) {
         walk(list + " " + row + ", " + column, owner -> {
-            JTable table = owner instanceof JTable own
-                    ? own
-                    : (JTable) SwingUtilities.getAncestorOfClass(JTable.class, owner);
+            JTable table =
+                    owner instanceof JTable own ? own : (JTable) SwingUtilities.getAncestorOfClass(JTable.class, owner);
             return table != null
                     && list.equals(table.getName())
                     && table.getSelectedRow() == row
@@ -147,7 +146,9 @@ class TapeSheetTest {
     private void walk(String where, Predicate<Component> there) {
         int steps = 0;
         while (!screen.ask(() -> there.test(owner()))) {
-            assertThat(steps++).as(() -> "steps to " + where + " from " + screen.ask(TapeSheetTest::owner)).isLessThan(20);
+            assertThat(steps++)
+                    .as(() -> "steps to " + where + " from " + screen.ask(TapeSheetTest::owner))
+                    .isLessThan(20);
             press(KeyEvent.VK_TAB);
         }
     }

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -18,6 +17,7 @@ import spadework.draft.UsualJob;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsFolder;
 import spadework.office.files.UsualJobs;
+import spadework.office.reply.TemplateFolder;
 
 /** The kinds of job that come with the program, and those that a company keeps. */
 class UsualJobsTest {
@@ -38,7 +38,7 @@ class UsualJobsTest {
 
     @Test
     void eachKindIsPricedFromTheFirstWallAndNotIssuable() throws IOException {
-        Office office = Office.with(Optional.empty());
+        Office office = Office.with(TemplateFolder.NONE);
         Path file = jobs.resolve("new-job").resolve("job.json");
         List<UsualJob> kinds = UsualJobs.near(jobs);
         assertThat(kinds).hasSizeGreaterThan(2);

@@ -57,11 +57,7 @@ public final class BoundTextField implements BoundField {
         JComponent shown = lines ? new JScrollPane(text) : text;
         boolean needed = spot.filter(Spot::needed).isPresent();
         look = new LabeledControl(
-                name,
-                needed,
-                text,
-                shown,
-                spot.map(Spot::help).orElse(""));
+                name, needed, text, shown, spot.map(Spot::help).orElse(""));
         if (References.isAt(format)) {
             boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
             new PickList(text, () -> References.at(session, format), series);

@@ -45,7 +45,8 @@ final class AssumedPane extends JPanel {
                         ReadOnlyTable.Column.text("assumed.value", 6, AssumedPane::value),
                         ReadOnlyTable.Column.text("assumed.kind", 6, one -> kind(one.kind()))));
         so = button("assumed.so", () -> rows.chosen().ifPresent(this::confirm));
-        change = button("assumed.change", () -> rows.chosen().map(Assumption::place).ifPresent(go));
+        change = button(
+                "assumed.change", () -> rows.chosen().map(Assumption::place).ifPresent(go));
         decide = button("assumed.decide", this::decide);
         rows.pane().setPreferredSize(new Dimension(300, HIGH));
         rows.onOpened(this::confirm);
@@ -111,5 +112,4 @@ final class AssumedPane extends JPanel {
         said.setText(Messages.of(now.isEmpty() ? "assumed.none" : "assumed.said", now.size()));
         allow();
     }
-
 }

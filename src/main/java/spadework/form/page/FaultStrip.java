@@ -95,9 +95,8 @@ public final class FaultStrip extends JPanel {
     }
 
     private JButton button(String pointer, String fix) {
-        JButton button = new JButton(KeyBindings.action(
-                Messages.of("fault.write", Messages.or("choice." + fix, fix)),
-                () -> {
+        JButton button =
+                new JButton(KeyBindings.action(Messages.of("fault.write", Messages.or("choice." + fix, fix)), () -> {
                     session.edit(session.draft().typed(pointer, fix));
                     at.ifPresent(Component::requestFocusInWindow);
                 }));

@@ -89,7 +89,8 @@ public class FormPage extends JPanel implements Scrollable {
     final void field(BasePointer base, String key, int wide, String name) {
         FieldKind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
         boolean choice = kind == FieldKind.CHOICE || kind == FieldKind.YES_OR_NO;
-        BoundField entry = choice ? new BoundChoiceField(session, base, key, name) : new BoundTextField(session, base, key, name);
+        BoundField entry =
+                choice ? new BoundChoiceField(session, base, key, name) : new BoundTextField(session, base, key, name);
         entries.add(entry);
         put(entry.panel(), "span " + wide + ", top, wmin 40");
     }
@@ -172,7 +173,10 @@ public class FormPage extends JPanel implements Scrollable {
                 .map(BoundField::control)
                 .filter(JComponent::isEnabled)
                 .findFirst()
-                .or(() -> tables.stream().map(RowsTable::table).map(JComponent.class::cast).findFirst())
+                .or(() -> tables.stream()
+                        .map(RowsTable::table)
+                        .map(JComponent.class::cast)
+                        .findFirst())
                 .ifPresent(JComponent::requestFocusInWindow);
     }
 

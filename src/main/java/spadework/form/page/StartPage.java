@@ -32,7 +32,8 @@ public final class StartPage extends FormPage {
         TypedPrefix.in(usual);
         usual.addActionListener(event -> choose());
         put(
-                new LabeledControl(Messages.of("usual.job"), false, usual, usual, Messages.of("usual.job.help")).panel(),
+                new LabeledControl(Messages.of("usual.job"), false, usual, usual, Messages.of("usual.job.help"))
+                        .panel(),
                 "span 8, top, wmin 40");
         group("tape.walls");
         walls = table(
@@ -90,7 +91,11 @@ public final class StartPage extends FormPage {
 
     /** A field under the name that it has on a tape sheet. */
     private void measure(BasePointer base, String key, int wide) {
-        field(base, key, wide, Messages.of("tape" + base.format(key).replace("/0", "").replace('/', '.')));
+        field(
+                base,
+                key,
+                wide,
+                Messages.of("tape" + base.format(key).replace("/0", "").replace('/', '.')));
     }
 
     private BasePointer firstRow(String list) {
@@ -100,7 +105,8 @@ public final class StartPage extends FormPage {
 
     private boolean holdsExactly(String place) {
         String format = place.replaceAll("/\\d+(?=/|$)", "/0");
-        return entries().stream().anyMatch(entry -> format.equals(entry.control().getName()))
+        return entries().stream()
+                        .anyMatch(entry -> format.equals(entry.control().getName()))
                 || format.matches("/walls/0/(length|depth/.*|where|faces|condition/(?!bow).*)");
     }
 

@@ -24,7 +24,9 @@ public final class References {
 
     /** Whether a place, as the format has it, names something that can be picked. */
     public static boolean isAt(String format) {
-        return ITEMS.matcher(format).matches() || format.matches("/corners/0/(first|second)|.*/section") || !lists(format).isEmpty();
+        return ITEMS.matcher(format).matches()
+                || format.matches("/corners/0/(first|second)|.*/section")
+                || !lists(format).isEmpty();
     }
 
     /** What can be picked there now. */
@@ -63,7 +65,9 @@ public final class References {
         if (format.matches(".*/downspouts/0/into")) {
             return List.of("/water/roofLines", "/water/mains");
         }
-        if (format.equals("/site/catchment/into") || format.equals("/asBuilt/flowTests/0/line") || format.equals("/asBuilt/pipes/0/label")) {
+        if (format.equals("/site/catchment/into")
+                || format.equals("/asBuilt/flowTests/0/line")
+                || format.equals("/asBuilt/pipes/0/label")) {
             return PIPES;
         }
         if (format.matches("/site/(limits|testPits)/0/wall|.*/drains/0/along|/asBuilt/walls/0/label|.*/finishes/0/wall")
@@ -117,7 +121,11 @@ public final class References {
 
     private static String named(LineItem item, Optional<Bid> bid) {
         return bid.map(priced -> Messages.of(
-                        "pick.item", item.code(), item.name(), priced.sellingPrice(item), item.unit().symbol()))
+                        "pick.item",
+                        item.code(),
+                        item.name(),
+                        priced.sellingPrice(item),
+                        item.unit().symbol()))
                 .orElseGet(() -> Messages.of("pick.named", item.code(), item.name()));
     }
 

@@ -98,9 +98,7 @@ public final class FindingsPane extends JPanel {
                 continue;
             }
             found.add(new Item(
-                    "fault",
-                    where(fault) + FaultWords.of(fault),
-                    fault.place().pointer()));
+                    "fault", where(fault) + FaultWords.of(fault), fault.place().pointer()));
         }
         session.assumed()
                 .ifPresent(all -> all.all()

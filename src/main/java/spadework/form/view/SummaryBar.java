@@ -75,8 +75,8 @@ public final class SummaryBar extends JPanel {
                                 "tally.provisional",
                                 session.assumed().map(a -> a.all().size()).orElse(0))
                         : old
-                        ? Messages.of("tally.older")
-                        : session.change().map(SummaryBar::changed).orElse(""));
+                                ? Messages.of("tally.older")
+                                : session.change().map(SummaryBar::changed).orElse(""));
         change.setForeground(UIManager.getColor(provisional ? "Spadework.missing" : "Label.foreground"));
         List<FindingsPane.Item> found = FindingsPane.items(session);
         Optional<FindingsPane.Item> first = found.stream().findFirst();

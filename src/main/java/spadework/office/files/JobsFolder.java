@@ -77,8 +77,7 @@ public final class JobsFolder {
         if (Files.isDirectory(jobs)) {
             try (Stream<Path> folders = Files.list(jobs)) {
                 for (Path folder : folders.toList()) {
-                    Matcher numbered =
-                            NUMBERED.matcher(folder.getFileName().toString());
+                    Matcher numbered = NUMBERED.matcher(folder.getFileName().toString());
                     if (numbered.matches() && Integer.parseInt(numbered.group(1)) == year) {
                         highest = Math.max(highest, Integer.parseInt(numbered.group(2)));
                     }

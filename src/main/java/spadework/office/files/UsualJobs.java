@@ -45,8 +45,8 @@ public final class UsualJobs {
         }
         String state = state(near);
         return jobs.stream()
-                .map(job -> new UsualJob(
-                        job.name(), job.written(), job.assumed().typed("/site/address/state", state)))
+                .map(job ->
+                        new UsualJob(job.name(), job.written(), job.assumed().typed("/site/address/state", state)))
                 .toList();
     }
 
