@@ -120,10 +120,10 @@ class ArchitectureTest {
       office.aftercare     | money finding disk warranty register paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
       cli.warranty         | office.reply cli.option office.aftercare
       form.kit             | finding reason draft
-      form.session         | money finding pricebook draft office.files office form.kit
+      form.session         | measure money finding pricebook draft office.files office form.kit
       form.library         | measure money finding reason pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
-      form.page            | measure money reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
+      form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account
