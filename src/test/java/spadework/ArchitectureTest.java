@@ -66,6 +66,7 @@ class ArchitectureTest {
       contract             | measure money job company pricebook takeoff schedule pricing
       closeout             | measure money finding working job pricebook takeoff.wall takeoff contract
       billing              | measure money finding job law law.release pricing contract
+      buying               | money pricebook takeoff schedule
       bids                 | measure money job company pricebook takeoff pricing contract
       whatif               | measure money finding working job company pricebook trench takeoff schedule pricing
       feedback             | measure money job company pricebook takeoff pricing
@@ -83,6 +84,7 @@ class ArchitectureTest {
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
+      paperwork.buying     | money job pricebook buying paperwork paperwork.part
       drawing.chart        | drawing.shape
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work drawing.chart drawing.crew
@@ -111,6 +113,7 @@ class ArchitectureTest {
       office               | measure money finding disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
       office.agreement     | measure money finding reason disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
       office.billing       | money finding disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
+      office.buying        | disk job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
       cli.outcome          | cli.option office
       cli.account          | money billing cli.option cli.outcome office office.billing
       office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
@@ -126,7 +129,7 @@ class ArchitectureTest {
       form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
-      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account
+      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account office.buying
       """;
 
     /** Each library is known to the packages that need it. */

@@ -26,8 +26,8 @@ import spadework.paperwork.proposal.ProposalThatKnowsCost;
 import spadework.press.page.PageThatKnowsCost;
 
 /**
- * Papers of the homeowner cannot tell what work costs: of all papers only the cost sheet and the feedback sheet see a
- * type that carries cost, or call a method that answers with one.
+ * Papers of the homeowner cannot tell what work costs: of all papers only the cost sheet, the feedback sheet
+ * and the order to a supplier see a type that carries cost, or call a method that answers with one.
  */
 class CostWallTest {
     /** Types that carry cost, or what only the contractor works out from it. */
@@ -47,6 +47,8 @@ class CostWallTest {
                     "Quote",
                     "Selling",
                     "UnknownPrices"),
+            "buying",
+            List.of("Delivery", "OrderLine", "PurchaseOrder", "PurchaseOrders"),
             "pricebook",
             List.of("ItemCost", "Labor", "Material"),
             "company",
@@ -70,6 +72,7 @@ class CostWallTest {
                     String home = one.getPackageName() + ".";
                     return home.startsWith("spadework.press.")
                             || (home.startsWith("spadework.paperwork.")
+                                    && !home.startsWith("spadework.paperwork.buying.")
                                     && !home.startsWith("spadework.paperwork.cost."));
                 }
             })

@@ -29,6 +29,7 @@ import spadework.reason.Reason;
             AcceptCommand.class,
             ChangeCommand.class,
             CancelJobCommand.class,
+            OrdersCommand.class,
             AccountCommand.class,
             CloseCommand.class,
             RegisterCommand.class,

@@ -12,16 +12,28 @@ import java.util.Optional;
  * @param retired since when it is retired; it stays readable for bids that use it
  * @param history what was changed in it, oldest first
  * @param notes for the contractor only
+ * @param supplier where its material is bought
  */
 public record ItemUpkeep(
         Source source,
         Optional<LocalDate> goodUntil,
         Optional<Retirement> retired,
         List<ItemChange> history,
-        List<String> notes) {
+        List<String> notes,
+        Supplier supplier) {
 
     public ItemUpkeep {
         history = List.copyOf(history);
         notes = List.copyOf(notes);
+    }
+
+    /** One that nobody said where to buy. */
+    public ItemUpkeep(
+            Source source,
+            Optional<LocalDate> goodUntil,
+            Optional<Retirement> retired,
+            List<ItemChange> history,
+            List<String> notes) {
+        this(source, goodUntil, retired, history, notes, Supplier.UNKNOWN);
     }
 }

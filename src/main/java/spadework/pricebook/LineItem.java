@@ -95,6 +95,10 @@ public record LineItem(
         return upkeep.notes();
     }
 
+    public Supplier supplier() {
+        return upkeep.supplier();
+    }
+
     /** Whether its prices are past their last good day. */
     public boolean isStaleOn(LocalDate day) {
         return goodUntil().filter(last -> last.isBefore(day)).isPresent();

@@ -132,4 +132,31 @@ public record CrewCalendar(
                 .boxed()
                 .findFirst();
     }
+
+    /** The first day on which a step is done; the start where no day has it. */
+    public LocalDate first(WorkStep step) {
+        return days.stream()
+                .filter(day -> day.steps().contains(step))
+                .map(WorkDay::date)
+                .findFirst()
+                .orElse(start);
+    }
+
+    /**
+     * So many working days before a day.
+     *
+     * @param count from 0; for 0 the day itself where it is worked, else the one before
+     */
+    public LocalDate before(LocalDate day, int count) {
+        WorkDays worked = new WorkDays(calendar);
+        LocalDate found = day;
+        int left = count;
+        while (left > 0 || !worked.isWorked(found)) {
+            found = found.minusDays(1);
+            if (worked.isWorked(found) && left > 0) {
+                left--;
+            }
+        }
+        return found;
+    }
 }

@@ -36,10 +36,15 @@ import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
+import spadework.pricebook.Supplier;
 import spadework.pricebook.WorkStep;
 
 /** Reads the line items of a price book and holds their units together. */
 public final class ItemReader {
+    private static final ValueKind<Supplier> SUPPLIER = ValueKind.object(fields -> new Supplier(
+            fields.get("name", Texts.LABEL),
+            fields.get("number", Texts.LABEL, ""),
+            fields.get("leadDays", Counts.between(0, 90), 0)));
     private static final ValueKind<Film> FILM = ValueKind.object(fields -> new Film(
             fields.get("generic", Choices.of(Generic.class)),
             fields.get("volumeSolids", Shares.aboveZeroTo(100)),
@@ -111,7 +116,8 @@ public final class ItemReader {
                         fields.find("goodUntil", CalendarDates.DATE),
                         fields.find("retired", ItemHistoryReader.RETIRED),
                         ItemHistoryReader.history(fields),
-                        fields.list("notes", Texts.TEXT)));
+                        fields.list("notes", Texts.TEXT),
+                        fields.find("supplier", SUPPLIER).orElse(Supplier.UNKNOWN)));
     }
 
     /** True only makes sense beside a measure: nothing else says how much of it there is. */

@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.cli;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+import spadework.cli.option.TemplateOption;
+import spadework.cli.option.Today;
+import spadework.cli.outcome.OutcomeReport;
+import spadework.office.Office;
+import spadework.office.buying.Ordering;
+
+/** Prints purchase orders. */
+@Command(
+        name = "orders",
+        description = {
+            "Print what a job buys: a purchase order for each supplier of the price book, in whole packages,",
+            "by the working day before it is needed. For your suppliers and you; nothing is sent."
+        },
+        footerHeading = "%nExample:%n",
+        footer = "  spadework orders jobs/2026-014 --out documents")
+final class OrdersCommand implements Callable<Integer> {
+    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
+    private Path job;
+
+    @Option(names = "--on", paramLabel = "DATE", description = "The day that the orders carry (default: today).")
+    private LocalDate on;
+
+    @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where the job's papers go.")
+    private Path out;
+
+    @Mixin
+    private TemplateOption arguments;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Override
+    public Integer call() throws IOException {
+        LocalDate day = on == null ? Today.of(spec) : on;
+        return OutcomeReport.of(
+                job, new Ordering(Office.with(arguments.templates())).orders(job, day, out), spec.commandLine());
+    }
+}

@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
+/** Purchase orders of a job, printed for its suppliers. */
+package spadework.office.buying;

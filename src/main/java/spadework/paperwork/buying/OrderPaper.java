@@ -1,0 +1,49 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.paperwork.buying;
+
+import java.time.LocalDate;
+import spadework.buying.Delivery;
+import spadework.buying.OrderLine;
+import spadework.buying.PurchaseOrder;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.PaperHeads;
+
+/** Puts a purchase order together. */
+public final class OrderPaper {
+    private OrderPaper() {}
+
+    /**
+     * A purchase order.
+     *
+     * @param count which of the job's orders, from 1
+     * @param on the day that it carries
+     */
+    public static OrderSheet of(Dossier dossier, PurchaseOrder order, int count, LocalDate on) {
+        return new OrderSheet(
+                PaperHeads.of(dossier, on),
+                order.supplier(),
+                count,
+                dossier.book().title() + ", " + PrintedDates.words(dossier.book().dated()),
+                order.deliveries().stream().map(OrderPaper::day).toList(),
+                order.total());
+    }
+
+    private static OrderSheet.Day day(Delivery delivery) {
+        return new OrderSheet.Day(
+                PrintedDates.words(delivery.on()),
+                PrintedDates.words(delivery.orderBy()),
+                delivery.lines().stream().map(OrderPaper::row).toList());
+    }
+
+    private static OrderSheet.Row row(OrderLine line) {
+        return new OrderSheet.Row(
+                line.code(),
+                line.number(),
+                line.name(),
+                line.packages().stripTrailingZeros().toPlainString(),
+                line.sold(),
+                line.price(),
+                line.amount());
+    }
+}

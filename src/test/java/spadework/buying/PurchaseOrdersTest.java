@@ -1,0 +1,144 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.buying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import spadework.money.Dollars;
+import spadework.office.Outcome;
+import spadework.office.buying.Ordering;
+import spadework.paperwork.Dossier;
+import spadework.press.PageText;
+import spadework.press.Recalculation;
+import spadework.press.VeraPdf;
+import spadework.press.WorkbookDump;
+import spadework.samples.Samples;
+import spadework.schedule.CrewCalendar;
+import spadework.schedule.Steps;
+import spadework.takeoff.Purchase;
+
+/** What is bought for a job is ordered once, by whole packages, in time. */
+class PurchaseOrdersTest {
+    @TempDir
+    private Path out;
+
+    static List<Path> papered() {
+        return Samples.papered();
+    }
+
+    private static CrewCalendar calendar(Dossier dossier) {
+        return CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
+    }
+
+    private static List<PurchaseOrder> orders(Dossier dossier) {
+        return PurchaseOrders.of(dossier.book(), dossier.takeoff(), calendar(dossier));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void everyPurchaseIsOrderedOnce(Path sample) {
+        Dossier dossier = Samples.bid(sample).dossier();
+        Map<String, BigDecimal> ordered = new TreeMap<>();
+        Dollars total = Dollars.ZERO;
+        for (PurchaseOrder order : orders(dossier)) {
+            order.deliveries()
+                    .forEach(delivery -> delivery.lines()
+                            .forEach(line -> ordered.merge(line.code(), line.packages(), BigDecimal::add)));
+            total = total.plus(order.total());
+        }
+        Map<String, BigDecimal> bought = new TreeMap<>();
+        Dollars cost = Dollars.ZERO;
+        for (Purchase purchase : dossier.takeoff().purchases()) {
+            bought.put(purchase.code(), purchase.packages());
+            Dollars each = dossier.book().get(purchase.code()).material().orElseThrow().cost();
+            cost = cost.plus(each.exact().times(purchase.packages()).toCents(RoundingMode.HALF_UP));
+        }
+        assertThat(ordered).isEqualTo(bought).isNotEmpty();
+        assertThat(total).isEqualTo(cost);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void everythingComesBeforeTheFirstDayOnWhichItIsUsed(Path sample) {
+        Dossier dossier = Samples.bid(sample).dossier();
+        CrewCalendar calendar = calendar(dossier);
+        for (PurchaseOrder order : orders(dossier)) {
+            for (Delivery delivery : order.deliveries()) {
+                assertThat(delivery.on().getDayOfWeek()).isNotIn(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
+                assertThat(delivery.orderBy()).isBeforeOrEqualTo(delivery.on());
+                for (OrderLine line : delivery.lines()) {
+                    LocalDate used = dossier.takeoff().lines().stream()
+                            .filter(one -> one.code().equals(line.code()))
+                            .map(one -> calendar.first(Steps.of(
+                                    dossier.book().get(line.code()), one.section().kind())))
+                            .min(LocalDate::compareTo)
+                            .orElseThrow();
+                    assertThat(delivery.on()).as(line.code()).isBefore(used);
+                }
+            }
+        }
+    }
+
+    /** Sample 1 starts on Monday, September 14, 2026, after Labor Day; stone has a lead of one working day. */
+    @Test
+    void leadIsCountedInWorkingDays() {
+        Dossier dossier = Samples.bid(Path.of("sample-quotes/block-basement-to-swale")).dossier();
+        CrewCalendar calendar = calendar(dossier);
+        PurchaseOrder stone = orders(dossier).get(0);
+        assertThat(stone.supplier()).isEqualTo("Wickham Stone Yard");
+        Delivery delivery = stone.deliveries().get(0);
+        assertThat(delivery.lines().get(0).number()).isEqualTo("57-WASHED");
+        assertThat(delivery.orderBy()).isEqualTo(calendar.before(delivery.on(), 1));
+        LocalDate monday = LocalDate.of(2026, 9, 14);
+        assertThat(calendar.before(monday, 1)).isEqualTo(LocalDate.of(2026, 9, 11));
+        assertThat(calendar.before(LocalDate.of(2026, 9, 8), 1))
+                .as("Labor Day is no working day")
+                .isEqualTo(LocalDate.of(2026, 9, 4));
+        assertThat(calendar.before(monday, 0)).isEqualTo(monday);
+        assertThat(calendar.before(LocalDate.of(2026, 9, 13), 0)).isEqualTo(LocalDate.of(2026, 9, 11));
+    }
+
+    @Test
+    void ordersArePrintedForTheOfficeAlone() throws IOException, InterruptedException {
+        Path sample = Path.of("sample-quotes/block-basement-to-swale");
+        Outcome outcome = new Ordering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
+        List<Path> files = ((Outcome.Printed) outcome).files();
+        List<PurchaseOrder> orders = orders(Samples.bid(sample).dossier());
+        assertThat(files).hasSize(2 * orders.size()).allMatch(file -> file.getParent().endsWith("kept"));
+        List<byte[]> books = new ArrayList<>();
+        for (Path file : files) {
+            byte[] content = Files.readAllBytes(file);
+            if (file.toString().endsWith(".pdf")) {
+                assertThat(VeraPdf.failedRules(content)).isEmpty();
+            } else {
+                books.add(content);
+            }
+        }
+        assertThat(PageText.all(Files.readAllBytes(files.get(0))))
+                .contains("To Wickham Stone Yard", "57-WASHED", orders.get(0).total().text());
+        for (int i = 0; i < books.size(); i++) {
+            assertThat(WorkbookDump.named(WorkbookDump.open(books.get(i)), "order_total"))
+                    .containsExactly(orders.get(i).total().amount().doubleValue());
+        }
+        Optional<Path> program = Recalculation.office();
+        assumeTrue(program.isPresent(), "no soffice on the path, so the workbooks cannot be worked out again");
+        assertThat(new Recalculation(program.get(), out).figures(books))
+                .isEqualTo(books.stream().map(Recalculation::shown).toList());
+    }
+}
