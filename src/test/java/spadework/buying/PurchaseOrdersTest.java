@@ -66,7 +66,8 @@ class PurchaseOrdersTest {
         Dollars cost = Dollars.ZERO;
         for (Purchase purchase : dossier.takeoff().purchases()) {
             bought.put(purchase.code(), purchase.packages());
-            Dollars each = dossier.book().get(purchase.code()).material().orElseThrow().cost();
+            Dollars each =
+                    dossier.book().get(purchase.code()).material().orElseThrow().cost();
             cost = cost.plus(each.exact().times(purchase.packages()).toCents(RoundingMode.HALF_UP));
         }
         assertThat(ordered).isEqualTo(bought).isNotEmpty();
@@ -86,7 +87,8 @@ class PurchaseOrdersTest {
                     LocalDate used = dossier.takeoff().lines().stream()
                             .filter(one -> one.code().equals(line.code()))
                             .map(one -> calendar.first(Steps.of(
-                                    dossier.book().get(line.code()), one.section().kind())))
+                                    dossier.book().get(line.code()),
+                                    one.section().kind())))
                             .min(LocalDate::compareTo)
                             .orElseThrow();
                     assertThat(delivery.on()).as(line.code()).isBefore(used);
@@ -98,7 +100,8 @@ class PurchaseOrdersTest {
     /** Sample 1 starts on Monday, September 14, 2026, after Labor Day; stone has a lead of one working day. */
     @Test
     void leadIsCountedInWorkingDays() {
-        Dossier dossier = Samples.bid(Path.of("sample-quotes/block-basement-to-swale")).dossier();
+        Dossier dossier =
+                Samples.bid(Path.of("sample-quotes/block-basement-to-swale")).dossier();
         CrewCalendar calendar = calendar(dossier);
         PurchaseOrder stone = orders(dossier).get(0);
         assertThat(stone.supplier()).isEqualTo("Wickham Stone Yard");
@@ -120,7 +123,9 @@ class PurchaseOrdersTest {
         Outcome outcome = new Ordering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
         List<Path> files = ((Outcome.Printed) outcome).files();
         List<PurchaseOrder> orders = orders(Samples.bid(sample).dossier());
-        assertThat(files).hasSize(2 * orders.size()).allMatch(file -> file.getParent().endsWith("kept"));
+        assertThat(files)
+                .hasSize(2 * orders.size())
+                .allMatch(file -> file.getParent().endsWith("kept"));
         List<byte[]> books = new ArrayList<>();
         for (Path file : files) {
             byte[] content = Files.readAllBytes(file);
@@ -131,7 +136,10 @@ class PurchaseOrdersTest {
             }
         }
         assertThat(PageText.all(Files.readAllBytes(files.get(0))))
-                .contains("To Wickham Stone Yard", "57-WASHED", orders.get(0).total().text());
+                .contains(
+                        "To Wickham Stone Yard",
+                        "57-WASHED",
+                        orders.get(0).total().text());
         for (int i = 0; i < books.size(); i++) {
             assertThat(WorkbookDump.named(WorkbookDump.open(books.get(i)), "order_total"))
                     .containsExactly(orders.get(i).total().amount().doubleValue());

@@ -48,7 +48,8 @@ public final class Ordering {
         }
         Bid bid = (Bid) answer;
         if (!bid.openStops().isEmpty()) {
-            return new Outcome.Stopped(bid.openStops().stream().map(office::told).toList());
+            return new Outcome.Stopped(
+                    bid.openStops().stream().map(office::told).toList());
         }
         Map<String, byte[]> files = files(bid, on);
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));

@@ -24,7 +24,8 @@ public final class OrderPaper {
                 PaperHeads.of(dossier, on),
                 order.supplier(),
                 count,
-                dossier.book().title() + ", " + PrintedDates.words(dossier.book().dated()),
+                dossier.book().title() + ", "
+                        + PrintedDates.words(dossier.book().dated()),
                 order.deliveries().stream().map(OrderPaper::day).toList(),
                 order.total());
     }

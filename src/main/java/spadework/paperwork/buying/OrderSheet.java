@@ -13,8 +13,7 @@ import spadework.paperwork.part.PaperHead;
  * @param count which of the job's orders, from 1
  * @param book title of the price book with its date
  */
-public record OrderSheet(
-        PaperHead head, String supplier, int count, String book, List<Day> days, Dollars total) {
+public record OrderSheet(PaperHead head, String supplier, int count, String book, List<Day> days, Dollars total) {
 
     public OrderSheet {
         days = List.copyOf(days);
