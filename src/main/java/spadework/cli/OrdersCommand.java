@@ -15,7 +15,7 @@ import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
 import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
-import spadework.office.buying.Ordering;
+import spadework.office.buying.PurchaseOrdering;
 
 /** Prints purchase orders. */
 @Command(
@@ -46,6 +46,6 @@ final class OrdersCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         LocalDate day = on == null ? Today.of(spec) : on;
         return OutcomeReport.of(
-                job, new Ordering(Office.with(arguments.templates())).orders(job, day, out), spec.commandLine());
+                job, new PurchaseOrdering(Office.with(arguments.templates())).orders(job, day, out), spec.commandLine());
     }
 }

@@ -22,7 +22,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.money.Dollars;
 import spadework.office.Outcome;
-import spadework.office.buying.Ordering;
+import spadework.office.buying.PurchaseOrdering;
 import spadework.paperwork.Dossier;
 import spadework.press.PageText;
 import spadework.press.Recalculation;
@@ -120,7 +120,7 @@ class PurchaseOrdersTest {
     @Test
     void ordersArePrintedForTheOfficeAlone() throws IOException, InterruptedException {
         Path sample = Path.of("sample-quotes/block-basement-to-swale");
-        Outcome outcome = new Ordering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
+        Outcome outcome = new PurchaseOrdering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
         List<Path> files = ((Outcome.Printed) outcome).files();
         List<PurchaseOrder> orders = orders(Samples.bid(sample).dossier());
         assertThat(files)

@@ -162,15 +162,18 @@ public final class JobSession {
         int asking = step;
         Path path = file.path();
         Optional<UsualJob> kind = asked.at("/accepted").isPresent() ? Optional.empty() : usual.of(asked);
-        pricing.latest("bid", () -> answer(asked, path, kind), answer -> answered(asked, asking, answer));
+        pricing.latest("bid", () -> answer(asked, path, kind.stream().toList()), answer -> answered(asked, asking, answer));
     }
 
-    private Answer answer(Draft asked, Path path, Optional<UsualJob> kind) {
+    /** @param kind of job that fills what is missing; none for a signed one */
+    private Answer answer(Draft asked, Path path, List<UsualJob> kind) {
         BidResult result = office.bid(asked.text(), path);
         if (result instanceof Bid made) {
             return new Answer(made, Optional.of(made.book()), Optional.empty());
         }
-        Optional<Provisional> provisional = kind.map(one -> one.in(asked))
+        Optional<Provisional> provisional = kind.stream()
+                .findFirst()
+                .map(one -> one.in(asked))
                 .filter(assumptions -> !assumptions.all().isEmpty())
                 .flatMap(assumptions -> office.bid(assumptions.filled().text(), path) instanceof Bid made
                         ? Optional.of(new Provisional(made, assumptions))

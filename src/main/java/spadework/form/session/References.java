@@ -115,18 +115,20 @@ public final class References {
                 .flatMap(read -> read.items().values().stream())
                 .filter(item -> item.retired().isEmpty())
                 .sorted((one, other) -> one.code().compareTo(other.code()))
-                .map(item -> new WordChoice(item.code(), named(item, bid)))
+                .map(item -> new WordChoice(
+                        item.code(),
+                        bid.map(priced -> named(item, priced))
+                                .orElseGet(() -> Messages.of("pick.named", item.code(), item.name()))))
                 .toList();
     }
 
-    private static String named(LineItem item, Optional<Bid> bid) {
-        return bid.map(priced -> Messages.of(
-                        "pick.item",
-                        item.code(),
-                        item.name(),
-                        priced.sellingPrice(item),
-                        item.unit().symbol()))
-                .orElseGet(() -> Messages.of("pick.named", item.code(), item.name()));
+    private static String named(LineItem item, Bid bid) {
+        return Messages.of(
+                "pick.item",
+                item.code(),
+                item.name(),
+                bid.sellingPrice(item),
+                item.unit().symbol());
     }
 
     /** The draft with what follows from the item that a line names, where nothing else is written. */

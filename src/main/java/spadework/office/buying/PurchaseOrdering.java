@@ -25,12 +25,12 @@ import spadework.register.IssuedFolders;
 import spadework.schedule.CrewCalendar;
 
 /** Prints what a job buys: an order for each supplier, to the folder that stays with the contractor. */
-public final class Ordering {
+public final class PurchaseOrdering {
     private static final String TEMPLATE = "purchase-order";
 
     private final Office office;
 
-    public Ordering(Office office) {
+    public PurchaseOrdering(Office office) {
         this.office = office;
     }
 
