@@ -46,6 +46,8 @@ final class OrdersCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         LocalDate day = on == null ? Today.of(spec) : on;
         return OutcomeReport.of(
-                job, new PurchaseOrdering(Office.with(arguments.templates())).orders(job, day, out), spec.commandLine());
+                job,
+                new PurchaseOrdering(Office.with(arguments.templates())).orders(job, day, out),
+                spec.commandLine());
     }
 }

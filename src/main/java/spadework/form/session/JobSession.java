@@ -162,7 +162,8 @@ public final class JobSession {
         int asking = step;
         Path path = file.path();
         Optional<UsualJob> kind = asked.at("/accepted").isPresent() ? Optional.empty() : usual.of(asked);
-        pricing.latest("bid", () -> answer(asked, path, kind.stream().toList()), answer -> answered(asked, asking, answer));
+        pricing.latest(
+                "bid", () -> answer(asked, path, kind.stream().toList()), answer -> answered(asked, asking, answer));
     }
 
     /** @param kind of job that fills what is missing; none for a signed one */
