@@ -14,7 +14,7 @@ import spadework.office.billing.Releasing;
 @Command(
         name = "release",
         description = {
-            "Release claims on the house up to an invoice: conditional while it is open, unconditional once it is paid.",
+            "Release claims on the house up to an invoice: conditional while it is open, unconditional once paid.",
             "Where the state prescribes the words, in those words; none is made up."
         },
         footerHeading = "%nExample:%n",
