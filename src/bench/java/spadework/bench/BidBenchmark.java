@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.bench;
 
-import spadework.office.reply.TemplateFolder;
 import java.nio.file.Path;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
@@ -16,6 +15,7 @@ import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 import spadework.office.BidResult;
 import spadework.office.Office;
+import spadework.office.reply.TemplateFolder;
 
 /** A job file read, measured, checked and priced by an office that is warm. */
 @State(Scope.Benchmark)

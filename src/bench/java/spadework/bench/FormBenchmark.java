@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.bench;
 
-import spadework.office.reply.TemplateFolder;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -22,6 +21,7 @@ import spadework.draft.Draft;
 import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.PaperKind;
+import spadework.office.reply.TemplateFolder;
 import spadework.press.page.PageView;
 
 /** What the form waits for: a keystroke to the new total, and a changed page to its picture. Read p0.50 and p0.99. */

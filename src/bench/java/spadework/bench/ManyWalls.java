@@ -87,11 +87,15 @@ final class ManyWalls {
     /** A row of bump-outs; over 100 walls shorter ones, so that the row stays within 1,000 ft. */
     private static Path job(int walls) throws IOException {
         double scale = Math.min(1, 100.0 / walls);
-        ObjectNode job = (ObjectNode) JSON.readTree(SAMPLES.resolve("block-basement-to-swale/job.json").toFile());
+        ObjectNode job = (ObjectNode) JSON.readTree(
+                SAMPLES.resolve("block-basement-to-swale/job.json").toFile());
         ObjectNode model = (ObjectNode) job.get("walls").get(0);
         job.remove("$schema");
         ((ObjectNode) job.get("site")).putArray("limits");
-        ((ObjectNode) job.get("site")).putObject("house").put("eastWest", "1000 ft").put("northSouth", "1000 ft");
+        ((ObjectNode) job.get("site"))
+                .putObject("house")
+                .put("eastWest", "1000 ft")
+                .put("northSouth", "1000 ft");
         job.putArray("photos");
         job.get("observations").forEach(seen -> ((ObjectNode) seen).putArray("photos"));
         job.putArray("items");

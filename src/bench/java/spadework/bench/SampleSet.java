@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.bench;
 
-import spadework.office.reply.TemplateFolder;
 import java.nio.file.Path;
 import java.util.Map;
 import spadework.drawing.plan.PlanSketch;
 import spadework.drawing.shape.Scene;
 import spadework.office.Bid;
 import spadework.office.Office;
+import spadework.office.reply.TemplateFolder;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.cost.CostSheetPaper;
 import spadework.paperwork.proposal.ProposalPaper;

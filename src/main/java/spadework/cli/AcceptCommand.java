@@ -3,18 +3,13 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import spadework.cli.option.TemplateOption;
-import spadework.cli.option.Today;
-import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
+import spadework.office.Outcome;
 import spadework.office.agreement.Accepting;
 
 /** Records the homeowner's yes. */
@@ -24,10 +19,7 @@ import spadework.office.agreement.Accepting;
         footerHeading = "%nExample:%n",
         footer = "  spadework accept jobs/2026-014 --on 2026-08-20 --by \"Ida Wrenfield\" --take OP1 --signature"
                 + " signed.pdf")
-final class AcceptCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
-
+final class AcceptCommand extends StepCommand {
     @Option(
             names = "--take",
             split = ",",
@@ -38,15 +30,8 @@ final class AcceptCommand implements Callable<Integer> {
     @Mixin
     private SignatureOptions signed;
 
-    @Mixin
-    private TemplateOption arguments;
-
-    @Spec
-    private CommandSpec spec;
-
     @Override
-    public Integer call() throws IOException {
-        Accepting accepting = new Accepting(Office.with(arguments.templates()), Today.of(spec));
-        return OutcomeReport.of(job, accepting.accept(job, taken, signed.yes()), spec.commandLine());
+    Outcome step(Path job, Office office, LocalDate today) throws IOException {
+        return new Accepting(office, today).accept(job, taken, signed.yes());
     }
 }

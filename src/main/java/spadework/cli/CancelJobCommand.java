@@ -6,17 +6,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import spadework.cli.option.TemplateOption;
-import spadework.cli.option.Today;
-import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
+import spadework.office.Outcome;
 import spadework.office.agreement.Canceling;
 
 /** Records a notice of cancellation. */
@@ -28,10 +21,7 @@ import spadework.office.agreement.Canceling;
         },
         footerHeading = "%nExample:%n",
         footer = "  spadework cancel jobs/2026-014 --received 2026-08-24 --sent 2026-08-21 --by \"Ida Wrenfield\"")
-final class CancelJobCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
-
+final class CancelJobCommand extends StepCommand {
     @Option(
             names = "--received",
             required = true,
@@ -57,18 +47,8 @@ final class CancelJobCommand implements Callable<Integer> {
             description = "Let the buyer go although the right to cancel had ended, and why.")
     private Optional<String> release = Optional.empty();
 
-    @Mixin
-    private TemplateOption arguments;
-
-    @Spec
-    private CommandSpec spec;
-
     @Override
-    public Integer call() throws IOException {
-        Canceling canceling = new Canceling(Office.with(arguments.templates()), Today.of(spec));
-        return OutcomeReport.of(
-                job,
-                canceling.cancel(job, new Canceling.NoticeInput(by, sent, received, notice, release)),
-                spec.commandLine());
+    Outcome step(Path job, Office office, LocalDate today) throws IOException {
+        return new Canceling(office, today).cancel(job, new Canceling.NoticeInput(by, sent, received, notice, release));
     }
 }

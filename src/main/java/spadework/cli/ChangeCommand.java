@@ -3,18 +3,14 @@ package spadework.cli;
 
 import java.io.IOException;
 import java.nio.file.Path;
-import java.util.concurrent.Callable;
+import java.time.LocalDate;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.Spec;
-import spadework.cli.option.TemplateOption;
-import spadework.cli.option.Today;
-import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
+import spadework.office.Outcome;
 import spadework.office.agreement.Deciding;
 
 /** Records what became of a change order. */
@@ -24,10 +20,7 @@ import spadework.office.agreement.Deciding;
         footerHeading = "%nExample:%n",
         footer = "  spadework change jobs/2026-014 1 --accepted --on 2026-09-15 --by \"Ida Wrenfield\" --signature"
                 + " change-1.pdf")
-final class ChangeCommand implements Callable<Integer> {
-    @Parameters(index = "0", paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
-
+final class ChangeCommand extends StepCommand {
     @Parameters(index = "1", paramLabel = "NUMBER", description = "Number of the change order in the job.")
     private int number;
 
@@ -36,12 +29,6 @@ final class ChangeCommand implements Callable<Integer> {
 
     @Mixin
     private SignatureOptions signed;
-
-    @Mixin
-    private TemplateOption arguments;
-
-    @Spec
-    private CommandSpec spec;
 
     /** One of the two. */
     static final class Decision {
@@ -54,8 +41,7 @@ final class ChangeCommand implements Callable<Integer> {
     }
 
     @Override
-    public Integer call() throws IOException {
-        Deciding deciding = new Deciding(Office.with(arguments.templates()), Today.of(spec));
-        return OutcomeReport.of(job, deciding.decide(job, number, decision.accepted, signed.yes()), spec.commandLine());
+    Outcome step(Path job, Office office, LocalDate today) throws IOException {
+        return new Deciding(office, today).decide(job, number, decision.accepted, signed.yes());
     }
 }

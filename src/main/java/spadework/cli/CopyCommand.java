@@ -6,8 +6,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.EnumSet;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.portfolio.Copying;
 import spadework.office.reply.Reply;
@@ -42,6 +44,9 @@ final class CopyCommand extends ReplyCommand {
             paramLabel = "PART",
             description = "What is taken over: walls, items, terms (default: all). Conditions and levels never are.")
     private EnumSet<Copying.Take> take = EnumSet.allOf(Copying.Take.class);
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {

@@ -19,6 +19,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.outcome.OutcomeReport;
@@ -56,6 +57,9 @@ final class DocumentsCommand implements Callable<Integer> {
 
     @Mixin
     private TemplateOption arguments;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Spec
     private CommandSpec spec;

@@ -8,6 +8,7 @@ import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import spadework.bids.Standing;
 import spadework.feedback.RateRule;
+import spadework.finding.Severity;
 import spadework.office.portfolio.Copying.Take;
 
 /** Words of the command line that are one of a few. */
@@ -35,6 +36,14 @@ final class EnumConverters {
         @Override
         public Take convert(String typed) {
             return word(Take.class, typed);
+        }
+    }
+
+    /** How grave a finding is. */
+    static final class OfSeverity implements ITypeConverter<Severity> {
+        @Override
+        public Severity convert(String typed) {
+            return word(Severity.class, typed);
         }
     }
 

@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.cli.option.TemplateOption;
 import spadework.feedback.RateRule;
@@ -56,6 +57,9 @@ final class FeedbackCommand extends ReplyCommand {
 
     @Mixin
     private TemplateOption arguments;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {

@@ -6,8 +6,8 @@ import java.util.function.Function;
 import picocli.CommandLine;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import spadework.cli.option.ExitCode;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.TemplateOption;
 import spadework.finding.Fault;
 import spadework.office.Bid;
@@ -17,8 +17,8 @@ import spadework.office.Refusal;
 
 /** What the commands on a single job take, and how a job that cannot be read is told. */
 final class JobOptions {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--json", description = "Print the answer as JSON.")
     private boolean json;
@@ -27,7 +27,7 @@ final class JobOptions {
     private TemplateOption arguments;
 
     Path path() {
-        return job;
+        return job.path();
     }
 
     boolean asJson() {
@@ -40,7 +40,7 @@ final class JobOptions {
 
     /** Hands a bid to the command; a refused job is told and answered with its exit code. */
     int answer(Office office, CommandLine line, Function<Bid, Integer> command) {
-        BidResult answer = office.bid(job);
+        BidResult answer = office.bid(job.path());
         if (answer instanceof Refusal refusal) {
             if (json) {
                 line.getOut().println(refusal.listing());

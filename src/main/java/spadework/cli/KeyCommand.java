@@ -9,9 +9,11 @@ import java.time.LocalDate;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
@@ -58,6 +60,9 @@ final class KeyCommand {
         @Option(names = "--out", paramLabel = "FILE", description = "Where it goes (default: where it is looked for).")
         private Path out;
 
+        @Mixin
+        DryRunOption dryRun;
+
         @Spec
         private CommandSpec spec;
 
@@ -73,7 +78,8 @@ final class KeyCommand {
             Disk.folders(file.getParent());
             AtomicFile.write(
                     file, SelfMadeKey.file(name, LocalDate.now(), System.getProperty(SigningKey.PASSWORD, "")));
-            if (file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
+            if (Files.exists(file)
+                    && file.getFileSystem().supportedFileAttributeViews().contains("posix")) {
                 Files.setPosixFilePermissions(file, PosixFilePermissions.fromString("rw-------"));
             }
             spec.commandLine().getOut().println(file + ": key of " + name + ". " + SELF_MADE);

@@ -2,14 +2,15 @@
 package spadework.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.Today;
 import spadework.cli.outcome.OutcomeReport;
 import spadework.office.agreement.Losing;
@@ -21,8 +22,11 @@ import spadework.office.agreement.Losing;
         footerHeading = "%nExample:%n",
         footer = "  spadework lost jobs/2026-014 --on 2026-09-20 --reason \"took a lower bid\"")
 final class LostCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Option(
             names = "--on",
@@ -39,6 +43,6 @@ final class LostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return OutcomeReport.of(job, Losing.lose(job, on, reason, Today.of(spec)), spec.commandLine());
+        return OutcomeReport.of(job.path(), Losing.lose(job.path(), on, reason, Today.of(spec)), spec.commandLine());
     }
 }

@@ -2,12 +2,13 @@
 package spadework.cli;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.portfolio.RepriceService;
 import spadework.office.reply.Reply;
@@ -15,29 +16,30 @@ import spadework.office.reply.Reply;
 /** Price an old bid with the books of now and show line by line what moves and why. */
 @Command(
         name = "reprice",
-        description = "Price an old bid with the books of now and show line by line what moves and why.",
+        description =
+                "Price an old bid with the books of now, show line by line what moves and why, and give it the new date.",
         footerHeading = "%nExample:%n",
-        footer = "  spadework reprice jobs/2026-014 --on 2026-10-01 --start 2026-10-19 --finish 2026-10-30 --save")
+        footer = "  spadework reprice jobs/2026-014 --on 2026-10-01 --start 2026-10-19 --finish 2026-10-30")
 final class RepriceCommand extends ReplyCommand {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--on", paramLabel = "DATE", description = "The new date of the bid (default: today).")
     private LocalDate on;
 
-    @Option(names = "--start", paramLabel = "DATE", description = "With --save: the new earliest start.")
+    @Option(names = "--start", paramLabel = "DATE", description = "The new earliest start.")
     private LocalDate start;
 
-    @Option(names = "--finish", paramLabel = "DATE", description = "With --save: the new latest finish.")
+    @Option(names = "--finish", paramLabel = "DATE", description = "The new latest finish.")
     private LocalDate finish;
 
-    @Option(names = "--save", description = "Write the new date into the job; without it nothing is written.")
-    private boolean save;
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {
         RepriceService.Dates dates = new RepriceService.Dates(
                 on == null ? LocalDate.now() : on, Optional.ofNullable(start), Optional.ofNullable(finish));
-        return new RepriceService().reprice(job, dates, save);
+        return new RepriceService().reprice(job.path(), dates, true);
     }
 }

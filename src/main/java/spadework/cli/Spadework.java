@@ -8,9 +8,18 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.ExecutionException;
+import picocli.CommandLine.ParseResult;
+import picocli.CommandLine.RunLast;
 import picocli.CommandLine.ScopeType;
+import spadework.cli.option.AtTerminal;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.Today;
+import spadework.cli.start.AddCommand;
+import spadework.cli.start.NewCommand;
+import spadework.cli.start.SetCommand;
+import spadework.disk.DryRun;
 import spadework.press.signing.SigningKey;
 import spadework.reason.Reason;
 
@@ -22,6 +31,9 @@ import spadework.reason.Reason;
         scope = ScopeType.INHERIT,
         description = "Measures, checks, prices and papers the work that keeps water out of houses from the outside.",
         subcommands = {
+            NewCommand.class,
+            AddCommand.class,
+            SetCommand.class,
             DocumentsCommand.class,
             PriceCommand.class,
             CheckCommand.class,
@@ -74,6 +86,7 @@ public final class Spadework implements Today {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         signing();
+        AtTerminal.prepare();
         System.exit(run(out, err, arguments));
     }
 
@@ -104,6 +117,7 @@ public final class Spadework implements Today {
                     command.getErr().println(told(exception));
                     return ExitCode.UNUSABLE;
                 });
+        line.setExecutionStrategy(Spadework::executed);
         line.setParameterExceptionHandler(new UsageErrorHandler(line.getParameterExceptionHandler()));
         if (arguments.length == 0) {
             line.usage(err);
@@ -114,6 +128,38 @@ public final class Spadework implements Today {
         } catch (StackOverflowError | OutOfMemoryError beyond) {
             err.println("It could not be done: " + told(beyond));
             return ExitCode.UNUSABLE;
+        }
+    }
+
+    /** Runs the command; in a dry run it tells what would be written, and nothing is. */
+    private static int executed(ParseResult parsed) {
+        ParseResult command = parsed;
+        while (command.hasSubcommand()) {
+            command = command.subcommand();
+        }
+        if (!command.hasMatchedOption(DryRunOption.NAME)) {
+            return new RunLast().execute(parsed);
+        }
+        PrintWriter out = command.commandSpec().commandLine().getOut();
+        out.println("Dry run: nothing is written. This is what it would say:");
+        try (DryRun run = DryRun.begin()) {
+            int code = dry(parsed);
+            if (code == ExitCode.DONE && !run.files().isEmpty()) {
+                out.println("Without " + DryRunOption.NAME + " this would be written:");
+                run.files().forEach(file -> out.println("  " + file));
+            }
+            return code;
+        }
+    }
+
+    private static int dry(ParseResult parsed) {
+        try {
+            return new RunLast().execute(parsed);
+        } catch (ExecutionException thrown) {
+            if (thrown.getCause() instanceof DryRun.Ended) {
+                return ExitCode.DONE;
+            }
+            throw thrown;
         }
     }
 

@@ -24,6 +24,9 @@ public final class AtomicFile {
             throw new FileSystemException(
                     file.toString(), null, "a link, which is not written through; name the file that it leads to");
         }
+        if (DryRun.takes(file)) {
+            return;
+        }
         Path beside = null;
         try {
             while (beside == null) {

@@ -61,7 +61,7 @@ public final class Disk {
      * @throws IOException if something that is no folder stands in the way
      */
     public static void folders(Path folder) throws IOException {
-        if (!Files.isDirectory(folder)) {
+        if (!Files.isDirectory(folder) && !DryRun.isUnderWay()) {
             watch.before(Step.FOLDER, folder);
             Files.createDirectories(folder);
         }
@@ -73,6 +73,7 @@ public final class Disk {
      * @throws java.nio.file.FileAlreadyExistsException if something has the name
      */
     static FileChannel create(Path file) throws IOException {
+        DryRun.end(file);
         watch.before(Step.CREATE, file);
         return FileChannel.open(
                 file, Set.of(StandardOpenOption.WRITE, StandardOpenOption.CREATE_NEW, LinkOption.NOFOLLOW_LINKS));
@@ -80,6 +81,7 @@ public final class Disk {
 
     /** A file to add to, made where there is none. A link is not followed. */
     public static FileChannel open(Path file) throws IOException {
+        DryRun.end(file);
         if (!Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
             watch.before(Step.CREATE, file);
         }
@@ -119,6 +121,7 @@ public final class Disk {
     /** Takes a file away, if it is there. */
     public static void delete(Path file) throws IOException {
         if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+            DryRun.end(file);
             watch.before(Step.DELETE, file);
             Files.deleteIfExists(file);
         }

@@ -12,6 +12,7 @@ import java.util.Set;
 import spadework.draft.DraftValue.Entries;
 import spadework.draft.DraftValue.Rows;
 import spadework.draft.DraftValue.Text;
+import spadework.spelling.FormerSpelling;
 
 /**
  * A price book while it is worked on. What a change replaces stays in the item, dated and with its reason, so that the
@@ -40,7 +41,7 @@ public record BookDraft(Draft draft) {
     public Optional<String> place(String code) {
         for (int i = 0; i < draft.rows(ITEMS); i++) {
             String place = Pointer.of(ITEMS, i);
-            if (draft.shown(place + "/code").equals(code)) {
+            if (FormerSpelling.currentCode(draft.shown(place + "/code")).equals(FormerSpelling.currentCode(code))) {
                 return Optional.of(place);
             }
         }

@@ -40,6 +40,11 @@ public record Draft(Entries root, Outline outline) {
         return Layout.of(root);
     }
 
+    /** The keys of the whole, in their order. */
+    public List<String> keys() {
+        return List.copyOf(root.values().keySet());
+    }
+
     /** What stands at a place. */
     public Optional<DraftValue> at(String pointer) {
         DraftValue value = root;

@@ -19,6 +19,7 @@ public final class FormerSpelling {
             "licence", "license",
             "neighbour", "neighbor",
             "fibre", "fiber");
+    private static final Map<String, String> CODES = Map.of("PARGE-FIBRE", "PARGE-FIBER");
     private static final Map<String, String> BEFORE = turned(TODAY);
     private static final Pattern WORD = Pattern.compile("[a-z]+");
 
@@ -27,6 +28,11 @@ public final class FormerSpelling {
     /** The same in the spelling of today; what was never spelled otherwise comes back as it is. */
     public static String current(String written) {
         return replaced(written, TODAY);
+    }
+
+    /** The code that an item of the bundled price book has today, by the one it had before; any other as it is. */
+    public static String currentCode(String written) {
+        return CODES.getOrDefault(written, written);
     }
 
     /** How a key or word of today was spelled before; empty for one that was not spelled otherwise. */

@@ -239,25 +239,25 @@ class LibraryBookTest {
         Path sheet = folder.resolve("prices.xlsx");
         try (OnScreen screen = OnScreen.job(job)) {
             screen.asked().target = Optional.of(sheet);
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.SHEETS);
-            hand.press("sheets.export");
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.WORKBOOK);
+            hand.press("workbook.export");
             screen.settle();
             byte[] good = Files.readAllBytes(sheet);
             edit(sheet, 20, true);
-            hand.type("sheets.reason", "September round");
-            hand.press("sheets.take");
-            assertThat(hand.text("sheets.told")).isEqualTo("20 to fix. Nothing was written.");
-            assertThat(hand.lines("sheets.lines")).hasSize(20).allMatch(line -> line.contains("\"fast\""));
-            assertThat(hand.canPress("sheets.write")).isFalse();
+            hand.type("workbook.reason", "September round");
+            hand.press("workbook.take");
+            assertThat(hand.text("workbook.told")).isEqualTo("20 to fix. Nothing was written.");
+            assertThat(hand.lines("workbook.lines")).hasSize(20).allMatch(line -> line.contains("\"fast\""));
+            assertThat(hand.canPress("workbook.write")).isFalse();
             screen.picture("light-library-faults");
             assertThat(Files.readString(book)).isEqualTo(before);
             Files.write(sheet, good);
             edit(sheet, 2, false);
-            hand.press("sheets.take");
-            assertThat(hand.lines("sheets.lines")).hasSize(2).allMatch(line -> line.contains("labor/perHour: "));
+            hand.press("workbook.take");
+            assertThat(hand.lines("workbook.lines")).hasSize(2).allMatch(line -> line.contains("labor/perHour: "));
             assertThat(Files.readString(book)).isEqualTo(before);
-            hand.press("sheets.write");
-            assertThat(hand.text("sheets.told")).isEqualTo("2 cell(s) written into the book.");
+            hand.press("workbook.write");
+            assertThat(hand.text("workbook.told")).isEqualTo("2 cell(s) written into the book.");
             assertThat(Files.readString(book))
                     .contains("September round", LocalDate.of(2026, 8, 10).toString());
         }

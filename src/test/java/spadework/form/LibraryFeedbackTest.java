@@ -165,21 +165,21 @@ class LibraryFeedbackTest {
         try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
             String total =
                     screen.ask(() -> screen.session().total()).orElseThrow().text();
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.OTHERWISE);
-            hand.type("otherwise.with.1", "margin=20%");
-            hand.type("otherwise.with.2", "soil=C");
-            hand.press("otherwise.compare");
-            List<String> row = hand.cells("otherwise.prices").stream()
+            LibraryHand hand = LibraryHand.open(screen, LibraryTab.WHATIF);
+            hand.type("whatif.with.1", "margin=20%");
+            hand.type("whatif.with.2", "soil=C");
+            hand.press("whatif.compare");
+            List<String> row = hand.cells("whatif.prices").stream()
                     .filter(cells -> cells.get(0).equals("Total"))
                     .findFirst()
                     .orElseThrow();
             assertThat(row).hasSize(4).contains(total, atIndex(1));
             assertThat(row.get(2)).isNotEqualTo(total);
-            hand.press("otherwise.range");
-            assertThat(hand.text("otherwise.lines")).contains("Priced 1,000 times, seed 1", "80 of 100 jobs", total);
+            hand.press("whatif.range");
+            assertThat(hand.text("whatif.lines")).contains("Priced 1,000 times, seed 1", "80 of 100 jobs", total);
             screen.picture("light-library-otherwise-priced");
-            hand.type("otherwise.with.1", "margin=400%");
-            hand.press("otherwise.compare");
+            hand.type("whatif.with.1", "margin=400%");
+            hand.press("whatif.compare");
             screen.picture("light-library-otherwise-wrong");
             assertThat(screen.all(
                             JTextArea.class,

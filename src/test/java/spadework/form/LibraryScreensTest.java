@@ -26,7 +26,7 @@ import spadework.samples.BidTree;
 /** Every tab of the library, light and dark, is kept in target/screens; all that takes the keyboard says what it is. */
 @WindowTest
 class LibraryScreensTest {
-    private static final List<String> TABS = List.of("book", "sheets", "bids", "feedback", "otherwise");
+    private static final List<String> TABS = List.of("book", "workbook", "bids", "feedback", "whatif");
 
     @TempDir
     Path root;
@@ -63,10 +63,10 @@ class LibraryScreensTest {
                     hand.press("library.show");
                 }
                 if (i == 4) {
-                    hand.type("otherwise.with.1", "margin=20%");
-                    hand.type("otherwise.with.2", "soil=C,production=85%");
-                    hand.press("otherwise.compare");
-                    hand.press("otherwise.range");
+                    hand.type("whatif.with.1", "margin=20%");
+                    hand.type("whatif.with.2", "soil=C,production=85%");
+                    hand.press("whatif.compare");
+                    hand.press("whatif.range");
                 }
                 screen.picture(look + "-library-" + TABS.get(i));
                 assertThat(screen.ask(() -> screen.window().target().getSize().width))

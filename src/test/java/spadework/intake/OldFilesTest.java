@@ -92,6 +92,35 @@ class OldFilesTest {
         assertThat(StateRuleBook.of(bytes(old))).isEqualTo(StateRuleBook.bundled());
     }
 
+    /** A book that stands alone and a job, each with the code that an item of the bundled book had once. */
+    @Test
+    void codesOfTheBundledBookAreReadInEitherSpelling() throws IOException {
+        today();
+        Intake intake = new Intake();
+        String bundled = new String(Intake.bundledBookFile(), StandardCharsets.UTF_8);
+        Path book = folder.resolve("price-book.json");
+        assertThat(bundled).contains("\"PARGE-FIBER\"");
+        assertThat(intake.readBook(bundled.replace("PARGE-FIBER", "PARGE-FIBRE"), book)
+                        .book())
+                .isEqualTo(intake.readBook(bundled, book).book());
+
+        Draft job = Draft.read(Files.readString(Path.of("sample-quotes/corners-by-assembly/job.json")))
+                .orElseThrow();
+        Path file = Path.of("sample-quotes/corners-by-assembly/job.json");
+        assertThat(intake.read(naming(job, "PARGE-FIBRE").text(), file))
+                .isInstanceOf(Understood.class)
+                .isEqualTo(intake.read(naming(job, "PARGE-FIBER").text(), file));
+        assertThat(intake.read(naming(job, "PARGE-FIBRES").text(), file)).isInstanceOf(Refused.class);
+    }
+
+    private static Draft naming(Draft job, String code) {
+        String row = "/items/" + job.rows("/items");
+        return job.typed(row + "/code", code)
+                .typed(row + "/quantity", "10 sf")
+                .typed(row + "/section", "wall")
+                .typed(row + "/reason", "a patch");
+    }
+
     /** One message a place, and none about an unknown key beside it. */
     @ParameterizedTest
     @CsvSource(delimiter = '|', quoteCharacter = '`', textBlock = """

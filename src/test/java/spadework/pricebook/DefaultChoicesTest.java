@@ -55,7 +55,7 @@ class DefaultChoicesTest {
     @CsvSource(delimiter = '|', textBlock = """
             COAT       | COAT-RUB   | COAT-ASP, COAT-BIT, COAT-CEM
             SHEET      | SHEET-ASP  | SHEET-HEAVY
-            PARGE      | PARGE-PC   | PARGE-FIBRE
+            PARGE      | PARGE-PC   | PARGE-FIBER
             PROTECT    | PROT-DIMPLE | PROT-FOAM
             DRAIN_PIPE | PIPE-PERF4 | PIPE-COIL4, PIPE-PERF6
             STONE      | STONE-MACH | STONE-HAND

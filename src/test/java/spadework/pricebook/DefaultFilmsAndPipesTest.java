@@ -22,7 +22,7 @@ class DefaultFilmsAndPipesTest {
             COAT-RUB    | liquid synthetic rubber  | 60
             COAT-ASP    | polymer modified asphalt | 40
             COAT-CEM    | flexible polymer cement  | 60
-            PARGE-FIBRE | fiber reinforced cement  | 125
+            PARGE-FIBER | fiber reinforced cement  | 125
             """)
     void filmReachesTheCodesList(String code, String generic, double least) throws UnreadableMeasure {
         JsonNode film = Shipped.items().get(code).get("film");

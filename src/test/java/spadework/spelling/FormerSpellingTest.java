@@ -26,6 +26,12 @@ class FormerSpellingTest {
     }
 
     @Test
+    void aCodeOfTheBundledBookIsFoundByTheOneItHadBefore() {
+        assertThat(FormerSpelling.currentCode("PARGE-FIBRE")).isEqualTo("PARGE-FIBER");
+        assertThat(FormerSpelling.currentCode("PARGE-PC")).isEqualTo("PARGE-PC");
+    }
+
+    @Test
     void whatWasNeverSpelledOtherwiseHasNoFormerSpelling() {
         assertThat(FormerSpelling.of("material/cost")).isEmpty();
         assertThat(FormerSpelling.current("labourer")).isEqualTo("labourer");

@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.reply.Reply;
 
@@ -36,6 +37,9 @@ public final class BookAddCommand extends ReplyCommand {
 
     @Mixin
     private ChangeOptions when;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {

@@ -6,6 +6,7 @@ import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.reply.Reply;
 
@@ -31,6 +32,9 @@ public final class BookChangeCommand extends ReplyCommand {
 
     @Mixin
     private ChangeOptions when;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {

@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.book.BookSheets;
 import spadework.office.reply.Reply;
@@ -22,6 +23,9 @@ public final class BookExportCommand extends ReplyCommand {
 
     @Parameters(paramLabel = "FILE", description = "The workbook to write.")
     private Path target;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {

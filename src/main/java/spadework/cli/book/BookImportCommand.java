@@ -8,16 +8,17 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.book.BookSheets;
 import spadework.office.reply.Reply;
 
-/** Tell what a workbook or a list says otherwise than the book, and write it with --save. */
+/** Take over what a workbook or a list says otherwise than the book, and tell every changed cell. */
 @Command(
         name = "import",
-        description = "Tell what a workbook or a list says otherwise than the book, and write it with --save.",
+        description = "Take over what a workbook or a list says otherwise than the book, and tell every changed cell.",
         footerHeading = "%nExample:%n",
-        footer = "  spadework book import prices.xlsx --on 2026-09-01 --reason \"September round\" --save")
+        footer = "  spadework book import prices.xlsx --on 2026-09-01 --reason \"September round\" --dry-run")
 public final class BookImportCommand extends ReplyCommand {
     @Mixin
     private BookOption book;
@@ -31,15 +32,15 @@ public final class BookImportCommand extends ReplyCommand {
             description = "How a supplier's list is read: its columns and our items, as JSON.")
     private Path map;
 
-    @Option(names = "--save", description = "Write the changes; without it nothing is written.")
-    private boolean save;
-
     @Mixin
     private ChangeOptions when;
 
+    @Mixin
+    DryRunOption dryRun;
+
     @Override
     protected Reply reply() throws IOException {
-        BookSheets.Saving saving = new BookSheets.Saving(when.on(), when.reason(), save);
+        BookSheets.Saving saving = new BookSheets.Saving(when.on(), when.reason(), true);
         return new BookSheets(book.service()).take(new BookSheets.PriceFile(file, Optional.ofNullable(map)), saving);
     }
 }

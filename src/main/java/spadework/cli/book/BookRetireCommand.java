@@ -5,6 +5,7 @@ import java.io.IOException;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.reply.Reply;
 
@@ -23,6 +24,9 @@ public final class BookRetireCommand extends ReplyCommand {
 
     @Mixin
     private ChangeOptions when;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {

@@ -2,10 +2,10 @@
 package spadework.cli.register;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.records.RegisterService;
 import spadework.office.reply.Reply;
@@ -17,14 +17,14 @@ import spadework.office.reply.Reply;
         footerHeading = "%nExample:%n",
         footer = "  spadework register list jobs/2026-014 --json")
 public final class RegisterListCommand extends ReplyCommand {
-    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--json", description = "Print it as JSON.")
     private boolean json;
 
     @Override
     protected Reply reply() throws IOException {
-        return RegisterService.list(job, json);
+        return RegisterService.list(job.path(), json);
     }
 }

@@ -7,7 +7,8 @@ import java.time.LocalDate;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
 import spadework.cli.option.TemplateOption;
 import spadework.office.aftercare.WarrantyService;
@@ -20,8 +21,8 @@ import spadework.office.reply.Reply;
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty card jobs/2026-014 --out documents")
 public final class CardCommand extends ReplyCommand {
-    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--json", description = "Print it as JSON.")
     private boolean json;
@@ -38,11 +39,15 @@ public final class CardCommand extends ReplyCommand {
     @Mixin
     private TemplateOption arguments;
 
+    @Mixin
+    DryRunOption dryRun;
+
     @Override
     protected Reply reply() throws IOException {
         if (out != null) {
-            return WarrantyService.printCards(job, out, on == null ? LocalDate.now() : on, arguments.templates());
+            return WarrantyService.printCards(
+                    job.path(), out, on == null ? LocalDate.now() : on, arguments.templates());
         }
-        return on == null ? WarrantyService.card(job, json) : WarrantyService.card(job, on, json);
+        return on == null ? WarrantyService.card(job.path(), json) : WarrantyService.card(job.path(), on, json);
     }
 }

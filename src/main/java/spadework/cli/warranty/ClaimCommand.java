@@ -2,13 +2,14 @@
 package spadework.cli.warranty;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Optional;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
-import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
 import spadework.cli.option.Today;
 import spadework.office.aftercare.ClaimInput;
@@ -28,8 +29,8 @@ import spadework.office.reply.Reply;
             "  spadework warranty claim jobs/2026-014 --number 2026-014-CL1 --inspected 2027-03-04 --covered yes"
         })
 public final class ClaimCommand extends ReplyCommand {
-    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day it was made or decided (default: today).")
     private LocalDate on;
@@ -73,6 +74,9 @@ public final class ClaimCommand extends ReplyCommand {
     @Option(names = "--closed", paramLabel = "DATE", description = "The day it was done with.")
     private LocalDate closed;
 
+    @Mixin
+    DryRunOption dryRun;
+
     @Override
     protected Reply reply() throws IOException {
         if ((seen == null) == (number == null)) {
@@ -92,8 +96,10 @@ public final class ClaimCommand extends ReplyCommand {
                 Optional.ofNullable(cost),
                 Optional.ofNullable(closed));
         if (number != null) {
-            return Claims.add(job, number, asked, today);
+            return Claims.add(job.path(), number, asked, today);
         }
-        return certificate == null ? Claims.open(job, asked, today) : Claims.open(job, certificate, asked, today);
+        return certificate == null
+                ? Claims.open(job.path(), asked, today)
+                : Claims.open(job.path(), certificate, asked, today);
     }
 }

@@ -2,14 +2,14 @@
 package spadework.cli.warranty;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
@@ -24,8 +24,8 @@ import spadework.office.reply.Reply;
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty transfer jobs/2026-014 --to \"Anselm Wren\" --on 2029-06-04 --sold 2029-05-20")
 public final class TransferCommand extends ReplyCommand {
-    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--to", required = true, paramLabel = "NAME", description = "The new owner; once for each of them.")
     private List<String> to;
@@ -51,6 +51,9 @@ public final class TransferCommand extends ReplyCommand {
     @Mixin
     private TemplateOption arguments;
 
+    @Mixin
+    DryRunOption dryRun;
+
     @Override
     protected Reply reply() throws IOException {
         TransferInput asked = new TransferInput(
@@ -60,6 +63,6 @@ public final class TransferCommand extends ReplyCommand {
                 Optional.ofNullable(sold),
                 Optional.ofNullable(waive),
                 Optional.ofNullable(withoutSale));
-        return Transfers.transfer(job, asked, arguments.templates(), Today.of(line().getCommandSpec()));
+        return Transfers.transfer(job.path(), asked, arguments.templates(), Today.of(line().getCommandSpec()));
     }
 }

@@ -2,11 +2,11 @@
 package spadework.cli.warranty;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.aftercare.WarrantyService;
 import spadework.office.reply.Reply;
@@ -18,8 +18,8 @@ import spadework.office.reply.Reply;
         footerHeading = "%nExample:%n",
         footer = "  spadework warranty show jobs/2026-014")
 public final class WarrantyShowCommand extends ReplyCommand {
-    @Parameters(paramLabel = "JOB", description = "A job folder, or the job file in it.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day, as 2028-01-15 (default: today).")
     private LocalDate on;
@@ -29,6 +29,6 @@ public final class WarrantyShowCommand extends ReplyCommand {
 
     @Override
     protected Reply reply() throws IOException {
-        return WarrantyService.show(job, on == null ? LocalDate.now() : on, json);
+        return WarrantyService.show(job.path(), on == null ? LocalDate.now() : on, json);
     }
 }

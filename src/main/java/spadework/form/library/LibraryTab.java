@@ -6,10 +6,10 @@ import java.util.Locale;
 /** The tabs of the library, in their order, each with the letter that opens it from the job's window. */
 public enum LibraryTab {
     BOOK("B"),
-    SHEETS("W"),
+    WORKBOOK("W"),
     BIDS("O"),
     FEEDBACK("F"),
-    OTHERWISE("P");
+    WHATIF("P");
 
     private final String letter;
 

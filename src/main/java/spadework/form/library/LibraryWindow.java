@@ -49,10 +49,10 @@ public final class LibraryWindow extends JFrame {
         tabs.setName("library.tabs");
         tabs.getAccessibleContext().setAccessibleName(Messages.of("library.tabs"));
         add(LibraryTab.BOOK, bookTab);
-        add(LibraryTab.SHEETS, new WorkbookTab(context, work, () -> bookMoved(context)));
+        add(LibraryTab.WORKBOOK, new WorkbookTab(context, work, () -> bookMoved(context)));
         add(LibraryTab.BIDS, bidsTab);
         add(LibraryTab.FEEDBACK, feedbackTab);
-        add(LibraryTab.OTHERWISE, new WhatIfTab(context, lessons));
+        add(LibraryTab.WHATIF, new WhatIfTab(context, lessons));
         tabs.addChangeListener(event -> showTab());
         JPanel below = new JPanel(new MigLayout("insets 4 12 6 12, gap 16, fillx", "[][grow,fill][]"));
         below.add(new JLabel(Messages.of("library.own")));
@@ -117,7 +117,7 @@ public final class LibraryWindow extends JFrame {
             case BOOK -> bookTab.load();
             case BIDS -> bidsTab.load();
             case FEEDBACK -> feedbackTab.load();
-            case SHEETS, OTHERWISE -> {}
+            case WORKBOOK, WHATIF -> {}
         }
     }
 

@@ -32,12 +32,12 @@ public final class WhatIfTab extends JPanel {
     private final LibraryContext context;
     private final BackgroundTasks tasks;
     private final List<StandaloneField> with = List.of(
-            new StandaloneField("otherwise.with.1", ""),
-            new StandaloneField("otherwise.with.2", ""),
-            new StandaloneField("otherwise.with.3", ""));
-    private final StandaloneField range = new StandaloneField("otherwise.unsure", "");
-    private final StandaloneField runs = new StandaloneField("otherwise.runs", "1000");
-    private final StandaloneField seed = new StandaloneField("otherwise.seed", "1");
+            new StandaloneField("whatif.with.1", ""),
+            new StandaloneField("whatif.with.2", ""),
+            new StandaloneField("whatif.with.3", ""));
+    private final StandaloneField range = new StandaloneField("whatif.unsure", "");
+    private final StandaloneField runs = new StandaloneField("whatif.runs", "1000");
+    private final StandaloneField seed = new StandaloneField("whatif.seed", "1");
     private final DefaultTableModel prices = new DefaultTableModel() {
         @Override
         public boolean isCellEditable(int row, int column) {
@@ -46,15 +46,15 @@ public final class WhatIfTab extends JPanel {
     };
     private final JTable table = new JTable(prices);
     private final JTextArea wrong = LabeledControl.wrapped();
-    private final JTextArea lines = LibraryControls.lines("otherwise.lines");
+    private final JTextArea lines = LibraryControls.lines("whatif.lines");
 
     WhatIfTab(LibraryContext context, BackgroundTasks tasks) {
         super(new MigLayout(
                 "insets 8 12 8 12, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][][grow,fill][][]"));
         this.context = context;
         this.tasks = tasks;
-        table.setName("otherwise.prices");
-        table.getAccessibleContext().setAccessibleName(Messages.of("otherwise.prices"));
+        table.setName("whatif.prices");
+        table.getAccessibleContext().setAccessibleName(Messages.of("whatif.prices"));
         table.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         table.getTableHeader().setReorderingAllowed(false);
         table.setAutoCreateColumnsFromModel(true);
@@ -64,17 +64,17 @@ public final class WhatIfTab extends JPanel {
             cases.add(field.panel(), "top, wmin 60");
             KeyBindings.inside(field.field(), "ENTER", this::compare);
         });
-        cases.add(LibraryControls.button("otherwise.compare", this::compare), "top, gaptop 18");
+        cases.add(LibraryControls.button("whatif.compare", this::compare), "top, gaptop 18");
         JPanel unsure = new JPanel(
                 new MigLayout("insets 2, gap 8, fillx, novisualpadding", "[grow,fill][110!,fill][110!,fill][]"));
         List.of(range, runs, seed).forEach(field -> {
             unsure.add(field.panel(), "top, wmin 60");
             KeyBindings.inside(field.field(), "ENTER", this::range);
         });
-        unsure.add(LibraryControls.button("otherwise.range", this::range), "top, gaptop 18");
-        range.field().putClientProperty("JTextField.placeholderText", Messages.of("otherwise.unsure.usual"));
-        with.get(0).field().putClientProperty("JTextField.placeholderText", Messages.of("otherwise.with.example"));
-        add(LibraryControls.told("otherwise.told"), "wmin 80");
+        unsure.add(LibraryControls.button("whatif.range", this::range), "top, gaptop 18");
+        range.field().putClientProperty("JTextField.placeholderText", Messages.of("whatif.unsure.usual"));
+        with.get(0).field().putClientProperty("JTextField.placeholderText", Messages.of("whatif.with.example"));
+        add(LibraryControls.told("whatif.told"), "wmin 80");
         add(cases);
         wrong.setVisible(false);
         add(wrong, "wmin 80");
@@ -85,7 +85,7 @@ public final class WhatIfTab extends JPanel {
 
     /** The job on screen; told where it has no price yet. */
     private Optional<Bid> bid() {
-        say(context.bid().isEmpty() ? Messages.of("otherwise.none") : "");
+        say(context.bid().isEmpty() ? Messages.of("whatif.none") : "");
         return context.bid();
     }
 
@@ -119,7 +119,7 @@ public final class WhatIfTab extends JPanel {
 
     private void show(List<List<String>> rows) {
         List<String> columns = Stream.concat(
-                        Stream.of(Messages.of("otherwise.head")),
+                        Stream.of(Messages.of("whatif.head")),
                         rows.get(0).stream().skip(1))
                 .toList();
         prices.setDataVector(rows.stream().skip(1).map(List::toArray).toArray(Object[][]::new), columns.toArray());
@@ -134,7 +134,7 @@ public final class WhatIfTab extends JPanel {
         Optional<Long> tries = whole(runs).filter(number -> number >= FEWEST && number <= MOST);
         Optional<Long> from = whole(seed);
         if (tries.isEmpty() || from.isEmpty()) {
-            say(Messages.of("otherwise.numbers", FEWEST, MOST));
+            say(Messages.of("whatif.numbers", FEWEST, MOST));
             return;
         }
         String typed = range.text();

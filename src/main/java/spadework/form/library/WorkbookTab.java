@@ -22,9 +22,9 @@ public final class WorkbookTab extends JPanel {
     private final BackgroundTasks tasks;
     private final Runnable moved;
     private final StandaloneField day;
-    private final StandaloneField reason = new StandaloneField("sheets.reason", "");
-    private final JTextArea told = LibraryControls.lines("sheets.told");
-    private final JTextArea lines = LibraryControls.lines("sheets.lines");
+    private final StandaloneField reason = new StandaloneField("workbook.reason", "");
+    private final JTextArea told = LibraryControls.lines("workbook.told");
+    private final JTextArea lines = LibraryControls.lines("workbook.lines");
     private final JButton write;
     private Optional<Taken> pending = Optional.empty();
 
@@ -42,19 +42,19 @@ public final class WorkbookTab extends JPanel {
         this.context = context;
         this.tasks = tasks;
         this.moved = moved;
-        day = new StandaloneField("sheets.on", context.today().toString());
-        write = LibraryControls.button("sheets.write", () -> pending.ifPresent(this::write));
+        day = new StandaloneField("workbook.on", context.today().toString());
+        write = LibraryControls.button("workbook.write", () -> pending.ifPresent(this::write));
         write.setEnabled(false);
-        add(LibraryControls.told("sheets.out.told"), "wmin 80");
-        add(LibraryControls.row(List.of(LibraryControls.button("sheets.export", this::export))));
-        add(LibraryControls.told("sheets.in.told"), "wmin 80, gaptop 12");
+        add(LibraryControls.told("workbook.out.told"), "wmin 80");
+        add(LibraryControls.row(List.of(LibraryControls.button("workbook.export", this::export))));
+        add(LibraryControls.told("workbook.in.told"), "wmin 80, gaptop 12");
         JPanel why = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[140!,fill][grow,fill]"));
         why.add(day.panel(), "top");
         why.add(reason.panel(), "top, wmin 60");
         add(why);
         add(LibraryControls.row(List.of(
-                LibraryControls.button("sheets.take", () -> take(false)),
-                LibraryControls.button("sheets.supplier", () -> take(true)))));
+                LibraryControls.button("workbook.take", () -> take(false)),
+                LibraryControls.button("workbook.supplier", () -> take(true)))));
         told.setOpaque(false);
         add(told, "wmin 80");
         add(new JScrollPane(lines), "hmin 80, wmin 80");
@@ -72,10 +72,10 @@ public final class WorkbookTab extends JPanel {
         tasks.run(
                 () -> LibraryContext.bookOf(job),
                 book -> context.platform()
-                        .saveAs(this, book.file().toAbsolutePath().resolveSibling(Messages.of("sheets.file")))
+                        .saveAs(this, book.file().toAbsolutePath().resolveSibling(Messages.of("workbook.file")))
                         .ifPresent(target -> tasks.run(
                                 () -> new BookSheets(book).export(target),
-                                reply -> say(reply, Messages.of("sheets.exported", target), reply.err()))));
+                                reply -> say(reply, Messages.of("workbook.exported", target), reply.err()))));
     }
 
     private void take(boolean supplier) {
@@ -104,10 +104,10 @@ public final class WorkbookTab extends JPanel {
                     reply,
                     differs
                             ? Messages.of(
-                                    "sheets.differ",
+                                    "workbook.differ",
                                     reply.out().size(),
                                     taken.from().file())
-                            : Messages.of("sheets.same", taken.from().file()),
+                            : Messages.of("workbook.same", taken.from().file()),
                     reply.out());
         });
     }
@@ -115,7 +115,7 @@ public final class WorkbookTab extends JPanel {
     private void write(Taken taken) {
         forget();
         tasks.run(() -> taken.on(true), reply -> {
-            say(reply, Messages.of("sheets.written", reply.out().size()), reply.out());
+            say(reply, Messages.of("workbook.written", reply.out().size()), reply.out());
             moved.run();
         });
     }
@@ -123,7 +123,7 @@ public final class WorkbookTab extends JPanel {
     private void say(Reply reply, String done, List<String> out) {
         LibraryControls.say(
                 told,
-                reply.done() ? done : Messages.of("sheets.faults", reply.err().size()));
+                reply.done() ? done : Messages.of("workbook.faults", reply.err().size()));
         LibraryControls.say(lines, String.join("\n", reply.done() ? out : reply.err()));
         revalidate();
     }

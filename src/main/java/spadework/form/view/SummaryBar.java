@@ -58,7 +58,7 @@ public final class SummaryBar extends JPanel {
 
     public void showAll() {
         total.setFont(Theme.bold(22));
-        String amount = session.total().map(Dollars::text).orElse(Messages.of("tally.none"));
+        String amount = session.total().map(Dollars::text).orElse(Messages.of("totals.none"));
         boolean provisional = session.assumed().isPresent();
         boolean old = !provisional
                 && !session.isCurrent()
@@ -67,38 +67,38 @@ public final class SummaryBar extends JPanel {
         total.setText(amount);
         Color faded = UIManager.getColor("Label.disabledForeground");
         total.setForeground(old ? faded : UIManager.getColor("Label.foreground"));
-        total.getAccessibleContext().setAccessibleName(Messages.of("tally.total", amount));
-        total.setToolTipText(Messages.of("tally.total.help"));
+        total.getAccessibleContext().setAccessibleName(Messages.of("totals.total", amount));
+        total.setToolTipText(Messages.of("totals.total.help"));
         change.setText(
                 provisional
                         ? Messages.of(
-                                "tally.provisional",
+                                "totals.provisional",
                                 session.assumed().map(a -> a.all().size()).orElse(0))
                         : old
-                                ? Messages.of("tally.older")
+                                ? Messages.of("totals.older")
                                 : session.change().map(SummaryBar::changed).orElse(""));
         change.setForeground(UIManager.getColor(provisional ? "Spadework.missing" : "Label.foreground"));
         List<FindingsPane.Item> found = FindingsPane.items(session);
         Optional<FindingsPane.Item> first = found.stream().findFirst();
         String text = first.map(item -> Messages.of("grade." + item.grade(), item.text()))
-                .orElse(Messages.of("tally.nothing"));
+                .orElse(Messages.of("totals.nothing"));
         int more = Math.max(0, found.size() - 1);
-        gravest.setText(more > 0 ? Messages.of("tally.more", text, more) : text);
+        gravest.setText(more > 0 ? Messages.of("totals.more", text, more) : text);
         gravest.setToolTipText(null);
         gravest.setForeground(
                 first.filter(i -> i.grade().equals("fault") || i.grade().equals("stop"))
                                 .isPresent()
                         ? UIManager.getColor("Spadework.fault")
                         : UIManager.getColor("Label.foreground"));
-        gravest.getAccessibleContext().setAccessibleName(Messages.of("tally.gravest", text));
-        saved.setText(Messages.of(session.history().isSaved() ? "tally.saved" : "tally.unsaved"));
+        gravest.getAccessibleContext().setAccessibleName(Messages.of("totals.gravest", text));
+        saved.setText(Messages.of(session.history().isSaved() ? "totals.saved" : "totals.unsaved"));
         saved.setForeground(session.history().isSaved() ? faded : UIManager.getColor("Spadework.missing"));
     }
 
     private static String changed(Dollars by) {
         if (by.isZero()) {
-            return Messages.of("tally.same");
+            return Messages.of("totals.same");
         }
-        return Messages.of("tally.change", (by.isNegative() ? "" : "+") + by.text());
+        return Messages.of("totals.change", (by.isNegative() ? "" : "+") + by.text());
     }
 }

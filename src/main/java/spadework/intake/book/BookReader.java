@@ -20,6 +20,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Assembly;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
+import spadework.spelling.FormerSpelling;
 
 /** Reads price-book.json, on its own or on top of the bundled book. */
 public final class BookReader {
@@ -57,7 +58,8 @@ public final class BookReader {
         for (String list : List.of("items", "assemblies")) {
             SourceNode named = root.at(list);
             for (int i = 0; named.json() != null && i < named.json().size(); i++) {
-                codes.add(named.json().path(i).path("code").asText());
+                codes.add(FormerSpelling.currentCode(
+                        named.json().path(i).path("code").asText()));
             }
         }
         return codes;

@@ -38,6 +38,7 @@ import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
 import spadework.pricebook.Supplier;
 import spadework.pricebook.WorkStep;
+import spadework.spelling.FormerSpelling;
 
 /** Reads the line items of a price book and holds their units together. */
 public final class ItemReader {
@@ -66,7 +67,9 @@ public final class ItemReader {
     Map<String, LineItem> read(SourceNode list, Set<String> replaced) {
         Map<String, LineItem> items = new LinkedHashMap<>();
         for (SourceNode node : list.elements()) {
-            if (node.isObject() && replaced.contains(node.json().path("code").asText())) {
+            if (node.isObject()
+                    && replaced.contains(
+                            FormerSpelling.currentCode(node.json().path("code").asText()))) {
                 continue;
             }
             LineItem item = ValueKind.object(this::item).read(node);
@@ -94,7 +97,7 @@ public final class ItemReader {
         ItemUnit itemUnit = new ItemUnit(sound(fields, "unit") ? Optional.of(unit) : Optional.empty());
         return new LineItem(
                 new ItemIdentity(
-                        fields.get("code", Texts.LABEL),
+                        FormerSpelling.currentCode(fields.get("code", Texts.LABEL)),
                         fields.get("section", Choices.of(Section.class)),
                         fields.get("name", Texts.LABEL),
                         fields.get("homeowner", Texts.TEXT),

@@ -11,6 +11,7 @@ import spadework.intake.source.NearestName;
 import spadework.intake.source.SourceFile;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
+import spadework.spelling.FormerSpelling;
 
 /**
  * Names that something else may refer to.
@@ -38,7 +39,8 @@ public record Names(String what, Set<String> known, boolean complete) {
     /** A label that has to be one of these names. */
     public ValueKind<String> kind() {
         return new ValueKind<>("\"…\"", node -> {
-            String name = Texts.LABEL.read(node);
+            String written = Texts.LABEL.read(node);
+            String name = known.contains(written) ? written : FormerSpelling.currentCode(written);
             if (!node.isSilent()) {
                 check(node.sheet(), node.pointer(), name, node.written());
             }

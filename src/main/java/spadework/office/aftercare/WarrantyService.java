@@ -2,7 +2,6 @@
 package spadework.office.aftercare;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -12,6 +11,7 @@ import java.util.Map;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
 import spadework.listing.WarrantyListing;
 import spadework.listing.WarrantyListing.InForce;
 import spadework.office.Office;
@@ -120,7 +120,7 @@ public final class WarrantyService {
         }
         WarrantyPapers papers = press.get();
         List<String> written = new ArrayList<>();
-        Files.createDirectories(out);
+        Disk.folders(out);
         for (Warranty warranty : reading.book().current()) {
             for (Map.Entry<String, byte[]> file :
                     papers.card(Card.of(warranty, issued), issued).entrySet()) {

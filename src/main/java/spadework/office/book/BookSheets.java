@@ -85,9 +85,7 @@ public final class BookSheets {
         told.add(
                 told.isEmpty()
                         ? "Nothing differs from the book."
-                        : saving.save()
-                                ? "Written to " + desk.file() + "."
-                                : "Nothing written yet; add --save to write it.");
+                        : saving.save() ? "Written to " + desk.file() + "." : "Nothing was written.");
         return Reply.done(told);
     }
 

@@ -6,12 +6,13 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import spadework.disk.AtomicFile;
 import spadework.disk.ChangedElsewhere;
 import spadework.disk.Disk;
 import spadework.disk.SharedFile;
@@ -55,16 +56,32 @@ public final class JobsFolder {
      * Makes the folder ready. A file that is there already stays as it is.
      *
      * @param company text of the company's file
+     * @return the two files
      * @throws IOException if a file cannot be written
      */
-    public static void open(Path jobs, String company) throws IOException {
+    public static List<Path> open(Path jobs, String company) throws IOException {
         Disk.folders(jobs);
-        for (Map.Entry<String, String> file : Map.of(
-                        COMPANY, company, BOOK, text("/spadework/office/start-price-book.json"))
-                .entrySet()) {
-            Path target = jobs.toAbsolutePath().resolve(file.getKey());
-            begin(target, file.getValue().getBytes(StandardCharsets.UTF_8));
+        begin(jobs.toAbsolutePath().resolve(COMPANY), company.getBytes(StandardCharsets.UTF_8));
+        begin(jobs.toAbsolutePath().resolve(BOOK), bytes("/spadework/office/start-price-book.json"));
+        return List.of(jobs.resolve(COMPANY), jobs.resolve(BOOK));
+    }
+
+    /**
+     * Puts the descriptions of the formats there, by which an editor completes and explains keys.
+     *
+     * @return the files
+     * @throws IOException if one cannot be written
+     */
+    public static List<Path> schemas(Path jobs) throws IOException {
+        Path folder = jobs.resolve("schemas");
+        Disk.folders(folder);
+        List<Path> files = new ArrayList<>();
+        for (String name : List.of("job", "company", "price-book", "state-rules")) {
+            Path file = folder.resolve(name + ".schema.json");
+            AtomicFile.write(file.toAbsolutePath(), bytes("/spadework/intake/" + name + ".schema.json"));
+            files.add(file);
         }
+        return files;
     }
 
     /**

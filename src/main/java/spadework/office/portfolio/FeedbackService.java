@@ -2,7 +2,6 @@
 package spadework.office.portfolio;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,6 +13,7 @@ import spadework.bids.Standing;
 import spadework.closeout.BuiltJob;
 import spadework.company.Company;
 import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
 import spadework.feedback.FeedbackSeason;
 import spadework.feedback.JobVariances;
 import spadework.feedback.RateRule;
@@ -126,7 +126,7 @@ public final class FeedbackService {
                 FILE + ".pdf",
                 new PagePress(words).print(FILE, model, new PageInfo(PaperPrinter.LANGUAGE, company.name(), on)));
         files.put(FILE + ".xlsx", WorkbookPress.print(words, FILE, model, on));
-        Files.createDirectories(folder);
+        Disk.folders(folder);
         List<String> written = new ArrayList<>();
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             AtomicFile.write(folder.resolve(file.getKey()).toAbsolutePath(), file.getValue());
