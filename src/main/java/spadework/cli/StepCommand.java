@@ -16,7 +16,7 @@ import spadework.cli.option.Today;
 import spadework.office.Office;
 import spadework.office.Outcome;
 
-/** A step of one job, from the proposal to the close: it takes the job, templates and a day, and tells what came of it. */
+/** A step of one job, from the proposal to the close: it takes job, templates and day, and tells what came of it. */
 abstract class StepCommand implements Callable<Integer> {
     @Mixin
     private JobParameter job;

@@ -117,7 +117,7 @@ class OldFilesTest {
         String row = "/items/" + job.rows("/items");
         return job.typed(row + "/code", code)
                 .typed(row + "/quantity", "10 sf")
-                .typed(row + "/section", "wall")
+                .typed(row + "/section", "A")
                 .typed(row + "/reason", "a patch");
     }
 

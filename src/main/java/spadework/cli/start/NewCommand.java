@@ -35,7 +35,7 @@ public final class NewCommand {
     @Command(
             name = "firm",
             description = {
-                "Start a firm: a folder with company.json, price-book.json and the formats that an editor explains keys by.",
+                "Start a firm: a folder with company.json, price-book.json and what an editor explains their keys by.",
                 "What is not given as WHAT=VALUE is asked for, unless --no-questions is given."
             },
             footerHeading = "%nExample:%n",

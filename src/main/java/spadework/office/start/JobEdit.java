@@ -127,7 +127,8 @@ public final class JobEdit {
                 .filter(key -> !before.at("/" + key).equals(after.at("/" + key)))
                 .map(
                         key -> file + ": found another \"" + key
-                                + "\"; allowed: what a signed contract leaves open; fix: write a change order under \"changes\"")
+                                + "\"; allowed: what a signed contract leaves open;"
+                        + " fix: write a change order under \"changes\"")
                 .toList();
     }
 
