@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.cli.account;
 
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -8,7 +10,6 @@ import java.util.concurrent.Callable;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
@@ -18,8 +19,11 @@ import spadework.office.Outcome;
 
 /** What the commands of an account have in common: a job and a day. */
 abstract class AccountStep implements Callable<Integer> {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Option(names = "--on", required = true, paramLabel = "DATE", description = "The day, as 2026-08-24.")
     private LocalDate on;
@@ -34,7 +38,7 @@ abstract class AccountStep implements Callable<Integer> {
 
     @Override
     public final Integer call() throws IOException {
-        Outcome outcome = take(Office.with(arguments.templates()), job, on, Today.of(spec));
-        return OutcomeReport.of(job, outcome, spec.commandLine());
+        Outcome outcome = take(Office.with(arguments.templates()), job.path(), on, Today.of(spec));
+        return OutcomeReport.of(job.path(), outcome, spec.commandLine());
     }
 }
