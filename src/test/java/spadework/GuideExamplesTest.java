@@ -94,7 +94,10 @@ class GuideExamplesTest {
                 .forEach(calculator -> options(calculator, ofCalculators));
         Guide readme = Guide.readme();
         Set<String> named = new TreeSet<>();
-        Pattern.compile("(?<![-\\w])--[a-z]+(?:-[a-z]+)*").matcher(readme.text()).results().forEach(m -> named.add(m.group()));
+        Pattern.compile("(?<![-\\w])--[a-z]+(?:-[a-z]+)*")
+                .matcher(readme.text())
+                .results()
+                .forEach(m -> named.add(m.group()));
         assertThat(named).containsAll(there);
         there.addAll(ofCalculators);
         assertThat(there).containsAll(named);

@@ -16,8 +16,7 @@ import spadework.office.reply.Reply;
 /** Price an old bid with the books of now and show line by line what moves and why. */
 @Command(
         name = "reprice",
-        description =
-                "Price an old bid with the books of now, show line by line what moves, and give it the new date.",
+        description = "Price an old bid with the books of now, show line by line what moves, and give it the new date.",
         footerHeading = "%nExample:%n",
         footer = "  spadework reprice jobs/2026-014 --on 2026-10-01 --start 2026-10-19 --finish 2026-10-30")
 final class RepriceCommand extends ReplyCommand {

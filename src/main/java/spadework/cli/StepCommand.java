@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.cli;
 
-import spadework.cli.outcome.OutcomeReport;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -13,6 +12,7 @@ import spadework.cli.option.DryRunOption;
 import spadework.cli.option.JobParameter;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
+import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
 import spadework.office.Outcome;
 

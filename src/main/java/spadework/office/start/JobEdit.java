@@ -125,9 +125,8 @@ public final class JobEdit {
                 .distinct()
                 .filter(key -> !AFTER_SIGNING.contains(key))
                 .filter(key -> !before.at("/" + key).equals(after.at("/" + key)))
-                .map(
-                        key -> file + ": found another \"" + key
-                                + "\"; allowed: what a signed contract leaves open;"
+                .map(key -> file + ": found another \"" + key
+                        + "\"; allowed: what a signed contract leaves open;"
                         + " fix: write a change order under \"changes\"")
                 .toList();
     }
