@@ -64,10 +64,10 @@ class GuideExamplesTest {
 
     /** Splits a line as a shell does where a value with a space stands in quotes. */
     private static String[] words(String line) {
-        return Pattern.compile("\"([^\"]*)\"|(\\S+)")
+        return Pattern.compile("(?:[^\\s\"']|\"[^\"]*\"|'[^']*')+")
                 .matcher(line)
                 .results()
-                .map(word -> word.group(1) == null ? word.group(2) : word.group(1))
+                .map(word -> word.group().replaceAll("[\"']", ""))
                 .toArray(String[]::new);
     }
 
