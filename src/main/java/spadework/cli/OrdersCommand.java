@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.cli;
 
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -9,7 +11,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
@@ -27,8 +28,11 @@ import spadework.office.buying.PurchaseOrdering;
         footerHeading = "%nExample:%n",
         footer = "  spadework orders jobs/2026-014 --out documents")
 final class OrdersCommand implements Callable<Integer> {
-    @Parameters(paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Option(names = "--on", paramLabel = "DATE", description = "The day that the orders carry (default: today).")
     private LocalDate on;
@@ -46,8 +50,8 @@ final class OrdersCommand implements Callable<Integer> {
     public Integer call() throws IOException {
         LocalDate day = on == null ? Today.of(spec) : on;
         return OutcomeReport.of(
-                job,
-                new PurchaseOrdering(Office.with(arguments.templates())).orders(job, day, out),
+                job.path(),
+                new PurchaseOrdering(Office.with(arguments.templates())).orders(job.path(), day, out),
                 spec.commandLine());
     }
 }
