@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.cli;
 
-import spadework.cli.option.DryRunOption;
-import spadework.cli.option.JobParameter;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,6 +10,8 @@ import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
 import spadework.cli.outcome.OutcomeReport;
