@@ -70,4 +70,11 @@ class CoverRulesTest {
         assertThat(Checked.only(job, "cover-thin").about()).isEqualTo("M1");
         assertThat(Checked.ids(new WaterJob().drainGrade(92.6, 92.6))).doesNotContain("cover-thin");
     }
+
+    /** Just 12 in over a pipe whose top lies (3.975 + 4.215) ÷ 24 ft over its invert are enough. */
+    @Test
+    void justAFootIsEnough() {
+        double ground = 92.2 + (3.975 + 4.215) / 24 + 1;
+        assertThat(Checked.ids(new WaterJob().mainGrade(ground, 92.0))).doesNotContain("cover-thin");
+    }
 }

@@ -63,4 +63,16 @@ class DepthRulesTest {
         assertThat(Checked.ids(new WaterJob().drainGrade(start, end)).contains("footing-level-unknown"))
                 .isEqualTo(expected);
     }
+
+    /** At the footing's very bottom the pipe is not below it, but has no stone under it; 2 in over it it has. */
+    @ParameterizedTest(name = "{0} in over the footing's bottom and the pipe's wall: {1}")
+    @CsvSource({"0, stone-under-thin", "2, "})
+    void justAtTheThresholds(double inches, String expected) {
+        double bottom = 97.5 - 5 - 8.0 / 12;
+        double shell = inches == 0 ? 0 : (4.215 - 3.875) / 24;
+        double low = bottom + shell + inches / 12;
+        var found = Checked.ids(new WaterJob().drain(92.6, low).main(40, low, low - 1));
+        assertThat(found).doesNotContain("invert-below-footing");
+        assertThat(found.contains("stone-under-thin")).isEqualTo(expected != null);
+    }
 }

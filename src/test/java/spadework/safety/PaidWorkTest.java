@@ -85,5 +85,10 @@ class PaidWorkTest {
         Job sump = new WaterJob().sump(18.0, 24.0, 8.0, 37.5, 25.0, 12.0).build();
         assertThat(much("sump-discharge-trench", sump, 1)).isEqualByComparingTo("37.5");
         assertThat(much("sump-discharge-trench", new WaterJob().build(), 1)).isEqualByComparingTo("0");
+        Job daylight = new WaterJob()
+                .sump(18.0, 24.0, 8.0, 37.5, 25.0, 12.0)
+                .outlet(spadework.job.OutletKind.DAYLIGHT, 91.0, 90.5)
+                .build();
+        assertThat(much("sump-discharge-trench", daylight, 1)).isEqualByComparingTo("0");
     }
 }

@@ -205,4 +205,13 @@ class CrossSectionTest {
         assertThat(with.printsLike(without)).isFalse();
         assertThat(with.joinedWith(without).bed()).isEqualTo(with.bed());
     }
+
+    /**
+     * A wall as deep at both ends is cut at its start: 0.7 ft less the pipe's wall of 0.17 in is under the pipe
+     * there.
+     */
+    @Test
+    void levelWallIsCutAtItsStart() {
+        assertThat(bed(5, 5).bedding().feet()).isCloseTo(0.7 - 0.17 / 12, within(1e-9));
+    }
 }

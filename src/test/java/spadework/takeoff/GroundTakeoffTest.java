@@ -161,4 +161,16 @@ class GroundTakeoffTest {
                 .extracting(Quantity::measure)
                 .containsExactly(Measure.JOB);
     }
+
+    /** What is left over and what is missing are called so. */
+    @ParameterizedTest(name = "soil that shrinks {0}%: {1}")
+    @CsvSource({"0, surplus soil", "20, soil that is missing"})
+    void balanceIsNamed(String shrink, String name) {
+        assertThat(Measuring.of(job(40, 0, 0, 0, 0, 0), shrinking(shrink)).quantities().stream()
+                        .filter(quantity -> quantity.measure() == Measure.SURPLUS)
+                        .map(quantity -> quantity.working().name()))
+                .singleElement()
+                .asString()
+                .startsWith(name);
+    }
 }

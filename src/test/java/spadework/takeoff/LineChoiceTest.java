@@ -333,4 +333,114 @@ class LineChoiceTest {
     private static Given number(double value) {
         return Given.of("x", "test", value, Unit.CUBIC_YARD, "test");
     }
+
+    /** A thrower reaches the surface from 5 ft, not from deeper (P-02): 4 ft and a footing of 12 in are just 5 ft. */
+    @ParameterizedTest(name = "{0} ft to the footing: deep {1}")
+    @CsvSource({"4, false", "4.01, true"})
+    void deepIsDeeperThanFiveFeet(double depth, boolean deep) {
+        Wall w = Jobs.deep(depth);
+        Wall thick = new Wall(
+                w.label(),
+                w.where(),
+                w.place(),
+                w.depth(),
+                new spadework.job.Footing(Length.ofInches(12), Length.ofInches(6)),
+                w.surface(),
+                w.openings(),
+                w.windowWells(),
+                w.digging());
+        Job job = Jobs.job(thick);
+        assertThat(Conditions.at(job, thick).contains(WorkCondition.DEEP)).isEqualTo(deep);
+        assertThat(Conditions.inTrench(job, trench(depth + 1)).contains(WorkCondition.DEEP))
+                .isEqualTo(deep);
+    }
+
+    private static spadework.job.SolidRun trench(double depth) {
+        spadework.job.SolidRun m = Jobs.main(40, 92.2, 91.4);
+        return new spadework.job.SolidRun(
+                m.label(),
+                m.length(),
+                m.item(),
+                new spadework.job.TrenchSize(Length.ofFeet(1), Length.ofFeet(depth)),
+                m.bends(),
+                m.into(),
+                m.startInvert(),
+                m.endInvert(),
+                m.startGrade(),
+                m.endGrade());
+    }
+
+    /** 40 ft that a machine reaches and 10 ft by hand: four fifths and one fifth of the drain's work. */
+    @Test
+    void conditionsAlongADrainByLength() {
+        Digging d = Jobs.wall().digging();
+        Wall a = Jobs.deep(3);
+        Wall b = new Wall(
+                "B",
+                "side",
+                new spadework.job.WallPlace(spadework.job.Side.EAST, Length.ZERO, Length.ofFeet(10)),
+                a.depth(),
+                a.footing(),
+                a.surface(),
+                a.openings(),
+                a.windowWells(),
+                new Digging(Access.HAND, d.handShare(), d.bottomWidth(), d.protection()));
+        Job job = Jobs.job(a, b);
+        List<Stretch> along = Conditions.along(job, List.of("A", "B"));
+        assertThat(along).extracting(Stretch::conditions).containsExactly(List.of(), List.of(WorkCondition.NARROW));
+        assertThat(along.get(0).share()).isEqualByComparingTo("0.8");
+        assertThat(along.get(1).share()).isEqualByComparingTo("0.2");
+        assertThat(Conditions.along(job, List.of("B")))
+                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.NARROW)));
+        assertThat(Conditions.along(job, List.of())).containsExactly(new Stretch(BigDecimal.ONE, List.of()));
+    }
+
+    /** Each wall's stone is bought by its own tons. */
+    @Test
+    void stoneIsBoughtByTheTonsOfItsWall() {
+        Wall a = Jobs.wall();
+        Wall b = new Wall(
+                "B",
+                "side",
+                new spadework.job.WallPlace(spadework.job.Side.EAST, Length.ZERO, Length.ofFeet(10)),
+                a.depth(),
+                a.footing(),
+                a.surface(),
+                a.openings(),
+                a.windowWells(),
+                a.digging());
+        Water w = Jobs.water();
+        spadework.job.FootingDrain d = w.drains().get(0);
+        spadework.job.FootingDrain both = new spadework.job.FootingDrain(
+                d.label(),
+                List.of("A", "B"),
+                d.item(),
+                d.teeAt(),
+                d.into(),
+                d.startInvert(),
+                d.endInvert(),
+                d.teeInvert(),
+                d.startGrade(),
+                d.endGrade());
+        Takeoff takeoff = Measuring.of(
+                Jobs.job(
+                        Jobs.site(),
+                        new Water(List.of(both), w.mains(), List.of(), List.of(), w.outlets(), List.of()),
+                        a,
+                        b),
+                BOOK);
+        for (String label : List.of("A", "B")) {
+            BigDecimal tons = takeoff.quantities().stream()
+                    .filter(quantity -> quantity.measure() == Measure.STONE_TONS
+                            && quantity.label().equals(label))
+                    .findFirst()
+                    .orElseThrow()
+                    .value();
+            assertThat(takeoff.lines().stream()
+                            .filter(line -> line.code().equals("STONE-MACH")
+                                    && line.section().label().equals(label))
+                            .map(line -> line.bought().orElseThrow()))
+                    .containsExactly(tons);
+        }
+    }
 }

@@ -137,4 +137,24 @@ class StoneEnvelopeTest {
         assertThat(StoneEnvelope.section(2, height, 1, 0.5, 8.0 / 12, 0.35125))
                 .isCloseTo(area + height * height / 2 - CIRCLE, within(1e-6));
     }
+
+    /**
+     * The pipe's underside stands 10 in over the bottom at the start and 2 in at the end: the stone is 20.215 in high
+     * and falls to 14 in after 31.075 of 40 ft, 16.414 in in the mean. With a bank of 1 to 1 the fabric is 0.5 + 2 +
+     * 1.3678 + 1 ft wide: 41 × 4.8678 ÷ 9 = 22.176 sy.
+     */
+    @Test
+    void fabricFollowsTheMeanHeight() {
+        double shell = (4.215 - 3.875) / 2;
+        double bottom = 97 - 17.0 / 3;
+        spadework.job.PlanHouse house = spadework.job.PlanHouse.of("40");
+        Job job = house.job(
+                spadework.job.SoilType.B,
+                house.walls(5),
+                Optional.of(Length.ofFeet(bottom + (10 + shell) / 12)),
+                Optional.of(Length.ofFeet(bottom + (2 + shell) / 12)),
+                Optional.of(Length.ofFeet(97)),
+                Optional.of(Length.ofFeet(97)));
+        assertThat(of(job, Measure.FABRIC, "W0")).isCloseTo(22.176, within(0.001));
+    }
 }

@@ -69,6 +69,13 @@ class WallFaceTest {
         assertThat(of(job, Measure.COAT)).isCloseTo(204.333, within(0.001));
         assertThat(of(job, Measure.PROTECT)).isCloseTo(204.333, within(0.001));
         assertThat(of(job, Measure.WINDOW_WELL)).isEqualTo(2);
+        assertThat(cleaned(job)).isEqualTo("L × ((dt0 + dt1) ÷ 2 + p) − o");
+        assertThat(cleaned(Jobs.job())).isEqualTo("L × ((dt0 + dt1) ÷ 2 + p)");
+    }
+
+    private static String cleaned(Job job) {
+        Wall wall = job.walls().get(0);
+        return WallFace.clean(spadework.takeoff.wall.WallMeasures.of(job, wall)).formula();
     }
 
     /** A wall that is all opening has nothing to clean, not less than nothing. */

@@ -82,6 +82,25 @@ class SumpInflowTest {
         assertThat(discharge.stations().get(1).joints()).containsExactly(Joint.OUTLET);
     }
 
+    /** A downspout that is led into the pit is not counted with the pipe that leaves it. */
+    @Test
+    void dischargePipeTakesNoRoofWater() {
+        Network network =
+                Network.of(sump().downspout("DS1", 500, "O1").build(), Books.standard());
+        assertThat(network.ofRun("O1").get(0).flow().own().orElseThrow().high().number())
+                .isZero();
+        Network dry = Network.of(sump().rain(null).downspout("DS1", 500, "O1").build(), Books.standard());
+        assertThat(dry.ofRun("O1").get(0).flow().own()).isPresent();
+    }
+
+    /** An outlet to daylight has no pump and no discharge pipe, whatever length stands there. */
+    @Test
+    void daylightHasNoDischargePipe() {
+        Job job = sump().outlet(spadework.job.OutletKind.DAYLIGHT, 91.0, 90.5).build();
+        assertThat(job.water().outlets().get(0).discharge()).isPresent();
+        assertThat(Network.of(job, Books.standard()).ofRun("O1")).isEmpty();
+    }
+
     /** Only a sump has one, and only one that was measured. */
     @Test
     void noDischargePipeWithoutSumpOrLength() {

@@ -64,6 +64,19 @@ class DugWallTest {
     void windowWellsBeyondTheTrench(Protection protection, int wells, double cubicFeet) {
         double without = dug(wells(protection, 0));
         assertThat((dug(wells(protection, wells)) - without) * 27).isCloseTo(cubicFeet, within(1e-9));
+        assertThat(formula(wells(protection, wells)).contains("Vw")).isEqualTo(cubicFeet > 0);
+    }
+
+    private static String formula(Wall wall) {
+        return DugWall.bank(new Trenches(Jobs.job(wall), Books.standard()), wall)
+                .formula();
+    }
+
+    /** A bank that stands upright is not laid back at its ends either; one that is laid back has two. */
+    @Test
+    void onlyWhatIsDugIsInTheFormula() {
+        assertThat(formula(Jobs.protectedBy(Jobs.wall(), Protection.UPRIGHT))).isEqualTo("V ÷ 27");
+        assertThat(formula(Jobs.wall())).isEqualTo("(V + E1 + E2) ÷ 27");
     }
 
     private static SolidRun main(double start, double end) {
