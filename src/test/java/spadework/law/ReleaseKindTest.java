@@ -40,7 +40,9 @@ class ReleaseKindTest {
                         .filter(form -> form.release() == kind)
                         .toList();
                 assertThat(forms).as(rules.state()).hasSizeLessThan(2);
-                assertThat(rules.release(kind)).as(rules.state()).isEqualTo(forms.stream().findFirst());
+                assertThat(rules.release(kind))
+                        .as(rules.state())
+                        .isEqualTo(forms.stream().findFirst());
             }
         }
         StateRules california = StateRuleBook.bundled().find("CA").orElseThrow();

@@ -85,8 +85,7 @@ class SumpInflowTest {
     /** A downspout that is led into the pit is not counted with the pipe that leaves it. */
     @Test
     void dischargePipeTakesNoRoofWater() {
-        Network network =
-                Network.of(sump().downspout("DS1", 500, "O1").build(), Books.standard());
+        Network network = Network.of(sump().downspout("DS1", 500, "O1").build(), Books.standard());
         assertThat(network.ofRun("O1").get(0).flow().own().orElseThrow().high().number())
                 .isZero();
         Network dry = Network.of(sump().rain(null).downspout("DS1", 500, "O1").build(), Books.standard());
