@@ -2,14 +2,11 @@
 package spadework.bids;
 
 import java.math.BigDecimal;
-import java.math.MathContext;
-import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.Optional;
 import spadework.money.Dollars;
-import spadework.money.ExactDollars;
-import spadework.pricing.Selling;
+import spadework.pricing.Margin;
 
 /**
  * One bid among others.
@@ -43,7 +40,7 @@ public record BidRow(
                 open ? Optional.of(issued.plusDays(bid.job().validDays())) : Optional.empty(),
                 ChronoUnit.DAYS.between(issued, on),
                 bid.sum().total(),
-                margin(bid),
+                Margin.of(bid.company().priceRules(), bid.sum().price(), bid.quote().lines()),
                 bid.job().title(),
                 String.join(" and ", bid.job().customer().names()),
                 place);
@@ -52,19 +49,5 @@ public record BidRow(
     /** Whether the price no longer stands on a day. */
     public boolean isExpiredOn(LocalDate day) {
         return validUntil.filter(last -> last.isBefore(day)).isPresent();
-    }
-
-    private static Optional<BigDecimal> margin(StandingBid bid) {
-        BigDecimal price = bid.sum().price().amount();
-        if (price.signum() == 0) {
-            return Optional.empty();
-        }
-        ExactDollars direct = ExactDollars.total(bid.quote().lines().stream()
-                .map(line -> line.cost().direct().exact())
-                .toList());
-        BigDecimal cost =
-                Selling.withOverhead(bid.company().priceRules(), direct).amount();
-        BigDecimal share = price.subtract(cost).divide(price, MathContext.DECIMAL64);
-        return Optional.of(share.movePointRight(2).setScale(1, RoundingMode.HALF_UP));
     }
 }

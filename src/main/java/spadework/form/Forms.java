@@ -189,6 +189,7 @@ public final class Forms {
     private JobWindow window(OpenedFile read, History history) {
         JobFile file = read.file;
         JobSession session = new JobSession(Office.with(templates), file, history);
+        session.opensOn(today);
         session.keepsUsual(new UsualJobChoice(read.usual, ""));
         Path near =
                 Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());

@@ -41,6 +41,7 @@ import spadework.form.page.JobStop;
 import spadework.form.page.OutcomeMessages;
 import spadework.form.page.PageStrip;
 import spadework.form.page.PapersPage;
+import spadework.form.page.PlanPage;
 import spadework.form.page.PricePage;
 import spadework.form.page.StartPage;
 import spadework.form.session.AutoSave;
@@ -52,6 +53,7 @@ import spadework.form.session.UsualJobChoice;
 import spadework.form.view.BookSearchPane;
 import spadework.form.view.DrawingPane;
 import spadework.form.view.FindingsPane;
+import spadework.form.view.FoundItem;
 import spadework.form.view.PaperPreview;
 import spadework.form.view.SummaryBar;
 import spadework.form.view.WorkingsPane;
@@ -109,6 +111,7 @@ public final class JobWindow extends JFrame {
         start = new StartPage(session, this::reveal);
         pages = JobPages.of(session);
         pages.put(JobPage.START, start);
+        pages.put(JobPage.PLAN, new PlanPage(session));
         pages.put(JobPage.PRICE, new PricePage(session, line -> {
             show(SidePane.WORKING);
             working.open(line);
@@ -123,7 +126,7 @@ public final class JobWindow extends JFrame {
                     show(SidePane.WORKING);
                     working.open(-1);
                 },
-                () -> FindingsPane.items(session).stream().findFirst().ifPresent(item -> reveal(item.cause())));
+                () -> FoundItem.of(session).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         faultStrip = new FaultStrip(session);
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));
@@ -226,6 +229,11 @@ public final class JobWindow extends JFrame {
     void begin(JobPage page) {
         go(page);
         SwingUtilities.invokeLater(pages.get(page)::begin);
+    }
+
+    /** Shows or hides the margin. */
+    void toggleMargin() {
+        summary.toggleMargin();
     }
 
     /** Decides all that the price assumes and that is the contractor's own to decide. */

@@ -49,6 +49,8 @@ public final class WindowMenu {
             show.add(item("pane." + pane.word(), pane.keys(), () -> window.show(pane)));
         }
         show.addSeparator();
+        show.add(item("margin", "F8", window::toggleMargin));
+        show.addSeparator();
         show.add(item("light", "", () -> Theme.apply(false)));
         show.add(item("dark", "", () -> Theme.apply(true)));
         JMenu library = menu("library");

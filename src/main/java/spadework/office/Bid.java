@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -27,6 +28,7 @@ import spadework.paperwork.work.SectionDrawings;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.ItemPrice;
+import spadework.pricing.Margin;
 import spadework.pricing.OfferedPrice;
 import spadework.pricing.Quote;
 import spadework.takeoff.Takeoff;
@@ -65,6 +67,16 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     /** The price book as this job uses it. */
     public PriceBook book() {
         return dossier.book();
+    }
+
+    /** Whether a finding is about the work on site, and so stands on the crew's paper. */
+    public boolean isForCrew(Finding finding) {
+        return dossier.findings().site().contains(finding);
+    }
+
+    /** What is left of the price after cost, contingency, and overhead, in percent of it; none for no price. */
+    public Optional<BigDecimal> margin() {
+        return Margin.of(dossier.company().priceRules(), quote.price(), quote.lines());
     }
 
     /** What one unit of an item is sold for by itself. */

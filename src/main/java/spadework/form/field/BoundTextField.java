@@ -3,6 +3,8 @@ package spadework.form.field;
 
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -14,6 +16,7 @@ import spadework.draft.FieldKind;
 import spadework.draft.Outline;
 import spadework.draft.Spot;
 import spadework.draft.TypedValue;
+import spadework.form.kit.CalendarPick;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
@@ -62,6 +65,9 @@ public final class BoundTextField implements BoundField {
             boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
             new PickList(text, () -> References.at(session, format), series);
         }
+        if (text instanceof JTextField day && spot.filter(s -> s.kind() == FieldKind.DATE).isPresent()) {
+            new CalendarPick(day, this::near);
+        }
         TextChanges.in(text, this::type);
         text.addFocusListener(new FocusAdapter() {
             @Override
@@ -79,6 +85,15 @@ public final class BoundTextField implements BoundField {
                 leave();
             }
         });
+    }
+
+    /** Where the field has no day: that of the proposal, or today. */
+    private LocalDate near() {
+        try {
+            return LocalDate.parse(session.draft().shown("/issued"));
+        } catch (DateTimeException none) {
+            return session.today();
+        }
     }
 
     private static JTextArea area() {

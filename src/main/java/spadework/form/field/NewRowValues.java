@@ -54,7 +54,7 @@ public final class NewRowValues {
     private NewRowValues() {}
 
     /** The draft with a row added behind the last of a list. */
-    static Draft added(Draft draft, String list) {
+    public static Draft added(Draft draft, String list) {
         int index = draft.rows(list);
         String row = Pointer.of(list, index);
         Draft added = draft.insertedBlank(list, index);

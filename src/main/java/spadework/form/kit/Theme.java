@@ -39,7 +39,10 @@ public final class Theme {
         }
         UIManager.put("defaultFont", new FontUIResource(REGULAR.deriveFont(SIZE)));
         UIManager.put("Spadework.fault", dark ? new Color(0xff8a80) : new Color(0xb3261e));
-        UIManager.put("Spadework.missing", dark ? new Color(0xd9a441) : new Color(0x9a6700));
+        UIManager.put("Spadework.quiet", dark ? new Color(0xa9b0b6) : new Color(0x5c6166));
+        UIManager.put("Label.disabledForeground", UIManager.get("Spadework.quiet"));
+        UIManager.put("TextField.placeholderForeground", UIManager.get("Spadework.quiet"));
+        UIManager.put("Spadework.missing", dark ? new Color(0xd9a441) : new Color(0x875a00));
         UIManager.put("Spadework.soil", dark ? new Color(0x8a7a66) : new Color(0x8b7355));
         UIManager.put("Spadework.water", dark ? new Color(0x5fa8b8) : new Color(0x1f6f80));
         FlatLaf.updateUI();

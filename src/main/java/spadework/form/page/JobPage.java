@@ -8,6 +8,7 @@ import spadework.form.kit.Messages;
 /** The pages of a job, in the order of the way through the form. */
 public enum JobPage {
     START(JobStop.VISIT),
+    PLAN(JobStop.VISIT),
     PEOPLE(JobStop.VISIT),
     WALLS(JobStop.VISIT),
     WATER(JobStop.VISIT),
@@ -24,6 +25,11 @@ public enum JobPage {
 
     JobPage(JobStop stop) {
         this.stop = stop;
+    }
+
+    /** Whether it shows what another page has whole: a tape sheet, a plan. */
+    public boolean isSecondView() {
+        return this == START || this == PLAN;
     }
 
     public JobStop stop() {

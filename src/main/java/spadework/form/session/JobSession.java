@@ -2,6 +2,7 @@
 package spadework.form.session;
 
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +47,7 @@ public final class JobSession {
     private Optional<Exception> broken = Optional.empty();
     private Optional<Assumptions> assumed = Optional.empty();
     private UsualJobChoice usual = UsualJobChoice.NONE;
+    private LocalDate today = LocalDate.EPOCH;
 
     /** What the office says; the book as it can be read where there is no bid to have it from. */
     private record Answer(BidResult result, Optional<PriceBook> book, Optional<Provisional> provisional) {}
@@ -244,6 +246,15 @@ public final class JobSession {
     /** The kinds of job that the company keeps. */
     public UsualJobChoice usual() {
         return usual;
+    }
+
+    /** The day on which the window was opened. */
+    public LocalDate today() {
+        return today;
+    }
+
+    public void opensOn(LocalDate day) {
+        today = day;
     }
 
     /** Says which kinds of job there are, before the first price. */

@@ -2,46 +2,47 @@
 package spadework.form.view;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
 import java.awt.event.MouseAdapter;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
+import javax.swing.ButtonGroup;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JTextArea;
-import javax.swing.ListCellRenderer;
+import javax.swing.JToggleButton;
 import javax.swing.ListSelectionModel;
-import javax.swing.UIManager;
-import spadework.finding.Fault;
-import spadework.finding.Finding;
-import spadework.form.kit.FaultWords;
+import net.miginfocom.swing.MigLayout;
+import spadework.draft.Assumption;
+import spadework.draft.Assumptions;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
-import spadework.reason.Reason;
+import spadework.form.view.FoundItem.Group;
 
-/** What is wrong with the job file and what was found about the job, gravest first; each leads to its cause. */
+/**
+ * What is wrong with the job and what was found about it, by who has to act: fix now, assumed, look at the house, tell
+ * the crew, for the office. A click shows one; a button goes to its cause or writes what is assumed.
+ */
 public final class FindingsPane extends JPanel {
     private final JobSession session;
-    private final DefaultListModel<Item> items = new DefaultListModel<>();
-    private final JList<Item> list = new JList<>(items);
+    private final DefaultListModel<FoundItem> items = new DefaultListModel<>();
+    private final JList<FoundItem> list = new JList<>(items);
     private final Consumer<String> reveal;
-
-    /**
-     * Something found.
-     *
-     * @param grade fault, or the severity of a finding in small letters
-     */
-    public record Item(String grade, String text, String cause) {}
+    private final Map<Group, JToggleButton> filters = new EnumMap<>(Group.class);
+    private final JToggleButton everything;
+    private final JButton go;
+    private final JButton so;
+    private Optional<Group> only = Optional.empty();
 
     /** @param reveal goes to a place of the job */
     public FindingsPane(JobSession session, Consumer<String> reveal) {
@@ -51,11 +52,14 @@ public final class FindingsPane extends JPanel {
         list.setName("found");
         list.getAccessibleContext().setAccessibleName(Messages.of("pane.found"));
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
-        list.setCellRenderer(new Look());
+        list.setCellRenderer(new FoundItemLook());
+        list.addListSelectionListener(event -> allow());
         list.addMouseListener(new MouseAdapter() {
             @Override
             public void mouseClicked(MouseEvent event) {
-                go();
+                if (event.getClickCount() == 2) {
+                    go();
+                }
             }
         });
         list.addComponentListener(new ComponentAdapter() {
@@ -67,95 +71,87 @@ public final class FindingsPane extends JPanel {
             }
         });
         KeyBindings.inside(list, "ENTER", this::go);
+        JPanel bar = new JPanel(new MigLayout("insets 6 8 6 8, gap 4, wrap 3", "[grow,fill,sg]".repeat(3)));
+        ButtonGroup group = new ButtonGroup();
+        everything = filter("all", Optional.empty());
+        group.add(everything);
+        bar.add(everything);
+        for (Group one : Group.values()) {
+            JToggleButton button = filter(one.word(), Optional.of(one));
+            filters.put(one, button);
+            group.add(button);
+            bar.add(button);
+        }
+        everything.setSelected(true);
+        go = button("found.go", this::go);
+        so = button("assumed.so", this::confirm);
+        JPanel below = new JPanel(new MigLayout("insets 6 8 6 8, gap 6, hidemode 3"));
+        below.add(go);
+        below.add(so);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
+        scroll.getVerticalScrollBar().setUnitIncrement(24);
+        add(bar, BorderLayout.NORTH);
         add(scroll);
+        add(below, BorderLayout.SOUTH);
+        allow();
+    }
+
+    private JToggleButton filter(String word, Optional<Group> group) {
+        JToggleButton button = new JToggleButton(Messages.of("found.count." + word, 0));
+        button.setName("found " + word);
+        button.addActionListener(event -> {
+            only = group;
+            showAnswer();
+        });
+        return button;
+    }
+
+    private static JButton button(String key, Runnable act) {
+        JButton button = new JButton(KeyBindings.action(Messages.of(key), act));
+        button.setName("found " + key);
+        button.getAccessibleContext().setAccessibleName(Messages.of(key));
+        return button;
+    }
+
+    private Optional<FoundItem> chosen() {
+        return Optional.ofNullable(list.getSelectedValue());
     }
 
     private void go() {
-        Item chosen = list.getSelectedValue();
-        if (chosen != null) {
-            reveal.accept(chosen.cause());
-        }
+        chosen().map(FoundItem::cause).ifPresent(reveal);
+    }
+
+    private void confirm() {
+        chosen().flatMap(FoundItem::assumption).ifPresent(one -> session.edit(Assumptions.taken(session.draft(), one)));
+    }
+
+    private void allow() {
+        go.setEnabled(chosen().isPresent());
+        so.setVisible(chosen()
+                .flatMap(FoundItem::assumption)
+                .filter(one -> one.kind() != Assumption.Kind.UNWRITTEN)
+                .isPresent());
     }
 
     public void showAnswer() {
-        List<Item> found = items(session);
-        if (!found.equals(Collections.list(items.elements()))) {
+        List<FoundItem> all = FoundItem.of(session);
+        everything.setText(Messages.of("found.count.all", all.size()));
+        filters.forEach((group, button) -> {
+            long here = all.stream().filter(item -> item.group() == group).count();
+            button.setText(Messages.of("found.count." + group.word(), here));
+            button.setEnabled(here > 0 || only.filter(group::equals).isPresent());
+        });
+        List<FoundItem> shown = new ArrayList<>(all);
+        shown.removeIf(item -> only.filter(group -> group != item.group()).isPresent());
+        if (!shown.equals(Collections.list(items.elements()))) {
+            int index = list.getSelectedIndex();
             items.clear();
-            items.addAll(found);
-        }
-    }
-
-    /** Faults in the order of the file, then findings, gravest first, then who has the last word. */
-    public static List<Item> items(JobSession session) {
-        List<Item> found = new ArrayList<>();
-        session.broken().ifPresent(thrown -> found.add(new Item("fault", Reason.of(thrown), "")));
-        for (Fault fault : session.faults()) {
-            if (session.assumed()
-                    .flatMap(all -> all.at(fault.place().pointer()))
-                    .isPresent()) {
-                continue;
+            items.addAll(shown);
+            if (index >= 0 && !shown.isEmpty()) {
+                list.setSelectedIndex(Math.min(index, shown.size() - 1));
             }
-            found.add(new Item(
-                    "fault", where(fault) + FaultWords.of(fault), fault.place().pointer()));
         }
-        session.assumed()
-                .ifPresent(all -> all.all()
-                        .forEach(one -> found.add(new Item(
-                                "assumed",
-                                Messages.of(
-                                        "found.assumed",
-                                        PointerNames.named(one.place()),
-                                        Messages.or("choice." + one.value(), one.value())),
-                                one.place()))));
-        for (Finding finding : session.findings()) {
-            boolean answered = session.isAnswered(finding);
-            String grade = finding.severity().name().toLowerCase(Locale.ROOT);
-            String text = session.office().what(finding) + " "
-                    + session.office().action(finding) + " [" + finding.citation() + "]";
-            found.add(new Item(answered ? "answered" : grade, text, FindingPointers.of(finding, session.draft())));
-        }
-        if (!session.findings().isEmpty()) {
-            found.add(new Item("deference", session.office().deference(), "/walls"));
-        }
-        return found;
-    }
-
-    /** The file, where it is not the job's own, and the name of the field. */
-    private static String where(Fault fault) {
-        String file = fault.place().file().replaceAll(".*[/\\\\]", "");
-        String pointer = fault.place().pointer();
-        boolean ours = file.equals("job.json");
-        return ours ? PointerNames.named(pointer) + ": " : file + " " + pointer + ": ";
-    }
-
-    private static final class Look implements ListCellRenderer<Item> {
-        private final JTextArea area = new JTextArea();
-
-        Look() {
-            area.setLineWrap(true);
-            area.setWrapStyleWord(true);
-        }
-
-        @Override
-        public Component getListCellRendererComponent(
-                JList<? extends Item> list, Item item, int index, boolean selected, boolean focused) {
-            area.setText(Messages.of("grade." + item.grade(), item.text()));
-            area.setFont(list.getFont());
-            area.setBackground(selected ? list.getSelectionBackground() : list.getBackground());
-            boolean grave = item.grade().equals("fault") || item.grade().equals("stop");
-            area.setForeground(
-                    selected
-                            ? list.getSelectionForeground()
-                            : grave ? UIManager.getColor("Spadework.fault") : list.getForeground());
-            area.setBorder(BorderFactory.createCompoundBorder(
-                    BorderFactory.createMatteBorder(0, 0, 1, 0, UIManager.getColor("Component.borderColor")),
-                    BorderFactory.createEmptyBorder(6, 8, 6, 8)));
-            int width = list.getParent() == null ? 300 : list.getParent().getWidth();
-            area.setSize(Math.max(width, 100), Short.MAX_VALUE);
-            area.getAccessibleContext().setAccessibleName(area.getText());
-            return area;
-        }
+        allow();
     }
 }

@@ -16,6 +16,7 @@ import spadework.form.kit.PlainText;
 import spadework.form.kit.Theme;
 import spadework.form.session.JobSession;
 import spadework.money.Dollars;
+import spadework.office.Bid;
 
 /** Always in view: the total, what the last edit changed, the gravest thing found, and whether the file has it. */
 public final class SummaryBar extends JPanel {
@@ -24,6 +25,8 @@ public final class SummaryBar extends JPanel {
     private final JLabel change = new JLabel();
     private final JButton gravest = PlainText.of(new JButton());
     private final JLabel saved = new JLabel();
+    private final JLabel margin = new JLabel();
+    private boolean marginShown;
 
     /**
      * Makes the bar.
@@ -32,7 +35,7 @@ public final class SummaryBar extends JPanel {
      * @param cause goes to the cause of the gravest thing
      */
     public SummaryBar(JobSession session, Runnable working, Runnable cause) {
-        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170!][grow,fill][]"));
+        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170!][][grow,fill][]"));
         this.session = session;
         total.setName("total");
         total.putClientProperty("JButton.buttonType", "borderless");
@@ -44,7 +47,9 @@ public final class SummaryBar extends JPanel {
         gravest.addActionListener(event -> cause.run());
         saved.setName("saved");
         add(total);
+        margin.setName("margin");
         add(change);
+        add(margin, "hidemode 3");
         add(gravest, "wmin 100");
         add(saved);
         showAll();
@@ -56,7 +61,20 @@ public final class SummaryBar extends JPanel {
         setBorder(BorderFactory.createMatteBorder(2, 0, 0, 0, UIManager.getColor("Spadework.soil")));
     }
 
+    /** Shows or hides what the job leaves over: not for a customer who looks on. */
+    public void toggleMargin() {
+        marginShown = !marginShown;
+        showAll();
+    }
+
     public void showAll() {
+        margin.setVisible(marginShown);
+        margin.setText(marginShown
+                ? session.bid()
+                        .flatMap(Bid::margin)
+                        .map(share -> Messages.of("tally.margin", share))
+                        .orElse("")
+                : "");
         total.setFont(Theme.bold(22));
         String amount = session.total().map(Dollars::text).orElse(Messages.of("totals.none"));
         boolean provisional = session.assumed().isPresent();
@@ -78,16 +96,15 @@ public final class SummaryBar extends JPanel {
                                 ? Messages.of("totals.older")
                                 : session.change().map(SummaryBar::changed).orElse(""));
         change.setForeground(UIManager.getColor(provisional ? "Spadework.missing" : "Label.foreground"));
-        List<FindingsPane.Item> found = FindingsPane.items(session);
-        Optional<FindingsPane.Item> first = found.stream().findFirst();
+        List<FoundItem> found = FoundItem.of(session);
+        Optional<FoundItem> first = found.stream().findFirst();
         String text = first.map(item -> Messages.of("grade." + item.grade(), item.text()))
                 .orElse(Messages.of("totals.nothing"));
         int more = Math.max(0, found.size() - 1);
         gravest.setText(more > 0 ? Messages.of("totals.more", text, more) : text);
         gravest.setToolTipText(null);
         gravest.setForeground(
-                first.filter(i -> i.grade().equals("fault") || i.grade().equals("stop"))
-                                .isPresent()
+                first.filter(FoundItem::isGrave).isPresent()
                         ? UIManager.getColor("Spadework.fault")
                         : UIManager.getColor("Label.foreground"));
         gravest.getAccessibleContext().setAccessibleName(Messages.of("totals.gravest", text));

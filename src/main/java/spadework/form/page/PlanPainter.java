@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.form.page;
+
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
+import java.util.List;
+import javax.swing.UIManager;
+import spadework.draft.Draft;
+import spadework.draft.Pointer;
+import spadework.form.kit.Messages;
+import spadework.form.kit.Theme;
+import spadework.form.page.HousePlan.Spot;
+import spadework.form.page.HousePlan.Stretch;
+import spadework.measure.Length;
+import spadework.measure.UnreadableMeasure;
+
+/** Draws what a plan canvas has: the house, its walls with their lengths, what lies beside them, and the mark. */
+final class PlanPainter {
+    private static final double BESIDE = 2.2;
+
+    private final PlanCanvas canvas;
+    private final HousePlan plan;
+    private final Draft draft;
+    private final Graphics2D pen;
+    private final Color ink = UIManager.getColor("Label.foreground");
+    private final Color faint = UIManager.getColor("Spadework.quiet");
+    private final Color water = UIManager.getColor("Spadework.water");
+
+    PlanPainter(PlanCanvas canvas, Graphics2D pen) {
+        this.canvas = canvas;
+        this.plan = canvas.plan();
+        this.draft = canvas.draft();
+        this.pen = pen;
+    }
+
+    void paint() {
+        pen.setColor(UIManager.getColor("TextField.background"));
+        pen.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
+        pen.setColor(UIManager.getColor(canvas.isFocusOwner() ? "Spadework.water" : "Component.borderColor"));
+        pen.drawRect(0, 0, canvas.getWidth() - 1, canvas.getHeight() - 1);
+        house();
+        plan.walls().forEach(this::wall);
+        canvas.drawn().ifPresent(stretch -> line(stretch, water, 5));
+        canvas.drawn().ifPresent(stretch -> dimension(stretch, true));
+        drains();
+        downspouts();
+        besides();
+        outlet();
+        if (canvas.isFocusOwner()) {
+            mark();
+        }
+        pen.setFont(UIManager.getFont("defaultFont"));
+        pen.setColor(faint);
+        pen.drawString(Messages.of("plan.help." + canvas.tool().word()), 10, canvas.getHeight() - 10);
+        north();
+    }
+
+    private void house() {
+        Point2D corner = canvas.point(new Spot(0, 0));
+        Point2D other = canvas.point(new Spot(plan.eastWest(), plan.northSouth()));
+        Rectangle2D house = new Rectangle2D.Double(
+                corner.getX(), corner.getY(), other.getX() - corner.getX(), other.getY() - corner.getY());
+        pen.setColor(UIManager.getColor("Panel.background"));
+        pen.fill(house);
+        pen.setColor(ink);
+        pen.setStroke(new BasicStroke(1.2f));
+        pen.draw(house);
+    }
+
+    private void wall(Stretch wall) {
+        line(wall, wall.row() == canvas.selected() ? water : ink, 5);
+        dimension(wall, wall.row() == canvas.selected());
+        Point2D inside = canvas.point(plan.spot(wall.side(), wall.from() + wall.length() / 2, -BESIDE));
+        pen.setFont(Theme.bold(14));
+        centered(wall.label(), inside, wall.row() == canvas.selected() ? water : ink);
+    }
+
+    private void line(Stretch wall, Color color, float wide) {
+        pen.setColor(color);
+        pen.setStroke(new BasicStroke(wide, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER));
+        pen.draw(new Line2D.Double(
+                canvas.point(plan.spot(wall.side(), wall.from(), 0)),
+                canvas.point(plan.spot(wall.side(), wall.from() + wall.length(), 0))));
+    }
+
+    private void dimension(Stretch wall, boolean strong) {
+        Point2D outside = canvas.point(plan.spot(wall.side(), wall.from() + wall.length() / 2, 2 * BESIDE));
+        pen.setFont(UIManager.getFont("defaultFont"));
+        String words = Length.ofFeet(wall.length()).text();
+        // Beside a wall that runs up and down the words lie wholly outside.
+        double aside = wall.side() % 2 == 0 ? 0 : pen.getFontMetrics().stringWidth(words) / 2.0;
+        centered(
+                words,
+                new Point2D.Double(outside.getX() + (wall.side() == 1 ? aside : -aside), outside.getY()),
+                strong ? water : ink);
+    }
+
+    private void drains() {
+        pen.setColor(water);
+        pen.setStroke(new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 10, new float[] {6, 4}, 0));
+        for (int i = 0; i < draft.rows("/water/drains"); i++) {
+            List<String> along = List.of(
+                    draft.shown(Pointer.of("/water/drains", i) + "/along").split(", "));
+            for (Stretch wall : plan.walls()) {
+                if (along.contains(wall.label())) {
+                    pen.draw(new Line2D.Double(
+                            canvas.point(plan.spot(wall.side(), wall.from(), BESIDE * 0.55)),
+                            canvas.point(plan.spot(wall.side(), wall.from() + wall.length(), BESIDE * 0.55))));
+                }
+            }
+        }
+    }
+
+    /** The file does not say where a downspout stands; they are spread over the walls. */
+    private void downspouts() {
+        int all = draft.rows("/water/downspouts");
+        for (int i = 0; i < all && !plan.walls().isEmpty(); i++) {
+            Stretch wall = plan.walls().get(i % plan.walls().size());
+            int here = i / plan.walls().size();
+            Point2D at = canvas.point(
+                    plan.spot(wall.side(), wall.from() + wall.length() * (1 + 2 * here) / (2.0 * (all / plan.walls().size() + 1)), 0));
+            pen.setColor(water);
+            pen.fill(new Ellipse2D.Double(at.getX() - 5, at.getY() - 5, 10, 10));
+        }
+    }
+
+    private void besides() {
+        pen.setStroke(new BasicStroke(1.2f));
+        for (int i = 0; i < draft.rows("/site/limits"); i++) {
+            String row = Pointer.of("/site/limits", i);
+            String label = draft.shown(row + "/wall");
+            double out = feet(row + "/distance");
+            int turn = i;
+            plan.walls().stream()
+                    .filter(wall -> wall.label().equals(label) && out > 0)
+                    .findFirst()
+                    .ifPresent(wall -> beside(wall, draft.shown(row + "/kind"), out, turn));
+        }
+    }
+
+    private void beside(Stretch wall, String kind, double out, int turn) {
+        double along = wall.from() + wall.length() * (0.25 + 0.25 * (turn % 3));
+        Point2D at = canvas.point(plan.spot(wall.side(), along, Math.min(out, 13)));
+        pen.setColor(faint);
+        if (kind.equals("tree")) {
+            pen.draw(new Ellipse2D.Double(at.getX() - 8, at.getY() - 8, 16, 16));
+        } else {
+            pen.draw(new Line2D.Double(
+                    canvas.point(plan.spot(wall.side(), wall.from(), Math.min(out, 13))),
+                    canvas.point(plan.spot(wall.side(), wall.from() + wall.length(), Math.min(out, 13)))));
+        }
+        pen.setFont(UIManager.getFont("defaultFont"));
+        centered(
+                Messages.of("plan.beside", Messages.or("choice." + kind, kind), Length.ofFeet(out).text()),
+                new Point2D.Double(at.getX(), at.getY() - 18),
+                faint);
+    }
+
+    private void outlet() {
+        if (draft.rows("/water/outlets") > 0) {
+            double out = feet("/water/outlets/0/fromHouse");
+            Point2D at = canvas.point(new Spot(plan.eastWest() + 10, plan.northSouth() + 6));
+            pen.setColor(water);
+            pen.setStroke(new BasicStroke(1.6f));
+            pen.draw(new Line2D.Double(canvas.point(new Spot(plan.eastWest(), plan.northSouth())), at));
+            pen.setFont(UIManager.getFont("defaultFont"));
+            centered(
+                    Messages.of(
+                            out > 0 ? "plan.outlet" : "plan.outlet.unknown",
+                            draft.shown("/water/outlets/0/label"),
+                            Length.ofFeet(out).text()),
+                    new Point2D.Double(at.getX(), at.getY() + 10),
+                    water);
+        }
+    }
+
+    private double feet(String place) {
+        try {
+            return Length.parse(draft.shown(place)).feet();
+        } catch (UnreadableMeasure unreadable) {
+            return 0;
+        }
+    }
+
+    private void mark() {
+        Point2D at = canvas.point(plan.spot(canvas.mark()));
+        pen.setColor(water);
+        pen.setStroke(new BasicStroke(2));
+        pen.draw(new Ellipse2D.Double(at.getX() - 7, at.getY() - 7, 14, 14));
+        if (!canvas.typed().isEmpty()) {
+            pen.setFont(Theme.bold(16));
+            centered(canvas.typed() + "|", new Point2D.Double(at.getX(), at.getY() - 16), water);
+        }
+    }
+
+    private void north() {
+        int x = canvas.getWidth() - 22;
+        pen.setColor(ink);
+        pen.setStroke(new BasicStroke(1.4f));
+        pen.draw(new Line2D.Double(x, 40, x, 16));
+        pen.draw(new Line2D.Double(x, 16, x - 4, 23));
+        pen.draw(new Line2D.Double(x, 16, x + 4, 23));
+        pen.setFont(Theme.bold(13));
+        centered(Messages.of("plan.north"), new Point2D.Double(x, 50), ink);
+    }
+
+    private void centered(String words, Point2D at, Color color) {
+        FontMetrics size = pen.getFontMetrics();
+        pen.setColor(color);
+        pen.drawString(
+                words, (float) (at.getX() - size.stringWidth(words) / 2.0), (float) (at.getY() + size.getAscent() / 2.0 - 1));
+    }
+}

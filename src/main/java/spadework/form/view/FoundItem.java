@@ -1,0 +1,104 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.form.view;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import spadework.draft.Assumption;
+import spadework.draft.Assumptions;
+import spadework.finding.Fault;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.form.kit.FaultWords;
+import spadework.form.kit.Messages;
+import spadework.form.session.JobSession;
+import spadework.office.Bid;
+import spadework.reason.Reason;
+
+/**
+ * Something found about a job, or wrong with it.
+ *
+ * @param grade fault, assumed, or the severity of a finding in small letters
+ * @param cause the place of the job that it comes from
+ * @param assumption what would be written there, where something is assumed
+ */
+public record FoundItem(Group group, String grade, String text, String cause, Optional<Assumption> assumption) {
+    /** Findings about what nobody has looked at yet. */
+    private static final Pattern AT_THE_HOUSE = Pattern.compile(
+            ".*-(unmeasured|unknown|unseen|confirm|typed)|soil-not-.*|.*-missing|private-lines|year-unknown");
+
+    /** Who has to do something about it. */
+    public enum Group {
+        FIX,
+        ASSUMED,
+        HOUSE,
+        CREW,
+        OFFICE;
+
+        String word() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+
+    /** All of a job, by who has to act and then gravest first. */
+    public static List<FoundItem> of(JobSession session) {
+        List<FoundItem> found = new ArrayList<>();
+        session.broken().ifPresent(thrown -> found.add(item(Group.FIX, "fault", Reason.of(thrown), "")));
+        Optional<Assumptions> assumed = session.assumed();
+        for (Fault fault : session.faults()) {
+            String place = fault.place().pointer();
+            if (assumed.flatMap(all -> all.at(place)).isEmpty()) {
+                found.add(item(Group.FIX, "fault", where(fault) + FaultWords.of(fault), place));
+            }
+        }
+        for (Assumption one : assumed.map(Assumptions::all).orElse(List.of())) {
+            String value = Messages.or("choice." + one.value(), one.value());
+            String text = one.kind() == Assumption.Kind.UNWRITTEN
+                    ? Messages.of("found.unwritten", PointerNames.named(one.place()))
+                    : Messages.of("found.assumed", PointerNames.named(one.place()), value);
+            found.add(new FoundItem(Group.ASSUMED, "assumed", text, one.place(), Optional.of(one)));
+        }
+        for (Finding finding : session.findings()) {
+            boolean answered = session.isAnswered(finding);
+            String grade = answered ? "answered" : finding.severity().name().toLowerCase(Locale.ROOT);
+            String text = session.office().what(finding) + " "
+                    + session.office().action(finding) + " [" + finding.citation() + "]";
+            found.add(item(
+                    group(finding, answered, session.bid()), grade, text, FindingPointers.of(finding, session.draft())));
+        }
+        found.sort(Comparator.comparing(FoundItem::group));
+        if (!session.findings().isEmpty()) {
+            found.add(item(Group.OFFICE, "deference", session.office().deference(), "/walls"));
+        }
+        return found;
+    }
+
+    private static FoundItem item(Group group, String grade, String text, String cause) {
+        return new FoundItem(group, grade, text, cause, Optional.empty());
+    }
+
+    private static Group group(Finding finding, boolean answered, Optional<Bid> bid) {
+        if (finding.severity() == Severity.STOP && !answered) {
+            return Group.FIX;
+        }
+        if (AT_THE_HOUSE.matcher(finding.id()).matches()) {
+            return Group.HOUSE;
+        }
+        return bid.filter(made -> made.isForCrew(finding)).isPresent() ? Group.CREW : Group.OFFICE;
+    }
+
+    /** The file, where it is not the job's own, and the name of the field. */
+    private static String where(Fault fault) {
+        String file = fault.place().file().replaceAll(".*[/\\\\]", "");
+        String pointer = fault.place().pointer();
+        String name = PointerNames.named(pointer);
+        return file.equals("job.json") ? name + ": " : Messages.of("found.file", file, name) + ": ";
+    }
+
+    boolean isGrave() {
+        return grade.equals("fault") || grade.equals("stop");
+    }
+}
