@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form;
 
+import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
@@ -25,6 +27,7 @@ import spadework.form.kit.Messages;
 import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
 import spadework.form.kit.WorkCounter;
+import spadework.form.library.JobList;
 import spadework.form.library.LibraryContext;
 import spadework.form.page.JobPage;
 import spadework.form.session.JobSession;
@@ -53,6 +56,16 @@ public final class Forms {
         Optional<Path> jobs();
 
         void keep(Path jobs);
+
+        /** Where a kind of window lay when it was closed last. */
+        default Optional<Rectangle> bounds(String window) {
+            return Optional.empty();
+        }
+
+        /** Remembers where a kind of window lies. */
+        default void keep(String window, Rectangle bounds) {
+            // Nothing to remember it in.
+        }
     }
 
     Forms(TemplateFolder templates, LocalDate today, Platform platform, Settings settings) {
@@ -71,7 +84,7 @@ public final class Forms {
      * @throws java.awt.HeadlessException if there is no screen
      */
     public static void open(TemplateFolder templates, LocalDate today) throws InterruptedException {
-        new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(Forms::begin);
+        new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(Forms::home);
     }
 
     /** The same with a job to open. */
@@ -80,6 +93,11 @@ public final class Forms {
     }
 
     private void open(Consumer<Forms> first) throws InterruptedException {
+        Thread.setDefaultUncaughtExceptionHandler(new CrashHandler(
+                files,
+                () -> settings.jobs().orElse(JobsFolder.usual()).resolve("reports"),
+                () -> jobs().forEach(JobWindow::keepAside),
+                words -> jobs().findFirst().ifPresentOrElse(window -> window.notice().say(words), () -> tell(words))));
         SwingUtilities.invokeLater(() -> {
             Theme.apply(false);
             first.accept(this);
@@ -92,7 +110,39 @@ public final class Forms {
         return opening.isIdle();
     }
 
-    /** Opens the first window; on the window's thread, as all that follows. */
+    /** Opens the list of jobs; where there is none yet, a new one; on the window's thread, as all that follows. */
+    void home() {
+        files.run(
+                () -> settings.jobs().filter(JobsFolder::isReady).isPresent()
+                        && JobsFolder.hasJobs(settings.jobs().get()),
+                any -> {
+                    if (any) {
+                        list();
+                    } else {
+                        begin();
+                    }
+                });
+    }
+
+    private void list() {
+        Path jobs = settings.jobs().orElseThrow();
+        HomeWindow[] home = new HomeWindow[1];
+        home[0] = new HomeWindow(
+                new JobList(jobs, today, job -> leave(home[0], () -> openJob(job))),
+                new WindowMenu.Jobs(
+                        () -> leave(home[0], this::newJob),
+                        () -> platform.open(home[0], jobs).ifPresent(job -> leave(home[0], () -> openJob(job))),
+                        () -> leave(home[0], this::sample)));
+        shown(home[0]);
+    }
+
+    /** Goes on from one window to another, which is open before the first is gone. */
+    private static void leave(JFrame home, Runnable on) {
+        on.run();
+        home.dispose();
+    }
+
+    /** Opens a new job, or the first page where nobody has said yet where jobs live. */
     void begin() {
         files.run(() -> settings.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {
             if (ready) {
@@ -243,6 +293,15 @@ public final class Forms {
                 .ifPresentOrElse(Window::toFront, () -> openJob(job));
     }
 
+    /** A screen may be gone since; a window that nobody can take hold of is put in the middle instead. */
+    private static boolean isOnScreen(Rectangle bounds) {
+        return Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
+                .map(screen -> screen.getDefaultConfiguration().getBounds())
+                .anyMatch(screen -> screen.contains(bounds.x + 40, bounds.y + 10)
+                        && bounds.width >= 400
+                        && bounds.height >= 300);
+    }
+
     private void endIfNothingIsOpen() {
         if (open == 0 && opening.isIdle()) {
             closed.countDown();
@@ -251,17 +310,20 @@ public final class Forms {
 
     private <W extends JFrame> W shown(W window) {
         open++;
+        String kind = window.getClass().getSimpleName();
         if (window instanceof JobWindow job) {
             around(job);
         }
         window.addWindowListener(new WindowAdapter() {
             @Override
             public void windowClosed(WindowEvent event) {
+                settings.keep(kind, window.getBounds());
                 open--;
                 endIfNothingIsOpen();
             }
         });
         window.setLocationRelativeTo((Window) null);
+        settings.bounds(kind).filter(Forms::isOnScreen).ifPresent(window::setBounds);
         window.setVisible(true);
         return window;
     }

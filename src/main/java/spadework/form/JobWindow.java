@@ -394,8 +394,21 @@ public final class JobWindow extends JFrame {
                     Path job = session.file().path();
                     stepRunner.work(
                             () -> PageView.of(session.office().handedOut(bid, paper, job)),
-                            view -> platform.print(view.sheets(), PaperNames.of(paper), view::close));
+                            view -> platform.print(view.sheets(), PaperNames.of(paper), came -> {
+                                view.close();
+                                printed(paper, came);
+                            }));
                 });
+    }
+
+    private void printed(JobPaper paper, Platform.Printed came) {
+        if (came instanceof Platform.Printed.Failed failed) {
+            notice.say(Messages.of("printed.failed", PaperNames.of(paper), FailureMessages.of(failed.why())));
+        } else if (came instanceof Platform.Printed.Done) {
+            handedOut = true;
+            showAnswer();
+            notice.say(Messages.of("printed.done", PaperNames.of(paper)));
+        }
     }
 
     private void savePaper(JobPaper paper) {
@@ -403,7 +416,8 @@ public final class JobWindow extends JFrame {
             Path job = session.file().path();
             platform.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
                     .ifPresent(target ->
-                            stepRunner.work(() -> session.office().save(bid, paper, job, target), this::tell));
+                            stepRunner.work(
+                                    () -> session.office().save(bid, paper, job, target), came -> tell(came, target)));
         });
     }
 
@@ -412,14 +426,40 @@ public final class JobWindow extends JFrame {
             Path job = session.file().path();
             platform.saveAs(this, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
                     .ifPresent(target ->
-                            stepRunner.work(() -> session.office().letter(bid, papers, job, target), this::tell));
+                            stepRunner.work(
+                                    () -> session.office().letter(bid, papers, job, target),
+                                    came -> tell(came, target)));
         });
     }
 
-    private void tell(Outcome outcome) {
-        handedOut |= OutcomeMessages.isDone(outcome);
+    /** Says what came of a file, and what can be done with it. */
+    private void tell(Outcome outcome, Path target) {
+        if (!OutcomeMessages.isDone(outcome)) {
+            notice.say(OutcomeMessages.of(outcome));
+            return;
+        }
+        handedOut = true;
         showAnswer();
-        notice.say(OutcomeMessages.of(outcome));
+        Path folder = target.toAbsolutePath().getParent();
+        notice.say(
+                OutcomeMessages.of(outcome),
+                new NoticeBar.Answer("file.open", () -> open(target)),
+                new NoticeBar.Answer("file.folder", () -> open(folder)),
+                new NoticeBar.Answer("notice.away", () -> {}));
+    }
+
+    private void open(Path file) {
+        stepRunner.work(
+                () -> {
+                    platform.open(file);
+                    return file;
+                },
+                opened -> {});
+    }
+
+    /** Keeps aside what is not saved, now. */
+    void keepAside() {
+        autoSave.keep();
     }
 
     /**

@@ -1,14 +1,17 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form;
 
+import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
+import java.util.stream.Stream;
 
 /** Keeps where jobs live among the user's own settings. */
 public final class UserSettings implements Forms.Settings {
     private static final String JOBS = "jobs";
+    private static final String BOUNDS = "bounds ";
 
     private final Preferences settings = Preferences.userRoot().node("spadework");
 
@@ -18,8 +21,28 @@ public final class UserSettings implements Forms.Settings {
     }
 
     @Override
+    public Optional<Rectangle> bounds(String window) {
+        String[] written = settings.get(BOUNDS + window, "").split(" ");
+        if (written.length != 4 || !String.join("", written).matches("[-\\d]{4,24}")) {
+            return Optional.empty();
+        }
+        int[] one = Stream.of(written).mapToInt(Integer::parseInt).toArray();
+        return Optional.of(new Rectangle(one[0], one[1], one[2], one[3]));
+    }
+
+    @Override
+    public void keep(String window, Rectangle bounds) {
+        settings.put(BOUNDS + window, bounds.x + " " + bounds.y + " " + bounds.width + " " + bounds.height);
+        flush();
+    }
+
+    @Override
     public void keep(Path jobs) {
         settings.put(JOBS, jobs.toAbsolutePath().toString());
+        flush();
+    }
+
+    private void flush() {
         try {
             settings.flush();
         } catch (BackingStoreException unwritable) {

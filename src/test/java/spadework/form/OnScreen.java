@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BooleanSupplier;
+import java.util.function.Consumer;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
@@ -68,7 +69,7 @@ public final class OnScreen implements AutoCloseable {
         }
 
         @Override
-        public void print(Pageable sheets, String title, Runnable done) {
+        public void print(Pageable sheets, String title, Consumer<Printed> told) {
             try {
                 BufferedImage paper = new BufferedImage(612, 792, BufferedImage.TYPE_INT_RGB);
                 Graphics2D pen = paper.createGraphics();
@@ -81,7 +82,7 @@ public final class OnScreen implements AutoCloseable {
             } catch (PrinterException refused) {
                 throw new IllegalStateException(refused);
             } finally {
-                done.run();
+                told.accept(new Printed.Done());
             }
         }
     }
@@ -194,6 +195,7 @@ public final class OnScreen implements AutoCloseable {
 
     private boolean isIdle() {
         return ask(() -> forms.isIdle()
+                && (!(window.target() instanceof HomeWindow home) || home.isIdle())
                 && (window.target() instanceof LibraryWindow library
                         ? library.isIdle()
                         : !(window.target() instanceof JobWindow job) || job.isIdle()));

@@ -2,12 +2,15 @@
 package spadework.form.kit;
 
 import java.awt.Component;
+import java.awt.Desktop;
 import java.awt.print.Pageable;
 import java.awt.print.PrinterException;
 import java.awt.print.PrinterJob;
 import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -50,25 +53,33 @@ public final class DesktopPlatform implements Platform {
     }
 
     @Override
-    public void print(Pageable pages, String title, Runnable done) {
+    public void open(Path file) throws IOException {
+        if (!Desktop.isDesktopSupported() || !Desktop.getDesktop().isSupported(Desktop.Action.OPEN)) {
+            throw new IOException(file + ": this machine opens no files from here");
+        }
+        Desktop.getDesktop().open(file.toFile());
+    }
+
+    @Override
+    public void print(Pageable pages, String title, Consumer<Printed> printed) {
         PrinterJob job = PrinterJob.getPrinterJob();
         job.setJobName(title);
         job.setPageable(pages);
         if (!job.printDialog()) {
-            done.run();
+            printed.accept(new Printed.Canceled());
             return;
         }
         Thread printing = new Thread(
                 () -> {
+                    Printed came;
                     try {
                         job.print();
-                    } catch (PrinterException refused) {
-                        SwingUtilities.invokeLater(() -> {
-                            throw new IllegalStateException(refused);
-                        });
-                    } finally {
-                        SwingUtilities.invokeLater(done);
+                        came = new Printed.Done();
+                    } catch (PrinterException | RuntimeException refused) {
+                        came = new Printed.Failed(refused);
                     }
+                    Printed told = came;
+                    SwingUtilities.invokeLater(() -> printed.accept(told));
                 },
                 "printing");
         printing.setDaemon(true);

@@ -3,8 +3,10 @@ package spadework.form.kit;
 
 import java.awt.Component;
 import java.awt.print.Pageable;
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /** What the window asks of the machine: where a file goes, and paper. */
 public interface Platform {
@@ -26,7 +28,24 @@ public interface Platform {
     /**
      * Asks which printer, and prints.
      *
-     * @param done called on the window's thread when the pages were handed over, or not needed any more
+     * @param printed told on the window's thread when the pages were handed over, or are not needed any more
      */
-    void print(Pageable pages, String title, Runnable done);
+    void print(Pageable pages, String title, Consumer<Printed> printed);
+
+    /** Opens a file with the program that the machine has for it. */
+    default void open(Path file) throws IOException {
+        throw new IOException(file + ": this machine opens no files");
+    }
+
+    /** What came of printing. */
+    sealed interface Printed {
+        /** The pages are with the printer. */
+        record Done() implements Printed {}
+
+        /** Somebody thought better of it. */
+        record Canceled() implements Printed {}
+
+        /** The printer would not. */
+        record Failed(Exception why) implements Printed {}
+    }
 }

@@ -35,7 +35,7 @@ public final class AutoSave {
     }
 
     /** Keeps aside what is not saved, now. */
-    void keep() {
+    public void keep() {
         pause.stop();
         if (!session.history().isSaved()) {
             JobFile file = session.file();

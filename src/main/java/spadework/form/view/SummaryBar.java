@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
+import spadework.form.kit.BusySign;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.Theme;
@@ -35,7 +36,7 @@ public final class SummaryBar extends JPanel {
      * @param cause goes to the cause of the gravest thing
      */
     public SummaryBar(JobSession session, Runnable working, Runnable cause) {
-        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170!][][grow,fill][]"));
+        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170!][][grow,fill][56!][]"));
         this.session = session;
         total.setName("total");
         total.putClientProperty("JButton.buttonType", "borderless");
@@ -51,6 +52,7 @@ public final class SummaryBar extends JPanel {
         add(change);
         add(margin, "hidemode 3");
         add(gravest, "wmin 100");
+        add(new BusySign(session.work()));
         add(saved);
         showAll();
     }

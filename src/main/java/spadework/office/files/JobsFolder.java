@@ -84,6 +84,13 @@ public final class JobsFolder {
         return files;
     }
 
+    /** Whether a job lies in the folder already. */
+    public static boolean hasJobs(Path jobs) throws IOException {
+        try (Stream<Path> folders = Files.list(jobs)) {
+            return folders.anyMatch(folder -> Files.isRegularFile(folder.resolve("job.json")));
+        }
+    }
+
     /**
      * A number that no job of the folder has: the year and the next of its jobs, as {@code 2026-014}.
      *

@@ -1,0 +1,59 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.form;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Frame;
+import java.awt.event.KeyEvent;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.stream.Stream;
+import javax.swing.JFrame;
+import javax.swing.JTable;
+import javax.swing.JTextField;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import spadework.draft.Draft;
+import spadework.office.files.JobsFolder;
+
+/** The first page of somebody who has jobs. */
+@WindowTest
+class HomeWindowTest {
+    @TempDir
+    Path folder;
+
+    @Test
+    void jobsAreFoundByWordsAndOpenedByEnter() throws IOException {
+        Path file = Copies.of("block-basement-to-swale", folder);
+        Path jobs = file.getParent().getParent();
+        JobsFolder.open(jobs, Files.readString(Path.of("sample-quotes", "company.json")));
+        try (OnScreen screen = new OnScreen()) {
+            screen.remembered().keep(jobs);
+            screen.open(() -> screen.forms().home());
+            screen.settle();
+            screen.picture("home");
+            JTable rows = screen.all(JTable.class, t -> "home.jobs".equals(t.getName()))
+                    .get(0);
+            assertThat(screen.ask(rows::getRowCount)).isEqualTo(1);
+            Hand hand = new Hand(screen, Draft.empty());
+            JTextField words = screen.all(JTextField.class, field -> "home words".equals(field.getName()))
+                    .get(0);
+            screen.waitFor("keyboard in the words", () -> screen.ask(words::isFocusOwner));
+            hand.type("nobody");
+            screen.settle();
+            assertThat(screen.ask(rows::getRowCount)).isZero();
+            hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_A);
+            hand.type("wrenf");
+            screen.settle();
+            assertThat(screen.ask(rows::getRowCount)).isEqualTo(1);
+            assertThat(screen.ask(() -> rows.getValueAt(0, 2).toString())).isEqualTo("not sent yet");
+            hand.key(KeyEvent.VK_ENTER);
+            screen.waitFor(
+                    "the job", () -> screen.ask(() -> Stream.of(Frame.getFrames())
+                            .anyMatch(one -> one instanceof JobWindow && one.isShowing())));
+            JFrame home = (JFrame) screen.window().target();
+            screen.waitFor("the list to go", () -> screen.ask(() -> !home.isShowing()));
+        }
+    }
+}
