@@ -40,7 +40,10 @@ public record BidRow(
                 open ? Optional.of(issued.plusDays(bid.job().validDays())) : Optional.empty(),
                 ChronoUnit.DAYS.between(issued, on),
                 bid.sum().total(),
-                Margin.of(bid.company().priceRules(), bid.sum().price(), bid.quote().lines()),
+                Margin.of(
+                        bid.company().priceRules(),
+                        bid.sum().price(),
+                        bid.quote().lines()),
                 bid.job().title(),
                 String.join(" and ", bid.job().customer().names()),
                 place);

@@ -97,7 +97,8 @@ public final class Forms {
                 files,
                 () -> settings.jobs().orElse(JobsFolder.usual()).resolve("reports"),
                 () -> jobs().forEach(JobWindow::keepAside),
-                words -> jobs().findFirst().ifPresentOrElse(window -> window.notice().say(words), () -> tell(words))));
+                words -> jobs().findFirst()
+                        .ifPresentOrElse(window -> window.notice().say(words), () -> tell(words))));
         SwingUtilities.invokeLater(() -> {
             Theme.apply(false);
             first.accept(this);
@@ -297,9 +298,8 @@ public final class Forms {
     private static boolean isOnScreen(Rectangle bounds) {
         return Stream.of(GraphicsEnvironment.getLocalGraphicsEnvironment().getScreenDevices())
                 .map(screen -> screen.getDefaultConfiguration().getBounds())
-                .anyMatch(screen -> screen.contains(bounds.x + 40, bounds.y + 10)
-                        && bounds.width >= 400
-                        && bounds.height >= 300);
+                .anyMatch(screen ->
+                        screen.contains(bounds.x + 40, bounds.y + 10) && bounds.width >= 400 && bounds.height >= 300);
     }
 
     private void endIfNothingIsOpen() {

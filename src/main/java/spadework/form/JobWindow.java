@@ -415,9 +415,8 @@ public final class JobWindow extends JFrame {
         session.bid().filter(bid -> session.isCurrent()).ifPresent(bid -> {
             Path job = session.file().path();
             platform.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
-                    .ifPresent(target ->
-                            stepRunner.work(
-                                    () -> session.office().save(bid, paper, job, target), came -> tell(came, target)));
+                    .ifPresent(target -> stepRunner.work(
+                            () -> session.office().save(bid, paper, job, target), came -> tell(came, target)));
         });
     }
 
@@ -425,10 +424,8 @@ public final class JobWindow extends JFrame {
         session.bid().filter(bid -> session.isCurrent()).ifPresent(bid -> {
             Path job = session.file().path();
             platform.saveAs(this, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
-                    .ifPresent(target ->
-                            stepRunner.work(
-                                    () -> session.office().letter(bid, papers, job, target),
-                                    came -> tell(came, target)));
+                    .ifPresent(target -> stepRunner.work(
+                            () -> session.office().letter(bid, papers, job, target), came -> tell(came, target)));
         });
     }
 

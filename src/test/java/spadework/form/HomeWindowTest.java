@@ -50,8 +50,9 @@ class HomeWindowTest {
             assertThat(screen.ask(() -> rows.getValueAt(0, 2).toString())).isEqualTo("not sent yet");
             hand.key(KeyEvent.VK_ENTER);
             screen.waitFor(
-                    "the job", () -> screen.ask(() -> Stream.of(Frame.getFrames())
-                            .anyMatch(one -> one instanceof JobWindow && one.isShowing())));
+                    "the job",
+                    () -> screen.ask(() ->
+                            Stream.of(Frame.getFrames()).anyMatch(one -> one instanceof JobWindow && one.isShowing())));
             JFrame home = (JFrame) screen.window().target();
             screen.waitFor("the list to go", () -> screen.ask(() -> !home.isShowing()));
         }

@@ -67,8 +67,8 @@ class PlanPageTest {
             double scale = Math.min(plan.getWidth() / (42 + 26.0), plan.getHeight() / (28 + 26.0));
             Point2D corner =
                     new Point2D.Double((plan.getWidth() - 42 * scale) / 2, (plan.getHeight() - 28 * scale) / 2);
-            return new Point((int) Math.round(corner.getX() + east * scale), (int)
-                    Math.round(corner.getY() + south * scale));
+            return new Point(
+                    (int) Math.round(corner.getX() + east * scale), (int) Math.round(corner.getY() + south * scale));
         });
     }
 

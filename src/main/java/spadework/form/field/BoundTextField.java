@@ -65,7 +65,8 @@ public final class BoundTextField implements BoundField {
             boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
             new PickList(text, () -> References.at(session, format), series);
         }
-        if (text instanceof JTextField day && spot.filter(s -> s.kind() == FieldKind.DATE).isPresent()) {
+        if (text instanceof JTextField day
+                && spot.filter(s -> s.kind() == FieldKind.DATE).isPresent()) {
             new CalendarPick(day, this::near);
         }
         TextChanges.in(text, this::type);

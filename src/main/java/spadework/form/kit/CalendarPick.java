@@ -167,9 +167,7 @@ public final class CalendarPick {
             DayOfWeek day = DayOfWeek.SUNDAY.plus(i);
             days.add(new JLabel(day.getDisplayName(TextStyle.NARROW, Locale.US), SwingConstants.CENTER));
         }
-        LocalDate first = YearMonth.from(at)
-                .atDay(1)
-                .with(TemporalAdjusters.previousOrSame(DayOfWeek.SUNDAY));
+        LocalDate first = YearMonth.from(at).atDay(1).with(TemporalAdjusters.previousOrSame(DayOfWeek.SUNDAY));
         for (int i = 0; i < WEEKS * DAYS; i++) {
             days.add(day(first.plusDays(i)));
         }

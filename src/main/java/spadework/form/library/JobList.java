@@ -53,7 +53,8 @@ public final class JobList {
                         ReadOnlyTable.Column.text("home.stands", 5, this::standing),
                         ReadOnlyTable.Column.figure(
                                 "home.price", 3, row -> row.total().text(), BidRow::total),
-                        ReadOnlyTable.Column.figure("home.on", 3, row -> row.issued().toString(), BidRow::issued),
+                        ReadOnlyTable.Column.figure(
+                                "home.on", 3, row -> row.issued().toString(), BidRow::issued),
                         ReadOnlyTable.Column.text("home.number", 2, BidRow::number)));
         rows.onOpened(row -> open.accept(Path.of(row.place())));
         words.setName("home words");
@@ -61,8 +62,7 @@ public final class JobList {
         words.getAccessibleContext().setAccessibleName(Messages.of("home.find"));
         TextChanges.in(words, pause::restart);
         KeyBindings.inside(words, "DOWN", () -> rows.table().requestFocusInWindow());
-        KeyBindings.inside(
-                words, "ENTER", () -> rows.chosen().ifPresent(row -> open.accept(Path.of(row.place()))));
+        KeyBindings.inside(words, "ENTER", () -> rows.chosen().ifPresent(row -> open.accept(Path.of(row.place()))));
         told.setName("home told");
     }
 
@@ -76,7 +76,8 @@ public final class JobList {
     }
 
     public JComponent panel() {
-        JPanel panel = new JPanel(new MigLayout("insets 8 16 16 16, gap 6, fill, wrap 1", "[grow,fill]", "[][grow,fill][]"));
+        JPanel panel =
+                new JPanel(new MigLayout("insets 8 16 16 16, gap 6, fill, wrap 1", "[grow,fill]", "[][grow,fill][]"));
         panel.add(words);
         panel.add(rows.pane(), "hmin 120, wmin 200");
         panel.add(told);
@@ -95,7 +96,9 @@ public final class JobList {
                 : List.of(words.getText().strip().split("\\s+"));
         told.setText(Messages.of("bids.looking", tree));
         tasks.latest(
-                "jobs", () -> BidsService.rows(tree, today, new BidsService.Wanted(Optional.empty(), sought)), found -> {
+                "jobs",
+                () -> BidsService.rows(tree, today, new BidsService.Wanted(Optional.empty(), sought)),
+                found -> {
                     rows.show(
                             found.rows().stream()
                                     .sorted(Comparator.comparing(BidRow::issued).reversed())

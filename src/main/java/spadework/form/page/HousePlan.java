@@ -52,7 +52,11 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
             Optional<Double> length = feet(draft, row + "/length");
             if (side >= 0 && length.isPresent()) {
                 walls.add(new Stretch(
-                        i, draft.shown(row + "/label"), side, feet(draft, row + "/from").orElse(0.0), length.get()));
+                        i,
+                        draft.shown(row + "/label"),
+                        side,
+                        feet(draft, row + "/from").orElse(0.0),
+                        length.get()));
             }
         }
         return new HousePlan(Math.max(1, eastWest), Math.max(1, northSouth), walls);
@@ -161,7 +165,8 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
         int side = side(along);
         double on = wrapped(along) - start(side);
         return walls.stream()
-                .filter(wall -> wall.side() == side && on >= wall.from() - 0.01 && on <= wall.from() + wall.length() + 0.01)
+                .filter(wall ->
+                        wall.side() == side && on >= wall.from() - 0.01 && on <= wall.from() + wall.length() + 0.01)
                 .findFirst();
     }
 
@@ -196,8 +201,8 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
 
     /** The draft with something beside the nearest wall, so far from it. */
     Draft beside(Draft draft, String kind, Spot point) {
-        Optional<Stretch> wall = walls.stream()
-                .min((one, other) -> Double.compare(distance(one, point), distance(other, point)));
+        Optional<Stretch> wall =
+                walls.stream().min((one, other) -> Double.compare(distance(one, point), distance(other, point)));
         if (wall.isEmpty()) {
             return draft;
         }

@@ -288,8 +288,7 @@ final class PlanCanvas extends JComponent {
     }
 
     private double scale() {
-        return Math.min(
-                getWidth() / (plan.eastWest() + 2 * ROOM), getHeight() / (plan.northSouth() + 2 * ROOM));
+        return Math.min(getWidth() / (plan.eastWest() + 2 * ROOM), getHeight() / (plan.northSouth() + 2 * ROOM));
     }
 
     private Point2D onScreen(Spot spot) {
@@ -361,11 +360,16 @@ final class PlanCanvas extends JComponent {
         public void mouseReleased(MouseEvent event) {
             Optional<Drag> done = drag;
             drag = Optional.empty();
-            boolean drawn = done.filter(one -> Math.abs(one.to() - one.from()) >= 1).isPresent();
+            boolean drawn =
+                    done.filter(one -> Math.abs(one.to() - one.from()) >= 1).isPresent();
             if (drawn && done.get().row() >= 0) {
                 Drag one = done.get();
                 session.edit(HousePlan.placed(
-                        session.draft(), one.row(), one.side(), Math.min(one.from(), one.to()), Math.abs(one.to() - one.from())));
+                        session.draft(),
+                        one.row(),
+                        one.side(),
+                        Math.min(one.from(), one.to()),
+                        Math.abs(one.to() - one.from())));
                 choose(one.row());
             } else if (drawn) {
                 dig(done.get().side(), done.get().from(), done.get().to());

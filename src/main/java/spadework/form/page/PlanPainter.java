@@ -123,8 +123,13 @@ final class PlanPainter {
         for (int i = 0; i < all && !plan.walls().isEmpty(); i++) {
             Stretch wall = plan.walls().get(i % plan.walls().size());
             int here = i / plan.walls().size();
-            Point2D at = canvas.point(
-                    plan.spot(wall.side(), wall.from() + wall.length() * (1 + 2 * here) / (2.0 * (all / plan.walls().size() + 1)), 0));
+            Point2D at = canvas.point(plan.spot(
+                    wall.side(),
+                    wall.from()
+                            + wall.length()
+                                    * (1 + 2 * here)
+                                    / (2.0 * (all / plan.walls().size() + 1)),
+                    0));
             pen.setColor(water);
             pen.fill(new Ellipse2D.Double(at.getX() - 5, at.getY() - 5, 10, 10));
         }
@@ -157,7 +162,10 @@ final class PlanPainter {
         }
         pen.setFont(UIManager.getFont("defaultFont"));
         centered(
-                Messages.of("plan.beside", Messages.or("choice." + kind, kind), Length.ofFeet(out).text()),
+                Messages.of(
+                        "plan.beside",
+                        Messages.or("choice." + kind, kind),
+                        Length.ofFeet(out).text()),
                 new Point2D.Double(at.getX(), at.getY() - 18),
                 faint);
     }
@@ -213,7 +221,7 @@ final class PlanPainter {
     private void centered(String words, Point2D at, Color color) {
         FontMetrics size = pen.getFontMetrics();
         pen.setColor(color);
-        pen.drawString(
-                words, (float) (at.getX() - size.stringWidth(words) / 2.0), (float) (at.getY() + size.getAscent() / 2.0 - 1));
+        pen.drawString(words, (float) (at.getX() - size.stringWidth(words) / 2.0), (float)
+                (at.getY() + size.getAscent() / 2.0 - 1));
     }
 }

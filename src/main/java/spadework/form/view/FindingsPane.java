@@ -128,8 +128,7 @@ public final class FindingsPane extends JPanel {
 
     private void allow() {
         go.setEnabled(chosen().isPresent());
-        so.setVisible(chosen()
-                .flatMap(FoundItem::assumption)
+        so.setVisible(chosen().flatMap(FoundItem::assumption)
                 .filter(one -> one.kind() != Assumption.Kind.UNWRITTEN)
                 .isPresent());
     }

@@ -67,7 +67,10 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
             String text = session.office().what(finding) + " "
                     + session.office().action(finding) + " [" + finding.citation() + "]";
             found.add(item(
-                    group(finding, answered, session.bid()), grade, text, FindingPointers.of(finding, session.draft())));
+                    group(finding, answered, session.bid()),
+                    grade,
+                    text,
+                    FindingPointers.of(finding, session.draft())));
         }
         found.sort(Comparator.comparing(FoundItem::group));
         if (!session.findings().isEmpty()) {

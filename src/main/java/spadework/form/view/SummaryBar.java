@@ -71,12 +71,13 @@ public final class SummaryBar extends JPanel {
 
     public void showAll() {
         margin.setVisible(marginShown);
-        margin.setText(marginShown
-                ? session.bid()
-                        .flatMap(Bid::margin)
-                        .map(share -> Messages.of("tally.margin", share))
-                        .orElse("")
-                : "");
+        margin.setText(
+                marginShown
+                        ? session.bid()
+                                .flatMap(Bid::margin)
+                                .map(share -> Messages.of("tally.margin", share))
+                                .orElse("")
+                        : "");
         total.setFont(Theme.bold(22));
         String amount = session.total().map(Dollars::text).orElse(Messages.of("totals.none"));
         boolean provisional = session.assumed().isPresent();
