@@ -5,6 +5,8 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.beans.PropertyChangeListener;
@@ -29,6 +31,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.form.kit.Platform;
+import spadework.form.kit.Theme;
 import spadework.form.library.LibraryContext;
 import spadework.form.library.LibraryTab;
 import spadework.form.library.LibraryWindow;
@@ -66,6 +69,9 @@ import spadework.pricebook.Section;
 
 /** The window of one job: the way on top, the page that is filled in, what comes of it beside, the summary below. */
 public final class JobWindow extends JFrame {
+    /** Pixels of the usual size that a page takes at least. */
+    private static final int LEAST_PAGE = 640;
+
     private final JobSession session;
     private final Platform platform;
     private final AutoSave autoSave;
@@ -173,9 +179,17 @@ public final class JobWindow extends JFrame {
         left.add(faultStrip, BorderLayout.SOUTH);
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener("focusOwner", focus);
         JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left, beside);
+        split.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                int wide = split.getWidth();
+                // The page comes first where there is not room for both.
+                int least = Math.min(wide, Theme.scaled(LEAST_PAGE));
+                split.setDividerLocation(Math.max(least, (int) (wide * 0.62)));
+            }
+        });
         split.setName("split");
         split.setResizeWeight(0.62);
-        split.setDividerLocation(836);
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName(Messages.of("split"));
         JPanel top = new JPanel(new BorderLayout());

@@ -53,6 +53,8 @@ public final class WindowMenu {
         show.addSeparator();
         show.add(item("light", "", () -> Theme.apply(false)));
         show.add(item("dark", "", () -> Theme.apply(true)));
+        show.add(item("larger", "ctrl EQUALS", () -> Theme.step(0.25f)));
+        show.add(item("smaller", "ctrl MINUS", () -> Theme.step(-0.25f)));
         JMenu library = menu("library");
         library.setMnemonic(Messages.of("menu.library").charAt(1));
         for (LibraryTab tab : LibraryTab.values()) {

@@ -20,7 +20,25 @@ public final class Theme {
     private static final Font REGULAR = read("SourceSans3_400Regular.ttf");
     private static final Font BOLD = read("SourceSans3_600SemiBold.ttf");
 
+    private static float larger = 1;
+
     private Theme() {}
+
+    /** How much larger than usual letters, fields, and buttons are; 1 as usual, at most 2. */
+    public static void size(float times, boolean dark) {
+        larger = Math.max(1, Math.min(2, times));
+        apply(dark);
+    }
+
+    /** A step larger or smaller, in the look that is on. */
+    public static void step(float by) {
+        size(larger + by, FlatLaf.isLafDark());
+    }
+
+    /** So many pixels of the usual size, at the size that is on. */
+    public static int scaled(int pixels) {
+        return Math.round(pixels * larger);
+    }
 
     /** Puts the look on. Windows that are open take it on with {@link FlatLaf#updateUI}. */
     public static void apply(boolean dark) {
@@ -37,14 +55,14 @@ public final class Theme {
         } else {
             FlatLightLaf.setup();
         }
-        UIManager.put("defaultFont", new FontUIResource(REGULAR.deriveFont(SIZE)));
-        UIManager.put("Spadework.fault", dark ? new Color(0xff8a80) : new Color(0xb3261e));
-        UIManager.put("Spadework.quiet", dark ? new Color(0xa9b0b6) : new Color(0x5c6166));
+        UIManager.put("defaultFont", new FontUIResource(REGULAR.deriveFont(SIZE * larger)));
+        UIManager.put("Spadework.fault", dark ? new Color(0xffa59e) : new Color(0xb3261e));
+        UIManager.put("Spadework.quiet", dark ? new Color(0xc0c6cb) : new Color(0x5c6166));
         UIManager.put("Label.disabledForeground", UIManager.get("Spadework.quiet"));
         UIManager.put("TextField.placeholderForeground", UIManager.get("Spadework.quiet"));
         UIManager.put("Spadework.missing", dark ? new Color(0xd9a441) : new Color(0x875a00));
-        UIManager.put("Spadework.soil", dark ? new Color(0x8a7a66) : new Color(0x8b7355));
-        UIManager.put("Spadework.water", dark ? new Color(0x5fa8b8) : new Color(0x1f6f80));
+        UIManager.put("Spadework.soil", dark ? new Color(0xa89880) : new Color(0x8b7355));
+        UIManager.put("Spadework.water", dark ? new Color(0x7cc0cf) : new Color(0x1f6f80));
         FlatLaf.updateUI();
     }
 
@@ -55,7 +73,7 @@ public final class Theme {
 
     /** The weight for key figures. */
     public static Font bold(float size) {
-        return BOLD.deriveFont(size);
+        return BOLD.deriveFont(size * larger);
     }
 
     private static Font read(String file) {

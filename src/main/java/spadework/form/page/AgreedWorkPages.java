@@ -2,10 +2,14 @@
 package spadework.form.page;
 
 import java.util.List;
+import javax.swing.JButton;
 import javax.swing.JComponent;
+import spadework.draft.AsBuilt;
 import spadework.form.field.BasePointer;
 import spadework.form.field.EmptyListCheckBox;
 import spadework.form.field.RowsTable;
+import spadework.form.kit.KeyBindings;
+import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 
 /** The pages beyond the papers: what the homeowner may choose, what was changed on the way, what was built. */
@@ -87,6 +91,12 @@ public final class AgreedWorkPages {
         page.group("received");
         page.table(BasePointer.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
         page.group("built");
+        JButton begin = new JButton(KeyBindings.action(
+                Messages.of("built.begin"),
+                () -> page.session().edit(AsBuilt.begun(page.session().draft()))));
+        begin.setName("built begin");
+        begin.setToolTipText(Messages.of("built.begin.help"));
+        page.put(begin, "span 5");
         page.field("/asBuilt/started", 3);
         page.field("/asBuilt/finished", 3);
         page.field("/asBuilt/stone", 2);

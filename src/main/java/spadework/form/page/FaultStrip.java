@@ -22,6 +22,7 @@ import spadework.form.kit.FaultWords;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.form.kit.Theme;
 import spadework.form.session.JobSession;
 
 /**
@@ -45,8 +46,16 @@ public final class FaultStrip extends JPanel {
         fixes.setOpaque(false);
         add(said, "wmin 100, growy");
         add(fixes);
-        setPreferredSize(new Dimension(100, HIGH));
-        setMinimumSize(new Dimension(100, HIGH));
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        return new Dimension(100, Theme.scaled(HIGH));
+    }
+
+    @Override
+    public Dimension getMinimumSize() {
+        return getPreferredSize();
     }
 
     @Override

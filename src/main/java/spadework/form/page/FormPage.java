@@ -11,6 +11,8 @@ import java.awt.event.FocusListener;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -33,11 +35,16 @@ import spadework.form.field.ReadOnlyField;
 import spadework.form.field.RowsTable;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.form.kit.Theme;
 import spadework.form.session.JobSession;
 
 /** One page of the way through the form: groups of fields and tables, bound to the draft. */
 public class FormPage extends JPanel implements Scrollable {
     private static final int COLUMNS = 12;
+    /** Pixels of the usual size below which a page sets its fields in half as many columns. */
+    private static final int NARROW = 700;
+
+    private static final Pattern SPAN = Pattern.compile("span (\\d+)");
 
     private final JobSession session;
     private final List<BoundField> entries = new ArrayList<>();
@@ -53,7 +60,12 @@ public class FormPage extends JPanel implements Scrollable {
             }
         }
     };
+    private final List<Placed> placed = new ArrayList<>();
     private JPanel group = this;
+    private boolean narrow;
+
+    /** Something on the page, and the room it takes where there is enough. */
+    private record Placed(MigLayout layout, JComponent component, String how) {}
 
     public FormPage(JobSession session, String name) {
         super(new MigLayout("insets 12 16 16 16, gap 8 10, fillx, wrap 1, hidemode 3", "[grow,fill]"));
@@ -142,8 +154,28 @@ public class FormPage extends JPanel implements Scrollable {
 
     /** Something of the page's own. */
     final void put(JComponent component, String how) {
-        group.add(component, how);
+        placed.add(new Placed((MigLayout) group.getLayout(), component, how));
+        group.add(component, how(how));
         follow(component);
+    }
+
+    /** Where there is little room each field takes twice as many columns. */
+    private String how(String wide) {
+        Matcher span = SPAN.matcher(wide);
+        return narrow && span.find()
+                ? span.replaceFirst("span " + Math.min(COLUMNS, 2 * Integer.parseInt(span.group(1))))
+                : wide;
+    }
+
+    @Override
+    public void doLayout() {
+        boolean now = getWidth() < Theme.scaled(NARROW);
+        if (now != narrow) {
+            narrow = now;
+            placed.forEach(one -> one.layout().setComponentConstraints(one.component(), how(one.how())));
+            SwingUtilities.invokeLater(this::revalidate);
+        }
+        super.doLayout();
     }
 
     public final List<BoundField> entries() {

@@ -228,7 +228,7 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
 
     /** A distance that was pointed at is good to a foot. */
     private static String whole(double feet) {
-        return Length.ofFeet(Math.max(1, Math.round(feet))).text();
+        return Length.ofFeet(Math.max(1, Math.rint(feet))).text();
     }
 
     /** Feet of what somebody typed, as 26 or 26'6. */

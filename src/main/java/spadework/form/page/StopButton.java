@@ -50,7 +50,7 @@ final class StopButton extends JToggleButton {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(150, HIGH);
+        return new Dimension(Theme.scaled(150), Theme.scaled(HIGH));
     }
 
     @Override
@@ -69,12 +69,13 @@ final class StopButton extends JToggleButton {
         pen.drawLine(index == 0 ? middle : 0, level(index - 0.5, last), middle, level(index, last));
         pen.drawLine(middle, level(index, last), index == last ? middle : getWidth(), level(index + 0.5, last));
         int y = level(index, last);
+        int round = Theme.scaled(ROUND);
         boolean full = isSelected() || done;
         pen.setColor(full ? water : desk);
-        pen.fillOval(middle - ROUND, y - ROUND, 2 * ROUND, 2 * ROUND);
+        pen.fillOval(middle - round, y - round, 2 * round, 2 * round);
         pen.setStroke(new BasicStroke(1.5f));
         pen.setColor(full ? water : ink);
-        pen.drawOval(middle - ROUND, y - ROUND, 2 * ROUND, 2 * ROUND);
+        pen.drawOval(middle - round, y - round, 2 * round, 2 * round);
         pen.setColor(full ? desk : ink);
         if (done) {
             tick(pen, middle, y);
@@ -83,17 +84,17 @@ final class StopButton extends JToggleButton {
             centered(pen, Integer.toString(index + 1), middle, y + 5);
         }
         Font font = UIManager.getFont("defaultFont");
-        pen.setFont(isSelected() ? Theme.bold(font.getSize2D() + 1) : font);
+        pen.setFont(isSelected() ? Theme.bold(15) : font);
         pen.setColor(ink);
-        centered(pen, stop.title(), middle, HIGH - 6);
+        centered(pen, stop.title(), middle, getHeight() - Theme.scaled(6));
         if (faults > 0) {
             pen.setFont(Theme.bold(12));
             pen.setColor(UIManager.getColor("Spadework.missing"));
-            pen.drawString(Messages.of("way.count", faults), middle + ROUND + 5, y - 2);
+            pen.drawString(Messages.of("way.count", faults), middle + round + 5, y - 2);
         }
         if (isFocusOwner()) {
             pen.setColor(water);
-            pen.drawRoundRect(1, 1, getWidth() - 3, HIGH - 3, 6, 6);
+            pen.drawRoundRect(1, 1, getWidth() - 3, getHeight() - 3, 6, 6);
         }
         pen.dispose();
     }
@@ -109,7 +110,7 @@ final class StopButton extends JToggleButton {
 
     /** The line falls a little from the first stop to the last. */
     private static int level(double place, int last) {
-        return 14 + (int) Math.round(FALL * Math.max(0, Math.min(last, place)) / last);
+        return Theme.scaled(14) + (int) Math.round(Theme.scaled(FALL) * Math.max(0, Math.min(last, place)) / last);
     }
 
     private static void centered(Graphics2D pen, String text, int x, int y) {

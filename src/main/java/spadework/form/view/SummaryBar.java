@@ -36,7 +36,7 @@ public final class SummaryBar extends JPanel {
      * @param cause goes to the cause of the gravest thing
      */
     public SummaryBar(JobSession session, Runnable working, Runnable cause) {
-        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170!][][grow,fill][56!][]"));
+        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170:pref:][][grow,fill][56!][]"));
         this.session = session;
         total.setName("total");
         total.putClientProperty("JButton.buttonType", "borderless");
