@@ -13,7 +13,7 @@ import spadework.form.field.BasePointer;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 
-/** The house drawn: what is dragged or typed on the plan stands in the lists of the job, and what stands there is drawn. */
+/** The house drawn: what is dragged or typed on the plan stands in the lists of the job, and the other way round. */
 public final class PlanPage extends FormPage {
     private final PlanCanvas canvas;
     private final Map<PlanTool, JToggleButton> tools = new EnumMap<>(PlanTool.class);

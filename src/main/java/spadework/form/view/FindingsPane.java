@@ -73,11 +73,11 @@ public final class FindingsPane extends JPanel {
         KeyBindings.inside(list, "ENTER", this::go);
         JPanel bar = new JPanel(new MigLayout("insets 6 8 6 8, gap 4, wrap 3", "[grow,fill,sg]".repeat(3)));
         ButtonGroup group = new ButtonGroup();
-        everything = filter("all", Optional.empty());
+        everything = filter("all", () -> only = Optional.empty());
         group.add(everything);
         bar.add(everything);
         for (Group one : Group.values()) {
-            JToggleButton button = filter(one.word(), Optional.of(one));
+            JToggleButton button = filter(one.word(), () -> only = Optional.of(one));
             filters.put(one, button);
             group.add(button);
             bar.add(button);
@@ -97,11 +97,11 @@ public final class FindingsPane extends JPanel {
         allow();
     }
 
-    private JToggleButton filter(String word, Optional<Group> group) {
+    private JToggleButton filter(String word, Runnable choose) {
         JToggleButton button = new JToggleButton(Messages.of("found.count." + word, 0));
         button.setName("found " + word);
         button.addActionListener(event -> {
-            only = group;
+            choose.run();
             showAnswer();
         });
         return button;

@@ -15,7 +15,6 @@ import spadework.finding.Severity;
 import spadework.form.kit.FaultWords;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
-import spadework.office.Bid;
 import spadework.reason.Reason;
 
 /**
@@ -67,7 +66,7 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
             String text = session.office().what(finding) + " "
                     + session.office().action(finding) + " [" + finding.citation() + "]";
             found.add(item(
-                    group(finding, answered, session.bid()),
+                    group(finding, session),
                     grade,
                     text,
                     FindingPointers.of(finding, session.draft())));
@@ -83,14 +82,14 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
         return new FoundItem(group, grade, text, cause, Optional.empty());
     }
 
-    private static Group group(Finding finding, boolean answered, Optional<Bid> bid) {
-        if (finding.severity() == Severity.STOP && !answered) {
+    private static Group group(Finding finding, JobSession session) {
+        if (finding.severity() == Severity.STOP && !session.isAnswered(finding)) {
             return Group.FIX;
         }
         if (AT_THE_HOUSE.matcher(finding.id()).matches()) {
             return Group.HOUSE;
         }
-        return bid.filter(made -> made.isForCrew(finding)).isPresent() ? Group.CREW : Group.OFFICE;
+        return session.bid().filter(made -> made.isForCrew(finding)).isPresent() ? Group.CREW : Group.OFFICE;
     }
 
     /** The file, where it is not the job's own, and the name of the field. */
