@@ -65,11 +65,7 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
             String grade = answered ? "answered" : finding.severity().name().toLowerCase(Locale.ROOT);
             String text = session.office().what(finding) + " "
                     + session.office().action(finding) + " [" + finding.citation() + "]";
-            found.add(item(
-                    group(finding, session),
-                    grade,
-                    text,
-                    FindingPointers.of(finding, session.draft())));
+            found.add(item(group(finding, session), grade, text, FindingPointers.of(finding, session.draft())));
         }
         found.sort(Comparator.comparing(FoundItem::group));
         if (!session.findings().isEmpty()) {
