@@ -134,6 +134,7 @@ public final class Bidding {
             found.addAll(source.record().differences(this.understood.job()));
             paid.open().ifPresent(found::add);
             found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
+            found.addAll(Letters.of(job, understood.company()));
             found.addAll(ProposalChecks.of(job, understood.company()));
             found.addAll(warranty.findings(job, understood.company()));
             found.addAll(ScheduleChecks.of(

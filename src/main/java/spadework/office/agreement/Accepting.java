@@ -95,6 +95,12 @@ public final class Accepting {
                     + " back from a copy, or issue the proposal again.");
             return new Outcome.Refused(reasons);
         }
+        if (!records.isSourceAsRegistered(records.proposal().get())) {
+            reasons.add("The source of " + records.proposal().get().number().orElseThrow()
+                    + " in the folder \"kept\" holds other bytes than the register names. Bring it back from a copy,"
+                    + " or issue the proposal again.");
+            return new Outcome.Refused(reasons);
+        }
         try (IssuedProposal issued = last.get()) {
             return accept(records, issued, asked, reasons);
         }
@@ -149,6 +155,9 @@ public final class Accepting {
 
     /** The step was taken before; with the same facts it stands, or is finished where the program died on the way. */
     private static Outcome repeated(JobRecords records, Yes asked) throws IOException {
+        if (!records.stopped().isEmpty()) {
+            return new Outcome.Refused(records.stopped());
+        }
         Entry contract = records.contract().orElseThrow();
         Optional<JobText> signed = InterruptedStep.kept(records, contract);
         if (signed.isPresent()) {

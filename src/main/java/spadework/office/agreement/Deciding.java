@@ -19,6 +19,7 @@ import spadework.intake.Intake;
 import spadework.job.Accepted;
 import spadework.job.Change;
 import spadework.job.ChangeState;
+import spadework.job.Decision;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
@@ -88,6 +89,9 @@ public final class Deciding {
                 asked);
         reasons.addAll(records.stopped());
         if (accepted) {
+            reasons.addAll(order(changes, number, yes));
+        }
+        if (accepted) {
             reasons.addAll(gathered.reasons(yes, ""));
         }
         if (!reasons.isEmpty()) {
@@ -127,6 +131,27 @@ public final class Deciding {
         return refusal.isPresent()
                 ? refusal.get()
                 : InterruptedStep.written(records, entry, asked.text(), places, asked.file());
+    }
+
+    /**
+     * A change order says what the contract comes to with it and when the work ends, counted from the ones before it.
+     * So they are signed in the order of their numbers, and of their days.
+     */
+    private static List<String> order(List<PricedChange> changes, int number, SignatureInput yes) {
+        List<String> reasons = new ArrayList<>();
+        for (PricedChange priced : changes) {
+            Change before = priced.change();
+            Optional<LocalDate> day = before.decision().map(Decision::on);
+            if (before.number() < number && before.state() == ChangeState.PENDING) {
+                reasons.add("Change order " + before.number() + " is still open, and what change order " + number
+                        + " says of the price and the last day is counted from it. Accept or decline "
+                        + before.number() + " first; one that is declined can come again under a new number.");
+            } else if (before.number() < number && day.isPresent() && yes.on().isBefore(day.get())) {
+                reasons.add("Change order " + before.number() + " was signed on " + day.get() + ", after " + yes.on()
+                        + ", and change order " + number + " is counted from it: correct the day.");
+            }
+        }
+        return reasons;
     }
 
     /** What the state of a change order has against its being decided now. */

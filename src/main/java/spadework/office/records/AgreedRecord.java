@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office.records;
 
+import java.io.IOException;
+import spadework.register.Entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -26,8 +28,22 @@ public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
         findings = List.copyOf(findings);
     }
 
-    public static AgreedRecord of(JobRecords records, List<Finding> findings) {
+    /**
+     * The record of a job.
+     *
+     * @throws IOException if the kept source cannot be read
+     */
+    public static AgreedRecord of(JobRecords records, List<Finding> findings) throws IOException {
         List<Finding> all = new ArrayList<>(findings);
+        Optional<Entry> contract = records.contract();
+        if (contract.isPresent() && !records.isSourceAsRegistered(contract.get())) {
+            all.add(new Finding(
+                    "contract-source-altered",
+                    Severity.STOP,
+                    "",
+                    Map.of("contract", contract.get().number().orElseThrow().text()),
+                    SOURCE));
+        }
         records.canceled()
                 .ifPresent(entry -> all.add(new Finding(
                         "contract-canceled",

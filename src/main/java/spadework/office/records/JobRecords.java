@@ -165,6 +165,15 @@ public final class JobRecords {
         return file(entry, SOURCE);
     }
 
+    /** Whether the source that lies there is the one that the entry names; true where it kept none, or it is gone. */
+    public boolean isSourceAsRegistered(Entry entry) throws IOException {
+        Optional<byte[]> archive = archive(entry);
+        return archive.isEmpty()
+                || entry.files().stream()
+                        .filter(file -> file.name().endsWith(SOURCE))
+                        .allMatch(file -> file.holds(archive.get()));
+    }
+
     /** The same, with only what prices are made from. */
     public Optional<JobSource> pricesOf(Entry entry) throws IOException {
         Optional<Path> archive = path(entry, SOURCE);

@@ -21,6 +21,7 @@ public final class ContractNotices {
             "license-elsewhere",
             "payment-value-unsaid",
             "disaster-unsaid",
+            "letters-unprintable",
             "copy-day-unknown");
     private static final String CONTENT = "content-";
 

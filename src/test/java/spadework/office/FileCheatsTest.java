@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.util.List;
+import java.util.concurrent.Callable;
+import java.util.Optional;
+import java.util.stream.Stream;
+import spadework.office.CheatStages.Stage;
+import spadework.office.agreement.ConsentInput;
+import spadework.office.agreement.SignatureInput;
+import java.io.ByteArrayOutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import java.io.IOException;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.TextNode;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import spadework.office.agreement.Issuing;
+import spadework.press.PageText;
+import spadework.register.Register;
+import spadework.register.RegisterBroken;
+import spadework.finding.Fault;
+
+/** Ways to bend the files of a job: taken away, swapped, rewritten, without room. */
+class FileCheatsTest extends CheatCase {
+    static Stream<Cheat> cheats() {
+        return Stream.of(
+                new Cheat(
+                        "the kept source of a proposal swapped before the yes",
+                        Stage.ISSUED,
+                        site -> {
+                            swap(site, "kept/2026-014-P1-source.zip", "\"length\" : \"42 ft\"", "\"length\" : \"12 ft\"");
+                            site.edit(job -> at(job, "/walls/0").put("length", "12 ft"));
+                            return told(accept(site, Jobsite.yes(), "OP1"));
+                        },
+                        "The source of 2026-014-P1 in the folder \"kept\" holds other bytes than the register names"),
+                new Cheat(
+                        "the kept source of a contract swapped with the job file",
+                        Stage.CHANGED,
+                        site -> {
+                            swap(site, "kept/2026-014-A1-source.zip", "\"length\" : \"42 ft\"", "\"length\" : \"12 ft\"");
+                            site.edit(job -> at(job, "/walls/0").put("length", "12 ft"));
+                            return kept(site) + told(decide(site, 2, true, Jobsite.on("2026-09-13")));
+                        },
+                        "contract-source-altered: The kept source of the contract 2026-014-A1 holds other bytes"),
+                new Cheat(
+                        "the last line of the register taken out",
+                        Stage.CHANGED,
+                        site -> {
+                            cut(site);
+                            site.edit(job -> ((ArrayNode) job.at("/changes")).remove(0));
+                            return broken(() -> told(decide(site, 2, true, Jobsite.on("2026-09-13"))));
+                        },
+                        "Nothing was registered: the register was changed."),
+                new Cheat(
+                        "a signed paper that is not there",
+                        Stage.ISSUED,
+                        site -> told(accept(
+                                site,
+                                new SignatureInput(
+                                        Jobsite.SIGNED,
+                                        List.of(IDA, TOBIAS),
+                                        Optional.of("lost.pdf"),
+                                        Optional.empty(),
+                                        ConsentInput.NONE))),
+                        "lost.pdf; put the signed paper into the job's folder"),
+                new Cheat(
+                        "the source of the proposal is taken away",
+                        Stage.ISSUED,
+                        site -> {
+                            Files.delete(site.folder().resolve("kept/2026-014-P1-source.zip"));
+                            return told(accept(site, Jobsite.yes()));
+                        },
+                        "The source of 2026-014-P1 is not in the folder \"kept\" any more"));
+    }
+
+    /** The letters of another script stand on paper as codes, so nobody signs that paper. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({
+        "Łukasz Đorđević-Šimůnek, false",
+        "Zoë Strauß-Ñandú y Ångström, false",
+        "Maximiliana Featherstonehaugh-Cholmondeley of Wolfenbüttel-X, false",
+        "李小龍, true",
+        "אבי Cohen, true",
+        "Ann\u202Eabc, true"
+    })
+    void nameThatTheTypeCannotPrintKeepsTheContractADraft(String name, boolean draft) throws IOException {
+        Jobsite site = CheatStages.at(Stage.DRAFT).copy(root.resolve("here"));
+        site.edit(job -> ((ArrayNode) job.at("/customer/names")).set(1, TextNode.valueOf(name)));
+        done(new Issuing(OFFICE, TODAY).issue(site.folder()));
+        Outcome yes = accept(site, Jobsite.by("2026-08-20", IDA, name), "OP1");
+        assertThat(told(yes).contains("letters-unprintable")).isEqualTo(draft);
+        if (!draft) {
+            done(yes);
+            byte[] contract = Files.readAllBytes(site.folder().resolve("for-the-homeowner/2026-014-A1-contract.pdf"));
+            assertThat(PageText.all(contract).replaceAll("-\\s+", "-").replaceAll("\\s+", " "))
+                    .contains("Buyer: " + name);
+        }
+    }
+
+    private static void swap(Jobsite site, String archive, String what, String with) throws IOException {
+        Path file = site.folder().resolve(archive);
+        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
+        try (ZipInputStream in = new ZipInputStream(Files.newInputStream(file));
+                ZipOutputStream out = new ZipOutputStream(bytes)) {
+            for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+                String text = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
+                out.putNextEntry(new ZipEntry(entry.getName()));
+                out.write((entry.getName().endsWith("job.json") ? text.replace(what, with) : text)
+                        .getBytes(StandardCharsets.ISO_8859_1));
+                out.closeEntry();
+            }
+        }
+        assertThat(bytes.toByteArray()).isNotEqualTo(Files.readAllBytes(file));
+        Files.write(file, bytes.toByteArray());
+    }
+
+    /** A register that was changed is told as such, whatever the step. */
+    private static String broken(Callable<String> step) throws IOException {
+        try {
+            return step.call();
+        } catch (RegisterBroken told) {
+            return told.getMessage();
+        } catch (IOException unreadable) {
+            throw unreadable;
+        } catch (Exception other) {
+            throw new IllegalStateException(other);
+        }
+    }
+
+    private static void cut(Jobsite site) throws IOException {
+        Path register = site.folder().resolve("register.jsonl");
+        List<String> lines = Files.readAllLines(register);
+        Files.write(register, lines.subList(0, lines.size() - 1));
+    }
+
+    /** Here it is the record itself that was spoiled, and the check of the register says so. */
+    @Override
+    void leavesTheRecordSound(Jobsite site) throws IOException {
+        assertThat(Register.of(site.folder()).check().faults())
+                .extracting(Fault::found)
+                .allMatch(found -> found.equals("no such file")
+                        || found.startsWith("other bytes")
+                        || found.matches("\"5 [0-9a-f]{64}\""));
+    }
+}
