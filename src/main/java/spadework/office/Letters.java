@@ -41,7 +41,7 @@ final class Letters {
                 .collect(Collectors.joining(", "));
         return letters.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Finding(
-                        "letters-unprintable", Severity.MUST, text, Map.of("letters", letters), PRACTICE));
+                : Optional.of(
+                        new Finding("letters-unprintable", Severity.MUST, text, Map.of("letters", letters), PRACTICE));
     }
 }

@@ -98,8 +98,7 @@ abstract class CheatCase {
                 .close(site.folder(), new Closing.Asked(LocalDate.parse(on), completed, waived));
     }
 
-    static Outcome cancel(Jobsite site, String received, Optional<String> sent, String... by)
-            throws IOException {
+    static Outcome cancel(Jobsite site, String received, Optional<String> sent, String... by) throws IOException {
         return new Canceling(OFFICE, TODAY)
                 .cancel(
                         site.folder(),

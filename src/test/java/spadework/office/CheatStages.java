@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office;
 
-import java.io.IOException;
-import java.util.stream.Stream;
-import java.util.Comparator;
 import java.io.File;
+import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spadework.money.Dollars;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;

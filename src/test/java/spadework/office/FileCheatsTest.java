@@ -3,30 +3,30 @@ package spadework.office;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.nio.file.Files;
-import java.util.List;
-import java.util.concurrent.Callable;
-import java.util.Optional;
-import java.util.stream.Stream;
-import spadework.office.CheatStages.Stage;
-import spadework.office.agreement.ConsentInput;
-import spadework.office.agreement.SignatureInput;
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.ByteArrayOutputStream;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
-import com.fasterxml.jackson.databind.node.ArrayNode;
-import com.fasterxml.jackson.databind.node.TextNode;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.finding.Fault;
+import spadework.office.CheatStages.Stage;
+import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.Issuing;
+import spadework.office.agreement.SignatureInput;
 import spadework.press.PageText;
 import spadework.register.Register;
 import spadework.register.RegisterBroken;
-import spadework.finding.Fault;
 
 /** Ways to bend the files of a job: taken away, swapped, rewritten, without room. */
 class FileCheatsTest extends CheatCase {
@@ -36,7 +36,11 @@ class FileCheatsTest extends CheatCase {
                         "the kept source of a proposal swapped before the yes",
                         Stage.ISSUED,
                         site -> {
-                            swap(site, "kept/2026-014-P1-source.zip", "\"length\" : \"42 ft\"", "\"length\" : \"12 ft\"");
+                            swap(
+                                    site,
+                                    "kept/2026-014-P1-source.zip",
+                                    "\"length\" : \"42 ft\"",
+                                    "\"length\" : \"12 ft\"");
                             site.edit(job -> at(job, "/walls/0").put("length", "12 ft"));
                             return told(accept(site, Jobsite.yes(), "OP1"));
                         },
@@ -45,7 +49,11 @@ class FileCheatsTest extends CheatCase {
                         "the kept source of a contract swapped with the job file",
                         Stage.CHANGED,
                         site -> {
-                            swap(site, "kept/2026-014-A1-source.zip", "\"length\" : \"42 ft\"", "\"length\" : \"12 ft\"");
+                            swap(
+                                    site,
+                                    "kept/2026-014-A1-source.zip",
+                                    "\"length\" : \"42 ft\"",
+                                    "\"length\" : \"12 ft\"");
                             site.edit(job -> at(job, "/walls/0").put("length", "12 ft"));
                             return kept(site) + told(decide(site, 2, true, Jobsite.on("2026-09-13")));
                         },

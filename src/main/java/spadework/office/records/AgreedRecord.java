@@ -2,7 +2,6 @@
 package spadework.office.records;
 
 import java.io.IOException;
-import spadework.register.Entry;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +14,7 @@ import spadework.job.Change;
 import spadework.job.Decision;
 import spadework.job.Job;
 import spadework.money.Dollars;
+import spadework.register.Entry;
 
 /**
  * What the records of a job say of it: the prices that are sealed there, and what the job file has otherwise.

@@ -58,8 +58,7 @@ class FourteenStatesTest {
     void contractReadsAsTheLawOfTheStateAsks(
             String state, String ordinal, String lastDay, String notices, String unread) throws IOException {
         Path job = ContractJobs.in(folder, state);
-        StateRules rules =
-                ContractJobs.bid(job).contracted().law().state().orElseThrow();
+        StateRules rules = ContractJobs.bid(job).contracted().law().state().orElseThrow();
         List<String> expected = Optional.ofNullable(notices)
                 .map(names -> Arrays.asList(names.split("; ")))
                 .orElse(List.of());
@@ -71,18 +70,20 @@ class FourteenStatesTest {
         assertThat(rules.facts().containsValue("M") || !rules.fromMemory().isEmpty())
                 .as("something rests on memory")
                 .isEqualTo(unread != null);
-        assertThat(unread == null || rules.facts().get(unread).equals("M")).as(unread).isTrue();
+        assertThat(unread == null || rules.facts().get(unread).equals("M"))
+                .as(unread)
+                .isTrue();
 
         Map<String, String> before = papers(job, "before", EnumSet.of(PaperKind.CONTRACT));
         String draft = before.get("contract");
         assertThat(draft).contains("Draft, not for signature", "What is wanting before anybody signs");
-        expected.forEach(
-                name -> assertThat(draft).contains(state + " wants a notice in the contract, " + name));
+        expected.forEach(name -> assertThat(draft).contains(state + " wants a notice in the contract, " + name));
         assertThat(draft.contains("What is known of the law of " + state + " rests in part on memory"))
                 .isEqualTo(unread != null);
 
         words(rules);
-        Map<String, String> after = papers(job, "after", EnumSet.of(PaperKind.CONTRACT, PaperKind.PROPOSAL, PaperKind.WARRANTY));
+        Map<String, String> after =
+                papers(job, "after", EnumSet.of(PaperKind.CONTRACT, PaperKind.PROPOSAL, PaperKind.WARRANTY));
         String contract = after.get("contract");
         assertThat(contract)
                 .contains("prior to midnight of the " + ordinal + " business day after the date of this transaction")
@@ -90,7 +91,9 @@ class FourteenStatesTest {
                 .contains("NOT LATER THAN MIDNIGHT OF " + lastDay)
                 .doesNotContain("Draft", "its wording is to be added", "not verified", "from memory");
         expected.forEach(name -> assertThat(contract).contains("Words of counsel: " + name + "."));
-        assertThat(count(contract, "I HEREBY CANCEL THIS TRANSACTION")).as("two for each buyer").isEqualTo(4);
+        assertThat(count(contract, "I HEREBY CANCEL THIS TRANSACTION"))
+                .as("two for each buyer")
+                .isEqualTo(4);
         agree(after);
     }
 
@@ -122,8 +125,7 @@ class FourteenStatesTest {
     }
 
     private static Map<String, String> papers(Path job, String out, EnumSet<PaperKind> kinds) throws IOException {
-        Outcome outcome = Samples.office()
-                .documents(job, job.resolve(out), kinds);
+        Outcome outcome = Samples.office().documents(job, job.resolve(out), kinds);
         Map<String, String> texts = new TreeMap<>();
         for (Path file : ((Outcome.Printed) outcome).files()) {
             String name = file.getFileName().toString();
