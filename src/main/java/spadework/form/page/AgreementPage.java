@@ -25,6 +25,7 @@ import spadework.form.session.StepRunner;
 import spadework.office.Office;
 import spadework.office.aftercare.WarrantyService;
 import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Canceling;
 import spadework.office.agreement.Closing;
 import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
@@ -51,6 +52,7 @@ public final class AgreementPage extends FormPage {
     private final JTextArea after = told("after");
     private final SignatureFields accepting = new SignatureFields("accept");
     private final SignatureFields deciding = new SignatureFields("change");
+    private final SignatureFields canceling = new SignatureFields("cancel");
     private final SignatureFields closing = new SignatureFields("close");
     private final JButton show;
     private final JButton card;
@@ -80,6 +82,13 @@ public final class AgreementPage extends FormPage {
         }
         AgreedWorkPages.furtherSignatures(this, BasePointer.JOB.inside("/accepted"));
         shown(BasePointer.JOB.inside("/accepted"), "/templates", 3);
+        step(Step.CANCEL);
+        canceling.field(this, "received", 3);
+        canceling.field(this, "sent", 3);
+        canceling.field(this, "giver", 4);
+        canceling.field(this, "notice", 4);
+        canceling.field(this, "released", 6);
+        act(Step.CANCEL, "cancel", this::cancel);
         step(Step.CHANGE);
         orders.setName("orders");
         orders.getAccessibleContext().setAccessibleName(Messages.of("orders"));
@@ -151,6 +160,16 @@ public final class AgreementPage extends FormPage {
                     Step.ACCEPT,
                     job -> new Accepting(session().office(), today).accept(job, taken, yes),
                     accepting::clear);
+        }
+    }
+
+    private void cancel() {
+        if (canceling.areDays("received", "sent?")) {
+            Canceling.NoticeInput notice = canceling.notice();
+            take(
+                    Step.CANCEL,
+                    job -> new Canceling(session().office(), today).cancel(job, notice),
+                    canceling::clear);
         }
     }
 
@@ -256,7 +275,7 @@ public final class AgreementPage extends FormPage {
     private void show(Progress read) {
         progress = Optional.of(read);
         tell(standing, ProgressMessages.of(read), false);
-        offers.show(read.options(), read.contract().isPresent());
+        offers.show(read.options(), read.contract().isPresent() || read.isBeingSigned());
         showOrders(read.changes());
         boolean closable = read.waits(Step.CLOSE).isEmpty();
         tell(
@@ -327,6 +346,7 @@ public final class AgreementPage extends FormPage {
             buttons.get(step).forEach(button -> button.setEnabled(due));
         }
         accepting.enable(buttons.get(Step.ACCEPT).get(0).isEnabled());
+        canceling.enable(buttons.get(Step.CANCEL).get(0).isEnabled());
         deciding.enable(buttons.get(Step.CHANGE).get(0).isEnabled());
         closing.enable(buttons.get(Step.CLOSE).get(0).isEnabled());
         boolean warranted =

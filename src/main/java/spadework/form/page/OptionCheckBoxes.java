@@ -24,7 +24,11 @@ public final class OptionCheckBoxes extends JPanel {
         getAccessibleContext().setAccessibleName(Messages.of("offers"));
     }
 
-    /** @param signed whether it is signed which are taken, so that nothing can be ticked any more */
+    /**
+     * Shows them.
+     *
+     * @param signed whether somebody has signed which are taken, so that nothing can be ticked any more: all sign the same
+     */
     void show(List<Progress.Offer> offers, boolean signed) {
         if (!offers.equals(shown)) {
             TreeSet<String> taken = new TreeSet<>(taken());
@@ -36,7 +40,7 @@ public final class OptionCheckBoxes extends JPanel {
                 box.setText(Messages.of("offer", offer.label(), offer.title(), offer.price()));
                 box.setName("take " + offer.label());
                 box.getAccessibleContext().setAccessibleName(box.getText());
-                box.setSelected(offer.taken() || taken.contains(offer.label()));
+                box.setSelected(offer.taken() || (!signed && taken.contains(offer.label())));
                 boxes.put(offer.label(), box);
                 add(box, "wmin 60");
             }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import spadework.form.kit.Messages;
 import spadework.office.agreement.Progress;
+import spadework.office.agreement.SignatureList;
 
 /** Where a job stands, in plain sentences. */
 public final class ProgressMessages {
@@ -20,6 +21,7 @@ public final class ProgressMessages {
                         issued.total().map(Object::toString).orElse("?"),
                         issued.until().orElse("?")))
                 .orElse(Messages.of("stands.proposed", progress.sums().total())));
+        progress.proposal().ifPresent(issued -> said.addAll(signatures(issued.signatures())));
         if (progress.lost()) {
             said.add(Messages.of("stands.lost"));
         }
@@ -30,6 +32,7 @@ public final class ProgressMessages {
                     signed.on(),
                     signed.by().orElse("?"),
                     signed.total().map(Object::toString).orElse("?")));
+            said.addAll(signatures(signed.signatures()));
             said.add(changes(progress));
             said.add(Messages.of(
                     "stands.paid",
@@ -40,7 +43,27 @@ public final class ProgressMessages {
         });
         progress.certificate()
                 .ifPresent(closed -> said.add(Messages.of("stands.closed", closed.number(), closed.on())));
+        progress.canceled()
+                .ifPresent(notice -> said.add(Messages.of(
+                        "stands.canceled", notice.number(), notice.on(), notice.refund(), notice.by())));
         return String.join("\n", said);
+    }
+
+    /** Each of them with who signed, when and how, and who has still to. */
+    private static List<String> signatures(SignatureList signatures) {
+        List<String> said = new ArrayList<>();
+        for (SignatureList.One one : signatures.all()) {
+            said.add(
+                    one.file().isPresent()
+                            ? Messages.of(
+                                    "stands.onPaper", one.by(), one.on(), one.file().get())
+                            : Messages.of(
+                                    "stands.typed", one.by(), one.on(), one.typed().orElse("?")));
+        }
+        if (!signatures.missing().isEmpty()) {
+            said.add(Messages.of("stands.missing", String.join(", ", signatures.missing())));
+        }
+        return said;
     }
 
     private static String changes(Progress progress) {
@@ -62,6 +85,7 @@ public final class ProgressMessages {
         String state = order.open() ? "pending" : order.accepted() ? "accepted" : "declined";
         said.add(Messages.of("order." + state, order.before(), order.price(), order.after(), order.days()));
         said.addAll(order.quantities());
+        said.addAll(signatures(order.signatures()));
         return String.join("\n", said);
     }
 }

@@ -11,6 +11,7 @@ import java.util.stream.Stream;
 import javax.swing.JTextField;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
+import spadework.office.agreement.Canceling;
 import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.SignatureInput;
 
@@ -85,13 +86,22 @@ public final class SignatureFields {
         return LocalDate.parse(said(key).orElseThrow());
     }
 
-    /** What was signed, of fields that hold a day. */
-    SignatureInput yes() {
-        List<String> by = said("by").stream()
+    private List<String> names(String key) {
+        return said(key).stream()
                 .flatMap(names -> Stream.of(names.split(";")))
                 .map(String::strip)
                 .filter(name -> !name.isEmpty())
                 .toList();
+    }
+
+    /** A notice of cancellation, of fields that hold a day. */
+    Canceling.NoticeInput notice() {
+        return new Canceling.NoticeInput(
+                names("giver"), said("sent").map(LocalDate::parse), day("received"), said("notice"), said("released"));
+    }
+
+    /** What was signed, of fields that hold a day. */
+    SignatureInput yes() {
         ConsentInput consent = new ConsentInput(
                 said("given").map(LocalDate::parse),
                 said("disclosed").map(LocalDate::parse),
@@ -99,7 +109,7 @@ public final class SignatureFields {
                 said("withdrawal"),
                 said("equipment"),
                 said("access"));
-        return new SignatureInput(day("on"), by, said("file"), said("typed"), consent);
+        return new SignatureInput(day("on"), names("by"), said("file"), said("typed"), consent);
     }
 
     /** Empties them, once what they say is written. */

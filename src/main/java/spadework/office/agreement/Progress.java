@@ -15,10 +15,12 @@ import spadework.contract.QuantityChange;
 import spadework.intake.Intake;
 import spadework.job.Agreement;
 import spadework.job.ChangeState;
+import spadework.job.Job;
 import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.records.JobRecords;
+import spadework.register.DocumentKind;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 
@@ -27,7 +29,7 @@ import spadework.register.Entry;
  *
  * @param proposal the one that was issued last
  * @param lost whether the homeowner declined it
- * @param canceled whether the buyer canceled the contract
+ * @param canceled what follows where the buyer canceled the contract
  * @param contract what both sides signed
  * @param accepted whether the job file knows of the contract
  * @param options what the homeowner may take or leave
@@ -40,7 +42,7 @@ import spadework.register.Entry;
 public record Progress(
         Optional<Mark> proposal,
         boolean lost,
-        boolean canceled,
+        Optional<Notice> canceled,
         Optional<Mark> contract,
         boolean accepted,
         List<Offer> options,
@@ -64,6 +66,7 @@ public record Progress(
     public enum Step {
         ISSUE,
         ACCEPT,
+        CANCEL,
         CHANGE,
         CLOSE
     }
@@ -85,17 +88,43 @@ public record Progress(
      * @param total the price that it fixes; nothing where it fixes none
      * @param by who signed
      * @param until how long the price stands
+     * @param signatures each that is on it, in the order in which they came in
      */
     public record Mark(
-            String number, LocalDate on, Optional<Dollars> total, Optional<String> by, Optional<String> until) {
+            String number,
+            LocalDate on,
+            Optional<Dollars> total,
+            Optional<String> by,
+            Optional<String> until,
+            SignatureList signatures) {
 
-        private static Mark of(Entry entry) {
+        private static Mark of(Entry entry, SignatureList signatures) {
             return new Mark(
                     entry.number().map(DocumentNumber::text).orElse(""),
                     entry.on(),
                     entry.fact("total").map(Dollars::of),
                     entry.fact("by"),
-                    entry.fact("validUntil"));
+                    entry.fact("validUntil"),
+                    signatures);
+        }
+    }
+
+    /**
+     * A notice of cancellation with what follows from it.
+     *
+     * @param number of the acknowledgment
+     * @param on the day the notice came
+     * @param refund what goes back
+     * @param by the last day for it
+     */
+    public record Notice(String number, LocalDate on, Dollars refund, String by) {
+
+        private static Notice of(Entry entry) {
+            return new Notice(
+                    entry.number().map(DocumentNumber::text).orElse(""),
+                    entry.on(),
+                    entry.fact("refund").map(Dollars::of).orElse(Dollars.ZERO),
+                    entry.fact("refundBy").orElse("?"));
         }
     }
 
@@ -118,9 +147,10 @@ public record Progress(
             Dollars price,
             Dollars after,
             int days,
-            List<String> quantities) {
+            List<String> quantities,
+            SignatureList signatures) {
 
-        private static Order of(PricedChange change) {
+        private static Order of(PricedChange change, SignatureList signatures) {
             ChangeState state = change.change().state();
             return new Order(
                     change.change().number(),
@@ -131,7 +161,8 @@ public record Progress(
                     change.agreed().total(),
                     change.after(),
                     change.change().days(),
-                    change.quantities().stream().map(Order::told).toList());
+                    change.quantities().stream().map(Order::told).toList(),
+                    signatures);
         }
 
         private static String told(QuantityChange quantity) {
@@ -156,30 +187,58 @@ public record Progress(
     public static Progress of(Office office, Bid bid, Path file) throws IOException {
         JobRecords records = JobRecords.beside(Intake.fileOf(file));
         Contract contract = bid.dossier().contract();
-        Agreement agreement = bid.dossier().job().agreement();
+        Job job = bid.dossier().job();
+        Agreement agreement = job.agreement();
+        Optional<Entry> signed = records.contract();
+        SignatureList onProposal = records.proposal()
+                .filter(issued -> signed.isEmpty())
+                .flatMap(Entry::number)
+                .map(paper -> SignatureList.gathered(records, paper, job))
+                .orElse(SignatureList.NONE);
         Account account = Account.of(contract, agreement.received());
         return new Progress(
-                records.proposal().map(Mark::of),
+                records.proposal().map(entry -> Mark.of(entry, onProposal)),
                 records.isLost(),
-                records.canceled().isPresent(),
-                records.contract().map(Mark::of),
+                records.canceled().map(Notice::of),
+                signed.map(entry -> Mark.of(
+                        entry, agreement.accepted().map(SignatureList::of).orElse(SignatureList.NONE))),
                 agreement.accepted().isPresent(),
                 contract.options().stream()
                         .map(one -> new Offer(
                                 one.option().label(),
                                 one.option().title(),
                                 one.sum().total(),
-                                one.taken()))
+                                one.taken() || onProposal.hasTaken(one.option().label())))
                         .toList(),
-                contract.changes().stream().map(Order::of).toList(),
-                records.certificate().map(Mark::of),
-                bid.dossier().job().closed().isPresent(),
+                contract.changes().stream()
+                        .map(change -> Order.of(change, signatures(records, change, job)))
+                        .toList(),
+                records.certificate().map(entry -> Mark.of(entry, SignatureList.NONE)),
+                job.closed().isPresent(),
                 agreement.asBuilt().isPresent(),
                 new Sums(account.total(), account.paid(), account.balance()),
                 Closing.checks(bid, BalanceWaiver.NONE).stream()
                         .filter(CloseChecks::isOpen)
                         .map(office::told)
                         .toList());
+    }
+
+    private static SignatureList signatures(JobRecords records, PricedChange change, Job job) {
+        return change.change()
+                .decision()
+                .map(SignatureList::of)
+                .orElseGet(() -> SignatureList.gathered(
+                        records,
+                        new DocumentNumber(
+                                job.number(),
+                                DocumentKind.CHANGE_ORDER,
+                                change.change().number()),
+                        job));
+    }
+
+    /** Whether some of several have signed the proposal, and what they took can be taken otherwise by nobody. */
+    public boolean isBeingSigned() {
+        return proposal.filter(issued -> !issued.signatures().all().isEmpty()).isPresent();
     }
 
     /**
@@ -189,13 +248,14 @@ public record Progress(
     public Optional<Wait> waits(Step step) {
         boolean signed = contract.isPresent();
         boolean done = certificate.isPresent() && closed;
-        if (canceled) {
+        if (canceled.isPresent()) {
             return Optional.of(Wait.CANCELED);
         }
         return Optional.ofNullable(
                 switch (step) {
                     case ISSUE -> signed ? Wait.SIGNED : null;
                     case ACCEPT -> signed && accepted ? Wait.SIGNED : proposal.isEmpty() ? Wait.NOT_ISSUED : null;
+                    case CANCEL -> !signed ? Wait.NOT_SIGNED : done ? Wait.CLOSED : null;
                     case CHANGE ->
                         !signed
                                 ? Wait.NOT_SIGNED
