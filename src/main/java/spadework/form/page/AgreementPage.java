@@ -166,10 +166,7 @@ public final class AgreementPage extends FormPage {
     private void cancel() {
         if (canceling.areDays("received", "sent?")) {
             Canceling.NoticeInput notice = canceling.notice();
-            take(
-                    Step.CANCEL,
-                    job -> new Canceling(session().office(), today).cancel(job, notice),
-                    canceling::clear);
+            take(Step.CANCEL, job -> new Canceling(session().office(), today).cancel(job, notice), canceling::clear);
         }
     }
 

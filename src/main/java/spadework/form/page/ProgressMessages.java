@@ -44,8 +44,8 @@ public final class ProgressMessages {
         progress.certificate()
                 .ifPresent(closed -> said.add(Messages.of("stands.closed", closed.number(), closed.on())));
         progress.canceled()
-                .ifPresent(notice -> said.add(Messages.of(
-                        "stands.canceled", notice.number(), notice.on(), notice.refund(), notice.by())));
+                .ifPresent(notice -> said.add(
+                        Messages.of("stands.canceled", notice.number(), notice.on(), notice.refund(), notice.by())));
         return String.join("\n", said);
     }
 
@@ -56,9 +56,15 @@ public final class ProgressMessages {
             said.add(
                     one.file().isPresent()
                             ? Messages.of(
-                                    "stands.onPaper", one.by(), one.on(), one.file().get())
+                                    "stands.onPaper",
+                                    one.by(),
+                                    one.on(),
+                                    one.file().get())
                             : Messages.of(
-                                    "stands.typed", one.by(), one.on(), one.typed().orElse("?")));
+                                    "stands.typed",
+                                    one.by(),
+                                    one.on(),
+                                    one.typed().orElse("?")));
         }
         if (!signatures.missing().isEmpty()) {
             said.add(Messages.of("stands.missing", String.join(", ", signatures.missing())));

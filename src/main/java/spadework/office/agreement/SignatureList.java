@@ -69,8 +69,7 @@ public record SignatureList(List<One> all, List<String> missing, Set<String> tak
 
     private static SignatureList of(List<String> by, LocalDate on, List<Signature> signatures) {
         List<One> all = signatures.stream()
-                .map(one -> new One(
-                        String.join("; ", one.by().isEmpty() ? by : one.by()), on, one.file(), one.typed()))
+                .map(one -> new One(String.join("; ", one.by().isEmpty() ? by : one.by()), on, one.file(), one.typed()))
                 .toList();
         return new SignatureList(all, List.of(), Set.of());
     }
