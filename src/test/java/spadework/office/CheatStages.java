@@ -19,7 +19,7 @@ import spadework.office.agreement.Issuing;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.reply.TemplateFolder;
 
-/** The job of the cheats at each stage that an agreement comes to; each is made once, and copied by whoever spoils it. */
+/** The job of the cheats at each stage of an agreement; each is made once, and copied by whoever spoils it. */
 final class CheatStages {
     static final Office OFFICE = Office.with(TemplateFolder.NONE);
 

@@ -27,7 +27,7 @@ public final class OptionCheckBoxes extends JPanel {
     /**
      * Shows them.
      *
-     * @param signed whether somebody has signed which are taken, so that nothing can be ticked any more: all sign the same
+     * @param signed whether somebody has signed which are taken; nothing can be ticked any more, as all sign the same
      */
     void show(List<Progress.Offer> offers, boolean signed) {
         if (!offers.equals(shown)) {
