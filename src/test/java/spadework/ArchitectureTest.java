@@ -70,6 +70,7 @@ class ArchitectureTest {
       bids                 | measure money job company pricebook takeoff pricing contract
       whatif               | measure money finding working job company pricebook trench takeoff schedule pricing
       feedback             | measure money job company pricebook takeoff pricing
+      season               | money bids feedback
       drawing.shape        | job
       drawing.section      | measure working job trench takeoff drawing.shape
       drawing.plan         | measure job takeoff drawing.shape
@@ -86,6 +87,7 @@ class ArchitectureTest {
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
       paperwork.buying     | money job pricebook buying paperwork paperwork.part
       drawing.chart        | drawing.shape
+      paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work drawing.chart drawing.crew
       press.template       | spelling reason
@@ -116,7 +118,7 @@ class ArchitectureTest {
       office.buying        | disk job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
       cli.outcome          | cli.option office
       cli.account          | money billing cli.option cli.outcome office office.billing
-      office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement
+      office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
       office.start         | money finding disk draft office.reply intake office.files office.records office
       cli.start            | office.reply cli.option office office.start
       cli.book             | office.reply cli.option office.book office.portfolio

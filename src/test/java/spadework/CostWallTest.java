@@ -26,8 +26,8 @@ import spadework.paperwork.proposal.ProposalThatKnowsCost;
 import spadework.press.page.PageThatKnowsCost;
 
 /**
- * Papers of the homeowner cannot tell what work costs: of all papers only the cost sheet, the feedback sheet
- * and the order to a supplier see a type that carries cost, or call a method that answers with one.
+ * Papers of the homeowner cannot tell what work costs: of all papers only the cost sheet, the feedback sheet,
+ * the season report and the order to a supplier see a type that carries cost, or call a method that answers with one.
  */
 class CostWallTest {
     /** Types that carry cost, or what only the contractor works out from it. */
@@ -73,6 +73,7 @@ class CostWallTest {
                     return home.startsWith("spadework.press.")
                             || (home.startsWith("spadework.paperwork.")
                                     && !home.startsWith("spadework.paperwork.buying.")
+                                    && !home.startsWith("spadework.paperwork.season.")
                                     && !home.startsWith("spadework.paperwork.cost."));
                 }
             })

@@ -17,7 +17,7 @@ import spadework.cli.figure.TaxCommand;
 import spadework.cli.figure.TermCommand;
 import spadework.cli.figure.TrenchCommand;
 
-/** The calculators for the calculators. */
+/** Single figures, worked out as a job works them out. */
 @Command(
         name = "figure",
         description = {

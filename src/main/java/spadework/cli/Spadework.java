@@ -52,6 +52,7 @@ import spadework.reason.Reason;
             RepriceCommand.class,
             LostCommand.class,
             FeedbackCommand.class,
+            SeasonCommand.class,
             FigureCommand.class,
             FormCommand.class,
             KeyCommand.class

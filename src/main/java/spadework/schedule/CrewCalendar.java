@@ -159,4 +159,13 @@ public record CrewCalendar(
         }
         return found;
     }
+
+    /**
+     * Days that a company works between two days, both counted.
+     *
+     * @throws IllegalArgumentException if the last lies before the first
+     */
+    public static int workedBetween(Company company, LocalDate first, LocalDate last) {
+        return new WorkDays(company.calendar().orElse(WorkCalendar.USUAL)).between(first, last);
+    }
 }

@@ -56,10 +56,14 @@ public record BilledRecord(Ledger ledger, List<Finding> differences) {
             }
         }
         untold.forEach(one -> receipts.add(new Receipt("", one.on(), one.amount(), one.how())));
-        List<Invoice> invoices = records.all(Event.INVOICE_ISSUED).stream()
+        return new BilledRecord(new Ledger(contract, invoices(records), receipts), differences);
+    }
+
+    /** The bills that were issued, in their order. */
+    public static List<Invoice> invoices(JobRecords records) {
+        return records.all(Event.INVOICE_ISSUED).stream()
                 .map(BilledRecord::invoice)
                 .toList();
-        return new BilledRecord(new Ledger(contract, invoices, receipts), differences);
     }
 
     /** The lines of a bill as the register keeps them. */
