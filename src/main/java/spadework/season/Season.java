@@ -64,7 +64,9 @@ public record Season(LocalDate from, LocalDate until, List<SeasonJob> jobs, Feed
 
     /** Days that those jobs took. */
     public int daysWorked() {
-        return done().stream().mapToInt(job -> job.days().worked().orElseThrow()).sum();
+        return done().stream()
+                .mapToInt(job -> job.days().worked().orElseThrow())
+                .sum();
     }
 
     /** The jobs whose days of work are known. */
@@ -102,7 +104,8 @@ public record Season(LocalDate from, LocalDate until, List<SeasonJob> jobs, Feed
                 .forEach(claim -> causes.merge(
                         claim.cause(),
                         new Count(1, claim.cost()),
-                        (one, next) -> new Count(one.jobs() + next.jobs(), one.total().plus(next.total()))));
+                        (one, next) ->
+                                new Count(one.jobs() + next.jobs(), one.total().plus(next.total()))));
         return causes;
     }
 

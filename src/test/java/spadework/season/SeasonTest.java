@@ -59,13 +59,13 @@ class SeasonTest {
         assertThat(season.lost()).isEqualTo(new Season.Count(1, Dollars.of("15000.00")));
         assertThat(season.open()).isEqualTo(new Season.Count(1, Dollars.of("10000.00")));
         assertThat(season.wonOfHundred()).as("2 of 3 that were answered").contains(67);
-        assertThat(season(job("D", Standing.ISSUED, "1.00", 1, null)).wonOfHundred()).isEmpty();
+        assertThat(season(job("D", Standing.ISSUED, "1.00", 1, null)).wonOfHundred())
+                .isEmpty();
     }
 
     @Test
     void daysAreComparedOnJobsThatAreDone() {
-        Season season = season(
-                job("A", Standing.CLOSED, "1.00", 8, 10), job("B", Standing.ACCEPTED, "1.00", 6, null));
+        Season season = season(job("A", Standing.CLOSED, "1.00", 8, 10), job("B", Standing.ACCEPTED, "1.00", 6, null));
         assertThat(season.daysSold()).isEqualTo(8);
         assertThat(season.daysWorked()).isEqualTo(10);
     }

@@ -80,9 +80,8 @@ final class SeasonReader {
     private static SeasonJob job(Path file, StandingBid bid) throws IOException {
         JobRecords records = JobRecords.beside(file);
         Job job = bid.job();
-        Dollars invoiced = Dollars.total(BilledRecord.invoices(records).stream()
-                .map(Invoice::amount)
-                .toList());
+        Dollars invoiced = Dollars.total(
+                BilledRecord.invoices(records).stream().map(Invoice::amount).toList());
         Dollars received = Dollars.total(
                 job.agreement().received().stream().map(Received::amount).toList());
         return new SeasonJob(
@@ -126,7 +125,8 @@ final class SeasonReader {
             return List.of();
         }
         List<SeasonClaim> claims = new ArrayList<>();
-        for (Claim claim : WarrantyBook.of(Register.of(records.folder()).entries()).claims()) {
+        for (Claim claim :
+                WarrantyBook.of(Register.of(records.folder()).entries()).claims()) {
             claims.add(new SeasonClaim(
                     claim.number(),
                     claim.last(ClaimStep::cause)

@@ -72,10 +72,10 @@ public final class SeasonService {
         Company company =
                 book.read().company().orElseThrow(() -> new IOException("no company.json beside " + book.file()));
         Templates words = own.templates();
-        SeasonReport report = SeasonPaper.of(
-                company, read.season(), new PaperWords(words.words("words/terms.properties")), on);
-        Map<String, Object> model = Map.of(
-                "report", report, "offers", SceneSvg.of(report.offers()), "money", SceneSvg.of(report.money()));
+        SeasonReport report =
+                SeasonPaper.of(company, read.season(), new PaperWords(words.words("words/terms.properties")), on);
+        Map<String, Object> model =
+                Map.of("report", report, "offers", SceneSvg.of(report.offers()), "money", SceneSvg.of(report.money()));
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(
                 FILE + ".pdf",
