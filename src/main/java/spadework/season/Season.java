@@ -47,7 +47,7 @@ public record Season(LocalDate from, LocalDate until, List<SeasonJob> jobs, Feed
         return count(SeasonJob::isOpen);
     }
 
-    /** Of a hundred proposals that were answered, how many were signed, to whole ones; empty where none was answered. */
+    /** Of a hundred proposals that were answered, how many were signed, to whole ones; empty where none was. */
     public Optional<Integer> wonOfHundred() {
         int answered = won().jobs() + lost().jobs();
         return answered == 0
