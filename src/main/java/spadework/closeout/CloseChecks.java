@@ -97,16 +97,18 @@ public final class CloseChecks {
         return pipe.startInvert().isPresent() && pipe.endInvert().isPresent();
     }
 
-    /** A, the footing and the bare wall; B, what was put on it. C is the flow test. */
+    /** 1, the footing and the bare wall; 2, what was put on it. 3 is the flow test. */
     private void holdPoints(Wall wall, BuiltWall built) {
-        for (String letter : List.of("A", "B")) {
+        for (int number = 1; number <= 2; number++) {
+            int wanted = number;
+            Map<String, String> values = Map.of("point", Integer.toString(number));
             List<HoldPoint> points = built.holdPoints().stream()
-                    .filter(point -> point.isOf(letter))
+                    .filter(point -> point.number() == wanted)
                     .toList();
             if (points.isEmpty()) {
-                must("close-hold-point-missing", wall.label(), Map.of("point", letter));
+                must("close-hold-point-missing", wall.label(), values);
             } else if (points.stream().noneMatch(HoldPoint::isProved)) {
-                must("close-hold-point-unproved", wall.label(), Map.of("point", letter));
+                must("close-hold-point-unproved", wall.label(), values);
             }
         }
     }

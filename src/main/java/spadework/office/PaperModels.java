@@ -121,7 +121,15 @@ public final class PaperModels {
     /** Drawn as contracted: no later change moves what was signed. */
     private void contract(Dossier contracted) {
         Scene plan = plan(contracted.job());
-        put(PaperKind.CONTRACT, Map.of("contract", ContractPaper.of(contracted, plan), "plan", drawn(plan)));
+        put(
+                PaperKind.CONTRACT,
+                Map.of(
+                        "contract",
+                        ContractPaper.of(contracted, bid.proposed(), plan),
+                        "plan",
+                        drawn(plan),
+                        "specimen",
+                        CertificatePaper.specimen(contracted, plan)));
     }
 
     private void warranty(Dossier agreed) {

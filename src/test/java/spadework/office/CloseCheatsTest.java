@@ -92,14 +92,14 @@ class CloseCheatsTest extends CheatCase {
                         "a hold point that nobody recorded",
                         Stage.BUILT,
                         site -> closing(site, job -> ((ArrayNode) job.at("/asBuilt/walls/0/holdPoints")).remove(1)),
-                        "close-hold-point-missing: Hold point B of wall A"),
+                        "close-hold-point-missing: Hold point 2 of wall A"),
                 new Cheat(
                         "a hold point without photo or waiver",
                         Stage.BUILT,
                         site -> closing(
                                 site,
                                 job -> at(job, "/asBuilt/walls/0/holdPoints/0").remove("waived")),
-                        "close-hold-point-unproved: Hold point A of wall A has no photo"),
+                        "close-hold-point-unproved: Hold point 1 of wall A has no photo"),
                 new Cheat(
                         "a close with a cent unpaid",
                         Stage.BUILT,

@@ -151,7 +151,7 @@ class ContractPapersTest {
             2 | the photo                      | See Photo 1.
             2 | the caption                    | Photo 1: Ledge with the tape
             3 | that it was declined           | Declined. Nothing changes: not the work, not the price, not the dates.
-            3 | what that does                 | This change was declined: the contract price stays
+            3 | what that does                 | It was declined, so the price stays
             4 | that it waits                  | Not signed yet. Without both signatures nothing changes
             4 | that signing comes first       | Both of us sign before this work starts.
             4 | days fewer                     | It takes 1 working day off. We finish by October 7, 2026 instead
@@ -205,12 +205,11 @@ class ContractPapersTest {
             agreed beside built             | Length 24 ft 25 ft
             the gallons on their area       | 13.2 gal on
             the batches                     | batch K-A
-            a hold point with its photo     | seen by Ida Wrenfield on September 18, 2026, Photo 1
-            a pipe                          | M1, solid main 64 ft 66 ft
+            a hold point with its photo     | Ida Wrenfield September 18, 2026 Photo 1
+            a pipe and why                  | Solid main M1 Length 64 ft 66 ft Measured as it lay
             what was not recorded           | Drain stone
-            a test                          | Hose at the cleanout, out at the swale. Ida Wrenfield passed
-            a quantity that came out other  | Solid pipe to the outlet, M1 64.0 ft 66.0 ft +2.0 ft
-            that this moves no price        | The price does not move by these; it moves by signed change orders only.
+            a test                          | 3, flow test Passed. Hose at the cleanout, out at the swale. Ida Wrenfield
+            that this moves no price        | The price does not move by any of this: it moves by signed change orders only.
             the option in the account       | Contract price, with option OP2
             a payment                       | Paid: check 11 August 29, 2026 −$2,500.00
             no right is signed away         | Signing takes away no right that the warranty or the law gives you
@@ -230,7 +229,7 @@ class ContractPapersTest {
         assertThat(coated).as("wall A with its laps, without its windows").isBetween(area, area * 1.1);
         double film = 13.2 * 231 / (coated * 144) * 1000;
         Matcher said =
-                Pattern.compile("which leaves 60 mil when dry ([\\d.]+) mil").matcher(page);
+                Pattern.compile("Mean wet film [\\d.]+ mil ([\\d.]+) mil").matcher(page);
         assertThat(said.find()).isTrue();
         assertThat(Double.parseDouble(said.group(1))).isCloseTo(film, Offset.offset(0.3));
     }

@@ -178,9 +178,11 @@ public final class ContractJobs {
 
     /** The same of a signed job whose records are not kept beside it, which the office would not print. */
     public static byte[] signed(Path folder) {
-        Dossier contracted = bid(folder).contracted();
+        Bid bid = bid(folder);
+        Dossier contracted = bid.contracted();
         Scene plan = PlanSketch.of(contracted.job());
-        Map<String, Object> model = Map.of("contract", ContractPaper.of(contracted, plan), "plan", SceneSvg.of(plan));
+        Map<String, Object> model = Map.of(
+                "contract", ContractPaper.of(contracted, bid.proposed(), plan), "plan", SceneSvg.of(plan));
         return PRESS.print(
                 "contract",
                 model,

@@ -34,10 +34,15 @@ class PageManyWallsTest {
         Map<String, Object> model = PageFixtures.model("proposal", proposal(walls));
         model.put("plan", SceneSvg.of(PlanSketch.of(PlanJob.twelveWalls())));
 
-        // A plan that found no room would stand above the heading that opens the second page.
-        assertThat(headingOnPage2(PRESS.print("proposal", model, PageFixtures.INFO)))
-                .as("points from the top of the page")
-                .isBetween(50.0, FIRST_LINE);
+        byte[] pdf = PRESS.print("proposal", model, PageFixtures.INFO);
+
+        // A plan that found no room would stand above the heading that follows it, which opens the second page at
+        // the latest.
+        if (!PageText.pages(pdf).get(0).contains("How we know")) {
+            assertThat(headingOnPage2(pdf))
+                    .as("points from the top of the page")
+                    .isBetween(50.0, FIRST_LINE);
+        }
     }
 
     private static Proposal proposal(int count) {
@@ -50,13 +55,13 @@ class PageManyWallsTest {
                 p, new ProposalWork(walls, p.work().runs(), p.work().outlets(), ""));
     }
 
-    /** Where "What we found" stands on page 2, points from the top; negative when it is not there. */
+    /** Where "How we know" stands on page 2, points from the top; negative when it is not there. */
     private static double headingOnPage2(byte[] pdf) throws IOException {
         List<Double> places = new ArrayList<>(List.of(-1.0));
         PDFTextStripper stripper = new PDFTextStripper() {
             @Override
             protected void writeString(String text, List<TextPosition> positions) {
-                if (text.startsWith("What we found")) {
+                if (text.startsWith("How we know")) {
                     places.add((double) positions.get(0).getYDirAdj());
                 }
             }

@@ -22,7 +22,7 @@ import spadework.press.PageText;
 
 /** How long the papers of the samples are: a certificate is a leaf, a proposal is read at one sitting. */
 class PaperLengthTest {
-    private static final int MOST_WORDS = 1_720;
+    private static final int MOST_WORDS = 1_500;
 
     private static final String HEAD_OF_LINES = "Direct Unit price Price";
     private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
@@ -52,7 +52,7 @@ class PaperLengthTest {
         if (!handedOut) {
             assertThat(pages.get(0))
                     .contains("What is wrong", "What we will do", "What it costs", "When", "If it leaks again");
-            assertThat(pages.get(pages.size() - 1)).contains("What happens next", "Your yes");
+            assertThat(pages.get(pages.size() - 1)).contains("Your yes");
         }
     }
 

@@ -11,6 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.office.Office;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TemplateFolder;
 import spadework.register.DocumentKind;
@@ -51,7 +52,7 @@ public final class Transfers {
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
         }
-        WarrantyPapers papers = new WarrantyPapers(own.templates());
+        WarrantyPapers papers = new WarrantyPapers(Office.with(own));
         Entry entry = Register.of(reading.folder())
                 .issue(
                         DocumentKind.CERTIFICATE,
@@ -64,7 +65,7 @@ public final class Transfers {
                                     ? warranty.inherited(number.text(), asked.to())
                                     : warranty.reissued(number.text(), asked.to());
                             return new Issue(
-                                    papers.certificate(passed, warranty.number(), asked.on(), mark),
+                                    papers.certificate(job, passed, warranty.number(), asked.on(), mark),
                                     Map.of(),
                                     facts(warranty, asked),
                                     Optional.of(passed));

@@ -3,9 +3,12 @@ package spadework.office.aftercare;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import spadework.office.FirstCertificate;
+import spadework.office.Office;
 import spadework.office.PaperPrinter;
 import spadework.office.SignedPapers;
 import spadework.office.files.FileName;
@@ -21,19 +24,25 @@ import spadework.warranty.Warranty;
 
 /** Prints the papers that are made from the register alone: the certificate of a later owner, the maintenance card. */
 public final class WarrantyPapers {
+    private final Office office;
     private final Templates templates;
     private final PagePress pages;
 
-    WarrantyPapers(Templates templates) {
-        this.templates = templates;
+    WarrantyPapers(Office office) {
+        this.office = office;
+        this.templates = office.templates();
         this.pages = new PagePress(this.templates);
     }
 
     /** Pages and workbook of a reissued certificate, by file name. */
-    Map<String, byte[]> certificate(Warranty warranty, String before, LocalDate issued, SealMark mark) {
+    Map<String, byte[]> certificate(Path job, Warranty warranty, String before, LocalDate issued, SealMark mark) {
         PageInfo info = info(warranty, issued, mark.text());
-        Map<String, byte[]> files = print(
-                warranty, "warranty", "reissue", Map.of("reissue", ReissuePaper.of(warranty, before, issued)), info);
+        Map<String, Object> model = FirstCertificate.of(office, job, warranty.first())
+                .map(first -> Map.<String, Object>of(
+                        "reissue", ReissuePaper.of(warranty, before, issued, first.certificate()),
+                        "plan", first.plan()))
+                .orElseGet(() -> Map.of("reissue", ReissuePaper.of(warranty, before, issued)));
+        Map<String, byte[]> files = print(warranty, "warranty", "reissue", model, info);
         try {
             return SignedPapers.of(files, issued);
         } catch (IOException unusable) {

@@ -104,12 +104,12 @@ public final class WarrantyService {
      * @param issued the day that the papers carry
      */
     public static Reply printCards(Path job, Path out, LocalDate issued, TemplateFolder own) throws IOException {
-        return printCards(job, out, issued, () -> new WarrantyPapers(own.templates()));
+        return printCards(job, out, issued, () -> new WarrantyPapers(Office.with(own)));
     }
 
     /** The same with the templates of that office. */
     public static Reply printCards(Path job, Path out, LocalDate issued, Office office) throws IOException {
-        return printCards(job, out, issued, () -> new WarrantyPapers(office.templates()));
+        return printCards(job, out, issued, () -> new WarrantyPapers(office));
     }
 
     private static Reply printCards(Path job, Path out, LocalDate issued, Supplier<WarrantyPapers> press)

@@ -14,6 +14,7 @@ import spadework.law.WarrantyTerm;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.warranty.CertificatePaper;
 import spadework.paperwork.warranty.WarrantyCertificate;
+import spadework.paperwork.work.FinishWork;
 import spadework.warranty.Contractor;
 import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
@@ -40,7 +41,7 @@ public final class RegisteredWarranty {
                 company.license().label() + " " + company.license().number());
         WarrantyCoverage coverage = new WarrantyCoverage(
                 certificate.walls().stream()
-                        .map(wall -> new Covered(wall.label(), wall.where(), wall.length()))
+                        .map(wall -> new Covered(wall.label(), wall.where() + ": " + onIt(wall.finish()), wall.length()))
                         .toList(),
                 certificate.runs().stream()
                         .map(run -> new Covered(run.label(), run.pipe(), run.length()))
@@ -61,6 +62,12 @@ public final class RegisteredWarranty {
                         terms.transfers(),
                         terms.transferNoticeDays(),
                         terms.duties()));
+    }
+
+    /** What is on a wall, as the certificate's front says it. */
+    private static String onIt(FinishWork finish) {
+        return finish.material() + (finish.dryFilm().isEmpty() ? "" : ", " + finish.dryFilm()) + " (" + finish.word()
+                + ")";
     }
 
     private static List<CoveredPart> parts(WarrantyTerms terms, LocalDate from) {

@@ -105,7 +105,7 @@ public final class BuiltRecord {
                         .findFirst())
                 .map(Picture::number)
                 .orElse(0);
-        return new BuiltWallRow.HoldRow(point.point(), PrintedDates.words(point.on()), point.by(), photo);
+        return new BuiltWallRow.HoldRow(point.number(), point.what(), PrintedDates.words(point.on()), point.by(), photo);
     }
 
     List<BuiltPipeRow> pipes() {
@@ -125,6 +125,16 @@ public final class BuiltRecord {
                     leveled ? laid.get(rows.size()).levels() : ""));
         }
         return rows;
+    }
+
+    /** The lengths, depths, gallons, films, levels and loads that were recorded, beside what was agreed. */
+    List<ComparedRow> compared() {
+        return new Comparison(agreed.terms()).of(walls(), pipes(), ground(), this::plannedGallons);
+    }
+
+    private String plannedGallons(String wall) {
+        BigDecimal gallons = total(agreed, Measure.COAT_GALLONS, wall);
+        return gallons.signum() == 0 ? "" : Figures.withUnit(gallons, Unit.GALLON);
     }
 
     List<BuiltWork.Ground> ground() {

@@ -25,8 +25,10 @@ public record BuiltWallRow(
     /**
      * A point at which work stopped until somebody had looked.
      *
+     * @param number 1 for the footing and the bare wall, 2 for what was put on it; 0 where the record names none
+     * @param what what was looked at
      * @param on in words
      * @param photo number of the photo; 0 where there is none
      */
-    public record HoldRow(String point, String on, String by, int photo) {}
+    public record HoldRow(int number, String what, String on, String by, int photo) {}
 }

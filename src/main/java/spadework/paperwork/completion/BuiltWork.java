@@ -2,27 +2,26 @@
 package spadework.paperwork.completion;
 
 import java.util.List;
-import spadework.paperwork.work.QuantityChangeRow;
 
 /**
  * What was built beside what was agreed.
  *
  * @param ground stone, loads and soil: as agreed and as found
- * @param differences quantities that came out another, in the homeowner's words
+ * @param compared all of it in one table
  */
 public record BuiltWork(
         List<BuiltWallRow> walls,
         List<BuiltPipeRow> pipes,
         List<Ground> ground,
         List<Test> tests,
-        List<QuantityChangeRow> differences) {
+        List<ComparedRow> compared) {
 
     public BuiltWork {
         walls = List.copyOf(walls);
         pipes = List.copyOf(pipes);
         ground = List.copyOf(ground);
         tests = List.copyOf(tests);
-        differences = List.copyOf(differences);
+        compared = List.copyOf(compared);
     }
 
     /** What the ground took or gave: as agreed, as it came. */

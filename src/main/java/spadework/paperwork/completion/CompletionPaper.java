@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.completion;
 
+import java.util.List;
+import spadework.paperwork.Picture;
+import spadework.paperwork.PaperWords;
+import spadework.job.HoldPoint;
+import spadework.job.BuiltWall;
 import java.time.LocalDate;
-import spadework.contract.QuantityChanges;
 import spadework.drawing.plan.PlanSketch;
 import spadework.job.AsBuilt;
 import spadework.job.Closed;
@@ -13,7 +17,6 @@ import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.AgreedParts;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.WarrantyPromises;
-import spadework.paperwork.work.QuantityChangeRows;
 
 /** Puts the completion statement together: facts of what was built, and the final account. */
 public final class CompletionPaper {
@@ -46,14 +49,37 @@ public final class CompletionPaper {
                         built.pipes(),
                         built.ground(),
                         record.flowTests().stream().map(CompletionPaper::test).toList(),
-                        QuantityChangeRows.plain(
-                                QuantityChanges.between(
-                                        agreed.takeoff(), built.built().takeoff()),
-                                agreed.terms())),
-                agreed.photos().work().holdPoints(),
+                        built.compared()),
+                pictures(agreed, record),
                 record.note(),
                 FinalAccounts.of(agreed),
                 WarrantyPromises.of(job));
+    }
+
+    /** The photos of hold points, each told by the first point that names it. */
+    private static List<Picture> pictures(Dossier agreed, AsBuilt record) {
+        return agreed.photos().work().holdPoints().stream()
+                .map(picture -> new Picture(
+                        picture.number(), picture.file(), caption(agreed.terms(), record, picture), picture.data()))
+                .toList();
+    }
+
+    private static String caption(PaperWords terms, AsBuilt record, Picture picture) {
+        for (BuiltWall wall : record.walls()) {
+            for (HoldPoint point : wall.holdPoints()) {
+                if (point.number() > 0 && point.photo().filter(picture.file()::equals).isPresent()) {
+                    return terms.get(
+                            "compared.photo",
+                            "wall",
+                            wall.label(),
+                            "number",
+                            Integer.toString(point.number()),
+                            "what",
+                            point.what());
+                }
+            }
+        }
+        return picture.caption();
     }
 
     /** The day of the paper: the day from which the warranty runs, or else the last day of work. */

@@ -34,9 +34,10 @@ public final class ContractPaper {
      * The contract of a job.
      *
      * @param dossier of the work as contracted: with the options taken, without any change order
+     * @param proposed of the same job without any option
      * @throws java.util.NoSuchElementException if the job says nothing of its signing
      */
-    public static ContractTerms of(Dossier dossier, Scene plan) {
+    public static ContractTerms of(Dossier dossier, Dossier proposed, Scene plan) {
         Job job = dossier.job();
         Signing signing = job.agreement().signing().orElseThrow();
         return new ContractTerms(
@@ -44,7 +45,7 @@ public final class ContractPaper {
                 FindingNotes.of(dossier, ContractNotices.wanting(dossier)),
                 plan,
                 parties(job, dossier.company(), signing),
-                work(dossier, signing),
+                work(dossier, proposed, signing),
                 price(dossier),
                 deposit(dossier.contract().payments(), job.payments(), signing),
                 WorkSchedule.of(job),
@@ -63,7 +64,7 @@ public final class ContractPaper {
                 signing.subcontractors());
     }
 
-    private static ContractWork work(Dossier dossier, Signing signing) {
+    private static ContractWork work(Dossier dossier, Dossier proposed, Signing signing) {
         PipeWorks runs = new PipeWorks(dossier);
         return new ContractWork(
                 new WallWorks(dossier).all(),
@@ -73,7 +74,7 @@ public final class ContractPaper {
                 FindingNotes.forHomeowner(dossier).stream()
                         .filter(note -> note.severity().equals("stop"))
                         .toList(),
-                OptionRows.of(dossier),
+                OptionRows.of(dossier, proposed),
                 dossier.job().agreement().accepted().isPresent());
     }
 

@@ -3,29 +3,28 @@ package spadework.paperwork.contract;
 
 import java.util.List;
 import spadework.contract.PricedOption;
-import spadework.contract.QuantityChange;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.work.WallWorks;
+import spadework.paperwork.work.AlteredWorks;
 
 /** The options as the contract lists them. */
 public final class OptionRows {
     private OptionRows() {}
 
-    static List<OptionRow> of(Dossier dossier) {
+    /** @param proposed the papers of the job without any option: what an option does is told from there */
+    static List<OptionRow> of(Dossier dossier, Dossier proposed) {
         return dossier.contract().options().stream()
-                .map(option -> row(dossier, option))
+                .map(option -> row(dossier, proposed, option))
                 .toList();
     }
 
-    private static OptionRow row(Dossier dossier, PricedOption option) {
+    private static OptionRow row(Dossier dossier, Dossier proposed, PricedOption option) {
         return new OptionRow(
                 option.option().label(),
                 option.option().title(),
                 option.option().why(),
                 option.sum().total(),
                 state(dossier.job().agreement().accepted().isPresent(), option),
-                new WallWorks(dossier).of(option.option().alteration().walls()),
-                option.quantities().stream().map(OptionRows::move).toList());
+                AlteredWorks.of(proposed, option.option().alteration()));
     }
 
     private static String state(boolean decided, PricedOption option) {
@@ -33,13 +32,5 @@ public final class OptionRows {
             return "open";
         }
         return option.taken() ? "taken" : "declined";
-    }
-
-    private static OptionRow.Move move(QuantityChange change) {
-        String sign = change.difference().signum() > 0 ? "+" : "";
-        return new OptionRow.Move(
-                change.label(),
-                change.measure().trade(),
-                sign + change.difference().toPlainString() + " " + change.unit().symbol());
     }
 }

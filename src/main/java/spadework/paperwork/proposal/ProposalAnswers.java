@@ -12,7 +12,6 @@ import spadework.law.HouseLaw;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.proposal.ProposalAnswer.Alternative;
 import spadework.pricing.Due;
 
@@ -99,8 +98,7 @@ final class ProposalAnswers {
             steps.add(terms.get("next.engineer"));
         }
         steps.add(terms.get(job.site().locateTicket().isEmpty() ? "next.locate" : "next.located"));
-        steps.add(terms.get(
-                "next.start", "start", PrintedDates.words(job.schedule().earliestStart())));
+        steps.add(terms.get("next.start"));
         return steps;
     }
 

@@ -8,7 +8,7 @@ import spadework.paperwork.part.PaperHead;
  * Everything the homeowner's maintenance card prints, finished.
  *
  * @param number of the certificate whose duties it tells
- * @param spring the duties of spring
- * @param fall the duties of fall
+ * @param duties in the words of the certificate
+ * @param rows every season until the last day of the warranty
  */
-public record CareCard(PaperHead head, String number, List<String> spring, List<String> fall, List<CareRow> rows) {}
+public record CareCard(PaperHead head, String number, List<CareDuty> duties, List<CareRow> rows) {}

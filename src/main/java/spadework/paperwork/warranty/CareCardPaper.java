@@ -2,8 +2,10 @@
 package spadework.paperwork.warranty;
 
 import java.time.LocalDate;
+import java.time.format.TextStyle;
+import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
-import spadework.paperwork.PrintedDates;
 import spadework.warranty.Card;
 import spadework.warranty.CardRow;
 import spadework.warranty.Season;
@@ -14,22 +16,31 @@ public final class CareCardPaper {
 
     /** The card as a paper of a day. */
     public static CareCard of(Card card, LocalDate issued) {
+        List<String> spring = card.duties(Season.SPRING);
+        List<String> fall = card.duties(Season.FALL);
         return new CareCard(
                 RegisteredHead.of(card.warranty(), issued),
                 card.warranty().number(),
-                card.duties(Season.SPRING),
-                card.duties(Season.FALL),
+                card.warranty().terms().duties().stream()
+                        .map(duty -> new CareDuty(duty, spring.contains(duty), fall.contains(duty)))
+                        .toList(),
                 card.rows().stream().map(CareCardPaper::row).toList());
     }
 
     private static CareRow row(CardRow row) {
         String name = row.season().words();
+        String first = month(row.from());
+        String last = month(row.until());
         return new CareRow(
-                name.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + name.substring(1) + " " + row.year(),
-                PrintedDates.words(row.from()),
-                PrintedDates.words(row.until()),
+                name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " " + row.year(),
+                first.equals(last) ? first : first + " to " + last,
                 row.ending().stream()
-                        .map(part -> part.part() + ": " + PrintedDates.words(part.lastDay()))
+                        .map(part -> part.part() + ": "
+                                + month(part.lastDay()) + " " + part.lastDay().getYear())
                         .collect(Collectors.joining("; ")));
+    }
+
+    private static String month(LocalDate day) {
+        return day.getMonth().getDisplayName(TextStyle.FULL, Locale.US);
     }
 }

@@ -19,16 +19,24 @@ public final class CertificatePaper {
     private CertificatePaper() {}
 
     public static WarrantyCertificate of(Dossier dossier, Scene plan) {
-        boolean issued = dossier.job().closed().flatMap(Closed::certificate).isPresent();
+        return of(dossier, plan, dossier.job().closed().flatMap(Closed::certificate).isPresent());
+    }
+
+    /** The specimen that is attached to a contract, whatever became of the job afterwards. */
+    public static WarrantyCertificate specimen(Dossier contracted, Scene plan) {
+        return of(contracted, plan, false);
+    }
+
+    private static WarrantyCertificate of(Dossier dossier, Scene plan, boolean issued) {
         Dossier covered = issued ? dossier.about(BuiltJob.of(dossier.job())) : dossier;
         Job job = covered.job();
         return new WarrantyCertificate(
                 issued ? PaperHeads.of(dossier, job.closed().orElseThrow().completed()) : PaperHeads.of(dossier),
-                job.closed().flatMap(Closed::certificate).orElse(job.number()),
+                issued ? job.closed().flatMap(Closed::certificate).orElseThrow() : job.number(),
                 plan,
                 issued ? WarrantyPromises.of(job) : WarrantyPromises.specimen(job),
                 new WallWorks(covered).all(),
-                runs(covered),
+                issued ? runs(covered) : new PipeWorks(covered).all(),
                 dossier.terms().get("state." + job.site().address().state()),
                 issued ? AgreedParts.ofCoverage(job.agreement()) : List.of());
     }

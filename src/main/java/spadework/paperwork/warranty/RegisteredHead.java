@@ -14,6 +14,11 @@ public final class RegisteredHead {
     private RegisteredHead() {}
 
     static PaperHead of(Warranty warranty, LocalDate issued) {
+        return of(warranty, issued, "");
+    }
+
+    /** @param logo as a data address; empty for none */
+    static PaperHead of(Warranty warranty, LocalDate issued, String logo) {
         Contractor firm = warranty.parties().contractor();
         return new PaperHead(
                 new Firm(
@@ -24,7 +29,7 @@ public final class RegisteredHead {
                         firm.address(),
                         firm.phone(),
                         firm.email(),
-                        Optional.empty(),
+                        logo.isEmpty() ? Optional.empty() : Optional.of(logo),
                         false),
                 warranty.job(),
                 warranty.number(),

@@ -3,6 +3,7 @@ package spadework.paperwork.warranty;
 
 import java.time.LocalDate;
 import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.WarrantyPromise;
 import spadework.paperwork.part.WarrantyRow;
 import spadework.warranty.Warranty;
@@ -19,6 +20,21 @@ public final class ReissuePaper {
      * @param issued the day of the transfer
      */
     public static ReissuedCertificate of(Warranty warranty, String before, LocalDate issued) {
+        return of(RegisteredHead.of(warranty, issued), warranty, before);
+    }
+
+    /**
+     * The same with the look of the first certificate.
+     *
+     * @param first as it was issued
+     */
+    public static ReissuedCertificate of(
+            Warranty warranty, String before, LocalDate issued, WarrantyCertificate first) {
+        return of(
+                RegisteredHead.of(warranty, issued, first.head().firm().logo().orElse("")), warranty, before);
+    }
+
+    private static ReissuedCertificate of(PaperHead head, Warranty warranty, String before) {
         WarrantyPromise promise = new WarrantyPromise(
                 false,
                 warranty.coverage().parts().stream()
@@ -38,7 +54,7 @@ public final class ReissuePaper {
                 warranty.coverage().notCovered(),
                 warranty.terms().duties());
         return new ReissuedCertificate(
-                RegisteredHead.of(warranty, issued),
+                head,
                 warranty.number(),
                 warranty.first(),
                 before,
