@@ -37,7 +37,10 @@ public record FirstCertificate(WarrantyCertificate certificate, String plan) {
 
     private static Optional<FirstCertificate> of(Bid bid, String number) {
         Job told = bid.dossier().job();
-        boolean same = told.closed().flatMap(Closed::certificate).filter(number::equals).isPresent();
+        boolean same = told.closed()
+                .flatMap(Closed::certificate)
+                .filter(number::equals)
+                .isPresent();
         if (!same || told.agreement().asBuilt().isEmpty()) {
             return Optional.empty();
         }

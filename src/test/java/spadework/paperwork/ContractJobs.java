@@ -181,8 +181,8 @@ public final class ContractJobs {
         Bid bid = bid(folder);
         Dossier contracted = bid.contracted();
         Scene plan = PlanSketch.of(contracted.job());
-        Map<String, Object> model = Map.of(
-                "contract", ContractPaper.of(contracted, bid.proposed(), plan), "plan", SceneSvg.of(plan));
+        Map<String, Object> model =
+                Map.of("contract", ContractPaper.of(contracted, bid.proposed(), plan), "plan", SceneSvg.of(plan));
         return PRESS.print(
                 "contract",
                 model,

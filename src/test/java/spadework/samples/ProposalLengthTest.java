@@ -79,7 +79,10 @@ class ProposalLengthTest {
         walls(job, walls, letters);
         photos(job, folder, photos);
         if (letters > 0) {
-            ((ObjectNode) job.get("customer")).putArray("names").add(name(letters, "Ida")).add(name(letters, "Tobias"));
+            ((ObjectNode) job.get("customer"))
+                    .putArray("names")
+                    .add(name(letters, "Ida"))
+                    .add(name(letters, "Tobias"));
         }
         Files.writeString(folder.resolve("job.json"), job.toString());
         Outcome outcome = Samples.office().documents(folder, root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL));
@@ -135,6 +138,8 @@ class ProposalLengthTest {
     }
 
     private static String name(int letters, String start) {
-        return (start + " Wrenfield of the long lane behind the old mill at the creek bend").substring(0, letters).strip();
+        return (start + " Wrenfield of the long lane behind the old mill at the creek bend")
+                .substring(0, letters)
+                .strip();
     }
 }

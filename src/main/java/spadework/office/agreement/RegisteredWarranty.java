@@ -41,7 +41,8 @@ public final class RegisteredWarranty {
                 company.license().label() + " " + company.license().number());
         WarrantyCoverage coverage = new WarrantyCoverage(
                 certificate.walls().stream()
-                        .map(wall -> new Covered(wall.label(), wall.where() + ": " + onIt(wall.finish()), wall.length()))
+                        .map(wall ->
+                                new Covered(wall.label(), wall.where() + ": " + onIt(wall.finish()), wall.length()))
                         .toList(),
                 certificate.runs().stream()
                         .map(run -> new Covered(run.label(), run.pipe(), run.length()))

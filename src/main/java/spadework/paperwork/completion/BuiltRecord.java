@@ -105,7 +105,8 @@ public final class BuiltRecord {
                         .findFirst())
                 .map(Picture::number)
                 .orElse(0);
-        return new BuiltWallRow.HoldRow(point.number(), point.what(), PrintedDates.words(point.on()), point.by(), photo);
+        return new BuiltWallRow.HoldRow(
+                point.number(), point.what(), PrintedDates.words(point.on()), point.by(), photo);
     }
 
     List<BuiltPipeRow> pipes() {

@@ -29,13 +29,28 @@ final class Comparison {
 
     private void wall(BuiltWallRow wall, String gallons) {
         String where = terms.get("compared.wall", "label", wall.label());
-        add(where, terms.get("compared.length"), wall.length().agreed(), wall.length().built(), "length");
-        add(where, terms.get("compared.depth"), wall.depth().agreed(), wall.depth().built(), "depth");
+        add(
+                where,
+                terms.get("compared.length"),
+                wall.length().agreed(),
+                wall.length().built(),
+                "length");
+        add(
+                where,
+                terms.get("compared.depth"),
+                wall.depth().agreed(),
+                wall.depth().built(),
+                "depth");
         if (gallons.isEmpty()) {
             return;
         }
         add(where, terms.get("compared.gallons"), gallons, wall.coat().gallons(), "gallons");
-        add(where, terms.get("compared.film"), wall.film().wetPromised(), wall.film().mean(), "film");
+        add(
+                where,
+                terms.get("compared.film"),
+                wall.film().wetPromised(),
+                wall.film().mean(),
+                "film");
     }
 
     private void pipe(BuiltPipeRow pipe) {

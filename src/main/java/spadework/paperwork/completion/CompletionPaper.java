@@ -1,18 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.completion;
 
-import java.util.List;
-import spadework.paperwork.Picture;
-import spadework.paperwork.PaperWords;
-import spadework.job.HoldPoint;
-import spadework.job.BuiltWall;
 import java.time.LocalDate;
+import java.util.List;
 import spadework.drawing.plan.PlanSketch;
 import spadework.job.AsBuilt;
+import spadework.job.BuiltWall;
 import spadework.job.Closed;
 import spadework.job.FlowTest;
+import spadework.job.HoldPoint;
 import spadework.job.Job;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.Picture;
 import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.AgreedParts;
 import spadework.paperwork.part.PaperHeads;
@@ -67,7 +67,8 @@ public final class CompletionPaper {
     private static String caption(PaperWords terms, AsBuilt record, Picture picture) {
         for (BuiltWall wall : record.walls()) {
             for (HoldPoint point : wall.holdPoints()) {
-                if (point.number() > 0 && point.photo().filter(picture.file()::equals).isPresent()) {
+                if (point.number() > 0
+                        && point.photo().filter(picture.file()::equals).isPresent()) {
                     return terms.get(
                             "compared.photo",
                             "wall",

@@ -35,8 +35,8 @@ public final class CareCardPaper {
                 name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " " + row.year(),
                 first.equals(last) ? first : first + " to " + last,
                 row.ending().stream()
-                        .map(part -> part.part() + ": "
-                                + month(part.lastDay()) + " " + part.lastDay().getYear())
+                        .map(part -> part.part() + ": " + month(part.lastDay()) + " "
+                                + part.lastDay().getYear())
                         .collect(Collectors.joining("; ")));
     }
 

@@ -19,7 +19,10 @@ public final class CertificatePaper {
     private CertificatePaper() {}
 
     public static WarrantyCertificate of(Dossier dossier, Scene plan) {
-        return of(dossier, plan, dossier.job().closed().flatMap(Closed::certificate).isPresent());
+        return of(
+                dossier,
+                plan,
+                dossier.job().closed().flatMap(Closed::certificate).isPresent());
     }
 
     /** The specimen that is attached to a contract, whatever became of the job afterwards. */

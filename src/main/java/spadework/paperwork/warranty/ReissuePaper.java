@@ -30,8 +30,7 @@ public final class ReissuePaper {
      */
     public static ReissuedCertificate of(
             Warranty warranty, String before, LocalDate issued, WarrantyCertificate first) {
-        return of(
-                RegisteredHead.of(warranty, issued, first.head().firm().logo().orElse("")), warranty, before);
+        return of(RegisteredHead.of(warranty, issued, first.head().firm().logo().orElse("")), warranty, before);
     }
 
     private static ReissuedCertificate of(PaperHead head, Warranty warranty, String before) {

@@ -251,7 +251,9 @@ class ContractPaperTest {
 
         assertThat(ids(job)).contains("contract-options-open");
         assertThat(text.split("☐ accept ☐ decline", -1)).hasSize(3);
-        assertThat(text).contains("Wall F, front wall, facing south: 26 ft", "Contract price with the options that you accept:");
+        assertThat(text)
+                .contains(
+                        "Wall F, front wall, facing south: 26 ft", "Contract price with the options that you accept:");
         ContractJobs.bid(job)
                 .contracted()
                 .contract()
