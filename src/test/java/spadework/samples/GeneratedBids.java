@@ -36,15 +36,27 @@ public final class GeneratedBids {
     }
 
     private static Bid bid(int seed) {
-        Path from = FROM.get(seed % FROM.size());
         try {
-            ObjectNode job = (ObjectNode) JSON.readTree(Files.readString(from.resolve("job.json")));
-            change(job, new Random(seed));
-            return (Bid) Samples.office().bid(JSON.writeValueAsString(job), from.resolve("job.json"));
+            return (Bid) Samples.office()
+                    .bid(JSON.writeValueAsString(job(seed)), from(seed).resolve("job.json"));
         } catch (ClassCastException refused) {
-            throw new IllegalStateException("seed " + seed + " of " + from, refused);
+            throw new IllegalStateException("seed " + seed + " of " + from(seed), refused);
         } catch (JsonProcessingException broken) {
             throw new IllegalStateException(broken);
+        }
+    }
+
+    /** The sample that a seed starts from. */
+    static Path from(int seed) {
+        return FROM.get(seed % FROM.size());
+    }
+
+    /** The job of a seed, as its file would say it. */
+    static ObjectNode job(int seed) {
+        try {
+            ObjectNode job = (ObjectNode) JSON.readTree(Files.readString(from(seed).resolve("job.json")));
+            change(job, new Random(seed));
+            return job;
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
