@@ -67,14 +67,20 @@ final class FigureLabels {
     }
 
     private static Stream<String> allWalls(Bid bid) {
-        return Stream.of(bid.proposed().job(), bid.contracted().job(), bid.dossier().job())
+        return Stream.of(
+                        bid.proposed().job(),
+                        bid.contracted().job(),
+                        bid.dossier().job())
                 .flatMap(job -> job.walls().stream())
                 .map(Wall::label)
                 .distinct();
     }
 
     private static Stream<String> allPipes(Bid bid) {
-        return Stream.of(bid.proposed().job(), bid.contracted().job(), bid.dossier().job())
+        return Stream.of(
+                        bid.proposed().job(),
+                        bid.contracted().job(),
+                        bid.dossier().job())
                 .flatMap(job -> Stream.of(
                                 job.water().drains().stream().map(FootingDrain::label),
                                 job.water().mains().stream().map(SolidRun::label),
@@ -126,8 +132,10 @@ final class FigureLabels {
             if (change.state() == ChangeState.ACCEPTED) {
                 add("price after " + change.number(), order, "before this change, " + MONEY + " with it");
                 add("change " + change.number(), order, "^This change(?: with sales tax)? \\| .*?" + MONEY + "$");
-                add("change " + change.number(), Set.of("completion"), "^Change order " + change.number()
-                        + ",.*? \\| " + MONEY + "$");
+                add(
+                        "change " + change.number(),
+                        Set.of("completion"),
+                        "^Change order " + change.number() + ",.*? \\| " + MONEY + "$");
                 standing = change.number();
             }
         }
@@ -170,12 +178,11 @@ final class FigureLabels {
         film(label, "agreed", Set.of("scope-of-work"), wall + ".*?([0-9]+ mil)\\b");
         film(label, "agreed", Set.of("completion"), "([0-9]+ mil) on wall " + Pattern.quote(label) + "\\b");
         film(label, "agreed", Set.of("warranty"), wall + ".*?([0-9]+ mil)\\b");
+        add("gallons on " + label + ", agreed", Set.of("scope-of-work"), wall, "planned: ([0-9.]+ gal)");
         add(
                 "gallons on " + label + ", agreed",
-                Set.of("scope-of-work"),
-                wall,
-                "planned: ([0-9.]+ gal)");
-        add("gallons on " + label + ", agreed", Set.of("completion"), wall + " \\| Coating on the wall \\| ([0-9.]+ gal)");
+                Set.of("completion"),
+                wall + " \\| Coating on the wall \\| ([0-9.]+ gal)");
         add(
                 "gallons on " + label + ", built",
                 Set.of("completion"),

@@ -83,11 +83,15 @@ final class PaperLines {
 
     /** Whether a row is there for the layout alone: other rows, lists or paragraphs stand in its cells. */
     private static boolean holds(Element element) {
-        return element.getTagName().equals("tr")
-                && (element.getElementsByTagName("li").getLength() > 0
-                        || element.getElementsByTagName("tr").getLength() > 0
-                        || element.getElementsByTagName("h2").getLength() > 0
-                                && element.getElementsByTagName("p").getLength() > 0);
+        if (!element.getTagName().equals("tr")) {
+            return false;
+        }
+        boolean told = holds(element, "h2") && holds(element, "p");
+        return told || holds(element, "li") || holds(element, "tr");
+    }
+
+    private static boolean holds(Element element, String tag) {
+        return element.getElementsByTagName(tag).getLength() > 0;
     }
 
     private static String row(Element element) {

@@ -83,7 +83,8 @@ class SameFiguresTest {
                         "reply",
                         "transfer",
                         "last day to cancel");
-        assertThat(figures.values().stream().filter(places -> places.size() > 1)).hasSizeGreaterThan(30);
+        assertThat(figures.values().stream().filter(places -> places.size() > 1))
+                .hasSizeGreaterThan(30);
     }
 
     private static void hold(Bid bid, String name) {

@@ -54,7 +54,8 @@ public final class GeneratedBids {
     /** The job of a seed, as its file would say it. */
     static ObjectNode job(int seed) {
         try {
-            ObjectNode job = (ObjectNode) JSON.readTree(Files.readString(from(seed).resolve("job.json")));
+            ObjectNode job =
+                    (ObjectNode) JSON.readTree(Files.readString(from(seed).resolve("job.json")));
             change(job, new Random(seed));
             return job;
         } catch (IOException unreadable) {

@@ -111,8 +111,9 @@ public final class GeneratedLives {
             }
             if (!declined && random.nextBoolean()) {
                 change.remove("adds");
-                change.set("unitPrices", tree("[{\"price\": \"U-ROCK\", \"quantity\": \"%d.5 cy\"}]"
-                        .formatted(1 + random.nextInt(4))));
+                change.set(
+                        "unitPrices",
+                        tree("[{\"price\": \"U-ROCK\", \"quantity\": \"%d.5 cy\"}]".formatted(1 + random.nextInt(4))));
             }
             changes.add(change);
         }
