@@ -3,6 +3,7 @@ package spadework.safety;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.List;
@@ -13,6 +14,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
+import spadework.job.ExtraItem;
+import spadework.job.JobPricing;
 import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.press.template.Templates;
@@ -91,5 +94,30 @@ class BookRulesTest {
                 book.earth(),
                 book.stoneTonsPerCubicYard(),
                 book.truckCubicYards());
+    }
+
+    /** An item that a job names and needs none of costs it nothing, however old its price. */
+    @ParameterizedTest(name = "{0} of it: told {1}")
+    @CsvSource({"0, false", "1, true"})
+    void itemOfWhichNothingIsNeededIsNotTold(BigDecimal quantity, boolean told) {
+        Job j = Jobs.job();
+        Job job = new Job(
+                j.head(),
+                j.customer(),
+                j.site(),
+                j.survey(),
+                j.work(),
+                new JobPricing(
+                        List.of(new ExtraItem("TIE-PATCH", Optional.of(quantity), "A", "test")),
+                        j.priceChanges(),
+                        j.taxClass()),
+                j.contractTerms(),
+                j.acceptedStops(),
+                j.agreement(),
+                j.notes());
+        PriceBook book = with("TIE-PATCH", Optional.of(LocalDate.of(2026, 8, 9)), Optional.empty());
+        assertThat(new BookRules().check(new Facts(job, book)))
+                .extracting(Finding::id)
+                .isEqualTo(told ? List.of("price-stale") : List.of());
     }
 }
