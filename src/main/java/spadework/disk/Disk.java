@@ -4,6 +4,7 @@ package spadework.disk;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.channels.FileChannel;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
 import java.nio.file.Path;
@@ -100,10 +101,21 @@ public final class Disk {
     /** Writes all the bytes where the channel stands. */
     public static void write(Path file, FileChannel channel, byte[] content) throws IOException {
         ByteBuffer buffer = ByteBuffer.wrap(content);
-        watch.before(file, channel, buffer);
-        while (buffer.hasRemaining()) {
-            channel.write(buffer);
+        try {
+            watch.before(file, channel, buffer);
+            while (buffer.hasRemaining()) {
+                channel.write(buffer);
+            }
+        } catch (IOException unwritten) {
+            throw named(file, unwritten);
         }
+    }
+
+    /** A channel does not know the file that it writes to, and a message has to. */
+    private static IOException named(Path file, IOException unwritten) {
+        return unwritten instanceof FileSystemException
+                ? unwritten
+                : new FileSystemException(file.toString(), null, unwritten.getMessage());
     }
 
     /** Forces what was written to the disk. */
