@@ -93,8 +93,12 @@ class FullDiskTest {
             assertThat(told.orElse("No space left on device"))
                     .as("full from operation %d", from)
                     .contains("No space left on device");
-            told.ifPresent(words -> assertThat(words).as("names the file").contains(site.folder().toString()));
-            assertThat(Register.of(site.folder()).check().faults()).as("full from operation %d", from).isEmpty();
+            told.ifPresent(words -> assertThat(words)
+                    .as("names the file")
+                    .contains(site.folder().toString()));
+            assertThat(Register.of(site.folder()).check().faults())
+                    .as("full from operation %d", from)
+                    .isEmpty();
             assertThat(Draft.read(Files.readString(site.file()))).as("job file").isPresent();
             doneOrThere(step.on(site));
             assertThat(Register.of(site.folder()).check().faults()).isEmpty();
@@ -122,7 +126,6 @@ class FullDiskTest {
     }
 
     private static void done(Outcome outcome) {
-        assertThat(outcome)
-                .isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class, Outcome.Gathered.class);
+        assertThat(outcome).isInstanceOfAny(Outcome.Issued.class, Outcome.Standing.class, Outcome.Gathered.class);
     }
 }
