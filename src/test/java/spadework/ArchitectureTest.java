@@ -80,7 +80,7 @@ class ArchitectureTest {
       paperwork.work       | measure working job pricebook trench water.flow water takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.scope      | measure finding job pricebook takeoff schedule drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.scope      | measure finding job pricebook takeoff.wall takeoff schedule drawing.shape paperwork paperwork.part paperwork.work
       paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work

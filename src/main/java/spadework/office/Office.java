@@ -14,6 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.regex.Pattern;
 import spadework.contract.Revision;
 import spadework.disk.AtomicFile;
@@ -26,6 +27,7 @@ import spadework.intake.Intake;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
 import spadework.intake.Understood;
+import spadework.job.Job;
 import spadework.office.files.FileName;
 import spadework.office.files.JobNumbers;
 import spadework.office.records.AgreedRecord;
@@ -86,7 +88,16 @@ public final class Office {
      */
     public BidResult bid(String text, Path file) {
         try {
-            return bidOf(text, file);
+            return bidOf(text, file, SignedJob::withoutSource);
+        } catch (IOException unreadable) {
+            throw new UncheckedIOException(unreadable);
+        }
+    }
+
+    /** The same for a job that says it is accepted while the step that keeps its source is still being taken. */
+    public BidResult bidWhileSigning(String text, Path file) {
+        try {
+            return bidOf(text, file, job -> List.of());
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
@@ -102,7 +113,7 @@ public final class Office {
         return intake.book(file);
     }
 
-    private BidResult bidOf(String text, Path file) throws IOException {
+    private BidResult bidOf(String text, Path file, Function<Job, List<Finding>> unkept) throws IOException {
         JobRecords records = JobRecords.beside(file);
         Optional<Entry> contract = records.contract();
         Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
@@ -110,7 +121,9 @@ public final class Office {
             SignedJob read = SignedJob.read(file, text, latest.of(signed.get(), file));
             return bid(read.reading(), BidSource.of(file, AgreedRecord.of(records, read.findings())));
         }
-        return bid(intake.read(text, file), BidSource.of(file, AgreedRecord.of(records, List.of())));
+        Reading reading = intake.read(text, file);
+        List<Finding> said = reading instanceof Understood understood ? unkept.apply(understood.job()) : List.of();
+        return bid(reading, BidSource.of(file, AgreedRecord.of(records, said)));
     }
 
     /** As {@link #bid(Path)}, where the caller says what is done about a file that cannot be read. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
+import spadework.takeoff.wall.BackfillBracing;
 import static spadework.safety.Found.PRACTICE;
 import static spadework.safety.Found.must;
 import static spadework.safety.Found.stop;
@@ -20,7 +21,6 @@ import spadework.measure.Length;
 final class StructureRules implements Rule {
     private static final Length BOW_OVER = Length.ofInches(1);
     private static final Length UNBALANCED_OVER = Length.ofFeet(7);
-    private static final Length BACKFILL_BRACED_FROM = Length.ofFeet(4);
 
     @Override
     public List<Finding> check(Facts facts) {
@@ -28,12 +28,11 @@ final class StructureRules implements Rule {
         for (Wall wall : facts.job().walls()) {
             found.addAll(engineerFirst(wall));
             found.addAll(unmeasured(wall));
-            boolean tied = wall.condition().tiedToFloor().orElse(false);
-            if (!tied && wall.deepest().compareTo(BACKFILL_BRACED_FROM) >= 0) {
+            if (BackfillBracing.isDue(wall)) {
                 found.add(must(
                         "backfill-braced",
                         wall.label(),
-                        "IRC R404.1.7 (2009 edition on)",
+                        BackfillBracing.CITATION,
                         "depth",
                         wall.deepest().text()));
             }

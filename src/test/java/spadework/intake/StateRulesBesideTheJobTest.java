@@ -49,6 +49,17 @@ class StateRulesBesideTheJobTest {
                 .anyMatch(fault -> fault.contains("no \"asOf\""));
     }
 
+    /** Days for an older buyer without the age from which they hold would silently give nobody a longer right. */
+    @Test
+    void ageAndDaysOfAnOlderBuyerStandTogether() {
+        assertThat(faults("[{\"state\": \"MD\", \"cancel\": {\"days\": 5, \"seniorDays\": 7}}]"))
+                .anyMatch(fault -> fault.contains("\"seniorDays\" alone"));
+        assertThat(faults("[{\"state\": \"MD\", \"cancel\": {\"days\": 5, \"seniorAge\": 65}}]"))
+                .anyMatch(fault -> fault.contains("\"seniorAge\" alone"));
+        assertThat(faults("[{\"state\": \"MD\", \"cancel\": {\"days\": 5, \"seniorDays\": 7, \"seniorAge\": 65}}]"))
+                .isEmpty();
+    }
+
     @Test
     void everyFaultIsToldAtOnce() {
         assertThat(faults("""

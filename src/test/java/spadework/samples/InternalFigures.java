@@ -94,7 +94,7 @@ public final class InternalFigures {
 
     /** Whether the word stands in it, in capitals or not. */
     public static boolean says(String content, String word) {
-        return Pattern.compile("\\b" + Pattern.quote(word) + "\\b", Pattern.CASE_INSENSITIVE)
+        return Pattern.compile("(?<!\\w)" + Pattern.quote(word) + "(?!\\w)", Pattern.CASE_INSENSITIVE)
                 .matcher(content)
                 .find();
     }

@@ -65,6 +65,10 @@ class InternalFiguresTest {
             assertThat(internal.stream().filter(amount -> InternalFigures.carries(content, amount)))
                     .as(file.toString())
                     .hasSizeGreaterThan(60);
+            assertThat(Samples.bid(sample).dossier().job().notes())
+                    .as(file + " has every internal note")
+                    .isNotEmpty()
+                    .allMatch(note -> InternalFigures.says(content, note));
         }
     }
 

@@ -21,11 +21,14 @@ final class PriceRulesReader {
     private PriceRulesReader() {}
 
     static PriceRules priceRules(ObjectFields fields) {
+        Percent contingency = fields.get("contingency", Shares.fromZeroTo(100));
+        Percent overhead = fields.get("overhead", Shares.fromZeroTo(200));
+        ProfitBasis basis = fields.get("basis", Choices.of(ProfitBasis.class));
         return new PriceRules(
-                fields.get("contingency", Shares.fromZeroToUnder(100)),
-                fields.get("overhead", Shares.fromZeroToUnder(100)),
-                fields.get("basis", Choices.of(ProfitBasis.class)),
-                fields.get("profit", Shares.fromZeroToUnder(100)),
+                contingency,
+                overhead,
+                basis,
+                fields.get("profit", basis == ProfitBasis.MARKUP ? Shares.fromZeroTo(500) : Shares.fromZeroToUnder(100)),
                 fields.get("minimum", DollarAmounts.FROM_ZERO, Dollars.ZERO),
                 fields.get("step", DollarAmounts.ABOVE_ZERO, Dollars.of("1")),
                 fields.get("leftovers", ValueKind.object(PriceRulesReader::leftovers), Leftovers.CHARGED));

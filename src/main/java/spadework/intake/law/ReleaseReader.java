@@ -31,15 +31,7 @@ final class ReleaseReader {
         Optional<ReleaseWording> wording = fields.find("wording", ValueKind.object(ReleaseReader::wording))
                 .or(() -> base.flatMap(ReleaseForm::wording));
         return new ReleaseForm(
-                kind,
-                wording,
-                base.isPresent()
-                        ? fields.get(
-                                "status", StateRuleReader.STATUS, base.get().status())
-                        : fields.get("status", StateRuleReader.STATUS),
-                base.isPresent()
-                        ? fields.get("citation", Texts.TEXT, base.get().citation())
-                        : fields.get("citation", Texts.TEXT));
+                kind, wording, fields.get("status", StateRuleReader.STATUS), fields.get("citation", Texts.TEXT));
     }
 
     private static ReleaseWording wording(ObjectFields fields) {

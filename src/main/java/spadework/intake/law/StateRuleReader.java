@@ -135,10 +135,19 @@ public final class StateRuleReader {
     }
 
     private static CancelRule cancel(ObjectFields fields, Map<String, String> facts) {
+        Optional<Integer> seniorDays = fields.find("seniorDays", Counts.between(1, 60));
+        Optional<Integer> seniorAge = fields.find("seniorAge", Counts.between(18, 120));
+        if (seniorDays.isPresent() != seniorAge.isPresent() && !fields.node().isSilent()) {
+            fields.node()
+                    .fault(
+                            seniorAge.isPresent() ? "\"seniorAge\" alone" : "\"seniorDays\" alone",
+                            "both of \"seniorAge\" and \"seniorDays\", or neither",
+                            "add the other one, or take this one out");
+        }
         return new CancelRule(
                 fields.get("days", Counts.between(1, 60)),
-                fields.find("seniorDays", Counts.between(1, 60)),
-                fields.find("seniorAge", Counts.between(18, 120)),
+                seniorDays,
+                seniorAge,
                 fields.find("count", Choices.of(DayCount.class)),
                 facts.getOrDefault("cancel", "M"),
                 fields.find("disasterDays", Counts.between(1, 60)),

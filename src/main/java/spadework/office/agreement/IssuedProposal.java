@@ -89,7 +89,7 @@ public final class IssuedProposal implements AutoCloseable {
 
     /** The bid of a text in the light of what was kept. */
     BidResult bid(JobText text) throws IOException {
-        return office().bid(text.text(), kept.job());
+        return office().bidWhileSigning(text.text(), kept.job());
     }
 
     /** The source of the contract: what was kept, with the job as it is signed. */

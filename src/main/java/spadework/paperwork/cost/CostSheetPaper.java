@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.cost;
 
+import spadework.company.WorkCalendar;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -35,8 +36,6 @@ import spadework.working.Worked;
 
 /** Puts the contractor's cost sheet together: the only paper that carries cost. */
 public final class CostSheetPaper {
-    private static final BigDecimal HOURS_A_DAY = BigDecimal.valueOf(8);
-
     private CostSheetPaper() {}
 
     /**
@@ -188,6 +187,8 @@ public final class CostSheetPaper {
                 hours.merge(line.crew(), line.crewHours(), BigDecimal::add);
             }
         }
+        BigDecimal hoursPerDay =
+                dossier.company().calendar().orElse(WorkCalendar.USUAL).hoursPerDay();
         List<CrewRow> rows = new ArrayList<>();
         hours.forEach((crew, sum) -> rows.add(new CrewRow(
                 crew,
@@ -195,7 +196,7 @@ public final class CostSheetPaper {
                         .map(place -> place.count() + " " + place.wage())
                         .collect(Collectors.joining(", ")),
                 sum.setScale(1, RoundingMode.HALF_UP),
-                sum.divide(HOURS_A_DAY, 1, RoundingMode.UP))));
+                sum.divide(hoursPerDay, 1, RoundingMode.UP))));
         return rows;
     }
 }

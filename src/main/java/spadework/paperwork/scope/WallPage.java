@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
+import spadework.takeoff.wall.BackfillBracing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -163,9 +164,7 @@ final class WallPage {
 
     private void backfill() {
         texts.sold(StepKind.WELLS_BACK, many(work.openings().windowWells()), "count", wells());
-        boolean brace = !wall.condition().tiedToFloor().orElse(false)
-                && wall.deepest().compareTo(StepFigure.LADDER_FROM.length()) >= 0;
-        texts.sold(StepKind.BACKFILL, brace ? ".braced" : "");
+        texts.sold(StepKind.BACKFILL, BackfillBracing.isDue(wall) ? ".braced" : "");
     }
 
     private List<StepEvidence> holding(StepEvidence photo) {
