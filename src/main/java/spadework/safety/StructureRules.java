@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
-import spadework.takeoff.wall.BackfillBracing;
 import static spadework.safety.Found.PRACTICE;
 import static spadework.safety.Found.must;
 import static spadework.safety.Found.stop;
@@ -16,6 +15,7 @@ import spadework.job.Unseen;
 import spadework.job.Wall;
 import spadework.job.WallKind;
 import spadework.measure.Length;
+import spadework.takeoff.wall.BackfillBracing;
 
 /** A wall that an engineer sees before anybody digs, and when it may be filled against again. */
 final class StructureRules implements Rule {

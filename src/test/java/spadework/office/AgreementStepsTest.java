@@ -188,8 +188,7 @@ class AgreementStepsTest {
         accept();
         Files.delete(site.folder().resolve("kept/2026-014-A1-source.zip"));
         assertThat(findings()).contains("contract-source-missing");
-        Bid edited = (Bid) Office.with(TemplateFolder.NONE)
-                .bid(Files.readString(site.file()), site.file());
+        Bid edited = (Bid) Office.with(TemplateFolder.NONE).bid(Files.readString(site.file()), site.file());
         assertThat(edited.findings())
                 .as("the window is told as the command line is")
                 .extracting(Finding::id)

@@ -28,7 +28,8 @@ final class PriceRulesReader {
                 contingency,
                 overhead,
                 basis,
-                fields.get("profit", basis == ProfitBasis.MARKUP ? Shares.fromZeroTo(500) : Shares.fromZeroToUnder(100)),
+                fields.get(
+                        "profit", basis == ProfitBasis.MARKUP ? Shares.fromZeroTo(500) : Shares.fromZeroToUnder(100)),
                 fields.get("minimum", DollarAmounts.FROM_ZERO, Dollars.ZERO),
                 fields.get("step", DollarAmounts.ABOVE_ZERO, Dollars.of("1")),
                 fields.get("leftovers", ValueKind.object(PriceRulesReader::leftovers), Leftovers.CHARGED));

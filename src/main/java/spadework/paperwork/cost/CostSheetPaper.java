@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.cost;
 
-import spadework.company.WorkCalendar;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
@@ -14,6 +13,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.company.PriceRules;
 import spadework.company.ProfitBasis;
+import spadework.company.WorkCalendar;
 import spadework.measure.Figures;
 import spadework.measure.Unit;
 import spadework.money.Dollars;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
-import spadework.takeoff.wall.BackfillBracing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +16,7 @@ import spadework.paperwork.work.TrenchWork;
 import spadework.paperwork.work.WallWork;
 import spadework.pricebook.Measure;
 import spadework.takeoff.Quantity;
+import spadework.takeoff.wall.BackfillBracing;
 
 /** The steps at one wall, in the order in which the trade does them. */
 final class WallPage {
