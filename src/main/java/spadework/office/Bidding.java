@@ -30,7 +30,7 @@ import spadework.pricing.Quote;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.schedule.CrewCalendar;
-import spadework.schedule.DayQuantities;
+import spadework.schedule.ScheduledTakeoff;
 import spadework.schedule.JobBook;
 import spadework.schedule.ScheduleChecks;
 import spadework.takeoff.Takeoff;
@@ -57,11 +57,11 @@ public final class Bidding {
             return new Refusal(unprintable);
         }
         PriceBook book = JobBook.of(understood.book(), understood.company(), job);
-        Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
-        Quote quote = Pricing.of(job, understood.company(), book, takeoff);
+        ScheduledTakeoff scheduled = ScheduledTakeoff.of(job, understood.company(), book);
+        Quote quote = Pricing.of(job, understood.company(), book, scheduled.takeoff());
         List<Fault> unpriced = UnitPriceFaults.of(job, quote, source.file());
         return unpriced.isEmpty()
-                ? new Case(understood, book, source, album).bid(takeoff, quote)
+                ? new Case(understood, book, source, album).bid(scheduled, quote)
                 : new Refusal(unpriced);
     }
 
@@ -79,11 +79,11 @@ public final class Bidding {
             this.album = album;
         }
 
-        private Bid bid(Takeoff takeoff, Quote quote) {
+        private Bid bid(ScheduledTakeoff scheduled, Quote quote) {
             Job job = understood.job();
             Contract contract = Contracting.of(
                     job, understood.company(), book, quote, source.record().sealed());
-            Dossier proposed = dossier(job, takeoff, contract);
+            Dossier proposed = dossier(job, scheduled, contract);
             Dossier contracted = dossier(Agreed.contracted(job), contract, proposed);
             Dossier agreed = dossier(Agreed.of(job), contract, contracted);
             Bid bid = new Bid(proposed, contracted, agreed, quote, quote(agreed, quote));
@@ -102,10 +102,11 @@ public final class Bidding {
         private Dossier dossier(Job job, Contract contract, Dossier before) {
             return job.equals(before.job())
                     ? before
-                    : dossier(job, DayQuantities.takeoff(job, understood.company(), book), contract);
+                    : dossier(job, ScheduledTakeoff.of(job, understood.company(), book), contract);
         }
 
-        private Dossier dossier(Job job, Takeoff takeoff, Contract contract) {
+        private Dossier dossier(Job job, ScheduledTakeoff scheduled, Contract contract) {
+            Takeoff takeoff = scheduled.takeoff();
             PaidFindings found =
                     PaidFindings.of(Checks.of(new Facts(job, book)), job, understood.company(), book, takeoff);
             return new Dossier(
@@ -116,7 +117,7 @@ public final class Bidding {
                     contract,
                     law(job),
                     source.revision(),
-                    new DossierFindings(found.findings(), contractFindings(job, takeoff, contract, found)),
+                    new DossierFindings(found.findings(), contractFindings(job, scheduled.calendar(), contract, found)),
                     phrases,
                     terms,
                     new DossierPhotos(
@@ -129,7 +130,8 @@ public final class Bidding {
             return understood.states().at(job.site().address().state());
         }
 
-        private List<Finding> contractFindings(Job job, Takeoff takeoff, Contract contract, PaidFindings paid) {
+        private List<Finding> contractFindings(
+                Job job, CrewCalendar calendar, Contract contract, PaidFindings paid) {
             List<Finding> found = new ArrayList<>(source.record().findings());
             found.addAll(source.record().differences(this.understood.job()));
             paid.open().ifPresent(found::add);
@@ -137,8 +139,7 @@ public final class Bidding {
             found.addAll(Letters.of(job, understood.company()));
             found.addAll(ProposalChecks.of(job, understood.company()));
             found.addAll(warranty.findings(job, understood.company()));
-            found.addAll(ScheduleChecks.of(
-                    job, understood.company(), CrewCalendar.of(job, understood.company(), book, takeoff)));
+            found.addAll(ScheduleChecks.of(job, understood.company(), calendar));
             contract.accepted().stream()
                     .filter(change -> !change.agreed().equals(change.reckoned()))
                     .map(Bidding::differs)

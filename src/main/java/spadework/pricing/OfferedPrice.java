@@ -29,7 +29,7 @@ public record OfferedPrice(
 
     public OfferedPrice {
         sections = List.copyOf(sections);
-        unitPrices = List.copyOf(unitPrices);
+        unitPrices = LaterList.kept(unitPrices);
         payments = List.copyOf(payments);
     }
 }

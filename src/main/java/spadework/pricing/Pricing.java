@@ -25,7 +25,8 @@ public final class Pricing {
      */
     public static Quote of(Job job, Company company, PriceBook book, Takeoff takeoff) {
         List<LineCost> costs = LineCost.of(company, book, takeoff);
-        return of(job, company, book, takeoff, costs, UnknownPrices.of(job, company, book, costs));
+        List<UnitPrice> unitPrices = new LaterList<>(() -> UnknownPrices.of(job, company, book, costs));
+        return of(job, company, book, takeoff, costs, unitPrices);
     }
 
     /** The same without unit prices for the unknown, which take most of the time; for looking across many bids. */

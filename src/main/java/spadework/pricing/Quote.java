@@ -14,6 +14,7 @@ import spadework.working.Worked;
  * @param tax sales tax the homeowner pays; zero unless the company collects it
  * @param total what the homeowner pays
  * @param buildUp direct cost to price, step by step
+ * @param unitPrices for the unknown; worked out when they are first asked for, as they take most of the time
  */
 public record Quote(
         String bookTitle,
@@ -32,7 +33,7 @@ public record Quote(
         lines = List.copyOf(lines);
         sections = List.copyOf(sections);
         buildUp = List.copyOf(buildUp);
-        unitPrices = List.copyOf(unitPrices);
+        unitPrices = LaterList.kept(unitPrices);
         payments = List.copyOf(payments);
     }
 

@@ -13,7 +13,6 @@ import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Section;
 import spadework.takeoff.LaterQuantities;
-import spadework.takeoff.Measuring;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffSection;
@@ -34,12 +33,11 @@ public final class DayQuantities {
      * @param book as this job uses it
      */
     public static Takeoff takeoff(Job job, Company company, PriceBook book) {
-        Takeoff measured = Measuring.of(job, book);
-        return added(job, book, measured, CrewCalendar.of(job, company, book, measured));
+        return ScheduledTakeoff.of(job, company, book).takeoff();
     }
 
     /** A measured job with what is counted on its calendar. */
-    public static Takeoff added(Job job, PriceBook book, Takeoff measured, CrewCalendar calendar) {
+    static Takeoff added(Job job, PriceBook book, Takeoff measured, CrewCalendar calendar) {
         return LaterQuantities.added(job, book, measured, of(calendar, setUp(measured)));
     }
 

@@ -3,6 +3,11 @@ package spadework.schedule;
 
 import java.time.LocalDate;
 import java.util.Arrays;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import spadework.company.WorkCalendar;
 import spadework.law.FederalHoliday;
 
@@ -11,6 +16,8 @@ import spadework.law.FederalHoliday;
  * them, the federal holidays (5 USC 6103(a)) and the weekdays on which they are observed (5 USC 6103(b)).
  */
 record WorkDays(WorkCalendar calendar) {
+    /** By year; the same for every calendar. */
+    private static final Map<Integer, Set<LocalDate>> HOLIDAYS = new ConcurrentHashMap<>();
 
     boolean isWorked(LocalDate day) {
         return calendar.workDays().contains(day.getDayOfWeek())
@@ -18,12 +25,16 @@ record WorkDays(WorkCalendar calendar) {
                 && (calendar.worksHolidays() || !isHoliday(day));
     }
 
-    /** A holiday of next year may be observed at the end of this one, so both years are looked at. */
     private static boolean isHoliday(LocalDate day) {
+        return HOLIDAYS.computeIfAbsent(day.getYear(), WorkDays::holidays).contains(day);
+    }
+
+    /** Holidays of a year, and the days of it on which they or those of the next year are observed. */
+    private static Set<LocalDate> holidays(int year) {
         return Arrays.stream(FederalHoliday.values())
-                .anyMatch(holiday -> holiday.in(day.getYear()).equals(day)
-                        || holiday.observedIn(day.getYear()).equals(day)
-                        || holiday.observedIn(day.getYear() + 1).equals(day));
+                .flatMap(holiday ->
+                        Stream.of(holiday.in(year), holiday.observedIn(year), holiday.observedIn(year + 1)))
+                .collect(Collectors.toUnmodifiableSet());
     }
 
     /** The day itself where it is worked, else the next one that is. */

@@ -16,8 +16,7 @@ import spadework.pricing.PricedLine;
 import spadework.pricing.PricedSection;
 import spadework.pricing.Quote;
 import spadework.schedule.CrewCalendar;
-import spadework.schedule.DayQuantities;
-import spadework.takeoff.Measuring;
+import spadework.schedule.ScheduledTakeoff;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 import spadework.whatif.Unlawful.Reason;
@@ -62,9 +61,9 @@ public record TrenchChoices(List<TrenchChoice> all) {
     }
 
     private static TrenchChoice.Priced priced(Case dug) {
-        Takeoff measured = Measuring.of(dug.job(), dug.book());
-        CrewCalendar calendar = CrewCalendar.of(dug.job(), dug.company(), dug.book(), measured);
-        Takeoff takeoff = DayQuantities.added(dug.job(), dug.book(), measured, calendar);
+        ScheduledTakeoff scheduled = ScheduledTakeoff.of(dug.job(), dug.company(), dug.book());
+        Takeoff takeoff = scheduled.takeoff();
+        CrewCalendar calendar = scheduled.calendar();
         Quote quote = dug.quote(takeoff);
         return new TrenchChoice.Priced(
                 soil(takeoff),
