@@ -48,14 +48,16 @@ public final class DigBodies {
         double tf = wall.footing().thickness().feet();
         double width = wall.footing().projection().feet()
                 + wall.digging().bottomWidth().feet();
+        Bank bank = Bank.of(site, wall);
+        List<BodyStation> ends = List.of(
+                new BodyStation(0, wall.depthStart().feet() + tf, Optional.empty()),
+                new BodyStation(wall.length().feet(), wall.depthEnd().feet() + tf, Optional.empty()));
         return new DigBody(
                 BodyKind.WALL,
                 wall.label(),
-                List.of(
-                        new BodyStation(0, wall.depthStart().feet() + tf, Optional.empty()),
-                        new BodyStation(wall.length().feet(), wall.depthEnd().feet() + tf, Optional.empty())),
+                Stations.split(ends, bank.line(wall.deepestTrench()).steps()),
                 width,
-                Bank.of(site, wall),
+                bank,
                 DepthFrom.MEASURED,
                 Optional.empty(),
                 true);
@@ -87,7 +89,7 @@ public final class DigBodies {
         Bank bank = Bank.of(site, wall);
         double reach = wall.footing().projection().feet()
                 + wall.digging().bottomWidth().feet()
-                + bank.slope().number() * (wall.deepestTrench().feet() - depth);
+                + bank.line(wall.deepestTrench()).out(wall.deepestTrench().feet() - depth);
         return new DigBody(
                 BodyKind.WINDOW_WELL,
                 wall.label(),

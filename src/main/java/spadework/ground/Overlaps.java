@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import spadework.job.Corner;
+import spadework.trench.Bank;
 
 /**
  * Where the signed sum of strips and corners is not what is dug. For equal level trenches round a house the sum is
@@ -49,6 +50,7 @@ public final class Overlaps {
         for (Placed wall : part.walls()) {
             faces.add(wall.strip().footing());
             wall.strip().tops().forEach(top -> faces.add(top.height()));
+            faces.addAll(wall.strip().line().steps());
         }
         part.turns().forEach(turn -> faces.add(turn.footing()));
         double highest = part.walls().stream()
@@ -68,7 +70,7 @@ public final class Overlaps {
 
     /** Slices between two heights at which tops or footings end: one for each stretch in which no edges pass. */
     private static void between(Chain part, double from, double to, List<Slice> slices) {
-        double hair = (to - from) * 1e-6;
+        double hair = Math.min((to - from) / 4, Math.max(2 * Bank.HAIR, (to - from) * 1e-6));
         LevelCut low = new LevelCut(part, from + hair);
         LevelCut high = new LevelCut(part, to - hair);
         TreeSet<Double> faces = new TreeSet<>();

@@ -75,20 +75,15 @@ final class PipeTrench {
         return stations;
     }
 
-    /** A station more where a sloped trench gets as deep as it has to be laid back. */
+    /** A station more where a trench gets as deep as it has to be laid back, and at each step of benches. */
     private static List<BodyStation> split(List<BodyStation> stations, Bank bank) {
-        double limit = Bank.PROTECTED_FROM.feet();
-        List<BodyStation> split = new ArrayList<>();
-        for (BodyStation station : stations) {
-            BodyStation before = split.isEmpty() ? station : split.get(split.size() - 1);
-            if (bank.slope().number() > 0 && (before.depth() - limit) * (station.depth() - limit) < 0) {
-                double share = (limit - before.depth()) / (station.depth() - before.depth());
-                double at = before.at() + (station.at() - before.at()) * share;
-                split.add(new BodyStation(at, limit, Optional.empty()));
-            }
-            split.add(station);
+        if (bank.slope().number() == 0) {
+            return stations;
         }
-        return split;
+        double deepest = stations.stream().mapToDouble(BodyStation::depth).max().orElse(0);
+        List<Double> depths = new ArrayList<>(bank.line(Length.ofFeet(deepest)).steps());
+        depths.add(Bank.PROTECTED_FROM.feet());
+        return Stations.split(stations, depths);
     }
 
     /** The job's own way, else upright under 5 ft and sloped where it is deeper. */
@@ -99,8 +94,8 @@ final class PipeTrench {
     }
 
     static Bank bank(Site site, Protection protection) {
-        if (protection == Protection.SLOPED) {
-            return Bank.of(site.soil().type());
+        if (protection == Protection.SLOPED || protection == Protection.BENCHED) {
+            return Bank.cutBack(site.soil(), protection);
         }
         String source = "the bank stands upright, " + protection.name().toLowerCase(Locale.ROOT);
         return new Bank(

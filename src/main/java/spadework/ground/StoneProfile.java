@@ -62,6 +62,27 @@ public record StoneProfile(boolean measured, List<StoneStation> stations) {
                 .allMatch(one -> Math.abs(one.height() - stations.get(0).height()) < 1e-9);
     }
 
+    /** Its stations with one more wherever the stone's top passes one of these heights, straight between two. */
+    public List<StoneStation> split(List<Double> heights) {
+        List<StoneStation> split = new ArrayList<>();
+        for (StoneStation station : stations) {
+            if (!split.isEmpty()) {
+                StoneStation from = split.get(split.size() - 1);
+                heights.stream()
+                        .filter(height -> (from.height() - height) * (station.height() - height) < 0)
+                        .map(height -> from.at()
+                                + (station.at() - from.at())
+                                        * (height - from.height())
+                                        / (station.height() - from.height()))
+                        .sorted()
+                        .map(this::at)
+                        .forEach(split::add);
+            }
+            split.add(station);
+        }
+        return split;
+    }
+
     /** The station at a distance along the wall. */
     public StoneStation at(double feet) {
         for (int i = 1; i < stations.size(); i++) {

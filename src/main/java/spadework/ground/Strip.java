@@ -3,20 +3,21 @@ package spadework.ground;
 
 import java.util.ArrayList;
 import java.util.List;
+import spadework.trench.BankLine;
 
 /**
  * The ground in front of one wall that is dug out, or filled with stone, up to a top that follows stations. At a
- * height z over the bottom it reaches p + B + s × z from the wall's face; below the top of the footing its inner p
+ * height z over the bottom it reaches p + B and the bank from the wall's face; below the top of the footing its inner p
  * stays, for the footing stands there. All in feet, none negative.
  *
  * @param wall label of the wall
  * @param projection of the footing beyond the wall's face, p
  * @param width of the trench's bottom beside the footing, B
- * @param slope of the outer bank, run for each rise, s
+ * @param line of the outer bank
  * @param footing thickness of the footing, tf
  * @param tops stations from 0 to the wall's length, in order; two at one place make a step
  */
-public record Strip(String wall, double projection, double width, double slope, double footing, List<Top> tops) {
+public record Strip(String wall, double projection, double width, BankLine line, double footing, List<Top> tops) {
 
     public Strip {
         tops = List.copyOf(tops);
@@ -28,7 +29,7 @@ public record Strip(String wall, double projection, double width, double slope, 
 
     /** How far it reaches from the wall's face at that height over the bottom. */
     public double reach(double height) {
-        return projection + width + slope * height;
+        return projection + width + line.out(height);
     }
 
     public double highest() {
@@ -52,7 +53,7 @@ public record Strip(String wall, double projection, double width, double slope, 
         for (int i = tops.size() - 1; i >= 0; i--) {
             back.add(new Top(length() - tops.get(i).at(), tops.get(i).height()));
         }
-        return new Strip(wall, projection, width, slope, footing, back);
+        return new Strip(wall, projection, width, line, footing, back);
     }
 
     /** True if both have the same section and the same level top. */
@@ -61,7 +62,7 @@ public record Strip(String wall, double projection, double width, double slope, 
                 && other.isLevel()
                 && same(projection, other.projection)
                 && same(width, other.width)
-                && same(slope, other.slope)
+                && line.isLike(other.line)
                 && same(footing, other.footing)
                 && same(highest(), other.highest());
     }

@@ -12,7 +12,13 @@ import spadework.measure.Unit;
 public enum Measure {
     DUG("soil dug, bank", Unit.CUBIC_YARD),
     DIG_MACHINE("dig by machine", Unit.CUBIC_YARD),
+    /** The part of it that lies straight before the wall, where the bucket goes with care. */
+    DIG_WALL_SIDE("dig by machine beside the wall", Unit.CUBIC_YARD),
+    /** The part of it behind that: banks, corners and ends, where the machine digs in the open. */
+    DIG_BULK("dig by machine in bulk", Unit.CUBIC_YARD),
     DIG_HAND("dig by hand", Unit.CUBIC_YARD),
+    /** What the machine digs has to lie somewhere until it is filled again. */
+    SPOIL("machine-dug soil to move aside", Unit.CUBIC_YARD),
     SHIELD("shielded trench", Unit.FOOT),
     STRIP("wall to strip", Unit.SQUARE_FOOT),
     CLEAN("wall to clean", Unit.SQUARE_FOOT),

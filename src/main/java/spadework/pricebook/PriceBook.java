@@ -3,10 +3,12 @@ package spadework.pricebook;
 
 import java.time.LocalDate;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import spadework.company.Backfill;
 import spadework.job.PriceChange;
@@ -31,6 +33,8 @@ public record PriceBook(
         double stoneTonsPerCubicYard,
         double truckCubicYards) {
 
+    private static final Set<Measure> PARTS_OF_DIGGING = EnumSet.of(Measure.DIG_WALL_SIDE, Measure.DIG_BULK);
+
     public PriceBook {
         items = Map.copyOf(items);
         assemblies = Map.copyOf(assemblies);
@@ -39,18 +43,40 @@ public record PriceBook(
 
     /** The standard items that follow a measure, by code. */
     public List<LineItem> standardFor(Measure measure) {
+        return isLeftOut(measure) ? List.of() : followers(measure);
+    }
+
+    private List<LineItem> followers(Measure measure) {
         return items.values().stream()
                 .filter(item -> item.standard() && item.follows().equals(Optional.of(measure)))
-                .sorted((a, b) -> a.code().compareTo(b.code()))
+                .sorted(Comparator.comparing(LineItem::code))
+                .toList();
+    }
+
+    /** A book whose item follows all that the machine digs, as books did before, pays no part of it twice. */
+    private boolean isLeftOut(Measure measure) {
+        return PARTS_OF_DIGGING.contains(measure)
+                && !followers(Measure.DIG_MACHINE).isEmpty();
+    }
+
+    /** Standard items for digging that are left out because another one follows all that the machine digs. */
+    public List<LineItem> leftOut() {
+        return PARTS_OF_DIGGING.stream()
+                .filter(this::isLeftOut)
+                .flatMap(part -> followers(part).stream())
                 .toList();
     }
 
     /** The standard items by the measure that they follow, each list by code. */
     public Map<Measure, List<LineItem>> standard() {
-        return items.values().stream()
+        Map<Measure, List<LineItem>> standard = items.values().stream()
                 .filter(item -> item.standard() && item.follows().isPresent())
                 .sorted(Comparator.comparing(LineItem::code))
                 .collect(Collectors.groupingBy(item -> item.follows().get()));
+        if (standard.containsKey(Measure.DIG_MACHINE)) {
+            standard.keySet().removeAll(PARTS_OF_DIGGING);
+        }
+        return standard;
     }
 
     public Optional<LineItem> find(String code) {

@@ -7,7 +7,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.finding.Finding;
+import spadework.job.Access;
 import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
 import spadework.takeoff.Measuring;
 import spadework.takeoff.TakeoffLine;
 
@@ -15,6 +17,32 @@ import spadework.takeoff.TakeoffLine;
 final class BookRules implements Rule {
     @Override
     public List<Finding> check(Facts facts) {
+        List<Finding> found = new ArrayList<>(wholeDigging(facts));
+        found.addAll(outOfDate(facts));
+        return found;
+    }
+
+    /** An item that follows all that the machine digs takes the place of those for its parts. */
+    private static List<Finding> wholeDigging(Facts facts) {
+        List<LineItem> leftOut = facts.book().leftOut();
+        boolean digs = facts.job().walls().stream().anyMatch(wall -> wall.digging().access() == Access.MACHINE);
+        return leftOut.isEmpty() || !digs
+                ? List.of()
+                : List.of(advise(
+                        "dig-as-one",
+                        "",
+                        Found.PRACTICE,
+                        "items",
+                        codes(facts.book().standardFor(Measure.DIG_MACHINE)),
+                        "parts",
+                        codes(leftOut)));
+    }
+
+    private static String codes(List<LineItem> items) {
+        return String.join(", ", items.stream().map(LineItem::code).toList());
+    }
+
+    private static List<Finding> outOfDate(Facts facts) {
         LocalDate issued = facts.job().issued();
         List<LineItem> doubtful = facts.book().items().values().stream()
                 .filter(item -> item.isStaleOn(issued) || item.isRetiredOn(issued))

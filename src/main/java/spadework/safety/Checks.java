@@ -10,6 +10,7 @@ public final class Checks {
     private static final List<Rule> RULES = List.of(
             new SoilRules(),
             new TrenchRules(),
+            new BenchRules(),
             new RoomRules(),
             new GroundRules(),
             new StructureRules(),

@@ -147,7 +147,11 @@ final class GroundRules implements Rule {
                                 " and ", missing.stream().map(Measure::trade).toList())));
     }
 
-    /** Deeper than the footing beside it and within its line of 1 to 1, a hole takes the ground from under it. */
+    /**
+     * A hole that is deeper than the footing beside it may take the ground from under it. Beside it is what lies no
+     * farther off than the hole is deep: a bank that falls in at 1 to 1 reaches that far. So it goes beyond the line of
+     * 1 to 1 from the footing's bottom.
+     */
     private static Optional<Finding> hole(SumpHole hole) {
         String label = hole.body().label();
         String depth = hole.body().deepest().text();
@@ -155,8 +159,9 @@ final class GroundRules implements Rule {
             return Optional.of(must("pit-level-unknown", label, UNDERMINING, "depth", depth));
         }
         double below = hole.below().get();
+        double deep = hole.body().deepest().feet();
         boolean clear =
-                hole.fromFooting().map(away -> away.feet() >= below - 1e-6).orElse(false);
+                hole.fromFooting().map(away -> away.feet() >= deep - 1e-6).orElse(false);
         if (below <= 1e-6) {
             return Optional.empty();
         }

@@ -1,6 +1,20 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import spadework.finding.Finding;
+import spadework.finding.Severity;
+import spadework.ground.BodyKind;
+import spadework.ground.DigBody;
+import spadework.job.Protection;
+import spadework.measure.Length;
+import spadework.trench.Bank;
+import spadework.trench.Benching;
+import spadework.trench.SlopeTable;
 import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 
@@ -111,14 +125,11 @@ public final class TrenchDuties {
         for (int i = 0; i < first.figures().size(); i += 2) {
             values.put(first.figures().get(i), first.figures().get(i + 1));
         }
-        if (first.id().equals("slope-back")) {
+        if (first.id().equals("slope-back") || first.id().equals("bench-back")) {
             values.put(
                     "out",
-                    BodyNames.range(same.stream()
-                            .map(duty ->
-                                    Length.ofFeet(duty.place().bank().slope().number()
-                                            * duty.place().depth().feet()))
-                            .toList()));
+                    BodyNames.range(
+                            same.stream().map(duty -> out(duty.place())).toList()));
         }
         return new Finding(
                 first.id(),
@@ -126,6 +137,12 @@ public final class TrenchDuties {
                 BodyNames.labels(same.stream().map(duty -> duty.place().name()).toList()),
                 values,
                 first.citation());
+    }
+
+    /** How far the bank's edge lies behind its toe. */
+    private static Length out(Place place) {
+        return Length.ofFeet(
+                place.bank().line(place.depth()).out(place.depth().feet()));
     }
 
     private static Duty protection(Place place) {
@@ -141,7 +158,23 @@ public final class TrenchDuties {
         if (bank.protection() == Protection.UPRIGHT || !place.laidBack()) {
             return deep ? new Duty("upright-too-deep", Severity.STOP, PROTECTION, List.of(), place) : shallow(place);
         }
-        return sloped(place, deep);
+        return bank.protection() == Protection.BENCHED ? benched(place, deep) : sloped(place, deep);
+    }
+
+    /** A bank in steps; where the trench is too shallow to need them, its first step is an upright bank. */
+    private static Duty benched(Place place, boolean deep) {
+        return deep
+                ? new Duty(
+                        "bench-back",
+                        Severity.MUST,
+                        Benching.SOURCE,
+                        List.of(
+                                "rise",
+                                Benching.RISE.text(),
+                                "run",
+                                tidy(place.bank().slope().number())),
+                        place)
+                : shallow(place);
     }
 
     /** Under 5 ft an upright bank is lawful only where nothing shows that it could fall; seeping water shows it. */

@@ -4,6 +4,7 @@ package spadework.schedule;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -27,6 +28,9 @@ import spadework.takeoff.TakeoffLine;
 final class Laying {
     /** Steps for which nobody is on site. */
     private static final Set<WorkStep> ELSEWHERE = Set.of(WorkStep.PERMIT, WorkStep.ENGINEER);
+
+    private static final Set<Measure> MACHINE_DUG =
+            EnumSet.of(Measure.DIG_MACHINE, Measure.DIG_WALL_SIDE, Measure.DIG_BULK, Measure.SPOIL);
 
     private final Job job;
     private final WorkCalendar calendar;
@@ -65,7 +69,7 @@ final class Laying {
             return;
         }
         Labor labor = item.labor().get();
-        boolean digs = item.follows().equals(Optional.of(Measure.DIG_MACHINE))
+        boolean digs = item.follows().filter(MACHINE_DUG::contains).isPresent()
                 || labor.digs().isPresent();
         labor.machine()
                 .filter(machine -> digs || company.diggers().containsKey(machine))

@@ -16,7 +16,7 @@ public final class Steps {
 
     private static WorkStep of(Measure measure) {
         return switch (measure) {
-            case DUG, DIG_MACHINE, DIG_HAND, SHIELD, CONCRETE -> WorkStep.DIG;
+            case DUG, DIG_MACHINE, DIG_WALL_SIDE, DIG_BULK, SPOIL, DIG_HAND, SHIELD, CONCRETE -> WorkStep.DIG;
             case STRIP, CLEAN, FOOTING_CLEAN, CRACK, COVE, PARGE, WINDOW_WELL, WALL_FOOT -> WorkStep.PREPARE_WALL;
             case COAT, COAT_GALLONS, SHEET, PROTECT -> WorkStep.COAT;
             case STONE,

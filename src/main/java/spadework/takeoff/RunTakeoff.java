@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
+import spadework.ground.PitOverlap;
 import spadework.ground.SumpHole;
 import spadework.job.Downspout;
 import spadework.job.Job;
@@ -21,6 +22,7 @@ import spadework.pricebook.Measure;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.wall.BodyDug;
+import spadework.takeoff.wall.DugWall;
 import spadework.water.Pipes;
 import spadework.working.Formula;
 import spadework.working.Given;
@@ -90,12 +92,12 @@ public final class RunTakeoff {
         DigBody body = kind.body(job.site(), run);
         Worked dug = BodyDug.of("T", "pipe trench, bank", body);
         Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, kind.pipe));
-        ground(tally, body, dug, volume, topsoil);
+        ground(tally, body, dug, volume, topsoil.over("To", body.areaAtGrade()));
         return tally.found();
     }
 
     /** The soil of a body away from the walls, its shield, and the fill round what is laid in it. */
-    private static void ground(Tally tally, DigBody body, Worked dug, Worked laid, TopsoilShare topsoil) {
+    private static void ground(Tally tally, DigBody body, Worked dug, Worked laid, Worked top) {
         tally.add(Measure.PIPE_TRENCH, dug);
         if (body.bank().protection() == Protection.SHIELDED) {
             Given length = Given.of("L", "length of the trench", body.length(), Unit.FOOT, body.label());
@@ -103,7 +105,6 @@ public final class RunTakeoff {
                     Measure.SHIELD,
                     Tally.counted(Measure.SHIELD, length.number(), "L", "length of the trench", length));
         }
-        Worked top = topsoil.over("To", body.areaAtGrade());
         tally.add(
                 Measure.BACKFILL,
                 Worked.of(
@@ -167,7 +168,7 @@ public final class RunTakeoff {
                     body,
                     BodyDug.of("T", "trench of the discharge pipe, bank", body),
                     DrainTakeoff.pipeVolume("P", length, Pipes.discharge(book)),
-                    topsoil);
+                    topsoil.over("To", body.areaAtGrade()));
             driven.addAll(run.found());
         });
         driven.addAll(hole(job, outlet, topsoil, section));
@@ -177,7 +178,8 @@ public final class RunTakeoff {
     private static List<Driven> hole(Job job, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
         Tally tally = new Tally(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
         DigBody body = SumpHole.of(job, outlet).body();
-        Worked dug = BodyDug.of("T", "hole for the basin, bank", body);
+        Optional<PitOverlap> shared = PitOverlap.of(job, outlet);
+        Worked dug = dug(body, shared);
         Listed basin = Listed.of(
                 "Pb",
                 "space the basin takes",
@@ -191,8 +193,27 @@ public final class RunTakeoff {
                 Unit.CUBIC_YARD,
                 new Formula("Pb", "volume of a cylinder"),
                 basin);
-        ground(tally, body, dug, taken, topsoil);
+        double area = body.areaAtGrade() - shared.map(PitOverlap::areaAtGrade).orElse(0.0);
+        ground(tally, body, dug, taken, topsoil.over("To", area));
         return tally.found();
+    }
+
+    /** The hole's soil, without what the trench beside it takes already. */
+    private static Worked dug(DigBody body, Optional<PitOverlap> shared) {
+        String name = "hole for the basin, bank";
+        if (shared.isEmpty()) {
+            return BodyDug.of("T", name, body);
+        }
+        Worked whole = BodyDug.of("Th", name, body);
+        Worked twice = DugWall.shared("U", List.of(shared.get().overlap())).get(0).volume();
+        return Worked.of(
+                "T",
+                name + ", without the trench beside it",
+                whole.number() + twice.number() / 27,
+                Unit.CUBIC_YARD,
+                new Formula("Th + " + twice.symbol() + " ÷ 27", "each place is dug once"),
+                whole,
+                twice);
     }
 
     static Worked count(Measure measure, int count, String where) {

@@ -12,10 +12,12 @@ import spadework.job.FootingDrain;
 import spadework.measure.Figures;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
+import spadework.takeoff.wall.BenchedWall;
 import spadework.takeoff.wall.DugWall;
 import spadework.takeoff.wall.TrenchGeometry;
 import spadework.takeoff.wall.Trenches;
 import spadework.takeoff.wall.WallMeasures;
+import spadework.trench.Benching;
 import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
@@ -64,7 +66,7 @@ public final class StoneEnvelope {
     }
 
     private static Worked along(WallMeasures m, StoneProfile profile, Pipe pipe) {
-        if (profile.isLevel()) {
+        if (profile.isLevel() && !m.line().isBenched()) {
             Worked area = area("As", m, StoneHeights.level(m, profile, pipe), outside(pipe));
             return Worked.of(
                     "Vs",
@@ -78,13 +80,9 @@ public final class StoneEnvelope {
         List<Working> pieces = new ArrayList<>();
         StringBuilder formula = new StringBuilder();
         double sum = 0;
-        for (int i = 1; i < profile.stations().size(); i++) {
-            Worked piece = piece(
-                    "V" + i,
-                    m,
-                    profile.stations().get(i - 1),
-                    profile.stations().get(i),
-                    pipe);
+        List<StoneStation> stations = profile.split(m.line().steps());
+        for (int i = 1; i < stations.size(); i++) {
+            Worked piece = piece("V" + i, m, stations.get(i - 1), stations.get(i), pipe);
             pieces.add(piece);
             formula.append(formula.isEmpty() ? "" : " + ").append(piece.symbol());
             sum += piece.number();
@@ -151,6 +149,9 @@ public final class StoneEnvelope {
     }
 
     private static Worked area(String symbol, WallMeasures m, Worked height, Listed outside) {
+        if (m.line().isBenched()) {
+            return benched(symbol, m, height, outside);
+        }
         double value = section(
                 m.width().number(),
                 height.number(),
@@ -175,10 +176,38 @@ public final class StoneEnvelope {
                 outside);
     }
 
+    /** Between upright banks up to the first step, and step by step above it. */
+    private static Worked benched(String symbol, WallMeasures m, Worked height, Listed outside) {
+        double upright = section(
+                m.width().number(),
+                height.number(),
+                0,
+                m.projection().number(),
+                m.footing().number(),
+                outside.number());
+        String h = height.symbol();
+        return Worked.of(
+                symbol,
+                "section of the stone without the pipe",
+                upright + m.line().area(height.number()),
+                Unit.SQUARE_FOOT,
+                new Formula(
+                        "B × " + h + BenchedWall.term(m.line(), height.number(), h) + " + p × max(" + h
+                                + " − tf, 0) − π × OD^2 ÷ 4",
+                        "rectangles from step to step less a circle"),
+                m.width(),
+                height,
+                m.slope(),
+                m.projection(),
+                m.footing(),
+                outside,
+                BenchedWall.top(m));
+    }
+
     /** Fabric over the top of the stone only, square yards: one of the two ways of IRC R405.1. */
     static Worked fabric(WallMeasures m, StoneProfile profile, Pipe pipe) {
         Worked height = StoneHeights.mean(m, profile, pipe);
-        Worked width = Worked.of(
+        Worked width = m.line().isBenched() ? between(m, height) : Worked.of(
                 "wf",
                 "width of the fabric, 6 in up the wall and 6 in up the bank",
                 m.projection().number() + m.width().number() + m.slope().number() * height.number() + 1,
@@ -206,5 +235,24 @@ public final class StoneEnvelope {
                 m.length(),
                 lapCount,
                 width);
+    }
+
+    /** Width of the fabric where the bank has steps. */
+    private static Worked between(WallMeasures m, Worked height) {
+        Listed out = Listed.of(
+                "o",
+                "how far the bank stands out at the stone's top",
+                m.line().out(height.number()),
+                Unit.FOOT,
+                Benching.SOURCE);
+        return Worked.of(
+                "wf",
+                "width of the fabric, 6 in up the wall and 6 in up the bank",
+                m.projection().number() + m.width().number() + out.number() + 1,
+                Unit.FOOT,
+                new Formula("p + B + o + 6 ÷ 12 + 6 ÷ 12", CODE + "; turned-up edges are common practice, no source"),
+                m.projection(),
+                m.width(),
+                out);
     }
 }

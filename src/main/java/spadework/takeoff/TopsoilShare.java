@@ -5,7 +5,9 @@ import java.util.List;
 import spadework.ground.BodyKind;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
+import spadework.ground.PitOverlap;
 import spadework.job.Job;
+import spadework.job.OutletKind;
 import spadework.measure.Unit;
 import spadework.working.Formula;
 import spadework.working.Given;
@@ -28,6 +30,11 @@ record TopsoilShare(Given area, Given depth, Given filled) {
                 .filter(body -> body.kind() != BodyKind.TEST_PIT && body.kind() != BodyKind.WINDOW_WELL)
                 .mapToDouble(DigBody::areaAtGrade)
                 .sum();
+        double twice = job.water().outlets().stream()
+                .filter(outlet -> outlet.kind() == OutletKind.SUMP)
+                .flatMap(outlet -> PitOverlap.of(job, outlet).stream())
+                .mapToDouble(PitOverlap::areaAtGrade)
+                .sum();
         double graded = job.restoration().regrade().feet() * GRADED_OUT;
         return new TopsoilShare(
                 Given.of(
@@ -45,7 +52,7 @@ record TopsoilShare(Given area, Given depth, Given filled) {
                 Given.of(
                         "Af",
                         "ground dug, or graded where that is more",
-                        Math.max(dug, graded),
+                        Math.max(dug - twice, graded),
                         Unit.SQUARE_FOOT,
                         "outlines of all that is dug; 10 ft along /restoration/regrade"));
     }

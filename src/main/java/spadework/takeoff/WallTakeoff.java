@@ -79,10 +79,48 @@ final class WallTakeoff {
                         new Formula("D × q", "share of the whole"),
                         dug,
                         q));
+        tally.share(Measure.SPOIL, part("Dm", "dug by machine, bank", "D × (1 − q)", share, dug, q));
+        bulk(dug, share, q);
         if (m.bank().protection() == Protection.SHIELDED) {
             tally.add(Measure.SHIELD, length(Measure.SHIELD));
         }
         return dug;
+    }
+
+    /** What the machine digs with care beside the wall, and what it digs in the open behind that. */
+    private void bulk(Worked dug, double share, Given q) {
+        Worked beside = DugWall.beside(trenches, wall);
+        double open = dug.number() - beside.number();
+        if (Math.abs(open) < 1e-9) {
+            tally.share(
+                    Measure.DIG_WALL_SIDE, part("Dw", "dug by machine beside the wall", "D × (1 − q)", share, dug, q));
+            return;
+        }
+        tally.share(
+                Measure.DIG_WALL_SIDE,
+                part("Dw", "dug by machine beside the wall", "W × (1 − q)", share, beside, q));
+        tally.share(
+                Measure.DIG_BULK,
+                Worked.of(
+                        "Db",
+                        "dug by machine in bulk",
+                        open * (1 - share),
+                        Unit.CUBIC_YARD,
+                        new Formula("(D − W) × (1 − q)", "what lies behind the upright trench"),
+                        dug,
+                        beside,
+                        q));
+    }
+
+    private static Worked part(String symbol, String name, String formula, double share, Worked whole, Given q) {
+        return Worked.of(
+                symbol,
+                name,
+                whole.number() * (1 - share),
+                Unit.CUBIC_YARD,
+                new Formula(formula, "share of the whole"),
+                whole,
+                q);
     }
 
     private void face() {

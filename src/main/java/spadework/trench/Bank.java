@@ -8,6 +8,7 @@ import spadework.job.LimitKind;
 import spadework.job.Protection;
 import spadework.job.Site;
 import spadework.job.SiteLimit;
+import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Wall;
 import spadework.measure.Length;
@@ -35,28 +36,51 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
     }
 
     /**
-     * The bank that a wall's trench gets. Where the lawful slope does not fit before what stands beside the wall, a
-     * shield takes its place, or under 5 ft an upright bank, which the competent person has to allow.
+     * The bank that a wall's trench gets. Steps that the soil does not bear give way to the slope, and where that does
+     * not fit before what stands beside the wall, a shield takes its place, or under 5 ft an upright bank, which the
+     * competent person has to allow.
      */
     public static Bank of(Site site, Wall wall) {
-        SoilType soil = soil(site);
-        if (wall.digging().protection() != Protection.SLOPED) {
-            Protection chosen = wall.digging().protection();
-            return new Bank(chosen, upright(chosen), soil, Optional.empty());
+        Protection asked = wall.digging().protection();
+        if (asked != Protection.SLOPED && asked != Protection.BENCHED) {
+            return new Bank(asked, upright(asked), soil(site), Optional.empty());
         }
-        double run = SlopeTable.run(soil);
-        Length reach = reach(wall, run);
+        Bank cutBack = cutBack(site.soil(), asked);
+        Length deepest = wall.deepestTrench();
+        Length reach = cutBack.reach(wall);
         Optional<SiteLimit> inTheWay = site.limits().stream()
                 .filter(limit -> limit.wall().equals(wall.label()))
                 .filter(limit ->
                         room(limit).map(room -> reach.compareTo(room) > 0).orElse(false))
                 .min(Comparator.comparing(limit -> room(limit).orElseThrow()));
         if (inTheWay.isPresent()) {
-            boolean deep = isProtectedAt(wall.deepestTrench().feet());
-            Protection instead = deep ? Protection.SHIELDED : Protection.UPRIGHT;
-            return new Bank(instead, upright(instead), soil, inTheWay);
+            Protection instead = isProtectedAt(deepest.feet()) ? Protection.SHIELDED : Protection.UPRIGHT;
+            return new Bank(instead, upright(instead), cutBack.soil, inTheWay);
         }
-        return new Bank(Protection.SLOPED, slope(run, SlopeTable.SOURCE), soil, inTheWay);
+        boolean oneStep = cutBack.protection == Protection.BENCHED
+                && deepest.feet() <= Benching.RISE.feet() + HAIR;
+        return oneStep
+                ? new Bank(Protection.UPRIGHT, upright(Protection.UPRIGHT), cutBack.soil, Optional.empty())
+                : cutBack;
+    }
+
+    /** Sloped, or benched where that is asked for and the soil bears it; whatever the room and the depth are. */
+    public static Bank cutBack(Soil ground, Protection asked) {
+        SoilType soil = soil(ground.type());
+        boolean benched = asked == Protection.BENCHED && Benching.against(ground).isEmpty();
+        String source = benched ? Benching.SOURCE : SlopeTable.SOURCE;
+        return new Bank(
+                benched ? Protection.BENCHED : Protection.SLOPED,
+                slope(SlopeTable.run(soil), source),
+                soil,
+                Optional.empty());
+    }
+
+    /** The line of the bank in a trench that is so deep at its deepest place. */
+    public BankLine line(Length deepest) {
+        return protection == Protection.BENCHED
+                ? new BankLine(slope.number(), Benching.RISE.feet(), deepest.feet())
+                : BankLine.straight(slope.number());
     }
 
     /** The bank that the law lets stand beside a foundation in soil of that type, where there is room for it. */
@@ -83,13 +107,17 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
         return soil(site.soil().type());
     }
 
-    private static SoilType soil(SoilType classed) {
+    static SoilType soil(SoilType classed) {
         return classed == SoilType.A || classed == SoilType.STABLE_ROCK ? SoilType.B : classed;
     }
 
     /** How far the trench's top edge lies from the wall's face at its deeper end. */
     public Length reach(Wall wall) {
-        return reach(wall, slope.number());
+        Length deepest = wall.deepestTrench();
+        return wall.footing()
+                .projection()
+                .plus(wall.digging().bottomWidth())
+                .plus(Length.ofFeet(line(deepest).out(deepest.feet())));
     }
 
     /** How far a bank of that slope would reach. */

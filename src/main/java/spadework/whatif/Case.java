@@ -2,34 +2,26 @@
 package spadework.whatif;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.function.UnaryOperator;
 import spadework.company.Company;
 import spadework.company.PriceRules;
 import spadework.job.Access;
 import spadework.job.Digging;
-import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.job.Protection;
 import spadework.job.Site;
 import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Wall;
-import spadework.measure.Figures;
 import spadework.measure.Length;
-import spadework.measure.Unit;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.schedule.DayQuantities;
 import spadework.takeoff.Takeoff;
-import spadework.trench.Bank;
-import spadework.trench.SlopeTable;
 
 /**
  * What a job is priced from.
@@ -37,9 +29,6 @@ import spadework.trench.SlopeTable;
  * @param book as this job uses it
  */
 public record Case(Job job, Company company, PriceBook book) {
-    /** The line item of benches. */
-    static final String BENCH_ITEM = "SLOPE-BENCH";
-
     /** Trenches at and over 20 ft are an engineer's (29 CFR 1926.652(b)(1), App. B, T-14); none is reckoned here. */
     private static final Length DEEPEST = Length.ofFeet(19.9);
 
@@ -87,13 +76,13 @@ public record Case(Job job, Company company, PriceBook book) {
 
     /** With every wall that needs protection dug in one way; where a slope has no room, by hand behind a shield. */
     Case dug(TrenchWay way) {
-        Case changed = each(wall -> TrenchLaw.needsWay(wall) ? dug(way, wall) : byHand(way, wall));
-        return way == TrenchWay.BENCH ? changed.benched() : changed;
+        return each(wall -> TrenchLaw.needsWay(wall) ? dug(way, wall) : byHand(way, wall));
     }
 
     private Wall dug(TrenchWay way, Wall wall) {
         return switch (way) {
-            case SLOPE, BENCH -> TrenchLaw.dug(wall, wall.digging().access(), Protection.SLOPED);
+            case SLOPE -> TrenchLaw.dug(wall, wall.digging().access(), Protection.SLOPED);
+            case BENCH -> TrenchLaw.dug(wall, wall.digging().access(), Protection.BENCHED);
             case SHIELD -> TrenchLaw.dug(wall, wall.digging().access(), Protection.SHIELDED);
             case HAND ->
                 TrenchLaw.dug(wall, Access.HAND, TrenchLaw.slopes(job, wall) ? Protection.SLOPED : Protection.SHIELDED);
@@ -104,23 +93,6 @@ public record Case(Job job, Company company, PriceBook book) {
         return way == TrenchWay.HAND
                 ? TrenchLaw.dug(wall, Access.HAND, wall.digging().protection())
                 : wall;
-    }
-
-    /** With the soil of its benches, where the book has an item for it. */
-    private Case benched() {
-        if (book.find(BENCH_ITEM).isEmpty()) {
-            return this;
-        }
-        List<ExtraItem> items = new ArrayList<>(job.items());
-        double slope = SlopeTable.run(Bank.soil(job.site()));
-        job.walls().stream()
-                .filter(TrenchLaw::needsWay)
-                .forEach(wall -> items.add(new ExtraItem(
-                        BENCH_ITEM,
-                        Optional.of(Figures.printed(Benches.of(wall, slope).value(), Unit.CUBIC_YARD)),
-                        wall.label(),
-                        "benches")));
-        return new Case(job.withItems(items), company, book);
     }
 
     /** With one wall so much deeper, or less deep, as far as a trench of 6 in to 20 ft allows. */

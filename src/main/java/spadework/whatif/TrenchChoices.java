@@ -19,7 +19,6 @@ import spadework.schedule.CrewCalendar;
 import spadework.schedule.ScheduledTakeoff;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
-import spadework.whatif.Unlawful.Reason;
 
 /** A job in each way to dig, side by side, by the path that every price takes. */
 public record TrenchChoices(List<TrenchChoice> all) {
@@ -52,10 +51,7 @@ public record TrenchChoices(List<TrenchChoice> all) {
     }
 
     private static TrenchChoice choice(Case asItIs, TrenchWay way) {
-        List<Unlawful> against = new ArrayList<>(TrenchLaw.against(way, asItIs.job()));
-        if (way == TrenchWay.BENCH && asItIs.book().find(Case.BENCH_ITEM).isEmpty()) {
-            against.add(new Unlawful("", Reason.NOT_IN_BOOK, Case.BENCH_ITEM));
-        }
+        List<Unlawful> against = TrenchLaw.against(way, asItIs.job());
         return new TrenchChoice(
                 way, against, against.isEmpty() ? Optional.of(priced(asItIs.dug(way))) : Optional.empty());
     }
@@ -79,11 +75,7 @@ public record TrenchChoices(List<TrenchChoice> all) {
                 .filter(quantity -> SOIL.contains(quantity.measure()))
                 .map(Quantity::value)
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
-        BigDecimal benches = takeoff.lines().stream()
-                .filter(line -> line.code().equals(Case.BENCH_ITEM))
-                .map(line -> line.quantity())
-                .reduce(BigDecimal.ZERO, BigDecimal::add);
-        return Figures.printed(dug.add(benches), Unit.CUBIC_YARD);
+        return Figures.printed(dug, Unit.CUBIC_YARD);
     }
 
     private static Dollars restoration(Quote quote) {

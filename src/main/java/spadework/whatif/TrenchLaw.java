@@ -2,10 +2,8 @@
 package spadework.whatif;
 
 import java.util.ArrayList;
-import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
 import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.Job;
@@ -13,19 +11,15 @@ import spadework.job.LimitKind;
 import spadework.job.Protection;
 import spadework.job.SiteLimit;
 import spadework.job.SoilType;
-import spadework.job.Texture;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.trench.Bank;
+import spadework.trench.Benching;
 import spadework.whatif.Unlawful.Reason;
 
 /** What stands against a way to dig, wall by wall. It is no all-clear: the competent person decides on site. */
 final class TrenchLaw {
     private static final Length ENGINEER_FROM = Length.ofFeet(20);
-
-    /** Soil that holds together; granular soil and fill do not stand in steps. */
-    private static final Set<Texture> COHESIVE = EnumSet.of(
-            Texture.CLAY, Texture.SILTY_CLAY, Texture.SILTY_CLAY_LOAM, Texture.CLAY_LOAM, Texture.SANDY_CLAY_LOAM);
 
     private TrenchLaw() {}
 
@@ -64,14 +58,18 @@ final class TrenchLaw {
     }
 
     private static Optional<Unlawful> bench(Job job, Wall wall) {
-        SoilType type = Bank.soil(job.site());
-        if (type != SoilType.B) {
-            return told(wall, Reason.NO_BENCH_IN_TYPE, type == SoilType.NOT_CLASSED ? "" : type.name());
+        Optional<Benching.Against> against = Benching.against(job.site().soil());
+        if (against.isEmpty()) {
+            return slope(job, wall);
         }
-        if (!COHESIVE.contains(job.site().soil().texture())) {
-            return told(wall, Reason.NO_BENCH_IN_TEXTURE, "");
-        }
-        return slope(job, wall);
+        return switch (against.get()) {
+            case TYPE -> {
+                SoilType type = Bank.soil(job.site());
+                yield told(wall, Reason.NO_BENCH_IN_TYPE, type == SoilType.NOT_CLASSED ? "" : type.name());
+            }
+            case TEXTURE -> told(wall, Reason.NO_BENCH_IN_TEXTURE, "");
+            case WATER -> told(wall, Reason.NO_BENCH_IN_WATER, "");
+        };
     }
 
     private static Optional<Unlawful> shield(Job job, Wall wall) {
@@ -92,7 +90,7 @@ final class TrenchLaw {
 
     static Wall dug(Wall wall, Access access, Protection protection) {
         Digging d = wall.digging();
-        return wall.withDigging(new Digging(access, d.handShare(), d.bottomWidth(), protection));
+        return wall.withDigging(new Digging(access, d.handShare(), d.bottomWidth(), protection, d.ends()));
     }
 
     private static Wall sloped(Wall wall) {

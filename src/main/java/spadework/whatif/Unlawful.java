@@ -17,11 +17,11 @@ public record Unlawful(String wall, Reason reason, String figure) {
         /** Benches are for cohesive soil of Type A and B alone (App. B, figures B-1.1 to B-1.3). */
         NO_BENCH_IN_TYPE,
         NO_BENCH_IN_TEXTURE,
+        /** Water seeps from the soil, which makes it Type C (App. A (b)), or nobody looked. */
+        NO_BENCH_IN_WATER,
         /** From 20 ft an engineer designs it (29 CFR 1926.652(b), App. B). */
         ENGINEER,
         /** The footing and the shield fill more room than there is. */
-        NO_ROOM_FOR_SHIELD,
-        /** The book has no item for it, so that it has no price. */
-        NOT_IN_BOOK
+        NO_ROOM_FOR_SHIELD
     }
 }

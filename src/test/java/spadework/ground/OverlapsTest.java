@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.job.Corner;
 import spadework.job.CornerKind;
 import spadework.job.WallEnd;
+import spadework.trench.BankLine;
 
 class OverlapsTest {
     /** Where every wall is as long as its trenches are wide, corner terms alone are exact. */
@@ -43,7 +44,7 @@ class OverlapsTest {
         for (int i = 0; i < walls; i++) {
             double length = Double.parseDouble(words[2 * i]);
             List<Top> tops = List.of(new Top(0, height), new Top(length, height));
-            strips.add(new Strip("W" + i, 0.5, 2, slope, 2.0 / 3, tops));
+            strips.add(new Strip("W" + i, 0.5, 2, BankLine.straight(slope), 2.0 / 3, tops));
             if (2 * i + 1 < words.length) {
                 corners.add(new Corner(
                         new WallEnd("W" + i, true),

@@ -22,6 +22,7 @@ class DefaultChoicesTest {
             Measure.COAT_GALLONS,
             Measure.STONE_TONS,
             Measure.WALL_FOOT,
+            Measure.DIG_MACHINE,
             Measure.STRIP,
             Measure.WORKING_DAY,
             Measure.EXCAVATOR_DAY,
@@ -43,7 +44,6 @@ class DefaultChoicesTest {
 
         assertThat(shared)
                 .containsExactly(
-                        "DIG_MACHINE [DIG-MACH, SPOIL-MOVE]",
                         "CLEAN [SCRAPE, WALL-DRY, WASH]",
                         "DAYLIGHT_OUTLET [OUT-GUARD, OUT-SPLASH]",
                         "SUMP [SUMP-BASIN, SUMP-ELEC, SUMP-PUMP]",

@@ -28,6 +28,7 @@ class DefaultPricesLieInPublishedBandsTest {
             203-02000  | DIG-MACH
             206-51230  | DIG-MACH
             206-51230  | DIG-MACH + SPOIL-MOVE
+            203-02000  | DIG-BULK + SPOIL-MOVE
             203-02000  | SLOPE-BENCH
             203-02000  | TRENCH-PIPE
             206-51220  | U-WET

@@ -10,6 +10,7 @@ import spadework.job.Job;
 import spadework.job.WaterJob;
 import spadework.press.template.Templates;
 import spadework.pricebook.Books;
+import spadework.pricebook.PriceBook;
 
 /** The findings of a job, each with words and citation. */
 final class Checked {
@@ -18,7 +19,11 @@ final class Checked {
     private Checked() {}
 
     static List<Finding> findings(Job job) {
-        List<Finding> found = Checks.of(new Facts(job, Books.standard()));
+        return findings(job, Books.standard());
+    }
+
+    static List<Finding> findings(Job job, PriceBook book) {
+        List<Finding> found = Checks.of(new Facts(job, book));
         for (Finding finding : found) {
             assertThat(PHRASES.what(finding)).isNotBlank();
             assertThat(PHRASES.action(finding)).isNotBlank();

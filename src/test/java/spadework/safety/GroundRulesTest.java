@@ -146,11 +146,18 @@ class GroundRulesTest {
     }
 
     /**
-     * 9.433 ft less 6.667 ft is 2.767 ft. 1926.651(i), IBC 1803.1: below the footing it needs as much distance as it
-     * is deeper, and always a look.
+     * The hole is 9.433 ft deep and 2.767 ft deeper than the footing. 1926.651(i), IBC 1803.1: below a footing beside
+     * it nobody digs until an engineer answers; beside it is as near as the hole is deep, for a bank that falls in at
+     * 1 to 1 reaches that far. Farther off it still wants a look.
      */
     @ParameterizedTest(name = "{0} from the footing: {1}")
-    @CsvSource({"2.76, pit-below-footing", "2.77, pit-beside-footing", "4, pit-beside-footing", ", pit-below-footing"})
+    @CsvSource({
+        "0, pit-below-footing",
+        "2.77, pit-below-footing",
+        "9.43, pit-below-footing",
+        "9.44, pit-beside-footing",
+        ", pit-below-footing"
+    })
     void pitNearTheFooting(Double away, String id) throws IOException {
         ObjectNode file = file("outside-sump");
         ObjectNode pit = (ObjectNode) file.get("water").get("outlets").get(0).get("pit");

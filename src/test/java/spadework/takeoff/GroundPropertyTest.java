@@ -22,9 +22,13 @@ import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import spadework.job.Job;
+import spadework.job.Jobs;
 import spadework.job.PlanHouse;
 import spadework.job.Protection;
+import spadework.job.Seepage;
+import spadework.job.Soil;
 import spadework.job.SoilType;
+import spadework.job.Texture;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.pricebook.Books;
@@ -40,6 +44,10 @@ class GroundPropertyTest {
     private static final int SLICES_A_FOOT = 12;
     private static final double TF = 8.0 / 12;
     private static final double P = 0.5;
+
+    /** Steps of benches in Type B, the first at the toe, all others behind the slope (T-27, T-28). */
+    private static final double RISE = 4;
+
     private static final double OD = 4.215 / 12;
     private static final GeometryFactory PLANS = new GeometryFactory();
 
@@ -76,9 +84,9 @@ class GroundPropertyTest {
                     wall.digging().bottomWidth().inches() + 3,
                     wall.digging().protection()));
         }
-        Job flatter = job.withSite(spadework.job.Jobs.with(
+        Job flatter = job.withSite(Jobs.with(
                 job.site(),
-                new spadework.job.Soil(
+                new Soil(
                         job.site().soil().texture(), job.site().soil().seepage(), SoilType.C)));
         for (Job more : List.of(deeper, wider, flatter)) {
             Sums after = Sums.of(more);
@@ -156,7 +164,7 @@ class GroundPropertyTest {
 
     private static double integrate(PlanHouse house, Job job, double slope, Height height) {
         double[] faces = DoubleStream.concat(
-                        DoubleStream.of(0, TF, TF + 0.5, 2.0 / 12 + OD + 0.5),
+                        DoubleStream.of(0, TF, TF + 0.5, 2.0 / 12 + OD + 0.5, RISE, 2 * RISE),
                         IntStream.range(0, job.walls().size())
                                 .boxed()
                                 .flatMapToDouble(i -> DoubleStream.of(height.at(job, i, 0), height.at(job, i, 1))))
@@ -235,8 +243,16 @@ class GroundPropertyTest {
     }
 
     private static double reach(Wall wall, double slope, double z) {
-        double s = wall.digging().protection() == Protection.SLOPED ? slope : 0;
-        return P + wall.digging().bottomWidth().feet() + s * z;
+        double foot = P + wall.digging().bottomWidth().feet();
+        return switch (wall.digging().protection()) {
+            case SLOPED -> foot + slope * z;
+            case BENCHED -> foot + (z > RISE ? slope * Math.min(Math.ceil(z / RISE) * RISE, deepest(wall)) : 0);
+            case SHIELDED, UPRIGHT -> foot;
+        };
+    }
+
+    private static double deepest(Wall wall) {
+        return TF + Math.max(wall.depthStart().feet(), wall.depthEnd().feet());
     }
 
     private static Geometry box(double x, double y, int dx, int dy, double from, double to, double out) {
@@ -281,7 +297,9 @@ class GroundPropertyTest {
         depths[n] = depths[0];
         List<Wall> walls = new ArrayList<>();
         for (int k = 0; k < n; k++) {
-            Protection kind = !alike && random.nextInt(5) == 0 ? Protection.SHIELDED : Protection.SLOPED;
+            int mixed = alike ? 2 + i / 3 % 3 : random.nextInt(6);
+            Protection kind =
+                    mixed == 0 ? Protection.SHIELDED : mixed <= 2 ? Protection.BENCHED : Protection.SLOPED;
             double bottom = alike ? 24 : 18 + random.nextInt(3) * 6;
             walls.add(PlanHouse.wall("W" + k, house.feet().get(k), depths[k], depths[k + 1], bottom, kind));
         }
@@ -297,6 +315,7 @@ class GroundPropertyTest {
                         Optional.of(Length.ofFeet(97)),
                         Optional.of(Length.ofFeet(97)))
                 : house.job(SoilType.B, walls);
+        job = job.withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.B)));
         String shown = String.format(
                 Locale.ROOT,
                 "seed %d, %d: %s %s, %.2f ft deep%s",

@@ -176,4 +176,48 @@ class BankTest {
             assertThat(zone.feetPerInch()).isBetween(1.0, 1.5);
         }
     }
+
+    /**
+     * Figures B-1.2 and B-1.3 (T-27, from memory): steps in cohesive soil of Type B, none in Type C; seeping water makes
+     * Type C (App. A (b), T-05). What nobody knows is no soil for steps.
+     */
+    @ParameterizedTest(name = "{0} {1} {2}: {3}")
+    @CsvSource({
+        "B, CLAY, NONE, ",
+        "A, SILTY_CLAY, DAMP, ",
+        "B, SANDY_CLAY_LOAM, NONE, ",
+        "C, CLAY, NONE, TYPE",
+        "NOT_CLASSED, CLAY, NONE, TYPE",
+        "B, SANDY_LOAM, NONE, TEXTURE",
+        "B, FILL, NONE, TEXTURE",
+        "B, UNKNOWN, NONE, TEXTURE",
+        "B, CLAY, FREE, WATER",
+        "B, CLAY, UNKNOWN, WATER"
+    })
+    void soilForSteps(SoilType type, Texture texture, Seepage seepage, Benching.Against against) {
+        Soil soil = new Soil(texture, seepage, type);
+        assertThat(Benching.against(soil)).isEqualTo(Optional.ofNullable(against));
+        Bank bank = Bank.of(Jobs.with(Jobs.site(), soil), wall(6, Protection.BENCHED));
+        assertThat(bank.protection()).isEqualTo(against == null ? Protection.BENCHED : Protection.SLOPED);
+        assertThat(bank.slope().number()).isEqualTo(SlopeTable.run(Bank.soil(type)));
+    }
+
+    /** Up to one step of 4 ft the bank stands upright; the edge of steps is that of the slope. */
+    @ParameterizedTest(name = "{0} ft deep: {1}, {2} ft from the wall")
+    @CsvSource({"3.9, UPRIGHT, 2.5", "4, UPRIGHT, 2.5", "4.1, BENCHED, 6.6", "9, BENCHED, 11.5"})
+    void stepsBeginOverFourFeet(double depth, Protection expected, double reach) {
+        Site clay = Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.B));
+        Bank bank = Bank.of(clay, wall(depth, Protection.BENCHED));
+        assertThat(bank.protection()).isEqualTo(expected);
+        assertThat(bank.reach(wall(depth, Protection.BENCHED)).feet()).isCloseTo(reach, within(1e-9));
+    }
+
+    @ParameterizedTest(name = "limit at {0} ft: {1}")
+    @CsvSource({"8.5, BENCHED", "8.49, SHIELDED"})
+    void stepsNeedTheRoomOfTheSlope(double distance, Protection expected) {
+        Site clay = Jobs.with(
+                site(SoilType.B, limit(LimitKind.PROPERTY_LINE, distance, null)),
+                new Soil(Texture.CLAY, Seepage.NONE, SoilType.B));
+        assertThat(Bank.of(clay, wall(6, Protection.BENCHED)).protection()).isEqualTo(expected);
+    }
 }

@@ -2,7 +2,6 @@
 package spadework.whatif;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import java.nio.file.Path;
 import java.util.List;
@@ -11,6 +10,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import spadework.job.Digging;
+import spadework.job.EndKind;
 import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.job.LimitKind;
@@ -20,6 +21,7 @@ import spadework.job.SiteLimit;
 import spadework.job.Soil;
 import spadework.job.SoilType;
 import spadework.job.Texture;
+import spadework.job.TrenchEnds;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.office.Bid;
@@ -61,6 +63,16 @@ class TrenchChoicesTest {
                 .isEqualTo(reason == null ? List.of() : List.of(reason));
     }
 
+    /** App. A (b): soil from which water seeps freely is of Type C, whatever the file calls it. */
+    @ParameterizedTest(name = "seepage {0}: {1}")
+    @CsvSource({"NONE, ", "DAMP, ", "FREE, NO_BENCH_IN_WATER", "UNKNOWN, NO_BENCH_IN_WATER"})
+    void benchesNeedDrySoil(Seepage seepage, Reason reason) {
+        Case dry = job(SoilType.B, Texture.CLAY, 6, Optional.empty());
+        Soil wet = new Soil(Texture.CLAY, seepage, SoilType.B);
+        Case job = new Case(dry.job().withSite(Jobs.with(dry.job().site(), wet)), dry.company(), dry.book());
+        assertThat(against(job, TrenchWay.BENCH)).isEqualTo(reason == null ? List.of() : List.of(reason));
+    }
+
     /**
      * Type B, 1:1 (Table B-1). Footing top 6 ft down, footing 8 in, its projection 6 in, bottom 24 in: the slope's edge
      * lies 0.5 + 2 + 6.667 = 9.167 ft from the wall; footing and shield fill 2.5 ft.
@@ -95,15 +107,14 @@ class TrenchChoicesTest {
         assertThat(none.cheapest()).isEmpty();
     }
 
-    /** A slope moves more soil than a shield and less than benches behind it; 1.5:1 more than 1:1. */
+    /** A slope moves more soil than a shield, steps less than the slope behind which they lie; 1.5:1 more than 1:1. */
     @Test
     void soilFollowsTheBank() {
         TrenchChoices b = TrenchChoices.of(job(SoilType.B, Texture.CLAY, 6, Optional.empty()));
         TrenchChoices c = TrenchChoices.of(job(SoilType.C, Texture.CLAY, 6, Optional.empty()));
-        assertThat(soil(b, TrenchWay.SHIELD)).isLessThan(soil(b, TrenchWay.SLOPE));
-        assertThat(soil(b, TrenchWay.SLOPE))
-                .isLessThan(soil(b, TrenchWay.BENCH))
-                .isLessThan(soil(c, TrenchWay.SLOPE));
+        assertThat(soil(b, TrenchWay.SHIELD)).isLessThan(soil(b, TrenchWay.BENCH));
+        assertThat(soil(b, TrenchWay.BENCH)).isLessThan(soil(b, TrenchWay.SLOPE));
+        assertThat(soil(b, TrenchWay.SLOPE)).isLessThan(soil(c, TrenchWay.SLOPE));
         assertThat(soil(b, TrenchWay.SHIELD)).isEqualTo(soil(c, TrenchWay.SHIELD));
         assertThat(soil(b, TrenchWay.HAND)).isEqualTo(soil(b, TrenchWay.SLOPE));
     }
@@ -112,15 +123,20 @@ class TrenchChoicesTest {
         return choices.all().get(way.ordinal()).priced().orElseThrow().soil().doubleValue();
     }
 
-    /**
-     * Worked by hand: 40 ft, 8 ft deep, 1:1, two steps of 4 ft: 40 × (2 × 16) ÷ 2 ÷ 27 = 23.704 cy; 9 ft
-     * adds 20 ÷ 27.
-     */
-    @ParameterizedTest(name = "{0} ft to the footing top: {1} cy")
-    @CsvSource({"7.333333, 23.704", "8.333333, 24.444"})
-    void benchesCutTrianglesBehindTheSlope(double feet, double yards) {
-        Wall wall = Jobs.deep(feet).withLength(Length.ofFeet(40));
-        assertThat(Benches.of(wall, 1).number()).isCloseTo(yards, within(0.01));
+    /** What closes the trench at its ends stays whatever the way. */
+    @Test
+    void endsOfTheTrenchStay() {
+        Wall wall = Jobs.protectedBy(Jobs.deep(6), Protection.SLOPED);
+        Digging d = wall.digging();
+        TrenchEnds closed = new TrenchEnds(EndKind.AGAINST_SOMETHING, EndKind.SHIELDED, Optional.empty());
+        Wall between = wall.withDigging(
+                new Digging(d.access(), d.handShare(), d.bottomWidth(), d.protection(), closed));
+        Case asItIs = new Case(Jobs.job(between), Books.company(), Books.standard());
+        for (TrenchWay way : TrenchWay.values()) {
+            assertThat(asItIs.dug(way).job().walls().get(0).digging().ends()).isEqualTo(closed);
+        }
+        assertThat(TrenchChoices.of(asItIs).all().get(0).priced().orElseThrow().price())
+                .isEqualTo(asItIs.quote().total());
     }
 
     /** What {@code price --with protection=shield} prints. */

@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.section;
 
+import java.util.ArrayList;
+import java.util.List;
 import spadework.drawing.shape.Point;
 import spadework.takeoff.CrossSection;
+import spadework.trench.BankLine;
 
 /**
  * A section on the sheet. Feet are counted outward from the wall's outer face and downward from grade.
@@ -54,6 +57,10 @@ public record SectionFrame(CrossSection section, double face, double grade, doub
         return section.bank().slope().number();
     }
 
+    BankLine line() {
+        return section.bank().line(section.trenchDepth());
+    }
+
     double projection() {
         return section.footing().projection().feet();
     }
@@ -75,7 +82,34 @@ public record SectionFrame(CrossSection section, double face, double grade, doub
 
     /** From the wall's face to the bank, that deep. */
     double bank(double down) {
-        return toe() + slope() * (bottom() - down);
+        return toe() + line().out(bottom() - down);
+    }
+
+    /** The bank between two depths under grade, from the upper to the lower. */
+    List<Point> bank(double upper, double lower) {
+        List<Point> points = new ArrayList<>(List.of(at(bank(upper), upper)));
+        List<Double> steps = line().steps();
+        for (int i = steps.size() - 1; i >= 0; i--) {
+            double down = bottom() - steps.get(i);
+            if (down > upper && down < lower) {
+                points.add(at(toe() + line().out(steps.get(i) + 0.01), down));
+                points.add(at(bank(down), down));
+            }
+        }
+        points.add(at(bank(lower), lower));
+        return points;
+    }
+
+    /** The least depth under grade from which on the bank stands no farther out than that. */
+    double within(double out) {
+        if (!line().isBenched()) {
+            return slope() == 0 ? 0 : bottom() - (out - toe()) / slope();
+        }
+        return line().steps().stream()
+                .filter(step -> toe() + line().out(step + 0.01) > out)
+                .findFirst()
+                .map(step -> bottom() - step)
+                .orElse(0.0);
     }
 
     /** The deepest line of the figure, points. */

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.section;
 
+import java.util.ArrayList;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Hatching;
@@ -27,19 +28,33 @@ final class SectionGround {
         end = new Point(Math.min(end.x(), farSpoil.x() + 30), end.y());
         sheet.line(frame.at(0, 0), edge, Weight.THIN, Role.GROUND, false);
         sheet.line(edge, end, Weight.MEDIUM, Role.GROUND, false);
-        sheet.line(edge, toe, Weight.MEDIUM, Role.GROUND, false);
+        List<Point> bank = frame.bank(0, frame.bottom());
+        for (int i = 1; i < bank.size(); i++) {
+            sheet.line(bank.get(i - 1), bank.get(i), Weight.MEDIUM, Role.GROUND, false);
+        }
         sheet.line(toe, frame.at(frame.projection(), frame.bottom()), Weight.MEDIUM, Role.GROUND, false);
         Hatching.ticks(edge, end, -0.7, 0.9, sheet);
-        if (frame.slope() == 0) {
-            Hatching.ticks(toe, edge, 0.8, 0.8, sheet);
-        } else {
-            Hatching.ticks(toe, edge, 0.2, 1.1, sheet);
+        for (int i = bank.size() - 1; i > 0; i--) {
+            ticks(bank.get(i), bank.get(i - 1), sheet);
         }
         spoil(frame, reach, sheet);
         inTheWay(frame, sheet);
         backfill(frame, sheet);
         if (frame.section().bank().protection() == Protection.SHIELDED) {
             shield(frame, sheet);
+        }
+    }
+
+    /** Short strokes on the side of the ground: of an upright bank, a tread or a slope. */
+    private static void ticks(Point from, Point to, DrawingSheet sheet) {
+        boolean upright = Math.abs(from.x() - to.x()) < 1e-6;
+        boolean level = Math.abs(from.y() - to.y()) < 1e-6;
+        if (level) {
+            Hatching.ticks(from, to, -0.7, 0.9, sheet);
+        } else if (upright) {
+            Hatching.ticks(from, to, 0.8, 0.8, sheet);
+        } else {
+            Hatching.ticks(from, to, 0.2, 1.1, sheet);
         }
     }
 
@@ -71,13 +86,10 @@ final class SectionGround {
         double down = frame.bottom() - stone;
         double clear = 4 / frame.scale();
         if (down > 0) {
-            Hatching.fill(
-                    List.of(
-                            frame.at(clear, 0),
-                            frame.at(frame.bank(0), 0),
-                            frame.at(frame.bank(down), down),
-                            frame.at(down > frame.top() ? frame.projection() : clear, down)),
-                    sheet);
+            List<Point> filled = new ArrayList<>(List.of(frame.at(clear, 0)));
+            filled.addAll(frame.bank(0, down));
+            filled.add(frame.at(down > frame.top() ? frame.projection() : clear, down));
+            Hatching.fill(filled, sheet);
         }
     }
 

@@ -40,7 +40,7 @@ public final class SectionLabels {
     /** Where the bank has gone far enough back for words that begin there. */
     private static double lowest(SectionFrame frame, double left) {
         double out = (left - BESIDE_BANK - frame.face()) / frame.scale();
-        double down = frame.slope() == 0 ? 0 : frame.bottom() - (out - frame.toe()) / frame.slope();
+        double down = frame.within(out);
         return frame.grade() + 14 + Math.max(0, down * frame.scale());
     }
 
@@ -74,7 +74,7 @@ public final class SectionLabels {
         CrossSection section = frame.section();
         boolean over20 = section.trenchDepth().compareTo(ENGINEER_OVER) > 0;
         double out = (left - BESIDE_BANK - frame.face()) / frame.scale();
-        double seen = frame.slope() == 0 ? 0 : frame.bottom() - (out - frame.toe()) / frame.slope();
+        double seen = frame.within(out);
         double down = Math.max(frame.bottom() * 0.22, seen);
         Point target = frame.at(frame.bank(down), down);
         String soil = SectionWords.soil(section.bank()) + (over20 ? SectionWords.ENGINEER : "");

@@ -8,6 +8,7 @@ import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Series;
 import spadework.trench.Bank;
+import spadework.trench.Benching;
 
 /** Every word on a section that is not the job's own. */
 public final class SectionWords {
@@ -53,6 +54,9 @@ public final class SectionWords {
         return switch (bank.protection()) {
             case SHIELDED -> "Shield between upright banks";
             case UPRIGHT -> "Upright bank, no support";
+            case BENCHED ->
+                "Bank in steps up to " + Benching.RISE.text() + ", "
+                        + Figures.inWorking(bank.slope().value()) + " : 1";
             case SLOPED -> "Bank laid back " + Figures.inWorking(bank.slope().value()) + " : 1";
         };
     }

@@ -104,7 +104,8 @@ final class StepLines {
 
     private static Set<StepKind> kinds(Measure measure, Section section) {
         return switch (measure) {
-            case DUG, DIG_MACHINE -> Set.of(DIG, SPOIL);
+            case DUG, DIG_MACHINE, DIG_WALL_SIDE, DIG_BULK -> Set.of(DIG, SPOIL);
+            case SPOIL -> Set.of(SPOIL);
             case DIG_HAND -> Set.of(DIG, DIG_BY_HAND, SPOIL);
             case SHIELD, SHIELD_DAY -> Set.of(BANK);
             case STRIP -> Set.of(STRIP);

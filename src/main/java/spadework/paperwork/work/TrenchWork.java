@@ -7,7 +7,7 @@ import java.util.List;
  * The trench along a wall.
  *
  * @param depth the deeper end, to the bottom of the footing
- * @param protection one word: sloped, shielded or upright
+ * @param protection one word: sloped, benched, shielded or upright
  * @param slope horizontal for each foot up, as {@code 1}
  * @param handShare the share dug by hand, empty when none
  * @param limits what limits the room beside the wall, one a line

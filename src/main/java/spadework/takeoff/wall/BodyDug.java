@@ -7,6 +7,7 @@ import spadework.ground.BodyStation;
 import spadework.ground.DepthFrom;
 import spadework.ground.DigBody;
 import spadework.measure.Unit;
+import spadework.trench.BankLine;
 import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
@@ -72,6 +73,9 @@ public final class BodyDug {
                 slope,
                 Unit.FOOT_PER_FOOT,
                 body.bank().slope().source());
+        if (body.line().isBenched()) {
+            return benched(symbol, body, List.of(length, width, start, end), s);
+        }
         double mean = (start.number() + end.number()) / 2;
         return Worked.of(
                 symbol,
@@ -91,6 +95,32 @@ public final class BodyDug {
                 start,
                 end,
                 s);
+    }
+
+    /** Between two stations a section with steps grows evenly. */
+    private static Worked benched(String symbol, DigBody body, List<Given> measures, Listed slope) {
+        double length = measures.get(0).number();
+        double width = measures.get(1).number();
+        double h0 = measures.get(2).number();
+        double h1 = measures.get(3).number();
+        BankLine line = body.line();
+        double most = Math.max(h0, h1);
+        List<Working> inputs = new ArrayList<>(measures);
+        inputs.add(slope);
+        inputs.add(Given.of("Ht", "depth at the deepest place", line.top(), Unit.FOOT, source(body)));
+        return Worked.of(
+                symbol,
+                "trench with steps on both sides",
+                length * ((width * h0 + 2 * line.area(h0)) + (width * h1 + 2 * line.area(h1))) / 2,
+                Unit.CUBIC_FOOT,
+                new Formula(
+                        "L × (b × (h0 + h1)" + twice(line, most, "h0") + twice(line, most, "h1") + ") ÷ 2",
+                        "length times mean section"),
+                inputs.toArray(Working[]::new));
+    }
+
+    private static String twice(BankLine line, double height, String symbol) {
+        return BenchedWall.term(line, height, symbol).replace(" + s × (", " + 2 × s × (");
     }
 
     private static double section(Given width, double depth, double slope) {

@@ -30,10 +30,24 @@ public final class DugWall {
     /** Bank volume in cubic yards; negative where a short wall's trench lies within those of its neighbors. */
     public static Worked bank(Trenches trenches, Wall wall) {
         WallMeasures m = trenches.at(wall);
+        List<Term> terms = new ArrayList<>(List.of(new Term(true, straight(m))));
+        terms.addAll(corners(trenches, m));
+        terms.addAll(ends(trenches, m));
+        trenches.wellsOf(wall)
+                .filter(wells -> wells.width() > 0)
+                .ifPresent(wells -> terms.add(new Term(true, BodyDug.cubicFeet("Vw", wells))));
+        terms.addAll(shared("U", trenches.soilSharedBy(wall)));
+        return sum("D", "soil dug, bank", terms);
+    }
+
+    private static Worked straight(WallMeasures m) {
+        if (m.line().isBenched()) {
+            return BenchedWall.straight(m);
+        }
         Worked start = m.section("A0", "at the start", m.start());
         Worked middle = m.middleSection();
         Worked end = m.section("A1", "at the end", m.end());
-        Worked straight = Worked.of(
+        return Worked.of(
                 "V",
                 "straight trench",
                 TrenchGeometry.prismoid(m.length().number(), start.number(), middle.number(), end.number()),
@@ -43,14 +57,64 @@ public final class DugWall {
                 start,
                 middle,
                 end);
+    }
+
+    /**
+     * The part of it straight before the wall and its corners, as a trench with an upright bank would be, cubic yards.
+     */
+    public static Worked beside(Trenches trenches, Wall wall) {
+        WallMeasures m = trenches.at(wall);
+        double mean = m.meanDepth();
+        Worked straight = Worked.of(
+                "Vu",
+                "upright trench before the wall",
+                m.length().number()
+                        * (m.projection().number() * mean
+                                + m.width().number() * (mean + m.footing().number())),
+                Unit.CUBIC_FOOT,
+                new Formula("L × (p × (dt0 + dt1) ÷ 2 + B × ((dt0 + dt1) ÷ 2 + tf))", "length times mean section"),
+                m.length(),
+                m.projection(),
+                m.start(),
+                m.end(),
+                m.width(),
+                m.footing());
         List<Term> terms = new ArrayList<>(List.of(new Term(true, straight)));
-        terms.addAll(corners(trenches, m));
-        terms.addAll(ends(trenches, m));
+        for (Corner corner : trenches.cornersOf(wall)) {
+            WallMeasures second = trenches.at(corner.second().wall());
+            terms.add(new Term(
+                    corner.kind() == CornerKind.OUTSIDE,
+                    upright("C" + (terms.size()), height(trenches, m, second, corner), m, second)));
+        }
         trenches.wellsOf(wall)
                 .filter(wells -> wells.width() > 0)
                 .ifPresent(wells -> terms.add(new Term(true, BodyDug.cubicFeet("Vw", wells))));
-        terms.addAll(shared("U", trenches.soilSharedBy(wall)));
-        return sum("D", "soil dug, bank", terms);
+        if (m.slope().number() == 0) {
+            terms.addAll(shared("U", trenches.soilSharedBy(wall)));
+        }
+        return sum("W", "soil straight before the wall, bank", terms);
+    }
+
+    private static Worked upright(String symbol, Given height, WallMeasures first, WallMeasures second) {
+        double block = (first.projection().number() + first.width().number())
+                        * (second.projection().number() + second.width().number())
+                        * height.number()
+                - first.projection().number()
+                        * second.projection().number()
+                        * Math.min(first.footing().number(), height.number());
+        return Worked.of(
+                symbol,
+                "corner with wall " + second.wall().label() + ", upright",
+                block,
+                Unit.CUBIC_FOOT,
+                new Formula(
+                        "(p1 + B1) × (p2 + B2) × Hc − p1 × p2 × min(tf, Hc)", "block between two upright trenches"),
+                height,
+                first.footing(),
+                renamed("p1", first.projection()),
+                renamed("B1", first.width()),
+                renamed("p2", second.projection()),
+                renamed("B2", second.width()));
     }
 
     /** A volume in cubic feet and whether it adds or takes away. */
@@ -79,19 +143,23 @@ public final class DugWall {
         List<Term> terms = new ArrayList<>();
         for (Corner corner : trenches.cornersOf(first.wall())) {
             WallMeasures second = trenches.at(corner.second().wall());
-            double depth = Math.max(
-                    first.depthAt(corner.first().atEnd()).number(),
-                    second.depthAt(corner.second().atEnd()).number());
-            Given height = Given.of(
-                    "Hc",
-                    "depth of the trench at the corner, the deeper of the two",
-                    depth + first.footing().number(),
-                    Unit.FOOT,
-                    trenches.pointer(corner));
+            Given height = height(trenches, first, second, corner);
             terms.add(new Term(
                     corner.kind() == CornerKind.OUTSIDE, volume("C" + (terms.size() + 1), height, first, second)));
         }
         return terms;
+    }
+
+    private static Given height(Trenches trenches, WallMeasures first, WallMeasures second, Corner corner) {
+        double depth = Math.max(
+                first.depthAt(corner.first().atEnd()).number(),
+                second.depthAt(corner.second().atEnd()).number());
+        return Given.of(
+                "Hc",
+                "depth of the trench at the corner, the deeper of the two",
+                depth + first.footing().number(),
+                Unit.FOOT,
+                trenches.pointer(corner));
     }
 
     /** The sloped faces at ends where the trench stops in the open. */
@@ -107,6 +175,9 @@ public final class DugWall {
     }
 
     private static Worked end(String symbol, WallMeasures m, WallEnd end, double run) {
+        if (m.line().isBenched()) {
+            return BenchedWall.end(symbol, m, end);
+        }
         Given depth = m.depthAt(end.atEnd());
         Worked height = Worked.of(
                 "H",
@@ -173,7 +244,9 @@ public final class DugWall {
         }
         return Worked.of(
                 symbol,
-                "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
+                overlap.walls().size() == 1
+                        ? "what the trench of wall " + overlap.first() + " takes already (negative)"
+                        : "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
                 overlap.volume(),
                 Unit.CUBIC_FOOT,
                 new Formula(formula.toString(), "each place that two trenches share is dug once"),
@@ -195,6 +268,9 @@ public final class DugWall {
 
     /** The corner up to a height above the trench's bottom, cubic feet. */
     public static Worked volume(String symbol, Working height, WallMeasures first, WallMeasures second) {
+        if (first.line().isBenched() || second.line().isBenched()) {
+            return BenchedWall.corner(symbol, height, first, second);
+        }
         double value = TrenchGeometry.corner(
                 height.number(), first.footing().number(), first.cornerSide(), second.cornerSide());
         String h = height.symbol();
@@ -217,7 +293,7 @@ public final class DugWall {
                 renamed("s2", second.slope()));
     }
 
-    private static Given renamed(String symbol, Working working) {
+    static Given renamed(String symbol, Working working) {
         return new Given(symbol, working.name(), working.value(), working.unit(), working.source());
     }
 }

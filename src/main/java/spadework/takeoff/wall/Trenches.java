@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
+import spadework.ground.FacingEnds;
 import spadework.ground.FreeEnds;
 import spadework.ground.Overlap;
 import spadework.ground.Overlaps;
@@ -54,6 +55,7 @@ public final class Trenches {
         }
         this.ends = new FreeEnds(job);
         share(soilShared, measures.values().stream().map(WallMeasures::strip).toList(), job.corners());
+        FacingEnds.of(job).forEach(shared -> add(soilShared, shared));
         for (FootingDrain drain : job.water().drains()) {
             lay(job, book, drain);
         }
@@ -82,9 +84,11 @@ public final class Trenches {
     }
 
     private static void share(Map<String, List<Overlap>> shared, List<Strip> strips, List<Corner> corners) {
-        for (Overlap overlap : Overlaps.of(strips, corners)) {
-            shared.computeIfAbsent(overlap.first(), wall -> new ArrayList<>()).add(overlap);
-        }
+        Overlaps.of(strips, corners).forEach(overlap -> add(shared, overlap));
+    }
+
+    private static void add(Map<String, List<Overlap>> shared, Overlap overlap) {
+        shared.computeIfAbsent(overlap.first(), wall -> new ArrayList<>()).add(overlap);
     }
 
     public WallMeasures at(Wall wall) {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.takeoff.wall;
 
+import java.util.ArrayList;
 import java.util.List;
 import spadework.ground.Strip;
 import spadework.ground.Top;
@@ -8,10 +9,12 @@ import spadework.job.Job;
 import spadework.job.Wall;
 import spadework.measure.Unit;
 import spadework.trench.Bank;
+import spadework.trench.BankLine;
 import spadework.working.Formula;
 import spadework.working.Given;
 import spadework.working.Listed;
 import spadework.working.Worked;
+import spadework.working.Working;
 
 /** The measures of one wall, each with its symbol and its place in the job, and what follows from them at once. */
 public record WallMeasures(
@@ -84,13 +87,28 @@ public record WallMeasures(
     }
 
     private Worked section(String symbol, String where, double depth, String depthFormula, Given... depths) {
-        double value =
-                TrenchGeometry.section(depth, footing.number(), projection.number(), width.number(), slope.number());
+        BankLine line = line();
+        double value = TrenchGeometry.section(
+                depth, footing.number(), projection.number(), width.number(), line.isBenched() ? 0 : slope.number());
         String d = depths.length == 1 ? depthFormula : "(" + depthFormula + ")";
         String full = "(" + depthFormula + " + tf)";
-        spadework.working.Working[] inputs = depths.length == 1
-                ? new spadework.working.Working[] {depths[0], footing, projection, width, slope}
-                : new spadework.working.Working[] {depths[0], depths[1], footing, projection, width, slope};
+        Working[] inputs = depths.length == 1
+                ? new Working[] {depths[0], footing, projection, width, slope}
+                : new Working[] {depths[0], depths[1], footing, projection, width, slope};
+        if (line.isBenched()) {
+            double height = depth + footing.number();
+            List<Working> all = new ArrayList<>(List.of(inputs));
+            all.add(BenchedWall.top(this));
+            return Worked.of(
+                    symbol,
+                    "section " + where,
+                    value + line.area(height),
+                    Unit.SQUARE_FOOT,
+                    new Formula(
+                            "p × " + d + " + B × " + full + BenchedWall.term(line, height, full),
+                            "rectangles from step to step"),
+                    all.toArray(Working[]::new));
+        }
         return Worked.of(
                 symbol,
                 "section " + where,
@@ -98,6 +116,11 @@ public record WallMeasures(
                 Unit.SQUARE_FOOT,
                 new Formula("p × " + d + " + B × " + full + " + s × " + full + "^2 ÷ 2", "area of a trapezoid"),
                 inputs);
+    }
+
+    /** The line of the bank. */
+    public BankLine line() {
+        return bank.line(wall.deepestTrench());
     }
 
     public TrenchGeometry.CornerSide cornerSide() {
@@ -113,7 +136,7 @@ public record WallMeasures(
 
     /** The strip in front of the wall, up to these tops. */
     public Strip strip(List<Top> tops) {
-        return new Strip(wall.label(), projection.number(), width.number(), slope.number(), footing.number(), tops);
+        return new Strip(wall.label(), projection.number(), width.number(), line(), footing.number(), tops);
     }
 
     /** Depth to the footing's top at one end. */

@@ -1,0 +1,309 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.takeoff;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.locationtech.jts.geom.Envelope;
+import spadework.job.Access;
+import spadework.job.Digging;
+import spadework.job.EndKind;
+import spadework.job.Job;
+import spadework.job.Jobs;
+import spadework.job.Outlet;
+import spadework.job.PitPlace;
+import spadework.job.Protection;
+import spadework.job.Seepage;
+import spadework.job.Soil;
+import spadework.job.SoilType;
+import spadework.job.SumpPit;
+import spadework.job.TeeAt;
+import spadework.job.Texture;
+import spadework.job.TrenchEnds;
+import spadework.job.Wall;
+import spadework.job.WallDepth;
+import spadework.job.WallPlace;
+import spadework.job.Water;
+import spadework.job.WaterJob;
+import spadework.measure.Length;
+import spadework.measure.Percent;
+import spadework.pricebook.Books;
+import spadework.pricebook.Measure;
+import spadework.working.Recomputed;
+import spadework.working.Worked;
+
+/**
+ * Faces of trenches that end before one another, and the hole of a sump beside a trench, against thin
+ * level slices of both, each place counted once.
+ */
+class SharedGroundTest {
+    private static final long SEED = 20261128;
+    private static final double TF = 8.0 / 12;
+    private static final double P = 0.5;
+    private static final double RISE = 4;
+
+    /** Thickness of a level slice, feet. */
+    private static final double UP = 0.0003;
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("pairs")
+    void groundBetweenTwoEndsIsDugOnce(String shown, Wall one, Wall two, Job job) {
+        double both = dug(job, "A") + dug(job, "B");
+        assertThat(both).isCloseTo(sliced(one, two), within(0.001 * both));
+        evaluates(job);
+    }
+
+    /** Faces of 6.667 ft each at 1 to 1: from a gap of 13.333 ft on nothing is shared. */
+    @ParameterizedTest(name = "gap of {0} ft: shared {1}")
+    @CsvSource({"0.5, true", "13.3, true", "13.34, false", "40, false"})
+    void sharedWhereTheFacesMeet(double gap, boolean shared) {
+        double alone = dug(Jobs.job(wall("A", 0, 6, 6, 24, Protection.SLOPED, EndKind.OPEN)), "A");
+        Job job = Jobs.job(
+                wall("A", 0, 6, 6, 24, Protection.SLOPED, EndKind.OPEN),
+                wall("B", 30 + gap, 6, 6, 24, Protection.SLOPED, EndKind.OPEN));
+        double both = dug(job, "A") + dug(job, "B");
+        assertThat(both < 2 * alone - 1e-6).isEqualTo(shared);
+    }
+
+    @ParameterizedTest(name = "{0} end: shared {1}")
+    @CsvSource({"OPEN, true", "UNKNOWN, true", "RAMP, true", "SHIELDED, false", "AGAINST_SOMETHING, false"})
+    void closedEndsShareNothing(EndKind kind, boolean shared) {
+        Wall a = wall("A", 0, 6, 6, 24, Protection.SLOPED, kind);
+        Job job = Jobs.job(a, wall("B", 34, 6, 6, 24, Protection.SLOPED, EndKind.OPEN));
+        Job apart = Jobs.job(a, wall("B", 300, 6, 6, 24, Protection.SLOPED, EndKind.OPEN));
+        assertThat(dug(job, "A") + dug(job, "B") < dug(apart, "A") + dug(apart, "B") - 1e-6)
+                .isEqualTo(shared);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("pits")
+    void holeBesideATrenchIsDugOnce(String shown, Job job, double away) {
+        Wall wall = job.walls().get(0);
+        double side = 18.0 / 12 + 2;
+        double depth = 97.5 - 92.2 + 24.0 / 12 + 4.0 / 12;
+        double height = wall.depthEnd().feet() + TF;
+        double sum = 0;
+        double step = 0.001;
+        for (double down = step / 2; down < depth; down += step) {
+            double over = height - down;
+            double reached = over > 0 ? wall.digging().bottomWidth().feet() + out(wall, over) - away : 0;
+            sum += step * side * (side - Math.max(0, Math.min(side, reached)));
+        }
+        assertThat(of(job, Measure.PIPE_TRENCH, "O1 pit")).isCloseTo(sum / 27, within(0.001 * sum / 27));
+        evaluates(job);
+    }
+
+    /** Nobody measured how far off it is, or it stands in the floor inside: nothing is taken to be shared. */
+    @Test
+    void holeOfUnknownPlaceSharesNothing() {
+        double whole = 3.5 * 3.5 * (97.5 - 92.2 + 28.0 / 12) / 27;
+        assertThat(of(pit(PitPlace.OUTSIDE, Optional.empty(), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
+                .isCloseTo(whole, within(1e-6));
+        assertThat(of(pit(PitPlace.OUTSIDE, Optional.of(1.0), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
+                .isLessThan(whole - 0.1);
+        assertThat(of(pit(PitPlace.INSIDE, Optional.of(1.0), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
+                .isCloseTo(3.5 * 3.5 * 28 / 12 / 27, within(1e-6));
+    }
+
+    private static void evaluates(Job job) {
+        Measuring.of(job, Books.standard()).quantities().stream()
+                .flatMap(quantity -> Recomputed.under(quantity.working()).stream())
+                .forEach(SharedGroundTest::evaluates);
+    }
+
+    private static void evaluates(Worked worked) {
+        assertThat(Recomputed.evaluate(worked))
+                .as(worked.line())
+                .isCloseTo(worked.number(), within(1e-9 * Math.max(1, Math.abs(worked.number()))));
+    }
+
+    static Stream<Arguments> pits() {
+        Random random = new Random(SEED);
+        return IntStream.range(0, 40).mapToObj(i -> {
+            double away = i < 4 ? i : random.nextDouble() * 9;
+            double deep = 3 + random.nextDouble() * 5;
+            Protection kind = Protection.values()[i % 3];
+            return Arguments.of(
+                    String.format(Locale.ROOT, "seed %d: %.2f ft off a trench of %.2f ft, %s", SEED, away, deep, kind),
+                    pit(PitPlace.OUTSIDE, Optional.of(away), deep, kind),
+                    away);
+        });
+    }
+
+    private static Job pit(PitPlace place, Optional<Double> away, double deep, Protection kind) {
+        Job job = new WaterJob()
+                .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
+                .teeAt(TeeAt.END)
+                .build();
+        Outlet o = job.water().outlets().get(0);
+        SumpPit p = o.pit().orElseThrow();
+        SumpPit pit = new SumpPit(
+                p.diameter(),
+                p.depth(),
+                p.lift(),
+                p.pumpFlow(),
+                p.pumpHead(),
+                place,
+                away.map(Length::ofFeet),
+                p.observedInflow());
+        Outlet outlet = new Outlet(
+                o.label(),
+                o.kind(),
+                o.what(),
+                o.level(),
+                o.fromHouse(),
+                o.fromLotLine(),
+                o.permission(),
+                o.discharge(),
+                o.waterLevel(),
+                Optional.of(pit),
+                o.dischargeTrench());
+        Water w = job.water();
+        Wall wall = job.walls().get(0);
+        return clay(job.withWater(new Water(
+                        w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(outlet), w.candidates()))
+                .withWall(wall(wall.label(), 0, deep, deep, 24, kind, EndKind.AGAINST_SOMETHING)));
+    }
+
+    static Stream<Arguments> pairs() {
+        Random random = new Random(SEED);
+        List<EndKind> kinds = List.of(EndKind.OPEN, EndKind.UNKNOWN, EndKind.RAMP);
+        List<Arguments> pairs = new ArrayList<>();
+        for (int i = 0; i < 24; i++) {
+            double gap = 0.2 + random.nextDouble() * 9;
+            Protection kind = i % 3 == 2 ? Protection.BENCHED : Protection.SLOPED;
+            Protection other = i % 4 == 3 ? Protection.BENCHED : Protection.SLOPED;
+            boolean metric = i % 5 == 4;
+            double from = metric ? Math.round((6 + gap) * 30.48) / 30.48 : 6 + gap;
+            Wall one = pairWall("A", 0, depth(random), depth(random), 18 + 6 * random.nextInt(3), kind, kinds.get(i % 3));
+            Wall two = pairWall("B", from, depth(random), depth(random), 24, other, EndKind.OPEN);
+            pairs.add(Arguments.of(
+                    String.format(Locale.ROOT, "seed %d, %d: gap %.2f ft, %s and %s", SEED, i, gap, kind, other),
+                    one,
+                    two,
+                    clay(Jobs.job(one, two))));
+        }
+        return pairs.stream();
+    }
+
+    private static double depth(Random random) {
+        return 2.5 + random.nextDouble() * 3.5;
+    }
+
+    private static Job clay(Job job) {
+        return job.withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.B)));
+    }
+
+    /** Short walls with upright outer ends, so that the ends that face one another are most of what is counted. */
+    private static Wall pairWall(
+            String label, double from, double start, double end, double bottom, Protection kind, EndKind facing) {
+        Wall wall = placed(label, from, 6, start, end);
+        boolean first = label.equals("A");
+        TrenchEnds ends = new TrenchEnds(
+                first ? EndKind.SHIELDED : facing, first ? facing : EndKind.SHIELDED, Optional.of(Length.ofFeet(2)));
+        return wall.withDigging(new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(bottom), kind, ends));
+    }
+
+    private static Wall wall(
+            String label, double from, double start, double end, double bottom, Protection kind, EndKind ends) {
+        return placed(label, from, 30, start, end)
+                .withDigging(new Digging(
+                        Access.MACHINE,
+                        Percent.ZERO,
+                        Length.ofInches(bottom),
+                        kind,
+                        new TrenchEnds(ends, ends, Optional.of(Length.ofFeet(2)))));
+    }
+
+    private static Wall placed(String label, double from, double length, double start, double end) {
+        Wall w = Jobs.wall();
+        return new Wall(
+                label,
+                w.where(),
+                new WallPlace(w.faces(), Length.ofFeet(from), Length.ofFeet(length)),
+                new WallDepth(Length.ofFeet(start), Length.ofFeet(end)),
+                w.footing(),
+                w.surface(),
+                w.openings(),
+                0,
+                w.digging());
+    }
+
+    /** How far a bank of Type B stands out over the bottom: 1 to 1, or in steps of 4 ft, the first at the toe. */
+    private static double out(Wall wall, double over) {
+        double deepest = TF + Math.max(wall.depthStart().feet(), wall.depthEnd().feet());
+        return switch (wall.digging().protection()) {
+            case SLOPED -> over;
+            case BENCHED -> over > RISE ? Math.min(Math.ceil(over / RISE) * RISE, deepest) : 0;
+            case SHIELDED, UPRIGHT -> 0;
+        };
+    }
+
+    /** Cubic yards of the places in which one of the two is dug, from level slices. */
+    private static double sliced(Wall one, Wall two) {
+        double deep = TF
+                + Stream.of(one, two)
+                        .mapToDouble(wall ->
+                                Math.max(wall.depthStart().feet(), wall.depthEnd().feet()))
+                        .max()
+                        .orElseThrow();
+        double sum = 0;
+        for (double down = UP / 2 - 4; down < deep; down += UP) {
+            Envelope a = level(one, down);
+            Envelope b = level(two, down);
+            sum += UP * (a.getArea() + b.getArea() - a.intersection(b).getArea());
+        }
+        return sum / 27;
+    }
+
+    /** What is dug before a wall and beyond its end so deep, along the side and out from it. */
+    private static Envelope level(Wall wall, double down) {
+        double over = over(wall, down);
+        double start = TF + wall.depthStart().feet();
+        double end = TF + wall.depthEnd().feet();
+        if (over <= 0 || over >= Math.max(start, end)) {
+            return new Envelope();
+        }
+        boolean first = wall.label().equals("A");
+        double share = (over - start) / (end - start);
+        double from = start > over ? 0 : share;
+        double to = end > over ? 1 : share;
+        double facing = first ? end : start;
+        boolean ramp = wall.digging().ends().at(first) == EndKind.RAMP;
+        double beyond = over >= facing ? 0 : ramp ? 2 * over : out(wall, over);
+        double near = wall.from().feet() + from * wall.length().feet() - (first ? 0 : beyond);
+        double far = wall.from().feet() + to * wall.length().feet() + (first ? beyond : 0);
+        return new Envelope(
+                near, far, over < TF ? P : 0, P + wall.digging().bottomWidth().feet() + out(wall, over));
+    }
+
+    /** Over the level bottom, for a depth under the ground between the two ends. */
+    private static double over(Wall wall, double down) {
+        Length facing = wall.label().equals("A") ? wall.depthEnd() : wall.depthStart();
+        return TF + facing.feet() - down;
+    }
+
+    private static double dug(Job job, String wall) {
+        return of(job, Measure.DUG, wall);
+    }
+
+    private static double of(Job job, Measure measure, String label) {
+        return Measuring.of(job, Books.standard()).quantities().stream()
+                .filter(quantity ->
+                        quantity.measure() == measure && quantity.label().equals(label))
+                .mapToDouble(quantity -> quantity.value().doubleValue())
+                .sum();
+    }
+}
