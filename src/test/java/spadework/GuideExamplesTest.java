@@ -206,11 +206,11 @@ class GuideExamplesTest {
     private static Set<String> facts(Bid bid) {
         Quote quote = bid.quote();
         Quantity quantity = bid.dossier().takeoff().quantities().stream()
-                .filter(each -> each.id().equals("A.dig-by-machine"))
+                .filter(each -> each.id().equals("A.dig-by-machine-in-bulk"))
                 .findFirst()
                 .orElseThrow();
         PricedLine line = quote.lines().stream()
-                .filter(each -> each.code().equals("DIG-MACH") && each.section().equals(quantity.section()))
+                .filter(each -> each.code().equals("DIG-BULK") && each.section().equals(quantity.section()))
                 .findFirst()
                 .orElseThrow();
         PricedSection section = quote.sections().stream()

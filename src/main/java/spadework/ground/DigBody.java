@@ -80,9 +80,7 @@ public record DigBody(
             BodyStation a = stations.get(i - 1);
             BodyStation b = stations.get(i);
             double sides = kind == BodyKind.WALL ? 1 : 2;
-            double out = line().isBenched()
-                    ? out((a.depth() + b.depth()) / 2)
-                    : (out(a.depth()) + out(b.depth())) / 2;
+            double out = line().isBenched() ? out((a.depth() + b.depth()) / 2) : (out(a.depth()) + out(b.depth())) / 2;
             sum += (b.at() - a.at()) * (width + sides * out);
         }
         return sum;

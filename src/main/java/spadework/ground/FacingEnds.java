@@ -80,7 +80,9 @@ public final class FacingEnds {
         for (Wall wall : job.walls()) {
             for (WallEnd end : free.of(wall)) {
                 if (end.atEnd() && FreeEnds.run(wall, true, Bank.of(job.site(), wall)) > 0) {
-                    next(job, free, wall).flatMap(other -> shared(job, wall, other)).ifPresent(found::add);
+                    next(job, free, wall)
+                            .flatMap(other -> shared(job, wall, other))
+                            .ifPresent(found::add);
                 }
             }
         }
@@ -91,7 +93,7 @@ public final class FacingEnds {
     private static Optional<Wall> next(Job job, FreeEnds free, Wall wall) {
         double end = wall.from().plus(wall.length()).feet();
         return job.walls().stream()
-                .filter(other -> other.faces() == wall.faces() && other != wall)
+                .filter(other -> other.faces() == wall.faces())
                 .filter(other -> other.from().feet() > end)
                 .min(Comparator.comparing(Wall::from))
                 .filter(other -> free.of(other).contains(new WallEnd(other.label(), false)))

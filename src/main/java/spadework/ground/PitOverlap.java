@@ -11,8 +11,8 @@ import spadework.job.SumpPit;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.measure.Length;
-import spadework.trench.BankLine;
 import spadework.trench.Bank;
+import spadework.trench.BankLine;
 import spadework.water.Leg;
 
 /**

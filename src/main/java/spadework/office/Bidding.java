@@ -30,9 +30,9 @@ import spadework.pricing.Quote;
 import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.schedule.CrewCalendar;
-import spadework.schedule.ScheduledTakeoff;
 import spadework.schedule.JobBook;
 import spadework.schedule.ScheduleChecks;
+import spadework.schedule.ScheduledTakeoff;
 import spadework.takeoff.Takeoff;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
@@ -130,8 +130,7 @@ public final class Bidding {
             return understood.states().at(job.site().address().state());
         }
 
-        private List<Finding> contractFindings(
-                Job job, CrewCalendar calendar, Contract contract, PaidFindings paid) {
+        private List<Finding> contractFindings(Job job, CrewCalendar calendar, Contract contract, PaidFindings paid) {
             List<Finding> found = new ArrayList<>(source.record().findings());
             found.addAll(source.record().differences(this.understood.job()));
             paid.open().ifPresent(found::add);

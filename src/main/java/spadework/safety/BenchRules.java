@@ -1,17 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
-import java.util.ArrayList;
-import java.util.List;
-import java.util.Optional;
-import java.util.stream.Stream;
-import spadework.finding.Finding;
-import spadework.ground.DigBodies;
-import spadework.ground.DigBody;
-import spadework.job.Job;
-import spadework.job.Protection;
-import spadework.job.SolidRun;
-import spadework.trench.Benching;
 import static spadework.safety.Found.stop;
 
 import java.util.ArrayList;
@@ -19,13 +8,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
-import spadework.ground.BodyKind;
-import spadework.ground.DigBody;
 import spadework.ground.DigBodies;
+import spadework.ground.DigBody;
 import spadework.job.Job;
 import spadework.job.Protection;
 import spadework.job.SolidRun;
-import spadework.job.Wall;
 import spadework.trench.Benching;
 
 /** Whether steps in a bank are asked for in soil that does not bear them. */
@@ -33,8 +20,7 @@ final class BenchRules implements Rule {
 
     @Override
     public List<Finding> check(Facts facts) {
-        Optional<Benching.Against> against =
-                Benching.against(facts.job().site().soil());
+        Optional<Benching.Against> against = Benching.against(facts.job().site().soil());
         List<BodyNames> asked = against.isEmpty() ? List.of() : asked(facts.job());
         if (asked.isEmpty()) {
             return List.of();
@@ -60,7 +46,8 @@ final class BenchRules implements Rule {
 
     private static boolean isAsked(Job job, DigBody body) {
         Stream<Optional<Protection>> wanted = switch (body.kind()) {
-            case WALL -> Stream.of(Optional.of(job.getWall(body.label()).digging().protection()));
+            case WALL ->
+                Stream.of(Optional.of(job.getWall(body.label()).digging().protection()));
             case MAIN -> runs(job.water().mains(), body);
             case ROOF_LINE -> runs(job.water().roofLines(), body);
             case DISCHARGE ->

@@ -25,7 +25,8 @@ final class BookRules implements Rule {
     /** An item that follows all that the machine digs takes the place of those for its parts. */
     private static List<Finding> wholeDigging(Facts facts) {
         List<LineItem> leftOut = facts.book().leftOut();
-        boolean digs = facts.job().walls().stream().anyMatch(wall -> wall.digging().access() == Access.MACHINE);
+        boolean digs =
+                facts.job().walls().stream().anyMatch(wall -> wall.digging().access() == Access.MACHINE);
         return leftOut.isEmpty() || !digs
                 ? List.of()
                 : List.of(advise(

@@ -1,20 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.safety;
 
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
-import java.util.List;
-import java.util.Locale;
-import java.util.Map;
-import spadework.finding.Finding;
-import spadework.finding.Severity;
-import spadework.ground.BodyKind;
-import spadework.ground.DigBody;
-import spadework.job.Protection;
-import spadework.measure.Length;
-import spadework.trench.Bank;
-import spadework.trench.Benching;
-import spadework.trench.SlopeTable;
 import static spadework.safety.Found.advise;
 import static spadework.safety.Found.must;
 
@@ -30,6 +16,7 @@ import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.measure.Length;
 import spadework.trench.Bank;
+import spadework.trench.Benching;
 import spadework.trench.SlopeTable;
 
 /**
@@ -128,8 +115,7 @@ public final class TrenchDuties {
         if (first.id().equals("slope-back") || first.id().equals("bench-back")) {
             values.put(
                     "out",
-                    BodyNames.range(
-                            same.stream().map(duty -> out(duty.place())).toList()));
+                    BodyNames.range(same.stream().map(duty -> out(duty.place())).toList()));
         }
         return new Finding(
                 first.id(),
@@ -141,8 +127,7 @@ public final class TrenchDuties {
 
     /** How far the bank's edge lies behind its toe. */
     private static Length out(Place place) {
-        return Length.ofFeet(
-                place.bank().line(place.depth()).out(place.depth().feet()));
+        return Length.ofFeet(place.bank().line(place.depth()).out(place.depth().feet()));
     }
 
     private static Duty protection(Place place) {

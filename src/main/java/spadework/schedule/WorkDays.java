@@ -32,8 +32,7 @@ record WorkDays(WorkCalendar calendar) {
     /** Holidays of a year, and the days of it on which they or those of the next year are observed. */
     private static Set<LocalDate> holidays(int year) {
         return Arrays.stream(FederalHoliday.values())
-                .flatMap(holiday ->
-                        Stream.of(holiday.in(year), holiday.observedIn(year), holiday.observedIn(year + 1)))
+                .flatMap(holiday -> Stream.of(holiday.in(year), holiday.observedIn(year), holiday.observedIn(year + 1)))
                 .collect(Collectors.toUnmodifiableSet());
     }
 

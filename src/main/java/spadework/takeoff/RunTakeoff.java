@@ -205,7 +205,8 @@ public final class RunTakeoff {
             return BodyDug.of("T", name, body);
         }
         Worked whole = BodyDug.of("Th", name, body);
-        Worked twice = DugWall.shared("U", List.of(shared.get().overlap())).get(0).volume();
+        Worked twice =
+                DugWall.shared("U", List.of(shared.get().overlap())).get(0).volume();
         return Worked.of(
                 "T",
                 name + ", without the trench beside it",

@@ -207,17 +207,20 @@ public final class StoneEnvelope {
     /** Fabric over the top of the stone only, square yards: one of the two ways of IRC R405.1. */
     static Worked fabric(WallMeasures m, StoneProfile profile, Pipe pipe) {
         Worked height = StoneHeights.mean(m, profile, pipe);
-        Worked width = m.line().isBenched() ? between(m, height) : Worked.of(
-                "wf",
-                "width of the fabric, 6 in up the wall and 6 in up the bank",
-                m.projection().number() + m.width().number() + m.slope().number() * height.number() + 1,
-                Unit.FOOT,
-                new Formula(
-                        "p + B + s × hs + 6 ÷ 12 + 6 ÷ 12", CODE + "; turned-up edges are common practice, no source"),
-                m.projection(),
-                m.width(),
-                m.slope(),
-                height);
+        Worked width = m.line().isBenched()
+                ? between(m, height)
+                : Worked.of(
+                        "wf",
+                        "width of the fabric, 6 in up the wall and 6 in up the bank",
+                        m.projection().number() + m.width().number() + m.slope().number() * height.number() + 1,
+                        Unit.FOOT,
+                        new Formula(
+                                "p + B + s × hs + 6 ÷ 12 + 6 ÷ 12",
+                                CODE + "; turned-up edges are common practice, no source"),
+                        m.projection(),
+                        m.width(),
+                        m.slope(),
+                        height);
         double laps = WholePackages.roundUp(m.length().number() / ROLL_FEET);
         Worked lapCount = Worked.of(
                 "j",

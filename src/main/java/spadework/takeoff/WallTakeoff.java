@@ -97,8 +97,7 @@ final class WallTakeoff {
             return;
         }
         tally.share(
-                Measure.DIG_WALL_SIDE,
-                part("Dw", "dug by machine beside the wall", "W × (1 − q)", share, beside, q));
+                Measure.DIG_WALL_SIDE, part("Dw", "dug by machine beside the wall", "W × (1 − q)", share, beside, q));
         tally.share(
                 Measure.DIG_BULK,
                 Worked.of(

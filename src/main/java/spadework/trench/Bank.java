@@ -57,8 +57,7 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
             Protection instead = isProtectedAt(deepest.feet()) ? Protection.SHIELDED : Protection.UPRIGHT;
             return new Bank(instead, upright(instead), cutBack.soil, inTheWay);
         }
-        boolean oneStep = cutBack.protection == Protection.BENCHED
-                && deepest.feet() <= Benching.RISE.feet() + HAIR;
+        boolean oneStep = cutBack.protection == Protection.BENCHED && deepest.feet() <= Benching.RISE.feet() + HAIR;
         return oneStep
                 ? new Bank(Protection.UPRIGHT, upright(Protection.UPRIGHT), cutBack.soil, Optional.empty())
                 : cutBack;
@@ -67,7 +66,8 @@ public record Bank(Protection protection, Listed slope, SoilType soil, Optional<
     /** Sloped, or benched where that is asked for and the soil bears it; whatever the room and the depth are. */
     public static Bank cutBack(Soil ground, Protection asked) {
         SoilType soil = soil(ground.type());
-        boolean benched = asked == Protection.BENCHED && Benching.against(ground).isEmpty();
+        boolean benched =
+                asked == Protection.BENCHED && Benching.against(ground).isEmpty();
         String source = benched ? Benching.SOURCE : SlopeTable.SOURCE;
         return new Bank(
                 benched ? Protection.BENCHED : Protection.SLOPED,

@@ -35,8 +35,8 @@ public final class Books {
             Files.copy(Path.of("sample-quotes", above), folder.resolve(above));
         }
         ObjectMapper json = new ObjectMapper();
-        ObjectNode own =
-                (ObjectNode) json.readTree(Path.of("sample-quotes", "price-book.json").toFile());
+        ObjectNode own = (ObjectNode)
+                json.readTree(Path.of("sample-quotes", "price-book.json").toFile());
         ((ArrayNode) own.get("items")).add(json.readTree(item));
         json.writeValue(folder.resolve("price-book.json").toFile(), own);
         Path job = Files.createDirectory(folder.resolve("job")).resolve("job.json");

@@ -56,8 +56,7 @@ class BenchRulesTest {
         "B, CLAY, FREE, bench-in-water, STOP",
         "B, CLAY, UNKNOWN, bench-in-water, STOP"
     })
-    void stepsOnlyInSoilThatBearsThem(
-            SoilType type, Texture texture, Seepage seepage, String id, Severity severity) {
+    void stepsOnlyInSoilThatBearsThem(SoilType type, Texture texture, Seepage seepage, String id, Severity severity) {
         List<Finding> found = about(job(type, texture, seepage, 6), "bench-");
         assertThat(found).hasSize(1);
         assertThat(found.get(0).id()).isEqualTo(id);
@@ -76,13 +75,16 @@ class BenchRulesTest {
         "5, bench-back, bench-in-type"
     })
     void depths(double depth, String inClay, String inTypeC) {
-        assertThat(about(job(SoilType.B, Texture.CLAY, Seepage.NONE, depth), inClay)).hasSize(1);
-        assertThat(about(job(SoilType.C, Texture.CLAY, Seepage.NONE, depth), inTypeC)).hasSize(1);
+        assertThat(about(job(SoilType.B, Texture.CLAY, Seepage.NONE, depth), inClay))
+                .hasSize(1);
+        assertThat(about(job(SoilType.C, Texture.CLAY, Seepage.NONE, depth), inTypeC))
+                .hasSize(1);
     }
 
     @Test
     void figuresOfTheSteps() {
-        Finding found = about(job(SoilType.B, Texture.CLAY, Seepage.NONE, 6), "bench-back").get(0);
+        Finding found = about(job(SoilType.B, Texture.CLAY, Seepage.NONE, 6), "bench-back")
+                .get(0);
         assertThat(found.values())
                 .containsEntry("rise", "4 ft")
                 .containsEntry("run", "1")
@@ -127,9 +129,8 @@ class BenchRulesTest {
                         .filter(finding -> finding.id().equals("dig-as-one"))
                         .map(Finding::values))
                 .singleElement()
-                .satisfies(values -> assertThat(values)
-                        .containsEntry("items", "DIG-MACH")
-                        .containsEntry("parts", "DIG-BULK"));
+                .satisfies(values ->
+                        assertThat(values).containsEntry("items", "DIG-MACH").containsEntry("parts", "DIG-BULK"));
         assertThat(about(Jobs.job(Jobs.wall()), "dig-as-one")).isEmpty();
         Wall wall = Jobs.wall();
         Wall byHand = wall.withDigging(

@@ -84,8 +84,7 @@ class BulkDigTest {
         Job upright = house.job(
                 SoilType.C,
                 house.walls(6).stream()
-                        .map(wall -> PlanHouse.wall(
-                                wall.label(), wall.length().feet(), 6, 6, 24, Protection.SHIELDED))
+                        .map(wall -> PlanHouse.wall(wall.label(), wall.length().feet(), 6, 6, 24, Protection.SHIELDED))
                         .toList());
         assertThat(of(job, Measure.DIG_WALL_SIDE)).isCloseTo(of(upright, Measure.DUG), within(1e-6));
     }

@@ -86,8 +86,7 @@ class GroundPropertyTest {
         }
         Job flatter = job.withSite(Jobs.with(
                 job.site(),
-                new Soil(
-                        job.site().soil().texture(), job.site().soil().seepage(), SoilType.C)));
+                new Soil(job.site().soil().texture(), job.site().soil().seepage(), SoilType.C)));
         for (Job more : List.of(deeper, wider, flatter)) {
             Sums after = Sums.of(more);
             assertThat(after.dug()).isGreaterThanOrEqualTo(before.dug() - 1e-9);
@@ -298,8 +297,7 @@ class GroundPropertyTest {
         List<Wall> walls = new ArrayList<>();
         for (int k = 0; k < n; k++) {
             int mixed = alike ? 2 + i / 3 % 3 : random.nextInt(6);
-            Protection kind =
-                    mixed == 0 ? Protection.SHIELDED : mixed <= 2 ? Protection.BENCHED : Protection.SLOPED;
+            Protection kind = mixed == 0 ? Protection.SHIELDED : mixed <= 2 ? Protection.BENCHED : Protection.SLOPED;
             double bottom = alike ? 24 : 18 + random.nextInt(3) * 6;
             walls.add(PlanHouse.wall("W" + k, house.feet().get(k), depths[k], depths[k + 1], bottom, kind));
         }

@@ -187,7 +187,8 @@ class SharedGroundTest {
             Protection other = i % 4 == 3 ? Protection.BENCHED : Protection.SLOPED;
             boolean metric = i % 5 == 4;
             double from = metric ? Math.round((6 + gap) * 30.48) / 30.48 : 6 + gap;
-            Wall one = pairWall("A", 0, depth(random), depth(random), 18 + 6 * random.nextInt(3), kind, kinds.get(i % 3));
+            Wall one =
+                    pairWall("A", 0, depth(random), depth(random), 18 + 6 * random.nextInt(3), kind, kinds.get(i % 3));
             Wall two = pairWall("B", from, depth(random), depth(random), 24, other, EndKind.OPEN);
             pairs.add(Arguments.of(
                     String.format(Locale.ROOT, "seed %d, %d: gap %.2f ft, %s and %s", SEED, i, gap, kind, other),
@@ -255,8 +256,8 @@ class SharedGroundTest {
     private static double sliced(Wall one, Wall two) {
         double deep = TF
                 + Stream.of(one, two)
-                        .mapToDouble(wall ->
-                                Math.max(wall.depthStart().feet(), wall.depthEnd().feet()))
+                        .mapToDouble(wall -> Math.max(
+                                wall.depthStart().feet(), wall.depthEnd().feet()))
                         .max()
                         .orElseThrow();
         double sum = 0;

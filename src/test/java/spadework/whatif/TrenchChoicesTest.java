@@ -129,8 +129,8 @@ class TrenchChoicesTest {
         Wall wall = Jobs.protectedBy(Jobs.deep(6), Protection.SLOPED);
         Digging d = wall.digging();
         TrenchEnds closed = new TrenchEnds(EndKind.AGAINST_SOMETHING, EndKind.SHIELDED, Optional.empty());
-        Wall between = wall.withDigging(
-                new Digging(d.access(), d.handShare(), d.bottomWidth(), d.protection(), closed));
+        Wall between =
+                wall.withDigging(new Digging(d.access(), d.handShare(), d.bottomWidth(), d.protection(), closed));
         Case asItIs = new Case(Jobs.job(between), Books.company(), Books.standard());
         for (TrenchWay way : TrenchWay.values()) {
             assertThat(asItIs.dug(way).job().walls().get(0).digging().ends()).isEqualTo(closed);

@@ -147,7 +147,10 @@ public final class BenchedWall {
         return Worked.of(
                 symbol,
                 "ramp beside a step",
-                run * ((m.width().number() + out.number()) * squares + m.projection().number() * over) / 2,
+                run
+                        * ((m.width().number() + out.number()) * squares
+                                + m.projection().number() * over)
+                        / 2,
                 Unit.CUBIC_FOOT,
                 new Formula(
                         "e × ((B + o) × (zb^2 − za^2) + p × (max(zb, tf)^2 − max(za, tf)^2)) ÷ 2",

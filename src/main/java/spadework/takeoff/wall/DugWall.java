@@ -84,7 +84,7 @@ public final class DugWall {
             WallMeasures second = trenches.at(corner.second().wall());
             terms.add(new Term(
                     corner.kind() == CornerKind.OUTSIDE,
-                    upright("C" + (terms.size()), height(trenches, m, second, corner), m, second)));
+                    upright("C" + terms.size(), height(trenches, m, second, corner), m, second)));
         }
         trenches.wellsOf(wall)
                 .filter(wells -> wells.width() > 0)
@@ -107,8 +107,7 @@ public final class DugWall {
                 "corner with wall " + second.wall().label() + ", upright",
                 block,
                 Unit.CUBIC_FOOT,
-                new Formula(
-                        "(p1 + B1) × (p2 + B2) × Hc − p1 × p2 × min(tf, Hc)", "block between two upright trenches"),
+                new Formula("(p1 + B1) × (p2 + B2) × Hc − p1 × p2 × min(tf, Hc)", "block between two upright trenches"),
                 height,
                 first.footing(),
                 renamed("p1", first.projection()),
