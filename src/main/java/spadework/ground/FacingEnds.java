@@ -37,14 +37,14 @@ public final class FacingEnds {
             return wall.footing().thickness().feet();
         }
 
-        /** How far the face lies beyond the wall's end at that depth under grade; never where nothing is dug so deep. */
+        /** How far the face lies beyond the wall's end at that depth under grade. */
         double out(double depth) {
             double over = height() - depth;
             boolean ramp = wall.digging().ends().at(atEnd) == EndKind.RAMP;
             return ramp ? FreeEnds.run(wall, atEnd, bank) * over : line().out(over);
         }
 
-        /** How far back from the end the trench is dug at that depth: where the ground falls, not all along the wall. */
+        /** How far back from the end the trench is dug at that depth: not all along where the ground falls. */
         double back(double depth) {
             double over = height() - depth;
             double far = (atEnd ? wall.depthStart() : wall.depthEnd()).feet() + footing();

@@ -179,7 +179,8 @@ public final class RunTakeoff {
         Tally tally = new Tally(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
         DigBody body = SumpHole.of(job, outlet).body();
         Optional<PitOverlap> shared = PitOverlap.of(job, outlet);
-        Worked dug = dug(body, shared);
+        String name = "hole for the basin, bank";
+        Worked dug = shared.map(trench -> without(trench, body, name)).orElseGet(() -> BodyDug.of("T", name, body));
         Listed basin = Listed.of(
                 "Pb",
                 "space the basin takes",
@@ -199,14 +200,10 @@ public final class RunTakeoff {
     }
 
     /** The hole's soil, without what the trench beside it takes already. */
-    private static Worked dug(DigBody body, Optional<PitOverlap> shared) {
-        String name = "hole for the basin, bank";
-        if (shared.isEmpty()) {
-            return BodyDug.of("T", name, body);
-        }
+    private static Worked without(PitOverlap shared, DigBody body, String name) {
         Worked whole = BodyDug.of("Th", name, body);
         Worked twice =
-                DugWall.shared("U", List.of(shared.get().overlap())).get(0).volume();
+                DugWall.shared("U", List.of(shared.overlap())).get(0).volume();
         return Worked.of(
                 "T",
                 name + ", without the trench beside it",

@@ -12,8 +12,8 @@ import spadework.measure.Length;
 
 /**
  * Where a bank may be cut in steps: in cohesive soil of Type A and B, none of them over 4 ft high, each but the first
- * behind the slope of the soil (29 CFR 1926 Subpart P App. B, figure B-1.2, T-27; OSHA Technical Manual V:2, T-28; both from memory). It
- * is no all-clear: the competent person decides on site.
+ * behind the slope of the soil (29 CFR 1926 Subpart P App. B, figure B-1.2, T-27; OSHA Technical Manual V:2, T-28;
+ * both from memory). It is no all-clear: the competent person decides on site.
  */
 public final class Benching {
     /** The highest step in soil of Type B; soil beside a foundation is never better. */

@@ -121,7 +121,7 @@ class AgreementByHandTest {
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
         go(JobPage.WALLS);
-        assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $26,209.00.");
+        assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $24,237.00.");
         screen.picture("walls-frozen");
     }
 

@@ -284,11 +284,28 @@ final class GroundByHand {
         }
         for (JsonNode outlet : job.get("water").get("outlets")) {
             if (outlet.has("pit")) {
-                sum += side(outlet) * side(outlet) * hole(outlet);
+                sum += side(outlet) * side(outlet) * hole(outlet) - beside(outlet);
                 sum += measure(outlet.get("discharge").asText()) * 1 * 1.5;
             }
         }
         return sum / 27;
+    }
+
+    /** What the trench of the wall beside the hole takes of it, where the last drained wall ends, cubic feet. */
+    private double beside(JsonNode outlet) {
+        if (!outlet.get("pit").has("fromFooting")) {
+            return 0;
+        }
+        Wall wall = walls.get(walls.size() - 1);
+        double away = measure(outlet.get("pit").get("fromFooting").asText());
+        double height = wall.tf() + wall.depth(1);
+        double sum = 0;
+        for (int i = 0; i < STATIONS; i++) {
+            double z = (i + 0.5) * height / STATIONS;
+            double reached = wall.b() + slope * z - away;
+            sum += Math.max(0, Math.min(side(outlet), reached)) * side(outlet) * height / STATIONS;
+        }
+        return sum;
     }
 
     /** From station to station; laid back on both sides where it is 5 ft deep or deeper. */

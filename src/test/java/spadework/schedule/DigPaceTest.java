@@ -49,11 +49,15 @@ class DigPaceTest {
         assertThat(pace).isCloseTo(bank, within(bank * 0.001));
     }
 
-    /** Common practice, no source: 15 to 30 cy an hour in an open trench, 5 to 10 beside a wall, for 3 to 4 t. */
+    /**
+     * Common practice, no source, for 3 to 4 t: 5 to 10 cy an hour beside a wall; 15 to 30 in an open trench, down to
+     * 12 in a yard where the soil is swung to a pile. At 15 the installed price fell under what nine of ten bid for
+     * common excavation (INDOT 203-02000).
+     */
     @Test
     void shippedMachineLiesInWhatIsCommonForItsSize() {
         Digger mini = Books.company().diggers().get("mini-excavator");
-        assertThat(DigPace.of(mini, DigKind.BULK, Percent.of("25")).number()).isBetween(15.0, 30.0);
+        assertThat(DigPace.of(mini, DigKind.BULK, Percent.of("25")).number()).isBetween(12.0, 30.0);
         assertThat(DigPace.of(mini, DigKind.WALL_SIDE, Percent.of("25")).number())
                 .isBetween(5.0, 10.0);
     }

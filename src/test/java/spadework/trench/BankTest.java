@@ -178,8 +178,8 @@ class BankTest {
     }
 
     /**
-     * Figures B-1.2 and B-1.3 (T-27, from memory): steps in cohesive soil of Type B, none in Type C; seeping water makes
-     * Type C (App. A (b), T-05). What nobody knows is no soil for steps.
+     * Figures B-1.2 and B-1.3 (T-27, from memory): steps in cohesive soil of Type B, none in Type C; seeping water
+     * makes Type C (App. A (b), T-05). What nobody knows is no soil for steps.
      */
     @ParameterizedTest(name = "{0} {1} {2}: {3}")
     @CsvSource({
