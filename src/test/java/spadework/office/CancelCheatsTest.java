@@ -70,7 +70,7 @@ class CancelCheatsTest extends CheatCase {
         Jobsite site = CheatStages.at(Stage.SIGNED).copy(root.resolve("here"));
         site.edit(job -> job.set(
                 "received",
-                Jobsite.json("[{\"on\": \"2026-08-20\", \"amount\": \"$2,747.20\", \"how\": \"check 7\"}]")));
+                Jobsite.json("[{\"on\": \"2026-08-20\", \"amount\": \"$2,550.00\", \"how\": \"check 7\"}]")));
         Outcome outcome = cancel(site, "2026-08-27", Optional.of("2026-08-25"), TOBIAS);
         done(outcome);
         Entry entry = JobRecords.beside(site.file()).canceled().orElseThrow();
@@ -78,7 +78,7 @@ class CancelCheatsTest extends CheatCase {
         assertThat(entry.fact("refund")).contains("2747.20");
         byte[] paper = Files.readAllBytes(site.folder().resolve("for-the-homeowner/2026-014-X1-cancellation.pdf"));
         assertThat(PageText.all(paper).replaceAll("\\s+", " "))
-                .contains("Your contract is canceled", "$2,747.20", "September 9, 2026", "check 7");
+                .contains("Your contract is canceled", "$2,550.00", "September 9, 2026", "check 7");
         assertThat(site.folder().resolve("for-the-homeowner/2026-014-X1-cancellation.xlsx"))
                 .isNotEmptyFile();
         assertThat(kept(site)).contains("contract-canceled");
