@@ -202,8 +202,7 @@ public final class RunTakeoff {
     /** The hole's soil, without what the trench beside it takes already. */
     private static Worked without(PitOverlap shared, DigBody body, String name) {
         Worked whole = BodyDug.of("Th", name, body);
-        Worked twice =
-                DugWall.shared("U", List.of(shared.overlap())).get(0).volume();
+        Worked twice = DugWall.shared("U", List.of(shared.overlap())).get(0).volume();
         return Worked.of(
                 "T",
                 name + ", without the trench beside it",
