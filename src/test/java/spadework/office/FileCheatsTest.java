@@ -27,6 +27,11 @@ import spadework.office.agreement.SignatureInput;
 import spadework.press.PageText;
 import spadework.register.Register;
 import spadework.register.RegisterBroken;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import org.junit.jupiter.api.Test;
+import picocli.CommandLine;
+import spadework.cli.Spadework;
 
 /** Ways to bend the files of a job: taken away, swapped, rewritten, without room. */
 class FileCheatsTest extends CheatCase {
@@ -111,6 +116,41 @@ class FileCheatsTest extends CheatCase {
             assertThat(PageText.all(contract).replaceAll("-\\s+", "-").replaceAll("\\s+", " "))
                     .contains("Buyer: " + name);
         }
+    }
+
+    /**
+     * A contractor takes a signed change order back: its line, its files, its place in the job file, and a head that fits.
+     * The folder holds; the paper that the homeowner has does not fit it any more.
+     */
+    @Test
+    void recordThatWasCutBackAndSealedAnewIsFoundByTheHomeownersPaper() throws IOException {
+        Jobsite site = CheatStages.at(Stage.CHANGED).copy(root.resolve("here"));
+        Path theirs = root.resolve("from-the-homeowner.pdf");
+        Files.copy(CheatStages.at(Stage.BUILT).folder().resolve("for-the-homeowner/2026-014-C2-change-order-2.pdf"), theirs);
+        assertThat(check(CheatStages.at(Stage.BUILT), theirs)).startsWith("0 ");
+        cut(site);
+        for (String file : List.of("for-the-homeowner", "kept")) {
+            try (Stream<Path> all = Files.list(site.folder().resolve(file))) {
+                for (Path one : all.filter(each -> each.toString().contains("-C1-")).toList()) {
+                    Files.delete(one);
+                }
+            }
+        }
+        site.edit(job -> at(job, "/changes/0").without(List.of("state", "decision")));
+        String fits = Register.of(site.folder()).check().faults().get(0).allowed();
+        Files.writeString(site.folder().resolve("register.head"), fits.substring(1, fits.indexOf('"', 1)) + "\n");
+        assertThat(Register.of(site.folder()).check().faults()).as("the folder alone").isEmpty();
+        assertThat(check(site, theirs)).startsWith("1 ").contains("record code");
+    }
+
+    private static String check(Jobsite site, Path paper) {
+        StringWriter told = new StringWriter();
+        PrintWriter to = new PrintWriter(told);
+        int code = new CommandLine(new Spadework())
+                .setOut(to)
+                .setErr(to)
+                .execute("register", "check", site.folder().toString(), "--paper", paper.toString());
+        return code + " " + told;
     }
 
     private static void swap(Jobsite site, String archive, String what, String with) throws IOException {

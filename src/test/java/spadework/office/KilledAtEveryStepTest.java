@@ -19,7 +19,9 @@ import spadework.disk.DyingDisk;
 import spadework.draft.Draft;
 import spadework.intake.Intake;
 import spadework.office.agreement.Accepting;
+import spadework.office.agreement.Canceling;
 import spadework.office.agreement.Closing;
+import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
 import spadework.office.book.BookService;
 import spadework.office.files.JobFile;
@@ -69,12 +71,39 @@ class KilledAtEveryStepTest {
         new Issuing(office, DAY).issue(site.folder());
         deaths += kill(
                 drawn,
+                shop -> new Accepting(office, DAY)
+                        .accept(shop.resolve(name), List.of("OP1"), Jobsite.by("2026-08-20", "Ida Wrenfield")),
+                once(name, Event.SIGNATURE_RECEIVED),
+                ALL);
+        deaths += kill(
+                drawn,
                 shop -> new Accepting(office, DAY).accept(shop.resolve(name), List.of("OP1"), Jobsite.yes()),
                 once(name, Event.CONTRACT_SIGNED),
                 ALL);
         new Accepting(office, DAY).accept(site.folder(), List.of("OP1"), Jobsite.yes());
+        deaths += kill(
+                drawn,
+                shop -> new Canceling(office, DAY)
+                        .cancel(
+                                shop.resolve(name),
+                                new Canceling.NoticeInput(
+                                        List.of("Ida Wrenfield"),
+                                        Optional.empty(),
+                                        LocalDate.parse("2026-08-21"),
+                                        Optional.empty(),
+                                        Optional.empty())),
+                once(name, Event.CONTRACT_CANCELED),
+                ALL);
+        site.addChange(1);
+        deaths += kill(
+                drawn,
+                shop -> new Deciding(office, DAY)
+                        .decide(shop.resolve(name), 1, true, Jobsite.on("2026-09-13")),
+                once(name, Event.CHANGE_ORDER_ACCEPTED),
+                ALL);
+        new Deciding(office, DAY).decide(site.folder(), 1, true, Jobsite.on("2026-09-13"));
         Bid bid = (Bid) office.bid(site.folder());
-        site.finish(List.of("A", "B", "C"), bid.dossier().contract().total().text());
+        site.finish(List.of("A", "B", "C", "W1"), bid.dossier().contract().total().text());
         deaths += kill(
                 drawn,
                 shop -> new Closing(office, DAY)
@@ -171,7 +200,8 @@ class KilledAtEveryStepTest {
             switch (event) {
                 case CONTRACT_SIGNED -> assertThat(job).contains("\"accepted\"");
                 case CERTIFICATE_ISSUED -> assertThat(job).contains("\"closed\"");
-                default -> assertThat(event).isEqualTo(Event.PROPOSAL_ISSUED);
+                case CHANGE_ORDER_ACCEPTED -> assertThat(job).contains("\"state\"", "\"decision\"");
+                default -> assertThat(job).contains("\"signing\"");
             }
         };
     }
