@@ -7,6 +7,8 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.TextNode;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,8 +19,11 @@ import java.util.stream.Stream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import picocli.CommandLine;
+import spadework.cli.Spadework;
 import spadework.finding.Fault;
 import spadework.office.CheatStages.Stage;
 import spadework.office.agreement.ConsentInput;
@@ -27,11 +32,6 @@ import spadework.office.agreement.SignatureInput;
 import spadework.press.PageText;
 import spadework.register.Register;
 import spadework.register.RegisterBroken;
-import java.io.PrintWriter;
-import java.io.StringWriter;
-import org.junit.jupiter.api.Test;
-import picocli.CommandLine;
-import spadework.cli.Spadework;
 
 /** Ways to bend the files of a job: taken away, swapped, rewritten, without room. */
 class FileCheatsTest extends CheatCase {
@@ -126,12 +126,15 @@ class FileCheatsTest extends CheatCase {
     void recordThatWasCutBackAndSealedAnewIsFoundByTheHomeownersPaper() throws IOException {
         Jobsite site = CheatStages.at(Stage.CHANGED).copy(root.resolve("here"));
         Path theirs = root.resolve("from-the-homeowner.pdf");
-        Files.copy(CheatStages.at(Stage.BUILT).folder().resolve("for-the-homeowner/2026-014-C2-change-order-2.pdf"), theirs);
+        Files.copy(
+                CheatStages.at(Stage.BUILT).folder().resolve("for-the-homeowner/2026-014-C2-change-order-2.pdf"),
+                theirs);
         assertThat(check(CheatStages.at(Stage.BUILT), theirs)).startsWith("0 ");
         cut(site);
         for (String file : List.of("for-the-homeowner", "kept")) {
             try (Stream<Path> all = Files.list(site.folder().resolve(file))) {
-                for (Path one : all.filter(each -> each.toString().contains("-C1-")).toList()) {
+                for (Path one :
+                        all.filter(each -> each.toString().contains("-C1-")).toList()) {
                     Files.delete(one);
                 }
             }
@@ -139,7 +142,9 @@ class FileCheatsTest extends CheatCase {
         site.edit(job -> at(job, "/changes/0").without(List.of("state", "decision")));
         String fits = Register.of(site.folder()).check().faults().get(0).allowed();
         Files.writeString(site.folder().resolve("register.head"), fits.substring(1, fits.indexOf('"', 1)) + "\n");
-        assertThat(Register.of(site.folder()).check().faults()).as("the folder alone").isEmpty();
+        assertThat(Register.of(site.folder()).check().faults())
+                .as("the folder alone")
+                .isEmpty();
         assertThat(check(site, theirs)).startsWith("1 ").contains("record code");
     }
 

@@ -97,13 +97,13 @@ class KilledAtEveryStepTest {
         site.addChange(1);
         deaths += kill(
                 drawn,
-                shop -> new Deciding(office, DAY)
-                        .decide(shop.resolve(name), 1, true, Jobsite.on("2026-09-13")),
+                shop -> new Deciding(office, DAY).decide(shop.resolve(name), 1, true, Jobsite.on("2026-09-13")),
                 once(name, Event.CHANGE_ORDER_ACCEPTED),
                 ALL);
         new Deciding(office, DAY).decide(site.folder(), 1, true, Jobsite.on("2026-09-13"));
         Bid bid = (Bid) office.bid(site.folder());
-        site.finish(List.of("A", "B", "C", "W1"), bid.dossier().contract().total().text());
+        site.finish(
+                List.of("A", "B", "C", "W1"), bid.dossier().contract().total().text());
         deaths += kill(
                 drawn,
                 shop -> new Closing(office, DAY)
