@@ -119,8 +119,8 @@ class FileCheatsTest extends CheatCase {
     }
 
     /**
-     * A contractor takes a signed change order back: its line, its files, its place in the job file, and a head that fits.
-     * The folder holds; the paper that the homeowner has does not fit it any more.
+     * A contractor takes a signed change order back: its line, its files, its place in the job file, and writes a head
+     * that fits. The folder holds; the paper that the homeowner has does not fit it any more.
      */
     @Test
     void recordThatWasCutBackAndSealedAnewIsFoundByTheHomeownersPaper() throws IOException {
