@@ -2,6 +2,7 @@
 package spadework.form.kit;
 
 import java.awt.Dimension;
+import java.awt.Graphics;
 import javax.swing.JProgressBar;
 import javax.swing.Timer;
 
@@ -31,6 +32,14 @@ public final class BusySign extends JProgressBar {
     public void removeNotify() {
         timer.stop();
         super.removeNotify();
+    }
+
+    /** Its room stays; nothing is drawn in it while nothing is under way. */
+    @Override
+    public void paint(Graphics graphics) {
+        if (isIndeterminate()) {
+            super.paint(graphics);
+        }
     }
 
     private void look() {

@@ -3,7 +3,9 @@ package spadework.form.page;
 
 import java.awt.Dimension;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JScrollPane;
@@ -16,7 +18,9 @@ import spadework.form.field.BasePointer;
 import spadework.form.field.RowsTable;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
+import spadework.form.kit.ReadOnlyTable;
 import spadework.form.session.JobSession;
+import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.pricing.PricedLine;
 
@@ -25,11 +29,21 @@ public final class PricePage extends FormPage {
     private final Lines lines = new Lines();
     private final JTable table = new JTable(lines);
     private final RowsTable items;
+    private final ReadOnlyTable<Subtotal> sections = new ReadOnlyTable<>(
+            "price.sections",
+            List.of(
+                    ReadOnlyTable.Column.text("line.0", 6, Subtotal::name),
+                    ReadOnlyTable.Column.figure("line.5", 4, row -> row.price().text(), Subtotal::price),
+                    ReadOnlyTable.Column.figure("price.moved", 4, Subtotal::told, Subtotal::moved)));
+    private List<Subtotal> shown = List.of();
     private boolean showing;
 
     /** @param working shows how a line came about, by its place among the lines */
     public PricePage(JobSession session, Consumer<Integer> working) {
         super(session, "price");
+        group("sections");
+        sections.pane().setPreferredSize(new Dimension(200, 8 * table.getRowHeight()));
+        put(sections.pane(), "span 12, wmin 60");
         group("lines");
         table.setName("lines");
         table.getAccessibleContext().setAccessibleName(Messages.of("group.lines"));
@@ -55,6 +69,29 @@ public final class PricePage extends FormPage {
         table(BasePointer.JOB.inside("/priceChanges"), "/code=4", "/materialCost=4", "/subcontract=4", "/reason=7");
     }
 
+    /** What a section comes to, and what the last edit moved it by. */
+    private record Subtotal(String name, Dollars price, Dollars moved) {
+        String told() {
+            return moved.isZero() ? "" : (moved.isNegative() ? "" : "+") + moved.text();
+        }
+    }
+
+    private List<Subtotal> subtotals() {
+        Map<String, Dollars> before = new HashMap<>();
+        session().previous().ifPresent(old -> old.quote()
+                .sections()
+                .forEach(section -> before.put(section.section().name(), section.price())));
+        List<Subtotal> rows = new ArrayList<>();
+        session().bid().ifPresent(bid -> bid.quote().sections().forEach(section -> {
+            String name = section.section().name();
+            Dollars moved = before.isEmpty()
+                    ? Dollars.ZERO
+                    : section.price().minus(before.getOrDefault(name, Dollars.ZERO));
+            rows.add(new Subtotal(name, section.price(), moved));
+        }));
+        return rows;
+    }
+
     /** The keyboard goes to the blank row of the items. */
     @Override
     public void begin() {
@@ -64,6 +101,11 @@ public final class PricePage extends FormPage {
     @Override
     public void showFaults() {
         super.showFaults();
+        List<Subtotal> now = subtotals();
+        if (!now.equals(shown)) {
+            shown = now;
+            sections.show(now, Subtotal::name);
+        }
         showing = true;
         int chosen = table.getSelectedRow();
         session().bid().ifPresentOrElse(lines::show, lines::clear);

@@ -85,6 +85,11 @@ final class StopButton extends JToggleButton {
         }
         Font font = UIManager.getFont("defaultFont");
         pen.setFont(isSelected() ? Theme.bold(15) : font);
+        for (int size = pen.getFont().getSize();
+                size > 9 && pen.getFontMetrics().stringWidth(stop.title()) > getWidth() - 4;
+                size--) {
+            pen.setFont(pen.getFont().deriveFont((float) size));
+        }
         pen.setColor(ink);
         centered(pen, stop.title(), middle, getHeight() - Theme.scaled(6));
         if (faults > 0) {

@@ -43,6 +43,7 @@ public final class JobSession {
     private int step;
     private int stepOfTotal;
     private Optional<Dollars> before = Optional.empty();
+    private Optional<Bid> previous = Optional.empty();
     private Optional<PriceBook> book = Optional.empty();
     private Optional<Exception> broken = Optional.empty();
     private Optional<Assumptions> assumed = Optional.empty();
@@ -196,6 +197,7 @@ public final class JobSession {
         answered.ifPresent(made -> {
             if (asking != stepOfTotal || bid.isEmpty()) {
                 before = total();
+                previous = bid;
                 stepOfTotal = asking;
             }
             bid = Optional.of(made);
@@ -267,6 +269,11 @@ public final class JobSession {
         usual = usual.choosing(kind.name());
         edit(kind.onto(draft()));
         price();
+    }
+
+    /** The bid before the last edit. */
+    public Optional<Bid> previous() {
+        return previous;
     }
 
     /** What the total changed by since the last edit. */

@@ -9,6 +9,7 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.SwingConstants;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import spadework.form.kit.BusySign;
@@ -61,6 +62,9 @@ public final class SummaryBar extends JPanel {
     public void updateUI() {
         super.updateUI();
         setBorder(BorderFactory.createMatteBorder(2, 0, 0, 0, UIManager.getColor("Spadework.soil")));
+        if (session != null) {
+            SwingUtilities.invokeLater(this::showAll);
+        }
     }
 
     /** Shows or hides what the job leaves over: not for a customer who looks on. */
