@@ -393,7 +393,7 @@ public final class JobWindow extends JFrame {
                 SidePane.FOUND.ordinal(),
                 Messages.of(
                         "pane.found.count",
-                        session.faults().size() + session.findings().size()));
+                        FoundItem.of(session).size()));
     }
 
     private void look(JobPaper paper) {

@@ -10,7 +10,7 @@ import spadework.finding.Fault;
 
 /** A fault in words of the window: what cannot be, and what can; never how a file is spelled. */
 public final class FaultWords {
-    private static final Pattern MISSING = Pattern.compile("no \".*|empty text");
+    private static final Pattern MISSING = Pattern.compile("no \".*|empty text|nothing");
     private static final Pattern QUOTED = Pattern.compile("\"(.*)\"");
     /** The checks name the nearest word that is right, as {@code write "M1"}. */
     private static final Pattern NAMED = Pattern.compile("write \"([^\"\u2026]+)\"(?:,.*)?");

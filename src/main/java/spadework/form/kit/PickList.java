@@ -35,6 +35,8 @@ import javax.swing.text.JTextComponent;
 public final class PickList {
     private static final int MOST = 60;
     private static final int ROWS = 9;
+    /** So many letters are a word of a name. */
+    private static final int WORD = 3;
 
     private final JTextComponent field;
     private final Supplier<List<WordChoice>> all;
@@ -88,7 +90,7 @@ public final class PickList {
             @Override
             public void focusLost(FocusEvent event) {
                 if (!event.isTemporary()) {
-                    takeLikely();
+                    takeLikely(Integer.MAX_VALUE);
                 }
             }
         });
@@ -112,8 +114,8 @@ public final class PickList {
                     event.consume();
                 }
             }
-            case KeyEvent.VK_ENTER -> take();
-            case KeyEvent.VK_TAB -> takeLikely();
+            case KeyEvent.VK_ENTER -> takeLikely(WORD);
+            case KeyEvent.VK_TAB -> takeLikely(Integer.MAX_VALUE);
             case KeyEvent.VK_ESCAPE -> {
                 if (shown) {
                     hide();
@@ -203,10 +205,17 @@ public final class PickList {
         open = Optional.empty();
     }
 
-    /** Going on takes the marked one where somebody marked it, or its code begins with what was typed. */
-    private void takeLikely() {
+    /**
+     * Takes the marked one where somebody marked it, or its code begins with what was typed; one whose name has it only
+     * if enough was typed to be a word. A label of one letter is in many names.
+     *
+     * @param word how many letters are enough
+     */
+    private void takeLikely(int word) {
         WordChoice marked = list.getSelectedValue();
-        if (marked != null && (moved || marked.word().regionMatches(true, 0, sought(), 0, sought().length()))) {
+        String typed = sought();
+        boolean begins = marked != null && marked.word().regionMatches(true, 0, typed, 0, typed.length());
+        if (marked != null && (moved || begins || typed.length() >= word)) {
             take();
         } else {
             hide();

@@ -85,7 +85,14 @@ public final class References {
 
     private static List<WordChoice> labels(Draft draft, List<String> lists) {
         List<WordChoice> choices = new ArrayList<>();
-        for (String list : lists) {
+        List<String> all = new ArrayList<>(lists);
+        for (String altered : List.of("/options", "/changes")) {
+            for (int i = 0; i < draft.rows(altered); i++) {
+                String adds = Pointer.of(altered, i) + "/adds";
+                lists.forEach(list -> all.add(adds + list.replaceFirst("^/water", "")));
+            }
+        }
+        for (String list : all) {
             for (int i = 0; i < draft.rows(list); i++) {
                 String row = Pointer.of(list, i);
                 String label = draft.shown(row + "/label");
