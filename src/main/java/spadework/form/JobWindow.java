@@ -391,9 +391,7 @@ public final class JobWindow extends JFrame {
         book.showAnswer();
         beside.setTitleAt(
                 SidePane.FOUND.ordinal(),
-                Messages.of(
-                        "pane.found.count",
-                        FoundItem.of(session).size()));
+                Messages.of("pane.found.count", FoundItem.of(session).size()));
     }
 
     private void look(JobPaper paper) {

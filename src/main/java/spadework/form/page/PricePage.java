@@ -78,17 +78,21 @@ public final class PricePage extends FormPage {
 
     private List<Subtotal> subtotals() {
         Map<String, Dollars> before = new HashMap<>();
-        session().previous().ifPresent(old -> old.quote()
-                .sections()
-                .forEach(section -> before.put(section.section().name(), section.price())));
+        session()
+                .previous()
+                .ifPresent(old -> old.quote()
+                        .sections()
+                        .forEach(section -> before.put(section.section().name(), section.price())));
         List<Subtotal> rows = new ArrayList<>();
-        session().bid().ifPresent(bid -> bid.quote().sections().forEach(section -> {
-            String name = section.section().name();
-            Dollars moved = before.isEmpty()
-                    ? Dollars.ZERO
-                    : section.price().minus(before.getOrDefault(name, Dollars.ZERO));
-            rows.add(new Subtotal(name, section.price(), moved));
-        }));
+        session()
+                .bid()
+                .ifPresent(bid -> bid.quote().sections().forEach(section -> {
+                    String name = section.section().name();
+                    Dollars moved = before.isEmpty()
+                            ? Dollars.ZERO
+                            : section.price().minus(before.getOrDefault(name, Dollars.ZERO));
+                    rows.add(new Subtotal(name, section.price(), moved));
+                }));
         return rows;
     }
 
