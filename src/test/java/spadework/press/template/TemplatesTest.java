@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.type;
 
+import java.util.stream.Stream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
@@ -63,6 +64,19 @@ class TemplatesTest {
                             .hasMessageStartingWith("x.ftlh:" + line + ":" + column + ": ")
                             .hasMessageContaining(says);
                 });
+    }
+
+    /** What a signed job keeps of its papers is what the index names: none may be left out. */
+    @Test
+    void theIndexNamesEveryTextOfTheFolder() throws IOException {
+        Path folder = Path.of("templates");
+        try (Stream<Path> files = Files.walk(folder)) {
+            assertThat(Templates.bundled().texts().keySet())
+                    .containsExactlyInAnyOrderElementsOf(files.map(file ->
+                                    folder.relativize(file).toString().replace('\\', '/'))
+                            .filter(name -> name.matches(".*\\.(ftlh|ftlx|css|properties)"))
+                            .toList());
+        }
     }
 
     @Test
