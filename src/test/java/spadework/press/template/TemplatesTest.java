@@ -5,13 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.InstanceOfAssertFactories.type;
 
-import java.util.stream.Stream;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -72,10 +72,10 @@ class TemplatesTest {
         Path folder = Path.of("templates");
         try (Stream<Path> files = Files.walk(folder)) {
             assertThat(Templates.bundled().texts().keySet())
-                    .containsExactlyInAnyOrderElementsOf(files.map(file ->
-                                    folder.relativize(file).toString().replace('\\', '/'))
-                            .filter(name -> name.matches(".*\\.(ftlh|ftlx|css|properties)"))
-                            .toList());
+                    .containsExactlyInAnyOrderElementsOf(
+                            files.map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                                    .filter(name -> name.matches(".*\\.(ftlh|ftlx|css|properties)"))
+                                    .toList());
         }
     }
 
