@@ -21,6 +21,10 @@ record Guide(String text) {
         return new Guide(read(Path.of("README.md")));
     }
 
+    static Guide reference() {
+        return new Guide(read(Path.of("src/reference/README.md")));
+    }
+
     static Guide developers() {
         return new Guide(read(Path.of("DEVELOPERS.md")));
     }

@@ -41,14 +41,14 @@ import spadework.working.Working;
 /** Every example of README.md and DEVELOPERS.md is run: commands, what they print, the job, the figures. */
 class GuideExamplesTest {
     private static final Path SAMPLE = Path.of("sample-quotes/block-basement-to-swale");
-    private static final Pattern PROGRAM =
-            Pattern.compile("(?:\\$ spadework|java (?:@target/spadework\\.args|-jar target/spadework\\.jar)) (.+)");
+    private static final Pattern PROGRAM = Pattern.compile(
+            "(?m)(?:^(?:\\$ )?spadework|java (?:@target/spadework\\.args|-jar target/spadework\\.jar)|/bin/spadework) (.+)");
 
     @TempDir
     Path folder;
 
     static Stream<Guide> guides() {
-        return Stream.of(Guide.readme(), Guide.developers());
+        return Stream.of(Guide.readme(), Guide.reference(), Guide.developers());
     }
 
     @Test
@@ -77,7 +77,7 @@ class GuideExamplesTest {
     }
 
     @Test
-    void readmeNamesEveryCommandAndOptionAndNoOther() {
+    void referenceNamesEveryCommandAndOptionAndNoOther() {
         Set<String> there = new TreeSet<>();
         CommandLine program = new CommandLine(new Spadework());
         program.getSubcommands().values().forEach(command -> {
@@ -92,10 +92,10 @@ class GuideExamplesTest {
                 .getSubcommands()
                 .values()
                 .forEach(calculator -> options(calculator, ofCalculators));
-        Guide readme = Guide.readme();
+        Guide reference = Guide.reference();
         Set<String> named = new TreeSet<>();
         Pattern.compile("(?<![-\\w])--[a-z]+(?:-[a-z]+)*")
-                .matcher(readme.text())
+                .matcher(reference.text())
                 .results()
                 .forEach(m -> named.add(m.group()));
         assertThat(named).containsAll(there);
@@ -103,7 +103,7 @@ class GuideExamplesTest {
         assertThat(there).containsAll(named);
         assertThat(program.getSubcommands().keySet())
                 .allSatisfy(command ->
-                        assertThat(readme.under("The commands").text()).contains("$ spadework " + command + " "));
+                        assertThat(reference.under("The commands").text()).contains("spadework " + command + " "));
     }
 
     private static void options(CommandLine command, Set<String> found) {
@@ -111,21 +111,25 @@ class GuideExamplesTest {
     }
 
     @Test
-    void readmeNamesEveryCalculator() {
+    void referenceNamesEveryCalculator() {
         Set<String> calculators = new CommandLine(new Spadework())
                 .getSubcommands()
                 .get("figure")
                 .getSubcommands()
                 .keySet();
-        List<String> rows = Guide.readme().under("The commands").rows().stream()
+        List<String> rows = Guide.reference().under("The commands").rows().stream()
                 .map(row -> row.get(0))
                 .toList();
         assertThat(rows)
                 .containsAll(calculators.stream().map(name -> "`" + name + "`").toList());
     }
 
+    static Stream<Guide> guidesThatShowWhatIsPrinted() {
+        return Stream.of(Guide.reference(), Guide.developers());
+    }
+
     @ParameterizedTest
-    @MethodSource("guides")
+    @MethodSource("guidesThatShowWhatIsPrinted")
     void consoleExamplesPrintWhatIsShown(Guide guide) {
         List<String> blocks = guide.blocks("console");
         assertThat(blocks).isNotEmpty();
@@ -156,11 +160,11 @@ class GuideExamplesTest {
     }
 
     @Test
-    void jobOfTheReadmeIsPriced() throws IOException {
+    void jobOfTheReferenceIsPriced() throws IOException {
         for (String name : List.of("company.json", "price-book.json")) {
             Files.copy(Path.of("sample-quotes", name), folder.resolve(name));
         }
-        String job = Guide.readme().blocks("jsonc").get(0).replaceAll(" +// .*", "");
+        String job = Guide.reference().blocks("jsonc").get(0).replaceAll(" +// .*", "");
         Path file =
                 Files.writeString(Files.createDirectories(folder.resolve("job")).resolve("job.json"), job);
         BidResult answer = Office.with(TemplateFolder.NONE).bid(file);
@@ -171,10 +175,10 @@ class GuideExamplesTest {
     }
 
     @Test
-    void acceptedStopOfTheReadmeIsOneOfItsSample() throws IOException {
+    void acceptedStopOfTheReferenceIsOneOfItsSample() throws IOException {
         ObjectMapper json = new ObjectMapper();
-        JsonNode shown =
-                json.readTree("{" + Guide.readme().blocks("json").get(0) + "}").at("/acceptedStops/0");
+        JsonNode shown = json.readTree("{" + Guide.reference().blocks("json").get(0) + "}")
+                .at("/acceptedStops/0");
         JsonNode sample = json.readTree(
                 Path.of("sample-quotes/stone-wall-engineer-first/job.json").toFile());
         List<String> keys = new ArrayList<>();

@@ -36,13 +36,16 @@ class GuideTest {
             Pattern.compile("(?m)^(?!import |\\s*/?\\*).*(RoundingMode\\.[A-Z]|\\broundUp\\()");
 
     private enum Document {
-        README(Guide.readme()),
-        DEVELOPERS(Guide.developers());
+        README(Guide.readme(), ""),
+        REFERENCE(Guide.reference(), "src/reference"),
+        DEVELOPERS(Guide.developers(), "");
 
         private final Guide guide;
+        private final Path folder;
 
-        Document(Guide guide) {
+        Document(Guide guide, String folder) {
             this.guide = guide;
+            this.folder = Path.of(folder);
         }
     }
 
@@ -142,7 +145,9 @@ class GuideTest {
     @EnumSource
     void everyFileThatIsNamedIsThere(Document document) throws IOException {
         Pattern top = Pattern.compile("(src|templates|sample-quotes|\\.ci)(/.*)?");
-        List<String> named = new ArrayList<>(document.guide.links());
+        List<String> named = new ArrayList<>(document.guide.links().stream()
+                .map(link -> document.folder.resolve(link).normalize().toString())
+                .toList());
         document.guide.code().stream()
                 .filter(word -> top.matcher(word).matches())
                 .forEach(named::add);
@@ -206,7 +211,7 @@ class GuideTest {
     }
 
     private static List<List<String>> samples() {
-        return Guide.readme().under("Samples").rows();
+        return Guide.reference().under("Samples").rows();
     }
 
     private static String sample(List<String> row) {

@@ -17,6 +17,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** The jar as it is handed out, started as a contractor starts it. */
 class JarIT {
+    private static final Path LAUNCHER =
+            Path.of("src/main/launch/bin/spadework").toAbsolutePath();
     private static final Path TARGET = Path.of("target").toAbsolutePath();
     private static final Path SAMPLE =
             Path.of("sample-quotes/block-basement-to-swale").toAbsolutePath();
@@ -102,10 +104,38 @@ class JarIT {
         assertThat(run.out()).contains("Total").doesNotContain("warning");
     }
 
+    /** In a folder with a space, called through a link; the first papers leave the archive for the next run. */
+    @Test
+    void launcherStartsTheProgramWhereverItsFolderLies() throws Exception {
+        assumeThat(Path.of("/bin/sh")).isExecutable();
+        Path home = folder.resolve("moved here/spadework");
+        Files.createDirectories(home.resolve("bin"));
+        Files.createDirectories(home.resolve("lib"));
+        Path launcher = Files.copy(LAUNCHER, home.resolve("bin/spadework"));
+        assertThat(launcher.toFile().setExecutable(true)).isTrue();
+        Files.createLink(home.resolve("lib/spadework.jar"), TARGET.resolve("spadework.jar"));
+        Path link = Files.createSymbolicLink(folder.resolve("called"), launcher);
+
+        Run priced = run(List.of(link.toString(), "price", SAMPLE.toString()));
+        assertThat(priced.err()).isEmpty();
+        assertThat(priced.out()).contains("Total");
+        assertThat(run(List.of(link.toString(), "documents", SAMPLE.toString(), "--out", "papers"))
+                        .exit())
+                .isZero();
+        assertThat(home.resolve("lib/spadework.jsa")).isNotEmptyFile();
+        Run again = run(List.of(link.toString(), "price", SAMPLE.toString()));
+        assertThat(again).isEqualTo(priced);
+        assertThat(run(List.of(link.toString(), "price", "nowhere")).exit()).isEqualTo(1);
+    }
+
     private Run java(String... arguments) throws IOException, InterruptedException {
         List<String> command = new ArrayList<>();
         command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
         command.addAll(List.of(arguments));
+        return run(command);
+    }
+
+    private Run run(List<String> command) throws IOException, InterruptedException {
         Path out = folder.resolve("out.txt");
         Path err = folder.resolve("err.txt");
         Process process = new ProcessBuilder(command)

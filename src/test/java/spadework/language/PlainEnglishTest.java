@@ -90,8 +90,10 @@ class PlainEnglishTest {
     }
 
     @Test
-    void theReadmeReadsAsAmericanEnglish() throws IOException {
-        String plain = Files.readString(Path.of("README.md"))
+    void readmeAndReferenceReadAsAmericanEnglish() throws IOException {
+        String plain = (Files.readString(Path.of("README.md"))
+                        + "\n\n"
+                        + Files.readString(Path.of("src/reference/README.md")))
                 .replaceAll("(?s)```.*?```", "")
                 .replaceAll("(?m)^[ \\t]*[|!].*$", "")
                 .replaceAll("`[^`]*`", "that")

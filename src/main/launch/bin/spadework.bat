@@ -1,0 +1,14 @@
+@echo off
+rem Starts Spadework from wherever its folder lies: with the Java beside it, else that of JAVA_HOME, else the one on the path.
+setlocal
+set "HOME_DIR=%~dp0.."
+set "JAVA=java"
+if exist "%HOME_DIR%\runtime\bin\java.exe" (
+  set "JAVA=%HOME_DIR%\runtime\bin\java.exe"
+) else if defined JAVA_HOME (
+  if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
+)
+set "QUICK=-XX:TieredStopAtLevel=1"
+if /i "%~1"=="form" set "QUICK="
+"%JAVA%" -XX:+UseSerialGC %QUICK% -XX:-UsePerfData -cp "%HOME_DIR%\lib\spadework.jar" spadework.cli.Spadework %*
+exit /b %ERRORLEVEL%
