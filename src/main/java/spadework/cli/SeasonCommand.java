@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.cli;
 
+import spadework.cli.option.DryRunOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -42,6 +43,9 @@ final class SeasonCommand extends ReplyCommand {
 
     @Mixin
     private TemplateOption arguments;
+
+    @Mixin
+    DryRunOption dryRun;
 
     @Override
     protected Reply reply() throws IOException {
