@@ -88,7 +88,7 @@ class KeyReferenceTest {
             String name =
                     named(field).isEmpty() ? group.replaceAll("^(?!the job).*/ ", "") + " / " + key : named(field);
             group(name, keyed);
-            String also = keyed == node ? "" : ", or its first value alone";
+            String also = node.has("properties") ? "" : ", or its first value alone";
             return "[" + name + "](#"
                     + name.replaceAll("[^a-zA-Z0-9 -]", "").replace(' ', '-').toLowerCase(Locale.ROOT) + ")" + also;
         }

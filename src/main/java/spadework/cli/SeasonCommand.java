@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.cli;
 
-import spadework.cli.option.DryRunOption;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -9,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
 import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
