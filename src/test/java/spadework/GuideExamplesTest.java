@@ -42,7 +42,8 @@ import spadework.working.Working;
 class GuideExamplesTest {
     private static final Path SAMPLE = Path.of("sample-quotes/block-basement-to-swale");
     private static final Pattern PROGRAM = Pattern.compile(
-            "(?m)(?:^(?:\\$ )?spadework|java (?:@target/spadework\\.args|-jar target/spadework\\.jar)|/bin/spadework) (.+)");
+            "(?m)(?:^(?:\\$ )?spadework|java (?:@target/spadework\\.args|-jar target/spadework\\.jar)"
+                    + "|/bin/spadework) (.+)");
 
     @TempDir
     Path folder;
