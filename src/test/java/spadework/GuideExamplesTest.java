@@ -41,8 +41,8 @@ import spadework.working.Working;
 /** Every example of README.md and DEVELOPERS.md is run: commands, what they print, the job, the figures. */
 class GuideExamplesTest {
     private static final Path SAMPLE = Path.of("sample-quotes/block-basement-to-swale");
-    private static final Pattern PROGRAM = Pattern.compile(
-            "(?m)(?:^(?:\\$ )?spadework|java (?:@target/spadework\\.args|-jar target/spadework\\.jar)"
+    private static final Pattern PROGRAM =
+            Pattern.compile("(?m)(?:^(?:\\$ )?spadework|java (?:@target/spadework\\.args|-jar target/spadework\\.jar)"
                     + "|/bin/spadework) (.+)");
 
     @TempDir

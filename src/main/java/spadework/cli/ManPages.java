@@ -4,18 +4,18 @@ package spadework.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
-import picocli.AutoComplete;
-import spadework.disk.AtomicFile;
-import spadework.disk.Disk;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
+import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
+import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
 
 /**
  * What lies beside the program in a bundle: completion for the shell, and a man page of each command in the macros of
