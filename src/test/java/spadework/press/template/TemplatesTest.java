@@ -11,6 +11,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,6 +64,19 @@ class TemplatesTest {
                             .hasMessageStartingWith("x.ftlh:" + line + ":" + column + ": ")
                             .hasMessageContaining(says);
                 });
+    }
+
+    /** What a signed job keeps of its papers is what the index names: none may be left out. */
+    @Test
+    void theIndexNamesEveryTextOfTheFolder() throws IOException {
+        Path folder = Path.of("templates");
+        try (Stream<Path> files = Files.walk(folder)) {
+            assertThat(Templates.bundled().texts().keySet())
+                    .containsExactlyInAnyOrderElementsOf(
+                            files.map(file -> folder.relativize(file).toString().replace('\\', '/'))
+                                    .filter(name -> name.matches(".*\\.(ftlh|ftlx|css|properties)"))
+                                    .toList());
+        }
     }
 
     @Test
