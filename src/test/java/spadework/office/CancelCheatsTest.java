@@ -75,7 +75,7 @@ class CancelCheatsTest extends CheatCase {
         done(outcome);
         Entry entry = JobRecords.beside(site.file()).canceled().orElseThrow();
         assertThat(entry.fact("refundBy")).contains("2026-09-09");
-        assertThat(entry.fact("refund")).contains("2747.20");
+        assertThat(entry.fact("refund")).contains("2550.00");
         byte[] paper = Files.readAllBytes(site.folder().resolve("for-the-homeowner/2026-014-X1-cancellation.pdf"));
         assertThat(PageText.all(paper).replaceAll("\\s+", " "))
                 .contains("Your contract is canceled", "$2,550.00", "September 9, 2026", "check 7");
