@@ -29,6 +29,9 @@ import spadework.press.template.Templates;
  */
 public final class PrintedWarranty {
     private static final String PAGE = "certificate/page.ftlh";
+    /** Front and back of the certificate, which the reissued one and the specimen in a contract show as well. */
+    private static final String BODY = "shared/certificate.ftlh";
+
     private static final String SHARED = "shared/warranty.ftlh";
     private static final Pattern COMMENT = Pattern.compile("<#--.*?-->", Pattern.DOTALL);
     private static final Pattern MARKUP = Pattern.compile("<[^>]*>");
@@ -47,7 +50,7 @@ public final class PrintedWarranty {
     private record Searched(List<Finding> found, boolean limitsImplied) {}
 
     PrintedWarranty(Templates templates) {
-        this.page = COMMENT.matcher(templates.source(PAGE)).replaceAll("");
+        this.page = whole(templates);
         this.shared = COMMENT.matcher(templates.source(SHARED)).replaceAll("");
         this.plainPage = plain(page);
         this.plainShared = plain(shared);
@@ -55,6 +58,25 @@ public final class PrintedWarranty {
         this.remedy = used("remedy");
         this.service = used("service");
         this.rights = used("rights");
+    }
+
+    /** The page with the sides that it calls. */
+    private static String whole(Templates templates) {
+        String own = COMMENT.matcher(templates.source(PAGE)).replaceAll("");
+        String body = COMMENT.matcher(templates.source(BODY)).replaceAll("");
+        StringBuilder whole = new StringBuilder(own);
+        for (String side : List.of("front", "back")) {
+            if (own.contains("<@body." + side)) {
+                macro(side, body).ifPresent(whole::append);
+            }
+        }
+        return whole.toString();
+    }
+
+    private static Optional<String> macro(String name, String template) {
+        Matcher body = Pattern.compile("<#macro " + name + "\\b[^>]*>(.*?)</#macro>", Pattern.DOTALL)
+                .matcher(template);
+        return body.find() ? Optional.of(body.group(1)) : Optional.empty();
     }
 
     /** What there is to say about the warranty and about the texts that stand beside it. */
@@ -162,10 +184,8 @@ public final class PrintedWarranty {
 
     /** The text of a macro that the certificate calls. */
     private Optional<String> used(String macro) {
-        Matcher body = Pattern.compile("<#macro " + macro + "\\b[^>]*>(.*?)</#macro>", Pattern.DOTALL)
-                .matcher(shared);
         boolean called = page.contains("<@terms." + macro);
-        return called && body.find() ? Optional.of(plain(body.group(1))) : Optional.empty();
+        return called ? macro(macro, shared).map(PrintedWarranty::plain) : Optional.empty();
     }
 
     private Optional<String> element(String name) {

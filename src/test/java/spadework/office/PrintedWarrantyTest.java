@@ -42,9 +42,9 @@ class PrintedWarrantyTest {
     @CsvSource(delimiter = '|', textBlock = """
             shared/warranty.ftlh  | This warranty gives you specific legal rights     | Rights        | disclosure-rights-sentence
             shared/warranty.ftlh  | limitation of incidental or consequential damages | limits        | disclosure-damages-sentence
-            certificate/page.ftlh | <@terms.remedy/>                                  | <p></p>       | disclosure-remedy
-            certificate/page.ftlh | <@terms.service firm=firm w=w/>                   | <p></p>       | disclosure-claim
-            certificate/page.ftlh | <h1>Limited warranty</h1>                         | <h1>Bond</h1> | disclosure-title
+            shared/certificate.ftlh | <@terms.remedy/>                                  | <p></p>       | disclosure-remedy
+            shared/certificate.ftlh | <@terms.service firm=firm w=w/>                   | <p></p>       | disclosure-claim
+            shared/certificate.ftlh | <h1>Limited warranty</h1>                         | <h1>Bond</h1> | disclosure-title
             shared/warranty.ftlh  | It covers                                         | As is, for    | implied-disclaimed
             """)
     void ownTemplateThatLosesAnItemIsFound(String template, String words, String instead, String id)

@@ -109,7 +109,7 @@ class ContractNoticesTest {
         String text = PageText.all(ContractJobs.pdf(job));
 
         assertThat(ids(job)).contains(id);
-        assertThat(text).contains("Draft, not for signature", "What is wanting before anybody signs", "counsel");
+        assertThat(text).contains("Draft, not for signature", "What is missing before anybody signs", "counsel");
     }
 
     @Test

@@ -76,7 +76,7 @@ class FourteenStatesTest {
 
         Map<String, String> before = papers(job, "before", EnumSet.of(PaperKind.CONTRACT));
         String draft = before.get("contract");
-        assertThat(draft).contains("Draft, not for signature", "What is wanting before anybody signs");
+        assertThat(draft).contains("Draft, not for signature", "What is missing before anybody signs");
         expected.forEach(name -> assertThat(draft).contains(state + " wants a notice in the contract, " + name));
         assertThat(draft.contains("What is known of the law of " + state + " rests in part on memory"))
                 .isEqualTo(unread != null);
