@@ -55,7 +55,7 @@ public final class PriceRows {
                 .orElseGet(() -> new UnitPriceRow(price.name(), price.homeowner(), unit, price.price()));
     }
 
-    /** What the price includes, by what was measured. */
+    /** What the price includes, by what was measured; what several measures call the same stands once. */
     public static List<String> included(Dossier dossier) {
         Set<Measure> measured =
                 dossier.takeoff().quantities().stream().map(Quantity::measure).collect(Collectors.toSet());
@@ -63,6 +63,7 @@ public final class PriceRows {
                 .filter(measured::contains)
                 .map(measure -> dossier.terms().find("included." + PaperWords.key(measure.trade())))
                 .flatMap(Optional::stream)
+                .distinct()
                 .toList();
     }
 }
