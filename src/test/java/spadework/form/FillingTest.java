@@ -342,7 +342,7 @@ class FillingTest {
             }
             return text.toString();
         });
-        assertThat(all).contains("52.8 cy × $62.72 = $3,311.62", "Walls 1, Length");
+        assertThat(all).contains("5.9 cy × $125.78 = $742.10", "Walls 1, Length");
         screen.picture("working-of-a-line");
         assertThat(Files.exists(file)).isTrue();
     }

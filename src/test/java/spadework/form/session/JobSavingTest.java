@@ -122,6 +122,11 @@ class JobSavingTest {
             screen.open(() -> screen.forms().newJob());
             screen.settle();
             assertThat(screen.session().draft().shown("/issued")).isEqualTo("2026-08-10");
+            assertThat(screen.session().draft().shown("/number"))
+                    .as("a number that no job of the folder has")
+                    .isEqualTo("2026-015");
+            GuiActionRunner.execute(
+                    () -> screen.session().edit(screen.session().draft().typed("/number", "")));
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
             assertThat(notice(screen)).startsWith("Give the job a number first");
