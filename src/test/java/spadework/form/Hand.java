@@ -289,8 +289,12 @@ public final class Hand {
     }
 
     void type(String words) {
-        robot.enterText(words);
-        robot.waitForIdle();
+        for (String part : words.split("(?<=[^\\x00-\\x7f])|(?=[^\\x00-\\x7f])")) {
+            // A letter that no key has is handed to whatever has the keyboard: first the keys before it must arrive.
+            screen.still();
+            robot.enterText(part);
+            robot.waitForIdle();
+        }
         typed++;
     }
 

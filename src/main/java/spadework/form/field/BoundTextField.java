@@ -36,6 +36,7 @@ public final class BoundTextField implements BoundField {
     private final Optional<Spot> spot;
     private final JTextComponent text;
     private final LabeledControl look;
+    private Optional<PickList> picks = Optional.empty();
     private boolean showing;
     private boolean typed;
 
@@ -63,7 +64,7 @@ public final class BoundTextField implements BoundField {
                 name, needed, text, shown, spot.map(Spot::help).orElse(""));
         if (References.isAt(format)) {
             boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
-            new PickList(text, () -> References.at(session, format), series);
+            picks = Optional.of(new PickList(text, () -> References.at(session, format), series));
         }
         if (text instanceof JTextField day
                 && spot.filter(s -> s.kind() == FieldKind.DATE).isPresent()) {
@@ -109,6 +110,7 @@ public final class BoundTextField implements BoundField {
         Optional<String> pointer = pointer();
         if (!showing && pointer.isPresent()) {
             typed = true;
+            picks.ifPresent(PickList::typed);
             session.type(pointer.get(), inFull(text.getText()));
         }
     }

@@ -35,6 +35,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     private final JobSession session;
     private final RowsTableModel model;
     private final JTextField text = new JTextField();
+    private final PickList picks;
     private final JComboBox<WordChoice> box = new JComboBox<>();
     private Optional<String> pointer = Optional.empty();
     private Spot spot;
@@ -56,8 +57,13 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         box.setMaximumRowCount(14);
         PlainText.inList(box);
         TypedPrefix.in(box);
-        new PickList(text, this::picks, false);
-        TextChanges.in(text, () -> write(text.getText()));
+        picks = new PickList(text, this::picks, false);
+        TextChanges.in(text, () -> {
+            if (!showing) {
+                picks.typed();
+                write(text.getText());
+            }
+        });
         box.addActionListener(event -> {
             if (!showing && box.getSelectedItem() instanceof WordChoice choice) {
                 write(choice.word());
@@ -109,6 +115,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         before = String.valueOf(value);
         String name = Messages.of("cell.name", place.name(), row + 1);
         showing = true;
+        picks.begin();
         text.setText(before);
         text.getAccessibleContext().setAccessibleName(name);
         text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(spot));
@@ -140,12 +147,14 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
 
     @Override
     public boolean stopCellEditing() {
+        picks.finish();
         end();
         return super.stopCellEditing();
     }
 
     @Override
     public void cancelCellEditing() {
+        picks.begin();
         if (pointer.isPresent()) {
             beforeRow.ifPresentOrElse(session::edit, () -> session.type(pointer.get(), before));
             pointer = Optional.empty();

@@ -45,6 +45,10 @@ public final class PickList {
     private final JList<WordChoice> list = new JList<>(found);
     private Optional<Popup> open = Optional.empty();
     private boolean moved;
+    /** Whether words were typed that nothing was picked for yet. */
+    private boolean asked;
+    /** Whether words were typed that were not looked for yet: a fast hand leaves the field before the list opens. */
+    private boolean behind;
 
     /**
      * Puts the list under a field.
@@ -73,27 +77,49 @@ public final class PickList {
         });
         field.addKeyListener(new KeyAdapter() {
             @Override
-            public void keyTyped(KeyEvent event) {
-                char key = event.getKeyChar();
-                boolean word = key == KeyEvent.VK_BACK_SPACE || !Character.isISOControl(key);
-                if (word && !event.isControlDown() && !event.isAltDown()) {
-                    SwingUtilities.invokeLater(() -> offer(false));
-                }
-            }
-
-            @Override
             public void keyPressed(KeyEvent event) {
                 press(event);
             }
         });
         field.addFocusListener(new FocusAdapter() {
             @Override
+            public void focusGained(FocusEvent event) {
+                // The first keys of a cell come before the keyboard does.
+                if (asked) {
+                    offer(false);
+                }
+            }
+
+            @Override
             public void focusLost(FocusEvent event) {
                 if (!event.isTemporary()) {
-                    takeLikely(Integer.MAX_VALUE);
+                    finish();
                 }
             }
         });
+    }
+
+    /** Nothing is typed yet: the field shows another place. */
+    public void begin() {
+        asked = false;
+        behind = false;
+        hide();
+    }
+
+    /** Somebody typed in the field. */
+    public void typed() {
+        asked = true;
+        behind = true;
+        SwingUtilities.invokeLater(() -> {
+            if (asked) {
+                offer(false);
+            }
+        });
+    }
+
+    /** The field is left: takes what the typed words begin. */
+    public void finish() {
+        takeLikely(Integer.MAX_VALUE);
     }
 
     private void press(KeyEvent event) {
@@ -115,10 +141,10 @@ public final class PickList {
                 }
             }
             case KeyEvent.VK_ENTER -> takeLikely(WORD);
-            case KeyEvent.VK_TAB -> takeLikely(Integer.MAX_VALUE);
+            case KeyEvent.VK_TAB -> finish();
             case KeyEvent.VK_ESCAPE -> {
                 if (shown) {
-                    hide();
+                    begin();
                     event.consume();
                 }
             }
@@ -142,20 +168,26 @@ public final class PickList {
     }
 
     private void offer(boolean whole) {
-        String words = sought();
-        if (!field.isFocusOwner() || (words.isEmpty() && !whole)) {
-            hide();
-            return;
-        }
-        List<WordChoice> now = matching(all.get(), whole ? "" : words);
         hide();
-        found.clear();
-        found.addAll(now);
-        if (!now.isEmpty() && field.isShowing()) {
-            list.setSelectedIndex(0);
-            moved = false;
-            show();
+        if (field.isFocusOwner()) {
+            asked |= whole;
+            look(whole);
+            if (!found.isEmpty() && field.isShowing()) {
+                show();
+            }
         }
+    }
+
+    /** Looks for what was typed, or for all there is. */
+    private void look(boolean whole) {
+        String words = sought();
+        found.clear();
+        if (whole || !words.isEmpty()) {
+            found.addAll(matching(all.get(), whole ? "" : words));
+            list.setSelectedIndex(found.isEmpty() ? -1 : 0);
+        }
+        moved = false;
+        behind = false;
     }
 
     /** Those that begin with the words, then those that have them somewhere. */
@@ -212,29 +244,27 @@ public final class PickList {
      * @param word how many letters are enough
      */
     private void takeLikely(int word) {
+        if (asked && behind) {
+            look(false);
+        }
         WordChoice marked = list.getSelectedValue();
         String typed = sought();
         boolean begins = marked != null && marked.word().regionMatches(true, 0, typed, 0, typed.length());
-        if (marked != null && (moved || begins || typed.length() >= word)) {
+        if (asked && marked != null && (moved || begins || typed.length() >= word)) {
             take();
         } else {
-            hide();
+            begin();
         }
     }
 
-    /** Takes the marked one, if the list is open. */
     private void take() {
-        WordChoice marked = list.getSelectedValue();
-        if (open.isEmpty() || marked == null) {
-            hide();
-            return;
-        }
-        hide();
         String text = field.getText();
         int from = series ? text.lastIndexOf(',') + 1 : 0;
-        String taken = (from == 0 ? "" : text.substring(0, from) + " ") + marked.word();
+        String taken = (from == 0 ? "" : text.substring(0, from) + " ")
+                + list.getSelectedValue().word();
         if (!taken.equals(text)) {
             field.setText(taken);
         }
+        begin();
     }
 }
