@@ -61,7 +61,7 @@ class CostWallTest {
             "spadework.company.Company",
             List.of("rates", "machines", "wages", "crews", "priceRules"),
             "spadework.contract.PricedChange",
-            List.of("reckoned"),
+            List.of("figured"),
             "spadework.job.Job",
             List.of("notes"));
 

@@ -194,14 +194,14 @@ class GuideExamplesTest {
         Set<String> facts = facts(bid);
         String texts =
                 Guide.read(SAMPLE.resolve("job.json")) + Guide.read(Path.of("templates/cost-sheet/workbook.ftlx"));
-        List<String> told = new ArrayList<>();
+        List<String> described = new ArrayList<>();
         for (List<String> row : Guide.developers().under("How a number travels").rows()) {
             new Guide(row.get(2))
                     .code().stream()
                             .filter(word -> !word.matches("[A-Z]+[a-z]\\w*"))
-                            .forEach(told::add);
+                            .forEach(described::add);
         }
-        assertThat(told)
+        assertThat(described)
                 .hasSizeGreaterThan(15)
                 .allSatisfy(figure -> assertThat(facts.contains(figure) || texts.contains(figure))
                         .as(figure)

@@ -79,22 +79,22 @@ class GuideTest {
 
     @Test
     void everyMeasureStandsInItsTableWithItsUnit() {
-        Map<String, String> told = new TreeMap<>();
+        Map<String, String> texts = new TreeMap<>();
         Pattern measure = Pattern.compile("`([^`]+)` ([^,|]+)");
         Guide.developers()
                 .under("The measures")
                 .rows()
                 .forEach(row -> measure.matcher(row.get(1))
                         .results()
-                        .forEach(m -> told.put(m.group(1), m.group(2).strip())));
-        assertThat(told)
+                        .forEach(m -> texts.put(m.group(1), m.group(2).strip())));
+        assertThat(texts)
                 .isEqualTo(new TreeMap<>(Arrays.stream(Measure.values())
                         .collect(toMap(Measure::trade, m -> m.unit().symbol()))));
     }
 
     @Test
     void everyPlaceThatRoundsStandsInItsTable() throws IOException {
-        Set<String> told = new TreeSet<>(Guide.developers().under("Rounding").code());
+        Set<String> texts = new TreeSet<>(Guide.developers().under("Rounding").code());
         Set<String> rounding = new TreeSet<>();
         for (Path file : sources(MAIN)) {
             if (ROUNDS.matcher(Guide.read(file)).find()) {
@@ -102,7 +102,7 @@ class GuideTest {
             }
         }
         assertThat(rounding).as("classes that round").hasSizeGreaterThan(5);
-        assertThat(told).as("classes under the heading Rounding").containsAll(rounding);
+        assertThat(texts).as("classes under the heading Rounding").containsAll(rounding);
     }
 
     @Test
@@ -126,9 +126,9 @@ class GuideTest {
                     expected.append(Guide.read(file));
                 }
             }
-            List<String> told = new Guide(row.get(2)).code();
-            assertThat(told).as(sample(row)).isNotEmpty();
-            assertThat(told)
+            List<String> texts = new Guide(row.get(2)).code();
+            assertThat(texts).as(sample(row)).isNotEmpty();
+            assertThat(texts)
                     .as(sample(row))
                     .allSatisfy(
                             id -> assertThat(expected.toString()).containsPattern(" " + Pattern.quote(id) + "[ :]"));
@@ -137,7 +137,7 @@ class GuideTest {
                     .filter(line -> line.startsWith("STOP "))
                     .map(line -> line.split(" ")[1])
                     .toList();
-            assertThat(told).as("stops of " + sample(row)).containsAll(stops);
+            assertThat(texts).as("stops of " + sample(row)).containsAll(stops);
         }
     }
 

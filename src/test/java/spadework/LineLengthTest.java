@@ -38,8 +38,8 @@ class LineLengthTest {
 
     @ParameterizedTest
     @CsvSource({"120, 0", "121, 1"})
-    void lineOf121IsTold(int characters, int told) {
-        assertThat(wide(List.of("x", "y".repeat(characters)))).hasSize(told);
+    void lineOf121IsTold(int characters, int described) {
+        assertThat(wide(List.of("x", "y".repeat(characters)))).hasSize(described);
         assertThat(wide(List.of("a = " + TEXT_BLOCK, "y".repeat(characters), TEXT_BLOCK + ";")))
                 .isEmpty();
     }

@@ -7,7 +7,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import spadework.samples.BidTree;
+import spadework.samples.GeneratedJobsFolder;
 
 /**
  * Looks across bids in fresh processes as shipped, with 96 MB of heap: where they stand, a word, an item. A quarter as
@@ -31,7 +31,7 @@ final class ThousandBids {
     private static void across(int count) throws IOException, InterruptedException {
         Path tree = WORK.resolve("jobs-" + count);
         if (!Files.exists(tree)) {
-            BidTree.make(tree, count);
+            GeneratedJobsFolder.make(tree, count);
         }
         run("bids", count, "bids", tree.toString(), "--on", "2026-10-01");
         run("bids --find", count, "bids", tree.toString(), "--on", "2026-10-01", "--find", "sump");

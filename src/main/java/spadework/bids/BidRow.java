@@ -19,7 +19,7 @@ import spadework.pricing.Margin;
  */
 public record BidRow(
         String number,
-        Standing standing,
+        BidStatus standing,
         LocalDate issued,
         Optional<LocalDate> validUntil,
         long age,
@@ -30,8 +30,8 @@ public record BidRow(
         String place) {
 
     /** The row of a bid on a day; {@code place} is where its file lies. */
-    public static BidRow of(StandingBid bid, LocalDate on, String place) {
-        boolean open = bid.standing() == Standing.DRAFT || bid.standing() == Standing.ISSUED;
+    public static BidRow of(BidWithStatus bid, LocalDate on, String place) {
+        boolean open = bid.standing() == BidStatus.DRAFT || bid.standing() == BidStatus.ISSUED;
         LocalDate issued = bid.job().issued();
         return new BidRow(
                 bid.job().number(),

@@ -15,7 +15,7 @@ public final class BidWords {
      * Whether every word occurs, in whatever case: in number, title, customer, street, notes, what was seen, or in the
      * code, name or reason of a priced line.
      */
-    public static boolean holds(StandingBid bid, List<String> words) {
+    public static boolean holds(BidWithStatus bid, List<String> words) {
         if (words.isEmpty()) {
             return true;
         }
@@ -23,7 +23,7 @@ public final class BidWords {
         return words.stream().allMatch(word -> all.contains(word.toLowerCase(Locale.ROOT)));
     }
 
-    private static String text(StandingBid bid) {
+    private static String text(BidWithStatus bid) {
         Job job = bid.job();
         Stream<String> about = Stream.of(
                 job.number(),

@@ -16,7 +16,7 @@ import spadework.pricing.PricedLine;
  * @param changes what the book says was changed in the item between the two
  */
 public record LineMove(
-        Optional<PricedLine> before, Optional<PricedLine> after, List<Cause> causes, List<ItemChange> changes) {
+        Optional<PricedLine> before, Optional<PricedLine> after, List<MoveCause> causes, List<ItemChange> changes) {
 
     public LineMove {
         causes = List.copyOf(causes);

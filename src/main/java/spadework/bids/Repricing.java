@@ -60,7 +60,7 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                 moves.add(new LineMove(
                         was,
                         Optional.of(line),
-                        was.map(before -> causes(before, line, then, now)).orElse(List.of(Cause.NEW)),
+                        was.map(before -> causes(before, line, then, now)).orElse(List.of(MoveCause.NEW)),
                         changes(now.book(), line.code(), since)));
             }
         }
@@ -68,7 +68,7 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                 .forEach(left -> left.forEach(line -> moves.add(new LineMove(
                         Optional.of(line),
                         Optional.empty(),
-                        List.of(Cause.GONE),
+                        List.of(MoveCause.GONE),
                         changes(now.book(), line.code(), since)))));
         Dollars byLines = Dollars.total(moves.stream().map(LineMove::difference).toList());
         Dollars difference = now.quote().total().minus(then.quote().total());
@@ -85,18 +85,18 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                 .toList();
     }
 
-    private static List<Cause> causes(PricedLine was, PricedLine is, Priced then, Priced now) {
-        List<Cause> causes = new ArrayList<>();
-        add(causes, Cause.QUANTITY, was.quantity().compareTo(is.quantity()) != 0);
+    private static List<MoveCause> causes(PricedLine was, PricedLine is, Priced then, Priced now) {
+        List<MoveCause> causes = new ArrayList<>();
+        add(causes, MoveCause.QUANTITY, was.quantity().compareTo(is.quantity()) != 0);
         Optional<LineItem> old = then.book().find(is.code());
         Optional<LineItem> item = now.book().find(is.code());
         Predicate<Function<LineItem, ?>> differs = value -> !old.map(value).equals(item.map(value));
-        add(causes, Cause.MATERIAL, differs.test(LineItem::material));
-        add(causes, Cause.PRODUCTION, differs.test(LineItem::labor));
-        add(causes, Cause.SUBCONTRACT, differs.test(LineItem::subcontract) || differs.test(LineItem::disposal));
+        add(causes, MoveCause.MATERIAL, differs.test(LineItem::material));
+        add(causes, MoveCause.PRODUCTION, differs.test(LineItem::labor));
+        add(causes, MoveCause.SUBCONTRACT, differs.test(LineItem::subcontract) || differs.test(LineItem::disposal));
         add(
                 causes,
-                Cause.COMPANY,
+                MoveCause.COMPANY,
                 item.flatMap(LineItem::labor)
                                 .filter(labor -> isCompanyMoved(labor, then.company(), now.company()))
                                 .isPresent()
@@ -104,13 +104,14 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                                 && !then.company().tax().equals(now.company().tax())));
         add(
                 causes,
-                Cause.PRICE_RULES,
+                MoveCause.PRICE_RULES,
                 !then.company().priceRules().equals(now.company().priceRules()));
         boolean material = !was.cost().material().equals(is.cost().material());
         add(
                 causes,
-                Cause.SHARE_OF_ORDER,
-                causes.isEmpty() || (material && !causes.contains(Cause.MATERIAL) && !causes.contains(Cause.QUANTITY)));
+                MoveCause.SHARE_OF_ORDER,
+                causes.isEmpty()
+                        || (material && !causes.contains(MoveCause.MATERIAL) && !causes.contains(MoveCause.QUANTITY)));
         return causes;
     }
 
@@ -124,7 +125,7 @@ public record Repricing(Dollars before, Dollars after, List<LineMove> moves, Dol
                         .isPresent();
     }
 
-    private static void add(List<Cause> causes, Cause cause, boolean holds) {
+    private static void add(List<MoveCause> causes, MoveCause cause, boolean holds) {
         if (holds) {
             causes.add(cause);
         }

@@ -43,7 +43,7 @@ public record Release(ReleaseKind kind, Invoice invoice, Dollars amount, LocalDa
      *
      * @param rules of the state of the house
      */
-    public List<Finding> wanting(StateRules rules) {
+    public List<Finding> missing(StateRules rules) {
         return rules.release(kind).filter(form -> form.wording().isEmpty()).stream()
                 .map(form -> unworded(form, rules.state()))
                 .toList();

@@ -9,7 +9,7 @@ import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.cli.option.ReplyCommand;
 import spadework.office.portfolio.BidsService;
 import spadework.office.reply.Reply;
@@ -37,7 +37,7 @@ final class BidsCommand extends ReplyCommand {
             converter = EnumConverters.OfStanding.class,
             paramLabel = "WORD",
             description = "Only these: draft, issued, accepted, closed or lost.")
-    private Standing standing;
+    private BidStatus standing;
 
     @Option(
             names = "--find",

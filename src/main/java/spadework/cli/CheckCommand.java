@@ -53,7 +53,7 @@ final class CheckCommand implements Callable<Integer> {
             for (Finding finding : bid.findings()) {
                 if (only.contains(finding.severity())) {
                     String answered = bid.isAnsweredFor(finding) ? " (accepted in the job)" : "";
-                    lines.wrapped(finding.severity() + answered + " " + office.told(finding))
+                    lines.wrapped(finding.severity() + answered + " " + office.described(finding))
                             .forEach(out::println);
                 }
             }

@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.feedback.RateRule;
 import spadework.finding.Severity;
 import spadework.office.portfolio.Copying.Take;
@@ -16,10 +16,10 @@ final class EnumConverters {
     private EnumConverters() {}
 
     /** Where a bid stands. */
-    static final class OfStanding implements ITypeConverter<Standing> {
+    static final class OfStanding implements ITypeConverter<BidStatus> {
         @Override
-        public Standing convert(String typed) {
-            return word(Standing.class, typed);
+        public BidStatus convert(String typed) {
+            return word(BidStatus.class, typed);
         }
     }
 

@@ -103,11 +103,11 @@ final class KeyCommand {
         @Override
         public Integer call() throws IOException {
             Optional<SigningKey> key = SigningKey.setUp();
-            String told = key.isEmpty()
+            String text = key.isEmpty()
                     ? "No key is set up; issued PDFs are not signed. Make one with: spadework key make"
                     : place() + ": key of " + key.get().holder() + ". "
                             + (key.get().isSelfMade() ? SELF_MADE : "Others vouch for it.");
-            spec.commandLine().getOut().println(told);
+            spec.commandLine().getOut().println(text);
             return ExitCode.DONE;
         }
     }

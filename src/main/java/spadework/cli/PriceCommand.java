@@ -75,11 +75,11 @@ final class PriceCommand implements Callable<Integer> {
         if (range != null) {
             answers.add(WhatIf.range(bid, range, runs, seed));
         }
-        answers.forEach(told -> {
-            told.out().forEach(spec.commandLine().getOut()::println);
-            told.err().forEach(spec.commandLine().getErr()::println);
+        answers.forEach(described -> {
+            described.out().forEach(spec.commandLine().getOut()::println);
+            described.err().forEach(spec.commandLine().getErr()::println);
         });
-        return answers.stream().allMatch(told -> told.done()) ? ExitCode.DONE : ExitCode.UNUSABLE;
+        return answers.stream().allMatch(described -> described.done()) ? ExitCode.DONE : ExitCode.UNUSABLE;
     }
 
     private int print(Bid bid) {

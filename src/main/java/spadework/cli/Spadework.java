@@ -115,7 +115,7 @@ public final class Spadework implements Today {
                 .setOut(out)
                 .setErr(err)
                 .setExecutionExceptionHandler((exception, command, parsed) -> {
-                    command.getErr().println(told(exception));
+                    command.getErr().println(described(exception));
                     return ExitCode.UNUSABLE;
                 });
         line.setExecutionStrategy(Spadework::executed);
@@ -127,7 +127,7 @@ public final class Spadework implements Today {
         try {
             return line.execute(arguments);
         } catch (StackOverflowError | OutOfMemoryError beyond) {
-            err.println("It could not be done: " + told(beyond));
+            err.println("It could not be done: " + described(beyond));
             return ExitCode.UNUSABLE;
         }
     }
@@ -164,7 +164,7 @@ public final class Spadework implements Today {
         }
     }
 
-    private static String told(Throwable thrown) {
+    private static String described(Throwable thrown) {
         Throwable cause = thrown instanceof UncheckedIOException ? thrown.getCause() : thrown;
         boolean file = cause instanceof IOException;
         return (file ? "A file or folder cannot be used: " : "") + Reason.of(cause);

@@ -27,11 +27,11 @@ final class UsageErrorHandler implements IParameterExceptionHandler {
         if (!name.equals("figure") && !name.startsWith("figure ")) {
             return others.handleParseException(wrong, arguments);
         }
-        wrong.getCommandLine().getErr().println(name + ": " + told(wrong, command));
+        wrong.getCommandLine().getErr().println(name + ": " + described(wrong, command));
         return ExitCode.UNUSABLE;
     }
 
-    private static String told(ParameterException wrong, CommandSpec command) {
+    private static String described(ParameterException wrong, CommandSpec command) {
         boolean calculators = !command.subcommands().isEmpty();
         String allowed = calculators
                 ? String.join(", ", command.subcommands().keySet())

@@ -15,7 +15,7 @@ import spadework.job.Water;
 public final class BuiltJob {
     private BuiltJob() {}
 
-    /** What was not recorded stays as agreed; {@link CloseChecks} says that it is wanting. */
+    /** What was not recorded stays as agreed; {@link CloseChecks} says that it is missing. */
     public static Job of(Job agreed) {
         return agreed.agreement().asBuilt().map(built -> built(agreed, built)).orElse(agreed);
     }

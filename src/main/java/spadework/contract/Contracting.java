@@ -57,7 +57,7 @@ public final class Contracting {
     }
 
     /**
-     * The same where figures are signed: they take the place of what is reckoned.
+     * The same where figures are signed: they take the place of what is figured.
      *
      * @param sealed what the register has of the contract and its changes
      */
@@ -125,7 +125,7 @@ public final class Contracting {
         Dollars rest = lines.isEmpty() || fitting.rest().equals(Alteration.NONE)
                 ? Dollars.ZERO
                 : without.to(work(Altered.of(agreed, fitting.rest())), company).price();
-        Sum reckoned = lines.isEmpty()
+        Sum figured = lines.isEmpty()
                 ? byPath
                 : WorkPrice.taxed(
                         Dollars.total(lines.stream().map(UnitLine::amount).toList())
@@ -135,13 +135,13 @@ public final class Contracting {
                 ? sealed.change(change.number())
                         .orElseGet(() -> change.decision()
                                 .map(Decision::price)
-                                .map(signed -> signed(signed, reckoned))
-                                .orElse(reckoned))
-                : reckoned;
+                                .map(signed -> signed(signed, figured))
+                                .orElse(figured))
+                : figured;
         return new PricedChange(
                 change,
                 before,
-                reckoned,
+                figured,
                 agreedSum,
                 before.plus(agreedSum.total()),
                 lines,
@@ -155,9 +155,9 @@ public final class Contracting {
         return known.computeIfAbsent(stage, measured -> WorkPrice.of(measured, company, book));
     }
 
-    /** The signed price stands; what differs from the reckoned one is price, not tax. */
-    private static Sum signed(Dollars total, Sum reckoned) {
-        return new Sum(total.minus(reckoned.tax()), reckoned.tax());
+    /** The signed price stands; what differs from the figured one is price, not tax. */
+    private static Sum signed(Dollars total, Sum figured) {
+        return new Sum(total.minus(figured.tax()), figured.tax());
     }
 
     private UnitLine line(UnitCount count) {

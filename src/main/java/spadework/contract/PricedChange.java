@@ -10,8 +10,8 @@ import spadework.money.Dollars;
  * A change order with its price.
  *
  * @param before contract price before it, with any sales tax
- * @param reckoned what it comes to by agreed unit prices or by the path of the job
- * @param agreed what counts: the signed price of an accepted one, the reckoned one of any other
+ * @param figured what it comes to by agreed unit prices or by the path of the job
+ * @param agreed what counts: the signed price of an accepted one, the figured one of any other
  * @param after contract price once it is accepted
  * @param lines what is charged by unit prices, as the change names them or as they fit it; empty when the alteration
  *     is priced by the path
@@ -21,7 +21,7 @@ import spadework.money.Dollars;
 public record PricedChange(
         Change change,
         Dollars before,
-        Sum reckoned,
+        Sum figured,
         Sum agreed,
         Dollars after,
         List<UnitLine> lines,
@@ -36,6 +36,6 @@ public record PricedChange(
 
     /** Whether the path gives another figure for the same work than the unit prices do. */
     public boolean isOtherwiseByPath() {
-        return !lines.isEmpty() && !change.alteration().equals(Alteration.NONE) && !byPath.equals(reckoned);
+        return !lines.isEmpty() && !change.alteration().equals(Alteration.NONE) && !byPath.equals(figured);
     }
 }

@@ -9,4 +9,4 @@ import java.util.Optional;
  * @param number counted from 1
  * @param moved what moved since the issue before; empty in the first
  */
-public record Revision(int number, Optional<Moved> moved) {}
+public record Revision(int number, Optional<IssueDifference> moved) {}

@@ -88,21 +88,21 @@ public record SealedFigures(Map<String, Dollars> figures, Map<Integer, Sum> chan
     }
 
     /** The price of the job as proposed with every figure that is sealed. */
-    OfferedPrice offered(OfferedPrice reckoned) {
+    OfferedPrice offered(OfferedPrice figured) {
         Optional<Sum> sum = sum(PROPOSED);
         if (sum.isEmpty()) {
-            return reckoned;
+            return figured;
         }
         return new OfferedPrice(
-                reckoned.bookTitle(),
-                reckoned.bookDate(),
-                reckoned.sections().stream().map(this::section).toList(),
-                figure(MINIMUM).orElse(reckoned.minimumTopUp()),
+                figured.bookTitle(),
+                figured.bookDate(),
+                figured.sections().stream().map(this::section).toList(),
+                figure(MINIMUM).orElse(figured.minimumTopUp()),
                 sum.get().price(),
                 sum.get().tax(),
                 sum.get().total(),
-                reckoned.unitPrices().stream().map(this::unitPrice).toList(),
-                reckoned.payments());
+                figured.unitPrices().stream().map(this::unitPrice).toList(),
+                figured.payments());
     }
 
     /** A price that comes to a signed total, of which the single figures are not known. */
@@ -119,28 +119,27 @@ public record SealedFigures(Map<String, Dollars> figures, Map<Integer, Sum> chan
                 price.payments());
     }
 
-    private SectionPrice section(SectionPrice reckoned) {
+    private SectionPrice section(SectionPrice figured) {
         return new SectionPrice(
-                reckoned.section(), figure(SECTION + reckoned.section().name()).orElse(reckoned.price()));
+                figured.section(), figure(SECTION + figured.section().name()).orElse(figured.price()));
     }
 
-    private UnitPrice unitPrice(UnitPrice reckoned) {
-        return figure(UNIT + reckoned.code())
-                .map(price ->
-                        new UnitPrice(reckoned.code(), reckoned.name(), reckoned.homeowner(), reckoned.unit(), price))
-                .orElse(reckoned);
+    private UnitPrice unitPrice(UnitPrice figured) {
+        return figure(UNIT + figured.code())
+                .map(price -> new UnitPrice(figured.code(), figured.name(), figured.homeowner(), figured.unit(), price))
+                .orElse(figured);
     }
 
     /** What an option adds. */
-    Sum option(String label, Sum reckoned) {
-        return sum(OPTION + label).orElse(reckoned);
+    Sum option(String label, Sum figured) {
+        return sum(OPTION + label).orElse(figured);
     }
 
     /** The contract price in installments as they were signed. */
-    List<Due> payments(List<Due> reckoned) {
+    List<Due> payments(List<Due> figured) {
         List<Due> signed = new ArrayList<>();
-        for (int i = 0; i < reckoned.size(); i++) {
-            Due due = reckoned.get(i);
+        for (int i = 0; i < figured.size(); i++) {
+            Due due = figured.get(i);
             signed.add(new Due(
                     due.when(),
                     due.share(),

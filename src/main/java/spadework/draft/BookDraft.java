@@ -24,7 +24,7 @@ public record BookDraft(Draft draft) {
 
     /** The book of a text; nothing where the text is not one JSON object, each key once. */
     public static Optional<BookDraft> read(String text) {
-        return Draft.read(text, Outline.book()).map(BookDraft::new);
+        return Draft.read(text, FileSchema.book()).map(BookDraft::new);
     }
 
     /** The text as it is saved. */

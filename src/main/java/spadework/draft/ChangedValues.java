@@ -19,26 +19,26 @@ public final class ChangedValues {
     public static List<String> between(String before, String now) {
         Optional<Entries> old = DraftText.read(before);
         Optional<Entries> current = DraftText.read(now);
-        List<String> told = new ArrayList<>();
+        List<String> lines = new ArrayList<>();
         if (old.isPresent() && current.isPresent()) {
             Map<String, String> from = Leaves.of(old.get());
             Map<String, String> to = Leaves.of(current.get());
             to.forEach((place, value) -> {
                 if (!value.equals(from.get(place))) {
-                    told.add(place + ": " + shown(from.get(place)) + " → " + shown(value));
+                    lines.add(place + ": " + shown(from.get(place)) + " → " + shown(value));
                 }
             });
             from.forEach((place, value) -> {
                 if (!to.containsKey(place)) {
-                    told.add(place + ": " + shown(value) + " → " + NOTHING);
+                    lines.add(place + ": " + shown(value) + " → " + NOTHING);
                 }
             });
         }
-        return told;
+        return lines;
     }
 
     /** The same on one line, the first few of them. */
-    public static String told(String before, String now) {
+    public static String described(String before, String now) {
         List<String> all = between(before, now);
         if (all.isEmpty()) {
             return before.equals(now) ? "" : "its layout, or what cannot be read as JSON";

@@ -15,29 +15,29 @@ import spadework.draft.DraftValue.Text;
  *
  * @param outline what the format of the file allows at each place
  */
-public record Draft(Entries root, Outline outline) {
+public record Draft(Entries root, FileSchema outline) {
 
     /** A job in which nothing is written yet. */
     public static Draft empty() {
-        return new Draft(Entries.NONE, Outline.job());
+        return new Draft(Entries.NONE, FileSchema.job());
     }
 
     /** The draft of a job's text; nothing where the text is not one JSON object, each key once. */
     public static Optional<Draft> read(String text) {
-        return read(text, Outline.job());
+        return read(text, FileSchema.job());
     }
 
     /**
      * The draft of a text in that format, with its keys and words in the spelling of today; nothing where the text is
      * not one JSON object, each key once.
      */
-    public static Optional<Draft> read(String text, Outline outline) {
+    public static Optional<Draft> read(String text, FileSchema outline) {
         return DraftText.read(text).map(root -> new Draft(TodaysSpelling.of(root, outline), outline));
     }
 
     /** The text as it is saved: the keys in their order, two spaces a level, what is short on one line. */
     public String text() {
-        return Layout.of(root);
+        return JsonLayout.of(root);
     }
 
     /** The keys of the whole, in their order. */
@@ -65,7 +65,7 @@ public record Draft(Entries root, Outline outline) {
 
     private static String shown(DraftValue value) {
         if (value instanceof Rows rows) {
-            return Series.shown(rows);
+            return ListText.shown(rows);
         }
         return value instanceof Text words ? words.words() : value instanceof DraftValue.Bare bare ? bare.token() : "";
     }
@@ -90,9 +90,9 @@ public record Draft(Entries root, Outline outline) {
 
     /** What was typed at a place, in the spelling of its kind; nothing typed takes the value out, but never a row. */
     public Draft typed(String pointer, String typed) {
-        FieldKind kind = outline.at(pointer).map(Spot::kind).orElse(FieldKind.LABEL);
+        FieldKind kind = outline.at(pointer).map(SchemaField::kind).orElse(FieldKind.LABEL);
         if (kind == FieldKind.LIST) {
-            Rows series = Series.typed(typed, !Series.holdsComma(at(pointer).orElse(Rows.NONE)));
+            Rows series = ListText.typed(typed, !ListText.holdsComma(at(pointer).orElse(Rows.NONE)));
             return series.isEmpty() ? without(pointer) : with(pointer, series);
         }
         boolean row = at(Pointer.above(pointer)).filter(Rows.class::isInstance).isPresent();
@@ -158,9 +158,10 @@ public record Draft(Entries root, Outline outline) {
         }
         String key = keys.get(0);
         String below = Pointer.of(pointer, key);
-        Optional<Spot> spot = outline.at(pointer);
-        DraftValue holder =
-                spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
+        Optional<SchemaField> spot = outline.at(pointer);
+        DraftValue holder = spot.filter(SchemaField::either)
+                .map(either -> spread(old, either))
+                .orElse(old);
         DraftValue changed = put(inside(holder, key), below, keys.subList(1, keys.size()), value);
         boolean list = holder instanceof Rows
                 || (!(holder instanceof Entries)
@@ -170,15 +171,16 @@ public record Draft(Entries root, Outline outline) {
             return rows.with(Math.min(index(key), rows.values().size()), changed);
         }
         Entries entries = holder instanceof Entries there ? there : Entries.NONE;
-        Entries with = entries.with(key, changed, spot.map(Spot::keys).orElse(List.of()));
+        Entries with = entries.with(key, changed, spot.map(SchemaField::keys).orElse(List.of()));
         return spot.map(format -> joined(with, format)).orElse(with);
     }
 
     private DraftValue taken(DraftValue old, String pointer, List<String> keys) {
         String key = keys.get(0);
-        Optional<Spot> spot = outline.at(pointer);
-        DraftValue holder =
-                spot.filter(Spot::either).map(either -> spread(old, either)).orElse(old);
+        Optional<SchemaField> spot = outline.at(pointer);
+        DraftValue holder = spot.filter(SchemaField::either)
+                .map(either -> spread(old, either))
+                .orElse(old);
         DraftValue there = inside(holder, key);
         if (there == null) {
             return old;
@@ -196,13 +198,13 @@ public record Draft(Entries root, Outline outline) {
     }
 
     /** A group that was written as its first value alone, written out. */
-    private static DraftValue spread(DraftValue value, Spot either) {
+    private static DraftValue spread(DraftValue value, SchemaField either) {
         boolean alone = value instanceof Text || value instanceof DraftValue.Bare;
         return alone ? new Entries(new LinkedHashMap<>(Map.of(either.keys().get(0), value))) : value;
     }
 
     /** A group that holds only its first value, written as that value where the format has it so. */
-    private static DraftValue joined(Entries entries, Spot spot) {
+    private static DraftValue joined(Entries entries, SchemaField spot) {
         boolean alone = spot.either() && entries.values().size() == 1;
         DraftValue first = alone ? entries.values().get(spot.keys().get(0)) : null;
         return first == null ? entries : first;

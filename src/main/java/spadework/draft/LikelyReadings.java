@@ -19,7 +19,7 @@ public final class LikelyReadings {
     private LikelyReadings() {}
 
     /** At most three, each in the full form of a file; none where nobody can say. */
-    public static List<String> of(Spot spot, String typed) {
+    public static List<String> of(SchemaField spot, String typed) {
         List<String> readings = new ArrayList<>();
         String plain = typed.strip();
         Matcher figure = FIGURE.matcher(plain);

@@ -18,13 +18,13 @@ final class TodaysSpelling {
     private static final Set<String> PLACES_AND_IDS =
             Set.of("/items/0/history/0/changes/0/what", "/acceptedStops/0/finding");
 
-    private final Outline outline;
+    private final FileSchema outline;
 
-    private TodaysSpelling(Outline outline) {
+    private TodaysSpelling(FileSchema outline) {
         this.outline = outline;
     }
 
-    static Entries of(Entries root, Outline outline) {
+    static Entries of(Entries root, FileSchema outline) {
         return (Entries) new TodaysSpelling(outline).value(root, "");
     }
 
@@ -62,7 +62,7 @@ final class TodaysSpelling {
         if (current.equals(text.words())) {
             return text;
         }
-        Optional<Spot> spot = outline.at(pointer);
+        Optional<SchemaField> spot = outline.at(pointer);
         boolean isNamed =
                 spot.filter(place -> place.choices().contains(current)).isPresent() || PLACES_AND_IDS.contains(pointer);
         return isNamed ? new Text(current) : text;

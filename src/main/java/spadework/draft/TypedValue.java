@@ -55,7 +55,7 @@ public final class TypedValue {
     private TypedValue() {}
 
     /** The full form of what was typed at a place. */
-    public static String inFull(Spot spot, String typed) {
+    public static String inFull(SchemaField spot, String typed) {
         if (spot.kind() == FieldKind.TEXT) {
             return typed;
         }
@@ -72,7 +72,7 @@ public final class TypedValue {
         };
     }
 
-    private static String length(String plain, Spot spot) {
+    private static String length(String plain, SchemaField spot) {
         String tidy = spelled(plain);
         String unit = unit(spot, "ft");
         Matcher tape = INCHES_WITHOUT_UNIT.matcher(tidy);
@@ -100,7 +100,7 @@ public final class TypedValue {
     /**
      * Where 24 in is usual, 3 may as well mean feet: less than a quarter of the usual inches is not taken for inches.
      */
-    private static boolean isFarBelowUsual(String read, Spot spot) {
+    private static boolean isFarBelowUsual(String read, SchemaField spot) {
         Optional<Length> usual = spot.usual().or(spot::example).flatMap(TypedValue::parsed);
         Optional<Length> meant = parsed(read);
         return read.endsWith(" in")
@@ -122,7 +122,7 @@ public final class TypedValue {
         return parsed(typed).isPresent() && parsed(typed).equals(parsed(tidy));
     }
 
-    private static String measure(String plain, Spot spot) {
+    private static String measure(String plain, SchemaField spot) {
         if (spot.kind() == FieldKind.PERCENT) {
             return isNumber(plain) ? plain + "%" : plain.replaceFirst("(?<=\\d) %$", "%");
         }
@@ -199,7 +199,7 @@ public final class TypedValue {
     }
 
     /** The unit in which the place is written as a rule. */
-    private static String unit(Spot spot, String otherwise) {
+    private static String unit(SchemaField spot, String otherwise) {
         return spot.usual()
                 .filter(usual -> usual.contains(" "))
                 .or(spot::example)

@@ -7,7 +7,7 @@ import spadework.measure.Length;
 import spadework.measure.Slope;
 import spadework.measure.Unit;
 import spadework.pricebook.Pipe;
-import spadework.water.Bore;
+import spadework.water.PipeConstants;
 import spadework.water.flow.Flow;
 import spadework.water.flow.FullPipe;
 import spadework.water.flow.Manning;
@@ -46,7 +46,7 @@ public final class PipeFigure {
                 return Inputs.given("n", "Manning's n of the pipe", n.get(), Unit.NONE);
             }
             PipeKind.Chosen chosen = kind.get();
-            return Bore.roughness(
+            return PipeConstants.roughness(
                     chosen.size().orElse(chosen.kind().sizes().get(0).pipe()));
         }
 
@@ -55,7 +55,7 @@ public final class PipeFigure {
             Optional<Pipe> sold = diameter.isPresent()
                     ? kind.flatMap(chosen -> chosen.kind().size(diameter.get()))
                     : kind.flatMap(PipeKind.Chosen::size).filter(size -> !solved);
-            return sold.<Working>map(Bore::inside)
+            return sold.<Working>map(PipeConstants::inside)
                     .or(() -> diameter.map(d -> Inputs.given("D", "inside diameter of the pipe", d.feet(), Unit.FOOT)));
         }
     }

@@ -9,7 +9,7 @@ import spadework.finding.Severity;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Unit;
-import spadework.water.Bore;
+import spadework.water.PipeConstants;
 import spadework.water.flow.Flow;
 import spadework.water.flow.FullPipe;
 import spadework.water.flow.Manning;
@@ -45,7 +45,7 @@ final class PipeSize {
 
     /** Diameter for a flow in gpm, and the next size of the kind. */
     static Answer of(Working flow, Working slope, PipeKind kind) {
-        return of(flow, slope, Bore.roughness(kind.sizes().get(0).pipe()), kind.name(), sizes(kind));
+        return of(flow, slope, PipeConstants.roughness(kind.sizes().get(0).pipe()), kind.name(), sizes(kind));
     }
 
     private static Answer of(Working flow, Working slope, Working roughness, String name, List<Sold> sizes) {
@@ -95,7 +95,7 @@ final class PipeSize {
     private static List<Sold> sizes(PipeKind kind) {
         return kind.sizes().stream()
                 .map(PipeKind.Size::pipe)
-                .map(pipe -> sold(pipe.nominal(), pipe.inside(), pipe.standard(), Bore.roughness(pipe)))
+                .map(pipe -> sold(pipe.nominal(), pipe.inside(), pipe.standard(), PipeConstants.roughness(pipe)))
                 .toList();
     }
 

@@ -74,7 +74,7 @@ public final class SetupWindow extends JFrame {
             dispose();
         });
         page.add(show, "span 4");
-        page.add(told("first.told"), "span 12, wmin 100");
+        page.add(described("first.text"), "span 12, wmin 100");
         group(page, "first.group.firm");
         field(page, "name", "/name", 6);
         field(page, "phone", "/phone", 3);
@@ -91,7 +91,7 @@ public final class SetupWindow extends JFrame {
         field(page, "limits", "/insurance/limits", 9);
         field(page, "until", "/insurance/until", 3);
         group(page, "first.group.money");
-        page.add(told("first.figures"), "span 12, wmin 100");
+        page.add(described("first.figures"), "span 12, wmin 100");
         for (String trade : List.of("operator", "mason", "pipelayer", "laborer", "driver")) {
             field(page, "wage." + trade, "/wages/" + trade + "/hourly", trade.equals("operator") ? 4 : 2);
         }
@@ -130,12 +130,12 @@ public final class SetupWindow extends JFrame {
         page.add(label, "newline, span 12, gaptop 8");
     }
 
-    private static JTextArea told(String key) {
-        JTextArea told = LabeledControl.wrapped();
-        told.setText(Messages.of(key));
-        told.setForeground(new JLabel().getForeground());
-        told.getAccessibleContext().setAccessibleName(Messages.of(key));
-        return told;
+    private static JTextArea described(String key) {
+        JTextArea message = LabeledControl.wrapped();
+        message.setText(Messages.of(key));
+        message.setForeground(new JLabel().getForeground());
+        message.getAccessibleContext().setAccessibleName(Messages.of(key));
+        return message;
     }
 
     private JButton button(String key, Runnable act) {

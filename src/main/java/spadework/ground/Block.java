@@ -10,7 +10,7 @@ record Block(double x0, double y0, double x1, double y1) {
     }
 
     /** In front of a wall from one station to another, from a distance off its line to another. */
-    static Block before(Placed wall, double from, double to, double near, double far) {
+    static Block before(PlacedStrip wall, double from, double to, double near, double far) {
         return from(
                 wall.x() + wall.alongX() * from + wall.outX() * near,
                 wall.y() + wall.alongY() * from + wall.outY() * near,

@@ -114,7 +114,7 @@ public final class FacingEnds {
         double deep = Math.min(one.height(), two.height());
         List<Double> faces = new ArrayList<>(one.faces());
         faces.addAll(two.faces());
-        List<Slice> slices = Shared.slices(
+        List<Slice> slices = SharedAreas.slices(
                 0,
                 deep,
                 faces,

@@ -11,7 +11,7 @@ import spadework.job.CornerKind;
  * reached.
  */
 final class LevelCut {
-    private final Chain chain;
+    private final WallChain chain;
     private final double height;
     private final List<Dug> dug = new ArrayList<>();
     private final List<Block> footings = new ArrayList<>();
@@ -20,7 +20,7 @@ final class LevelCut {
     /** A rectangle with the walls that it is dug from; for a corner both, else one twice. */
     private record Dug(Block block, int first, int second) {}
 
-    LevelCut(Chain chain, double height) {
+    LevelCut(WallChain chain, double height) {
         this.chain = chain;
         this.height = height;
         for (int i = 0; i < chain.size(); i++) {
@@ -31,7 +31,7 @@ final class LevelCut {
     }
 
     private void strip(int i) {
-        Placed wall = chain.walls().get(i);
+        PlacedStrip wall = chain.walls().get(i);
         Strip strip = wall.strip();
         double inner = height < strip.footing() ? strip.projection() : 0;
         double far = strip.reach(height);
@@ -54,9 +54,9 @@ final class LevelCut {
         return a.at() + (b.at() - a.at()) * (height - a.height()) / (b.height() - a.height());
     }
 
-    private void corner(int i, Turn turn) {
+    private void corner(int i, WallTurn turn) {
         int j = chain.next(i);
-        Placed one = chain.walls().get(i);
+        PlacedStrip one = chain.walls().get(i);
         Strip first = one.strip();
         Strip second = chain.walls().get(j).strip();
         if (height >= Math.max(first.topAt(true), second.topAt(false))) {
@@ -94,7 +94,7 @@ final class LevelCut {
             edges.add(alongX ? each.x0() : each.y0());
             edges.add(alongX ? each.x1() : each.y1());
         }
-        for (Placed wall : chain.walls()) {
+        for (PlacedStrip wall : chain.walls()) {
             edges.add(alongX ? wall.x() : wall.y());
             edges.add(alongX ? wall.endX() : wall.endY());
         }
@@ -145,11 +145,11 @@ final class LevelCut {
 
     /** Whether a place can be dug from there without going through a wall. */
     private boolean isReached(Dug each, double x, double y) {
-        Placed wall = chain.walls().get(each.first());
+        PlacedStrip wall = chain.walls().get(each.first());
         if (each.first() == each.second()) {
             return isClear(wall, x, y);
         }
-        Placed other = chain.walls().get(each.second());
+        PlacedStrip other = chain.walls().get(each.second());
         double along = wall.along(x, y) - wall.strip().length();
         double out = wall.out(x, y);
         double hair = 1e-7;
@@ -162,9 +162,9 @@ final class LevelCut {
     }
 
     /** Whether no wall that is parallel to this one stands between it and the place. */
-    private boolean isClear(Placed wall, double x, double y) {
+    private boolean isClear(PlacedStrip wall, double x, double y) {
         double out = wall.out(x, y);
-        for (Placed between : chain.walls()) {
+        for (PlacedStrip between : chain.walls()) {
             if ((between.turn() - wall.turn()) % 2 == 0 && between.spans(between.along(x, y))) {
                 double at = wall.out(between.x(), between.y());
                 if (at > 1e-9 && at < out - 1e-9) {

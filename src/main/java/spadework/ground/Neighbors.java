@@ -13,7 +13,7 @@ import spadework.job.CornerKind;
  * as nothing of one meets anything of the other.
  */
 final class Neighbors {
-    private final Chain chain;
+    private final WallChain chain;
     private final List<Piece> pieces = new ArrayList<>();
     private final boolean alike;
 
@@ -26,7 +26,7 @@ final class Neighbors {
     /** A strip, or a corner's rectangle, at its widest; {@code from} and {@code to} are its walls. */
     private record Piece(Block block, int from, int to) {}
 
-    private Neighbors(Chain chain) {
+    private Neighbors(WallChain chain) {
         this.chain = chain;
         this.meets = new boolean[chain.turns().size()];
         this.bound = new boolean[chain.size()];
@@ -38,7 +38,7 @@ final class Neighbors {
     }
 
     private void addPieces(int i) {
-        Placed wall = chain.walls().get(i);
+        PlacedStrip wall = chain.walls().get(i);
         double length = wall.strip().length();
         pieces.add(new Piece(Block.before(wall, 0, length, 0, reach(i)), i, i));
         chain.turnAfter(i)
@@ -48,7 +48,7 @@ final class Neighbors {
     }
 
     /** The parts of the chain that have to be looked at together; none where the signed sum is exact. */
-    static List<Chain> parts(Chain chain) {
+    static List<WallChain> parts(WallChain chain) {
         Neighbors neighbors = new Neighbors(chain);
         neighbors.compare();
         return neighbors.joined();
@@ -63,7 +63,7 @@ final class Neighbors {
             }
         }
         for (int i = 0; i < chain.size(); i++) {
-            Optional<Turn> turn = chain.turnAfter(i);
+            Optional<WallTurn> turn = chain.turnAfter(i);
             if (turn.isPresent() && turn.get().kind() == CornerKind.INSIDE && !isExact(i, chain.next(i))) {
                 meets[i] = true;
             }
@@ -92,8 +92,8 @@ final class Neighbors {
     }
 
     private boolean isFacing(int i, int j) {
-        Placed one = chain.walls().get(i);
-        Placed other = chain.walls().get(j);
+        PlacedStrip one = chain.walls().get(i);
+        PlacedStrip other = chain.walls().get(j);
         return Math.floorMod(one.turn() - other.turn(), 4) == 2
                 && one.out(other.x(), other.y()) > 1e-9
                 && other.out(one.x(), one.y()) > 1e-9;
@@ -118,7 +118,7 @@ final class Neighbors {
                         .orElse(second.length() >= reach(i));
     }
 
-    private boolean isLongEnough(Strip strip, double needed, Turn farTurn, int farWall) {
+    private boolean isLongEnough(Strip strip, double needed, WallTurn farTurn, int farWall) {
         if (farTurn.kind() == CornerKind.INSIDE) {
             return strip.length() >= needed + reach(farWall);
         }
@@ -142,8 +142,8 @@ final class Neighbors {
     }
 
     /** Runs of corners within one group. */
-    private List<Chain> joined() {
-        List<Chain> parts = new ArrayList<>();
+    private List<WallChain> joined() {
+        List<WallChain> parts = new ArrayList<>();
         int n = chain.size();
         int begin = 0;
         if (chain.closed()) {

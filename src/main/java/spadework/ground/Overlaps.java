@@ -19,8 +19,8 @@ public final class Overlaps {
     /** All overlaps among these strips, where each wall has one. */
     public static List<Overlap> of(List<Strip> strips, List<Corner> corners) {
         List<Overlap> found = new ArrayList<>();
-        for (Chain chain : Chain.of(strips, corners)) {
-            for (Chain part : Neighbors.parts(chain)) {
+        for (WallChain chain : WallChain.of(strips, corners)) {
+            for (WallChain part : Neighbors.parts(chain)) {
                 List<Slice> slices = slices(part);
                 if (!slices.isEmpty()) {
                     found.add(new Overlap(
@@ -35,7 +35,7 @@ public final class Overlaps {
         return found;
     }
 
-    private static String first(List<Strip> strips, Chain part) {
+    private static String first(List<Strip> strips, WallChain part) {
         return strips.stream()
                 .map(Strip::wall)
                 .filter(label -> part.walls().stream()
@@ -44,10 +44,10 @@ public final class Overlaps {
                 .orElseThrow();
     }
 
-    private static List<Slice> slices(Chain part) {
+    private static List<Slice> slices(WallChain part) {
         TreeSet<Double> faces = new TreeSet<>();
         faces.add(0.0);
-        for (Placed wall : part.walls()) {
+        for (PlacedStrip wall : part.walls()) {
             faces.add(wall.strip().footing());
             wall.strip().tops().forEach(top -> faces.add(top.height()));
             faces.addAll(wall.strip().line().steps());
@@ -69,7 +69,7 @@ public final class Overlaps {
     }
 
     /** Slices between two heights at which tops or footings end: one for each stretch in which no edges pass. */
-    private static void between(Chain part, double from, double to, List<Slice> slices) {
+    private static void between(WallChain part, double from, double to, List<Slice> slices) {
         double hair = Math.min((to - from) / 4, Math.max(2 * Bank.HAIR, (to - from) * 1e-6));
         LevelCut low = new LevelCut(part, from + hair);
         LevelCut high = new LevelCut(part, to - hair);
@@ -118,7 +118,7 @@ public final class Overlaps {
         }
     }
 
-    private static Slice slice(Chain part, double from, double to) {
+    private static Slice slice(WallChain part, double from, double to) {
         return new Slice(
                 from,
                 to,
@@ -126,7 +126,7 @@ public final class Overlaps {
                 difference(part, to - (to - from) * Slice.PLACE));
     }
 
-    private static double difference(Chain part, double height) {
+    private static double difference(WallChain part, double height) {
         LevelCut cut = new LevelCut(part, height);
         return cut.union() - cut.signed();
     }

@@ -47,7 +47,7 @@ public record PitOverlap(Overlap overlap, double areaAtGrade) {
         BankLine line = Bank.of(job.site(), wall).line(wall.deepestTrench());
         double side = hole.length();
         double low = Math.max(0, height - hole.deepest().feet());
-        List<Slice> slices = Shared.slices(
+        List<Slice> slices = SharedAreas.slices(
                 low,
                 height,
                 line.steps(),

@@ -194,7 +194,7 @@ public final class Intake {
         }
         Job job = read.orElseThrow();
         Company company = shop.company().orElseThrow();
-        return new Understood(
+        return new ReadJob(
                 job,
                 job.taxClass()
                         .map(company::taxing)

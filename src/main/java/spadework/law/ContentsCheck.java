@@ -57,7 +57,7 @@ public final class ContentsCheck {
         List<LegalNotice> due = pack.notices().stream()
                 .filter(notice -> notice.isDue(price, secured))
                 .toList();
-        Set<Content> told = due.stream()
+        Set<Content> described = due.stream()
                 .filter(notice -> notice.wording().isEmpty())
                 .flatMap(notice -> notice.serves().stream())
                 .collect(Collectors.toCollection(() -> EnumSet.noneOf(Content.class)));
@@ -65,7 +65,7 @@ public final class ContentsCheck {
             boolean dueAsNotice = isNotice(pack, required.content());
             boolean reached = !dueAsNotice
                     || due.stream().anyMatch(notice -> notice.serves().contains(required.content()));
-            if (reached && !holds.contains(required.content()) && !told.contains(required.content())) {
+            if (reached && !holds.contains(required.content()) && !described.contains(required.content())) {
                 missing(pack, required);
             }
         }

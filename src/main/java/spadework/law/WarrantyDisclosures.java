@@ -53,7 +53,10 @@ public final class WarrantyDisclosures {
         wants(!w.claims().warrantor().isBlank() && !w.claims().contact().isBlank(), "warrantor", "16 CFR 701.3(a)(5)");
         wants(
                 !w.claims().disputeChosen()
-                        || w.claims().dispute().filter(told -> !told.isBlank()).isPresent(),
+                        || w.claims()
+                                .dispute()
+                                .filter(described -> !described.isBlank())
+                                .isPresent(),
                 "dispute",
                 "16 CFR 701.3(a)(6)");
     }

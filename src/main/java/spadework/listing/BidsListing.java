@@ -8,8 +8,8 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import spadework.bids.BidRow;
-import spadework.bids.Standing;
-import spadework.bids.Use;
+import spadework.bids.BidStatus;
+import spadework.bids.BidUse;
 
 /** Bids side by side for other programs, as JSON: money as plain decimals, dates as ISO text. */
 public final class BidsListing {
@@ -34,11 +34,11 @@ public final class BidsListing {
     }
 
     /** Every use of a line item. */
-    public static String of(String code, List<Use> uses) {
+    public static String of(String code, List<BidUse> uses) {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         root.put("code", code);
         ArrayNode list = root.putArray("uses");
-        for (Use use : uses) {
+        for (BidUse use : uses) {
             list.addObject()
                     .put("number", use.number())
                     .put("status", word(use.standing()))
@@ -53,7 +53,7 @@ public final class BidsListing {
         return RegisterListing.text(root);
     }
 
-    private static String word(Standing standing) {
+    private static String word(BidStatus standing) {
         return standing.name().toLowerCase(Locale.ROOT);
     }
 }

@@ -33,9 +33,9 @@ public final class FigureListing {
         ObjectNode root = JsonNodeFactory.instance.objectNode();
         ArrayNode answers = root.putArray("answers");
         for (AnswerValue value : answer.values()) {
-            ObjectNode told = answers.addObject().put("name", value.name());
-            put(told, value);
-            told.put("unit", value.unit().symbol());
+            ObjectNode described = answers.addObject().put("name", value.name());
+            put(described, value);
+            described.put("unit", value.unit().symbol());
         }
         ArrayNode lines = root.putArray("working");
         working.forEach(lines::add);
@@ -46,13 +46,13 @@ public final class FigureListing {
         }
     }
 
-    private static void put(ObjectNode told, AnswerValue value) {
+    private static void put(ObjectNode described, AnswerValue value) {
         if (value instanceof Day day) {
-            told.put("value", day.date().toString());
+            described.put("value", day.date().toString());
         } else if (value instanceof Amount amount) {
-            told.put("value", amount.dollars().map(Dollars::plain).orElse(null));
+            described.put("value", amount.dollars().map(Dollars::plain).orElse(null));
         } else {
-            told.put("value", ((Figure) value).value());
+            described.put("value", ((Figure) value).value());
         }
     }
 }

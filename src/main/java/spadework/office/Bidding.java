@@ -11,7 +11,7 @@ import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.finding.Severity;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 import spadework.job.Agreed;
 import spadework.job.Job;
 import spadework.law.HouseLaw;
@@ -48,7 +48,7 @@ public final class Bidding {
         this.warranty = warranty;
     }
 
-    BidResult bid(Understood understood, BidSource source) {
+    BidResult bid(ReadJob understood, BidSource source) {
         Job job = understood.job();
         PictureFiles.Album album = pictures.album();
         List<Fault> unprintable = new ArrayList<>(Photos.faults(job, understood.jobFolder(), album));
@@ -67,12 +67,12 @@ public final class Bidding {
 
     /** One job on its way. */
     private final class Case {
-        private final Understood understood;
+        private final ReadJob understood;
         private final PriceBook book;
         private final BidSource source;
         private final PictureFiles.Album album;
 
-        private Case(Understood understood, PriceBook book, BidSource source, PictureFiles.Album album) {
+        private Case(ReadJob understood, PriceBook book, BidSource source, PictureFiles.Album album) {
             this.understood = understood;
             this.book = book;
             this.source = source;
@@ -140,7 +140,7 @@ public final class Bidding {
             found.addAll(warranty.findings(job, understood.company()));
             found.addAll(ScheduleChecks.of(job, understood.company(), calendar));
             contract.accepted().stream()
-                    .filter(change -> !change.agreed().equals(change.reckoned()))
+                    .filter(change -> !change.agreed().equals(change.figured()))
                     .map(Bidding::differs)
                     .forEach(found::add);
             return found;
@@ -155,8 +155,8 @@ public final class Bidding {
                 Map.of(
                         "signed",
                         change.agreed().total().text(),
-                        "reckoned",
-                        change.reckoned().total().text()),
+                        "figured",
+                        change.figured().total().text()),
                 "common practice, no source");
     }
 }

@@ -4,8 +4,8 @@ package spadework.office;
 import java.util.ArrayList;
 import java.util.List;
 import spadework.figure.Answer;
+import spadework.figure.AnswerText;
 import spadework.figure.BookFigures;
-import spadework.figure.Plain;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
@@ -43,25 +43,25 @@ public final class CalculatorData {
 
     /** The answer as text: figures, working, and what has to be known with them. */
     public List<String> text(Answer answer) {
-        List<String> lines = new ArrayList<>(Plain.values(answer));
+        List<String> lines = new ArrayList<>(AnswerText.values(answer));
         lines.add("");
         lines.add("Working:");
-        Plain.working(answer).forEach(line -> lines.add("  " + line));
-        if (!told(answer).isEmpty()) {
+        AnswerText.working(answer).forEach(line -> lines.add("  " + line));
+        if (!described(answer).isEmpty()) {
             lines.add("");
-            lines.addAll(told(answer));
+            lines.addAll(described(answer));
         }
         return lines;
     }
 
     /** The answer as JSON. */
     public String listing(Answer answer) {
-        List<String> working = new ArrayList<>(Plain.working(answer));
-        working.addAll(told(answer));
+        List<String> working = new ArrayList<>(AnswerText.working(answer));
+        working.addAll(described(answer));
         return FigureListing.of(answer, working);
     }
 
-    private List<String> told(Answer answer) {
+    private List<String> described(Answer answer) {
         List<String> lines = new ArrayList<>();
         for (Finding finding : answer.findings()) {
             lines.add(finding.severity() + " " + finding.id() + ": " + phrases.what(finding) + " "

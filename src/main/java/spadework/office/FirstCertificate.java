@@ -36,15 +36,16 @@ public record FirstCertificate(WarrantyCertificate certificate, String plan) {
     }
 
     private static Optional<FirstCertificate> of(Bid bid, String number) {
-        Job told = bid.dossier().job();
-        boolean same = told.closed()
+        Job described = bid.dossier().job();
+        boolean same = described
+                .closed()
                 .flatMap(Closed::certificate)
                 .filter(number::equals)
                 .isPresent();
-        if (!same || told.agreement().asBuilt().isEmpty()) {
+        if (!same || described.agreement().asBuilt().isEmpty()) {
             return Optional.empty();
         }
-        Scene plan = PlanSketch.of(BuiltJob.of(told));
+        Scene plan = PlanSketch.of(BuiltJob.of(described));
         return Optional.of(new FirstCertificate(CertificatePaper.of(bid.dossier(), plan), SceneSvg.of(plan)));
     }
 }

@@ -19,14 +19,14 @@ import java.util.regex.Pattern;
 import spadework.contract.Revision;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
 import spadework.finding.Phrases;
 import spadework.intake.Intake;
+import spadework.intake.ReadJob;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
-import spadework.intake.Understood;
 import spadework.job.Job;
 import spadework.office.files.FileName;
 import spadework.office.files.JobNumbers;
@@ -122,7 +122,7 @@ public final class Office {
             return bid(read.reading(), BidSource.of(file, AgreedRecord.of(records, read.findings())));
         }
         Reading reading = intake.read(text, file);
-        List<Finding> said = reading instanceof Understood understood ? unkept.apply(understood.job()) : List.of();
+        List<Finding> said = reading instanceof ReadJob understood ? unkept.apply(understood.job()) : List.of();
         return bid(reading, BidSource.of(file, AgreedRecord.of(records, said)));
     }
 
@@ -147,14 +147,14 @@ public final class Office {
         }
         Reading reading = intake.read(job);
         List<Finding> said =
-                reading instanceof Understood understood ? SignedJob.withoutSource(understood.job()) : List.of();
+                reading instanceof ReadJob understood ? SignedJob.withoutSource(understood.job()) : List.of();
         return bid(reading, source.apply(file, AgreedRecord.of(records, said)));
     }
 
     private BidResult bid(Reading reading, BidSource source) {
         return reading instanceof Refused refused
                 ? new Refusal(refused.faults())
-                : bidding.bid((Understood) reading, source);
+                : bidding.bid((ReadJob) reading, source);
     }
 
     /**
@@ -184,13 +184,13 @@ public final class Office {
         Bid bid = (Bid) answer;
         List<Finding> stops = bid.openStops();
         if (!stops.isEmpty()) {
-            return new Outcome.Stopped(stops.stream().map(this::told).toList());
+            return new Outcome.Stopped(stops.stream().map(this::described).toList());
         }
         Set<PaperKind> prepared = bid.prepared(papers);
         if (prepared.isEmpty()) {
             return new Outcome.Stopped(bid.findings().stream()
                     .filter(finding -> finding.id().equals(ContractChecks.UNPREPARED))
-                    .map(this::told)
+                    .map(this::described)
                     .toList());
         }
         Map<String, byte[]> printed = new LinkedHashMap<>(print(bid, prepared));
@@ -199,7 +199,7 @@ public final class Office {
         Disk.folders(folder);
         List<Path> written = new ArrayList<>();
         for (Map.Entry<String, byte[]> paper : printed.entrySet()) {
-            Path target = Within.writable(folder, place(paper.getKey()) + "/" + paper.getKey());
+            Path target = InsideFolder.writable(folder, place(paper.getKey()) + "/" + paper.getKey());
             Disk.folders(target.getParent());
             AtomicFile.write(target, paper.getValue());
             written.add(target);
@@ -321,7 +321,7 @@ public final class Office {
     }
 
     private Outcome stopped(Bid bid) {
-        return new Outcome.Stopped(bid.openStops().stream().map(this::told).toList());
+        return new Outcome.Stopped(bid.openStops().stream().map(this::described).toList());
     }
 
     /** A fault for each of these jobs whose number another one has. */
@@ -345,7 +345,7 @@ public final class Office {
     }
 
     /** A finding in words on one line. */
-    public String told(Finding finding) {
+    public String described(Finding finding) {
         return finding.id() + ": " + phrases.what(finding) + " " + phrases.action(finding) + " [" + finding.citation()
                 + "]";
     }

@@ -41,12 +41,12 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
             List<Finding> asking = found.stream().filter(work::isAskedBy).toList();
             if (!asking.isEmpty()) {
                 Optional<TakeoffLine> line = line(work, asking, job, takeoff);
-                Map<String, String> told = line.map(carries -> Map.of("paidBy", named(book, carries.code())))
+                Map<String, String> described = line.map(carries -> Map.of("paidBy", named(book, carries.code())))
                         .orElseGet(() -> {
                             missing.add(Missing.of(work, asking, job, company, book, takeoff));
-                            return missing.get(missing.size() - 1).told();
+                            return missing.get(missing.size() - 1).described();
                         });
-                asking.forEach(finding -> paid.put(finding, told));
+                asking.forEach(finding -> paid.put(finding, described));
             }
         }
         return new PaidFindings(
@@ -119,7 +119,7 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
                     item.map(known -> ItemPrice.of(known, missing, company, book)));
         }
 
-        Map<String, String> told() {
+        Map<String, String> described() {
             return asks.map(amount -> Map.of("unpaid", item, "takes", takes, "asks", amount.text()))
                     .orElseGet(() -> Map.of("unpaid", item, "takes", takes));
         }

@@ -90,7 +90,7 @@ public final class PaperModels {
                         "days", plan,
                         "dayChart", drawn(plan.chart()),
                         "choices", DigChoices.rows(agreed),
-                        "band", Banding.rows(agreed, bid.quote())));
+                        "band", WallFootBandText.rows(agreed, bid.quote())));
     }
 
     private void proposal(Dossier proposed) {

@@ -94,8 +94,8 @@ final class JpegParts {
         if (marker == EXIF) {
             orientation = ExifOrientation.in(Arrays.copyOfRange(file, at + 2, at + length), orientation);
         }
-        boolean told = (marker >= APPLICATION_FIRST && marker <= APPLICATION_LAST) || marker == COMMENT;
-        if (!told || marker == ADOBE) {
+        boolean described = (marker >= APPLICATION_FIRST && marker <= APPLICATION_LAST) || marker == COMMENT;
+        if (!described || marker == ADOBE) {
             put(marker);
             kept.write(file, at, length);
         }

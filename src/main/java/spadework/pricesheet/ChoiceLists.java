@@ -59,10 +59,10 @@ final class ChoiceLists {
         }
     }
 
-    private void validate(PriceColumn of, DataValidationConstraint constraint, String told) {
+    private void validate(PriceColumn of, DataValidationConstraint constraint, String text) {
         CellRangeAddressList range = new CellRangeAddressList(1, Math.max(1, rows), of.ordinal(), of.ordinal());
         DataValidation validation = sheet.getDataValidationHelper().createValidation(constraint, range);
-        validation.createErrorBox(of.title(), told);
+        validation.createErrorBox(of.title(), text);
         validation.setShowErrorBox(true);
         sheet.addValidationData(validation);
     }

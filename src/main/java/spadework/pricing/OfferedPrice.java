@@ -29,7 +29,7 @@ public record OfferedPrice(
 
     public OfferedPrice {
         sections = List.copyOf(sections);
-        unitPrices = LaterList.kept(unitPrices);
+        unitPrices = LazyList.kept(unitPrices);
         payments = List.copyOf(payments);
     }
 }

@@ -25,7 +25,7 @@ public final class Pricing {
      */
     public static Quote of(Job job, Company company, PriceBook book, Takeoff takeoff) {
         List<LineCost> costs = LineCost.of(company, book, takeoff);
-        List<UnitPrice> unitPrices = new LaterList<>(() -> UnknownPrices.of(job, company, book, costs));
+        List<UnitPrice> unitPrices = new LazyList<>(() -> UnknownPrices.of(job, company, book, costs));
         return of(job, company, book, takeoff, costs, unitPrices);
     }
 

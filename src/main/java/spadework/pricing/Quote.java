@@ -33,7 +33,7 @@ public record Quote(
         lines = List.copyOf(lines);
         sections = List.copyOf(sections);
         buildUp = List.copyOf(buildUp);
-        unitPrices = LaterList.kept(unitPrices);
+        unitPrices = LazyList.kept(unitPrices);
         payments = List.copyOf(payments);
     }
 

@@ -19,7 +19,7 @@ import java.util.TreeSet;
 import java.util.regex.Pattern;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 
@@ -52,7 +52,7 @@ final class Documents {
             if (!PLAIN.matcher(name.substring(name.indexOf('/') + 1)).matches()) {
                 throw new IllegalArgumentException("no plain file name: \"" + name + "\"");
             }
-            Path file = Within.writable(folder, name);
+            Path file = InsideFolder.writable(folder, name);
             if (Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
                 throw new FileAlreadyExistsException(file.toString(), null, "an issued document is never written over");
             }
@@ -88,7 +88,7 @@ final class Documents {
     /** Takes away unfinished files that a crash left. Only the one who may write calls this. */
     void sweep() throws IOException {
         sweep(folder, AtomicFile.partsOf(Head.NAME));
-        sweep(folder, AtomicFile.partsOf(Chain.NAME));
+        sweep(folder, AtomicFile.partsOf(HashChain.NAME));
         for (String name : FOLDERS) {
             if (Files.isDirectory(folder.resolve(name))) {
                 sweep(folder.resolve(name), AtomicFile.partsOf("*"));
@@ -111,18 +111,18 @@ final class Documents {
      */
     void stayInside() throws IOException {
         for (String name : FOLDERS) {
-            Within.writable(folder, name + "/document");
+            InsideFolder.writable(folder, name + "/document");
         }
-        for (String name : List.of(Chain.NAME, Head.NAME)) {
-            Within.writable(folder, name);
+        for (String name : List.of(HashChain.NAME, Head.NAME)) {
+            InsideFolder.writable(folder, name);
         }
     }
 
     /** What is wrong with a registered file, if anything. */
     Optional<Fault> compare(Entry entry, RegisteredFile file) throws IOException {
         Path path = folder.resolve(file.name()).normalize();
-        String line =
-                "the file that line " + entry.line() + " of " + Chain.NAME + " names, with SHA-256 " + file.sha256();
+        String line = "the file that line " + entry.line() + " of " + HashChain.NAME + " names, with SHA-256 "
+                + file.sha256();
         String fix = "bring the file back from a copy, or from whoever it was given to";
         if (!path.startsWith(folder.normalize())) {
             return Optional.of(new Fault(Place.ofFile(file.name()), "a name outside of the job folder", line, fix));
@@ -132,7 +132,7 @@ final class Documents {
             return Optional.of(new Fault(Place.ofFile(path.toString()), found, line, fix));
         }
         String sha256;
-        if (!Within.isFile(folder, file.name())) {
+        if (!InsideFolder.isFile(folder, file.name())) {
             return Optional.of(
                     new Fault(Place.ofFile(path.toString()), "a link that leads out of the job folder", line, fix));
         }

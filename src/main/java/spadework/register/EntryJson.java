@@ -37,7 +37,7 @@ final class EntryJson {
     }
 
     static Entry read(byte[] line) throws IOException {
-        Members members = new Members(Json.read(line));
+        JsonMembers members = new JsonMembers(Json.read(line));
         String event = members.text("event");
         Optional<String> number = members.maybe("number");
         Optional<DocumentNumber> read = number.flatMap(DocumentNumber::of);
@@ -64,7 +64,7 @@ final class EntryJson {
     }
 
     /** A claim's facts have to be such as a claim can be read from. */
-    private static void claim(Members members) throws IOException {
+    private static void claim(JsonMembers members) throws IOException {
         try {
             ClaimStep.of(members.date("on"), members.facts("facts"));
         } catch (DateTimeException | ArithmeticException | IllegalArgumentException unreadable) {

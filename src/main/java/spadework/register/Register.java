@@ -32,12 +32,12 @@ public final class Register {
 
     private final Path folder;
     private final Documents documents;
-    private final Pen pen;
+    private final RegisterWriter writer;
 
     private Register(Path folder) {
         this.folder = folder;
         this.documents = new Documents(folder);
-        this.pen = new Pen(folder);
+        this.writer = new RegisterWriter(folder);
     }
 
     /** The register of a job folder, whether or not anything stands in it yet. */
@@ -47,7 +47,7 @@ public final class Register {
 
     /** Whether a folder has a register. */
     public static boolean isIn(Path jobFolder) {
-        return Files.isRegularFile(jobFolder.resolve(Chain.NAME));
+        return Files.isRegularFile(jobFolder.resolve(HashChain.NAME));
     }
 
     /**
@@ -61,10 +61,13 @@ public final class Register {
 
     private Entry take(DocumentKind kind, String job, LocalDate on, Guard guard) throws IOException {
         try (SharedLock lock = toWrite()) {
-            Chain chain = checked(guard);
+            HashChain chain = checked(guard);
             DocumentNumber number = chain.numbers.free(kind, job);
-            return pen.write(
-                    chain, new Pen.Occurrence(on, Event.NUMBER_TAKEN, number), List.of(), Issue.of(Map.of(), Map.of()));
+            return writer.write(
+                    chain,
+                    new RegisterWriter.Occurrence(on, Event.NUMBER_TAKEN, number),
+                    List.of(),
+                    Issue.of(Map.of(), Map.of()));
         }
     }
 
@@ -74,7 +77,7 @@ public final class Register {
      * @throws RegisterBroken if a line that stands there was changed; nothing is written
      */
     public Entry append(LocalDate on, Event event, Map<String, String> facts) throws IOException {
-        return append(new Pen.Occurrence(on, event, Optional.empty()), facts, Guard.NONE);
+        return append(new RegisterWriter.Occurrence(on, event, Optional.empty()), facts, Guard.NONE);
     }
 
     /**
@@ -96,15 +99,15 @@ public final class Register {
      */
     public Entry append(LocalDate on, Event event, DocumentNumber number, Map<String, String> facts, Guard guard)
             throws IOException {
-        return append(new Pen.Occurrence(on, event, number), facts, guard);
+        return append(new RegisterWriter.Occurrence(on, event, number), facts, guard);
     }
 
-    private Entry append(Pen.Occurrence what, Map<String, String> facts, Guard guard) throws IOException {
+    private Entry append(RegisterWriter.Occurrence what, Map<String, String> facts, Guard guard) throws IOException {
         if (what.event() == Event.NUMBER_TAKEN || what.event().issues()) {
             throw new IllegalArgumentException(what.event().words() + " is written by take and issue only");
         }
         try (SharedLock lock = toWrite()) {
-            return pen.write(checked(guard), what, List.of(), Issue.of(Map.of(), facts));
+            return writer.write(checked(guard), what, List.of(), Issue.of(Map.of(), facts));
         }
     }
 
@@ -121,11 +124,11 @@ public final class Register {
         }
         try (SharedLock lock = toWrite()) {
             List<Entry> entries = new ArrayList<>();
-            Chain chain = checked(entries::addAll);
+            HashChain chain = checked(entries::addAll);
             guard.check(entries);
             documents.sweep();
             documents.clear(issue, entries);
-            return pen.write(chain, new Pen.Occurrence(on, event, number), documents.write(issue), issue);
+            return writer.write(chain, new RegisterWriter.Occurrence(on, event, number), documents.write(issue), issue);
         }
     }
 
@@ -149,9 +152,9 @@ public final class Register {
         DocumentNumber number = taken.number().orElseThrow();
         Issue issue = making.made(number, SealMark.of(taken));
         try (SharedLock lock = toWrite()) {
-            Chain chain = checked(guard);
+            HashChain chain = checked(guard);
             documents.sweep();
-            return pen.write(chain, new Pen.Occurrence(on, event, number), documents.write(issue), issue);
+            return writer.write(chain, new RegisterWriter.Occurrence(on, event, number), documents.write(issue), issue);
         }
     }
 
@@ -162,7 +165,7 @@ public final class Register {
      */
     public Examination each(Consumer<Entry> reader) throws IOException {
         try (SharedLock lock = toRead()) {
-            Chain chain = Chain.read(folder, reader);
+            HashChain chain = HashChain.read(folder, reader);
             List<Fault> faults = new ArrayList<>(chain.faults);
             faults.addAll(chain.openEnd);
             return new Examination(chain.lines, 0, chain.seal, faults, chain.advice);
@@ -186,7 +189,7 @@ public final class Register {
     public Examination check() throws IOException {
         try (SharedLock lock = toRead()) {
             Comparison comparison = new Comparison(documents);
-            Chain chain = Chain.read(folder, comparison);
+            HashChain chain = HashChain.read(folder, comparison);
             List<Fault> faults = new ArrayList<>(chain.faults);
             faults.addAll(chain.openEnd);
             faults.addAll(comparison.faults());
@@ -194,7 +197,7 @@ public final class Register {
             chain.numbers
                     .waiting()
                     .forEach((number, on) -> advice.add(new Fault(
-                            Place.ofFile(folder.resolve(Chain.NAME).toString()),
+                            Place.ofFile(folder.resolve(HashChain.NAME).toString()),
                             "the number " + number + ", taken on " + on + " and never issued",
                             "gaps: the document was given up, or the program died while it was made",
                             "nothing; the number is not used again")));
@@ -213,9 +216,9 @@ public final class Register {
         return SharedLock.toRead(folder.resolve(LOCK));
     }
 
-    private Chain checked(Guard guard) throws IOException {
+    private HashChain checked(Guard guard) throws IOException {
         List<Entry> entries = new ArrayList<>();
-        Chain chain = Chain.read(folder, guard == Guard.NONE ? entry -> {} : entries::add);
+        HashChain chain = HashChain.read(folder, guard == Guard.NONE ? entry -> {} : entries::add);
         if (!chain.faults.isEmpty()) {
             throw new RegisterBroken(chain.faults);
         }

@@ -46,7 +46,7 @@ final class WarrantyJson {
         return object;
     }
 
-    static Warranty read(Members members) throws IOException {
+    static Warranty read(JsonMembers members) throws IOException {
         try {
             return new Warranty(
                     members.text("number"),
@@ -76,7 +76,7 @@ final class WarrantyJson {
         return ordered(List.of("label", covered.label(), "what", covered.what(), "length", covered.length()));
     }
 
-    private static Covered covered(Members members) throws IOException {
+    private static Covered covered(JsonMembers members) throws IOException {
         return new Covered(members.text("label"), members.text("what"), members.text("length"));
     }
 
@@ -89,7 +89,7 @@ final class WarrantyJson {
                 "lastDay", part.lastDay().toString()));
     }
 
-    private static CoveredPart part(Members members) throws IOException {
+    private static CoveredPart part(JsonMembers members) throws IOException {
         return new CoveredPart(
                 members.text("part"),
                 members.text("promise"),
@@ -107,7 +107,7 @@ final class WarrantyJson {
                 "license", firm.license()));
     }
 
-    private static Contractor contractor(Members members) throws IOException {
+    private static Contractor contractor(JsonMembers members) throws IOException {
         return new Contractor(
                 members.text("name"),
                 members.text("address"),

@@ -59,11 +59,11 @@ final class BookRules implements Rule {
         List<Finding> found = new ArrayList<>();
         used.forEach(code -> doubtful.stream()
                 .filter(item -> item.code().equals(code))
-                .forEach(item -> found.addAll(told(item, issued))));
+                .forEach(item -> found.addAll(described(item, issued))));
         return found;
     }
 
-    private static List<Finding> told(LineItem item, LocalDate issued) {
+    private static List<Finding> described(LineItem item, LocalDate issued) {
         List<Finding> found = new ArrayList<>();
         if (item.isStaleOn(issued)) {
             found.add(advise(

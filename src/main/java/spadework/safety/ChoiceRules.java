@@ -25,12 +25,12 @@ final class ChoiceRules implements Rule {
         }
         OutletChoice choice = OutletChoice.of(facts.job(), facts.book(), facts.network());
         for (Considered considered : choice.considered()) {
-            found.add(told(considered, sump));
+            found.add(described(considered, sump));
         }
         return found;
     }
 
-    private static Finding told(Considered considered, boolean sump) {
+    private static Finding described(Considered considered, boolean sump) {
         String[] values = {
             "what", considered.candidate().what(),
             "level", considered.candidate().level().levelText(),

@@ -13,8 +13,8 @@ import spadework.finding.Finding;
 import spadework.job.Rain;
 import spadework.job.Soil;
 import spadework.job.Texture;
-import spadework.water.Bore;
 import spadework.water.Permeability;
+import spadework.water.PipeConstants;
 import spadework.water.Range;
 import spadework.water.Reach;
 import spadework.water.ReachKind;
@@ -151,14 +151,16 @@ final class LoadRules implements Rule {
 
     private static String wide(Reach reach, Range inflow) {
         Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
-        Worked inside = Manning.diameter(cfs, reach.fall().orElseThrow().slope(), Bore.roughness(reach.pipe()));
+        Worked inside =
+                Manning.diameter(cfs, reach.fall().orElseThrow().slope(), PipeConstants.roughness(reach.pipe()));
         return Amounts.inchesUp(inside.number() * 12);
     }
 
     private static String steep(Reach reach, Range inflow) {
         Worked cfs = Flow.cfs("Qc", "inflow", inflow.high().as("Qi"));
-        return Amounts.slopeUp(Manning.slope(cfs, Bore.inside(reach.pipe()), Bore.roughness(reach.pipe()))
-                .number());
+        return Amounts.slopeUp(
+                Manning.slope(cfs, PipeConstants.inside(reach.pipe()), PipeConstants.roughness(reach.pipe()))
+                        .number());
     }
 
     /** The slower side of each drain and main, by its label. */

@@ -58,7 +58,7 @@ public record CrewCalendar(
      * @param book as this job uses it
      */
     public static CrewCalendar of(Job job, Company company, PriceBook book, Takeoff takeoff) {
-        return new Laying(job, company, book, takeoff).calendar();
+        return new WorkPlacing(job, company, book, takeoff).calendar();
     }
 
     /** Days of work. */

@@ -12,7 +12,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Section;
-import spadework.takeoff.LaterQuantities;
+import spadework.takeoff.DerivedQuantities;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.Takeoff;
 import spadework.takeoff.TakeoffSection;
@@ -38,7 +38,7 @@ public final class DayQuantities {
 
     /** A measured job with what is counted on its calendar. */
     static Takeoff added(Job job, PriceBook book, Takeoff measured, CrewCalendar calendar) {
-        return LaterQuantities.added(job, book, measured, of(calendar, setUp(measured)));
+        return DerivedQuantities.added(job, book, measured, of(calendar, setUp(measured)));
     }
 
     private static TakeoffSection setUp(Takeoff takeoff) {

@@ -4,7 +4,7 @@ package spadework.season;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.money.Dollars;
 
 /**
@@ -18,7 +18,7 @@ import spadework.money.Dollars;
 public record SeasonJob(
         String number,
         String title,
-        Standing standing,
+        BidStatus standing,
         LocalDate issued,
         Dollars total,
         Days days,
@@ -49,15 +49,15 @@ public record SeasonJob(
 
     /** Whether a contract was signed and stands. */
     public boolean isWon() {
-        return standing == Standing.ACCEPTED || standing == Standing.CLOSED;
+        return standing == BidStatus.ACCEPTED || standing == BidStatus.CLOSED;
     }
 
     /** Whether an answer of the homeowner is still to come. */
     public boolean isOpen() {
-        return standing == Standing.ISSUED;
+        return standing == BidStatus.ISSUED;
     }
 
     public boolean isLost() {
-        return standing == Standing.LOST;
+        return standing == BidStatus.LOST;
     }
 }

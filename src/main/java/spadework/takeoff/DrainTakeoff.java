@@ -53,23 +53,24 @@ public final class DrainTakeoff {
     }
 
     static List<Driven> of(Job job, PriceBook book, FootingDrain drain, TakeoffSection section) {
-        Tally tally = new Tally(section, drain.label(), Conditions.along(job, drain.along()));
+        QuantityCollector collector =
+                new QuantityCollector(section, drain.label(), Conditions.along(job, drain.along()));
         Pipe pipe = pipe(drain, book);
         Worked length = DrainLength.of(job, drain);
-        tally.add(Measure.DRAIN_PIPE, length, drain.item().stream().toArray(String[]::new));
+        collector.add(Measure.DRAIN_PIPE, length, drain.item().stream().toArray(String[]::new));
         long corners = DrainLength.corners(job, drain).size();
-        tally.add(Measure.DRAIN_BEND, given(Measure.DRAIN_BEND, corners, "corners between the drain's walls"));
+        collector.add(Measure.DRAIN_BEND, given(Measure.DRAIN_BEND, corners, "corners between the drain's walls"));
         boolean intoMain =
                 job.water().mains().stream().anyMatch(main -> main.label().equals(drain.into()));
-        tally.add(
+        collector.add(
                 Measure.DRAIN_TEE, given(Measure.DRAIN_TEE, intoMain ? 1 : 0, "where the drain meets " + drain.into()));
-        tally.add(
+        collector.add(
                 Measure.DRAIN_ADAPTER,
                 given(Measure.DRAIN_ADAPTER, intoMain && pipe.corrugated() ? 1 : 0, "corrugated meets smooth"));
         Listed stick = Listed.of("k", "length of a stick or coil", pipe.stick().feet(), Unit.FOOT, pipe.standard());
-        tally.add(
+        collector.add(
                 Measure.DRAIN_COUPLING,
-                Tally.counted(
+                QuantityCollector.counted(
                         Measure.DRAIN_COUPLING,
                         Math.max(0, WholePackages.roundUp(length.number() / stick.number()) - 1),
                         "max(ceil(Lp ÷ k) − 1, 0)",
@@ -78,17 +79,17 @@ public final class DrainTakeoff {
                         stick));
         int highEnds = highEnds(drain);
         Given ends = Given.of("e", "high ends", highEnds, Unit.EACH, "teeAt of drain " + drain.label());
-        tally.add(
+        collector.add(
                 Measure.CLEANOUT,
-                Tally.counted(
+                QuantityCollector.counted(
                         Measure.CLEANOUT,
                         highEnds * cleanoutsFromEachEnd(length, highEnds),
                         "e × ceil(Lp ÷ e ÷ " + DrainLength.CLEANOUT_FEET + ")",
                         "one at each high end and at least every 100 ft; common practice, no source",
                         length,
                         ends));
-        tally.add(Measure.FLOW_TEST, given(Measure.FLOW_TEST, 1, "each drain is tested"));
-        return tally.found();
+        collector.add(Measure.FLOW_TEST, given(Measure.FLOW_TEST, 1, "each drain is tested"));
+        return collector.found();
     }
 
     static int highEnds(FootingDrain drain) {
@@ -106,6 +107,6 @@ public final class DrainTakeoff {
 
     private static Worked given(Measure measure, long count, String where) {
         Given given = Given.of("x", measure.trade(), (double) count, measure.unit(), where);
-        return Tally.counted(measure, (double) count, "x", "counted", given);
+        return QuantityCollector.counted(measure, (double) count, "x", "counted", given);
     }
 }

@@ -25,17 +25,24 @@ public final class GroundTakeoff {
 
     static List<Driven> of(
             Job job, PriceBook book, List<Driven> measured, TopsoilShare topsoil, TakeoffSection section) {
-        Tally tally = new Tally(section, "whole job", Conditions.in(job, section));
+        QuantityCollector collector = new QuantityCollector(section, "whole job", Conditions.in(job, section));
         Restoration put = job.restoration();
         Given regrade = Given.of("r", "wall to grade along", put.regrade().feet(), Unit.FOOT, "/restoration/regrade");
-        tally.add(Measure.REGRADE, Tally.counted(Measure.REGRADE, regrade.number(), "r", "as agreed", regrade));
-        balance(job, book, measured, regrade, topsoil, tally);
-        planting(put, tally);
-        return tally.found();
+        collector.add(
+                Measure.REGRADE,
+                QuantityCollector.counted(Measure.REGRADE, regrade.number(), "r", "as agreed", regrade));
+        balance(job, book, measured, regrade, topsoil, collector);
+        planting(put, collector);
+        return collector.found();
     }
 
     private static void balance(
-            Job job, PriceBook book, List<Driven> measured, Given regrade, TopsoilShare topsoil, Tally tally) {
+            Job job,
+            PriceBook book,
+            List<Driven> measured,
+            Given regrade,
+            TopsoilShare topsoil,
+            QuantityCollector collector) {
         EarthFactor earth = book.earthFor(job.site().soil().texture());
         String source = earth.source().text() + ", " + earth.group();
         Listed shrink =
@@ -65,12 +72,12 @@ public final class GroundTakeoff {
                 graded,
                 shrink);
         if (dug.number() > 0 || wedge.number() > 0) {
-            tally.keep(Measure.SURPLUS, bank, List.of());
+            collector.keep(Measure.SURPLUS, bank, List.of());
         }
         if (surplus > 0) {
-            haul(book, bank, swell, tally);
+            haul(book, bank, swell, collector);
         } else {
-            tally.add(
+            collector.add(
                     Measure.IMPORT,
                     Worked.of(
                             "I",
@@ -112,7 +119,7 @@ public final class GroundTakeoff {
                 .sum();
     }
 
-    private static void haul(PriceBook book, Worked bank, Listed swell, Tally tally) {
+    private static void haul(PriceBook book, Worked bank, Listed swell, QuantityCollector collector) {
         Worked loose = Worked.of(
                 "Y",
                 "surplus soil, loose",
@@ -123,10 +130,10 @@ public final class GroundTakeoff {
                 swell);
         Listed truck =
                 Listed.of("t", "what a truck takes, loose", book.truckCubicYards(), Unit.CUBIC_YARD, Sources.of(book));
-        tally.add(Measure.HAUL, loose);
-        tally.add(
+        collector.add(Measure.HAUL, loose);
+        collector.add(
                 Measure.HAUL_LOAD,
-                Tally.counted(
+                QuantityCollector.counted(
                         Measure.HAUL_LOAD,
                         EarthVolumes.loads(loose.number(), truck.number()),
                         "ceil(Y ÷ t)",
@@ -157,11 +164,11 @@ public final class GroundTakeoff {
                 inputs.toArray(Working[]::new));
     }
 
-    private static void planting(Restoration put, Tally tally) {
+    private static void planting(Restoration put, QuantityCollector collector) {
         Given topsoil = area("a", "area that gets topsoil", put.topsoil(), "topsoil");
         Given depth =
                 Given.of("h", "depth of topsoil", put.topsoilDepth().feet(), Unit.FOOT, "/restoration/topsoilDepth");
-        tally.add(
+        collector.add(
                 Measure.TOPSOIL,
                 Worked.of(
                         "Ts",
@@ -171,15 +178,17 @@ public final class GroundTakeoff {
                         new Formula("a × h ÷ 27", "area times depth"),
                         topsoil,
                         depth));
-        squareYards(tally, Measure.SEED, put.seed(), "seed");
-        squareYards(tally, Measure.SOD, put.sod(), "sod");
-        squareYards(tally, Measure.CONCRETE, put.concrete(), "concrete");
-        tally.add(Measure.PLANTS, RunTakeoff.count(Measure.PLANTS, put.plants(), "/restoration/plants"));
+        squareYards(collector, Measure.SEED, put.seed(), "seed");
+        squareYards(collector, Measure.SOD, put.sod(), "sod");
+        squareYards(collector, Measure.CONCRETE, put.concrete(), "concrete");
+        collector.add(Measure.PLANTS, RunTakeoff.count(Measure.PLANTS, put.plants(), "/restoration/plants"));
     }
 
-    private static void squareYards(Tally tally, Measure measure, Area area, String key) {
+    private static void squareYards(QuantityCollector collector, Measure measure, Area area, String key) {
         Given given = area("a", measure.trade(), area, key);
-        tally.add(measure, Tally.counted(measure, given.number() / 9, "a ÷ 9", "9 sf in a square yard", given));
+        collector.add(
+                measure,
+                QuantityCollector.counted(measure, given.number() / 9, "a ÷ 9", "9 sf in a square yard", given));
     }
 
     private static Given area(String symbol, String name, Area area, String key) {

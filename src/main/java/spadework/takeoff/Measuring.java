@@ -61,10 +61,10 @@ public final class Measuring {
     }
 
     private static List<Driven> setup(TakeoffSection section) {
-        Tally tally = new Tally(section, "whole job", List.of());
+        QuantityCollector collector = new QuantityCollector(section, "whole job", List.of());
         Given one = Given.of("x", "job", 1, Unit.EACH, "the job");
-        tally.add(Measure.JOB, Tally.counted(Measure.JOB, 1, "x", "once", one));
-        return tally.found();
+        collector.add(Measure.JOB, QuantityCollector.counted(Measure.JOB, 1, "x", "once", one));
+        return collector.found();
     }
 
     private static List<TakeoffSection> sections(Job job) {

@@ -72,40 +72,42 @@ public final class RunTakeoff {
         List<Downspout> joined = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(run.label()))
                 .toList();
-        Tally tally = new Tally(section, run.label(), Stretch.whole(Conditions.everywhere(job)));
-        tally.add(Measure.DOWNSPOUT, count(Measure.DOWNSPOUT, joined.size(), "downspouts into " + run.label()));
-        tally.add(Measure.FLOW_TEST, count(Measure.FLOW_TEST, 1, "each roof line is tested"));
-        driven.addAll(tally.found());
+        QuantityCollector collector =
+                new QuantityCollector(section, run.label(), Stretch.whole(Conditions.everywhere(job)));
+        collector.add(Measure.DOWNSPOUT, count(Measure.DOWNSPOUT, joined.size(), "downspouts into " + run.label()));
+        collector.add(Measure.FLOW_TEST, count(Measure.FLOW_TEST, 1, "each roof line is tested"));
+        driven.addAll(collector.found());
         return driven;
     }
 
     private static List<Driven> run(
             Job job, PriceBook book, SolidRun run, TopsoilShare topsoil, TakeoffSection section, Kind kind) {
-        Tally tally = new Tally(section, run.label(), Stretch.whole(Conditions.inTrench(job, run)));
+        QuantityCollector collector =
+                new QuantityCollector(section, run.label(), Stretch.whole(Conditions.inTrench(job, run)));
         String at = kind.pointer(job.water(), run);
         Given length = Given.of("L", "length of the run", run.length().feet(), Unit.FOOT, at + "/length");
-        tally.add(
+        collector.add(
                 kind.pipe,
-                Tally.counted(kind.pipe, length.number(), "L", "length of the run", length),
+                QuantityCollector.counted(kind.pipe, length.number(), "L", "length of the run", length),
                 run.item().stream().toArray(String[]::new));
-        tally.add(kind.bend, count(kind.bend, run.bends(), at + "/bends"));
+        collector.add(kind.bend, count(kind.bend, run.bends(), at + "/bends"));
         DigBody body = kind.body(job.site(), run);
         Worked dug = BodyDug.of("T", "pipe trench, bank", body);
         Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, kind.pipe));
-        ground(tally, body, dug, volume, topsoil.over("To", body.areaAtGrade()));
-        return tally.found();
+        ground(collector, body, dug, volume, topsoil.over("To", body.areaAtGrade()));
+        return collector.found();
     }
 
     /** The soil of a body away from the walls, its shield, and the fill round what is laid in it. */
-    private static void ground(Tally tally, DigBody body, Worked dug, Worked laid, Worked top) {
-        tally.add(Measure.PIPE_TRENCH, dug);
+    private static void ground(QuantityCollector collector, DigBody body, Worked dug, Worked laid, Worked top) {
+        collector.add(Measure.PIPE_TRENCH, dug);
         if (body.bank().protection() == Protection.SHIELDED) {
             Given length = Given.of("L", "length of the trench", body.length(), Unit.FOOT, body.label());
-            tally.add(
+            collector.add(
                     Measure.SHIELD,
-                    Tally.counted(Measure.SHIELD, length.number(), "L", "length of the trench", length));
+                    QuantityCollector.counted(Measure.SHIELD, length.number(), "L", "length of the trench", length));
         }
-        tally.add(
+        collector.add(
                 Measure.BACKFILL,
                 Worked.of(
                         "F",
@@ -120,10 +122,11 @@ public final class RunTakeoff {
 
     /** A hole dug to look, filled again with what came out. */
     static List<Driven> testPit(Job job, TestPit pit, TakeoffSection section) {
-        Tally tally = new Tally(section, pit.label(), Stretch.whole(Conditions.everywhere(job)));
+        QuantityCollector collector =
+                new QuantityCollector(section, pit.label(), Stretch.whole(Conditions.everywhere(job)));
         Worked dug = BodyDug.of("T", "test pit, bank", DigBodies.testPit(job.site(), pit));
-        tally.add(Measure.PIPE_TRENCH, dug);
-        tally.add(
+        collector.add(Measure.PIPE_TRENCH, dug);
+        collector.add(
                 Measure.BACKFILL,
                 Worked.of(
                         "F",
@@ -132,7 +135,7 @@ public final class RunTakeoff {
                         Unit.CUBIC_YARD,
                         new Formula("T", "what is dug is filled"),
                         dug));
-        return tally.found();
+        return collector.found();
     }
 
     static Pipe pipe(SolidRun run, PriceBook book, Measure measure) {
@@ -140,27 +143,30 @@ public final class RunTakeoff {
     }
 
     static List<Driven> outlet(Job job, PriceBook book, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
-        Tally tally = new Tally(section, outlet.label(), Stretch.whole(Conditions.everywhere(job)));
+        QuantityCollector collector =
+                new QuantityCollector(section, outlet.label(), Stretch.whole(Conditions.everywhere(job)));
         Measure measure = switch (outlet.kind()) {
             case DAYLIGHT -> Measure.DAYLIGHT_OUTLET;
             case SUMP -> Measure.SUMP;
             case APPROVED_STORM -> Measure.STORM_OUTLET;
         };
-        tally.add(measure, count(measure, 1, "outlet " + outlet.label()));
+        collector.add(measure, count(measure, 1, "outlet " + outlet.label()));
         if (outlet.kind() != OutletKind.SUMP) {
-            return tally.found();
+            return collector.found();
         }
         Optional<DigBody> trench = DigBodies.discharge(job.site(), outlet);
         trench.ifPresent(body -> {
             Given length =
                     Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
-            tally.add(
+            collector.add(
                     Measure.SUMP_DISCHARGE,
-                    Tally.counted(Measure.SUMP_DISCHARGE, length.number(), "L", "length of the run", length));
+                    QuantityCollector.counted(
+                            Measure.SUMP_DISCHARGE, length.number(), "L", "length of the run", length));
         });
-        List<Driven> driven = new ArrayList<>(tally.found());
+        List<Driven> driven = new ArrayList<>(collector.found());
         trench.ifPresent(body -> {
-            Tally run = new Tally(section, outlet.label() + " discharge", Stretch.whole(Conditions.everywhere(job)));
+            QuantityCollector run = new QuantityCollector(
+                    section, outlet.label() + " discharge", Stretch.whole(Conditions.everywhere(job)));
             Given length =
                     Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
             ground(
@@ -176,7 +182,8 @@ public final class RunTakeoff {
     }
 
     private static List<Driven> hole(Job job, Outlet outlet, TopsoilShare topsoil, TakeoffSection section) {
-        Tally tally = new Tally(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
+        QuantityCollector collector =
+                new QuantityCollector(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
         DigBody body = SumpHole.of(job, outlet).body();
         Optional<PitOverlap> shared = PitOverlap.of(job, outlet);
         String name = "hole for the basin, bank";
@@ -195,8 +202,8 @@ public final class RunTakeoff {
                 new Formula("Pb", "volume of a cylinder"),
                 basin);
         double area = body.areaAtGrade() - shared.map(PitOverlap::areaAtGrade).orElse(0.0);
-        ground(tally, body, dug, taken, topsoil.over("To", area));
-        return tally.found();
+        ground(collector, body, dug, taken, topsoil.over("To", area));
+        return collector.found();
     }
 
     /** The hole's soil, without what the trench beside it takes already. */
@@ -215,6 +222,6 @@ public final class RunTakeoff {
 
     static Worked count(Measure measure, int count, String where) {
         Given given = Given.of("x", measure.trade(), count, measure.unit(), where);
-        return Tally.counted(measure, count, "x", "counted", given);
+        return QuantityCollector.counted(measure, count, "x", "counted", given);
     }
 }

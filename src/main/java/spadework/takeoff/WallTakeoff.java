@@ -31,7 +31,7 @@ final class WallTakeoff {
     private final Trenches trenches;
     private final WallMeasures m;
     private final TopsoilShare topsoil;
-    private final Tally tally;
+    private final QuantityCollector collector;
 
     private WallTakeoff(
             Job job, PriceBook book, Trenches trenches, TopsoilShare topsoil, Wall wall, TakeoffSection section) {
@@ -40,7 +40,7 @@ final class WallTakeoff {
         this.book = book;
         this.wall = wall;
         this.m = trenches.at(wall);
-        this.tally = new Tally(section, wall.label(), Stretch.whole(Conditions.at(job, wall)));
+        this.collector = new QuantityCollector(section, wall.label(), Stretch.whole(Conditions.at(job, wall)));
     }
 
     static List<Driven> of(
@@ -50,16 +50,16 @@ final class WallTakeoff {
         takeoff.face();
         takeoff.cover();
         takeoff.stoneAndBackfill(dug);
-        return takeoff.tally.found();
+        return takeoff.collector.found();
     }
 
     private Worked dig() {
         Worked dug = DugWall.bank(trenches, wall);
-        tally.share(Measure.DUG, dug);
+        collector.share(Measure.DUG, dug);
         boolean hand = wall.digging().access() == Access.HAND;
         double share = hand ? 1 : wall.digging().handShare().fraction().doubleValue();
         Given q = Given.of("q", "share dug by hand", share, Unit.NONE, "digging of wall " + wall.label());
-        tally.share(
+        collector.share(
                 Measure.DIG_MACHINE,
                 Worked.of(
                         "Dm",
@@ -69,7 +69,7 @@ final class WallTakeoff {
                         new Formula("D × (1 − q)", "share of the whole"),
                         dug,
                         q));
-        tally.share(
+        collector.share(
                 Measure.DIG_HAND,
                 Worked.of(
                         "Dh",
@@ -79,10 +79,10 @@ final class WallTakeoff {
                         new Formula("D × q", "share of the whole"),
                         dug,
                         q));
-        tally.share(Measure.SPOIL, part("Dm", "dug by machine, bank", "D × (1 − q)", share, dug, q));
+        collector.share(Measure.SPOIL, part("Dm", "dug by machine, bank", "D × (1 − q)", share, dug, q));
         bulk(dug, share, q);
         if (m.bank().protection() == Protection.SHIELDED) {
-            tally.add(Measure.SHIELD, length(Measure.SHIELD));
+            collector.add(Measure.SHIELD, length(Measure.SHIELD));
         }
         return dug;
     }
@@ -92,13 +92,13 @@ final class WallTakeoff {
         Worked beside = DugWall.beside(trenches, wall);
         double open = dug.number() - beside.number();
         if (Math.abs(open) < 1e-9) {
-            tally.share(
+            collector.share(
                     Measure.DIG_WALL_SIDE, part("Dw", "dug by machine beside the wall", "D × (1 − q)", share, dug, q));
             return;
         }
-        tally.share(
+        collector.share(
                 Measure.DIG_WALL_SIDE, part("Dw", "dug by machine beside the wall", "W × (1 − q)", share, beside, q));
-        tally.share(
+        collector.share(
                 Measure.DIG_BULK,
                 Worked.of(
                         "Db",
@@ -125,41 +125,42 @@ final class WallTakeoff {
     private void face() {
         Worked clean = WallFace.clean(m);
         if (!wall.strip().isEmpty()) {
-            tally.add(Measure.STRIP, clean, wall.strip().toArray(String[]::new));
+            collector.add(Measure.STRIP, clean, wall.strip().toArray(String[]::new));
         }
-        tally.add(Measure.CLEAN, clean);
-        tally.add(Measure.FOOTING_CLEAN, length(Measure.FOOTING_CLEAN));
-        tally.add(Measure.CRACK, taken(Measure.CRACK, wall.condition().cracks().feet(), "condition"));
-        tally.add(Measure.WINDOW_WELL, taken(Measure.WINDOW_WELL, wall.windowWells(), "windowWells"));
-        tally.add(Measure.WALL_FOOT, length(Measure.WALL_FOOT));
+        collector.add(Measure.CLEAN, clean);
+        collector.add(Measure.FOOTING_CLEAN, length(Measure.FOOTING_CLEAN));
+        collector.add(
+                Measure.CRACK, taken(Measure.CRACK, wall.condition().cracks().feet(), "condition"));
+        collector.add(Measure.WINDOW_WELL, taken(Measure.WINDOW_WELL, wall.windowWells(), "windowWells"));
+        collector.add(Measure.WALL_FOOT, length(Measure.WALL_FOOT));
     }
 
     private void cover() {
         Worked area = WallFace.cover(m);
         FinishSystem system = wall.finish().system();
         if (WallFace.isParged(wall)) {
-            tally.add(Measure.PARGE, area);
+            collector.add(Measure.PARGE, area);
         }
         String[] chosen = wall.finish().item().stream().toArray(String[]::new);
         if (system == FinishSystem.SHEET) {
-            tally.add(Measure.SHEET, area, chosen);
+            collector.add(Measure.SHEET, area, chosen);
         } else {
-            tally.add(Measure.COVE, length(Measure.COVE));
-            tally.add(Measure.COAT, area, chosen);
+            collector.add(Measure.COVE, length(Measure.COVE));
+            collector.add(Measure.COAT, area, chosen);
             WallFace.coverItem(wall, book)
                     .flatMap(LineItem::film)
-                    .ifPresent(film -> tally.add(
+                    .ifPresent(film -> collector.add(
                             Measure.COAT_GALLONS,
                             WallFace.gallons(area, WallFace.wetFilm(wall, film, Sources.of(book)))));
         }
-        tally.add(Measure.PROTECT, area);
+        collector.add(Measure.PROTECT, area);
     }
 
     private void stoneAndBackfill(Worked dug) {
         Optional<FootingDrain> drain = trenches.drainAt(wall);
         Worked top = topsoil.over("To", trenches.areaAtGrade(wall));
         if (drain.isEmpty()) {
-            tally.share(
+            collector.share(
                     Measure.BACKFILL,
                     Worked.of(
                             "F",
@@ -173,11 +174,11 @@ final class WallTakeoff {
         }
         Pipe pipe = DrainTakeoff.pipe(drain.get(), book);
         Worked stone = StoneEnvelope.volume(trenches, drain.get(), m, pipe);
-        tally.share(Measure.STONE, stone);
-        tally.share(Measure.STONE_TONS, tons(stone));
-        tally.add(Measure.FABRIC, StoneEnvelope.fabric(m, trenches.stoneAt(wall.label()), pipe));
+        collector.share(Measure.STONE, stone);
+        collector.share(Measure.STONE_TONS, tons(stone));
+        collector.add(Measure.FABRIC, StoneEnvelope.fabric(m, trenches.stoneAt(wall.label()), pipe));
         Worked pipeVolume = DrainTakeoff.pipeVolume("P", m.length(), pipe);
-        tally.share(
+        collector.share(
                 Measure.BACKFILL,
                 Worked.of(
                         "F",
@@ -205,11 +206,11 @@ final class WallTakeoff {
     }
 
     private Worked length(Measure measure) {
-        return Tally.counted(measure, m.length().number(), "L", "length of the wall", m.length());
+        return QuantityCollector.counted(measure, m.length().number(), "L", "length of the wall", m.length());
     }
 
     private Worked taken(Measure measure, double value, String key) {
         Working given = Given.of("x", measure.trade(), value, measure.unit(), key + " of wall " + wall.label());
-        return Tally.counted(measure, value, "x", "as measured at the visit", given);
+        return QuantityCollector.counted(measure, value, "x", "as measured at the visit", given);
     }
 }

@@ -29,7 +29,7 @@ public record Card(Warranty warranty, List<CardRow> rows) {
         LocalDate last = warranty.lastDay();
         List<CardRow> rows = new ArrayList<>();
         for (int year = first.getYear(); year <= last.getYear(); year++) {
-            for (Season season : Season.values()) {
+            for (CareSeason season : CareSeason.values()) {
                 LocalDate from = later(season.firstDay(year), first);
                 LocalDate until = earlier(season.lastDay(year), last);
                 List<String> duties = duties(warranty, season);
@@ -42,26 +42,28 @@ public record Card(Warranty warranty, List<CardRow> rows) {
     }
 
     /** The duties of a season. */
-    public List<String> duties(Season season) {
+    public List<String> duties(CareSeason season) {
         return duties(warranty, season);
     }
 
-    private static List<String> duties(Warranty warranty, Season season) {
+    private static List<String> duties(Warranty warranty, CareSeason season) {
         return warranty.terms().duties().stream()
-                .filter(duty -> names(duty, season) || (!names(duty, Season.SPRING) && !names(duty, Season.FALL)))
+                .filter(duty ->
+                        names(duty, season) || (!names(duty, CareSeason.SPRING) && !names(duty, CareSeason.FALL)))
                 .toList();
     }
 
     /** Whether a duty speaks of the time of year; a spring that feeds a pond and ground that falls do not count. */
-    private static boolean names(String duty, Season season) {
-        String name = season == Season.SPRING ? "spring" : "(fall|autumn)";
+    private static boolean names(String duty, CareSeason season) {
+        String name = season == CareSeason.SPRING ? "spring" : "(fall|autumn)";
         return Pattern.compile("\\b(each|every|in|in the|and|or|early|late|before|after) " + name + "\\b")
                 .matcher(duty.toLowerCase(Locale.ROOT))
                 .find();
     }
 
-    private static List<CoveredPart> ending(Warranty warranty, Season season, int year) {
-        LocalDate next = season == Season.SPRING ? Season.FALL.firstDay(year) : Season.SPRING.firstDay(year + 1);
+    private static List<CoveredPart> ending(Warranty warranty, CareSeason season, int year) {
+        LocalDate next =
+                season == CareSeason.SPRING ? CareSeason.FALL.firstDay(year) : CareSeason.SPRING.firstDay(year + 1);
         return warranty.coverage().parts().stream()
                 .filter(part -> !part.lastDay().isBefore(season.firstDay(year))
                         && part.lastDay().isBefore(next))

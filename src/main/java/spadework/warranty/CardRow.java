@@ -13,4 +13,4 @@ import java.util.List;
  * @param ending parts whose last day falls between this season and the next
  */
 public record CardRow(
-        Season season, int year, LocalDate from, LocalDate until, List<String> duties, List<CoveredPart> ending) {}
+        CareSeason season, int year, LocalDate from, LocalDate until, List<String> duties, List<CoveredPart> ending) {}

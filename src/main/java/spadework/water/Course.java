@@ -70,7 +70,7 @@ public record Course(
                 Unit.FOOT,
                 "grade of run " + run + ", along the walls by their depths");
         Given invert = invert("I", "invert", station.invert().get(), "inverts of run " + run);
-        Listed inside = Bore.inside(pipe);
+        Listed inside = PipeConstants.inside(pipe);
         Listed outside =
                 Listed.of("OD", "outside diameter of the pipe", pipe.outside().feet(), Unit.FOOT, pipe.standard());
         double value = ground.number() - invert.number() - (inside.number() + outside.number()) / 2;

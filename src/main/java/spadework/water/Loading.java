@@ -17,7 +17,8 @@ public final class Loading {
         Optional<Range> own = inflows.own(course);
         Optional<Fall> fall = course.kind() == ReachKind.SUMP_DISCHARGE ? Optional.empty() : course.fall();
         Optional<FullPipe> full = fall.filter(f -> f.drop().number() > 0)
-                .map(f -> Manning.full(Bore.inside(course.pipe()), f.slope(), Bore.roughness(course.pipe())));
+                .map(f -> Manning.full(
+                        PipeConstants.inside(course.pipe()), f.slope(), PipeConstants.roughness(course.pipe())));
         Optional<Range> inflow = own.flatMap(mine -> above.arriving(course.run())
                 .map(arriving -> Range.sum("Q", "flows in " + course.label(), List.of(mine, arriving))));
         return new Reach(

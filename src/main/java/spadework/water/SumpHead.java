@@ -42,7 +42,7 @@ public record SumpHead(Worked equivalent, Worked friction, Worked total) {
                 elbow,
                 valve,
                 union);
-        Worked per = HazenWilliams.perHundredFeet(flow, HazenWilliams.PLASTIC, Bore.insideInches(pipe));
+        Worked per = HazenWilliams.perHundredFeet(flow, HazenWilliams.PLASTIC, PipeConstants.insideInches(pipe));
         Worked friction = HazenWilliams.loss(per, equivalent);
         Worked total = Worked.of(
                 "H",

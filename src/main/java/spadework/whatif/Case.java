@@ -29,7 +29,7 @@ import spadework.takeoff.Takeoff;
  * @param book as this job uses it
  */
 public record Case(Job job, Company company, PriceBook book) {
-    /** Trenches at and over 20 ft are an engineer's (29 CFR 1926.652(b)(1), App. B, T-14); none is reckoned here. */
+    /** Trenches at and over 20 ft are an engineer's (29 CFR 1926.652(b)(1), App. B, T-14); none is figured here. */
     private static final Length DEEPEST = Length.ofFeet(19.9);
 
     private static final Length SHALLOWEST = Length.ofInches(6);

@@ -16,8 +16,8 @@ public record Simulation<T extends Comparable<T>>(List<T> outcomes) {
     }
 
     /** Runs; the same seed gives the same outcomes. */
-    public static <T extends Comparable<T>> Simulation<T> of(int runs, long seed, Function<Draws, T> run) {
-        Draws draws = new Draws(seed);
+    public static <T extends Comparable<T>> Simulation<T> of(int runs, long seed, Function<RandomDraws, T> run) {
+        RandomDraws draws = new RandomDraws(seed);
         List<T> outcomes = new ArrayList<>(runs);
         for (int i = 0; i < runs; i++) {
             outcomes.add(run.apply(draws));

@@ -41,7 +41,7 @@ final class TrenchLaw {
 
     private static Optional<Unlawful> against(TrenchWay way, Job job, Wall wall) {
         if (wall.deepestTrench().compareTo(ENGINEER_FROM) >= 0) {
-            return told(wall, Reason.ENGINEER, wall.deepestTrench().text());
+            return described(wall, Reason.ENGINEER, wall.deepestTrench().text());
         }
         return switch (way) {
             case SLOPE -> slope(job, wall);
@@ -54,7 +54,8 @@ final class TrenchLaw {
     private static Optional<Unlawful> slope(Job job, Wall wall) {
         return Bank.of(job.site(), sloped(wall))
                 .inTheWay()
-                .flatMap(limit -> told(wall, Reason.NO_ROOM, limit.distance().text()));
+                .flatMap(limit ->
+                        described(wall, Reason.NO_ROOM, limit.distance().text()));
     }
 
     private static Optional<Unlawful> bench(Job job, Wall wall) {
@@ -65,10 +66,10 @@ final class TrenchLaw {
         return switch (against.get()) {
             case TYPE -> {
                 SoilType type = Bank.soil(job.site());
-                yield told(wall, Reason.NO_BENCH_IN_TYPE, type == SoilType.NOT_CLASSED ? "" : type.name());
+                yield described(wall, Reason.NO_BENCH_IN_TYPE, type == SoilType.NOT_CLASSED ? "" : type.name());
             }
-            case TEXTURE -> told(wall, Reason.NO_BENCH_IN_TEXTURE, "");
-            case WATER -> told(wall, Reason.NO_BENCH_IN_WATER, "");
+            case TEXTURE -> described(wall, Reason.NO_BENCH_IN_TEXTURE, "");
+            case WATER -> described(wall, Reason.NO_BENCH_IN_WATER, "");
         };
     }
 
@@ -80,7 +81,7 @@ final class TrenchLaw {
                 .map(SiteLimit::distance)
                 .filter(distance -> foot.compareTo(distance) > 0)
                 .findFirst()
-                .flatMap(distance -> told(wall, Reason.NO_ROOM_FOR_SHIELD, distance.text()));
+                .flatMap(distance -> described(wall, Reason.NO_ROOM_FOR_SHIELD, distance.text()));
     }
 
     /** Whether a sloped bank has room at a wall. */
@@ -97,7 +98,7 @@ final class TrenchLaw {
         return dug(wall, wall.digging().access(), Protection.SLOPED);
     }
 
-    private static Optional<Unlawful> told(Wall wall, Reason reason, String figure) {
+    private static Optional<Unlawful> described(Wall wall, Reason reason, String figure) {
         return Optional.of(new Unlawful(wall.label(), reason, figure));
     }
 }

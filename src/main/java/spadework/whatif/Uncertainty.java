@@ -63,7 +63,7 @@ public record Uncertainty(Length depth, Percent production, Percent soil) {
         return Simulation.of(runs, seed, draws -> turnedOut(job, draws).quote().total());
     }
 
-    private Case turnedOut(Case job, Draws draws) {
+    private Case turnedOut(Case job, RandomDraws draws) {
         Case now = job;
         for (Wall wall : job.job().walls()) {
             now = now.deeper(wall.label(), Length.ofInches(draws.normal(0, depth.inches())));

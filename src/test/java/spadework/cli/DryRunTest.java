@@ -24,7 +24,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import picocli.CommandLine;
 import spadework.cli.option.DryRunOption;
-import spadework.office.Jobsite;
+import spadework.office.SampleJobFolder;
 
 /** One rule for all commands: what writes, writes at once, and with {@code --dry-run} not a byte. */
 class DryRunTest {
@@ -94,7 +94,7 @@ class DryRunTest {
                 "key make --name Example --out ROOT/key.p12"
             })
     void aDryRunTellsWhatItWouldWriteAndWritesNothing(String line) throws IOException {
-        Jobsite site = Jobsite.in(folder);
+        SampleJobFolder site = SampleJobFolder.in(folder);
         List<String> words = new ArrayList<>(Arrays.stream(line.split(" "))
                 .map(word -> word.equals("JOB") ? site.folder().toString() : word.replace("ROOT", folder.toString()))
                 .toList());
@@ -111,7 +111,7 @@ class DryRunTest {
 
     @Test
     void whatRefusesTheStepRefusesItDry() throws IOException {
-        Jobsite site = Jobsite.in(folder);
+        SampleJobFolder site = SampleJobFolder.in(folder);
         Map<String, String> before = tree();
         assertThat(run("accept", site.folder().toString(), "--on", "2026-08-20", "--by", "Nobody", "--dry-run"))
                 .isEqualTo(1);

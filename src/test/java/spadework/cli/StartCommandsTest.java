@@ -192,11 +192,11 @@ class StartCommandsTest {
         walls/A/lenght=42 ft        | the unknown key "lenght"
         site/address/state=Nowhere  | /site/address/state
         """)
-    void aValueThatDoesNotFitIsToldAndNothingIsWritten(String value, String told) throws IOException {
+    void aValueThatDoesNotFitIsToldAndNothingIsWritten(String value, String text) throws IOException {
         started();
         String before = Files.readString(job.resolve("job.json"));
         assertThat(run("set", job, value)).isEqualTo(1);
-        assertThat(err.toString()).contains(told);
+        assertThat(err.toString()).contains(text);
         assertThat(Files.readString(job.resolve("job.json"))).isEqualTo(before);
         assertThat(run("add", "moat", job, "length=3 ft")).isEqualTo(2);
         assertThat(err.toString()).contains("moat: allowed are wall, drain");

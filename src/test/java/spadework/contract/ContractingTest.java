@@ -59,9 +59,9 @@ class ContractingTest {
                 JOB, Agreements.agreement(List.of(), Optional.of(Agreements.accepted(List.of(), List.of())), changes));
     }
 
-    /** A later program may reckon otherwise: what the register has sealed is the price, down to each payment. */
+    /** A later program may figure otherwise: what the register has sealed is the price, down to each payment. */
     @Test
-    void sealedFiguresStandWhateverIsReckonedToday() {
+    void sealedFiguresStandWhateverIsFiguredToday() {
         Job job = with(List.of(Agreements.change(
                 1,
                 Agreements.wall("C", 20),
@@ -153,7 +153,7 @@ class ContractingTest {
         UnitCount twelve = new UnitCount(foot.code(), new BigDecimal("12.5"), Unit.FOOT);
         Contract contract = contract(with(List.of(
                 Agreements.change(1, Alteration.NONE, List.of(twelve), 1, ChangeState.PENDING, Optional.empty()))));
-        assertThat(contract.changes().get(0).reckoned().price().amount())
+        assertThat(contract.changes().get(0).figured().price().amount())
                 .isEqualByComparingTo(foot.price().amount().multiply(new BigDecimal("12.5")));
     }
 
@@ -178,7 +178,7 @@ class ContractingTest {
         assertThat(Contracting.unknownPrices(job, QUOTE)).containsExactly(yard);
     }
 
-    /** What was signed stands, whatever the reckoning says later. */
+    /** What was signed stands, whatever the calculation says later. */
     @Test
     void signedPriceOfAChangeIsWhatCounts() {
         Contract contract = contract(with(List.of(Agreements.change(
@@ -189,7 +189,7 @@ class ContractingTest {
                 ChangeState.ACCEPTED,
                 Optional.of(Agreements.signed("777.77"))))));
         assertThat(contract.total()).isEqualTo(QUOTE.total().plus(Dollars.of("777.77")));
-        assertThat(contract.changes().get(0).reckoned().total()).isNotEqualTo(Dollars.of("777.77"));
+        assertThat(contract.changes().get(0).figured().total()).isNotEqualTo(Dollars.of("777.77"));
     }
 
     @Test

@@ -135,7 +135,7 @@ class FittingPricesTest {
     void longerAndShorterWallIsChargedByTheFoot(double length, String feet) {
         PricedChange change = change(walls(Jobs.wall().withLength(Length.ofFeet(length))));
         assertThat(change.lines()).extracting(line -> line.price().code()).containsExactly("WALL-FOOT-A");
-        assertThat(change.reckoned().price().amount())
+        assertThat(change.figured().price().amount())
                 .isEqualByComparingTo(price("WALL-FOOT-A").amount().multiply(new BigDecimal(feet)));
         assertThat(change.rest()).isEqualTo(Dollars.ZERO);
         assertThat(change.isOtherwiseByPath()).isTrue();
@@ -148,10 +148,10 @@ class FittingPricesTest {
         PricedChange change = change(walls(Jobs.wall().deeperBy(Length.ofInches(inches))));
         if (steps == 0) {
             assertThat(change.lines()).isEmpty();
-            assertThat(change.reckoned()).isEqualTo(change.byPath());
+            assertThat(change.figured()).isEqualTo(change.byPath());
         } else {
             assertThat(change.lines()).extracting(line -> line.price().code()).containsExactly("WALL-DEEPER-A");
-            assertThat(change.reckoned().price().amount())
+            assertThat(change.figured().price().amount())
                     .isEqualByComparingTo(price("WALL-DEEPER-A").amount().multiply(BigDecimal.valueOf(40L * steps)));
         }
     }
@@ -188,7 +188,7 @@ class FittingPricesTest {
                 TakenAway.NOTHING));
         assertThat(change.lines()).hasSize(fits ? 1 : 0);
         if (fits) {
-            assertThat(change.reckoned().price().amount())
+            assertThat(change.figured().price().amount())
                     .isEqualByComparingTo(price("WALL-FOOT-A").amount().multiply(BigDecimal.valueOf(20)));
         }
     }
@@ -292,7 +292,7 @@ class FittingPricesTest {
         PricedChange change =
                 change(of(List.of(), List.of(), List.of(item("U-ROCK", "1.2")), Optional.empty(), TakenAway.NOTHING));
         assertThat(change.lines()).extracting(line -> line.price().code()).containsExactly("U-ROCK");
-        assertThat(change.reckoned().price().amount())
+        assertThat(change.figured().price().amount())
                 .isEqualByComparingTo(price("U-ROCK").amount().multiply(new BigDecimal("1.2")));
     }
 
@@ -314,7 +314,7 @@ class FittingPricesTest {
         assertThat(alone.lines()).isEmpty();
         assertThat(both.lines()).hasSize(1);
         assertThat(both.rest()).isEqualTo(path.byPath().price());
-        assertThat(both.reckoned().price())
+        assertThat(both.figured().price())
                 .isEqualTo(price("U-ROCK").plus(path.byPath().price()));
     }
 
@@ -336,7 +336,7 @@ class FittingPricesTest {
     void namedUnitPricesCount() {
         PricedChange change =
                 change(Alteration.NONE, COMPANY, new UnitCount("U-ROCK", new BigDecimal("2"), Unit.CUBIC_YARD));
-        assertThat(change.reckoned().price().amount())
+        assertThat(change.figured().price().amount())
                 .isEqualByComparingTo(price("U-ROCK").amount().multiply(BigDecimal.valueOf(2)));
         assertThat(change.isOtherwiseByPath()).isFalse();
     }
@@ -363,7 +363,7 @@ class FittingPricesTest {
         changed.add(change(
                         of(List.of(), List.of(), List.of(item("U-ROCK", "1")), Optional.empty(), TakenAway.NOTHING),
                         taxing)
-                .reckoned());
+                .figured());
         assertThat(changed.get(0).tax().isZero()).isEqualTo(mode != TaxMode.ON_PRICE);
     }
 }

@@ -53,7 +53,7 @@ class MovedTest {
 
     @Test
     void sectionsThatDifferThatCameAndThatWent() {
-        Moved moved = Moved.between(
+        IssueDifference moved = IssueDifference.between(
                 SINCE,
                 quote(section("A", "100.00"), section("B", "50.00"), section("C", "10.00")),
                 NOTHING,
@@ -61,11 +61,11 @@ class MovedTest {
                 NOTHING);
         assertThat(moved.sections())
                 .containsExactly(
-                        new Moved.SectionMove("A", Dollars.of("100.00"), Dollars.of("120.00")),
-                        new Moved.SectionMove("D", Dollars.ZERO, Dollars.of("7.00")),
-                        new Moved.SectionMove("C", Dollars.of("10.00"), Dollars.ZERO));
+                        new IssueDifference.SectionMove("A", Dollars.of("100.00"), Dollars.of("120.00")),
+                        new IssueDifference.SectionMove("D", Dollars.ZERO, Dollars.of("7.00")),
+                        new IssueDifference.SectionMove("C", Dollars.of("10.00"), Dollars.ZERO));
         assertThat(moved.sections())
-                .extracting(Moved.SectionMove::difference)
+                .extracting(IssueDifference.SectionMove::difference)
                 .containsExactly(Dollars.of("20.00"), Dollars.of("7.00"), Dollars.of("-10.00"));
         assertThat(moved.before()).isEqualTo(Dollars.of("160.00"));
         assertThat(moved.after()).isEqualTo(Dollars.of("177.00"));
@@ -75,7 +75,7 @@ class MovedTest {
     @Test
     void sameIssueMovesNothing() {
         OfferedPrice same = quote(section("A", "100.00"));
-        Moved moved = Moved.between(SINCE, same, NOTHING, same, NOTHING);
+        IssueDifference moved = IssueDifference.between(SINCE, same, NOTHING, same, NOTHING);
         assertThat(moved.sections()).isEmpty();
         assertThat(moved.quantities()).isEmpty();
     }
@@ -84,7 +84,8 @@ class MovedTest {
     void quantitiesAreTold() {
         Job longer = Jobs.job(Jobs.wall().withLength(Length.ofFeet(41)));
         OfferedPrice same = quote();
-        Moved moved = Moved.between(SINCE, same, Measuring.of(Jobs.job(), BOOK), same, Measuring.of(longer, BOOK));
+        IssueDifference moved =
+                IssueDifference.between(SINCE, same, Measuring.of(Jobs.job(), BOOK), same, Measuring.of(longer, BOOK));
         assertThat(moved.quantities())
                 .isEqualTo(QuantityChanges.between(Measuring.of(Jobs.job(), BOOK), Measuring.of(longer, BOOK)));
         assertThat(moved.quantities()).isNotEmpty();

@@ -131,9 +131,9 @@ class SealedFiguresTest {
         assertThat(signed.contracted().total()).isEqualTo(Dollars.of("10536.25"));
     }
 
-    /** A figure that an older line of the register lacks is reckoned anew; a tax that it lacks is none. */
+    /** A figure that an older line of the register lacks is figured again; a tax that it lacks is none. */
     @Test
-    void whatIsNotSealedIsReckoned() {
+    void whatIsNotSealedIsFigured() {
         Map<String, Dollars> figures = Map.of("total", Dollars.of("9000.00"), "proposed.price", Dollars.of("8000.00"));
         Contract signed = signed(figures);
         assertThat(signed.proposed().sections()).isEqualTo(TODAY.proposed().sections());

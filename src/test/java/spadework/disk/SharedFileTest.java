@@ -127,12 +127,12 @@ class SharedFileTest {
         Path outside = Files.writeString(folder.resolve("secret"), "x");
         Files.createSymbolicLink(job.resolve("photo.jpg"), outside);
         Files.createSymbolicLink(job.resolve("kept"), folder);
-        assertThatThrownBy(() -> Within.existing(job, "photo.jpg")).hasMessageContaining("leads out");
-        assertThatThrownBy(() -> Within.existing(job, "../secret")).hasMessageContaining("leads out");
-        assertThatThrownBy(() -> Within.writable(job, "kept/new.json")).hasMessageContaining("leads out");
-        assertThat(Within.isFile(job, "photo.jpg")).isFalse();
+        assertThatThrownBy(() -> InsideFolder.existing(job, "photo.jpg")).hasMessageContaining("leads out");
+        assertThatThrownBy(() -> InsideFolder.existing(job, "../secret")).hasMessageContaining("leads out");
+        assertThatThrownBy(() -> InsideFolder.writable(job, "kept/new.json")).hasMessageContaining("leads out");
+        assertThat(InsideFolder.isFile(job, "photo.jpg")).isFalse();
         Files.createSymbolicLink(job.resolve("same.jpg"), Files.writeString(job.resolve("real.jpg"), "x"));
-        assertThat(Within.isFile(job, "same.jpg"))
+        assertThat(InsideFolder.isFile(job, "same.jpg"))
                 .as("a link inside the folder is followed")
                 .isTrue();
     }

@@ -17,7 +17,7 @@ class AsBuiltTest {
 
     @Test
     void wallsAndPipesOfContractAndSignedChangesAreFilledIn() throws IOException {
-        Draft begun = AsBuilt.begun(sample().without("/asBuilt").without("/closed"));
+        Draft begun = AsBuiltStart.begun(sample().without("/asBuilt").without("/closed"));
         assertThat(begun.rows("/asBuilt/walls")).isEqualTo(sample().rows("/asBuilt/walls"));
         assertThat(begun.shown("/asBuilt/walls/0/label")).isEqualTo("A");
         assertThat(begun.shown("/asBuilt/walls/0/length")).isEqualTo("42 ft");
@@ -33,6 +33,6 @@ class AsBuiltTest {
 
     @Test
     void whatIsRecordedAlreadyStays() throws IOException {
-        assertThat(AsBuilt.begun(sample())).isEqualTo(sample());
+        assertThat(AsBuiltStart.begun(sample())).isEqualTo(sample());
     }
 }

@@ -28,7 +28,7 @@ class LikelyReadingsTest {
         List<String> wanted = offered == null
                 ? List.of()
                 : Arrays.stream(offered.split(",")).map(String::strip).toList();
-        assertThat(LikelyReadings.of(Outline.job().at(place).orElseThrow(), typed))
+        assertThat(LikelyReadings.of(FileSchema.job().at(place).orElseThrow(), typed))
                 .isEqualTo(wanted);
     }
 }

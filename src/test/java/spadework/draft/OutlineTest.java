@@ -30,7 +30,7 @@ class OutlineTest {
             /payments/0/share               | PERCENT   | true  |
             """)
     void placeHasItsKindNeedAndUsualValue(String pointer, FieldKind kind, boolean needed, String usual) {
-        Spot spot = Outline.job().at(pointer).orElseThrow();
+        SchemaField spot = FileSchema.job().at(pointer).orElseThrow();
         assertThat(spot.kind()).isEqualTo(kind);
         assertThat(spot.needed()).isEqualTo(needed);
         assertThat(spot.usual().orElse(null)).isEqualTo(usual);
@@ -38,12 +38,12 @@ class OutlineTest {
 
     @Test
     void unknownKeyHasNoSpot() {
-        assertThat(Outline.job().at("/walls/0/lenght")).isEmpty();
+        assertThat(FileSchema.job().at("/walls/0/lenght")).isEmpty();
     }
 
     @Test
     void everyPlaceOfTheFormatIsListed() {
-        assertThat(Outline.job().places())
+        assertThat(FileSchema.job().places())
                 .contains(
                         "/number", "/walls/0/depth/start", "/water/roofLines/0/trench/width", "/warranty/parts/0/years")
                 .hasSizeGreaterThan(150);

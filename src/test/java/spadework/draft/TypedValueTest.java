@@ -62,7 +62,7 @@ class TypedValueTest {
             /title                         | `  A '  `    | A '
             """)
     void isUnderstoodByItsPlace(String place, String typed, String inFull) {
-        assertThat(TypedValue.inFull(Outline.job().at(place).orElseThrow(), typed))
+        assertThat(TypedValue.inFull(FileSchema.job().at(place).orElseThrow(), typed))
                 .isEqualTo(inFull);
     }
 
@@ -84,7 +84,7 @@ class TypedValueTest {
             /items/0/quantity              | as measured
             """)
     void whatIsNotClearStaysAsItWasTyped(String place, String typed) {
-        assertThat(TypedValue.inFull(Outline.job().at(place).orElseThrow(), typed))
+        assertThat(TypedValue.inFull(FileSchema.job().at(place).orElseThrow(), typed))
                 .isEqualTo(typed);
     }
 }

@@ -27,7 +27,7 @@ import spadework.disk.SharedFile;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
 import spadework.form.page.JobPage;
-import spadework.office.Jobsite;
+import spadework.office.SampleJobFolder;
 import spadework.register.Register;
 
 /**
@@ -46,20 +46,20 @@ class AgreementByHandTest {
 
     private Path file;
     private Path twin;
-    private Draft told;
+    private Draft described;
     private OnScreen screen;
-    private Hand hand;
+    private FormRobot hand;
 
     @Test
     void wholeJobIsAgreedAndClosedThroughTheControls() throws IOException {
-        file = Copies.of(SAMPLE, folder);
-        twin = Copies.of(SAMPLE, twinFolder);
-        told = Draft.read(Files.readString(file)).orElseThrow();
+        file = SampleCopies.of(SAMPLE, folder);
+        twin = SampleCopies.of(SAMPLE, twinFolder);
+        described = Draft.read(Files.readString(file)).orElseThrow();
         for (Path job : List.of(file, twin)) {
             Files.delete(job.resolveSibling("register.jsonl"));
             Files.delete(job.resolveSibling("register.head"));
         }
-        Draft proposal = told;
+        Draft proposal = described;
         for (String later :
                 List.of("/signing", "/options", "/accepted", "/changes", "/received", "/asBuilt", "/closed")) {
             proposal = proposal.without(later);
@@ -69,23 +69,23 @@ class AgreementByHandTest {
                 proposal.typed("/walls/1/length", "24 ft")
                         .typed("/issued", "2026-07-06")
                         .text());
-        try (OnScreen opened = OnScreen.job(file, Jobsite.TODAY)) {
+        try (OnScreen opened = OnScreen.job(file, SampleJobFolder.TODAY)) {
             screen = opened;
-            hand = new Hand(opened, told);
+            hand = new FormRobot(opened, described);
             chooseAndIssue();
             accept();
             change();
             close();
             after();
         }
-        assertThat(Draft.read(Files.readString(file))).contains(told);
+        assertThat(Draft.read(Files.readString(file))).contains(described);
         assertThat(Register.of(file.getParent()).check().faults()).isEmpty();
     }
 
     /** Wall B was first measured 2 ft short. */
     private void chooseAndIssue() throws IOException {
         fill(JobPage.OPTIONS);
-        assertThat(screen.session().draft().at("/options")).isEqualTo(told.at("/options"));
+        assertThat(screen.session().draft().at("/options")).isEqualTo(described.at("/options"));
         fill(JobPage.AGREEMENT);
         hand.press(screen.job(), "/signing/subcontractors nobody");
         screen.settle();
@@ -96,14 +96,14 @@ class AgreementByHandTest {
         step("step issue", "issue", "issue");
         assertThat(said("standing")).contains("2026-041-P1 was issued on 2026-07-06");
         go(JobPage.PEOPLE);
-        type("/issued", told.shown("/issued"));
+        type("/issued", described.shown("/issued"));
         go(JobPage.WALLS);
         hand.cell(
                 screen.job().pages().get(JobPage.WALLS.ordinal()),
                 "/walls",
                 1,
                 "/length",
-                told.shown("/walls/1/length"));
+                described.shown("/walls/1/length"));
         go(JobPage.AGREEMENT);
         step("step issue", "issue", "issue");
         assertThat(said("standing")).contains("2026-041-P2");
@@ -121,24 +121,31 @@ class AgreementByHandTest {
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
         go(JobPage.WALLS);
-        assertThat(said("frozen")).startsWith("Signed on 2026-07-14 for $24,237.00.");
-        screen.picture("walls-frozen");
+        assertThat(said("signedpage")).startsWith("Signed on 2026-07-14 for $24,237.00.");
+        screen.picture("walls-signed");
     }
 
     private void change() throws IOException {
         fill(JobPage.CHANGES);
         assertThat(screen.session().draft().at("/changes")).isEqualTo(pending().at("/changes"));
-        for (int i = 0; i < told.rows("/changes"); i++) {
+        for (int i = 0; i < described.rows("/changes"); i++) {
             String change = Pointer.of("/changes", i);
-            String number = told.shown(change + "/number");
+            String number = described.shown(change + "/number");
             go(JobPage.AGREEMENT);
             JComboBox<?> orders = screen.all(JComboBox.class, box -> "orders".equals(box.getName()))
                     .get(0);
             hand.choose(orders, number);
             assertThat(said("order")).startsWith("Waiting.");
-            if (told.shown(change + "/state").equals("declined")) {
-                type("change on", told.shown(change + "/issued"));
-                step("step decline", "change", "change", number, "--declined", "--on", told.shown(change + "/issued"));
+            if (described.shown(change + "/state").equals("declined")) {
+                type("change on", described.shown(change + "/issued"));
+                step(
+                        "step decline",
+                        "change",
+                        "change",
+                        number,
+                        "--declined",
+                        "--on",
+                        described.shown(change + "/issued"));
             } else {
                 String decision = change + "/decision";
                 for (String signature : signatures(decision)) {
@@ -153,8 +160,8 @@ class AgreementByHandTest {
 
     /** The sample before anybody decided on its changes. */
     private Draft pending() {
-        Draft pending = told;
-        for (int i = 0; i < told.rows("/changes"); i++) {
+        Draft pending = described;
+        for (int i = 0; i < described.rows("/changes"); i++) {
             String change = Pointer.of("/changes", i);
             pending = pending.without(change + "/state").without(change + "/decision");
         }
@@ -164,11 +171,11 @@ class AgreementByHandTest {
     private void close() throws IOException {
         assertThat(said("waits close")).startsWith("Record under As built");
         fill(JobPage.BUILT);
-        assertThat(screen.session().draft().at("/received")).isEqualTo(told.at("/received"));
-        assertThat(screen.session().draft().at("/asBuilt")).isEqualTo(told.at("/asBuilt"));
+        assertThat(screen.session().draft().at("/received")).isEqualTo(described.at("/received"));
+        assertThat(screen.session().draft().at("/asBuilt")).isEqualTo(described.at("/asBuilt"));
         screen.picture("built-filled");
         go(JobPage.AGREEMENT);
-        LocalDate completed = LocalDate.parse(told.shown("/closed/completed"));
+        LocalDate completed = LocalDate.parse(described.shown("/closed/completed"));
         assertThat(said("open")).isEqualTo("Nothing keeps the job open.");
         type("close on", completed.plusDays(1).toString());
         type("close completed", completed.toString());
@@ -222,30 +229,30 @@ class AgreementByHandTest {
     /** Where each one's signature stands. */
     private List<String> signatures(String place) {
         List<String> all = new ArrayList<>(List.of(place + "/signature"));
-        for (int i = 0; i < told.rows(place + "/furtherSignatures"); i++) {
+        for (int i = 0; i < described.rows(place + "/furtherSignatures"); i++) {
             all.add(place + "/furtherSignatures/" + i);
         }
         return all;
     }
 
     private void sign(String step, String place, String signature) {
-        type(step + " on", told.shown(place + "/on"));
-        type(step + " by", told.shown(signature + "/by/0"));
-        type(step + " typed", told.shown(signature + "/typed"));
+        type(step + " on", described.shown(place + "/on"));
+        type(step + " by", described.shown(signature + "/by/0"));
+        type(step + " typed", described.shown(signature + "/typed"));
         for (String part : List.of("given", "disclosed", "paper", "withdrawal", "equipment", "access")) {
-            type(step + " " + part, told.shown(signature + "/electronic/" + part));
+            type(step + " " + part, described.shown(signature + "/electronic/" + part));
         }
     }
 
     /** The same as a command line. */
     private String[] signing(String place, String signature, String... command) {
         List<String> line = new ArrayList<>(List.of(command));
-        line.addAll(List.of("--on", told.shown(place + "/on")));
-        line.addAll(List.of("--by", told.shown(signature + "/by/0")));
-        line.addAll(List.of("--typed", told.shown(signature + "/typed")));
-        line.addAll(List.of("--consented", told.shown(signature + "/electronic/given")));
+        line.addAll(List.of("--on", described.shown(place + "/on")));
+        line.addAll(List.of("--by", described.shown(signature + "/by/0")));
+        line.addAll(List.of("--typed", described.shown(signature + "/typed")));
+        line.addAll(List.of("--consented", described.shown(signature + "/electronic/given")));
         for (String part : List.of("disclosed", "paper", "withdrawal", "equipment", "access")) {
-            line.addAll(List.of("--" + part, told.shown(signature + "/electronic/" + part)));
+            line.addAll(List.of("--" + part, described.shown(signature + "/electronic/" + part)));
         }
         return line.toArray(String[]::new);
     }
@@ -264,10 +271,11 @@ class AgreementByHandTest {
                         Stream.of(command[0], twin.toString()),
                         Stream.of(command).skip(1))
                 .toArray(String[]::new);
-        StringWriter told = new StringWriter();
-        int code =
-                new CommandLine(new Spadework()).setErr(new PrintWriter(told)).execute(line);
-        assertThat(code).as(String.join(" ", line) + "\n" + told).isZero();
+        StringWriter described = new StringWriter();
+        int code = new CommandLine(new Spadework())
+                .setErr(new PrintWriter(described))
+                .execute(line);
+        assertThat(code).as(String.join(" ", line) + "\n" + described).isZero();
         hand.press(screen.job(), button);
         screen.waitFor(() -> said("outcome " + name).matches("(?s)(Done|Nothing|.*Still to sign).*"));
         screen.settle();

@@ -24,8 +24,8 @@ import spadework.cli.Spadework;
 import spadework.disk.SharedFile;
 import spadework.draft.Draft;
 import spadework.form.page.JobPage;
-import spadework.office.Jobsite;
 import spadework.office.Office;
+import spadework.office.SampleJobFolder;
 import spadework.office.agreement.Issuing;
 import spadework.office.reply.TemplateFolder;
 
@@ -41,7 +41,7 @@ class AgreementCanceledTest {
     private OnScreen screen;
 
     private OnScreen open(Path job) {
-        screen = OnScreen.job(job, Jobsite.TODAY);
+        screen = OnScreen.job(job, SampleJobFolder.TODAY);
         GuiActionRunner.execute(() -> screen.job().go(JobPage.AGREEMENT));
         screen.settle();
         return screen;
@@ -49,11 +49,11 @@ class AgreementCanceledTest {
 
     @Test
     void eachSignatureIsShownAndANoticeStopsTheJob() throws IOException {
-        Jobsite site = Jobsite.in(Files.createDirectory(folder.resolve("jobs")));
+        SampleJobFolder site = SampleJobFolder.in(Files.createDirectory(folder.resolve("jobs")));
         Path job = site.folder().resolve("job.json");
-        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(job);
+        new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(job);
         try (OnScreen shown = open(job)) {
-            new Hand(shown, Draft.empty()).press(shown.job(), "take OP1");
+            new FormRobot(shown, Draft.empty()).press(shown.job(), "take OP1");
             sign("Ida Wrenfield");
             assertThat(said("outcome accept")).contains("Still to sign: Tobias Wrenfield");
             assertThat(said("standing"))
@@ -107,13 +107,13 @@ class AgreementCanceledTest {
     }
 
     private void press(String button, String outcome) {
-        new Hand(screen, Draft.empty()).press(screen.job(), button);
+        new FormRobot(screen, Draft.empty()).press(screen.job(), button);
         screen.waitFor(() -> said(outcome).matches("(?s)(Done|Nothing|.*Still to sign).*"));
         screen.settle();
     }
 
     private void type(String field, String words) {
-        new Hand(screen, Draft.empty())
+        new FormRobot(screen, Draft.empty())
                 .replace(
                         screen.all(JTextField.class, one -> field.equals(one.getName()))
                                 .get(0),
@@ -131,7 +131,7 @@ class AgreementCanceledTest {
         return areas.isEmpty() ? "" : screen.ask(areas.get(0)::getText);
     }
 
-    private Path twin(Jobsite site) throws IOException {
+    private Path twin(SampleJobFolder site) throws IOException {
         Path jobs = site.folder().getParent();
         Path twin = Files.createDirectory(folder.resolve("twin"));
         try (Stream<Path> all = Files.walk(jobs)) {
@@ -145,10 +145,11 @@ class AgreementCanceledTest {
     }
 
     private static void command(String... line) {
-        StringWriter told = new StringWriter();
-        int code =
-                new CommandLine(new Spadework()).setErr(new PrintWriter(told)).execute(line);
-        assertThat(code).as(String.join(" ", line) + "\n" + told).isZero();
+        StringWriter described = new StringWriter();
+        int code = new CommandLine(new Spadework())
+                .setErr(new PrintWriter(described))
+                .execute(line);
+        assertThat(code).as(String.join(" ", line) + "\n" + described).isZero();
     }
 
     /** Every file with its bytes, but the empty one that whoever writes holds meanwhile. */

@@ -16,8 +16,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.form.page.JobPage;
-import spadework.office.Jobsite;
 import spadework.office.Office;
+import spadework.office.SampleJobFolder;
 import spadework.office.agreement.Issuing;
 import spadework.office.reply.TemplateFolder;
 
@@ -31,13 +31,13 @@ class AgreementRefusedTest {
     private OnScreen screen;
 
     private void open(Path file) {
-        screen = OnScreen.job(file, Jobsite.TODAY);
+        screen = OnScreen.job(file, SampleJobFolder.TODAY);
         GuiActionRunner.execute(() -> screen.job().go(JobPage.AGREEMENT));
         screen.settle();
     }
 
     private void press(String button, String outcome) {
-        new Hand(screen, Draft.empty()).press(screen.job(), button);
+        new FormRobot(screen, Draft.empty()).press(screen.job(), button);
         screen.waitFor(() -> said(outcome).matches("(?s)(Done|Nothing).*"));
         screen.settle();
     }
@@ -49,12 +49,12 @@ class AgreementRefusedTest {
 
     @Test
     void openStopsKeepAProposalFromBeingIssuedAndAreToldInTheirOwnWords() throws IOException {
-        Path file = Copies.of("refused-type-a-and-no-fall", folder);
+        Path file = SampleCopies.of("refused-type-a-and-no-fall", folder);
         open(file);
         try (OnScreen shown = screen) {
             press("step issue", "outcome issue");
             List<String> stops = screen.ask(() -> screen.session().bid().orElseThrow().openStops().stream()
-                    .map(screen.session().office()::told)
+                    .map(screen.session().office()::described)
                     .toList());
             assertThat(stops).hasSizeGreaterThan(3);
             assertThat(said("outcome issue"))
@@ -67,12 +67,12 @@ class AgreementRefusedTest {
 
     @Test
     void yesWithoutNameAndSignatureIsRefusedInTheWordsOfTheOffice() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
-        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(file);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
+        new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(file);
         String before = Files.readString(file);
         open(file);
         try (OnScreen shown = screen) {
-            Hand hand = new Hand(screen, Draft.empty());
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             JTextField on = screen.all(JTextField.class, field -> "accept on".equals(field.getName()))
                     .get(0);
             hand.replace(on, "tomorrow");
@@ -97,11 +97,11 @@ class AgreementRefusedTest {
 
     @Test
     void fileThatSomebodyElseChangedKeepsAStepBack() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         open(file);
         try (OnScreen shown = screen) {
             Files.writeString(file, Files.readString(file).replace("Back and side", "Theirs:"));
-            new Hand(screen, Draft.empty()).press(screen.job(), "step issue");
+            new FormRobot(screen, Draft.empty()).press(screen.job(), "step issue");
             screen.waitFor(() -> screen.ask(() -> screen.job().notice().said()).startsWith("Somebody else changed"));
             screen.settle();
         }
@@ -111,7 +111,7 @@ class AgreementRefusedTest {
 
     @Test
     void whatIsNotSavedIsSavedBeforeTheStep() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         open(file);
         try (OnScreen shown = screen) {
             GuiActionRunner.execute(
@@ -127,7 +127,7 @@ class AgreementRefusedTest {
 
     @Test
     void wallMovedAfterTheYesIsAStopAndThePageSaysThatItWasAgreed() throws IOException {
-        Path file = Copies.of("added-wall-then-closed", folder);
+        Path file = SampleCopies.of("added-wall-then-closed", folder);
         for (String folder : List.of("for-the-homeowner", "kept")) {
             Path issued = Files.createDirectories(file.resolveSibling(folder));
             try (Stream<Path> all = Files.list(Path.of("sample-quotes/added-wall-then-closed", folder))) {
@@ -148,7 +148,7 @@ class AgreementRefusedTest {
                 screen.job().go(JobPage.WALLS);
             });
             screen.settle();
-            assertThat(said("frozen")).startsWith("Signed on 2026-07-14");
+            assertThat(said("signedpage")).startsWith("Signed on 2026-07-14");
             assertThat(screen.ask(() -> screen.session().findings().get(0).id()))
                     .isEqualTo("job-moved");
             GuiActionRunner.execute(() -> screen.job().show(SidePane.FOUND));

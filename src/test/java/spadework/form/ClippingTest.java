@@ -40,7 +40,7 @@ class ClippingTest {
         "1920, 1080, 1.0", "1920, 1080, 1.25", "1920, 1080, 1.5", "1920, 1080, 2.0"
     })
     void nothingIsClipped(int wide, int high, float scale) throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             GuiActionRunner.execute(() -> {
                 Theme.size(scale, false);
                 screen.job().setSize(wide, high);

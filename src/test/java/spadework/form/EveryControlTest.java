@@ -20,7 +20,7 @@ import javax.swing.JViewport;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.form.page.JobPage;
 
 /** Every control says what it is, and every key of the format has one. */
@@ -35,7 +35,7 @@ class EveryControlTest {
 
     @Test
     void everyControlThatTakesTheKeyboardHasAName() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             Set<String> nameless = new TreeSet<>();
             int seen = 0;
             for (int page = 0; page < screen.job().pages().size(); page++) {
@@ -78,9 +78,9 @@ class EveryControlTest {
 
     @Test
     void everyKeyOfTheFormatHasItsControl() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             List<String> homeless = new ArrayList<>();
-            for (String place : Outline.job().places()) {
+            for (String place : FileSchema.job().places()) {
                 if (!OF_THE_FILE.contains(place)
                         && screen.ask(() -> screen.job().pages().stream().noneMatch(page -> page.holds(place)))) {
                     homeless.add(place);
@@ -92,7 +92,7 @@ class EveryControlTest {
 
     @Test
     void tabWalksThroughAPageAndComesBack() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
             Set<Component> visited = new HashSet<>();
             for (int i = 0; i < 12; i++) {

@@ -34,13 +34,13 @@ class FillingTest {
 
     private Path file;
     private OnScreen screen;
-    private Hand hand;
+    private FormRobot hand;
 
     @BeforeEach
     void open() throws IOException {
-        file = Copies.of("block-basement-to-swale", folder);
+        file = SampleCopies.of("block-basement-to-swale", folder);
         screen = OnScreen.job(file);
-        hand = new Hand(screen, Draft.empty());
+        hand = new FormRobot(screen, Draft.empty());
     }
 
     @AfterEach
@@ -202,7 +202,7 @@ class FillingTest {
         assertThat(pasted.shown("/walls/3/where")).isEqualTo("west \"long\" wall");
         assertThat(pasted.shown("/walls/3/from")).as("wrong, and kept").isEqualTo("none");
         assertThat(pasted.shown("/walls/3/length")).as("a bare number").isEqualTo("28 ft");
-        assertThat(wrongs()).anySatisfy(told -> assertThat(told).contains("\"none\" does not fit here"));
+        assertThat(wrongs()).anySatisfy(described -> assertThat(described).contains("\"none\" does not fit here"));
         GuiActionRunner.execute(() -> screen.session().undo());
         assertThat(screen.session().draft().rows("/walls"))
                 .as("one paste is one step")

@@ -25,7 +25,7 @@ class HomeWindowTest {
 
     @Test
     void jobsAreFoundByWordsAndOpenedByEnter() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         Path jobs = file.getParent().getParent();
         JobsFolder.open(jobs, Files.readString(Path.of("sample-quotes", "company.json")));
         try (OnScreen screen = new OnScreen()) {
@@ -36,7 +36,7 @@ class HomeWindowTest {
             JTable rows = screen.all(JTable.class, t -> "home.jobs".equals(t.getName()))
                     .get(0);
             assertThat(screen.ask(rows::getRowCount)).isEqualTo(1);
-            Hand hand = new Hand(screen, Draft.empty());
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             JTextField words = screen.all(JTextField.class, field -> "home words".equals(field.getName()))
                     .get(0);
             screen.waitFor("keyboard in the words", () -> screen.ask(words::isFocusOwner));

@@ -40,7 +40,7 @@ class IssuingTest {
     private static void press(OnScreen screen, String name) {
         GuiActionRunner.execute(() -> screen.job().go(JobPage.PAPERS));
         screen.settle();
-        new Hand(screen, Draft.empty()).press(screen.job(), name);
+        new FormRobot(screen, Draft.empty()).press(screen.job(), name);
         screen.settle();
     }
 
@@ -56,11 +56,11 @@ class IssuingTest {
 
     @Test
     void pageFollowsTheFormAndIsTurnedAndEnlarged() throws Exception {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             BufferedImage first =
                     screen.ask(() -> screen.job().preview().image()).orElseThrow();
             assertThat(inked(first)).isTrue();
-            Hand hand = new Hand(screen, Draft.empty());
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             hand.press(screen.job(), "page on");
             screen.settle();
             assertThat(screen.ask(() -> screen.job().preview().pages())).isGreaterThan(3);
@@ -99,7 +99,7 @@ class IssuingTest {
 
     @Test
     void paperIsPrintedAndSaved() throws Exception {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             press(screen, "proposal print");
             assertThat(inked(screen.asked().printed.orElseThrow())).isTrue();
             assertThat(screen.asked().pages).isGreaterThan(3);
@@ -114,7 +114,7 @@ class IssuingTest {
 
     @Test
     void letterIsADraftWithTheTickedPapersAndIsNotSent() throws Exception {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             screen.asked().target = Optional.of(folder.resolve("letter.eml"));
             press(screen, "letter");
         }
@@ -144,7 +144,7 @@ class IssuingTest {
 
     @Test
     void costSheetCannotGoIntoALetter() throws Exception {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             assertThat(screen.all(AbstractButton.class, b -> "cost-sheet enclose".equals(b.getName())))
                     .isEmpty();
             Bid bid = screen.ask(() -> screen.session().bid()).orElseThrow();
@@ -162,7 +162,7 @@ class IssuingTest {
 
     @Test
     void openStopKeepsPapersBackAndShowsThemToLookAtOnly() throws Exception {
-        try (OnScreen screen = OnScreen.job(Copies.of("refused-type-a-and-no-fall", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("refused-type-a-and-no-fall", folder))) {
             GuiActionRunner.execute(() -> screen.job().go(JobPage.PAPERS));
             screen.settle();
             screen.picture("stops-open");

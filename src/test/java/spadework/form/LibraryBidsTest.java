@@ -22,7 +22,7 @@ import spadework.form.library.LibraryTab;
 import spadework.office.book.BookService;
 import spadework.office.portfolio.BidsService;
 import spadework.office.reply.Reply;
-import spadework.samples.BidTree;
+import spadework.samples.GeneratedJobsFolder;
 
 /** Old bids in the window are those that the commands list; they are opened, copied and priced anew. */
 @WindowTest
@@ -40,15 +40,15 @@ class LibraryBidsTest {
     @BeforeEach
     void make() throws IOException {
         tree = root.resolve("jobs");
-        BidTree.make(tree, 10);
+        GeneratedJobsFolder.make(tree, 10);
         job = tree.resolve("000/J-00000/job.json");
     }
 
-    private LibraryHand open(OnScreen screen, LibraryTab tab) {
+    private LibraryRobot open(OnScreen screen, LibraryTab tab) {
         screen.remembered().folder = Optional.of(tree);
         screen.open(() -> screen.forms().openJob(job));
         screen.settle();
-        return LibraryHand.open(screen, tab);
+        return LibraryRobot.open(screen, tab);
     }
 
     private static List<String> flat(Reply reply) {
@@ -65,9 +65,9 @@ class LibraryBidsTest {
     @Test
     void bidsAreThoseOfTheCommandAndAreFoundByWords() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            LibraryHand hand = open(screen, LibraryTab.BIDS);
-            Reply told = BidsService.list(tree, TODAY, BidsService.Wanted.ALL, false);
-            assertThat(bids(hand)).isEqualTo(flat(told)).hasSize(10);
+            LibraryRobot hand = open(screen, LibraryTab.BIDS);
+            Reply answered = BidsService.list(tree, TODAY, BidsService.Wanted.ALL, false);
+            assertThat(bids(hand)).isEqualTo(flat(answered)).hasSize(10);
             assertThat(hand.cells("library.bids"))
                     .extracting(row -> row.get(1))
                     .contains("draft", "issued", "accepted", "lost");
@@ -81,7 +81,7 @@ class LibraryBidsTest {
     }
 
     /** The rows in the spelling of the command. */
-    private static List<String> bids(LibraryHand hand) {
+    private static List<String> bids(LibraryRobot hand) {
         return hand.cells("library.bids").stream()
                 .map(row -> String.join(
                                 " ",
@@ -105,7 +105,7 @@ class LibraryBidsTest {
     @Test
     void usesOfAnItemAreThoseOfTheCommandAndOpenTheirBid() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            LibraryHand hand = open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = open(screen, LibraryTab.BOOK);
             hand.type("library.find", "DIG-MACH");
             JTabbedPane about = hand.find(JTabbedPane.class, "library.about");
             GuiActionRunner.execute(() -> about.setSelectedIndex(USED));
@@ -127,7 +127,7 @@ class LibraryBidsTest {
     @Test
     void bidOpensByEnterAndWhatIsNotSavedStaysWhereItIs() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            LibraryHand hand = open(screen, LibraryTab.BIDS);
+            LibraryRobot hand = open(screen, LibraryTab.BIDS);
             JobWindow first = windows().get(0);
             GuiActionRunner.execute(
                     () -> first.session().edit(first.session().draft().typed("/title", "Not saved yet")));
@@ -150,7 +150,7 @@ class LibraryBidsTest {
     @Test
     void bidIsCopiedWithWhatWasChosen() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            LibraryHand hand = open(screen, LibraryTab.BIDS);
+            LibraryRobot hand = open(screen, LibraryTab.BIDS);
             hand.type("copy.number", "2026-077");
             hand.type("copy.customer", "Juniper Ostrand");
             hand.press("copy.take.TERMS");
@@ -160,9 +160,9 @@ class LibraryBidsTest {
             assertThat(Files.readString(copy))
                     .contains("Juniper Ostrand", "\"walls\"", "2026-08-10")
                     .doesNotContain("\"condition\"", "\"payments\"", "Ida Wrenfield");
-            assertThat(hand.lines("copy.told").get(0)).isEqualTo(copy.toString());
+            assertThat(hand.lines("copy.text").get(0)).isEqualTo(copy.toString());
             hand.press("copy.make");
-            assertThat(hand.text("copy.told")).contains("is there already; nothing was written");
+            assertThat(hand.text("copy.text")).contains("is there already; nothing was written");
             hand.type("copy.number", "2026-077");
         }
     }
@@ -173,7 +173,7 @@ class LibraryBidsTest {
             BookService.at(tree.resolve("price-book.json"))
                     .change("STONE-MACH", Map.of("material/cost", "$43.00"), LocalDate.of(2026, 8, 1), "August list");
             String before = Files.readString(job);
-            LibraryHand hand = open(screen, LibraryTab.BIDS);
+            LibraryRobot hand = open(screen, LibraryTab.BIDS);
             hand.click("library.bids", 8, hand.cells("library.bids").get(0).get(0));
             JTabbedPane below = hand.find(JTabbedPane.class, "bids.below");
             GuiActionRunner.execute(() -> below.setSelectedIndex(REPRICE));
@@ -188,7 +188,7 @@ class LibraryBidsTest {
             hand.type("reprice.start", "2026-09-28");
             hand.type("reprice.finish", "2026-10-16");
             hand.press("reprice.save");
-            assertThat(hand.text("reprice.told")).isEqualTo("Saved with the date 2026-08-10.");
+            assertThat(hand.text("reprice.text")).isEqualTo("Saved with the date 2026-08-10.");
             assertThat(Files.readString(job))
                     .contains("2026-08-10", "2026-09-28")
                     .isNotEqualTo(before);

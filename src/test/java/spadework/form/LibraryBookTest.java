@@ -44,7 +44,7 @@ class LibraryBookTest {
 
     @BeforeEach
     void copy() throws IOException {
-        job = Copies.of("block-basement-to-swale", folder);
+        job = SampleCopies.of("block-basement-to-swale", folder);
         book = folder.resolve("price-book.json");
         before = Files.readString(book);
     }
@@ -57,14 +57,14 @@ class LibraryBookTest {
         return reply.out().stream().map(line -> line.split(" ")[0]).toList();
     }
 
-    private static List<String> codes(LibraryHand hand) {
+    private static List<String> codes(LibraryRobot hand) {
         return hand.cells("library.items").stream().map(row -> row.get(0)).toList();
     }
 
     @Test
     void itemsAreThoseOfTheCommandsAndAreFoundByWords() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.BOOK);
             assertThat(codes(hand))
                     .isEqualTo(codes(session().list(BookService.Wanted.CURRENT)))
                     .hasSizeGreaterThan(30);
@@ -81,7 +81,7 @@ class LibraryBookTest {
             screen.robot().click(screen.job().pages().get(0).entries().get(0).control());
             press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_SHIFT, KeyEvent.VK_B);
             screen.waitFor(() -> libraries() == 1);
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.BOOK);
             assertThat(libraries()).as("there is one library to a window").isEqualTo(1);
             hand.type("library.find", "stone");
             press(screen, KeyEvent.VK_CONTROL, KeyEvent.VK_W);
@@ -115,7 +115,7 @@ class LibraryBookTest {
             }
             """)));
         try (OnScreen screen = OnScreen.job(job)) {
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.BOOK);
             hand.type("library.find", "corner sealed");
             assertThat(codes(hand)).containsExactly("CORNER-KIT");
             assertThat(hand.text("library.parts"))
@@ -129,7 +129,7 @@ class LibraryBookTest {
         try (OnScreen screen = OnScreen.job(job)) {
             JobWindow window = screen.job();
             Dollars total = screen.ask(() -> window.session().total()).orElseThrow();
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.BOOK);
             hand.type("library.find", "STONE-MACH");
             hand.value("Material: a package", "$43.00");
             hand.press("library.show");
@@ -158,7 +158,7 @@ class LibraryBookTest {
     @Test
     void typingOnAfterwardsTakesTheWritingBack() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.BOOK);
             hand.type("library.find", "STONE-MACH");
             hand.value("Material: a package", "$33.00");
             hand.type("library.reason", "August list");
@@ -177,7 +177,7 @@ class LibraryBookTest {
     @Test
     void bundledItemIsCopiedIntoTheFirmsBookAndANewOneIsAddedAndGivenUp() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.BOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.BOOK);
             hand.type("library.find", "DIG-MACH");
             assertThat(before).doesNotContain("\"DIG-MACH\"");
             hand.value("Crew does in an hour", "7 cy");
@@ -239,14 +239,14 @@ class LibraryBookTest {
         Path sheet = folder.resolve("prices.xlsx");
         try (OnScreen screen = OnScreen.job(job)) {
             screen.asked().target = Optional.of(sheet);
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.WORKBOOK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.WORKBOOK);
             hand.press("workbook.export");
             screen.settle();
             byte[] good = Files.readAllBytes(sheet);
             edit(sheet, 20, true);
             hand.type("workbook.reason", "September round");
             hand.press("workbook.take");
-            assertThat(hand.text("workbook.told")).isEqualTo("20 to fix. Nothing was written.");
+            assertThat(hand.text("workbook.text")).isEqualTo("20 to fix. Nothing was written.");
             assertThat(hand.lines("workbook.lines")).hasSize(20).allMatch(line -> line.contains("\"fast\""));
             assertThat(hand.canPress("workbook.write")).isFalse();
             screen.picture("light-library-faults");
@@ -257,7 +257,7 @@ class LibraryBookTest {
             assertThat(hand.lines("workbook.lines")).hasSize(2).allMatch(line -> line.contains("labor/perHour: "));
             assertThat(Files.readString(book)).isEqualTo(before);
             hand.press("workbook.write");
-            assertThat(hand.text("workbook.told")).isEqualTo("2 cell(s) written into the book.");
+            assertThat(hand.text("workbook.text")).isEqualTo("2 cell(s) written into the book.");
             assertThat(Files.readString(book))
                     .contains("September round", LocalDate.of(2026, 8, 10).toString());
         }

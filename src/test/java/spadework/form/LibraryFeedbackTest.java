@@ -22,9 +22,9 @@ import org.junit.jupiter.api.io.TempDir;
 import spadework.feedback.RateRule;
 import spadework.form.kit.Theme;
 import spadework.form.library.LibraryTab;
-import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.Outcome;
+import spadework.office.SampleJobFolder;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
 import spadework.office.book.BookService;
@@ -46,12 +46,14 @@ class LibraryFeedbackTest {
     /** Three closed jobs, alike but for the hours of digging and the invoices for stone. */
     @BeforeEach
     void close() throws IOException {
-        job = Copies.of("block-basement-to-swale", folder);
+        job = SampleCopies.of("block-basement-to-swale", folder);
         book = folder.resolve("price-book.json");
-        Jobsite.makeSignable(job.getParent());
+        SampleJobFolder.makeSignable(job.getParent());
         Office office = Office.with(TemplateFolder.NONE);
-        assertThat(new Issuing(office, Jobsite.TODAY).issue(job.getParent())).isInstanceOf(Outcome.Issued.class);
-        assertThat(new Accepting(office, Jobsite.TODAY).accept(job.getParent(), List.of(), Jobsite.yes()))
+        assertThat(new Issuing(office, SampleJobFolder.TODAY).issue(job.getParent()))
+                .isInstanceOf(Outcome.Issued.class);
+        assertThat(new Accepting(office, SampleJobFolder.TODAY)
+                        .accept(job.getParent(), List.of(), SampleJobFolder.yes()))
                 .isInstanceOf(Outcome.Issued.class);
         copy("second", "20 h", "$1,500.00");
         copy("third", "40 h", "$1,600.00");
@@ -86,7 +88,7 @@ class LibraryFeedbackTest {
         return BookService.at(book);
     }
 
-    private List<String> told(Path tree) throws IOException {
+    private List<String> described(Path tree) throws IOException {
         return new FeedbackService(tree, session(), RateRule.MEDIAN)
                 .tell().out().stream().map(line -> line.replaceAll(" +", " ")).toList();
     }
@@ -94,8 +96,8 @@ class LibraryFeedbackTest {
     @Test
     void seasonAndTheJobOnScreenAreThoseOfTheCommand() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.FEEDBACK);
-            assertThat(totals(hand)).isNotEmpty().allMatch(told(folder)::contains);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.FEEDBACK);
+            assertThat(totals(hand)).isNotEmpty().allMatch(described(folder)::contains);
             assertThat(hand.cells("feedback.rates"))
                     .extracting(row -> row.get(0) + " " + row.get(1))
                     .containsExactly(
@@ -107,7 +109,7 @@ class LibraryFeedbackTest {
             GuiActionRunner.execute(() -> Theme.apply(true));
             screen.picture("dark-library-lesson");
             hand.press("feedback.one");
-            assertThat(totals(hand)).hasSize(2).allMatch(told(job)::contains);
+            assertThat(totals(hand)).hasSize(2).allMatch(described(job)::contains);
             assertThat(hand.cells("feedback.rates"))
                     .as("one job is too few for a middle")
                     .isEmpty();
@@ -115,7 +117,7 @@ class LibraryFeedbackTest {
     }
 
     /** Code, jobs and amounts, as the command spells a row. */
-    private static List<String> totals(LibraryHand hand) {
+    private static List<String> totals(LibraryRobot hand) {
         return hand.cells("feedback.totals").stream()
                 .map(row -> String.join(
                         " ", row.get(0), row.get(2), row.get(3), row.get(4), row.get(5), row.get(6), row.get(7)))
@@ -125,7 +127,7 @@ class LibraryFeedbackTest {
     @Test
     void oneRateIsTakenIntoTheBookAndTheOthersAreLeft() throws IOException {
         try (OnScreen screen = OnScreen.job(job)) {
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.FEEDBACK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.FEEDBACK);
             hand.click("feedback.rates", 0, "STONE-MACH", "Material: a package");
             String rate = hand.cells("feedback.rates").get(2).get(3);
             hand.type("feedback.on", "2026-12-01");
@@ -147,9 +149,9 @@ class LibraryFeedbackTest {
         try (OnScreen screen = OnScreen.job(job)) {
             Path out = folder.resolve("out");
             screen.asked().target = Optional.of(out);
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.FEEDBACK);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.FEEDBACK);
             hand.press("feedback.report");
-            assertThat(hand.text("feedback.told")).startsWith("Written: ").contains("feedback.pdf", "feedback.xlsx");
+            assertThat(hand.text("feedback.text")).startsWith("Written: ").contains("feedback.pdf", "feedback.xlsx");
             try (PDDocument pdf = Loader.loadPDF(out.resolve("feedback.pdf").toFile());
                     XSSFWorkbook workbook =
                             new XSSFWorkbook(out.resolve("feedback.xlsx").toString())) {
@@ -162,10 +164,10 @@ class LibraryFeedbackTest {
 
     @Test
     void priceOtherwiseStandsBesideThePriceAsItIs() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("poured-basement-with-sump", folder))) {
             String total =
                     screen.ask(() -> screen.session().total()).orElseThrow().text();
-            LibraryHand hand = LibraryHand.open(screen, LibraryTab.WHATIF);
+            LibraryRobot hand = LibraryRobot.open(screen, LibraryTab.WHATIF);
             hand.type("whatif.with.1", "margin=20%");
             hand.type("whatif.with.2", "soil=C");
             hand.press("whatif.compare");

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.form.kit.Theme;
 import spadework.form.library.LibraryTab;
-import spadework.samples.BidTree;
+import spadework.samples.GeneratedJobsFolder;
 
 /** Every tab of the library, light and dark, is kept in target/screens; all that takes the keyboard says what it is. */
 @WindowTest
@@ -31,16 +31,16 @@ class LibraryScreensTest {
     @TempDir
     Path root;
 
-    private LibraryHand open(OnScreen screen) throws IOException {
+    private LibraryRobot open(OnScreen screen) throws IOException {
         Path tree = root.resolve("jobs");
-        BidTree.make(tree, 14);
+        GeneratedJobsFolder.make(tree, 14);
         screen.remembered().folder = Optional.of(tree);
         screen.open(() -> screen.forms().openJob(tree.resolve("000/J-00000/job.json")));
         screen.settle();
-        return LibraryHand.open(screen, LibraryTab.BOOK);
+        return LibraryRobot.open(screen, LibraryTab.BOOK);
     }
 
-    private static void tab(OnScreen screen, LibraryHand hand, String name, int index) {
+    private static void tab(OnScreen screen, LibraryRobot hand, String name, int index) {
         JTabbedPane tabs = hand.find(JTabbedPane.class, name);
         GuiActionRunner.execute(() -> tabs.setSelectedIndex(index));
         screen.robot().waitForIdle();
@@ -52,7 +52,7 @@ class LibraryScreensTest {
     void everyTabIsDrawnAndFitsASmallScreen(boolean dark) throws IOException {
         String look = dark ? "dark" : "light";
         try (OnScreen screen = new OnScreen()) {
-            LibraryHand hand = open(screen);
+            LibraryRobot hand = open(screen);
             GuiActionRunner.execute(() -> Theme.apply(dark));
             for (int i = 0; i < TABS.size(); i++) {
                 tab(screen, hand, "library.tabs", i);
@@ -90,7 +90,7 @@ class LibraryScreensTest {
     @Test
     void everyControlOfTheLibraryHasAName() throws IOException {
         try (OnScreen screen = new OnScreen()) {
-            LibraryHand hand = open(screen);
+            LibraryRobot hand = open(screen);
             Set<String> nameless = new TreeSet<>();
             int seen = 0;
             for (int i = 0; i < TABS.size(); i++) {

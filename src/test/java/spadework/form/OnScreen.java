@@ -69,7 +69,7 @@ public final class OnScreen implements AutoCloseable {
         }
 
         @Override
-        public void print(Pageable sheets, String title, Consumer<Printed> told) {
+        public void print(Pageable sheets, String title, Consumer<Printed> described) {
             try {
                 BufferedImage paper = new BufferedImage(612, 792, BufferedImage.TYPE_INT_RGB);
                 Graphics2D pen = paper.createGraphics();
@@ -82,7 +82,7 @@ public final class OnScreen implements AutoCloseable {
             } catch (PrinterException refused) {
                 throw new IllegalStateException(refused);
             } finally {
-                told.accept(new Printed.Done());
+                described.accept(new Printed.Done());
             }
         }
     }

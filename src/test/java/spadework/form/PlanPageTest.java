@@ -28,14 +28,14 @@ class PlanPageTest {
     Path jobs;
 
     private OnScreen screen;
-    private Hand hand;
+    private FormRobot hand;
     private JComponent plan;
 
     @BeforeEach
     void open() throws IOException {
         JobsFolder.open(jobs, Files.readString(Path.of("sample-quotes", "company.json")));
         screen = new OnScreen();
-        hand = new Hand(screen, Draft.empty());
+        hand = new FormRobot(screen, Draft.empty());
         screen.remembered().keep(jobs);
         screen.open(() -> screen.forms().newJob());
         screen.settle();

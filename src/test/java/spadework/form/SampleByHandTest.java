@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.intake.Intake;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.reply.TemplateFolder;
@@ -24,13 +24,13 @@ class SampleByHandTest {
 
     @Test
     void sampleEnteredByHandIsTheSameJobAtTheSamePrice() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         Draft sample = Draft.read(Files.readString(file)).orElseThrow();
-        Understood meant = (Understood) new Intake().read(file);
+        ReadJob meant = (ReadJob) new Intake().read(file);
         Bid priced = (Bid) Office.with(TemplateFolder.NONE).bid(file);
         Files.delete(file);
         try (OnScreen screen = OnScreen.job(file)) {
-            Hand hand = new Hand(screen, sample);
+            FormRobot hand = new FormRobot(screen, sample);
             hand.fillAll();
             assertThat(hand.typed()).isGreaterThan(150);
             screen.settle();
@@ -40,7 +40,7 @@ class SampleByHandTest {
             screen.picture("sample-by-hand");
             assertThat(screen.session().total()).contains(priced.total());
         }
-        assertThat(((Understood) new Intake().read(file)).job()).isEqualTo(meant.job());
+        assertThat(((ReadJob) new Intake().read(file)).job()).isEqualTo(meant.job());
         assertThat(((Bid) Office.with(TemplateFolder.NONE).bid(file)).total()).isEqualTo(priced.total());
     }
 }

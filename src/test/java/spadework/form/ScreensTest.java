@@ -29,7 +29,7 @@ class ScreensTest {
     @ValueSource(booleans = {false, true})
     void everyPageAndPaneIsDrawn(boolean dark) throws IOException {
         String look = dark ? "dark" : "light";
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             GuiActionRunner.execute(() -> Theme.apply(dark));
             for (int i = 0; i < JobPage.values().length; i++) {
                 int index = i;

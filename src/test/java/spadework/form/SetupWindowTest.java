@@ -16,9 +16,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.office.Bid;
-import spadework.office.Jobsite;
 import spadework.office.Office;
 import spadework.office.Outcome;
+import spadework.office.SampleJobFolder;
 import spadework.office.agreement.Issuing;
 import spadework.office.reply.TemplateFolder;
 
@@ -48,7 +48,7 @@ class SetupWindowTest {
         try (OnScreen screen = new OnScreen()) {
             screen.asked().target = Optional.of(folder);
             screen.open(() -> screen.forms().begin());
-            Hand hand = new Hand(screen, Draft.empty());
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             hand.press(screen.window().target(), "first.choose");
             hand.press(screen.window().target(), "first.begin");
             assertThat(screen.all(
@@ -79,7 +79,7 @@ class SetupWindowTest {
             assertThat(bid.total().amount()).isPositive();
             assertThat(bid.openStops()).isEmpty();
         });
-        assertThat(new Issuing(office, Jobsite.TODAY).issue(job))
+        assertThat(new Issuing(office, SampleJobFolder.TODAY).issue(job))
                 .as("a proposal")
                 .isInstanceOf(Outcome.Issued.class);
     }

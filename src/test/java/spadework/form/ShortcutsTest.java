@@ -37,8 +37,8 @@ class ShortcutsTest {
 
     @Test
     void altAndANumberGoesToTheStopOfThatNumberAndToThePageWhereItWasLeft() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            Hand hand = new Hand(screen, Draft.empty());
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             GuiActionRunner.execute(() -> screen.job().go(JobPage.TERMS));
             assertThat(STOP_KEYS).hasSameSizeAs(JobStop.values());
             for (int stop = STOP_KEYS.length - 1; stop >= 0; stop--) {
@@ -54,8 +54,8 @@ class ShortcutsTest {
 
     @Test
     void controlEnterGoesToTheNextStopAndTheKeyboardWithIt() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            Hand hand = new Hand(screen, Draft.empty());
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             for (JobStop stop : List.of(JobStop.PRICE, JobStop.PAPERS, JobStop.AGREEMENT, JobStop.FINISH)) {
                 hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_ENTER);
                 FormPage wanted = screen.job().pages().get(stop.pages().get(0).ordinal());
@@ -72,9 +72,9 @@ class ShortcutsTest {
 
     @Test
     void controlZAndYUndoAndRedoAndSSaves() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         try (OnScreen screen = OnScreen.job(file)) {
-            Hand hand = new Hand(screen, Draft.empty());
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             GuiActionRunner.execute(() -> screen.job().go(JobPage.PEOPLE));
             JTextField title = screen.all(JTextField.class, field -> "/title".equals(field.getName()))
                     .get(0);
@@ -95,8 +95,8 @@ class ShortcutsTest {
 
     @Test
     void controlLWaitsForWordsOfThePriceBook() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            Hand hand = new Hand(screen, Draft.empty());
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_L);
             until(
                     screen,
@@ -109,8 +109,8 @@ class ShortcutsTest {
 
     @Test
     void eachWallAndEachRunCanBeDrawn() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("poured-basement-with-sump", folder))) {
-            Hand hand = new Hand(screen, Draft.empty());
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("poured-basement-with-sump", folder))) {
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             hand.key(KeyEvent.VK_CONTROL, KeyEvent.VK_2);
             until(
                     screen,

@@ -59,8 +59,8 @@ class WindowThreadTest {
 
     @Test
     void typingGoingAndSavingNeverBlockIt() throws IOException {
-        try (OnScreen screen = OnScreen.job(Copies.of("block-basement-to-swale", folder))) {
-            Hand hand = new Hand(screen, Draft.empty());
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            FormRobot hand = new FormRobot(screen, Draft.empty());
             // Once through, so that what is loaded once is not counted.
             walk(screen, hand, "41");
             Watch watch = new Watch();
@@ -74,7 +74,7 @@ class WindowThreadTest {
         }
     }
 
-    private static void walk(OnScreen screen, Hand hand, String side) {
+    private static void walk(OnScreen screen, FormRobot hand, String side) {
         GuiActionRunner.execute(() -> screen.job().go(JobPage.START));
         screen.settle();
         hand.replace(

@@ -17,9 +17,9 @@ class BookFuzzTest {
     @FuzzTest
     void bookIsReadOrRefused(byte[] file) {
         String text = new String(file, StandardCharsets.UTF_8);
-        Told.hold(INTAKE.readBook(text, FILE).faults());
+        ReadableMessage.hold(INTAKE.readBook(text, FILE).faults());
         BookDraft.read(text)
-                .ifPresent(book ->
-                        Told.hold(INTAKE.readBook(book.asOf(DAY).text(), FILE).faults()));
+                .ifPresent(book -> ReadableMessage.hold(
+                        INTAKE.readBook(book.asOf(DAY).text(), FILE).faults()));
     }
 }

@@ -11,6 +11,6 @@ class CompanyFuzzTest {
 
     @FuzzTest
     void companyIsReadOrRefused(byte[] file) {
-        Told.hold(INTAKE.faultsOfCompany(new String(file, StandardCharsets.UTF_8), "company.json"));
+        ReadableMessage.hold(INTAKE.faultsOfCompany(new String(file, StandardCharsets.UTF_8), "company.json"));
     }
 }

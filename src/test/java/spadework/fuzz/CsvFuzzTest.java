@@ -20,10 +20,10 @@ class CsvFuzzTest {
     @FuzzTest
     void listIsReadOrRefused(byte[] file) {
         try {
-            Told.hold(SupplierChanges.of("quarry.csv", Tables.csv(file), MAP, BOOK)
+            ReadableMessage.hold(SupplierChanges.of("quarry.csv", Tables.csv(file), MAP, BOOK)
                     .faults());
         } catch (IOException refused) {
-            Told.hold(refused.getMessage());
+            ReadableMessage.hold(refused.getMessage());
         }
     }
 }

@@ -19,14 +19,14 @@ class JobFuzzTest {
     void jobIsPricedOrRefused(byte[] file) {
         FileText text = FileText.decoded(file, "job.json");
         if (text.fault().isPresent()) {
-            Told.hold(text.fault().get());
+            ReadableMessage.hold(text.fault().get());
             return;
         }
         BidResult answer = OFFICE.bid(text.text(), FILE);
         if (answer instanceof Refusal refusal) {
-            Told.hold(refusal.faults());
+            ReadableMessage.hold(refusal.faults());
         } else {
-            ((Bid) answer).findings().forEach(finding -> Told.hold(OFFICE.what(finding)));
+            ((Bid) answer).findings().forEach(finding -> ReadableMessage.hold(OFFICE.what(finding)));
         }
     }
 }

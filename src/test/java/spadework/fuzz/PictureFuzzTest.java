@@ -14,10 +14,10 @@ class PictureFuzzTest {
         PrintablePicture picture;
         try {
             picture = PictureReader.read(file);
-        } catch (PictureFault told) {
-            Told.hold(told.getMessage());
-            Told.hold(told.allowed());
-            Told.hold(told.fix());
+        } catch (PictureFault described) {
+            ReadableMessage.hold(described.getMessage());
+            ReadableMessage.hold(described.allowed());
+            ReadableMessage.hold(described.fix());
             return;
         }
         try {

@@ -26,8 +26,8 @@ class RegisterFuzzTest {
         Files.deleteIfExists(FOLDER.resolve("register.head"));
         Register register = Register.of(FOLDER);
         Examination found = register.check();
-        Told.hold(found.faults());
-        Told.hold(found.advice());
+        ReadableMessage.hold(found.faults());
+        ReadableMessage.hold(found.advice());
         List<Entry> entries = new ArrayList<>();
         register.each(entries::add);
         WarrantyBook.of(entries).current();
@@ -37,7 +37,7 @@ class RegisterFuzzTest {
                 throw new AssertionError("a register that does not hold was added to");
             }
         } catch (RegisterBroken refused) {
-            Told.hold(refused.faults());
+            ReadableMessage.hold(refused.faults());
         }
     }
 

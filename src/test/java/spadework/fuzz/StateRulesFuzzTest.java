@@ -15,6 +15,6 @@ class StateRulesFuzzTest {
     void rulesAreReadOrRefused(byte[] file) {
         SourceFile sheet = JsonPass.over("state-rules.json", new String(file, StandardCharsets.UTF_8));
         BUNDLED.changedBy(sheet);
-        Told.hold(sheet.faults());
+        ReadableMessage.hold(sheet.faults());
     }
 }

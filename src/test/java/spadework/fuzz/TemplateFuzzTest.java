@@ -26,8 +26,8 @@ class TemplateFuzzTest {
         Files.write(FOLDER.resolve("page.ftlh"), file);
         try {
             PageSource.read("page.ftlh", Templates.with(FOLDER).fill("page.ftlh", MODEL));
-        } catch (TemplateFault told) {
-            Told.hold(told.getMessage().replace("freemarker.", ""));
+        } catch (TemplateFault described) {
+            ReadableMessage.hold(described.getMessage().replace("freemarker.", ""));
         }
     }
 

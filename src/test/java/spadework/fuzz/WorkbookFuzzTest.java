@@ -44,10 +44,10 @@ class WorkbookFuzzTest {
         byte[] workbook = workbook(file);
         try {
             Optional<Grid> grid = Tables.workbook(workbook, PriceWorkbook.PRICES);
-            grid.ifPresent(read -> Told.hold(
+            grid.ifPresent(read -> ReadableMessage.hold(
                     SheetChanges.of("prices.xlsx", read, EXPORTED, BOOK).faults()));
         } catch (IOException refused) {
-            Told.hold(refused.getMessage());
+            ReadableMessage.hold(refused.getMessage());
         }
     }
 

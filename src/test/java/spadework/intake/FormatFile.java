@@ -92,7 +92,7 @@ public enum FormatFile {
                         || fault.place().pointer().startsWith(pointer + "/"));
     }
 
-    /** True when the reader says that a key is wanting in the object there. */
+    /** True when the reader says that a key is missing in the object there. */
     static boolean isWanting(SourceFile sheet, String object) {
         return sheet.faults().stream()
                 .filter(fault -> fault.place().pointer().matches(Pattern.quote(object) + "(/[^/]*)?"))

@@ -122,7 +122,7 @@ class IntakeTest {
                   "depth": "5 ft", "kind": "block", "finish": {"system": "coating"},
                   "condition": {"surface": "bare", "cracks": "0 ft", "horizontalCrack": false, "displaced": false,
                     "footingUndermined": false}}]""")));
-        Understood understood = understood(files);
+        ReadJob understood = understood(files);
         Job job = understood.job();
         Wall wall = job.getWall("A");
         Area none = Area.ofSquareFeet(0);
@@ -145,7 +145,7 @@ class IntakeTest {
     @Test
     void folderStandsForTheJobInIt() {
         SampleFiles files = SampleFiles.in(folder);
-        Understood byFolder = understood(files);
+        ReadJob byFolder = understood(files);
         assertThat(new Intake(SampleFiles.BUNDLED).read(folder.resolve("job.json")))
                 .isEqualTo(byFolder);
         assertThat(byFolder.jobFolder()).isEqualTo(folder);
@@ -159,8 +159,8 @@ class IntakeTest {
         Files.copy(folder.resolve("job.json"), deep.resolve("job.json"));
         Files.move(folder.resolve("job.json"), other.resolve("job.json"));
         Intake intake = new Intake(SampleFiles.BUNDLED);
-        Understood first = (Understood) intake.read(deep);
-        Understood second = (Understood) intake.read(other);
+        ReadJob first = (ReadJob) intake.read(deep);
+        ReadJob second = (ReadJob) intake.read(other);
         assertThat(second.company()).isEqualTo(first.company());
         assertThat(second.book()).isSameAs(first.book());
         assertThat(second.jobFolder()).isEqualTo(other);
@@ -171,7 +171,7 @@ class IntakeTest {
         SampleFiles.in(folder);
         Path deep = Files.createDirectories(folder.resolve("deep"));
         SampleFiles.in(deep).without("price-book.json").with("company.json", "Sample Diggers", "Nearer Diggers");
-        Understood reading = (Understood) new Intake(SampleFiles.BUNDLED).read(deep);
+        ReadJob reading = (ReadJob) new Intake(SampleFiles.BUNDLED).read(deep);
         assertThat(reading.company().name()).isEqualTo("Nearer Diggers LLC");
     }
 
@@ -228,9 +228,9 @@ class IntakeTest {
                         "company.json:17:12 /crews", "company.json:17:15 /crws", "job.json:62:16 /walls/1/label");
     }
 
-    private static Understood understood(SampleFiles files) {
+    private static ReadJob understood(SampleFiles files) {
         assertThat(files.faults()).isEmpty();
-        return (Understood) files.read();
+        return (ReadJob) files.read();
     }
 
     private static byte[] bytes(String text) {

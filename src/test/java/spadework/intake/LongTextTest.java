@@ -61,7 +61,7 @@ class LongTextTest {
         String odd = "${x} <#if> <script>alert(1)</script> =HYPERLINK(1) \u202Eabc\u202C & \\\\u0041";
         Reading reading =
                 SampleFiles.in(folder).with("job.json", "Damp air", odd).read();
-        assertThat(((Understood) reading).job().notFixed())
+        assertThat(((ReadJob) reading).job().notFixed())
                 .containsExactly("${x} <#if> <script>alert(1)</script> =HYPERLINK(1) \u202Eabc\u202C & \\u0041");
     }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import spadework.draft.Draft;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.intake.law.StateRuleBook;
 import spadework.intake.source.JsonPass;
 import spadework.intake.source.SourceFile;
@@ -41,13 +41,13 @@ class OldFilesTest {
 
     @Test
     void jobCompanyAndBookAreTheSameRecordsInEitherSpelling() throws IOException {
-        Understood now = (Understood) today().read();
+        ReadJob now = (ReadJob) today().read();
         for (String file : List.of("job.json", "company.json", "price-book.json")) {
             String text = Files.readString(folder.resolve(file));
             assertThat(former(text)).isNotEqualTo(text);
             Files.writeString(folder.resolve(file), former(text));
         }
-        Understood old = (Understood) new Intake(SampleFiles.BUNDLED).read(folder);
+        ReadJob old = (ReadJob) new Intake(SampleFiles.BUNDLED).read(folder);
         assertThat(old.job()).isEqualTo(now.job());
         assertThat(old.company()).isEqualTo(now.company());
         assertThat(old.book()).isEqualTo(now.book());
@@ -66,13 +66,13 @@ class OldFilesTest {
 
     @Test
     void keptFilesAreReadInEitherSpelling() throws IOException {
-        Understood now = (Understood) today().read();
+        ReadJob now = (ReadJob) today().read();
         Map<String, byte[]> kept = new LinkedHashMap<>();
         for (String file : List.of("company.json", "price-book.json")) {
             kept.put(file, bytes(former(Files.readString(folder.resolve(file)))));
         }
         Path job = folder.resolve("job.json");
-        Understood old = (Understood) new Intake(SampleFiles.BUNDLED)
+        ReadJob old = (ReadJob) new Intake(SampleFiles.BUNDLED)
                 .readKept(
                         former(Files.readString(job)),
                         job,
@@ -108,7 +108,7 @@ class OldFilesTest {
                 .orElseThrow();
         Path file = Path.of("sample-quotes/corners-by-assembly/job.json");
         assertThat(intake.read(naming(job, "PARGE-FIBRE").text(), file))
-                .isInstanceOf(Understood.class)
+                .isInstanceOf(ReadJob.class)
                 .isEqualTo(intake.read(naming(job, "PARGE-FIBER").text(), file));
         assertThat(intake.read(naming(job, "PARGE-FIBRES").text(), file)).isInstanceOf(Refused.class);
     }
@@ -166,8 +166,8 @@ class OldFilesTest {
     void bookIsEditedInTheSpellingOfToday() throws IOException {
         today();
         String text = Files.readString(folder.resolve("price-book.json"));
-        Draft old = Draft.read(former(text), Outline.book()).orElseThrow();
-        assertThat(old).isEqualTo(Draft.read(text, Outline.book()).orElseThrow());
+        Draft old = Draft.read(former(text), FileSchema.book()).orElseThrow();
+        assertThat(old).isEqualTo(Draft.read(text, FileSchema.book()).orElseThrow());
     }
 
     @Test

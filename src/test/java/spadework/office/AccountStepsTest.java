@@ -39,35 +39,36 @@ import spadework.register.Register;
 
 /** Getting paid: what each step writes and what it refuses. */
 class AccountStepsTest {
-    private static final LocalDate SIGNED = Jobsite.SIGNED;
+    private static final LocalDate SIGNED = SampleJobFolder.SIGNED;
 
     @TempDir
     private Path root;
 
-    private Jobsite site;
+    private SampleJobFolder site;
     private final Office office = Office.with(TemplateFolder.NONE);
 
     @BeforeEach
     void layOut() {
-        site = Jobsite.in(root);
+        site = SampleJobFolder.in(root);
     }
 
     private void sign() throws IOException {
-        assertThat(new Issuing(office, Jobsite.TODAY).issue(site.folder())).isInstanceOf(Issued.class);
-        assertThat(new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes()))
+        assertThat(new Issuing(office, SampleJobFolder.TODAY).issue(site.folder()))
+                .isInstanceOf(Issued.class);
+        assertThat(new Accepting(office, SampleJobFolder.TODAY).accept(site.folder(), List.of(), SampleJobFolder.yes()))
                 .isInstanceOf(Issued.class);
     }
 
     private Outcome bill(BillItem item, LocalDate on) throws IOException {
-        return new Invoicing(office, Jobsite.TODAY).invoice(site.folder(), item, on);
+        return new Invoicing(office, SampleJobFolder.TODAY).invoice(site.folder(), item, on);
     }
 
     private Outcome pay(String amount, LocalDate on, String how) throws IOException {
-        return new Receiving(office, Jobsite.TODAY).receive(site.folder(), Dollars.of(amount), on, how);
+        return new Receiving(office, SampleJobFolder.TODAY).receive(site.folder(), Dollars.of(amount), on, how);
     }
 
     private Outcome release(String invoice, LocalDate on) throws IOException {
-        return new Releasing(office, Jobsite.TODAY).release(site.folder(), invoice, on);
+        return new Releasing(office, SampleJobFolder.TODAY).release(site.folder(), invoice, on);
     }
 
     private String due(int payment) {
@@ -158,14 +159,14 @@ class AccountStepsTest {
     @Test
     void daysThatCannotBeAreRefused() throws IOException {
         sign();
-        refused(bill(BillItem.payment(1), Jobsite.TODAY.plusDays(1)), "It cannot have been done on");
+        refused(bill(BillItem.payment(1), SampleJobFolder.TODAY.plusDays(1)), "It cannot have been done on");
         refused(bill(BillItem.payment(1), SIGNED.minusDays(1)), "bill-before-contract");
     }
 
     @Test
     void canceledContractTakesNoMoney() throws IOException {
         sign();
-        new Canceling(office, Jobsite.TODAY)
+        new Canceling(office, SampleJobFolder.TODAY)
                 .cancel(
                         site.folder(),
                         new Canceling.NoticeInput(
@@ -181,7 +182,7 @@ class AccountStepsTest {
     void changeOrderIsBilledByItselfOrWithTheLastPayment() throws IOException {
         sign();
         site.addChange(1);
-        new Deciding(office, Jobsite.TODAY).decide(site.folder(), 1, true, Jobsite.on("2026-09-13"));
+        new Deciding(office, SampleJobFolder.TODAY).decide(site.folder(), 1, true, SampleJobFolder.on("2026-09-13"));
         bill(BillItem.payment(1), SIGNED);
         assertThat(paper(bill(BillItem.change(1), LocalDate.of(2026, 9, 20))))
                 .contains("Change order 1. One more wall");
@@ -193,7 +194,7 @@ class AccountStepsTest {
         sign();
         bill(BillItem.payment(1), SIGNED);
         pay(due(1), SIGNED.plusDays(2), "check 12");
-        Statements statements = new Statements(office, Jobsite.TODAY);
+        Statements statements = new Statements(office, SampleJobFolder.TODAY);
         assertThat(paper(statements.statement(site.folder(), SIGNED.plusDays(1), out)))
                 .contains("Your account on August 21, 2026", "2026-014-I1")
                 .doesNotContain("2026-014-R1");
@@ -205,7 +206,7 @@ class AccountStepsTest {
     void lateNoticeIsWrittenFromTheDayAfter() throws IOException {
         sign();
         bill(BillItem.payment(1), SIGNED);
-        Statements statements = new Statements(office, Jobsite.TODAY);
+        Statements statements = new Statements(office, SampleJobFolder.TODAY);
         refused(statements.lateNotice(site.folder(), SIGNED), "nothing-late");
         assertThat(paper(statements.lateNotice(site.folder(), SIGNED.plusDays(1))))
                 .contains("A payment is late", Dollars.of(due(1)).text(), "charges no interest");

@@ -41,28 +41,30 @@ class AgreementStepsTest {
     @TempDir
     private Path root;
 
-    private Jobsite site;
+    private SampleJobFolder site;
     private final Office office = Office.with(TemplateFolder.NONE);
 
     @BeforeEach
     void layOut() {
-        site = Jobsite.in(root);
+        site = SampleJobFolder.in(root);
     }
 
     private Outcome issue() throws IOException {
-        return new Issuing(office, Jobsite.TODAY).issue(site.folder());
+        return new Issuing(office, SampleJobFolder.TODAY).issue(site.folder());
     }
 
     private Outcome accept(String... taken) throws IOException {
-        return new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(taken), Jobsite.yes());
+        return new Accepting(office, SampleJobFolder.TODAY)
+                .accept(site.folder(), List.of(taken), SampleJobFolder.yes());
     }
 
     private Outcome decide(int number, boolean accepted) throws IOException {
-        return new Deciding(office, Jobsite.TODAY).decide(site.folder(), number, accepted, Jobsite.on("2026-09-13"));
+        return new Deciding(office, SampleJobFolder.TODAY)
+                .decide(site.folder(), number, accepted, SampleJobFolder.on("2026-09-13"));
     }
 
     private Outcome close(Optional<String> waived) throws IOException {
-        return new Closing(office, Jobsite.TODAY)
+        return new Closing(office, SampleJobFolder.TODAY)
                 .close(site.folder(), new Closing.Asked(CLOSED, Optional.empty(), waived));
     }
 
@@ -108,9 +110,11 @@ class AgreementStepsTest {
                 .put("earliestStart", "2026-09-21")
                 .put("latestFinish", "2026-10-09"));
         issue();
-        Outcome late = new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.on("2026-09-10"));
+        Outcome late = new Accepting(office, SampleJobFolder.TODAY)
+                .accept(site.folder(), List.of(), SampleJobFolder.on("2026-09-10"));
         assertThat(((Refused) late).reasons()).anyMatch(reason -> reason.contains("held until 2026-09-09"));
-        assertThat(new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.on("2026-09-09")))
+        assertThat(new Accepting(office, SampleJobFolder.TODAY)
+                        .accept(site.folder(), List.of(), SampleJobFolder.on("2026-09-09")))
                 .isInstanceOf(Issued.class);
     }
 
@@ -255,7 +259,7 @@ class AgreementStepsTest {
                 .as("what was signed counts")
                 .anyMatch(reason -> reason.contains("the options taken is \"OP1\" there, and \"OP2\" was asked for"));
         assertThat(((Issued) accept("OP1")).number()).isEqualTo("2026-014-A1");
-        assertThat(site.json()).isEqualTo(Jobsite.json(accepted));
+        assertThat(site.json()).isEqualTo(SampleJobFolder.json(accepted));
 
         site.finish(List.of("A", "B", "C"), total().text());
         String open = Files.readString(site.file());

@@ -68,9 +68,9 @@ class CloseKilledIT {
 
     /** A job in which all is done but the closing. */
     private Path finished() throws IOException {
-        Jobsite site = Jobsite.in(Files.createDirectory(root.resolve("shop")));
-        new Issuing(office, Jobsite.TODAY).issue(site.folder());
-        new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of("OP1"), Jobsite.yes());
+        SampleJobFolder site = SampleJobFolder.in(Files.createDirectory(root.resolve("shop")));
+        new Issuing(office, SampleJobFolder.TODAY).issue(site.folder());
+        new Accepting(office, SampleJobFolder.TODAY).accept(site.folder(), List.of("OP1"), SampleJobFolder.yes());
         Bid bid = (Bid) office.bid(site.folder());
         site.finish(List.of("A", "B", "C"), bid.dossier().contract().total().text());
         return site.folder();
@@ -127,7 +127,7 @@ class CloseKilledIT {
         unwrittenJobs.addAndGet(certified && !written ? 1 : 0);
         done.addAndGet(written ? 1 : 0);
 
-        Outcome again = new Closing(office, Jobsite.TODAY)
+        Outcome again = new Closing(office, SampleJobFolder.TODAY)
                 .close(job, new Closing.Asked(DAY, Optional.empty(), Optional.empty()));
         assertThat(again)
                 .as(job + ": asked again, it closes")

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.contract.Contract;
-import spadework.contract.Moved;
+import spadework.contract.IssueDifference;
 import spadework.contract.PricedChange;
 import spadework.contract.Revision;
 import spadework.contract.UnitLine;
@@ -118,7 +118,7 @@ class ContractPapersTest {
     void aRevisionSaysWhatChangedInMoneyAndScope() throws IOException {
         Dossier now = CHANGED.dossier();
         Dossier then = AgreedBids.sample();
-        Moved moved = Moved.between(
+        IssueDifference moved = IssueDifference.between(
                 LocalDate.of(2026, 8, 3),
                 then.contract().proposed(),
                 then.takeoff(),

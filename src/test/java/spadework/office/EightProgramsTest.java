@@ -102,7 +102,7 @@ class EightProgramsTest {
     @ParameterizedTest(name = "{0}")
     @EnumSource(Shared.class)
     void noAcknowledgedChangeIsLost(Shared shared) throws IOException, InterruptedException {
-        Jobsite.in(root);
+        SampleJobFolder.in(root);
         Path file = root.resolve(shared.name);
         List<Process> programs = new ArrayList<>();
         for (int each = 0; each < PROGRAMS; each++) {

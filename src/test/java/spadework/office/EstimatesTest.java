@@ -75,7 +75,7 @@ class EstimatesTest {
             between-two-houses, 0,   1, 0.40, 0.10
             metric,             1,   1, 0.40, 0.10
             """)
-    void quantitiesAreThoseOfASecondReckoning(String job, double slope, double main, double swell, double shrink)
+    void quantitiesAreThoseOfASecondCalculation(String job, double slope, double main, double swell, double shrink)
             throws IOException {
         Takeoff takeoff = bid(job).dossier().takeoff();
         GroundByHand hand = new GroundByHand(read(job), slope, main);

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import spadework.disk.FullDisk;
 import spadework.draft.Draft;
-import spadework.office.CheatStages.Stage;
+import spadework.office.MisuseStages.Stage;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
 import spadework.reason.Reason;
@@ -33,39 +33,39 @@ class FullDiskTest {
     private enum Step {
         ISSUE(Stage.DRAFT) {
             @Override
-            Outcome on(Jobsite site) throws IOException {
-                return new Issuing(CheatStages.OFFICE, Jobsite.TODAY).issue(site.folder());
+            Outcome on(SampleJobFolder site) throws IOException {
+                return new Issuing(MisuseStages.OFFICE, SampleJobFolder.TODAY).issue(site.folder());
             }
         },
         ACCEPT(Stage.ISSUED) {
             @Override
-            Outcome on(Jobsite site) throws IOException {
-                return new Accepting(CheatStages.OFFICE, Jobsite.TODAY)
-                        .accept(site.folder(), List.of("OP1"), Jobsite.yes());
+            Outcome on(SampleJobFolder site) throws IOException {
+                return new Accepting(MisuseStages.OFFICE, SampleJobFolder.TODAY)
+                        .accept(site.folder(), List.of("OP1"), SampleJobFolder.yes());
             }
         },
         SIGN_ALONE(Stage.ISSUED) {
             @Override
-            Outcome on(Jobsite site) throws IOException {
-                return CheatCase.accept(site, Jobsite.by("2026-08-20", CheatCase.IDA), "OP1");
+            Outcome on(SampleJobFolder site) throws IOException {
+                return MisuseCase.accept(site, SampleJobFolder.by("2026-08-20", MisuseCase.IDA), "OP1");
             }
         },
         CHANGE(Stage.CHANGED) {
             @Override
-            Outcome on(Jobsite site) throws IOException {
-                return CheatCase.decide(site, 2, true, Jobsite.on("2026-09-13"));
+            Outcome on(SampleJobFolder site) throws IOException {
+                return MisuseCase.decide(site, 2, true, SampleJobFolder.on("2026-09-13"));
             }
         },
         CANCEL(Stage.SIGNED) {
             @Override
-            Outcome on(Jobsite site) throws IOException {
-                return CheatCase.cancel(site, "2026-08-21", Optional.empty(), CheatCase.IDA);
+            Outcome on(SampleJobFolder site) throws IOException {
+                return MisuseCase.cancel(site, "2026-08-21", Optional.empty(), MisuseCase.IDA);
             }
         },
         CLOSE(Stage.BUILT) {
             @Override
-            Outcome on(Jobsite site) throws IOException {
-                return CheatCase.close(site, "2026-10-01", CheatCase.WORK_ENDED, Optional.empty());
+            Outcome on(SampleJobFolder site) throws IOException {
+                return MisuseCase.close(site, "2026-10-01", MisuseCase.WORK_ENDED, Optional.empty());
             }
         };
 
@@ -75,7 +75,7 @@ class FullDiskTest {
             this.from = from;
         }
 
-        abstract Outcome on(Jobsite site) throws IOException;
+        abstract Outcome on(SampleJobFolder site) throws IOException;
     }
 
     @ParameterizedTest
@@ -83,17 +83,17 @@ class FullDiskTest {
     void isToldAndLosesNothing(Step step) throws IOException {
         int operations;
         try (FullDisk disk = FullDisk.from(Integer.MAX_VALUE)) {
-            done(step.on(CheatStages.at(step.from).copy(root.resolve("whole"))));
+            done(step.on(MisuseStages.at(step.from).copy(root.resolve("whole"))));
             operations = disk.operations();
         }
         assertThat(operations).isGreaterThan(3);
         for (int from = 1; from <= operations; from += EVERY) {
-            Jobsite site = CheatStages.at(step.from).copy(root.resolve("full" + from));
-            Optional<String> told = full(from, step, site);
-            assertThat(told.orElse("No space left on device"))
+            SampleJobFolder site = MisuseStages.at(step.from).copy(root.resolve("full" + from));
+            Optional<String> described = full(from, step, site);
+            assertThat(described.orElse("No space left on device"))
                     .as("full from operation %d", from)
                     .contains("No space left on device");
-            told.ifPresent(words -> assertThat(words)
+            described.ifPresent(words -> assertThat(words)
                     .as("names the file")
                     .contains(site.folder().toString()));
             assertThat(Register.of(site.folder()).check().faults())
@@ -106,13 +106,13 @@ class FullDiskTest {
     }
 
     /** What was told; nothing where the step took so little room that it was done. */
-    private static Optional<String> full(int from, Step step, Jobsite site) throws IOException {
+    private static Optional<String> full(int from, Step step, SampleJobFolder site) throws IOException {
         try (FullDisk disk = FullDisk.from(from)) {
             done(step.on(site));
             assertThat(disk.operations()).as("it took less room this time").isLessThan(from);
             return Optional.empty();
-        } catch (IOException | UncheckedIOException told) {
-            return Optional.of(Reason.of(told));
+        } catch (IOException | UncheckedIOException described) {
+            return Optional.of(Reason.of(described));
         }
     }
 

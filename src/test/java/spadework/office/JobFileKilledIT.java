@@ -42,7 +42,7 @@ class JobFileKilledIT {
 
     /** The edition that the file has afterwards. */
     private int killed(Path file, int before, int millis, String when) throws IOException, InterruptedException {
-        Path told = folder.resolve("told");
+        Path described = folder.resolve("told");
         Process program = new ProcessBuilder(
                         Path.of(System.getProperty("java.home"), "bin", "java").toString(),
                         "-XX:TieredStopAtLevel=1",
@@ -54,9 +54,9 @@ class JobFileKilledIT {
                         file.toString(),
                         Integer.toString(before))
                 .redirectErrorStream(true)
-                .redirectOutput(told.toFile())
+                .redirectOutput(described.toFile())
                 .start();
-        while (program.isAlive() && !Files.readString(told).startsWith("begun")) {
+        while (program.isAlive() && !Files.readString(described).startsWith("begun")) {
             Thread.sleep(2);
         }
         Thread.sleep(millis);
@@ -64,7 +64,7 @@ class JobFileKilledIT {
         assertThat(program.waitFor(20, TimeUnit.SECONDS)).as(when).isTrue();
         int kept = before;
         int saved = before;
-        for (String line : Files.readAllLines(told)) {
+        for (String line : Files.readAllLines(described)) {
             int edition = line.matches("(kept|saved) \\d+;") ? Integer.parseInt(line.replaceAll("\\D", "")) : 0;
             kept = line.startsWith("kept") ? Math.max(kept, edition) : kept;
             saved = line.startsWith("saved") ? Math.max(saved, edition) : saved;

@@ -61,7 +61,7 @@ class KilledAtEveryStepTest {
     @Test
     void stepsOfTheAgreement() throws IOException {
         Path drawn = Files.createDirectory(root.resolve("shop"));
-        Jobsite site = Jobsite.in(drawn);
+        SampleJobFolder site = SampleJobFolder.in(drawn);
         String name = site.folder().getFileName().toString();
         int deaths = kill(
                 drawn,
@@ -72,15 +72,15 @@ class KilledAtEveryStepTest {
         deaths += kill(
                 drawn,
                 shop -> new Accepting(office, DAY)
-                        .accept(shop.resolve(name), List.of("OP1"), Jobsite.by("2026-08-20", "Ida Wrenfield")),
+                        .accept(shop.resolve(name), List.of("OP1"), SampleJobFolder.by("2026-08-20", "Ida Wrenfield")),
                 once(name, Event.SIGNATURE_RECEIVED),
                 ALL);
         deaths += kill(
                 drawn,
-                shop -> new Accepting(office, DAY).accept(shop.resolve(name), List.of("OP1"), Jobsite.yes()),
+                shop -> new Accepting(office, DAY).accept(shop.resolve(name), List.of("OP1"), SampleJobFolder.yes()),
                 once(name, Event.CONTRACT_SIGNED),
                 ALL);
-        new Accepting(office, DAY).accept(site.folder(), List.of("OP1"), Jobsite.yes());
+        new Accepting(office, DAY).accept(site.folder(), List.of("OP1"), SampleJobFolder.yes());
         deaths += kill(
                 drawn,
                 shop -> new Canceling(office, DAY)
@@ -97,10 +97,10 @@ class KilledAtEveryStepTest {
         site.addChange(1);
         deaths += kill(
                 drawn,
-                shop -> new Deciding(office, DAY).decide(shop.resolve(name), 1, true, Jobsite.on("2026-09-13")),
+                shop -> new Deciding(office, DAY).decide(shop.resolve(name), 1, true, SampleJobFolder.on("2026-09-13")),
                 once(name, Event.CHANGE_ORDER_ACCEPTED),
                 ALL);
-        new Deciding(office, DAY).decide(site.folder(), 1, true, Jobsite.on("2026-09-13"));
+        new Deciding(office, DAY).decide(site.folder(), 1, true, SampleJobFolder.on("2026-09-13"));
         Bid bid = (Bid) office.bid(site.folder());
         site.finish(
                 List.of("A", "B", "C", "W1"), bid.dossier().contract().total().text());
@@ -117,7 +117,7 @@ class KilledAtEveryStepTest {
     @Test
     void filesThatProgramsShare() throws IOException {
         Path shop = Files.createDirectory(root.resolve("shop"));
-        Jobsite site = Jobsite.in(shop);
+        SampleJobFolder site = SampleJobFolder.in(shop);
         String name = site.folder().getFileName().toString();
         int deaths = kill(
                 shop,

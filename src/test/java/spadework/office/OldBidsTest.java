@@ -34,11 +34,11 @@ class OldBidsTest {
     @TempDir
     Path root;
 
-    private Jobsite site;
+    private SampleJobFolder site;
 
     @BeforeEach
     void layOut() {
-        site = Jobsite.in(root);
+        site = SampleJobFolder.in(root);
     }
 
     private RepriceService.Dates on(LocalDate start) {
@@ -57,31 +57,31 @@ class OldBidsTest {
                 .total()
                 .text();
         dearerStone();
-        Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out().get(0))
+        Reply answered = new RepriceService().reprice(site.file(), on(OCTOBER), false);
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out().get(0))
                 .startsWith("STONE-MACH")
                 .contains("material")
                 .doesNotContain("quantity");
-        assertThat(told.out().get(1)).contains("2026-09-01 September list; material/cost $31.50 → $41.50");
+        assertThat(answered.out().get(1)).contains("2026-09-01 September list; material/cost $31.50 → $41.50");
         String now = ((Bid) Office.with(TemplateFolder.NONE).bid(site.file()))
                 .total()
                 .text();
-        assertThat(told.out().get(told.out().size() - 1)).contains(old, now, "+$");
+        assertThat(answered.out().get(answered.out().size() - 1)).contains(old, now, "+$");
         assertThat(Files.readString(site.file())).isEqualTo(before);
     }
 
     @Test
     void priceOfAnIssuedProposalIsTheOneThatWasIssued() throws IOException {
-        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
+        new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(site.folder());
         String issued = ((Bid) Office.with(TemplateFolder.NONE).bid(site.file()))
                 .total()
                 .text();
         site.editCompany(company ->
                 ((com.fasterxml.jackson.databind.node.ObjectNode) company.get("priceRules")).put("overhead", "25%"));
-        Reply told = new RepriceService().reprice(site.file(), on(OCTOBER), false);
-        assertThat(told.out().get(told.out().size() - 1)).contains(issued);
-        assertThat(told.out().get(0)).contains("price rules");
+        Reply answered = new RepriceService().reprice(site.file(), on(OCTOBER), false);
+        assertThat(answered.out().get(answered.out().size() - 1)).contains(issued);
+        assertThat(answered.out().get(0)).contains("price rules");
     }
 
     @Test
@@ -102,24 +102,27 @@ class OldBidsTest {
 
     @Test
     void signedContractIsNotPricedAnew() throws IOException {
-        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
-        new Accepting(Office.with(TemplateFolder.NONE), Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
+        new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(site.folder());
+        new Accepting(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY)
+                .accept(site.folder(), List.of(), SampleJobFolder.yes());
         assertThat(new RepriceService().reprice(site.file(), on(OCTOBER), true).done())
                 .isFalse();
-        assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "x", SampleJobFolder.TODAY))
+                .isInstanceOf(Outcome.Refused.class);
     }
 
     @Test
     void lostBidIsRegisteredOnceWithItsReasonAndTakenUpByALaterIssue() throws IOException {
-        assertThat(Losing.lose(site.file(), OCTOBER, "x", Jobsite.TODAY)).isInstanceOf(Outcome.Refused.class);
-        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
-        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", Jobsite.TODAY))
+        assertThat(Losing.lose(site.file(), OCTOBER, "x", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Refused.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY))
+        new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(site.folder());
+        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", SampleJobFolder.TODAY))
+                .isInstanceOf(Outcome.Refused.class);
+        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Issued.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", Jobsite.TODAY))
+        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Standing.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "again", Jobsite.TODAY))
+        assertThat(Losing.lose(site.file(), OCTOBER, "again", SampleJobFolder.TODAY))
                 .as("another reason")
                 .isInstanceOf(Outcome.Refused.class);
         assertThat(Register.of(site.folder()).entries())
@@ -128,16 +131,16 @@ class OldBidsTest {
                 .allMatch(e -> e.fact("reason").equals(Optional.of("took a lower bid")));
         assertThat(JobRecords.beside(site.file()).isLost()).isTrue();
         site.edit(job -> job.put("title", "Another title"));
-        new Issuing(Office.with(TemplateFolder.NONE), Jobsite.TODAY).issue(site.folder());
+        new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(site.folder());
         assertThat(JobRecords.beside(site.file()).isLost()).isFalse();
     }
 
     @Test
     void copyTakesWhatIsNamedAndNothingThatWasLookedAtElsewhere() throws IOException {
         Path copy = root.resolve("new/job.json");
-        Reply told = Copying.copy(
+        Reply answered = Copying.copy(
                 site.file(), copy, "2026-060", "Juniper Ostrand", OCTOBER, EnumSet.of(Take.WALLS, Take.TERMS));
-        assertThat(told.done()).isTrue();
+        assertThat(answered.done()).isTrue();
         String text = Files.readString(copy);
         assertThat(text)
                 .contains("Juniper Ostrand", "2026-060", "\"length\": \"42 ft\"", "\"excluded\"")
@@ -151,7 +154,7 @@ class OldBidsTest {
                         "options",
                         "\"items\"",
                         "insideFloor");
-        assertThat(told.out()).anyMatch(line -> line.contains("/walls/0/condition: found no \"condition\""));
+        assertThat(answered.out()).anyMatch(line -> line.contains("/walls/0/condition: found no \"condition\""));
         assertThat(Copying.copy(site.file(), copy, "1", "x", OCTOBER, EnumSet.of(Take.ITEMS))
                         .done())
                 .isFalse();

@@ -249,8 +249,8 @@ class PaidFindingsTest {
     void findingsThatCostNothingStayAsTheyAre() {
         Job job = Jobs.job();
         List<Finding> found = Checks.of(new Facts(job, BOOK));
-        List<Finding> told = of(job, BOOK).findings();
-        assertThat(told)
+        List<Finding> described = of(job, BOOK).findings();
+        assertThat(described)
                 .extracting(Finding::id)
                 .isEqualTo(found.stream().map(Finding::id).toList());
         Finding plain = finding(of(job, BOOK), "spoil-back");

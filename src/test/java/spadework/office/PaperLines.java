@@ -86,8 +86,8 @@ final class PaperLines {
         if (!element.getTagName().equals("tr")) {
             return false;
         }
-        boolean told = holds(element, "h2") && holds(element, "p");
-        return told || holds(element, "li") || holds(element, "tr");
+        boolean described = holds(element, "h2") && holds(element, "p");
+        return described || holds(element, "li") || holds(element, "tr");
     }
 
     private static boolean holds(Element element, String tag) {

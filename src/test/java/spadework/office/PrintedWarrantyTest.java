@@ -16,7 +16,7 @@ import spadework.draft.Draft;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.intake.Intake;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 import spadework.office.reply.TemplateFolder;
 import spadework.press.template.Templates;
 
@@ -28,7 +28,7 @@ class PrintedWarrantyTest {
     private Path folder;
 
     private static List<Finding> findings(Path job, Templates templates) {
-        Understood understood = (Understood) new Intake().read(job);
+        ReadJob understood = (ReadJob) new Intake().read(job);
         return new PrintedWarranty(templates).findings(understood.job(), understood.company());
     }
 
@@ -65,8 +65,8 @@ class PrintedWarrantyTest {
         Draft draft = Draft.read(Files.readString(file)).orElseThrow();
         PrintedWarranty certificate = new PrintedWarranty(Templates.bundled());
         for (String title : List.of("Two walls", "Two walls, sold as is.", "Two walls, sold as is. ", "Two walls")) {
-            Understood typed =
-                    (Understood) new Intake().read(draft.typed("/title", title).text(), file);
+            ReadJob typed =
+                    (ReadJob) new Intake().read(draft.typed("/title", title).text(), file);
             List<Finding> anew = new PrintedWarranty(Templates.bundled()).findings(typed.job(), typed.company());
             assertThat(anew).hasSize(title.contains("as is") ? 1 : 0);
             assertThat(certificate.findings(typed.job(), typed.company())).isEqualTo(anew);

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Named;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import spadework.samples.GeneratedLives;
+import spadework.samples.GeneratedLifeCycles;
 import spadework.samples.Samples;
 
 /**
@@ -46,7 +46,7 @@ class SameFiguresTest {
         int changed = 0;
         int built = 0;
         for (int seed : IntStream.range(0, TOLD).map(i -> i * (ALL / TOLD)).toArray()) {
-            Bid bid = GeneratedLives.of(seed);
+            Bid bid = GeneratedLifeCycles.of(seed);
             hold(bid, "seed " + seed);
             signed += bid.dossier().job().agreement().accepted().isPresent() ? 1 : 0;
             changed += bid.dossier().job().agreement().acceptedChanges().isEmpty() ? 0 : 1;

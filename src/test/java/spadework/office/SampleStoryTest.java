@@ -61,23 +61,23 @@ class SampleStoryTest {
     private final Office office = Office.with(TemplateFolder.NONE);
     private Path job;
     private Path file;
-    private ObjectNode told;
+    private ObjectNode described;
 
     @Test
     void sampleIsWhatItsStepsMakeOfIt() throws IOException {
-        told = (ObjectNode) JSON.readTree(Files.readString(SAMPLE.resolve("job.json")));
+        described = (ObjectNode) JSON.readTree(Files.readString(SAMPLE.resolve("job.json")));
         layOut();
         issue();
         accept();
-        bill(1, told.at("/received/0/on").asText());
+        bill(1, described.at("/received/0/on").asText());
         pay(0);
         change();
-        bill(2, told.at("/received/1/on").asText());
+        bill(2, described.at("/received/1/on").asText());
         pay(1);
-        bill(3, told.at("/received/2/on").asText());
+        bill(3, described.at("/received/2/on").asText());
         pay(2);
-        bill(4, told.at("/asBuilt/finished").asText());
-        bill(5, told.at("/received/3/on").asText());
+        bill(4, described.at("/asBuilt/finished").asText());
+        bill(5, described.at("/received/3/on").asText());
         pay(3);
         release();
         close();
@@ -101,11 +101,11 @@ class SampleStoryTest {
         JobRecords records =
                 new JobRecords(SAMPLE.toAbsolutePath(), Register.of(SAMPLE).entries());
         JobSource source = records.source(records.contract().orElseThrow()).orElseThrow();
-        try (SourceCheckout frozen = SourceCheckout.of(source)) {
-            Office then = frozen.office();
+        try (SourceCheckout checkout = SourceCheckout.of(source)) {
+            Office then = checkout.office();
             byte[] lies = Files.readAllBytes(SAMPLE.resolve("for-the-homeowner/2026-041-A1-contract.pdf"));
             SealMark mark = SealMark.in(RecordCode.in(lies).orElseThrow()).orElseThrow();
-            Bid bid = (Bid) then.readAndBid(frozen.job());
+            Bid bid = (Bid) then.readAndBid(checkout.job());
             byte[] printed =
                     then.issued(bid, EnumSet.of(PaperKind.CONTRACT), mark).get("contract.pdf");
             assertThat(printed).isEqualTo(lies);
@@ -125,7 +125,7 @@ class SampleStoryTest {
                 Files.copy(picture, job.resolve(picture.getFileName()));
             }
         }
-        ObjectNode proposal = told.deepCopy();
+        ObjectNode proposal = described.deepCopy();
         proposal.remove(LATER);
         Files.writeString(file, JSON.writeValueAsString(proposal));
     }
@@ -136,27 +136,27 @@ class SampleStoryTest {
             json.put("issued", "2026-07-06");
             ((ObjectNode) json.at("/walls/1")).put("length", "24 ft");
         });
-        assertThat(new Issuing(office, Jobsite.TODAY).issue(file)).isInstanceOf(Outcome.Issued.class);
+        assertThat(new Issuing(office, SampleJobFolder.TODAY).issue(file)).isInstanceOf(Outcome.Issued.class);
         edit(json -> {
-            json.set("issued", told.get("issued"));
-            ((ObjectNode) json.at("/walls/1")).set("length", told.at("/walls/1/length"));
+            json.set("issued", described.get("issued"));
+            ((ObjectNode) json.at("/walls/1")).set("length", described.at("/walls/1/length"));
         });
-        assertThat(new Issuing(office, Jobsite.TODAY).issue(file)).isInstanceOf(Outcome.Issued.class);
+        assertThat(new Issuing(office, SampleJobFolder.TODAY).issue(file)).isInstanceOf(Outcome.Issued.class);
     }
 
     private void accept() throws IOException {
         List<String> taken = new ArrayList<>();
-        told.at("/accepted/options").forEach(label -> taken.add(label.asText()));
-        List<SignatureInput> signatures = yes(told.get("accepted"));
+        described.at("/accepted/options").forEach(label -> taken.add(label.asText()));
+        List<SignatureInput> signatures = yes(described.get("accepted"));
         Outcome last = null;
         for (SignatureInput one : signatures) {
-            last = new Accepting(office, Jobsite.TODAY).accept(file, taken, one);
+            last = new Accepting(office, SampleJobFolder.TODAY).accept(file, taken, one);
         }
         assertThat(last).isInstanceOf(Outcome.Issued.class);
     }
 
     private void change() throws IOException {
-        for (JsonNode change : told.get("changes")) {
+        for (JsonNode change : described.get("changes")) {
             ObjectNode pending = change.deepCopy();
             pending.remove(List.of("state", "decision"));
             edit(json ->
@@ -168,7 +168,7 @@ class SampleStoryTest {
                             LocalDate.parse(change.get("issued").asText())));
             Outcome last = null;
             for (SignatureInput one : signatures) {
-                last = new Deciding(office, Jobsite.TODAY)
+                last = new Deciding(office, SampleJobFolder.TODAY)
                         .decide(file, change.get("number").asInt(), accepted, one);
             }
             assertThat(last).isInstanceOf(Outcome.Issued.class);
@@ -176,9 +176,9 @@ class SampleStoryTest {
     }
 
     private void close() throws IOException {
-        edit(json -> json.set("asBuilt", told.get("asBuilt")));
-        LocalDate completed = LocalDate.parse(told.at("/closed/completed").asText());
-        assertThat(new Closing(office, Jobsite.TODAY)
+        edit(json -> json.set("asBuilt", described.get("asBuilt")));
+        LocalDate completed = LocalDate.parse(described.at("/closed/completed").asText());
+        assertThat(new Closing(office, SampleJobFolder.TODAY)
                         .close(
                                 file,
                                 new Closing.Asked(completed.plusDays(1), Optional.of(completed), Optional.empty())))
@@ -186,13 +186,14 @@ class SampleStoryTest {
     }
 
     private void bill(int payment, String on) throws IOException {
-        assertThat(new Invoicing(office, Jobsite.TODAY).invoice(file, BillItem.payment(payment), LocalDate.parse(on)))
+        assertThat(new Invoicing(office, SampleJobFolder.TODAY)
+                        .invoice(file, BillItem.payment(payment), LocalDate.parse(on)))
                 .isInstanceOf(Outcome.Issued.class);
     }
 
     /** Whatever is open is paid, on the day and by the means that the sample tells. */
     private void pay(int row) throws IOException {
-        JsonNode received = told.at("/received/" + row);
+        JsonNode received = described.at("/received/" + row);
         Bid bid = (Bid) office.bid(file);
         Dollars open = BilledRecord.of(
                         JobRecords.beside(file),
@@ -200,7 +201,7 @@ class SampleStoryTest {
                         bid.dossier().job().agreement().received())
                 .ledger()
                 .open();
-        assertThat(new Receiving(office, Jobsite.TODAY)
+        assertThat(new Receiving(office, SampleJobFolder.TODAY)
                         .receive(
                                 file,
                                 open,
@@ -210,11 +211,11 @@ class SampleStoryTest {
     }
 
     private void release() throws IOException {
-        assertThat(new Releasing(office, Jobsite.TODAY)
+        assertThat(new Releasing(office, SampleJobFolder.TODAY)
                         .release(
                                 file,
                                 "I5",
-                                LocalDate.parse(told.at("/received/3/on").asText())))
+                                LocalDate.parse(described.at("/received/3/on").asText())))
                 .isInstanceOf(Outcome.Issued.class);
     }
 
@@ -247,7 +248,8 @@ class SampleStoryTest {
         ObjectNode json = (ObjectNode) JSON.readTree(Files.readString(file));
         change.accept(json);
         Map<String, JsonNode> ordered = new LinkedHashMap<>();
-        told.fieldNames()
+        described
+                .fieldNames()
                 .forEachRemaining(
                         key -> Optional.ofNullable(json.get(key)).ifPresent(value -> ordered.put(key, value)));
         Files.writeString(file, JSON.createObjectNode().setAll(ordered).toString());

@@ -55,9 +55,9 @@ class PictureReaderTest {
     @Test
     void nothingButThePictureIsKept() throws IOException {
         byte[] jpeg = withExif(jpeg(quarters()), 1);
-        byte[] told = Arrays.copyOf(jpeg, jpeg.length + 20);
-        System.arraycopy("what follows it".getBytes(StandardCharsets.US_ASCII), 0, told, jpeg.length, 15);
-        byte[] read = PictureReader.read(told).bytes();
+        byte[] words = Arrays.copyOf(jpeg, jpeg.length + 20);
+        System.arraycopy("what follows it".getBytes(StandardCharsets.US_ASCII), 0, words, jpeg.length, 15);
+        byte[] read = PictureReader.read(words).bytes();
         assertThat(new String(read, StandardCharsets.ISO_8859_1)).doesNotContain("Exif", "what follows it", "JFIF");
         byte[] png = PictureReader.read(png(8, 8, "Author\0Juniper")).bytes();
         assertThat(new String(png, StandardCharsets.ISO_8859_1)).doesNotContain("Juniper", "tEXt");
@@ -98,10 +98,10 @@ class PictureReaderTest {
         "'RIFF____WEBPVP8 ', a WebP picture",
         "'____ftypheic____', 'a HEIC or AVIF picture, as some phones save them'",
     })
-    void whatIsNoPictureIsToldByItsKind(String content, String told) {
+    void whatIsNoPictureIsToldByItsKind(String content, String words) {
         assertThatThrownBy(() -> PictureReader.read(content.getBytes(StandardCharsets.ISO_8859_1)))
                 .isInstanceOf(PictureFault.class)
-                .hasMessage(told);
+                .hasMessage(words);
     }
 
     @Test

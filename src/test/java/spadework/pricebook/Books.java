@@ -10,12 +10,11 @@ import java.nio.file.Path;
 import java.util.List;
 import spadework.company.Company;
 import spadework.intake.Intake;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 
 /** The shipped price book and the invented contractor, read as the program reads them. */
 public final class Books {
-    private static final Understood SAMPLE =
-            (Understood) new Intake().read(Path.of("sample-quotes/block-basement-to-swale"));
+    private static final ReadJob SAMPLE = (ReadJob) new Intake().read(Path.of("sample-quotes/block-basement-to-swale"));
 
     private Books() {}
 
@@ -41,6 +40,6 @@ public final class Books {
         json.writeValue(folder.resolve("price-book.json").toFile(), own);
         Path job = Files.createDirectory(folder.resolve("job")).resolve("job.json");
         Files.copy(Path.of("sample-quotes", "crawl-space-between-houses", "job.json"), job);
-        return ((Understood) new Intake().read(job)).book();
+        return ((ReadJob) new Intake().read(job)).book();
     }
 }

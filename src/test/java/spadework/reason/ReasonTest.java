@@ -20,11 +20,11 @@ class ReasonTest {
 
     @ParameterizedTest(name = "{1}")
     @MethodSource("told")
-    void reasonIsAPlainSentence(Throwable thrown, String told) {
-        assertThat(Reason.of(thrown)).isEqualTo(told);
+    void reasonIsAPlainSentence(Throwable thrown, String text) {
+        assertThat(Reason.of(thrown)).isEqualTo(text);
     }
 
-    static Stream<Arguments> told() {
+    static Stream<Arguments> described() {
         return Stream.of(
                 Arguments.of(new NoSuchFileException("job.json"), "there is no job.json"),
                 Arguments.of(

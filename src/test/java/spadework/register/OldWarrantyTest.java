@@ -43,6 +43,6 @@ class OldWarrantyTest {
     private static Warranty read(Map<Object, Object> contractor) throws IOException {
         Map<String, Object> warranty = WarrantyJson.write(WARRANTY);
         warranty.put("contractor", contractor);
-        return WarrantyJson.read(new Members(warranty));
+        return WarrantyJson.read(new JsonMembers(warranty));
     }
 }

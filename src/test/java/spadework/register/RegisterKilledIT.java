@@ -75,12 +75,12 @@ class RegisterKilledIT {
             program.toHandle().destroyForcibly();
             assertThat(program.waitFor(20, TimeUnit.SECONDS)).isTrue();
             String rest = new String(program.getInputStream().readAllBytes(), StandardCharsets.US_ASCII);
-            String told = (char) begun + rest;
+            String words = (char) begun + rest;
             assertThat(begun)
                     .as("seed " + SEED + ": it has issued one before it is killed")
                     .isEqualTo('2');
             acknowledged.addAll(
-                    told.substring(0, told.lastIndexOf('\n') + 1).lines().toList());
+                    words.substring(0, words.lastIndexOf('\n') + 1).lines().toList());
         }
     }
 

@@ -35,9 +35,9 @@ class BookRulesTest {
             STONE-MACH, 2026-08-10,
             AC-LIFT,    2026-08-09,
             """)
-    void stalePriceIsToldWhereTheJobUsesIt(String code, LocalDate until, String told) {
+    void stalePriceIsToldWhereTheJobUsesIt(String code, LocalDate until, String text) {
         List<Finding> found = check(code, Optional.of(until), Optional.empty());
-        assertThat(found).extracting(Finding::id).isEqualTo(told == null ? List.of() : List.of(told));
+        assertThat(found).extracting(Finding::id).isEqualTo(text == null ? List.of() : List.of(text));
         assertThat(found).extracting(Finding::severity).allMatch(Severity.ADVISE::equals);
     }
 
@@ -59,10 +59,10 @@ class BookRulesTest {
             2026-08-10, item-retired
             2026-08-11,
             """)
-    void retiredItemThatAJobStillUsesIsTold(LocalDate on, String told) {
+    void retiredItemThatAJobStillUsesIsTold(LocalDate on, String text) {
         assertThat(check("STONE-MACH", Optional.empty(), Optional.of(new Retirement(on, "not sold"))))
                 .extracting(Finding::id)
-                .isEqualTo(told == null ? List.of() : List.of(told));
+                .isEqualTo(text == null ? List.of() : List.of(text));
     }
 
     /** Without {@code on}: the item is used as if the job named it. */
@@ -99,7 +99,7 @@ class BookRulesTest {
     /** An item that a job names and needs none of costs it nothing, however old its price. */
     @ParameterizedTest(name = "{0} of it: told {1}")
     @CsvSource({"0, false", "1, true"})
-    void itemOfWhichNothingIsNeededIsNotTold(BigDecimal quantity, boolean told) {
+    void itemOfWhichNothingIsNeededIsNotTold(BigDecimal quantity, boolean text) {
         Job j = Jobs.job();
         Job job = new Job(
                 j.head(),
@@ -118,6 +118,6 @@ class BookRulesTest {
         PriceBook book = with("TIE-PATCH", Optional.of(LocalDate.of(2026, 8, 9)), Optional.empty());
         assertThat(new BookRules().check(new Facts(job, book)))
                 .extracting(Finding::id)
-                .isEqualTo(told ? List.of("price-stale") : List.of());
+                .isEqualTo(text ? List.of("price-stale") : List.of());
     }
 }

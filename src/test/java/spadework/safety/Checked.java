@@ -46,7 +46,7 @@ final class Checked {
     }
 
     /** What and action in words. */
-    static String told(Finding finding) {
+    static String described(Finding finding) {
         return PHRASES.what(finding) + " " + PHRASES.action(finding);
     }
 }

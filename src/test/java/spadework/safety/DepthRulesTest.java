@@ -54,7 +54,7 @@ class DepthRulesTest {
     void invertBelowTheFootingIsAStopWithItsCure() {
         var found = Checked.only(new WaterJob().drain(92.6, 91.5).main(40, 91.5, 91.0), "invert-below-footing");
         assertThat(found.severity()).isEqualTo(Severity.STOP);
-        assertThat(Checked.told(found)).contains("91.50 ft", "91.83 ft", "4 in", "92.02 ft");
+        assertThat(Checked.described(found)).contains("91.50 ft", "91.83 ft", "4 in", "92.02 ft");
     }
 
     @ParameterizedTest(name = "ground {0} and {1}: unknown {2}")

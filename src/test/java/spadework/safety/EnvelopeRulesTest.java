@@ -125,7 +125,7 @@ class EnvelopeRulesTest {
     /** 40 ft of wall want 40 ft of ground graded away from them (IRC R401.3). */
     @ParameterizedTest(name = "{0} ft graded: short {1}")
     @CsvSource({"40, false", "39.9, true", "0, true"})
-    void gradeIsAsLongAsTheWalls(double graded, boolean told) {
+    void gradeIsAsLongAsTheWalls(double graded, boolean described) {
         Job j = Jobs.job();
         Area none = Area.ofSquareFeet(0);
         Restoration less = new Restoration(Length.ofFeet(graded), none, Length.ofInches(4), none, none, none, 0);
@@ -142,7 +142,7 @@ class EnvelopeRulesTest {
                 j.notes());
         List<Finding> found = found(job, "grade-short");
         assertThat(found)
-                .hasSize(told ? 1 : 0)
+                .hasSize(described ? 1 : 0)
                 .allSatisfy(f -> assertThat(f.values()).containsEntry("walls", "40"));
     }
 
@@ -191,17 +191,17 @@ class EnvelopeRulesTest {
         "PROPERTY_LINE,    7.99, no-room,          true",
         "UTILITY,          4,    roots,            false"
     })
-    void roomBesideTheTrench(LimitKind kind, double distance, String id, boolean told) {
-        assertThat(found(besideSixInches(kind, distance, null), id)).hasSize(told ? 1 : 0);
+    void roomBesideTheTrench(LimitKind kind, double distance, String id, boolean described) {
+        assertThat(found(besideSixInches(kind, distance, null), id)).hasSize(described ? 1 : 0);
     }
 
     /** City of Edina MN (W-35): 10 in of trunk has 15 ft of roots. The trench's edge lies 8 ft out. */
     @ParameterizedTest(name = "10 in trunk at {0} ft: roots {1}")
     @CsvSource({"22.99, true", "23.01, false"})
-    void rootsOfATree(double distance, boolean told) {
+    void rootsOfATree(double distance, boolean described) {
         List<Finding> found = found(besideSixInches(LimitKind.TREE, distance, 10.0), "roots");
         assertThat(found)
-                .hasSize(told ? 1 : 0)
+                .hasSize(described ? 1 : 0)
                 .allSatisfy(f -> assertThat(f.values())
                         .containsEntry("trunk", "10 in")
                         .containsEntry("edge", "8 ft")

@@ -132,9 +132,9 @@ class FallRulesTest {
     /** 48 ft at 1/8 in a foot from 92.20: the low end belongs at 91.70 or deeper. */
     @Test
     void cureCarriesItsNumber() {
-        assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.3), "back-pitch")))
+        assertThat(Checked.described(Checked.only(new WaterJob().main(48, 92.2, 92.3), "back-pitch")))
                 .contains("91.70 ft");
-        assertThat(Checked.told(Checked.only(new WaterJob().main(48, 92.2, 92.0), "too-flat")))
+        assertThat(Checked.described(Checked.only(new WaterJob().main(48, 92.2, 92.0), "too-flat")))
                 .contains("4 in more fall", "91.70 ft", "0.42%", "1.04%");
     }
 

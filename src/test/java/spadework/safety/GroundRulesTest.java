@@ -15,7 +15,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.intake.Intake;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 import spadework.job.Job;
 
 /** Each threshold of what is known of the ground: just below it, at it, just above it. */
@@ -29,7 +29,7 @@ class GroundRulesTest {
 
     private static Job job(ObjectNode file) throws IOException {
         Path beside = Path.of("sample-quotes", "block-basement-to-swale", "job.json");
-        return ((Understood) new Intake().read(file.toString(), beside)).job();
+        return ((ReadJob) new Intake().read(file.toString(), beside)).job();
     }
 
     private static List<Finding> found(ObjectNode file) throws IOException {
@@ -72,11 +72,11 @@ class GroundRulesTest {
     /** The main's levels make 3 ft on the average; more than 6 in off that, either way, somebody looks. */
     @ParameterizedTest(name = "typed {0} ft for 3 ft: told {1}")
     @CsvSource({"2.49, true", "2.5, false", "2.51, false", "3, false", "3.49, false", "3.5, false", "3.51, true"})
-    void typedDepthAgainstLevels(double typed, boolean told) throws IOException {
+    void typedDepthAgainstLevels(double typed, boolean described) throws IOException {
         ObjectNode file = file("main-3-ft");
         dig(file, 3);
         ((ObjectNode) main(file).get("trench")).put("depth", feet(typed));
-        assertThat(ids(file).contains("trench-depth-differs")).isEqualTo(told);
+        assertThat(ids(file).contains("trench-depth-differs")).isEqualTo(described);
     }
 
     @Test
@@ -174,11 +174,11 @@ class GroundRulesTest {
     /** Grade less invert, 30 in of basin and 4 in of stone against 6 ft 8 in: even at 3 ft 10 in under grade. */
     @ParameterizedTest(name = "drain {0} ft under grade: told {1}")
     @CsvSource({"3.82, false", "3.8333, false", "3.85, true"})
-    void pitAsDeepAsTheFooting(double entry, boolean told) throws IOException {
+    void pitAsDeepAsTheFooting(double entry, boolean described) throws IOException {
         ObjectNode file = file("outside-sump");
         ObjectNode drain = (ObjectNode) file.get("water").get("drains").get(0);
         drain.put("endInvert", feet(100 - entry)).put("startInvert", feet(100 - entry + 0.3));
-        assertThat(ids(file).stream().anyMatch(id -> id.startsWith("pit-"))).isEqualTo(told);
+        assertThat(ids(file).stream().anyMatch(id -> id.startsWith("pit-"))).isEqualTo(described);
     }
 
     @Test

@@ -36,7 +36,7 @@ class LoadRulesTest {
         WaterJob job = new WaterJob().roofLine("R1", 100, 95.0, 94.0, 98.0).downspout("DS1", 7006, "R1");
         var found = Checked.only(job, "over-capacity");
         assertThat(found.severity()).isEqualTo(Severity.MUST);
-        assertThat(Checked.told(found)).contains("200%", "5.2 in", "4.01%");
+        assertThat(Checked.described(found)).contains("200%", "5.2 in", "4.01%");
     }
 
     /** A perforated 4 in pipe at 1%, n 0.020: 51 gpm. Sand may bring more to 400 ft of wall, not to 40. */
@@ -45,7 +45,7 @@ class LoadRulesTest {
         var found = Checked.only(new WaterJob().soil(Texture.SAND), "seepage-share");
         assertThat(found.severity()).isEqualTo(Severity.ADVISE);
         assertThat(found.values().get("low")).isNotEqualTo(found.values().get("high"));
-        assertThat(Checked.told(found)).contains("range, not a measurement");
+        assertThat(Checked.described(found)).contains("range, not a measurement");
     }
 
     @ParameterizedTest(name = "{0}: over capacity {1}")

@@ -46,7 +46,7 @@ class OutletRulesTest {
     void drownedOutletIsAStopWithItsCure() {
         var found = Checked.only(new WaterJob().outlet(OutletKind.DAYLIGHT, 91.0, 92.0), "outlet-below-water");
         assertThat(found.severity()).isEqualTo(Severity.STOP);
-        assertThat(Checked.told(found)).contains("91.50 ft", "92.00 ft", "6 in", "sump");
+        assertThat(Checked.described(found)).contains("91.50 ft", "92.00 ft", "6 in", "sump");
     }
 
     @ParameterizedTest(name = "downspout into {0}: stop {1}")

@@ -65,12 +65,12 @@ class SoilClassTest {
 
     @ParameterizedTest(name = "{0}: told {1}")
     @CsvSource({"UNKNOWN, true", "LOAM, false", "FILL, false"})
-    void textureThatNobodyFeltIsTold(Texture texture, boolean told) {
+    void textureThatNobodyFeltIsTold(Texture texture, boolean described) {
         List<String> ids = Checked.findings(Jobs.job(
                         Jobs.with(Jobs.site(), new Soil(texture, Seepage.NONE, SoilType.B)), Jobs.water(), Jobs.wall()))
                 .stream()
                 .map(Finding::id)
                 .toList();
-        assertThat(ids.contains("soil-texture-unknown")).isEqualTo(told);
+        assertThat(ids.contains("soil-texture-unknown")).isEqualTo(described);
     }
 }

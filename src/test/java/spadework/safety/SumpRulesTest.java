@@ -124,13 +124,13 @@ class SumpRulesTest {
     /** A drain is led into the pit; a pit outside the wall, or who knows where, gets a riser to grade. */
     @ParameterizedTest(name = "{0}: {1}")
     @CsvSource({"INSIDE, ", "OUTSIDE, in the yard", "UNKNOWN, on a side of the wall that the job does not say"})
-    void leadAndRiser(PitPlace place, String told) {
+    void leadAndRiser(PitPlace place, String text) {
         WaterJob job = sump(40.0).pitAt(place);
         assertThat(Checked.ids(job)).contains("sump-lead");
-        if (told == null) {
+        if (text == null) {
             assertThat(Checked.ids(job)).doesNotContain("sump-riser");
         } else {
-            assertThat(Checked.only(job, "sump-riser").values()).containsEntry("place", told);
+            assertThat(Checked.only(job, "sump-riser").values()).containsEntry("place", text);
         }
     }
 

@@ -27,7 +27,7 @@ import spadework.pricing.UnitPrice;
 
 /** What no homeowner's file may carry, and all that a file carries. */
 public final class InternalFigures {
-    /** Words of the contractor's own reckoning. */
+    /** Words of the contractor's own calculation. */
     public static final List<String> WORDS =
             List.of("margin", "markup", "overhead", "contingency", "direct cost", "loaded wage");
 

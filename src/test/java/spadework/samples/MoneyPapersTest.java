@@ -113,15 +113,15 @@ class MoneyPapersTest {
     void statesThatPrescribeWordsAreHeldToThem() {
         Release last = release(ReleaseKind.CONDITIONAL_FINAL);
         Release progress = release(ReleaseKind.UNCONDITIONAL_PROGRESS);
-        assertThat(last.wanting(MoneyPapers.california())).isEmpty();
+        assertThat(last.missing(MoneyPapers.california())).isEmpty();
         for (String state : List.of("CA", "TX", "FL", "MA")) {
-            assertThat(progress.wanting(StateRuleBook.bundled().find(state).orElseThrow()))
+            assertThat(progress.missing(StateRuleBook.bundled().find(state).orElseThrow()))
                     .as(state)
                     .singleElement()
                     .satisfies(finding -> assertThat(finding.id()).isEqualTo("release-unworded"));
         }
         for (String state : List.of("OH", "MD", "PA", "NJ", "NY", "VA", "NC", "IL", "WA", "CT")) {
-            assertThat(progress.wanting(StateRuleBook.bundled().find(state).orElseThrow()))
+            assertThat(progress.missing(StateRuleBook.bundled().find(state).orElseThrow()))
                     .as(state)
                     .isEmpty();
         }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.feedback.FeedbackSeason;
 import spadework.money.Dollars;
 import spadework.office.book.BookService;
@@ -31,7 +31,7 @@ class SeasonTest {
     @TempDir
     private Path out;
 
-    private static SeasonJob job(String number, Standing standing, String total, int sold, Integer worked) {
+    private static SeasonJob job(String number, BidStatus standing, String total, int sold, Integer worked) {
         return new SeasonJob(
                 number,
                 "Walls",
@@ -50,22 +50,23 @@ class SeasonTest {
     @Test
     void offersAreWonLostOrWithoutAnAnswer() {
         Season season = season(
-                job("A", Standing.CLOSED, "30000.00", 8, 10),
-                job("B", Standing.ACCEPTED, "20000.00", 6, null),
-                job("C", Standing.LOST, "15000.00", 5, null),
-                job("D", Standing.ISSUED, "10000.00", 4, null));
+                job("A", BidStatus.CLOSED, "30000.00", 8, 10),
+                job("B", BidStatus.ACCEPTED, "20000.00", 6, null),
+                job("C", BidStatus.LOST, "15000.00", 5, null),
+                job("D", BidStatus.ISSUED, "10000.00", 4, null));
         assertThat(season.offered()).isEqualTo(new Season.Count(4, Dollars.of("75000.00")));
         assertThat(season.won()).isEqualTo(new Season.Count(2, Dollars.of("50000.00")));
         assertThat(season.lost()).isEqualTo(new Season.Count(1, Dollars.of("15000.00")));
         assertThat(season.open()).isEqualTo(new Season.Count(1, Dollars.of("10000.00")));
         assertThat(season.wonOfHundred()).as("2 of 3 that were answered").contains(67);
-        assertThat(season(job("D", Standing.ISSUED, "1.00", 1, null)).wonOfHundred())
+        assertThat(season(job("D", BidStatus.ISSUED, "1.00", 1, null)).wonOfHundred())
                 .isEmpty();
     }
 
     @Test
     void daysAreComparedOnJobsThatAreDone() {
-        Season season = season(job("A", Standing.CLOSED, "1.00", 8, 10), job("B", Standing.ACCEPTED, "1.00", 6, null));
+        Season season =
+                season(job("A", BidStatus.CLOSED, "1.00", 8, 10), job("B", BidStatus.ACCEPTED, "1.00", 6, null));
         assertThat(season.daysSold()).isEqualTo(8);
         assertThat(season.daysWorked()).isEqualTo(10);
     }
@@ -83,7 +84,7 @@ class SeasonTest {
         return new SeasonJob(
                 number,
                 "Walls",
-                Standing.ACCEPTED,
+                BidStatus.ACCEPTED,
                 FROM,
                 Dollars.of("1000.00"),
                 new SeasonJob.Days(5, Optional.empty()),

@@ -253,7 +253,7 @@ class LineChoiceTest {
     void laterQuantities() {
         Job job = Jobs.job();
         Takeoff before = Measuring.of(job, BOOK);
-        Takeoff trips = LaterQuantities.added(job, BOOK, before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
+        Takeoff trips = DerivedQuantities.added(job, BOOK, before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
         assertThat(trips.quantities()).hasSize(before.quantities().size() + 1);
         assertThat(trips.lines().subList(before.lines().size(), trips.lines().size()))
                 .extracting(TakeoffLine::code)
@@ -261,14 +261,14 @@ class LineChoiceTest {
         assertThat(trips.lines().get(before.lines().size()).quantity()).isEqualByComparingTo("2");
         assertThat(trips.purchases()).isEqualTo(before.purchases());
         assertThat(trips.sections()).isEqualTo(before.sections());
-        Takeoff pipe = LaterQuantities.added(job, BOOK, before, List.of(later(Measure.DRAIN_PIPE, 60)));
+        Takeoff pipe = DerivedQuantities.added(job, BOOK, before, List.of(later(Measure.DRAIN_PIPE, 60)));
         assertThat(pipe.purchases().stream()
                         .filter(purchase -> purchase.code().equals("PIPE-PERF4"))
                         .map(Purchase::net))
                 .usingElementComparator(BigDecimal::compareTo)
                 .containsExactly(new BigDecimal("100"));
         Takeoff none =
-                LaterQuantities.added(job, without("MOB-MACH"), before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
+                DerivedQuantities.added(job, without("MOB-MACH"), before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
         assertThat(none.lines()).isEqualTo(before.lines());
     }
 
@@ -313,21 +313,21 @@ class LineChoiceTest {
 
     /** What comes to nothing is left out; a share of a group is kept even where it takes away. */
     @Test
-    void tally() {
+    void collector() {
         TakeoffSection wall = new TakeoffSection(spadework.pricebook.Section.WALL, "A", "Wall A");
-        Tally tally = new Tally(wall, "A", List.of());
-        tally.add(Measure.CRACK, number(0));
-        tally.share(Measure.STONE, number(0));
-        tally.add(Measure.CRACK, number(-1));
-        assertThat(tally.found()).isEmpty();
-        tally.share(Measure.DUG, number(-1));
-        tally.add(Measure.STONE_TONS, number(2), "STONE-MACH");
-        tally.keep(Measure.SURPLUS, number(0), List.of());
-        assertThat(tally.found())
+        QuantityCollector collector = new QuantityCollector(wall, "A", List.of());
+        collector.add(Measure.CRACK, number(0));
+        collector.share(Measure.STONE, number(0));
+        collector.add(Measure.CRACK, number(-1));
+        assertThat(collector.found()).isEmpty();
+        collector.share(Measure.DUG, number(-1));
+        collector.add(Measure.STONE_TONS, number(2), "STONE-MACH");
+        collector.keep(Measure.SURPLUS, number(0), List.of());
+        assertThat(collector.found())
                 .extracting(driven -> driven.quantity().id())
                 .containsExactly("A.soil-dug-bank", "A.drain-stone-net", "A.surplus-soil-bank");
-        assertThat(tally.found().get(1).codes()).containsExactly("STONE-MACH");
-        assertThat(tally.found().get(0).quantity().description()).isEqualTo("Soil dug, bank, A");
+        assertThat(collector.found().get(1).codes()).containsExactly("STONE-MACH");
+        assertThat(collector.found().get(0).quantity().description()).isEqualTo("Soil dug, bank, A");
     }
 
     private static Given number(double value) {

@@ -32,7 +32,7 @@ import spadework.measure.Percent;
 import spadework.pricebook.Books;
 import spadework.pricebook.Measure;
 
-/** What a job is measured to: each figure reckoned by hand beside it. */
+/** What a job is measured to: each figure figured by hand beside it. */
 class MeasuringTest {
 
     private static double of(Job job, Measure measure, String prefix) {

@@ -3,10 +3,10 @@ package spadework.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.cfs;
-import static spadework.water.Numbers.gpm;
-import static spadework.water.Numbers.in;
-import static spadework.water.Numbers.ratio;
+import static spadework.water.FormulaInputs.cfs;
+import static spadework.water.FormulaInputs.gpm;
+import static spadework.water.FormulaInputs.in;
+import static spadework.water.FormulaInputs.ratio;
 
 import javax.measure.Quantity;
 import javax.measure.quantity.Area;

@@ -3,7 +3,7 @@ package spadework.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.pipe;
+import static spadework.water.FormulaInputs.pipe;
 
 import java.util.List;
 import java.util.Random;

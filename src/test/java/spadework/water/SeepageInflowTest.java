@@ -3,8 +3,8 @@ package spadework.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.feet;
-import static spadework.water.Numbers.ratio;
+import static spadework.water.FormulaInputs.feet;
+import static spadework.water.FormulaInputs.ratio;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,8 +3,8 @@ package spadework.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.gpm;
-import static spadework.water.Numbers.inches;
+import static spadework.water.FormulaInputs.gpm;
+import static spadework.water.FormulaInputs.inches;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

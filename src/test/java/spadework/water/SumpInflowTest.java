@@ -3,8 +3,8 @@ package spadework.water;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.feet;
-import static spadework.water.Numbers.gpm;
+import static spadework.water.FormulaInputs.feet;
+import static spadework.water.FormulaInputs.gpm;
 
 import java.util.List;
 import java.util.Optional;
@@ -139,8 +139,8 @@ class SumpInflowTest {
     /** 18 in by 12 in of drawdown hold 13.2 gal (H-40). At 10 gpm in and 25 out: 13.22 ÷ 10 + 13.22 ÷ 15 = 2.2 min. */
     @Test
     void cycleUnderHalfThePump() {
-        Worked storage =
-                SumpDesign.storage(SumpDesign.gallonsPerInch(Numbers.inches("d", 18)), Numbers.inches("b", 24));
+        Worked storage = SumpDesign.storage(
+                SumpDesign.gallonsPerInch(FormulaInputs.inches("d", 18)), FormulaInputs.inches("b", 24));
         assertThat(storage.number()).isCloseTo(13.2, within(0.05));
         double cycle = SumpDesign.shortestCycle(storage, gpm("Qi", 10), gpm("Qp", 25))
                 .orElseThrow()

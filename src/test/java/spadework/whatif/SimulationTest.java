@@ -155,17 +155,18 @@ class SimulationTest {
 
     @Test
     void columnsStandSideBySideWithTheJobAsItIs() {
-        Reply told = WhatIf.sideBySide(
+        Reply answered = WhatIf.sideBySide(
                 Samples.bid(Path.of("sample-quotes/block-basement-to-swale")),
                 List.of("margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded"));
-        assertThat(told.out().get(0).strip().split(" {2,}"))
+        assertThat(answered.out().get(0).strip().split(" {2,}"))
                 .containsExactly("as it is", "margin=20%", "crew=dig crew:hand crew", "soil=C", "protection=shielded");
-        assertThat(told.out())
+        assertThat(answered.out())
                 .filteredOn(line -> line.startsWith("Total"))
                 .singleElement()
                 .asString()
                 .contains("$25,500.00  $28,044.00  $24,726.00");
-        assertThat(told.out()).allMatch(line -> line.equals(told.out().get(0)) || line.split(" {2,}").length == 6);
+        assertThat(answered.out())
+                .allMatch(line -> line.equals(answered.out().get(0)) || line.split(" {2,}").length == 6);
     }
 
     @Test

@@ -9,8 +9,8 @@ import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import spadework.draft.FieldKind;
-import spadework.draft.Outline;
-import spadework.draft.Spot;
+import spadework.draft.FileSchema;
+import spadework.draft.SchemaField;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
@@ -38,7 +38,7 @@ public final class BoundChoiceField implements BoundField {
         this.base = base;
         this.key = key;
         String format = base.format(key);
-        Spot spot = Outline.job().at(format).orElseThrow();
+        SchemaField spot = FileSchema.job().at(format).orElseThrow();
         this.choices = choices(spot);
         box.setModel(new DefaultComboBoxModel<>(choices.toArray(WordChoice[]::new)));
         box.setName(format);
@@ -50,7 +50,7 @@ public final class BoundChoiceField implements BoundField {
     }
 
     /** What may be chosen, with what each is called; first of all nothing. */
-    static List<WordChoice> choices(Spot spot) {
+    static List<WordChoice> choices(SchemaField spot) {
         List<WordChoice> choices = new ArrayList<>();
         choices.add(new WordChoice(
                 "",

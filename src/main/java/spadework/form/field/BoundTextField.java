@@ -13,8 +13,8 @@ import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.text.JTextComponent;
 import spadework.draft.FieldKind;
-import spadework.draft.Outline;
-import spadework.draft.Spot;
+import spadework.draft.FileSchema;
+import spadework.draft.SchemaField;
 import spadework.draft.TypedValue;
 import spadework.form.kit.CalendarPick;
 import spadework.form.kit.KeyBindings;
@@ -33,7 +33,7 @@ public final class BoundTextField implements BoundField {
     private final JobSession session;
     private final BasePointer base;
     private final String key;
-    private final Optional<Spot> spot;
+    private final Optional<SchemaField> spot;
     private final JTextComponent text;
     private final LabeledControl look;
     private Optional<PickList> picks = Optional.empty();
@@ -50,7 +50,7 @@ public final class BoundTextField implements BoundField {
         this.base = base;
         this.key = key;
         String format = base.format(key);
-        spot = Outline.job().at(format);
+        spot = FileSchema.job().at(format);
         boolean lines = spot.filter(s -> s.kind() == FieldKind.TEXT).isPresent();
         text = lines ? area() : new JTextField();
         text.setName(format);
@@ -59,9 +59,9 @@ public final class BoundTextField implements BoundField {
                 "JTextField.placeholderText",
                 spot.map(LabeledControl::placeholder).orElse(""));
         JComponent shown = lines ? new JScrollPane(text) : text;
-        boolean needed = spot.filter(Spot::needed).isPresent();
+        boolean needed = spot.filter(SchemaField::needed).isPresent();
         look = new LabeledControl(
-                name, needed, text, shown, spot.map(Spot::help).orElse(""));
+                name, needed, text, shown, spot.map(SchemaField::help).orElse(""));
         if (References.isAt(format)) {
             boolean series = spot.filter(s -> s.kind() == FieldKind.LIST).isPresent();
             picks = Optional.of(new PickList(text, () -> References.at(session, format), series));

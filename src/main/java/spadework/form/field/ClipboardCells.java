@@ -7,7 +7,7 @@ import java.util.Optional;
 import spadework.draft.Draft;
 import spadework.draft.FieldKind;
 import spadework.draft.Pointer;
-import spadework.draft.Spot;
+import spadework.draft.SchemaField;
 import spadework.draft.TypedValue;
 import spadework.form.kit.WordChoice;
 
@@ -91,7 +91,7 @@ public final class ClipboardCells {
     }
 
     /** The cell in the words of the file: a choice by what the window calls it, a measure in its full form. */
-    private static String word(Spot spot, String cell) {
+    private static String word(SchemaField spot, String cell) {
         if (spot.kind() == FieldKind.CHOICE || spot.kind() == FieldKind.YES_OR_NO) {
             Optional<WordChoice> meant = BoundChoiceField.choices(spot).stream()
                     .filter(c -> !c.word().isEmpty())

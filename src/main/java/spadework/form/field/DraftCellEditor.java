@@ -15,7 +15,7 @@ import javax.swing.JTextField;
 import javax.swing.table.TableCellEditor;
 import spadework.draft.Draft;
 import spadework.draft.FieldKind;
-import spadework.draft.Spot;
+import spadework.draft.SchemaField;
 import spadework.draft.TypedValue;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
@@ -38,7 +38,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     private final PickList picks;
     private final JComboBox<WordChoice> box = new JComboBox<>();
     private Optional<String> pointer = Optional.empty();
-    private Spot spot;
+    private SchemaField spot;
     private String before = "";
     private int edited;
     private Optional<Draft> beforeRow = Optional.empty();

@@ -11,7 +11,7 @@ import javax.swing.UIManager;
 import javax.swing.table.DefaultTableCellRenderer;
 import javax.swing.table.TableCellRenderer;
 import spadework.draft.FieldKind;
-import spadework.draft.Spot;
+import spadework.draft.SchemaField;
 import spadework.finding.Fault;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
@@ -31,7 +31,7 @@ public final class DraftCellRenderer implements TableCellRenderer {
     @Override
     public Component getTableCellRendererComponent(
             JTable table, Object value, boolean selected, boolean focused, int row, int column) {
-        Spot spot = model.column(column).spot();
+        SchemaField spot = model.column(column).spot();
         String written = String.valueOf(value);
         boolean chosen = spot.kind() == FieldKind.CHOICE || spot.kind() == FieldKind.YES_OR_NO;
         boolean usual = written.isEmpty() && spot.usual().isPresent();

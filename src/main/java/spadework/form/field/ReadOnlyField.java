@@ -5,8 +5,8 @@ import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import spadework.draft.Outline;
-import spadework.draft.Spot;
+import spadework.draft.FileSchema;
+import spadework.draft.SchemaField;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
@@ -31,7 +31,7 @@ public final class ReadOnlyField implements BoundField {
                 false,
                 text,
                 text,
-                Outline.job().at(format).map(Spot::help).orElse(""));
+                FileSchema.job().at(format).map(SchemaField::help).orElse(""));
     }
 
     @Override

@@ -1,8 +1,8 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form.field;
 
-import spadework.draft.Outline;
-import spadework.draft.Spot;
+import spadework.draft.FileSchema;
+import spadework.draft.SchemaField;
 import spadework.form.kit.Messages;
 
 /**
@@ -12,7 +12,7 @@ import spadework.form.kit.Messages;
  * @param spot what the format allows there
  * @param weight its width against the others
  */
-public record RowColumn(String key, Spot spot, String name, int weight) {
+public record RowColumn(String key, SchemaField spot, String name, int weight) {
 
     /** Columns of a list, each written {@code /key=weight}. */
     static RowColumn of(BasePointer list, String written) {
@@ -20,7 +20,7 @@ public record RowColumn(String key, Spot spot, String name, int weight) {
         String format = list.format("/0" + parts[0]);
         return new RowColumn(
                 parts[0],
-                Outline.job().at(format).orElseThrow(),
+                FileSchema.job().at(format).orElseThrow(),
                 Messages.column(format).orElseGet(() -> Messages.field(format)),
                 Integer.parseInt(parts[1]));
     }

@@ -27,9 +27,9 @@ import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableCellEditor;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.Draft;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
-import spadework.draft.Spot;
+import spadework.draft.SchemaField;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
@@ -73,8 +73,10 @@ public final class RowsTable {
         table.setName(list.format());
         table.getAccessibleContext().setAccessibleName(name);
         table.getAccessibleContext()
-                .setAccessibleDescription(
-                        Outline.job().at(list.format()).map(Spot::help).orElse(""));
+                .setAccessibleDescription(FileSchema.job()
+                        .at(list.format())
+                        .map(SchemaField::help)
+                        .orElse(""));
         table.getSelectionModel().addListSelectionListener(event -> chosenWatchers.forEach(Runnable::run));
         if (made.size() == 1) {
             table.setTableHeader(null);

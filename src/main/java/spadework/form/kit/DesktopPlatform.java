@@ -78,8 +78,8 @@ public final class DesktopPlatform implements Platform {
                     } catch (PrinterException | RuntimeException refused) {
                         came = new Printed.Failed(refused);
                     }
-                    Printed told = came;
-                    SwingUtilities.invokeLater(() -> printed.accept(told));
+                    Printed described = came;
+                    SwingUtilities.invokeLater(() -> printed.accept(described));
                 },
                 "printing");
         printing.setDaemon(true);

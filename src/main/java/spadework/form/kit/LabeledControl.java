@@ -10,7 +10,7 @@ import javax.swing.JTextArea;
 import javax.swing.UIManager;
 import javax.swing.text.DefaultCaret;
 import net.miginfocom.swing.MigLayout;
-import spadework.draft.Spot;
+import spadework.draft.SchemaField;
 import spadework.finding.Fault;
 
 /** A label above a control, and below it, when there is one, what is wrong. */
@@ -79,7 +79,7 @@ public final class LabeledControl {
     }
 
     /** What an empty field shows: what is taken where nothing is written, or how such a value is written. */
-    public static String placeholder(Spot spot) {
+    public static String placeholder(SchemaField spot) {
         return spot.usual()
                 .map(usual -> Messages.of("field.usual", usual))
                 .orElse(Messages.or("example." + spot.kind(), ""));

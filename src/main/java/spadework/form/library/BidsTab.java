@@ -14,14 +14,14 @@ import javax.swing.JTabbedPane;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import spadework.bids.BidRow;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
-import spadework.form.kit.Pause;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
+import spadework.form.kit.TypingPause;
 import spadework.form.kit.WordChoice;
 import spadework.form.kit.WorkCounter;
 import spadework.office.portfolio.BidsService;
@@ -37,18 +37,19 @@ public final class BidsTab extends JPanel {
     private final StandaloneField day;
     private final JComboBox<WordChoice> standing = new JComboBox<>(Stream.concat(
                     Stream.of(new WordChoice("", Messages.of("bids.any"))),
-                    Stream.of(Standing.values()).map(one -> new WordChoice(one.name(), Messages.of("standing." + one))))
+                    Stream.of(BidStatus.values())
+                            .map(one -> new WordChoice(one.name(), Messages.of("standing." + one))))
             .toArray(WordChoice[]::new));
-    private final JLabel told = PlainText.of(new JLabel(" "));
+    private final JLabel message = PlainText.of(new JLabel(" "));
     private final JTextArea unread = LibraryControls.lines("library.unread");
     private final ReadOnlyTable<BidRow> results;
-    private final Pause pause;
+    private final TypingPause pause;
 
     BidsTab(LibraryContext context, BackgroundTasks tasks, BackgroundTasks looking, WorkCounter counter) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][]"));
         this.context = context;
         this.tasks = looking;
-        pause = new Pause(PAUSE, counter, this::load);
+        pause = new TypingPause(PAUSE, counter, this::load);
         day = new StandaloneField("bids.on", context.today().toString());
         results = new ReadOnlyTable<>("library.bids", columns(() -> day.day().orElse(context.today())));
         LabeledControl look = new LabeledControl(Messages.of("bids.standing"), false, standing, standing, "");
@@ -59,7 +60,7 @@ public final class BidsTab extends JPanel {
         day.onTyped(pause::restart);
         KeyBindings.inside(words.field(), "DOWN", () -> results.table().requestFocusInWindow());
         KeyBindings.inside(words.field(), "ENTER", this::load);
-        told.setName("bids.told");
+        message.setName("bids.text");
         unread.setVisible(false);
         results.onOpened(row -> context.open(Path.of(row.place())));
         CopyBidPane copy = new CopyBidPane(context, tasks, this::load);
@@ -80,7 +81,7 @@ public final class BidsTab extends JPanel {
         below.addTab(Messages.of("bids.copy"), copy);
         below.addTab(Messages.of("bids.reprice"), reprice);
         add(top);
-        add(told, "wmin 80");
+        add(message, "wmin 80");
         add(results.pane(), "hmin 80, wmin 80");
         add(unread, "wmin 80");
         add(below, "h 264!, wmin 80");
@@ -136,14 +137,14 @@ public final class BidsTab extends JPanel {
         }
         LocalDate on = day.day().orElseThrow();
         String word = ((WordChoice) standing.getSelectedItem()).word();
-        Optional<Standing> kind = word.isEmpty() ? Optional.empty() : Optional.of(Standing.valueOf(word));
+        Optional<BidStatus> kind = word.isEmpty() ? Optional.empty() : Optional.of(BidStatus.valueOf(word));
         List<String> sought =
                 List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
         Path tree = context.tree();
-        told.setText(Messages.of("bids.looking", tree));
+        message.setText(Messages.of("bids.looking", tree));
         tasks.latest("bids", () -> BidsService.rows(tree, on, new BidsService.Wanted(kind, sought)), found -> {
             results.show(found.rows(), BidRow::place);
-            told.setText(Messages.of("bids.found", found.rows().size(), tree));
+            message.setText(Messages.of("bids.found", found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));
             unread.setVisible(!found.unread().isEmpty());
             revalidate();

@@ -172,7 +172,7 @@ public final class BookTab extends JPanel {
     private void showChosen() {
         Optional<BookRow> row = results.chosen();
         Optional<LineItem> item = row.flatMap(BookRow::item);
-        row.flatMap(BookRow::assembly).ifPresent(assembly -> LibraryControls.say(parts, told(assembly)));
+        row.flatMap(BookRow::assembly).ifPresent(assembly -> LibraryControls.say(parts, described(assembly)));
         cards.show(right, row.flatMap(BookRow::assembly).isPresent() ? ASSEMBLY : ITEM);
         item.ifPresentOrElse(one -> pane.show(one, book.orElseThrow()), pane::clear);
         past.show(item.map(LineItem::history).orElse(List.of()));
@@ -185,7 +185,7 @@ public final class BookTab extends JPanel {
         }
     }
 
-    private String told(Assembly assembly) {
+    private String described(Assembly assembly) {
         String lines = assembly.parts().stream()
                 .map(part -> Messages.of(
                         "library.part",
@@ -207,7 +207,7 @@ public final class BookTab extends JPanel {
 
     private void trial(BookEdit step) {
         Path job = context.job();
-        tasks.latest("trial", () -> step.on(LibraryContext.bookOf(job).trial()), reply -> pane.told(step, reply));
+        tasks.latest("trial", () -> step.on(LibraryContext.bookOf(job).trial()), reply -> pane.described(step, reply));
     }
 
     private void write(BookEdit step) {

@@ -29,7 +29,7 @@ public final class CopyBidPane extends JPanel {
     private final StandaloneField customer = new StandaloneField("copy.customer", "");
     private final StandaloneField day;
     private final Map<Copying.Take, JCheckBox> parts = new EnumMap<>(Copying.Take.class);
-    private final JTextArea told = LibraryControls.lines("copy.told");
+    private final JTextArea message = LibraryControls.lines("copy.text");
     private final JButton copy = LibraryControls.button("copy.make", this::copy);
     private final JButton open = LibraryControls.button("copy.open", this::open);
     private Optional<BidRow> bid = Optional.empty();
@@ -54,7 +54,7 @@ public final class CopyBidPane extends JPanel {
         add(boxes, "span 3");
         open.setEnabled(false);
         add(LibraryControls.row(List.of(copy, open)), "span 3");
-        add(new JScrollPane(told), "span 3, hmin 40, wmin 80");
+        add(new JScrollPane(message), "span 3, hmin 40, wmin 80");
         clear();
     }
 
@@ -91,7 +91,7 @@ public final class CopyBidPane extends JPanel {
         tasks.run(() -> Copying.copy(from, target, own, whose, on, take), reply -> {
             made = reply.done() ? Optional.of(target) : Optional.empty();
             open.setEnabled(made.isPresent());
-            LibraryControls.say(told, String.join("\n", reply.done() ? reply.out() : reply.err()));
+            LibraryControls.say(message, String.join("\n", reply.done() ? reply.out() : reply.err()));
             if (reply.done()) {
                 copied.run();
             }

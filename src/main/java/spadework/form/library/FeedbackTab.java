@@ -39,7 +39,7 @@ public final class FeedbackTab extends JPanel {
             .map(each -> new WordChoice(each.name(), Messages.of("feedback.rule." + each)))
             .toArray(WordChoice[]::new));
     private final StandaloneField day;
-    private final JTextArea told = LibraryControls.lines("feedback.told");
+    private final JTextArea message = LibraryControls.lines("feedback.text");
     private final JTextArea evidence = LibraryControls.lines("feedback.evidence");
     private final JButton accept = LibraryControls.button("feedback.accept", this::accept);
     private final JButton report = LibraryControls.button("feedback.report", this::report);
@@ -103,9 +103,9 @@ public final class FeedbackTab extends JPanel {
         add(
                 LibraryControls.row(List.of(season, one, LibraryControls.button("library.folder", this::choose), rule)),
                 "span 2");
-        add(told, "span 2, wmin 80");
+        add(message, "span 2, wmin 80");
         add(totals.pane(), "span 2, hmin 80, wmin 80");
-        add(LibraryControls.told("feedback.rates.told"), "span 2, wmin 80");
+        add(LibraryControls.described("feedback.rates.text"), "span 2, wmin 80");
         add(rates.pane(), "hmin 60, wmin 80");
         add(new JScrollPane(evidence), "hmin 60, wmin 80");
         JPanel last = new JPanel(new MigLayout("insets 2, gap 8, novisualpadding", "[120!,fill][][]push[]"));
@@ -153,7 +153,7 @@ public final class FeedbackTab extends JPanel {
         loaded = true;
         Path tree = tree();
         Service service = service();
-        LibraryControls.say(told, Messages.of("feedback.looking", tree));
+        LibraryControls.say(message, Messages.of("feedback.looking", tree));
         tasks.latest("lesson", () -> service.open().lesson(), lesson -> show(tree, lesson));
     }
 
@@ -172,7 +172,8 @@ public final class FeedbackTab extends JPanel {
                         signed(sum(rows, FeedbackSeason.Total::productionError)),
                         signed(sum(rows, FeedbackSeason.Total::priceError)));
         LibraryControls.say(
-                told, Stream.concat(Stream.of(text), lesson.unread().stream()).collect(Collectors.joining("\n")));
+                message,
+                Stream.concat(Stream.of(text), lesson.unread().stream()).collect(Collectors.joining("\n")));
         report.setEnabled(!rows.isEmpty());
         revalidate();
     }
@@ -241,7 +242,7 @@ public final class FeedbackTab extends JPanel {
                 .ifPresent(folder -> tasks.run(
                         () -> service.open().print(folder, on, context.templates()),
                         reply -> LibraryControls.say(
-                                told,
+                                message,
                                 reply.out().isEmpty()
                                         ? String.join("\n", reply.err())
                                         : Messages.of("feedback.printed", String.join(", ", reply.out())))));

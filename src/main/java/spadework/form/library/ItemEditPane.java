@@ -22,7 +22,7 @@ import spadework.pricebook.LineItem;
 /** An item of the book with all its values, to be changed, given up, or taken as the start of another. */
 public final class ItemEditPane extends JPanel {
     private final JLabel head = PlainText.of(new JLabel(" "));
-    private final JTextArea from = LibraryControls.told("library.from");
+    private final JTextArea from = LibraryControls.described("library.from");
     private final JCheckBox every = new JCheckBox(Messages.of("library.every"));
     private final ItemValuesModel sheet = new ItemValuesModel();
     private final ItemValuesTable grid = new ItemValuesTable(sheet);
@@ -41,7 +41,7 @@ public final class ItemEditPane extends JPanel {
     /**
      * Makes the pane.
      *
-     * @param trial asks what a step would move; {@link #told} gets the answer
+     * @param trial asks what a step would move; {@link #described} gets the answer
      * @param writing writes a step that was told
      */
     ItemEditPane(LocalDate today, Consumer<BookEdit> trial, Consumer<BookEdit> writing) {
@@ -193,7 +193,7 @@ public final class ItemEditPane extends JPanel {
     }
 
     /** Tells what a step would move; it may be written if it is the one asked for last and nothing is wrong. */
-    void told(BookEdit step, Reply reply) {
+    void described(BookEdit step, Reply reply) {
         boolean moves = reply.done() && reply.out().stream().anyMatch(line -> line.contains(" → "));
         LibraryControls.say(this.moves, String.join("\n", reply.done() ? reply.out() : reply.err()));
         write.setEnabled(moves && pending.filter(asked -> asked == step).isPresent());

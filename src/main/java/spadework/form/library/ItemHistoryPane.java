@@ -26,7 +26,7 @@ public final class ItemHistoryPane extends JPanel {
 
     ItemHistoryPane() {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1", "[grow,fill]", "[][grow,fill]"));
-        add(LibraryControls.told("library.past.told"), "wmin 80");
+        add(LibraryControls.described("library.past.text"), "wmin 80");
         add(results.pane(), "hmin 80, wmin 80");
     }
 

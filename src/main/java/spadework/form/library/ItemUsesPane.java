@@ -8,7 +8,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
-import spadework.bids.Use;
+import spadework.bids.BidUse;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
@@ -19,37 +19,37 @@ import spadework.office.portfolio.BidsService;
 public final class ItemUsesPane extends JPanel {
     private final LibraryContext context;
     private final BackgroundTasks tasks;
-    private final JLabel told = PlainText.of(new JLabel(" "));
+    private final JLabel message = PlainText.of(new JLabel(" "));
     private final JTextArea unread = LibraryControls.lines("library.unread");
-    private final ReadOnlyTable<Use> results = new ReadOnlyTable<>(
+    private final ReadOnlyTable<BidUse> results = new ReadOnlyTable<>(
             "library.uses",
             List.of(
-                    ReadOnlyTable.Column.text("library.bids.number", 4, Use::number),
+                    ReadOnlyTable.Column.text("library.bids.number", 4, BidUse::number),
                     ReadOnlyTable.Column.text(
                             "library.bids.standing", 3, use -> Messages.of("standing." + use.standing())),
                     ReadOnlyTable.Column.figure(
-                            "library.bids.issued", 3, use -> use.issued().toString(), Use::issued),
+                            "library.bids.issued", 3, use -> use.issued().toString(), BidUse::issued),
                     ReadOnlyTable.Column.figure(
                             "library.uses.quantity",
                             3,
                             use -> use.quantity().toPlainString() + " "
                                     + use.unit().symbol(),
-                            Use::quantity),
+                            BidUse::quantity),
                     ReadOnlyTable.Column.figure(
-                            "library.uses.each", 3, use -> use.unitPrice().text(), Use::unitPrice),
+                            "library.uses.each", 3, use -> use.unitPrice().text(), BidUse::unitPrice),
                     ReadOnlyTable.Column.figure(
-                            "library.uses.price", 3, use -> use.price().text(), Use::price),
-                    ReadOnlyTable.Column.text("library.uses.section", 5, Use::section)));
+                            "library.uses.price", 3, use -> use.price().text(), BidUse::price),
+                    ReadOnlyTable.Column.text("library.uses.section", 5, BidUse::section)));
     private Optional<String> shown = Optional.empty();
 
     ItemUsesPane(LibraryContext context, BackgroundTasks tasks) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][grow,fill][][]"));
         this.context = context;
         this.tasks = tasks;
-        told.setName("library.uses.told");
+        message.setName("library.uses.text");
         unread.setVisible(false);
         results.onOpened(this::open);
-        add(told, "wmin 80");
+        add(message, "wmin 80");
         add(results.pane(), "hmin 80, wmin 80");
         add(unread, "wmin 80");
         add(LibraryControls.row(List.of(LibraryControls.button(
@@ -57,7 +57,7 @@ public final class ItemUsesPane extends JPanel {
         context.onTree(() -> shown = Optional.empty());
     }
 
-    private void open(Use use) {
+    private void open(BidUse use) {
         context.open(Path.of(use.place()));
     }
 
@@ -71,7 +71,7 @@ public final class ItemUsesPane extends JPanel {
         begin(Messages.of("library.uses.looking", code, tree));
         tasks.latest("uses", () -> BidsService.uses(code, tree), found -> {
             results.show(found.rows(), use -> use);
-            told.setText(Messages.of("library.uses.found", code, found.rows().size(), tree));
+            message.setText(Messages.of("library.uses.found", code, found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));
             unread.setVisible(!found.unread().isEmpty());
             revalidate();
@@ -85,7 +85,7 @@ public final class ItemUsesPane extends JPanel {
     }
 
     private void begin(String words) {
-        results.show(List.of(), Use::place);
-        told.setText(words);
+        results.show(List.of(), BidUse::place);
+        message.setText(words);
     }
 }

@@ -10,8 +10,8 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import javax.swing.table.AbstractTableModel;
 import spadework.draft.FieldKind;
-import spadework.draft.Outline;
-import spadework.draft.Spot;
+import spadework.draft.FileSchema;
+import spadework.draft.SchemaField;
 import spadework.form.kit.Messages;
 
 /** The values of an item of the price book: what stands there, and beside it what is to stand there. */
@@ -28,7 +28,7 @@ public final class ItemValuesModel extends AbstractTableModel {
 
     /** All places of an item that are typed; code, history and end are written by their own steps. */
     private static List<String> places() {
-        return Outline.book().places().stream()
+        return FileSchema.book().places().stream()
                 .filter(place -> place.startsWith(ITEM))
                 .map(place -> place.substring(ITEM.length()))
                 .filter(place -> !place.matches("code|(history|retired)(/.*)?"))
@@ -40,8 +40,8 @@ public final class ItemValuesModel extends AbstractTableModel {
                 .toList();
     }
 
-    private static Optional<Spot> spot(String place) {
-        return Outline.book().at(ITEM + place.replaceAll("/\\d+$", "/0"));
+    private static Optional<SchemaField> spot(String place) {
+        return FileSchema.book().at(ITEM + place.replaceAll("/\\d+$", "/0"));
     }
 
     /** A list of a few words stands in one row. */
@@ -111,11 +111,11 @@ public final class ItemValuesModel extends AbstractTableModel {
 
     /** What a value may be, where it is one of a few words. */
     List<String> choices(int row) {
-        Optional<Spot> spot = spot(place(row));
+        Optional<SchemaField> spot = spot(place(row));
         return isYesOrNo(place(row))
                 ? List.of("", Messages.of("choice.true"), Messages.of("choice.false"))
                 : spot.filter(one -> one.kind() == FieldKind.CHOICE)
-                        .map(Spot::choices)
+                        .map(SchemaField::choices)
                         .orElse(List.of());
     }
 

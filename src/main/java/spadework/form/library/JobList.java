@@ -14,15 +14,15 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import net.miginfocom.swing.MigLayout;
 import spadework.bids.BidRow;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
-import spadework.form.kit.Pause;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.TextChanges;
+import spadework.form.kit.TypingPause;
 import spadework.form.kit.WorkCounter;
 import spadework.office.portfolio.BidsService;
 
@@ -35,16 +35,16 @@ public final class JobList {
     private final WorkCounter counter = new WorkCounter();
     private final BackgroundTasks tasks;
     private final JTextField words = new JTextField();
-    private final JLabel told = PlainText.of(new JLabel(" "));
+    private final JLabel message = PlainText.of(new JLabel(" "));
     private final ReadOnlyTable<BidRow> rows;
-    private final Pause pause;
+    private final TypingPause pause;
 
     /** @param open called with the job that somebody chose */
     public JobList(Path tree, LocalDate today, Consumer<Path> open) {
         this.tree = tree;
         this.today = today;
-        tasks = new BackgroundTasks("jobs", counter, why -> told.setText(FailureMessages.of(why)));
-        pause = new Pause(PAUSE, counter, this::load);
+        tasks = new BackgroundTasks("jobs", counter, why -> message.setText(FailureMessages.of(why)));
+        pause = new TypingPause(PAUSE, counter, this::load);
         rows = new ReadOnlyTable<>(
                 "home.jobs",
                 List.of(
@@ -63,12 +63,12 @@ public final class JobList {
         TextChanges.in(words, pause::restart);
         KeyBindings.inside(words, "DOWN", () -> rows.table().requestFocusInWindow());
         KeyBindings.inside(words, "ENTER", () -> rows.chosen().ifPresent(row -> open.accept(Path.of(row.place()))));
-        told.setName("home told");
+        message.setName("home text");
     }
 
     /** Where a job stands, in words. */
     private String standing(BidRow row) {
-        if (row.standing() == Standing.ISSUED && row.validUntil().isPresent()) {
+        if (row.standing() == BidStatus.ISSUED && row.validUntil().isPresent()) {
             long left = today.until(row.validUntil().get(), ChronoUnit.DAYS);
             return left < 0 ? Messages.of("home.over") : Messages.of("home.left", left);
         }
@@ -80,7 +80,7 @@ public final class JobList {
                 new JPanel(new MigLayout("insets 8 16 16 16, gap 6, fill, wrap 1", "[grow,fill]", "[][grow,fill][]"));
         panel.add(words);
         panel.add(rows.pane(), "hmin 120, wmin 200");
-        panel.add(told);
+        panel.add(message);
         return panel;
     }
 
@@ -94,7 +94,7 @@ public final class JobList {
         List<String> sought = words.getText().isBlank()
                 ? List.of()
                 : List.of(words.getText().strip().split("\\s+"));
-        told.setText(Messages.of("bids.looking", tree));
+        message.setText(Messages.of("bids.looking", tree));
         tasks.latest(
                 "jobs",
                 () -> BidsService.rows(tree, today, new BidsService.Wanted(Optional.empty(), sought)),
@@ -104,7 +104,7 @@ public final class JobList {
                                     .sorted(Comparator.comparing(BidRow::issued).reversed())
                                     .toList(),
                             BidRow::place);
-                    told.setText(Messages.of("home.found", found.rows().size(), tree));
+                    message.setText(Messages.of("home.found", found.rows().size(), tree));
                 });
     }
 

@@ -37,13 +37,13 @@ public final class LibraryControls {
     }
 
     /** A sentence of the window's own. */
-    static JTextArea told(String key) {
-        JTextArea told = LabeledControl.wrapped();
-        told.setName(key);
-        told.setText(Messages.of(key));
-        told.setForeground(new JLabel().getForeground());
-        told.getAccessibleContext().setAccessibleName(Messages.of(key));
-        return told;
+    static JTextArea described(String key) {
+        JTextArea message = LabeledControl.wrapped();
+        message.setName(key);
+        message.setText(Messages.of(key));
+        message.setForeground(new JLabel().getForeground());
+        message.getAccessibleContext().setAccessibleName(Messages.of(key));
+        return message;
     }
 
     /** Controls in a row, none wider than it has to be. */

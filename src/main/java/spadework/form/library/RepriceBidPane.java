@@ -41,7 +41,7 @@ public final class RepriceBidPane extends JPanel {
                     ReadOnlyTable.Column.figure(
                             "reprice.difference", 3, row -> signed(row.difference()), Moved::difference),
                     ReadOnlyTable.Column.text("reprice.why", 8, Moved::why)));
-    private final JTextArea told = LibraryControls.lines("reprice.told");
+    private final JTextArea message = LibraryControls.lines("reprice.text");
     private final JButton look = LibraryControls.button("reprice.look", this::look);
     private final JButton save = LibraryControls.button("reprice.save", this::save);
     private Optional<BidRow> bid = Optional.empty();
@@ -60,7 +60,7 @@ public final class RepriceBidPane extends JPanel {
         add(finish.panel(), "top");
         add(look, "top, gaptop 18");
         add(save, "top, gaptop 18");
-        add(new JScrollPane(told), "h 58!, wmin 80, wrap");
+        add(new JScrollPane(message), "h 58!, wmin 80, wrap");
         add(results.pane(), "span 6, hmin 60, wmin 80");
         day.onTyped(this::forget);
         clear();
@@ -83,7 +83,7 @@ public final class RepriceBidPane extends JPanel {
     private void begin(String words) {
         look.setEnabled(bid.isPresent());
         results.show(List.of(), row -> row);
-        LibraryControls.say(told, words);
+        LibraryControls.say(message, words);
         forget();
     }
 
@@ -107,7 +107,7 @@ public final class RepriceBidPane extends JPanel {
     private void tell(BidRow asked, LocalDate on, Moves moves) {
         if (moves.moved().isEmpty()) {
             results.show(List.of(), row -> row);
-            LibraryControls.say(told, String.join("\n", moves.refused()));
+            LibraryControls.say(message, String.join("\n", moves.refused()));
             return;
         }
         Repricing moved = moves.moved().get();
@@ -123,7 +123,8 @@ public final class RepriceBidPane extends JPanel {
                 Messages.of("reprice.days", moves.was().orElseThrow(), on)));
         results.show(rows, row -> row);
         LibraryControls.say(
-                told, Messages.of("reprice.sum", asked.number(), moved.moves().size(), signed(moved.difference())));
+                message,
+                Messages.of("reprice.sum", asked.number(), moved.moves().size(), signed(moved.difference())));
         save.setEnabled(true);
     }
 
@@ -131,17 +132,17 @@ public final class RepriceBidPane extends JPanel {
         String causes = move.causes().stream()
                 .map(cause -> Messages.of("cause." + cause))
                 .collect(Collectors.joining(", "));
-        String changes = move.changes().stream().map(RepriceBidPane::told).collect(Collectors.joining("; "));
+        String changes = move.changes().stream().map(RepriceBidPane::described).collect(Collectors.joining("; "));
         return new Moved(
                 move.line().code(),
                 move.line().section().name(),
-                move.before().map(RepriceBidPane::told).orElse(Messages.of("library.nothing")),
-                move.after().map(RepriceBidPane::told).orElse(Messages.of("library.nothing")),
+                move.before().map(RepriceBidPane::described).orElse(Messages.of("library.nothing")),
+                move.after().map(RepriceBidPane::described).orElse(Messages.of("library.nothing")),
                 move.difference(),
                 changes.isEmpty() ? causes : causes + ": " + changes);
     }
 
-    private static String told(PricedLine line) {
+    private static String described(PricedLine line) {
         return Messages.of(
                 "reprice.line",
                 line.quantity().toPlainString(),
@@ -150,7 +151,7 @@ public final class RepriceBidPane extends JPanel {
                 line.price().text());
     }
 
-    private static String told(ItemChange change) {
+    private static String described(ItemChange change) {
         return Messages.of("reprice.change", change.on(), change.reason());
     }
 
@@ -180,7 +181,7 @@ public final class RepriceBidPane extends JPanel {
             if (reply.done()) {
                 saved.run();
             }
-            LibraryControls.say(told, text);
+            LibraryControls.say(message, text);
         });
     }
 }

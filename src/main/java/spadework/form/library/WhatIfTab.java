@@ -74,7 +74,7 @@ public final class WhatIfTab extends JPanel {
         unsure.add(LibraryControls.button("whatif.range", this::range), "top, gaptop 18");
         range.field().putClientProperty("JTextField.placeholderText", Messages.of("whatif.unsure.usual"));
         with.get(0).field().putClientProperty("JTextField.placeholderText", Messages.of("whatif.with.example"));
-        add(LibraryControls.told("whatif.told"), "wmin 80");
+        add(LibraryControls.described("whatif.text"), "wmin 80");
         add(cases);
         wrong.setVisible(false);
         add(wrong, "wmin 80");
@@ -101,7 +101,7 @@ public final class WhatIfTab extends JPanel {
                 .filter(text -> !text.isEmpty())
                 .toList();
         bid().ifPresent(bid -> tasks.latest("beside", () -> WhatIf.beside(bid, typed), beside -> {
-            say(beside.faults().stream().map(WhatIfTab::told).collect(Collectors.joining("\n")));
+            say(beside.faults().stream().map(WhatIfTab::described).collect(Collectors.joining("\n")));
             if (beside.faults().isEmpty()) {
                 show(beside.rows());
             }
@@ -109,7 +109,7 @@ public final class WhatIfTab extends JPanel {
     }
 
     /** As the command line tells it, but for the name of its option. */
-    private static String told(Fault fault) {
+    private static String described(Fault fault) {
         return withoutOption(fault.text());
     }
 

@@ -23,7 +23,7 @@ public final class WorkbookTab extends JPanel {
     private final Runnable moved;
     private final StandaloneField day;
     private final StandaloneField reason = new StandaloneField("workbook.reason", "");
-    private final JTextArea told = LibraryControls.lines("workbook.told");
+    private final JTextArea message = LibraryControls.lines("workbook.text");
     private final JTextArea lines = LibraryControls.lines("workbook.lines");
     private final JButton write;
     private Optional<Taken> pending = Optional.empty();
@@ -45,9 +45,9 @@ public final class WorkbookTab extends JPanel {
         day = new StandaloneField("workbook.on", context.today().toString());
         write = LibraryControls.button("workbook.write", () -> pending.ifPresent(this::write));
         write.setEnabled(false);
-        add(LibraryControls.told("workbook.out.told"), "wmin 80");
+        add(LibraryControls.described("workbook.out.text"), "wmin 80");
         add(LibraryControls.row(List.of(LibraryControls.button("workbook.export", this::export))));
-        add(LibraryControls.told("workbook.in.told"), "wmin 80, gaptop 12");
+        add(LibraryControls.described("workbook.in.text"), "wmin 80, gaptop 12");
         JPanel why = new JPanel(new MigLayout("insets 0, gap 8, fillx", "[140!,fill][grow,fill]"));
         why.add(day.panel(), "top");
         why.add(reason.panel(), "top, wmin 60");
@@ -55,8 +55,8 @@ public final class WorkbookTab extends JPanel {
         add(LibraryControls.row(List.of(
                 LibraryControls.button("workbook.take", () -> take(false)),
                 LibraryControls.button("workbook.supplier", () -> take(true)))));
-        told.setOpaque(false);
-        add(told, "wmin 80");
+        message.setOpaque(false);
+        add(message, "wmin 80");
         add(new JScrollPane(lines), "hmin 80, wmin 80");
         add(LibraryControls.row(List.of(write)));
         List.of(day, reason).forEach(field -> field.onTyped(this::forget));
@@ -122,7 +122,7 @@ public final class WorkbookTab extends JPanel {
 
     private void say(Reply reply, String done, List<String> out) {
         LibraryControls.say(
-                told,
+                message,
                 reply.done() ? done : Messages.of("workbook.faults", reply.err().size()));
         LibraryControls.say(lines, String.join("\n", reply.done() ? out : reply.err()));
         revalidate();

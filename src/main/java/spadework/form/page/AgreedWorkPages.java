@@ -4,7 +4,7 @@ package spadework.form.page;
 import java.util.List;
 import javax.swing.JButton;
 import javax.swing.JComponent;
-import spadework.draft.AsBuilt;
+import spadework.draft.AsBuiltStart;
 import spadework.form.field.BasePointer;
 import spadework.form.field.EmptyListCheckBox;
 import spadework.form.field.RowsTable;
@@ -93,7 +93,7 @@ public final class AgreedWorkPages {
         page.group("built");
         JButton begin = new JButton(KeyBindings.action(
                 Messages.of("built.begin"),
-                () -> page.session().edit(AsBuilt.begun(page.session().draft()))));
+                () -> page.session().edit(AsBuiltStart.begun(page.session().draft()))));
         begin.setName("built begin");
         begin.setToolTipText(Messages.of("built.begin.help"));
         page.put(begin, "span 5");

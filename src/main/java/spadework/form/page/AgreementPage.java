@@ -41,15 +41,15 @@ public final class AgreementPage extends FormPage {
     private final Platform platform;
     private final LocalDate today;
     private final BackgroundTasks looking;
-    private final JTextArea standing = told("standing");
+    private final JTextArea standing = described("standing");
     private final Map<Step, JTextArea> waits = new EnumMap<>(Step.class);
     private final Map<Step, JTextArea> outcomes = new EnumMap<>(Step.class);
     private final Map<Step, List<JButton>> buttons = new EnumMap<>(Step.class);
     private final OptionCheckBoxes offers = new OptionCheckBoxes();
     private final JComboBox<WordChoice> orders = new JComboBox<>();
-    private final JTextArea order = told("order");
-    private final JTextArea open = told("open");
-    private final JTextArea after = told("after");
+    private final JTextArea order = described("order");
+    private final JTextArea open = described("open");
+    private final JTextArea after = described("after");
     private final SignatureFields accepting = new SignatureFields("accept");
     private final SignatureFields deciding = new SignatureFields("change");
     private final SignatureFields canceling = new SignatureFields("cancel");
@@ -115,16 +115,16 @@ public final class AgreementPage extends FormPage {
         put(after, "newline, span 12, wmin 100");
     }
 
-    private static JTextArea told(String name) {
-        return LabeledControl.readable(name, Messages.of("told." + name));
+    private static JTextArea described(String name) {
+        return LabeledControl.readable(name, Messages.of("readable." + name));
     }
 
     private void step(Step step) {
         String name = step.name().toLowerCase(Locale.ROOT);
         group("step." + name);
-        JTextArea waiting = told("waits " + name);
+        JTextArea waiting = described("waits " + name);
         waits.put(step, waiting);
-        outcomes.put(step, told("outcome " + name));
+        outcomes.put(step, described("outcome " + name));
         put(waiting, "span 12, wmin 100");
     }
 
@@ -195,26 +195,26 @@ public final class AgreementPage extends FormPage {
     }
 
     private void take(Step step, StepRunner.JobStep taken, Runnable written) {
-        JTextArea told = outcomes.get(step);
+        JTextArea message = outcomes.get(step);
         String underWay = Messages.of("step.underway");
         stepRunner.take(
                 taken,
                 () -> {
                     busy = true;
                     outcomes.values().forEach(area -> tell(area, "", false));
-                    tell(told, underWay, false);
+                    tell(message, underWay, false);
                     allow();
                 },
                 outcome -> {
-                    tell(told, OutcomeMessages.of(outcome), !OutcomeMessages.isDone(outcome));
+                    tell(message, OutcomeMessages.of(outcome), !OutcomeMessages.isDone(outcome));
                     if (OutcomeMessages.isDone(outcome)) {
                         written.run();
                     }
                 },
                 () -> {
                     busy = false;
-                    if (told.getText().equals(underWay)) {
-                        tell(told, "", false);
+                    if (message.getText().equals(underWay)) {
+                        tell(message, "", false);
                     }
                     look();
                 });

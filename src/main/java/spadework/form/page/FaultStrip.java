@@ -15,8 +15,8 @@ import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
+import spadework.draft.FileSchema;
 import spadework.draft.LikelyReadings;
-import spadework.draft.Outline;
 import spadework.finding.Fault;
 import spadework.form.kit.FaultWords;
 import spadework.form.kit.KeyBindings;
@@ -99,7 +99,7 @@ public final class FaultStrip extends JPanel {
         }
         List<String> fixes = new ArrayList<>(FaultWords.fix(fault).stream().toList());
         String written = session.draft().shown(pointer);
-        Outline.job().at(pointer).ifPresent(spot -> fixes.addAll(LikelyReadings.of(spot, written)));
+        FileSchema.job().at(pointer).ifPresent(spot -> fixes.addAll(LikelyReadings.of(spot, written)));
         return fixes;
     }
 

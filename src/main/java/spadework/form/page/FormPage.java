@@ -24,7 +24,7 @@ import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import spadework.draft.FieldKind;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
 import spadework.finding.Fault;
 import spadework.form.field.BasePointer;
@@ -49,7 +49,7 @@ public class FormPage extends JPanel implements Scrollable {
     private final JobSession session;
     private final List<BoundField> entries = new ArrayList<>();
     private final List<RowsTable> tables = new ArrayList<>();
-    private final JTextArea frozen = LabeledControl.readable("frozen", Messages.of("frozen"));
+    private final JTextArea signedPage = LabeledControl.readable("signedpage", Messages.of("signedpage"));
     private final FocusListener following = new FocusAdapter() {
         @Override
         public void focusGained(FocusEvent event) {
@@ -99,7 +99,7 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     final void field(BasePointer base, String key, int wide, String name) {
-        FieldKind kind = Outline.job().at(base.format(key)).orElseThrow().kind();
+        FieldKind kind = FileSchema.job().at(base.format(key)).orElseThrow().kind();
         boolean choice = kind == FieldKind.CHOICE || kind == FieldKind.YES_OR_NO;
         BoundField entry =
                 choice ? new BoundChoiceField(session, base, key, name) : new BoundTextField(session, base, key, name);
@@ -115,22 +115,22 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     /** What stands here is part of what both sides sign: once they did, the page says so on top. */
-    final void frozenByAcceptance() {
-        add(frozen, "wmin 100", 0);
-        showFrozen();
+    final void readOnlyOnceSigned() {
+        add(signedPage, "wmin 100", 0);
+        showSignedPage();
     }
 
-    private void showFrozen() {
+    private void showSignedPage() {
         boolean signed = session.draft().at("/accepted").isPresent();
-        frozen.setVisible(signed);
-        frozen.setText(
+        signedPage.setVisible(signed);
+        signedPage.setText(
                 signed
                         ? Messages.of(
-                                "frozen.said",
+                                "signedpage.said",
                                 session.draft().shown("/accepted/on"),
                                 session.draft().shown("/accepted/price"))
                         : "");
-        frozen.setForeground(UIManager.getColor("Spadework.missing"));
+        signedPage.setForeground(UIManager.getColor("Spadework.missing"));
     }
 
     /** A list of the job as a table over the whole width. */
@@ -190,7 +190,7 @@ public class FormPage extends JPanel implements Scrollable {
     public void showAll() {
         tables.forEach(RowsTable::showDraft);
         entries.forEach(BoundField::showDraft);
-        showFrozen();
+        showSignedPage();
         showFaults();
     }
 

@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.draft.Draft;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
 import spadework.draft.TypedValue;
 import spadework.form.field.NewRowValues;
@@ -233,7 +233,7 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
 
     /** Feet of what somebody typed, as 26 or 26'6. */
     static Optional<Double> typed(String words) {
-        return Outline.job().at("/walls/0/length").flatMap(spot -> {
+        return FileSchema.job().at("/walls/0/length").flatMap(spot -> {
             try {
                 return Optional.of(Length.parse(TypedValue.inFull(spot, words)).feet());
             } catch (UnreadableMeasure unreadable) {

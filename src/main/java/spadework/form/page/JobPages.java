@@ -30,7 +30,7 @@ public final class JobPages {
     public static void freeze(Map<JobPage, FormPage> pages) {
         pages.forEach((page, shown) -> {
             if (page.stop() == JobStop.VISIT || page.stop() == JobStop.PRICE) {
-                shown.frozenByAcceptance();
+                shown.readOnlyOnceSigned();
             }
         });
     }

@@ -51,11 +51,11 @@ public final class PapersPage extends FormPage {
         rows.setOpaque(false);
         put(rows, "span 12, wmin 100");
         group("letter");
-        JTextArea told = LabeledControl.wrapped();
-        told.setText(Messages.of("letter.told"));
-        told.setForeground(new JLabel().getForeground());
-        told.getAccessibleContext().setAccessibleName(Messages.of("letter.told"));
-        put(told, "span 8, wmin 100");
+        JTextArea message = LabeledControl.wrapped();
+        message.setText(Messages.of("letter.text"));
+        message.setForeground(new JLabel().getForeground());
+        message.getAccessibleContext().setAccessibleName(Messages.of("letter.text"));
+        put(message, "span 8, wmin 100");
         letter = new JButton(KeyBindings.action(
                 Messages.of("letter.make"), () -> acts.letter().accept(chosen())));
         letter.setName("letter");

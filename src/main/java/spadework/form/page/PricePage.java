@@ -34,7 +34,7 @@ public final class PricePage extends FormPage {
             List.of(
                     ReadOnlyTable.Column.text("line.0", 6, Subtotal::name),
                     ReadOnlyTable.Column.figure("line.5", 4, row -> row.price().text(), Subtotal::price),
-                    ReadOnlyTable.Column.figure("price.moved", 4, Subtotal::told, Subtotal::moved)));
+                    ReadOnlyTable.Column.figure("price.moved", 4, Subtotal::described, Subtotal::moved)));
     private List<Subtotal> shown = List.of();
     private boolean showing;
 
@@ -71,7 +71,7 @@ public final class PricePage extends FormPage {
 
     /** What a section comes to, and what the last edit moved it by. */
     private record Subtotal(String name, Dollars price, Dollars moved) {
-        String told() {
+        String described() {
             return moved.isZero() ? "" : (moved.isNegative() ? "" : "+") + moved.text();
         }
     }

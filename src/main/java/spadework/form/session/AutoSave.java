@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import spadework.draft.Draft;
 import spadework.form.kit.BackgroundTasks;
-import spadework.form.kit.Pause;
+import spadework.form.kit.TypingPause;
 import spadework.office.files.JobFile;
 
 /**
@@ -20,13 +20,13 @@ public final class AutoSave {
 
     private final JobSession session;
     private final BackgroundTasks files;
-    private final Pause pause;
+    private final TypingPause pause;
 
     /** @param failed told on the window's thread when a file could not be read or written */
     public AutoSave(JobSession session, Consumer<Exception> failed) {
         this.session = session;
         files = new BackgroundTasks("files", session.work(), failed);
-        pause = new Pause(PAUSE, session.work(), this::keep);
+        pause = new TypingPause(PAUSE, session.work(), this::keep);
         session.onDraft(() -> {
             if (!session.history().isSaved()) {
                 pause.start();

@@ -8,8 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import spadework.draft.Assumptions;
 import spadework.draft.Draft;
+import spadework.draft.FileSchema;
 import spadework.draft.History;
-import spadework.draft.Outline;
 import spadework.draft.Pointer;
 import spadework.draft.UsualJob;
 import spadework.finding.Fault;
@@ -295,7 +295,7 @@ public final class JobSession {
     /** The same for a field; one whose value stands for its whole group has the group's own faults too. */
     public List<Fault> faultsAt(String pointer) {
         String above = Pointer.above(pointer);
-        boolean first = Outline.job()
+        boolean first = FileSchema.job()
                 .at(above)
                 .filter(spot -> spot.either()
                         && pointer.equals(Pointer.of(above, spot.keys().get(0))))

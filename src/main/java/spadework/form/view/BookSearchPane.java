@@ -131,7 +131,7 @@ public final class BookSearchPane extends JPanel {
     private void tell() {
         about.setVisible(true);
         about.setText(chosen().map(item -> Messages.of(
-                        "book.told",
+                        "book.text",
                         item.name(),
                         item.homeowner(),
                         item.source().text(),

@@ -2,7 +2,7 @@
 package spadework.form.view;
 
 import java.util.List;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
 import spadework.form.kit.Messages;
 
@@ -29,7 +29,7 @@ public final class PointerNames {
     }
 
     private static String name(String pointer, String key) {
-        boolean known = Outline.job().at(pointer).isPresent();
+        boolean known = FileSchema.job().at(pointer).isPresent();
         return known
                 ? Messages.or("field" + pointer.replaceAll("/\\d+(?=/|$)", "").replace('/', '.'), key)
                 : key;

@@ -79,7 +79,7 @@ public final class SummaryBar extends JPanel {
                 marginShown
                         ? session.bid()
                                 .flatMap(Bid::margin)
-                                .map(share -> Messages.of("tally.margin", share))
+                                .map(share -> Messages.of("summary.margin", share))
                                 .orElse("")
                         : "");
         total.setFont(Theme.bold(22));

@@ -11,7 +11,7 @@ import spadework.intake.source.SourceFile;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
-import spadework.intake.value.Base;
+import spadework.intake.value.BaseFile;
 import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Names;
@@ -36,12 +36,12 @@ public final class BookReader {
 
     /** Reads a book that stands alone. */
     public PriceBook read(SourceNode root) {
-        return book(root, Base.none(), Set.of());
+        return book(root, BaseFile.none(), Set.of());
     }
 
     /** Reads a book that starts from the bundled one. */
     public PriceBook read(SourceNode root, SourceNode bundled) {
-        return book(root, Base.of(book(bundled, Base.none(), codes(root))), Set.of());
+        return book(root, BaseFile.of(book(bundled, BaseFile.none(), codes(root))), Set.of());
     }
 
     /** True for a book that only adds to the bundled one, or changes it. */
@@ -65,11 +65,11 @@ public final class BookReader {
         return codes;
     }
 
-    private PriceBook book(SourceNode root, Base<PriceBook> base, Set<String> replaced) {
+    private PriceBook book(SourceNode root, BaseFile<PriceBook> base, Set<String> replaced) {
         return ValueKind.object(fields -> book(fields, base, replaced)).read(root);
     }
 
-    private PriceBook book(ObjectFields fields, Base<PriceBook> base, Set<String> replaced) {
+    private PriceBook book(ObjectFields fields, BaseFile<PriceBook> base, Set<String> replaced) {
         fields.find("$schema", Texts.TEXT);
         fields.find("startsFrom", Choices.words(List.of("default")));
         Map<String, LineItem> items = new LinkedHashMap<>(base.orElse(PriceBook::items, Map.of()));
@@ -86,7 +86,7 @@ public final class BookReader {
                 base.value(fields, "truckCubicYards", number(TRUCK), PriceBook::truckCubicYards));
     }
 
-    private Map<String, LineItem> items(ObjectFields fields, Base<PriceBook> base, Set<String> replaced) {
+    private Map<String, LineItem> items(ObjectFields fields, BaseFile<PriceBook> base, Set<String> replaced) {
         ValueKind<Map<String, LineItem>> kind = new ValueKind<>("[{…}]", node -> itemReader.read(node, replaced));
         return base.value(fields, "items", kind, whole -> Map.of());
     }

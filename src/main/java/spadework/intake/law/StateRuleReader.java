@@ -15,7 +15,7 @@ import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
 import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
-import spadework.intake.value.Base;
+import spadework.intake.value.BaseFile;
 import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Counts;
@@ -76,7 +76,7 @@ public final class StateRuleReader {
     private StateRules pack(ObjectFields fields) {
         String state = fields.get("state", Texts.LABEL);
         Optional<StateRules> base = Optional.ofNullable(known.get(state));
-        Base<StateRules> before = new Base<>(base);
+        BaseFile<StateRules> before = new BaseFile<>(base);
         Optional<Dollars> threshold = fields.find("threshold", DollarAmounts.ABOVE_ZERO);
         Map<String, String> facts =
                 fields.find("facts", ValueKind.object(StateRuleReader::facts)).orElse(Map.of());
@@ -205,7 +205,7 @@ public final class StateRuleReader {
     private static LegalNotice notice(ObjectFields fields, Map<String, LegalNotice> known) {
         String name = fields.get("notice", Texts.LABEL);
         Optional<LegalNotice> base = Optional.ofNullable(known.get(name));
-        Base<LegalNotice> before = new Base<>(base);
+        BaseFile<LegalNotice> before = new BaseFile<>(base);
         return new LegalNotice(
                 name,
                 serves(fields, base.map(LegalNotice::serves).orElse(Set.of())),

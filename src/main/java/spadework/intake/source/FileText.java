@@ -10,7 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 
@@ -25,7 +25,7 @@ public record FileText(String text, Optional<Fault> fault) {
 
     /** Reads a file. {@code shown} is its name in faults. */
     public static FileText of(Path path, String shown) {
-        try (InputStream in = Files.newInputStream(Within.itself(path))) {
+        try (InputStream in = Files.newInputStream(InsideFolder.itself(path))) {
             byte[] bytes = in.readNBytes(LARGEST + 1);
             return bytes.length > LARGEST ? tooLarge(shown) : decoded(bytes, shown);
         } catch (IOException unreadable) {

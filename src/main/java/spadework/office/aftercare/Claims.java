@@ -60,7 +60,7 @@ public final class Claims {
                         warranty.job(),
                         step.on(),
                         (number, mark) -> Issue.of(Map.of(), step.facts()));
-        return told(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
+        return described(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
     }
 
     /** Adds what became of a claim. */
@@ -85,7 +85,7 @@ public final class Claims {
         }
         Register.of(reading.folder())
                 .append(step.on(), Event.CLAIM, DocumentNumber.of(number).orElseThrow(), step.facts());
-        return told(on.get(), before.get().and(step));
+        return described(on.get(), before.get().and(step));
     }
 
     private static Fault unknown(WarrantyReading reading, String number) {
@@ -105,9 +105,9 @@ public final class Claims {
                         + ClaimRules.replyDay(claim.opened(), terms.visitDays()));
     }
 
-    private static Reply told(Warranty warranty, Claim claim) {
+    private static Reply described(Warranty warranty, Claim claim) {
         List<String> lines = new ArrayList<>(WarrantyText.of(claim));
-        lines.addAll(FindingLines.bundled().told(ClaimRules.findings(warranty, claim)));
+        lines.addAll(FindingLines.bundled().described(ClaimRules.findings(warranty, claim)));
         if (claim.decided().isEmpty()) {
             lines.add(next(warranty.terms(), claim));
         }

@@ -92,7 +92,7 @@ public final class WarrantyService {
             lines.addAll(WarrantyText.of(warranty, on));
             for (Claim claim : claims) {
                 WarrantyText.of(claim).forEach(line -> lines.add("  " + line));
-                words.told(ClaimRules.findings(warranty, claim)).forEach(line -> lines.add("    " + line));
+                words.described(ClaimRules.findings(warranty, claim)).forEach(line -> lines.add("    " + line));
             }
         });
         return Reply.done(lines).andWrong(reading.wrong());

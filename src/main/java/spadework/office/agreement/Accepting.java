@@ -120,7 +120,7 @@ public final class Accepting {
             return reasons.isEmpty() ? new Outcome.Faulty(refusal.faults()) : new Outcome.Refused(reasons);
         }
         Bid proposed = (Bid) answer;
-        proposed.openStops().forEach(stop -> reasons.add(office.told(stop)));
+        proposed.openStops().forEach(stop -> reasons.add(office.described(stop)));
         issued.otherwise(proposed).ifPresent(reasons::add);
         GatheredSignatures gathered =
                 GatheredSignatures.on(records, issued.entry().number().orElseThrow());
@@ -215,7 +215,7 @@ public final class Accepting {
                 .toList();
     }
 
-    /** Why nobody can sign the contract yet: the job does not know how it is signed, or something is wanting in it. */
+    /** Why nobody can sign the contract yet: the job does not know how it is signed, or something is missing in it. */
     private List<String> draft(Bid bid) {
         if (bid.contracted()
                 .job()
@@ -227,16 +227,16 @@ public final class Accepting {
                     + " place, salesperson, the oldest buyer's age and the rest; print the contract and have it"
                     + " signed.");
         }
-        List<String> wanting = ContractNotices.wanting(bid.contracted()).stream()
-                .map(office::told)
+        List<String> missing = ContractNotices.missing(bid.contracted()).stream()
+                .map(office::described)
                 .toList();
-        if (wanting.isEmpty()) {
+        if (missing.isEmpty()) {
             return List.of();
         }
         List<String> reasons = new ArrayList<>();
-        reasons.add("The contract is a draft, not for signature; a page of the draft says what is wanting and"
+        reasons.add("The contract is a draft, not for signature; a page of the draft says what is missing and"
                 + " where it is written:");
-        reasons.addAll(wanting);
+        reasons.addAll(missing);
         return reasons;
     }
 

@@ -95,7 +95,7 @@ public final class Closing {
         Stream.concat(
                         bid.openStops().stream(),
                         checks(bid, new BalanceWaiver(asked.waived())).stream().filter(CloseChecks::isOpen))
-                .map(office::told)
+                .map(office::described)
                 .forEach(reasons::add);
         if (!reasons.isEmpty()) {
             return new Outcome.Refused(reasons);

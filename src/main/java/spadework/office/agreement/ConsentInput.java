@@ -38,25 +38,25 @@ public record ConsentInput(
                 Optional.of(consent.access()));
     }
 
-    /** The parts that are wanting, each with its option of the command line. */
+    /** The parts that are missing, each with its option of the command line. */
     List<String> missing() {
         List<String> missing = new ArrayList<>();
-        wanting(missing, given.isPresent(), "the day of the consent (--consented DATE)");
-        wanting(missing, disclosed.isPresent(), "the day on which the statement was shown (--disclosed DATE)");
-        wanting(missing, paper.isPresent(), "the right to paper and what it costs (--paper TEXT)");
-        wanting(missing, withdrawal.isPresent(), "how to withdraw and what follows (--withdrawal TEXT)");
-        wanting(missing, equipment.isPresent(), "the hardware and software that it takes (--equipment TEXT)");
-        wanting(missing, access.isPresent(), "how the signer showed that they can open the papers (--access TEXT)");
+        require(missing, given.isPresent(), "the day of the consent (--consented DATE)");
+        require(missing, disclosed.isPresent(), "the day on which the statement was shown (--disclosed DATE)");
+        require(missing, paper.isPresent(), "the right to paper and what it costs (--paper TEXT)");
+        require(missing, withdrawal.isPresent(), "how to withdraw and what follows (--withdrawal TEXT)");
+        require(missing, equipment.isPresent(), "the hardware and software that it takes (--equipment TEXT)");
+        require(missing, access.isPresent(), "how the signer showed that they can open the papers (--access TEXT)");
         return missing;
     }
 
-    private static void wanting(List<String> missing, boolean given, String words) {
+    private static void require(List<String> missing, boolean given, String words) {
         if (!given) {
             missing.add(words);
         }
     }
 
-    /** All of it; empty while a part is wanting. */
+    /** All of it; empty while a part is missing. */
     Optional<ElectronicConsent> whole() {
         return missing().isEmpty()
                 ? Optional.of(new ElectronicConsent(

@@ -184,7 +184,7 @@ public final class Deciding {
                 .ifPresent(signed -> reasons.add(
                         "The contract was signed on " + signed + ", after " + yes.on() + ": correct the day."));
         if (asked.accepted()) {
-            bid.openStops().forEach(stop -> reasons.add(office.told(stop)));
+            bid.openStops().forEach(stop -> reasons.add(office.described(stop)));
         }
         return reasons;
     }
@@ -196,7 +196,7 @@ public final class Deciding {
                 ? stated.with(asked.decision(), signatures)
                         .with(
                                 asked.decision() + "/price",
-                                minus(change.reckoned().total().text()))
+                                minus(change.figured().total().text()))
                 : stated;
     }
 

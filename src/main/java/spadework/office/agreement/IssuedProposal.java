@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 import spadework.job.AfterAcceptance;
 import spadework.job.Job;
 import spadework.money.Dollars;
@@ -75,11 +75,11 @@ public final class IssuedProposal implements AutoCloseable {
 
     /** What of the job reads otherwise now, in words; empty where nothing that was proposed does. */
     Optional<String> moved(JobText now, Job nowJob) throws IOException {
-        Optional<Job> then = kept.intake().read(kept.job()) instanceof Understood understood
+        Optional<Job> then = kept.intake().read(kept.job()) instanceof ReadJob understood
                 ? Optional.of(understood.job())
                 : Optional.empty();
         return then.filter(job -> AfterAcceptance.isMoved(job, nowJob))
-                .map(job -> JobDifference.told(text().draft(), now.draft()));
+                .map(job -> JobDifference.described(text().draft(), now.draft()));
     }
 
     /** The job as issued with what both sides wrote since: how it is signed, and who answers for a stop. */
@@ -101,10 +101,10 @@ public final class IssuedProposal implements AutoCloseable {
 
     /** What the proposal says that it comes to, beside what the kept source comes to today; empty where they agree. */
     Optional<String> otherwise(Bid bid) {
-        Dollars reckoned = bid.proposed().contract().proposed().total();
-        return total().filter(promised -> !promised.equals(reckoned))
+        Dollars figured = bid.proposed().contract().proposed().total();
+        return total().filter(promised -> !promised.equals(figured))
                 .map(promised ->
-                        number() + " says " + promised.text() + ", and its kept source comes to " + reckoned.text()
+                        number() + " says " + promised.text() + ", and its kept source comes to " + figured.text()
                                 + " with this version of the program. Its price stands, but a contract cannot "
                                 + "be printed for"
                                 + " it: sign it with the version that issued it, or issue it again.");

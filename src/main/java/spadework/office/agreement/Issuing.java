@@ -11,7 +11,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spadework.contract.Moved;
+import spadework.contract.IssueDifference;
 import spadework.contract.Revision;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
@@ -85,7 +85,7 @@ public final class Issuing {
         }
         List<Finding> stops = bid.openStops();
         if (!stops.isEmpty()) {
-            return new Outcome.Stopped(stops.stream().map(office::told).toList());
+            return new Outcome.Stopped(stops.stream().map(office::described).toList());
         }
         Dossier dossier = bid.proposed();
         List<String> reasons = Signatures.future(dossier.job().issued(), today, "issued");
@@ -97,7 +97,7 @@ public final class Issuing {
         if (isIssued(records, fingerprint)) {
             return new Outcome.Standing(last.get().number().orElseThrow().text());
         }
-        Optional<Moved> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
+        Optional<IssueDifference> moved = last.isPresent() ? moved(records, last.get(), dossier) : Optional.empty();
         try {
             Entry entry = Register.of(records.folder())
                     .issue(
@@ -168,14 +168,14 @@ public final class Issuing {
     }
 
     /** What moved since an earlier issue, priced again from its own source. */
-    private static Optional<Moved> moved(JobRecords records, Entry before, Dossier now) throws IOException {
+    private static Optional<IssueDifference> moved(JobRecords records, Entry before, Dossier now) throws IOException {
         Optional<JobSource> source = records.source(before);
         if (source.isEmpty()) {
             return Optional.empty();
         }
-        try (SourceCheckout frozen = SourceCheckout.of(source.get())) {
-            return frozen.office().readAndBid(frozen.job()) instanceof Bid then
-                    ? Optional.of(Moved.between(
+        try (SourceCheckout checkout = SourceCheckout.of(source.get())) {
+            return checkout.office().readAndBid(checkout.job()) instanceof Bid then
+                    ? Optional.of(IssueDifference.between(
                             then.proposed().job().issued(),
                             then.proposed().contract().proposed(),
                             then.proposed().takeoff(),

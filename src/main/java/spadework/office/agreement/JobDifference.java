@@ -31,7 +31,7 @@ public final class JobDifference {
     private JobDifference() {}
 
     /** The places in words, at most a handful; empty where nothing differs that was proposed. */
-    static String told(Draft issued, Draft now) {
+    static String described(Draft issued, Draft now) {
         Map<String, String> then = new TreeMap<>();
         Map<String, String> today = new TreeMap<>();
         leaves("", issued.root(), then);

@@ -161,11 +161,11 @@ public record Progress(
                     change.agreed().total(),
                     change.after(),
                     change.change().days(),
-                    change.quantities().stream().map(Order::told).toList(),
+                    change.quantities().stream().map(Order::described).toList(),
                     signatures);
         }
 
-        private static String told(QuantityChange quantity) {
+        private static String described(QuantityChange quantity) {
             String sign = quantity.difference().signum() < 0 ? "" : "+";
             return quantity.description() + ": " + sign + quantity.difference().toPlainString() + " "
                     + quantity.unit().symbol();
@@ -219,7 +219,7 @@ public record Progress(
                 new Sums(account.total(), account.paid(), account.balance()),
                 Closing.checks(bid, BalanceWaiver.NONE).stream()
                         .filter(CloseChecks::isOpen)
-                        .map(office::told)
+                        .map(office::described)
                         .toList());
     }
 

@@ -8,7 +8,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.job.Job;
 import spadework.job.Owners;
 import spadework.office.files.FileName;
@@ -18,7 +18,7 @@ import spadework.register.DocumentNumber;
 public final class Signatures {
     private Signatures() {}
 
-    /** What is wanting in a signature on a paper of that job. */
+    /** What is missing in a signature on a paper of that job. */
     static List<String> reasons(Path file, Job job, SignatureInput yes, LocalDate today) {
         List<String> reasons = new ArrayList<>(future(yes.on(), today, "signed"));
         if (yes.by().isEmpty()) {
@@ -55,7 +55,7 @@ public final class Signatures {
         }
         List<String> missing = yes.consent().missing();
         if (!missing.isEmpty()) {
-            reasons.add("A typed name needs what 15 USC 7001(c) asks for, each part; wanting here: "
+            reasons.add("A typed name needs what 15 USC 7001(c) asks for, each part; missing here: "
                     + String.join("; ", missing) + ". Or have it signed on paper.");
         }
         yes.consent().whole().ifPresent(consent -> {
@@ -93,7 +93,8 @@ public final class Signatures {
             String ending = point < 0 ? "" : name.substring(point).replaceAll("[^A-Za-z0-9.]", "");
             files.put(
                     FileName.safe(as) + ending,
-                    Files.readAllBytes(Within.existing(file.toAbsolutePath().getParent(), name)));
+                    Files.readAllBytes(
+                            InsideFolder.existing(file.toAbsolutePath().getParent(), name)));
         }
     }
 

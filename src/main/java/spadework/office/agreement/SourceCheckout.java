@@ -25,9 +25,9 @@ public final class SourceCheckout implements AutoCloseable {
 
     /** Lays out a source; close it to take the folder away. */
     public static SourceCheckout of(JobSource source) throws IOException {
-        SourceCheckout frozen = new SourceCheckout(Files.createTempDirectory("spadework-"));
-        source.layInto(frozen.folder);
-        return frozen;
+        SourceCheckout checkout = new SourceCheckout(Files.createTempDirectory("spadework-"));
+        source.layInto(checkout.folder);
+        return checkout;
     }
 
     public Path job() {

@@ -64,7 +64,7 @@ public final class Releasing {
                 .dossier()
                 .law()
                 .state()
-                .map(release::wanting)
+                .map(release::missing)
                 .orElseGet(() -> List.of(Release.unread(state(account)))));
         before.ifPresent(entry -> found.add(twice(entry, release)));
         if (on.isBefore(release.through())) {

@@ -63,7 +63,7 @@ record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entr
         BilledRecord billed = billed(records, bid);
         List<String> reasons = new ArrayList<>(records.stopped());
         reasons.addAll(Signatures.future(on, today, done));
-        billed.differences().forEach(finding -> reasons.add(office.told(finding)));
+        billed.differences().forEach(finding -> reasons.add(office.described(finding)));
         return reasons.isEmpty()
                 ? new Reading.Read(new SignedAccount(
                         office, file, bid, records, records.contract().get(), billed.ledger()))
@@ -101,7 +101,7 @@ record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entr
 
     Outcome refused(Iterable<Finding> findings) {
         List<String> reasons = new ArrayList<>();
-        findings.forEach(finding -> reasons.add(office.told(finding)));
+        findings.forEach(finding -> reasons.add(office.described(finding)));
         return new Outcome.Refused(reasons);
     }
 
@@ -111,7 +111,7 @@ record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entr
             Ledger now = billed(new JobRecords(records.folder(), entries), bid).ledger();
             List<Finding> found = looking.at(now);
             if (!found.isEmpty()) {
-                throw new IllegalStateException(office.told(found.get(0)));
+                throw new IllegalStateException(office.described(found.get(0)));
             }
         };
     }

@@ -12,7 +12,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.money.Dollars;
@@ -54,13 +54,13 @@ public final class Statements {
             return unread.outcome();
         }
         SignedAccount account = ((SignedAccount.Reading.Read) reading).account();
-        Map<String, Object> model = Map.of(STATEMENT, told(account, "", on));
+        Map<String, Object> model = Map.of(STATEMENT, described(account, "", on));
         Path folder = out.resolve(FileName.safe(account.job()));
         Disk.folders(folder);
         List<Path> written = new ArrayList<>();
         for (Map.Entry<String, byte[]> paper :
                 office.printedApart(account.bid(), STATEMENT, model, on).entrySet()) {
-            Path target = Within.writable(folder, IssuedFolders.HOMEOWNER + "/" + paper.getKey());
+            Path target = InsideFolder.writable(folder, IssuedFolders.HOMEOWNER + "/" + paper.getKey());
             Disk.folders(target.getParent());
             AtomicFile.write(target, paper.getValue());
             written.add(target);
@@ -79,7 +79,7 @@ public final class Statements {
             return unread.outcome();
         }
         SignedAccount account = ((SignedAccount.Reading.Read) reading).account();
-        List<LateRow> late = told(account, "", on).late().stream()
+        List<LateRow> late = described(account, "", on).late().stream()
                 .filter(row -> row.days() > 0)
                 .toList();
         if (late.isEmpty()) {
@@ -114,10 +114,11 @@ public final class Statements {
         facts.put(
                 "amount",
                 Dollars.total(late.stream().map(LateRow::rest).toList()).plain());
-        return new SignedAccount.Paper("late-notice", Map.of(STATEMENT, told(account, number.text(), on)), on, facts);
+        return new SignedAccount.Paper(
+                "late-notice", Map.of(STATEMENT, described(account, number.text(), on)), on, facts);
     }
 
-    private static AccountStatement told(SignedAccount account, String number, LocalDate on) {
+    private static AccountStatement described(SignedAccount account, String number, LocalDate on) {
         return StatementPaper.of(account.bid().dossier(), number, account.contractNumber(), account.ledger(), on);
     }
 }

@@ -14,9 +14,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
 import spadework.disk.ChangedElsewhere;
+import spadework.disk.InsideFolder;
 import spadework.disk.SharedFile;
 import spadework.disk.Snapshot;
-import spadework.disk.Within;
 import spadework.draft.BookDraft;
 import spadework.draft.ChangedValues;
 import spadework.draft.DraftValue.Entries;
@@ -234,7 +234,7 @@ public final class BookService {
         try {
             SharedFile.replace(file, basis, book.text().getBytes(StandardCharsets.UTF_8));
         } catch (ChangedElsewhere changed) {
-            String what = ChangedValues.told(
+            String what = ChangedValues.described(
                     basis.text().orElse(""), changed.now().text().orElse(""));
             throw new ChangedElsewhere(file, changed.now(), what);
         }
@@ -250,7 +250,7 @@ public final class BookService {
 
     /** The book as it stands, which has to be one JSON object. */
     BookDraft draft() throws IOException {
-        Snapshot now = Snapshot.of(Within.existing(
+        Snapshot now = Snapshot.of(InsideFolder.existing(
                 file.toAbsolutePath().getParent(), file.getFileName().toString()));
         basis = now;
         return now.text()

@@ -35,15 +35,15 @@ import spadework.reason.Reason;
 
 /** The price book out to a workbook and back, and prices from suppliers' lists. */
 public final class BookSheets {
-    private final BookService desk;
+    private final BookService service;
 
-    public BookSheets(BookService desk) {
-        this.desk = desk;
+    public BookSheets(BookService service) {
+        this.service = service;
     }
 
     /** Writes the workbook. */
     public Reply export(Path target) throws IOException {
-        ReadBook read = desk.read();
+        ReadBook read = service.read();
         if (!read.faults().isEmpty()) {
             return Reply.refused(read.faults());
         }
@@ -73,7 +73,7 @@ public final class BookSheets {
      * Takes changed cells over. All faults are told at once, and with one of them nothing is written.
      */
     public Reply take(PriceFile from, Saving saving) throws IOException {
-        return saving.save() ? desk.alone(() -> taken(from, saving)) : taken(from, saving);
+        return saving.save() ? service.alone(() -> taken(from, saving)) : taken(from, saving);
     }
 
     private Reply taken(PriceFile from, Saving saving) throws IOException {
@@ -81,17 +81,17 @@ public final class BookSheets {
         if (!cells.done()) {
             return cells;
         }
-        List<String> told = new ArrayList<>(cells.out());
-        told.add(
-                told.isEmpty()
+        List<String> lines = new ArrayList<>(cells.out());
+        lines.add(
+                lines.isEmpty()
                         ? "Nothing differs from the book."
-                        : saving.save() ? "Written to " + desk.file() + "." : "Nothing was written.");
-        return Reply.done(told);
+                        : saving.save() ? "Written to " + service.file() + "." : "Nothing was written.");
+        return Reply.done(lines);
     }
 
     /** The same, told as the changed cells alone. */
     public Reply cells(PriceFile from, Saving saving) throws IOException {
-        ReadBook read = desk.read();
+        ReadBook read = service.read();
         Path file = from.file();
         Optional<ReadMap> mapped = from.map().map(Intake::readSupplierMap);
         List<Fault> before = new ArrayList<>(read.faults());
@@ -153,40 +153,41 @@ public final class BookSheets {
     }
 
     private Reply taken(SheetChanges changes, Saving saving) throws IOException {
-        BookDraft draft = desk.draft();
+        BookDraft draft = service.draft();
         for (Map.Entry<String, Map<String, String>> item : changes.byItem().entrySet()) {
             Map<String, String> values = BookText.sourced(item.getValue(), saving.on(), saving.reason());
-            Entries own = desk.item(draft, item.getKey()).orElseThrow();
+            Entries own = service.item(draft, item.getKey()).orElseThrow();
             draft = (draft.item(item.getKey()).isPresent() ? draft : draft.with(own))
                     .changed(item.getKey(), values, saving.on(), saving.reason());
         }
         List<Fault> faults = new ArrayList<>(changes.faults());
-        faults.addAll(atCells(desk.read(draft).faults(), changes, draft));
+        faults.addAll(atCells(service.read(draft).faults(), changes, draft));
         if (!faults.isEmpty()) {
             faults.sort(Comparator.comparing((Fault fault) -> fault.place().line())
                     .thenComparing(fault -> fault.place().column()));
             return Reply.refused(faults);
         }
-        List<String> told = told(changes, draft);
-        if (saving.save() && !told.isEmpty()) {
-            desk.write(draft);
+        List<String> lines = described(changes, draft);
+        if (saving.save() && !lines.isEmpty()) {
+            service.write(draft);
         }
-        return Reply.done(told);
+        return Reply.done(lines);
     }
 
     /** What differs from the book as it stands, each change with its cell. */
-    private List<String> told(SheetChanges changes, BookDraft changed) throws IOException {
-        BookDraft before = desk.draft();
-        List<String> told = new ArrayList<>();
+    private List<String> described(SheetChanges changes, BookDraft changed) throws IOException {
+        BookDraft before = service.draft();
+        List<String> lines = new ArrayList<>();
         for (Changed cell : changes.cells()) {
             String from =
-                    Leaves.of(desk.item(before, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
-            String to = Leaves.of(desk.item(changed, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
+                    Leaves.of(service.item(before, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
+            String to =
+                    Leaves.of(service.item(changed, cell.code()).orElseThrow()).getOrDefault(cell.what(), "—");
             if (!from.equals(to)) {
-                told.add(cell.place().pointer() + " " + cell.code() + " " + cell.what() + ": " + from + " → " + to);
+                lines.add(cell.place().pointer() + " " + cell.code() + " " + cell.what() + ": " + from + " → " + to);
             }
         }
-        return told;
+        return lines;
     }
 
     /** Faults of the changed book, told at the cells that they come from. */

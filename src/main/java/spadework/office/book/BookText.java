@@ -15,8 +15,8 @@ import spadework.draft.Draft;
 import spadework.draft.DraftValue.Entries;
 import spadework.draft.DraftValue.Rows;
 import spadework.draft.DraftValue.Text;
+import spadework.draft.FileSchema;
 import spadework.draft.Leaves;
-import spadework.draft.Outline;
 import spadework.office.reply.TextColumns;
 import spadework.pricebook.LineItem;
 import spadework.spelling.FormerSpelling;
@@ -99,7 +99,7 @@ public final class BookText {
 
     /** An item made of another's values and of those that are typed. */
     static Entries item(Entries base, Map<String, String> values) {
-        BookDraft book = new BookDraft(Draft.read("{}", Outline.book()).orElseThrow()).with(base);
+        BookDraft book = new BookDraft(Draft.read("{}", FileSchema.book()).orElseThrow()).with(base);
         Draft draft = book.draft().without("/items/0/history").without("/items/0/retired");
         for (Map.Entry<String, String> value : values.entrySet()) {
             draft = draft.typed("/items/0/" + value.getKey(), value.getValue());

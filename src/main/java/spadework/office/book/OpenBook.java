@@ -47,9 +47,9 @@ public record OpenBook(Path file, Optional<PriceBook> book, List<Fault> faults, 
      *
      * @throws IOException if it cannot be read, or is not one JSON object
      */
-    public static OpenBook of(BookService desk) throws IOException {
-        BookDraft draft = desk.draft();
-        ReadBook read = desk.read(draft);
+    public static OpenBook of(BookService service) throws IOException {
+        BookDraft draft = service.draft();
+        ReadBook read = service.read(draft);
         Optional<BookDraft> bundled = draft.startsFromBundled()
                 ? BookDraft.read(new String(Intake.bundledBookFile(), StandardCharsets.UTF_8))
                 : Optional.empty();
@@ -60,7 +60,7 @@ public record OpenBook(Path file, Optional<PriceBook> book, List<Fault> faults, 
             own.or(() -> bundled.flatMap(other -> other.item(code)))
                     .ifPresent(item -> entries.put(code, new Entry(Leaves.of(item), own.isEmpty())));
         }));
-        return new OpenBook(desk.file(), book, read.faults(), entries);
+        return new OpenBook(service.file(), book, read.faults(), entries);
     }
 
     /** The items in which every word occurs, in the order of the list; retired ones only where they are asked for. */

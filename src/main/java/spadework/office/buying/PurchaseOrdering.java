@@ -12,7 +12,7 @@ import spadework.buying.PurchaseOrder;
 import spadework.buying.PurchaseOrders;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
@@ -49,14 +49,14 @@ public final class PurchaseOrdering {
         Bid bid = (Bid) answer;
         if (!bid.openStops().isEmpty()) {
             return new Outcome.Stopped(
-                    bid.openStops().stream().map(office::told).toList());
+                    bid.openStops().stream().map(office::described).toList());
         }
         Map<String, byte[]> files = files(bid, on);
         Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
         Disk.folders(folder);
         List<Path> written = new ArrayList<>();
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            Path target = Within.writable(folder, IssuedFolders.KEPT + "/" + file.getKey());
+            Path target = InsideFolder.writable(folder, IssuedFolders.KEPT + "/" + file.getKey());
             Disk.folders(target.getParent());
             AtomicFile.write(target, file.getValue());
             written.add(target);

@@ -9,9 +9,9 @@ import java.util.Optional;
 import spadework.disk.AtomicFile;
 import spadework.disk.ChangedElsewhere;
 import spadework.disk.Disk;
+import spadework.disk.InsideFolder;
 import spadework.disk.SharedFile;
 import spadework.disk.Snapshot;
-import spadework.disk.Within;
 import spadework.draft.ChangedValues;
 import spadework.draft.Draft;
 import spadework.intake.Intake;
@@ -47,7 +47,7 @@ public final class JobFile {
      */
     public static JobFile at(Path file) throws IOException {
         if (Files.isSymbolicLink(file)) {
-            Within.itself(file);
+            InsideFolder.itself(file);
         }
         return new JobFile(file, Snapshot.of(file));
     }
@@ -91,7 +91,7 @@ public final class JobFile {
         return found.isSame(known)
                 ? ""
                 : found.isThere()
-                        ? ChangedValues.told(
+                        ? ChangedValues.described(
                                 known.text().orElse(""), found.text().orElse(""))
                         : "it was taken away";
     }

@@ -10,7 +10,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.job.AsBuilt;
@@ -49,7 +49,7 @@ public final class Photos {
                         "a picture in the job's folder",
                         "put it there, or take it off the list"));
             }
-            album.look(Within.existing(folder, name));
+            album.look(InsideFolder.existing(folder, name));
             return Optional.empty();
         } catch (PictureFault unprintable) {
             return Optional.of(new Fault(

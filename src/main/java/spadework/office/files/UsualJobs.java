@@ -16,7 +16,7 @@ import spadework.disk.Snapshot;
 import spadework.draft.Draft;
 import spadework.draft.DraftValue;
 import spadework.draft.DraftValue.Entries;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
 import spadework.draft.UsualJob;
 
@@ -64,7 +64,7 @@ public final class UsualJobs {
         List<UsualJob> all = new ArrayList<>(read(before.text().orElse(bundled())));
         all.removeIf(job -> job.name().equals(kept.name()));
         all.add(0, kept);
-        Draft written = new Draft(new Entries(Map.of()), Outline.job());
+        Draft written = new Draft(new Entries(Map.of()), FileSchema.job());
         for (int i = 0; i < all.size(); i++) {
             String row = Pointer.of(LIST, i);
             written = (i == 0 ? written.with(LIST, new DraftValue.Rows(List.of())) : written)
@@ -101,7 +101,7 @@ public final class UsualJobs {
     private static Optional<Draft> part(Draft file, String place) {
         return file.at(place)
                 .filter(Entries.class::isInstance)
-                .map(value -> new Draft((Entries) value, Outline.job()))
+                .map(value -> new Draft((Entries) value, FileSchema.job()))
                 .flatMap(draft -> Draft.read(draft.text()));
     }
 

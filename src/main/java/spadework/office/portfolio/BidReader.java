@@ -8,17 +8,17 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import spadework.bids.Standing;
-import spadework.bids.StandingBid;
+import spadework.bids.BidStatus;
+import spadework.bids.BidWithStatus;
 import spadework.contract.Contract;
 import spadework.contract.Contracting;
 import spadework.contract.Sum;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.intake.Intake;
+import spadework.intake.ReadJob;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
-import spadework.intake.Understood;
 import spadework.job.AfterAcceptance;
 import spadework.job.Agreed;
 import spadework.job.Job;
@@ -46,14 +46,14 @@ public final class BidReader {
     public record ReadBid<T>(Path file, Optional<T> drawn, List<Fault> faults) {}
 
     /** Reads a bid and keeps only what is drawn from it. */
-    <T> ReadBid<T> read(Path file, Function<StandingBid, T> drawn) {
+    <T> ReadBid<T> read(Path file, Function<BidWithStatus, T> drawn) {
         try {
             JobRecords records = JobRecords.beside(file);
             Reading reading = reading(file, records);
             if (reading instanceof Refused refused) {
                 return new ReadBid<>(file, Optional.empty(), refused.faults());
             }
-            Understood understood = (Understood) reading;
+            ReadJob understood = (ReadJob) reading;
             Quote quote = quote(understood, understood.job());
             List<Fault> unpriced = UnitPriceFaults.of(understood.job(), quote, file);
             return unpriced.isEmpty()
@@ -81,34 +81,34 @@ public final class BidReader {
         String agreedText = source.text(JobSource.JOB);
         Reading now = intake.readKept(text, file, source.books(), bundled);
         Reading then = text.equals(agreedText) ? now : intake.readKept(agreedText, file, source.books(), bundled);
-        if (!(now instanceof Understood live) || !(then instanceof Understood agreed)) {
+        if (!(now instanceof ReadJob live) || !(then instanceof ReadJob agreed)) {
             return now instanceof Refused ? now : then;
         }
         Job job = AfterAcceptance.of(agreed.job(), live.job());
-        return new Understood(job, agreed.company(), agreed.book(), live.states(), live.jobFolder());
+        return new ReadJob(job, agreed.company(), agreed.book(), live.states(), live.jobFolder());
     }
 
-    private static StandingBid bid(Understood understood, Quote quote, JobRecords records) {
+    private static BidWithStatus bid(ReadJob understood, Quote quote, JobRecords records) {
         Job job = understood.job();
-        Standing standing = standing(job, records);
+        BidStatus standing = standing(job, records);
         PriceBook book = book(understood);
         if (job.agreement().accepted().isEmpty()
                 && job.agreement().acceptedChanges().isEmpty()) {
             Sum sum = new Sum(quote.price(), quote.tax());
-            return new StandingBid(standing, job, understood.company(), book, quote, sum);
+            return new BidWithStatus(standing, job, understood.company(), book, quote, sum);
         }
         Contract contract = Contracting.of(job, understood.company(), book, quote, records.sealed());
         Job agreed = Agreed.of(job);
         Quote agreedQuote = agreed.equals(job) ? quote : quote(understood, agreed);
-        return new StandingBid(standing, agreed, understood.company(), book, agreedQuote, contract.now());
+        return new BidWithStatus(standing, agreed, understood.company(), book, agreedQuote, contract.now());
     }
 
-    static PriceBook book(Understood understood) {
+    static PriceBook book(ReadJob understood) {
         Job job = understood.job();
         return JobBook.of(understood.book(), understood.company(), job);
     }
 
-    private static Quote quote(Understood understood, Job job) {
+    private static Quote quote(ReadJob understood, Job job) {
         PriceBook book = book(understood);
         Takeoff takeoff = DayQuantities.takeoff(job, understood.company(), book);
         return job.agreement().changes().isEmpty()
@@ -116,19 +116,19 @@ public final class BidReader {
                 : Pricing.of(job, understood.company(), book, takeoff);
     }
 
-    private static Standing standing(Job job, JobRecords records) {
+    private static BidStatus standing(Job job, JobRecords records) {
         if (records.certificate().isPresent() || job.closed().isPresent()) {
-            return Standing.CLOSED;
+            return BidStatus.CLOSED;
         }
         if (records.canceled().isPresent()) {
-            return Standing.LOST;
+            return BidStatus.LOST;
         }
         if (records.contract().isPresent() || job.agreement().accepted().isPresent()) {
-            return Standing.ACCEPTED;
+            return BidStatus.ACCEPTED;
         }
         if (records.isLost()) {
-            return Standing.LOST;
+            return BidStatus.LOST;
         }
-        return records.proposal().isPresent() ? Standing.ISSUED : Standing.DRAFT;
+        return records.proposal().isPresent() ? BidStatus.ISSUED : BidStatus.DRAFT;
     }
 }

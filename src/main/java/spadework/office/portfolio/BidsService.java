@@ -12,10 +12,10 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import spadework.bids.BidRow;
+import spadework.bids.BidStatus;
+import spadework.bids.BidUse;
+import spadework.bids.BidWithStatus;
 import spadework.bids.BidWords;
-import spadework.bids.Standing;
-import spadework.bids.StandingBid;
-import spadework.bids.Use;
 import spadework.listing.BidsListing;
 import spadework.office.files.FileName;
 import spadework.office.files.JobTree;
@@ -45,14 +45,14 @@ public final class BidsService {
      * @param standing where they stand; empty for wherever
      * @param words all of which occur in the bid; none for any
      */
-    public record Wanted(Optional<Standing> standing, List<String> words) {
+    public record Wanted(Optional<BidStatus> standing, List<String> words) {
         public static final Wanted ALL = new Wanted(Optional.empty(), List.of());
 
         public Wanted {
             words = List.copyOf(words);
         }
 
-        private boolean isMet(StandingBid bid) {
+        private boolean isMet(BidWithStatus bid) {
             return standing.filter(wanted -> wanted != bid.standing()).isEmpty() && BidWords.holds(bid, words);
         }
     }
@@ -100,10 +100,10 @@ public final class BidsService {
     }
 
     /** The uses of {@link #history} as rows. */
-    public static Found<Use> uses(String code, Path tree) throws IOException {
+    public static Found<BidUse> uses(String code, Path tree) throws IOException {
         BidReader reader = new BidReader();
-        List<BidReader.ReadBid<List<Use>>> read =
-                JobTree.each(tree, file -> reader.read(file, bid -> Use.of(bid, code, file.toString())));
+        List<BidReader.ReadBid<List<BidUse>>> read =
+                JobTree.each(tree, file -> reader.read(file, bid -> BidUse.of(bid, code, file.toString())));
         return new Found<>(
                 read.stream()
                         .flatMap(one -> one.drawn().stream())
@@ -128,7 +128,7 @@ public final class BidsService {
 
     /** Every use of a line item. */
     public static Reply history(String code, Path tree, boolean json) throws IOException {
-        Found<Use> found = uses(code, tree);
+        Found<BidUse> found = uses(code, tree);
         List<String> out = json
                 ? List.of(BidsListing.of(code, found.rows()))
                 : TextColumns.of(found.rows().stream().map(BidsService::row).toList());
@@ -160,7 +160,7 @@ public final class BidsService {
                 row.title());
     }
 
-    private static List<String> row(Use use) {
+    private static List<String> row(BidUse use) {
         return List.of(
                 use.number(),
                 use.standing().name().toLowerCase(Locale.ROOT),

@@ -9,7 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.closeout.BuiltJob;
 import spadework.company.Company;
 import spadework.disk.AtomicFile;
@@ -160,10 +160,10 @@ public final class FeedbackService {
         List<String> out = new ArrayList<>();
         for (Suggestion one : suggestions) {
             if (codes.contains(one.code())) {
-                Reply told = accept(one, on);
-                out.addAll(told.out());
-                if (!told.done()) {
-                    return new Reply(out, told.err(), false);
+                Reply answered = accept(one, on);
+                out.addAll(answered.out());
+                if (!answered.done()) {
+                    return new Reply(out, answered.err(), false);
                 }
             }
         }
@@ -190,7 +190,7 @@ public final class FeedbackService {
                 tree,
                 file -> reader.read(
                         file,
-                        bid -> bid.standing() == Standing.CLOSED
+                        bid -> bid.standing() == BidStatus.CLOSED
                                 ? JobVariances.of(
                                         bid.job(),
                                         bid.company(),

@@ -18,9 +18,9 @@ import spadework.disk.Snapshot;
 import spadework.draft.BookDraft;
 import spadework.finding.Fault;
 import spadework.intake.Intake;
+import spadework.intake.ReadJob;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
-import spadework.intake.Understood;
 import spadework.job.Job;
 import spadework.money.Dollars;
 import spadework.office.agreement.JobText;
@@ -85,7 +85,7 @@ public final class RepriceService {
         }
         Reading now = intake.read(file);
         Reading then = then(file, records, now);
-        if (!(now instanceof Understood live) || !(then instanceof Understood old)) {
+        if (!(now instanceof ReadJob live) || !(then instanceof ReadJob old)) {
             return refused(((Refused) (now instanceof Refused ? now : then))
                     .faults().stream().map(Fault::text).toList());
         }
@@ -107,7 +107,7 @@ public final class RepriceService {
                     kept.text(JobSource.JOB), file, kept.books(), kept.files().get(JobSource.BUNDLED_BOOK));
         }
         Optional<Path> book = Intake.bookOf(file.toAbsolutePath().getParent());
-        if (!(now instanceof Understood live) || book.isEmpty()) {
+        if (!(now instanceof ReadJob live) || book.isEmpty()) {
             return now;
         }
         Optional<BookDraft> asOf = BookDraft.read(Files.readString(book.get()))
@@ -115,7 +115,7 @@ public final class RepriceService {
         return asOf.isPresent() ? intake.readWith(asOf.get().text(), file) : now;
     }
 
-    private static Repricing.Priced priced(Understood understood, LocalDate on) {
+    private static Repricing.Priced priced(ReadJob understood, LocalDate on) {
         Job job = understood.job();
         PriceBook book = JobBook.of(understood.book(), understood.company(), job, on);
         return new Repricing.Priced(
@@ -154,13 +154,13 @@ public final class RepriceService {
             rows.add(List.of(
                     move.line().code(),
                     move.line().section().name(),
-                    move.before().map(RepriceService::told).orElse("—"),
-                    move.after().map(RepriceService::told).orElse("—"),
+                    move.before().map(RepriceService::described).orElse("—"),
+                    move.after().map(RepriceService::described).orElse("—"),
                     signed(move.difference()),
                     move.causes().stream()
                             .map(cause -> cause.name().toLowerCase(Locale.ROOT).replace('_', ' '))
                             .collect(Collectors.joining(", "))));
-            move.changes().forEach(change -> rows.add(List.of("", "  " + told(change))));
+            move.changes().forEach(change -> rows.add(List.of("", "  " + described(change))));
         }
         rows.add(List.of("", "rounding of sections, minimum, sales tax", "", "", signed(moved.rest())));
         rows.add(List.of(
@@ -172,12 +172,12 @@ public final class RepriceService {
         return TextColumns.of(rows);
     }
 
-    private static String told(PricedLine line) {
+    private static String described(PricedLine line) {
         return line.quantity().toPlainString() + " " + line.unit().symbol() + " × "
                 + line.unitPrice().text() + " = " + line.price().text();
     }
 
-    private static String told(ItemChange change) {
+    private static String described(ItemChange change) {
         return change.on() + " " + change.reason()
                 + change.values().stream()
                         .filter(value -> !value.what().startsWith("source/"))

@@ -8,8 +8,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import spadework.bids.Standing;
-import spadework.bids.StandingBid;
+import spadework.bids.BidStatus;
+import spadework.bids.BidWithStatus;
 import spadework.billing.Invoice;
 import spadework.closeout.BuiltJob;
 import spadework.feedback.FeedbackSeason;
@@ -65,9 +65,9 @@ final class SeasonReader {
                 new Season(from, until, drawn.stream().map(Drawn::job).toList(), taught), BidsService.unread(read));
     }
 
-    private Optional<Drawn> drawn(Path file, StandingBid bid) {
+    private Optional<Drawn> drawn(Path file, BidWithStatus bid) {
         LocalDate issued = bid.job().issued();
-        if (bid.standing() == Standing.DRAFT || issued.isBefore(from) || issued.isAfter(until)) {
+        if (bid.standing() == BidStatus.DRAFT || issued.isBefore(from) || issued.isAfter(until)) {
             return Optional.empty();
         }
         try {
@@ -77,7 +77,7 @@ final class SeasonReader {
         }
     }
 
-    private static SeasonJob job(Path file, StandingBid bid) throws IOException {
+    private static SeasonJob job(Path file, BidWithStatus bid) throws IOException {
         JobRecords records = JobRecords.beside(file);
         Job job = bid.job();
         Dollars invoiced = Dollars.total(
@@ -102,15 +102,15 @@ final class SeasonReader {
                         .sum();
     }
 
-    private static Optional<Integer> worked(StandingBid bid) {
+    private static Optional<Integer> worked(BidWithStatus bid) {
         return bid.job()
                 .agreement()
                 .asBuilt()
                 .map(built -> CrewCalendar.workedBetween(bid.company(), built.started(), built.finished()));
     }
 
-    private static Optional<JobVariances> taught(StandingBid bid) {
-        return bid.standing() == Standing.CLOSED
+    private static Optional<JobVariances> taught(BidWithStatus bid) {
+        return bid.standing() == BidStatus.CLOSED
                 ? JobVariances.of(
                         bid.job(),
                         bid.company(),

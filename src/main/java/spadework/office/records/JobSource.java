@@ -18,7 +18,7 @@ import java.util.zip.ZipFile;
 import java.util.zip.ZipInputStream;
 import java.util.zip.ZipOutputStream;
 import spadework.company.Company;
-import spadework.disk.Within;
+import spadework.disk.InsideFolder;
 import spadework.intake.Intake;
 import spadework.intake.law.StateRuleBook;
 import spadework.job.Job;
@@ -59,7 +59,7 @@ public record JobSource(Map<String, byte[]> files) {
         Map<String, byte[]> files = new TreeMap<>();
         files.put(JOB, text.getBytes(StandardCharsets.UTF_8));
         for (Map.Entry<String, Path> beside : Intake.filesOf(file).entrySet()) {
-            files.put(beside.getKey(), Files.readAllBytes(Within.itself(beside.getValue())));
+            files.put(beside.getKey(), Files.readAllBytes(InsideFolder.itself(beside.getValue())));
         }
         files.put(BUNDLED_BOOK, Intake.bundledBookFile());
         files.put(BUNDLED_RULES, StateRuleBook.bundledFile());
@@ -68,7 +68,7 @@ public record JobSource(Map<String, byte[]> files) {
                 .forEach((path, words) -> files.put(TEMPLATES + "/" + path, words.getBytes(StandardCharsets.UTF_8)));
         Path folder = file.toAbsolutePath().getParent();
         for (Photo photo : job.photos()) {
-            files.put(photo.file(), Files.readAllBytes(Within.existing(folder, photo.file())));
+            files.put(photo.file(), Files.readAllBytes(InsideFolder.existing(folder, photo.file())));
         }
         Optional<Path> logo = company.logo().flatMap(name -> Logo.find(folder, name));
         if (logo.isPresent()) {

@@ -8,8 +8,8 @@ import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.intake.ReadJob;
 import spadework.intake.Reading;
-import spadework.intake.Understood;
 import spadework.job.Accepted;
 import spadework.job.AfterAcceptance;
 import spadework.job.Job;
@@ -30,13 +30,13 @@ public record SignedJob(Reading reading, List<Finding> findings) {
      */
     public static SignedJob read(Path file, String text, SignedSource signed) {
         Reading now = signed.read(text, file);
-        if (!(now instanceof Understood live)) {
+        if (!(now instanceof ReadJob live)) {
             return new SignedJob(now, List.of());
         }
-        Understood agreed = signed.agreed();
+        ReadJob agreed = signed.agreed();
         Job job = AfterAcceptance.of(agreed.job(), live.job());
         return new SignedJob(
-                new Understood(job, agreed.company(), agreed.book(), agreed.states(), live.jobFolder()),
+                new ReadJob(job, agreed.company(), agreed.book(), agreed.states(), live.jobFolder()),
                 findings(agreed.job(), live.job()));
     }
 

@@ -6,17 +6,17 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.Optional;
 import spadework.intake.Intake;
+import spadework.intake.ReadJob;
 import spadework.intake.Reading;
 import spadework.intake.Refused;
-import spadework.intake.Understood;
 
 /** The source of a signed contract, unpacked and read: the job as agreed, and how to read it with the books of then. */
 public final class SignedSource {
     private final JobSource source;
     private final Intake intake;
-    private final Understood agreed;
+    private final ReadJob agreed;
 
-    private SignedSource(JobSource source, Intake intake, Understood agreed) {
+    private SignedSource(JobSource source, Intake intake, ReadJob agreed) {
         this.source = source;
         this.intake = intake;
         this.agreed = agreed;
@@ -37,7 +37,7 @@ public final class SignedSource {
             throw new IOException("the source of the contract beside " + file + " cannot be read: "
                     + refused.faults().get(0).text());
         }
-        return new SignedSource(source, then, (Understood) job);
+        return new SignedSource(source, then, (ReadJob) job);
     }
 
     private static Reading read(Intake intake, JobSource source, String text, Path file) {
@@ -45,7 +45,7 @@ public final class SignedSource {
     }
 
     /** The job that both sides signed. */
-    Understood agreed() {
+    ReadJob agreed() {
         return agreed;
     }
 

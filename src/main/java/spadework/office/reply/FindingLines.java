@@ -13,7 +13,7 @@ public record FindingLines(Phrases phrases) {
         return new FindingLines(new Phrases(Templates.bundled().words("words/findings.properties")));
     }
 
-    public List<String> told(List<Finding> findings) {
+    public List<String> described(List<Finding> findings) {
         return findings.stream()
                 .map(finding -> finding.severity() + " " + finding.id() + ": " + phrases.what(finding) + " "
                         + phrases.action(finding)

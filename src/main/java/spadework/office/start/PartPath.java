@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import spadework.draft.Draft;
 import spadework.draft.FieldKind;
-import spadework.draft.Outline;
+import spadework.draft.FileSchema;
 import spadework.draft.Pointer;
 
 /**
@@ -41,7 +41,7 @@ record PartPath(String written) {
         Optional<String> labelPointer = Optional.empty();
         String label = "";
         for (String part : written.split("/")) {
-            if (Outline.job()
+            if (FileSchema.job()
                     .at(pointer)
                     .filter(spot -> spot.kind() == FieldKind.LIST)
                     .isEmpty()) {
@@ -49,7 +49,7 @@ record PartPath(String written) {
                 continue;
             }
             Optional<Integer> row = row(job, pointer, part);
-            boolean labeled = Outline.job().at(pointer + "/0/label").isPresent();
+            boolean labeled = FileSchema.job().at(pointer + "/0/label").isPresent();
             if (row.isEmpty() && makes && labeled) {
                 pointer = Pointer.of(pointer, job.rows(pointer));
                 labelPointer = Optional.of(pointer + "/label");

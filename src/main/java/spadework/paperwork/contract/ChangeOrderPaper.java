@@ -28,7 +28,7 @@ import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 
-/** Puts a change order together. Of an accepted one the signed price counts, whatever is reckoned now. */
+/** Puts a change order together. Of an accepted one the signed price counts, whatever is figured now. */
 public final class ChangeOrderPaper {
     private ChangeOrderPaper() {}
 

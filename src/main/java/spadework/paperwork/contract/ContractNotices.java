@@ -9,7 +9,7 @@ import spadework.law.ContentsCheck;
 import spadework.law.LegalNotice;
 import spadework.paperwork.Dossier;
 
-/** The notices that the law of the house wants in the contract, and whether anything is wanting. */
+/** The notices that the law of the house wants in the contract, and whether anything is missing. */
 public final class ContractNotices {
     private static final Set<String> NOT_TO_BE_SIGNED = Set.of(
             "notice-unworded",
@@ -38,8 +38,8 @@ public final class ContractNotices {
                 .toList();
     }
 
-    /** What is wanting before the paper may be signed. */
-    public static List<Finding> wanting(Dossier dossier) {
+    /** What is missing before the paper may be signed. */
+    public static List<Finding> missing(Dossier dossier) {
         return dossier.findings().contract().stream()
                 .filter(finding -> finding.id().startsWith(CONTENT) || NOT_TO_BE_SIGNED.contains(finding.id()))
                 .distinct()

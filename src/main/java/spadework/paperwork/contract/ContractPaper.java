@@ -37,12 +37,12 @@ public final class ContractPaper {
      * @param proposed of the same job without any option
      * @throws java.util.NoSuchElementException if the job says nothing of its signing
      */
-    public static ContractTerms of(Dossier dossier, Dossier proposed, Scene plan) {
+    public static ContractSheet of(Dossier dossier, Dossier proposed, Scene plan) {
         Job job = dossier.job();
         Signing signing = job.agreement().signing().orElseThrow();
-        return new ContractTerms(
+        return new ContractSheet(
                 PaperHeads.of(dossier),
-                FindingNotes.of(dossier, ContractNotices.wanting(dossier)),
+                FindingNotes.of(dossier, ContractNotices.missing(dossier)),
                 plan,
                 parties(job, dossier.company(), signing),
                 work(dossier, proposed, signing),

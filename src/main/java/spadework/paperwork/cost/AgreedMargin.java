@@ -30,9 +30,9 @@ public record AgreedMargin(
      * An option or a change order.
      *
      * @param agreed its agreed price
-     * @param reckoned what it is reckoned at today
+     * @param figured what it is figured at today
      */
-    public record Part(String name, Dollars agreed, Dollars reckoned, Dollars difference) {}
+    public record Part(String name, Dollars agreed, Dollars figured, Dollars difference) {}
 
     public AgreedMargin {
         parts = List.copyOf(parts);

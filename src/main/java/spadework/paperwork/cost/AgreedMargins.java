@@ -42,7 +42,7 @@ public final class AgreedMargins {
                                     "title",
                                     change.change().title()),
                     change.agreed().price(),
-                    change.reckoned().price()));
+                    change.figured().price()));
         }
         Dollars price = contract.now().price();
         Dollars cost = Selling.withOverhead(
@@ -65,8 +65,8 @@ public final class AgreedMargins {
                 price.isZero() ? "" : share(left, price));
     }
 
-    private static AgreedMargin.Part part(String name, Dollars agreed, Dollars reckoned) {
-        return new AgreedMargin.Part(name, agreed, reckoned, agreed.minus(reckoned));
+    private static AgreedMargin.Part part(String name, Dollars agreed, Dollars figured) {
+        return new AgreedMargin.Part(name, agreed, figured, agreed.minus(figured));
     }
 
     private static String share(Dollars left, Dollars price) {

@@ -42,11 +42,13 @@ public final class FindingNotes {
     /** The findings that concern the homeowner, in the homeowner's words; the same words only once. */
     public static List<FindingNote> forHomeowner(Dossier dossier) {
         List<FindingNote> notes = new ArrayList<>();
-        for (FindingGroup told : FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
-            told.text(dossier.phrases())
-                    .or(() -> dossier.phrases().homeowner(told.finding()))
+        for (FindingGroup described :
+                FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
+            described
+                    .text(dossier.phrases())
+                    .or(() -> dossier.phrases().homeowner(described.finding()))
                     .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))
-                    .ifPresent(text -> notes.add(note(dossier, told, text, "")));
+                    .ifPresent(text -> notes.add(note(dossier, described, text, "")));
         }
         return notes;
     }
@@ -56,23 +58,23 @@ public final class FindingNotes {
             Dossier dossier, List<Finding> findings, Function<Finding, Optional<String>> paid) {
         Phrases phrases = dossier.phrases();
         return FindingGroup.of(dossier, findings, "what").stream()
-                .map(told -> note(
+                .map(described -> note(
                         dossier,
-                        told,
-                        told.text(phrases).orElseGet(() -> phrases.what(told.finding())),
-                        phrases.action(told.finding())
-                                + paid.apply(told.finding())
+                        described,
+                        described.text(phrases).orElseGet(() -> phrases.what(described.finding())),
+                        phrases.action(described.finding())
+                                + paid.apply(described.finding())
                                         .map(words -> " " + words)
                                         .orElse("")))
                 .toList();
     }
 
-    private static FindingNote note(Dossier dossier, FindingGroup told, String what, String action) {
-        Finding finding = told.finding();
+    private static FindingNote note(Dossier dossier, FindingGroup described, String what, String action) {
+        Finding finding = described.finding();
         return new FindingNote(
                 finding.id(),
                 finding.severity().name().toLowerCase(Locale.ROOT),
-                told.about(),
+                described.about(),
                 what,
                 action,
                 finding.citation(),

@@ -2,7 +2,7 @@
 package spadework.paperwork.proposal;
 
 import java.util.List;
-import spadework.contract.Moved;
+import spadework.contract.IssueDifference;
 import spadework.contract.PricedOption;
 import spadework.contract.Revision;
 import spadework.money.Dollars;
@@ -40,7 +40,7 @@ public final class Offers {
                 total.isNegative() ? Dollars.ZERO.minus(total) : total);
     }
 
-    private static SinceLastIssue since(Dossier dossier, Moved moved) {
+    private static SinceLastIssue since(Dossier dossier, IssueDifference moved) {
         return new SinceLastIssue(
                 PrintedDates.words(moved.since()),
                 moved.before(),

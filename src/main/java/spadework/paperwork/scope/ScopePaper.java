@@ -67,7 +67,7 @@ public final class ScopePaper {
                 .toList();
     }
 
-    /** What is done apart from the walls; the balance of soil itself is reckoning, its haul or import is work. */
+    /** What is done apart from the walls; the balance of soil is a figure, its haul or import is work. */
     private static boolean isWork(Quantity quantity) {
         Section kind = quantity.section().kind();
         return kind != Section.WALL && kind != Section.SETUP && quantity.measure() != Measure.SURPLUS;

@@ -118,8 +118,8 @@ public final class SeasonPaper {
     }
 
     private static Scene bars(List<Waterfall.Bar> bars, String title) {
-        List<String> told = new ArrayList<>();
-        bars.forEach(bar -> told.add(bar.name() + " " + bar.text()));
-        return Waterfall.of(bars, title + " " + String.join(", ", told) + ".");
+        List<String> lines = new ArrayList<>();
+        bars.forEach(bar -> lines.add(bar.name() + " " + bar.text()));
+        return Waterfall.of(bars, title + " " + String.join(", ", lines) + ".");
     }
 }

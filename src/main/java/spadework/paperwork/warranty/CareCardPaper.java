@@ -8,7 +8,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import spadework.warranty.Card;
 import spadework.warranty.CardRow;
-import spadework.warranty.Season;
+import spadework.warranty.CareSeason;
 
 /** Puts the maintenance card together. */
 public final class CareCardPaper {
@@ -16,8 +16,8 @@ public final class CareCardPaper {
 
     /** The card as a paper of a day. */
     public static CareCard of(Card card, LocalDate issued) {
-        List<String> spring = card.duties(Season.SPRING);
-        List<String> fall = card.duties(Season.FALL);
+        List<String> spring = card.duties(CareSeason.SPRING);
+        List<String> fall = card.duties(CareSeason.FALL);
         return new CareCard(
                 RegisteredHead.of(card.warranty(), issued),
                 card.warranty().number(),

@@ -15,9 +15,9 @@ import org.junit.jupiter.api.Test;
 
 /** Files are read and written beside the window's thread; what comes of it is shown on it. */
 class BackgroundTasksTest {
-    private final List<String> told = new ArrayList<>();
+    private final List<String> lines = new ArrayList<>();
     private final WorkCounter counter = new WorkCounter();
-    private final BackgroundTasks tasks = new BackgroundTasks("test", counter, why -> told.add(why.getMessage()));
+    private final BackgroundTasks tasks = new BackgroundTasks("test", counter, why -> lines.add(why.getMessage()));
 
     private void settle() throws Exception {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
@@ -32,9 +32,9 @@ class BackgroundTasksTest {
     void taskIsRunElsewhereAndShownOnTheWindowsThread() throws Exception {
         SwingUtilities.invokeAndWait(() -> tasks.run(
                 SwingUtilities::isEventDispatchThread,
-                there -> told.add(there + " " + SwingUtilities.isEventDispatchThread())));
+                there -> lines.add(there + " " + SwingUtilities.isEventDispatchThread())));
         settle();
-        assertThat(told).containsExactly("false true");
+        assertThat(lines).containsExactly("false true");
     }
 
     @Test
@@ -42,14 +42,14 @@ class BackgroundTasksTest {
         CountDownLatch gate = new CountDownLatch(1);
         List<String> begun = new ArrayList<>();
         SwingUtilities.invokeAndWait(() -> {
-            tasks.latest("bids", () -> waited(gate, begun, "first"), told::add);
-            tasks.latest("bids", () -> waited(gate, begun, "second"), told::add);
-            tasks.latest("bids", () -> waited(gate, begun, "third"), told::add);
-            tasks.run(() -> waited(gate, begun, "write"), told::add);
+            tasks.latest("bids", () -> waited(gate, begun, "first"), lines::add);
+            tasks.latest("bids", () -> waited(gate, begun, "second"), lines::add);
+            tasks.latest("bids", () -> waited(gate, begun, "third"), lines::add);
+            tasks.run(() -> waited(gate, begun, "write"), lines::add);
         });
         gate.countDown();
         settle();
-        assertThat(told).containsExactly("third", "write");
+        assertThat(lines).containsExactly("third", "write");
         assertThat(begun).doesNotContain("second").endsWith("third", "write");
     }
 
@@ -69,9 +69,9 @@ class BackgroundTasksTest {
                 () -> {
                     throw new IOException("no folder jobs");
                 },
-                nothing -> told.add("shown")));
+                nothing -> lines.add("shown")));
         settle();
-        assertThat(told).containsExactly("no folder jobs");
+        assertThat(lines).containsExactly("no folder jobs");
     }
 
     @Test
@@ -80,28 +80,28 @@ class BackgroundTasksTest {
                 () -> {
                     throw new OutOfMemoryError("a page too large");
                 },
-                nothing -> told.add("shown")));
+                nothing -> lines.add("shown")));
         settle();
-        assertThat(told).containsExactly("java.lang.OutOfMemoryError: a page too large");
+        assertThat(lines).containsExactly("java.lang.OutOfMemoryError: a page too large");
     }
 
     @Test
     void tasksOfOneCounterAreIdleOnlyTogether() throws Exception {
         CountDownLatch gate = new CountDownLatch(1);
-        BackgroundTasks others = new BackgroundTasks("others", counter, why -> told.add(why.getMessage()));
+        BackgroundTasks others = new BackgroundTasks("others", counter, why -> lines.add(why.getMessage()));
         SwingUtilities.invokeAndWait(() -> {
-            others.run(() -> waited(gate, new ArrayList<>(), "slow"), told::add);
-            tasks.run(() -> "quick", told::add);
+            others.run(() -> waited(gate, new ArrayList<>(), "slow"), lines::add);
+            tasks.run(() -> "quick", lines::add);
         });
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(60);
-        while (!onWindowsThread(() -> told.contains("quick")) && System.nanoTime() < end) {
+        while (!onWindowsThread(() -> lines.contains("quick")) && System.nanoTime() < end) {
             Thread.sleep(5);
         }
-        assertThat(onWindowsThread(() -> List.copyOf(told))).containsExactly("quick");
+        assertThat(onWindowsThread(() -> List.copyOf(lines))).containsExactly("quick");
         assertThat(counter.isIdle()).isFalse();
         gate.countDown();
         settle();
-        assertThat(told).containsExactly("quick", "slow");
+        assertThat(lines).containsExactly("quick", "slow");
     }
 
     private static <T> T onWindowsThread(Supplier<T> question) throws Exception {
@@ -115,27 +115,27 @@ class BackgroundTasksTest {
         CountDownLatch gate = new CountDownLatch(1);
         List<String> begun = new ArrayList<>();
         SwingUtilities.invokeAndWait(() -> {
-            tasks.latest("page", () -> waited(gate, begun, "first"), told::add);
-            tasks.run(() -> waited(gate, begun, "second"), told::add);
+            tasks.latest("page", () -> waited(gate, begun, "first"), lines::add);
+            tasks.run(() -> waited(gate, begun, "second"), lines::add);
             tasks.stop();
-            tasks.run(() -> waited(gate, begun, "third"), told::add);
+            tasks.run(() -> waited(gate, begun, "third"), lines::add);
         });
         gate.countDown();
         settle();
         assertThat(begun).doesNotContain("second", "third");
-        assertThat(told).isEmpty();
+        assertThat(lines).isEmpty();
     }
 
     @Test
     void aPauseCountsUntilWhatFollowsItIsDone() throws Exception {
-        Pause pause = new Pause(20, counter, () -> told.add(counter.isIdle() ? "idle" : "busy"));
+        TypingPause pause = new TypingPause(20, counter, () -> lines.add(counter.isIdle() ? "idle" : "busy"));
         SwingUtilities.invokeAndWait(() -> {
             pause.start();
             pause.restart();
             assertThat(counter.isIdle()).isFalse();
         });
         settle();
-        assertThat(told).containsExactly("busy");
+        assertThat(lines).containsExactly("busy");
         SwingUtilities.invokeAndWait(() -> {
             pause.start();
             pause.stop();

@@ -10,9 +10,9 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
-import spadework.form.Copies;
-import spadework.form.Hand;
+import spadework.form.FormRobot;
 import spadework.form.OnScreen;
+import spadework.form.SampleCopies;
 import spadework.form.SetupWindow;
 import spadework.form.WindowTest;
 
@@ -30,7 +30,7 @@ class JobSavingTest {
 
     private static void answer(OnScreen screen, String key) {
         String asked = notice(screen);
-        new Hand(screen, Draft.empty()).press(screen.job(), key);
+        new FormRobot(screen, Draft.empty()).press(screen.job(), key);
         // A real screen hands the click over in its own time.
         screen.waitFor(() -> !notice(screen).equals(asked));
         screen.settle();
@@ -42,7 +42,7 @@ class JobSavingTest {
 
     @Test
     void whatWasNotSavedIsKeptAsideAndTakenUpAgain() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         String before = Files.readString(file);
         Path aside = file.resolveSibling(".job.json.unsaved");
         try (OnScreen screen = OnScreen.job(file)) {
@@ -66,7 +66,7 @@ class JobSavingTest {
 
     @Test
     void whatWasKeptAsideCanBeThrownAway() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         Path aside = file.resolveSibling(".job.json.unsaved");
         try (OnScreen screen = OnScreen.job(file)) {
             title(screen, "Front wall");
@@ -80,7 +80,7 @@ class JobSavingTest {
 
     @Test
     void fileChangedFromElsewhereIsNotWrittenOver() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         try (OnScreen screen = OnScreen.job(file)) {
             title(screen, "Mine");
             Files.writeString(file, Files.readString(file).replace("Back and side", "Theirs:"));
@@ -101,7 +101,7 @@ class JobSavingTest {
 
     @Test
     void mineIsKeptOverTheirsOnlyWhenToldSo() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         try (OnScreen screen = OnScreen.job(file)) {
             title(screen, "Mine");
             Files.writeString(file, Files.readString(file).replace("Back and side", "Theirs:"));
@@ -115,7 +115,7 @@ class JobSavingTest {
 
     @Test
     void newJobGetsTheFolderOfItsNumberAndNeverAnothers() throws IOException {
-        Path other = Copies.of("block-basement-to-swale", folder);
+        Path other = SampleCopies.of("block-basement-to-swale", folder);
         Files.move(other.getParent(), folder.resolve("2026-014"));
         try (OnScreen screen = new OnScreen()) {
             screen.remembered().keep(folder);
@@ -147,7 +147,7 @@ class JobSavingTest {
 
     @Test
     void fileThatCannotBeKeptWholeIsNotOpened() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         Files.writeString(file, "{ \"number\": \"1\", \"number\": \"2\" }");
         try (OnScreen screen = new OnScreen()) {
             screen.open(() -> screen.forms().openJob(file));
@@ -158,7 +158,7 @@ class JobSavingTest {
 
     @Test
     void whatCannotBeKeptOnLeavingIsToldBeforeTheWindowGoes() throws IOException {
-        Path file = Copies.of("block-basement-to-swale", folder);
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
         Path inTheWay = Files.createDirectories(file.resolveSibling(".job.json.unsaved/full"));
         try (OnScreen screen = OnScreen.job(file)) {
             SetupWindow page = (SetupWindow) screen.window().target();

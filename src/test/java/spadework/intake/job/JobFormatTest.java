@@ -15,7 +15,7 @@ import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.intake.FormatFile;
 import spadework.intake.Intake;
-import spadework.intake.Understood;
+import spadework.intake.ReadJob;
 import spadework.job.Job;
 import spadework.office.files.JobFile;
 import spadework.office.portfolio.Copying;
@@ -70,6 +70,6 @@ class JobFormatTest {
     }
 
     private static Job read(JsonNode job) {
-        return ((Understood) new Intake().read(job.toString(), SAMPLE)).job();
+        return ((ReadJob) new Intake().read(job.toString(), SAMPLE)).job();
     }
 }

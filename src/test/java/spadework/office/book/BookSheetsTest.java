@@ -95,9 +95,9 @@ class BookSheetsTest {
     @Test
     void exportImportExportIsTheSameWorkbookByteForByte() throws IOException {
         byte[] first = Files.readAllBytes(sheet);
-        Reply told = take(true);
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out()).containsExactly("Nothing differs from the book.");
+        Reply answered = take(true);
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out()).containsExactly("Nothing differs from the book.");
         assertThat(Files.readString(book)).isEqualTo(before);
         sheets().export(sheet);
         assertThat(Files.readAllBytes(sheet)).isEqualTo(first);
@@ -111,9 +111,9 @@ class BookSheetsTest {
             cell(workbook, "AC-LIFT", PriceColumn.GOOD_UNTIL).setCellValue("2026-12-31");
         });
         Map<String, String> edited = cells();
-        Reply told = take(false);
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out())
+        Reply answered = take(false);
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out())
                 .hasSize(4)
                 .anyMatch(line -> line.matches("Prices!E\\d+ STONE-MACH material/cost: \\$31\\.50 → \\$33\\.25"))
                 .anyMatch(line -> line.matches("Prices!I\\d+ DIG-MACH labor/perHour: .* cy → 7 cy"))
@@ -131,8 +131,8 @@ class BookSheetsTest {
     /** A workbook that was exported before a change of the book does not take that change back. */
     @Test
     void priceChangedInTheBookSinceTheExportIsNotTakenBack() throws IOException {
-        BookService desk = BookService.at(book);
-        desk.change("STONE-MACH", Map.of("material/cost", "$40.00"), SEPTEMBER, "meanwhile");
+        BookService service = BookService.at(book);
+        service.change("STONE-MACH", Map.of("material/cost", "$40.00"), SEPTEMBER, "meanwhile");
         edit(workbook -> cell(workbook, "DIG-MACH", PriceColumn.PER_HOUR).setCellValue(7));
         assertThat(take(true).err()).isEmpty();
         assertThat(Files.readString(book)).contains("\"$40.00\"", "\"perHour\": \"7 cy\"");
@@ -235,12 +235,12 @@ class BookSheetsTest {
             cell(workbook, "DIG-HAND", PriceColumn.SOURCE).setBlank();
             cell(workbook, "STEP-RESET", PriceColumn.DISPOSAL).setCellValue("none");
         });
-        Reply told = take(true);
-        assertThat(told.out()).isEmpty();
-        assertThat(told.err())
+        Reply answered = take(true);
+        assertThat(answered.out()).isEmpty();
+        assertThat(answered.err())
                 .allMatch(
                         line -> line.matches(".*prices\\.xlsx:\\d+:\\d+ Prices!\\w+: found .*; allowed: .*; fix: .*"));
-        List<String> found = told.err().stream()
+        List<String> found = answered.err().stream()
                 .map(line -> line.replaceAll(".*Prices!([A-Z]+)\\d+: found (.*); allowed: .*", "$1 $2"))
                 .toList();
         assertThat(found)
@@ -294,9 +294,9 @@ class BookSheetsTest {
                 {"headRow": 2, "code": "No.", "price": "Net", "goodUntil": "Until", "items": {"Q57": "STONE-MACH"}}
                 """);
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "Quarry list, September", true);
-        Reply told = sheets().take(new BookSheets.PriceFile(list, Optional.of(map)), saving);
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out())
+        Reply answered = sheets().take(new BookSheets.PriceFile(list, Optional.of(map)), saving);
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out())
                 .contains("C3 STONE-MACH material/cost: $31.50 → $1033.40", "D3 STONE-MACH goodUntil: — → 2026-12-31");
         assertThat(Files.readString(book)).contains("\"$1033.40\"", "Quarry list, September");
         String after = Files.readString(book);
@@ -332,7 +332,7 @@ class BookSheetsTest {
             stone.createCell(0).setCellValue(5700);
             stone.createCell(1).setCellValue("Washed stone, No. 57");
             stone.createCell(2).setCellValue("ton");
-            stone.createCell(3).setCellValue(Math.nextUp(34.8)); // 34.800000000000004, as a reckoned price is kept
+            stone.createCell(3).setCellValue(Math.nextUp(34.8)); // 34.800000000000004, as a figured price is kept
             stone.createCell(4).setCellValue(LocalDate.of(2026, 12, 31));
             stone.getCell(4).setCellStyle(day);
             prices.createRow(5).createCell(0).setCellValue("not mapped");
@@ -357,11 +357,11 @@ class BookSheetsTest {
     @Test
     void supplierWorkbookIsReadThroughItsMapLikeAList() throws IOException {
         BookSheets.Saving saving = new BookSheets.Saving(SEPTEMBER, "the yard's list of September", true);
-        Reply told = sheets().take(
+        Reply answered = sheets().take(
                         new BookSheets.PriceFile(supplierWorkbook(prices -> {}), Optional.of(yardMap("List 9-26"))),
                         saving);
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out())
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out())
                 .containsExactly(
                         "List 9-26!D5 STONE-MACH material/cost: $31.50 → $34.80",
                         "List 9-26!E5 STONE-MACH goodUntil: — → 2026-12-31",

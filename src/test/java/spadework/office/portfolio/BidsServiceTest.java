@@ -17,7 +17,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import spadework.bids.Standing;
+import spadework.bids.BidStatus;
 import spadework.office.Bid;
 import spadework.office.Office;
 import spadework.office.reply.Reply;
@@ -28,7 +28,7 @@ import spadework.paperwork.cost.CostSheetPaper;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Register;
-import spadework.samples.BidTree;
+import spadework.samples.GeneratedJobsFolder;
 
 /** What is told across a tree of bids is what reading them one by one tells. */
 class BidsServiceTest {
@@ -41,16 +41,16 @@ class BidsServiceTest {
 
     @BeforeAll
     static void make() throws IOException {
-        BidTree.make(root, 40);
+        GeneratedJobsFolder.make(root, 40);
         try (Stream<Path> all = Files.walk(root)) {
             jobs = all.filter(file -> file.endsWith("job.json")).sorted().toList();
         }
         assertThat(jobs).hasSize(40);
     }
 
-    private static JsonNode json(Reply told) throws IOException {
-        assertThat(told.err()).isEmpty();
-        return new ObjectMapper().readTree(String.join("\n", told.out()));
+    private static JsonNode json(Reply answered) throws IOException {
+        assertThat(answered.err()).isEmpty();
+        return new ObjectMapper().readTree(String.join("\n", answered.out()));
     }
 
     @Test
@@ -101,11 +101,11 @@ class BidsServiceTest {
                     .forEach(line -> expected.add(job + " " + line.quantity() + " "
                             + line.unitPrice().plain() + " " + line.price().plain()));
         }
-        List<String> told = new ArrayList<>();
-        uses.forEach(use ->
-                told.add(use.get("file").asText() + " " + use.get("quantity").asText() + " "
+        List<String> answered = new ArrayList<>();
+        uses.forEach(use -> answered.add(
+                use.get("file").asText() + " " + use.get("quantity").asText() + " "
                         + use.get("unitPrice").asText() + " " + use.get("price").asText()));
-        assertThat(told).isEqualTo(expected).hasSizeGreaterThan(30);
+        assertThat(answered).isEqualTo(expected).hasSizeGreaterThan(30);
     }
 
     @Test
@@ -123,25 +123,25 @@ class BidsServiceTest {
 
     @Test
     void onlyBidsThatStandSoAreTold() throws IOException {
-        for (Standing standing : List.of(Standing.ISSUED, Standing.ACCEPTED, Standing.LOST)) {
+        for (BidStatus standing : List.of(BidStatus.ISSUED, BidStatus.ACCEPTED, BidStatus.LOST)) {
             assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.of(standing), List.of()), false)
                             .out())
                     .hasSize(4)
                     .allMatch(row -> row.contains(standing.name().toLowerCase(Locale.ROOT)));
         }
-        assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.of(Standing.ISSUED), List.of()), false)
+        assertThat(BidsService.list(root, ON, new BidsService.Wanted(Optional.of(BidStatus.ISSUED), List.of()), false)
                         .out())
                 .allMatch(row -> row.contains("expired 2026-"));
     }
 
     @Test
     void jobWithFaultsIsLeftOutAndTold(@TempDir Path other) throws IOException {
-        BidTree.make(other, 3);
+        GeneratedJobsFolder.make(other, 3);
         Path faulty = other.resolve("000/J-00001/job.json");
         Files.writeString(faulty, Files.readString(faulty).replaceFirst("\"number\"", "\"nmber\""));
-        Reply told = BidsService.list(other, ON, BidsService.Wanted.ALL, false);
-        assertThat(told.out()).hasSize(2);
-        assertThat(told.err()).containsExactly(faulty + ": left out, 2 to fix; see: spadework check " + faulty);
-        assertThat(told.done()).isFalse();
+        Reply answered = BidsService.list(other, ON, BidsService.Wanted.ALL, false);
+        assertThat(answered.out()).hasSize(2);
+        assertThat(answered.err()).containsExactly(faulty + ": left out, 2 to fix; see: spadework check " + faulty);
+        assertThat(answered.done()).isFalse();
     }
 }

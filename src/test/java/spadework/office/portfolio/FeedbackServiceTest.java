@@ -17,8 +17,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.feedback.RateRule;
 import spadework.office.Bid;
-import spadework.office.Jobsite;
 import spadework.office.Office;
+import spadework.office.SampleJobFolder;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
 import spadework.office.book.BookService;
@@ -37,14 +37,14 @@ class FeedbackServiceTest {
     /** Three closed jobs, alike but for the hours of digging: 16, 20 and 40 h for 90 cy. */
     @BeforeEach
     void close() throws IOException {
-        Jobsite site = Jobsite.in(root);
+        SampleJobFolder site = SampleJobFolder.in(root);
         Office office = Office.with(TemplateFolder.NONE);
-        new Issuing(office, Jobsite.TODAY).issue(site.folder());
-        new Accepting(office, Jobsite.TODAY).accept(site.folder(), List.of(), Jobsite.yes());
+        new Issuing(office, SampleJobFolder.TODAY).issue(site.folder());
+        new Accepting(office, SampleJobFolder.TODAY).accept(site.folder(), List.of(), SampleJobFolder.yes());
         site.edit(job -> {
             ObjectNode built =
                     job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
-            built.set("actuals", Jobsite.json("""
+            built.set("actuals", SampleJobFolder.json("""
                     [{"code": "DIG-MACH", "quantity": "90 cy", "hours": "16 h"},
                      {"code": "STONE-MACH", "quantity": "20 cy", "hours": "5 h", "material": "$1,400.00"}]"""));
             job.putObject("closed").put("completed", "2026-09-25");
@@ -67,16 +67,16 @@ class FeedbackServiceTest {
         assertThat(Files.readString(job)).contains(now);
     }
 
-    private FeedbackService desk(Path tree, RateRule rule) throws IOException {
+    private FeedbackService service(Path tree, RateRule rule) throws IOException {
         return new FeedbackService(tree, BookService.near(tree), rule);
     }
 
     @Test
     void ratesAreSuggestedWithTheirEvidenceAndNothingIsWritten() throws IOException {
         String before = Files.readString(root.resolve("price-book.json"));
-        Reply told = desk(root, RateRule.MEDIAN).tell();
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out())
+        Reply answered = service(root, RateRule.MEDIAN).tell();
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out())
                 .anyMatch(line ->
                         line.startsWith("DIG-MACH labor/perHour: ") && line.endsWith("(median of the last jobs)"))
                 .filteredOn(line -> line.startsWith("  2026-014, finished 2026-09-25, silty clay, damp: "))
@@ -86,13 +86,13 @@ class FeedbackServiceTest {
 
     @Test
     void acceptedRateIsInTheBookDatedWithTheJobsAsItsReason() throws IOException {
-        Reply told = desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
-        assertThat(told.err()).isEmpty();
-        assertThat(told.out()).anyMatch(line -> line.startsWith("DIG-MACH labor/perHour: "));
+        Reply answered = service(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
+        assertThat(answered.err()).isEmpty();
+        assertThat(answered.out()).anyMatch(line -> line.startsWith("DIG-MACH labor/perHour: "));
         Reply shown = BookService.near(root).show("DIG-MACH");
         assertThat(shown.out()).anyMatch(line -> line.startsWith("2026-12-01  median of the last jobs: 2026-014 "));
-        assertThat(desk(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labor"));
-        assertThat(desk(root, RateRule.MEDIAN)
+        assertThat(service(root, RateRule.MEDIAN).tell().out()).noneMatch(line -> line.startsWith("DIG-MACH labor"));
+        assertThat(service(root, RateRule.MEDIAN)
                         .accept(List.of("AC-LIFT"), DECEMBER)
                         .done())
                 .isFalse();
@@ -100,10 +100,10 @@ class FeedbackServiceTest {
 
     @Test
     void acceptedCostOfMaterialIsNotSuggestedAgain() throws IOException {
-        assertThat(desk(root, RateRule.MEDIAN).tell().out())
+        assertThat(service(root, RateRule.MEDIAN).tell().out())
                 .anyMatch(line -> line.startsWith("STONE-MACH material/cost: "));
-        desk(root, RateRule.MEDIAN).accept(List.of("STONE-MACH"), DECEMBER);
-        assertThat(desk(root, RateRule.MEDIAN).tell().out())
+        service(root, RateRule.MEDIAN).accept(List.of("STONE-MACH"), DECEMBER);
+        assertThat(service(root, RateRule.MEDIAN).tell().out())
                 .noneMatch(line -> line.matches("STONE-MACH (material|labor)/.*"));
     }
 
@@ -112,7 +112,7 @@ class FeedbackServiceTest {
         String total = ((Bid) Office.with(TemplateFolder.NONE).bid(root.resolve("second")))
                 .total()
                 .text();
-        desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH", "STONE-MACH"), DECEMBER);
+        service(root, RateRule.MEDIAN).accept(List.of("DIG-MACH", "STONE-MACH"), DECEMBER);
         assertThat(((Bid) Office.with(TemplateFolder.NONE).bid(root.resolve("second")))
                         .total()
                         .text())
@@ -123,13 +123,13 @@ class FeedbackServiceTest {
     void feedbackIsPrintedForASeasonAndForOneJob() throws IOException {
         for (Path tree : List.of(root, root.resolve("second"))) {
             Path out = root.resolve("out");
-            Reply told = desk(tree, RateRule.STEP).print(out, DECEMBER, TemplateFolder.NONE);
-            assertThat(told.out())
+            Reply answered = service(tree, RateRule.STEP).print(out, DECEMBER, TemplateFolder.NONE);
+            assertThat(answered.out())
                     .containsExactly(
                             out.resolve("feedback.pdf").toString(),
                             out.resolve("feedback.xlsx").toString());
             byte[] pdf = Files.readAllBytes(out.resolve("feedback.pdf"));
-            desk(tree, RateRule.STEP).print(out, DECEMBER, TemplateFolder.NONE);
+            service(tree, RateRule.STEP).print(out, DECEMBER, TemplateFolder.NONE);
             assertThat(Files.readAllBytes(out.resolve("feedback.pdf"))).isEqualTo(pdf);
             assertThat(VeraPdf.failedRules(pdf))
                     .as("PDF/UA-1 and PDF/A-3a, %s", tree)
@@ -144,16 +144,16 @@ class FeedbackServiceTest {
 
     @Test
     void openJobsSayNothingYet() throws IOException {
-        Reply told = desk(Path.of("sample-quotes/block-basement-to-swale"), RateRule.MEDIAN)
+        Reply answered = service(Path.of("sample-quotes/block-basement-to-swale"), RateRule.MEDIAN)
                 .tell();
-        assertThat(told.done()).isFalse();
-        assertThat(told.err()).hasSize(1).allMatch(line -> line.contains("no closed job with actuals"));
+        assertThat(answered.done()).isFalse();
+        assertThat(answered.err()).hasSize(1).allMatch(line -> line.contains("no closed job with actuals"));
     }
 
     @Test
     void registerOfAClosedJobIsNotTouched() throws IOException {
         int before = Register.of(root.resolve("second")).entries().size();
-        desk(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
+        service(root, RateRule.MEDIAN).accept(List.of("DIG-MACH"), DECEMBER);
         assertThat(Register.of(root.resolve("second")).entries()).hasSize(before);
         assertThat(new ObjectMapper()
                         .readTree(Files.readString(root.resolve("second/job.json")))

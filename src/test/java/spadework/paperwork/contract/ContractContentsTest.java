@@ -97,7 +97,7 @@ class ContractContentsTest {
                 .map(RequiredContent::content)
                 .filter(MARKERS::containsKey)
                 .forEach(content -> assertThat(text).as(content.words()).contains(MARKERS.get(content)));
-        assertThat(wanting(job)).isEmpty();
+        assertThat(missingFrom(job)).isEmpty();
     }
 
     @Test
@@ -115,7 +115,7 @@ class ContractContentsTest {
                         .toList());
     }
 
-    /** Both sides: with the key the content stands there and is not found wanting, without it neither holds. */
+    /** Both sides: with the key the content stands there and is not found missing, without it neither holds. */
     @ParameterizedTest(name = "{0}: without {1} there is no {2}")
     @CsvSource(textBlock = """
             CT, affiliates,                  AFFILIATES
@@ -141,8 +141,8 @@ class ContractContentsTest {
         Path job = ContractJobs.in(without, state, given -> remove(given, key), company -> remove(company, key));
         String id = "content-" + missing.words().replace(' ', '-');
 
-        assertThat(wanting(whole)).doesNotContain(id);
-        assertThat(wanting(job)).contains(id);
+        assertThat(missingFrom(whole)).doesNotContain(id);
+        assertThat(missingFrom(job)).contains(id);
         assertThat(PageText.all(ContractJobs.pdf(job)))
                 .contains("Draft, not for signature")
                 .doesNotContain(MARKERS.get(missing));
@@ -160,7 +160,7 @@ class ContractContentsTest {
         Path job =
                 ContractJobs.in(folder, state, whole -> whole.putArray("terms").add(term), company -> {});
 
-        assertThat(wanting(job).contains(id)).isEqualTo(found);
+        assertThat(missingFrom(job).contains(id)).isEqualTo(found);
     }
 
     /** M.G.L. c.142A s.2: the last payment waits until the work is completed to the satisfaction of both. */
@@ -174,7 +174,7 @@ class ContractContentsTest {
         Path job = ContractJobs.in(
                 folder, "MA", whole -> {}, company -> ((ObjectNode) company.at("/payments/4")).put("when", when));
 
-        assertThat(wanting(job).contains("content-final-payment-when-satisfied"))
+        assertThat(missingFrom(job).contains("content-final-payment-when-satisfied"))
                 .isEqualTo(found);
     }
 
@@ -185,10 +185,10 @@ class ContractContentsTest {
         Path job = ContractJobs.in(
                 folder, "PA", whole -> {}, company -> ((ObjectNode) company.get("address")).put("street", street));
 
-        assertThat(wanting(job).contains("content-seller-name-and-address")).isEqualTo(found);
+        assertThat(missingFrom(job).contains("content-seller-name-and-address")).isEqualTo(found);
     }
 
-    private static List<String> wanting(Path job) {
+    private static List<String> missingFrom(Path job) {
         return ContractJobs.bid(job).findings().stream()
                 .map(Finding::id)
                 .filter(id -> id.startsWith("content-"))

@@ -101,7 +101,7 @@ class ContractNoticesTest {
         assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft");
     }
 
-    /** A state without rules, or with rules that rest on memory, never prints clean; a page says what is wanting. */
+    /** A state without rules, or with rules that rest on memory, never prints clean; a page says what is missing. */
     @ParameterizedTest
     @CsvSource({"WY, state-unread", "NC, rules-from-memory", "IL, rules-from-memory"})
     void whatNobodyReadPrintsADraftWithAPageOfWhatIsWanting(String state, String id) {

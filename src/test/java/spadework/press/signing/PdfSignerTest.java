@@ -116,9 +116,9 @@ class PdfSignerTest {
             assumeTrue(false, "no pdfsig on the path (Debian: poppler-utils)");
             return;
         }
-        String told = new String(pdfsig.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+        String text = new String(pdfsig.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
         assertThat(pdfsig.waitFor(30, TimeUnit.SECONDS)).isTrue();
-        assertThat(told)
+        assertThat(text)
                 .contains("Signature Validation: Signature is Valid.", "Total document signed", "ETSI.CAdES.detached");
     }
 

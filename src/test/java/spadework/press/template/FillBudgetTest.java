@@ -25,13 +25,13 @@ class FillBudgetTest {
             <#macro m><@m/></#macro><@m/>                              | nested too deep
             <#assign x="0123456789abcdef"><#list 1..60 as i><#assign x = x + x></#list> | memory
             """)
-    void templateWithoutAnEndIsTold(String text, String told) throws IOException {
+    void templateWithoutAnEndIsTold(String text, String words) throws IOException {
         Files.writeString(folder.resolve("page.ftlh"), text);
         Templates templates = Templates.with(folder);
         assertThatThrownBy(() -> templates.fill("page.ftlh", Map.of()))
                 .isInstanceOf(TemplateFault.class)
                 .hasMessageStartingWith("page.ftlh")
-                .hasMessageContaining(told);
+                .hasMessageContaining(words);
         assertThat(Thread.currentThread().isInterrupted()).isFalse();
         Files.writeString(folder.resolve("page.ftlh"), "${title}");
         assertThat(Templates.with(folder).fill("page.ftlh", Map.of("title", "Back wall")))

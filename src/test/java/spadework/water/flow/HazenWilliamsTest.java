@@ -3,10 +3,10 @@ package spadework.water.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.feet;
-import static spadework.water.Numbers.gpm;
-import static spadework.water.Numbers.inches;
-import static spadework.water.Numbers.ratio;
+import static spadework.water.FormulaInputs.feet;
+import static spadework.water.FormulaInputs.gpm;
+import static spadework.water.FormulaInputs.inches;
+import static spadework.water.FormulaInputs.ratio;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,10 +3,10 @@ package spadework.water.flow;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static spadework.water.Numbers.cfs;
-import static spadework.water.Numbers.feet;
-import static spadework.water.Numbers.pipe;
-import static spadework.water.Numbers.ratio;
+import static spadework.water.FormulaInputs.cfs;
+import static spadework.water.FormulaInputs.feet;
+import static spadework.water.FormulaInputs.pipe;
+import static spadework.water.FormulaInputs.ratio;
 
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.junit.jupiter.api.Test;

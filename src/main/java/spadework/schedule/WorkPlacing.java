@@ -1,0 +1,153 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.schedule;
+
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.EnumSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import spadework.company.Company;
+import spadework.company.WorkCalendar;
+import spadework.job.Job;
+import spadework.job.WaitFor;
+import spadework.job.Waits;
+import spadework.pricebook.Labor;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.pricebook.PriceBook;
+import spadework.pricebook.WorkStep;
+import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
+
+/** From the lines of a takeoff to the days on which they are done. */
+final class WorkPlacing {
+    /** Steps for which nobody is on site. */
+    private static final Set<WorkStep> ELSEWHERE = Set.of(WorkStep.PERMIT, WorkStep.ENGINEER);
+
+    private static final Set<Measure> MACHINE_DUG =
+            EnumSet.of(Measure.DIG_MACHINE, Measure.DIG_WALL_SIDE, Measure.DIG_BULK, Measure.SPOIL);
+
+    private final Job job;
+    private final WorkCalendar calendar;
+    private final Waits waits;
+    private final Map<Key, Double> hours = new LinkedHashMap<>();
+    private final Set<String> diggers = new LinkedHashSet<>();
+    private boolean engineer;
+    private boolean permit;
+    private BigDecimal shielded = BigDecimal.ZERO;
+    private boolean pumped;
+
+    private record Key(WorkStep step, String crew, Optional<String> machine) {}
+
+    WorkPlacing(Job job, Company company, PriceBook book, Takeoff takeoff) {
+        this.job = job;
+        calendar = company.calendar().orElse(WorkCalendar.USUAL);
+        waits = job.schedule().waits().orElse(calendar.waits());
+        for (TakeoffLine line : takeoff.lines()) {
+            LineItem item = book.get(line.code());
+            if (line.quantity().signum() != 0
+                    && item.follows().filter(Measure::isByDays).isEmpty()) {
+                take(company, item, line);
+            }
+        }
+    }
+
+    private void take(Company company, LineItem item, TakeoffLine line) {
+        WorkStep step = Steps.of(item, line.section().kind());
+        engineer |= step == WorkStep.ENGINEER;
+        permit |= step == WorkStep.PERMIT;
+        if (item.follows().equals(Optional.of(Measure.SHIELD))) {
+            shielded = shielded.add(line.quantity());
+        }
+        pumped |= step == WorkStep.DEWATER;
+        if (item.labor().isEmpty() || ELSEWHERE.contains(step)) {
+            return;
+        }
+        Labor labor = item.labor().get();
+        boolean digs = item.follows().filter(MACHINE_DUG::contains).isPresent()
+                || labor.digs().isPresent();
+        labor.machine()
+                .filter(machine -> digs || company.diggers().containsKey(machine))
+                .ifPresent(diggers::add);
+        BigDecimal of = CrewHours.of(company, item, line.quantity(), line.stretches());
+        hours.merge(new Key(step, labor.crew(), labor.machine()), of.doubleValue(), Double::sum);
+    }
+
+    CrewCalendar calendar() {
+        int crews = job.schedule().crews().orElse(calendar.crews());
+        double overtime = job.schedule().overtime().doubleValue();
+        double day = calendar.hoursPerDay().doubleValue() + overtime;
+        DayRun run = new DayRun(calendar, LocalDate.EPOCH, day, crews);
+        LocalDate start = run.working(start(run));
+        run = new DayRun(calendar, start, day, crews);
+        for (WorkStep step : WorkStep.values()) {
+            if (step == WorkStep.DRAIN) {
+                waitForTheWall(run);
+            }
+            for (Task task : tasks(step)) {
+                run.work(task);
+            }
+        }
+        List<WorkDay> days = run.done();
+        int worked = (int) days.stream().filter(one -> !one.isIdle()).count();
+        int weather = (int) Math.ceil(calendar.weather().fraction().doubleValue() * worked - 1e-9);
+        LocalDate last = days.isEmpty() ? start : days.get(days.size() - 1).date();
+        return new CrewCalendar(
+                calendar,
+                crews,
+                day,
+                overtime,
+                waits,
+                days,
+                weather,
+                start,
+                run.after(last, weather),
+                diggers,
+                shields(crews),
+                pumped);
+    }
+
+    /** Not before the job says, nor before lines are marked and, where one is due, the engineer has written. */
+    private LocalDate start(DayRun run) {
+        LocalDate ready = engineer ? run.after(job.issued(), waits.days(WaitFor.ENGINEER)) : job.issued();
+        LocalDate marked = run.after(ready, waits.days(WaitFor.LOCATE));
+        LocalDate asked = job.schedule().earliestStart();
+        return asked.isBefore(marked) ? marked : asked;
+    }
+
+    /** What covers the wall comes after the coating has cured and the inspector has seen it. */
+    private void waitForTheWall(DayRun run) {
+        Optional<LocalDate> coated = run.last(WorkStep.COAT);
+        if (coated.isEmpty()) {
+            return;
+        }
+        LocalDate cured = coated.get().plusDays(1L + waits.days(WaitFor.COATING_CURE));
+        if (waits.days(WaitFor.COATING_CURE) > 0) {
+            run.waitUntil(cured, WaitFor.COATING_CURE);
+        }
+        if (permit && waits.days(WaitFor.INSPECTION) > 0) {
+            run.waitUntil(run.after(coated.get(), 1 + waits.days(WaitFor.INSPECTION)), WaitFor.INSPECTION);
+        }
+    }
+
+    /** One for each crew that works at a time, as far as there is trench for it. */
+    private int shields(int crews) {
+        double feet = shielded.doubleValue();
+        return feet > 0 ? (int) Math.min(crews, Math.ceil(feet / CrewCalendar.SHIELD_FEET)) : 0;
+    }
+
+    private List<Task> tasks(WorkStep step) {
+        List<Task> tasks = new ArrayList<>();
+        hours.forEach((key, sum) -> {
+            if (key.step == step && sum > 0) {
+                tasks.add(new Task(step, key.crew, key.machine, sum));
+            }
+        });
+        return tasks;
+    }
+}
