@@ -80,7 +80,7 @@ class ArchitectureTest {
       paperwork.work       | measure working job pricebook trench water.flow water takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.scope      | measure finding job pricebook takeoff.wall takeoff schedule drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.scope      | measure finding job pricebook trench water ground takeoff.wall takeoff schedule safety drawing.shape paperwork paperwork.part paperwork.work
       paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
@@ -106,7 +106,7 @@ class ArchitectureTest {
       intake.book          | measure money spelling job company pricebook intake.source intake.value
       intake.company       | measure money job company intake.source intake.value
       intake.check         | measure finding job pricebook intake.source intake.value
-      intake.job           | measure money spelling job company pricebook intake.source intake.value intake.company intake.check
+      intake.job           | measure money spelling job company pricebook trench intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law law.release intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding spelling reason disk company pricebook register draft press.sheet pricesheet office.reply intake

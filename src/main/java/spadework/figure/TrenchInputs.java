@@ -5,6 +5,7 @@ import java.util.Optional;
 import spadework.job.SoilType;
 import spadework.measure.Length;
 import spadework.trench.Bank;
+import spadework.trench.TrenchLimits;
 
 /**
  * A trench as somebody measures it.
@@ -31,9 +32,6 @@ public record TrenchInputs(
         Bank bank,
         int cornersOut,
         int cornersIn) {
-    /** Over this an engineer designs the protection, and no table of slopes holds (29 CFR 1926.652(b), T-14). */
-    private static final double ENGINEER_OVER_FEET = 20;
-
     /**
      * The bank of a soil type, or the bank with a slope of one's own in soil that nobody has classed.
      *
@@ -65,7 +63,8 @@ public record TrenchInputs(
         return deeper.plus(footing);
     }
 
+    /** Whether an engineer designs it, and no table of slopes holds. */
     boolean isEngineered() {
-        return deepest().feet() > ENGINEER_OVER_FEET;
+        return TrenchLimits.isEngineered(deepest());
     }
 }

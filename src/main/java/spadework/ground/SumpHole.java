@@ -16,6 +16,7 @@ import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.water.FootingBottom;
+import spadework.water.SumpDesign;
 import spadework.working.Worked;
 
 /**
@@ -34,14 +35,13 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
     /** Room to work round the basin, feet on each side; common practice, no source. */
     private static final double ROOM = 1;
 
-    /** The smallest basin of the code, where nobody measured one: 18 in across, 24 in deep (IRC P3303.1.2, F-33). */
-    private static final Length LEAST_DIAMETER = Length.ofInches(18);
-
-    private static final Length LEAST_DEPTH = Length.ofInches(24);
-
     /** @param outlet one that is a sump */
     public static SumpHole of(Job job, Outlet outlet) {
-        double basin = outlet.pit().flatMap(SumpPit::depth).orElse(LEAST_DEPTH).feet() + BEDDING;
+        double basin = outlet.pit()
+                        .flatMap(SumpPit::depth)
+                        .orElse(SumpDesign.LEAST_DEPTH)
+                        .feet()
+                + BEDDING;
         boolean inside = outlet.pit().map(SumpPit::place).orElse(PitPlace.UNKNOWN) == PitPlace.INSIDE;
         Optional<Double> entry = inside ? Optional.of(0.0) : entry(job, outlet);
         double wall = job.walls().stream()
@@ -51,8 +51,11 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
         double depth = entry.orElse(wall) + basin;
         boolean known =
                 entry.isPresent() && outlet.pit().flatMap(SumpPit::depth).isPresent();
-        double side =
-                outlet.pit().flatMap(SumpPit::diameter).orElse(LEAST_DIAMETER).feet() + 2 * ROOM;
+        double side = outlet.pit()
+                        .flatMap(SumpPit::diameter)
+                        .orElse(SumpDesign.LEAST_DIAMETER)
+                        .feet()
+                + 2 * ROOM;
         boolean deep = Bank.isProtectedAt(depth);
         DigBody body = new DigBody(
                 BodyKind.SUMP_PIT,
@@ -71,8 +74,10 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
 
     /** What the basin itself takes of the hole, cubic feet: a cylinder up to grade or floor. */
     public static double basinVolume(Outlet outlet, double depth) {
-        double diameter =
-                outlet.pit().flatMap(SumpPit::diameter).orElse(LEAST_DIAMETER).feet();
+        double diameter = outlet.pit()
+                .flatMap(SumpPit::diameter)
+                .orElse(SumpDesign.LEAST_DIAMETER)
+                .feet();
         return Math.PI * diameter * diameter / 4 * Math.max(0, depth - BEDDING);
     }
 

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import spadework.finding.Finding;
+import spadework.ground.StoneProfile;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.measure.Length;
@@ -20,7 +21,6 @@ import spadework.working.Worked;
 /** Whether a footing drain lies low enough to protect the floor and not too low for the footing. */
 final class DepthRules implements Rule {
     private static final double LEVELS = 1e-6;
-    private static final double STONE_UNDER = 2.0 / 12;
     private static final String R405 = "IRC R405.1 (2009 edition on)";
     private static final String BASE = "VA drainage manual, never lower than the base of the footing; IRC R405.1";
 
@@ -92,12 +92,13 @@ final class DepthRules implements Rule {
             "below",
             Amounts.feetUp(base - level),
             "least",
-            Amounts.levelUp(base + STONE_UNDER + wall)
+            Amounts.levelUp(base + StoneProfile.BEDDING + wall)
         };
         if (level < base - LEVELS) {
             return List.of(stop("invert-below-footing", drain.label(), BASE, values));
         }
         return Found.when(
-                level - wall - STONE_UNDER < base - LEVELS, must("stone-under-thin", drain.label(), R405, values));
+                level - wall - StoneProfile.BEDDING < base - LEVELS,
+                must("stone-under-thin", drain.label(), R405, values));
     }
 }

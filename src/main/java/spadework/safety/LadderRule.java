@@ -6,17 +6,17 @@ import spadework.measure.Length;
 import spadework.trench.Bank;
 
 /** The way out of a trench: 29 CFR 1926.651(c)(2) (T-15) and 1926.1053(b)(1) (T-16). */
-final class LadderRule {
+public final class LadderRule {
     static final String CITATION = "29 CFR 1926.651(c)(2), 1926.1053(b)(1)";
 
     /** From this depth on a ladder, a stair or a ramp stands in the trench. */
-    static final Length FROM = Length.ofFeet(4);
+    public static final Length FROM = Length.ofFeet(4);
 
     /** How far anybody in the trench walks to it, at the most. */
-    static final Length WITHIN = Length.ofFeet(25);
+    public static final Length WITHIN = Length.ofFeet(25);
 
     /** How far its rails reach above the edge, at the least. */
-    static final Length ABOVE_EDGE = Length.ofFeet(3);
+    public static final Length ABOVE_EDGE = Length.ofFeet(3);
 
     private LadderRule() {}
 

@@ -18,6 +18,7 @@ import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.trench.Benching;
 import spadework.trench.SlopeTable;
+import spadework.trench.TrenchLimits;
 
 /**
  * What ground that is dug so deep asks for: 29 CFR 1926.651 and .652 (T-13 to T-26). It never says that a trench is
@@ -25,7 +26,6 @@ import spadework.trench.SlopeTable;
  */
 public final class TrenchDuties {
     private static final Length AIR_TEST_OVER = Length.ofFeet(4);
-    private static final Length ENGINEER_OVER = Length.ofFeet(20);
     private static final String PROTECTION = "29 CFR 1926.652(a)(1)";
 
     private TrenchDuties() {}
@@ -134,7 +134,7 @@ public final class TrenchDuties {
         Length depth = place.depth();
         Bank bank = place.bank();
         boolean deep = Bank.isProtectedAt(depth.feet());
-        if (depth.feet() > ENGINEER_OVER.feet() + Bank.HAIR) {
+        if (TrenchLimits.isEngineered(depth)) {
             return new Duty("trench-over-20", Severity.STOP, "29 CFR 1926.652(b)", List.of(), place);
         }
         if (bank.protection() == Protection.SHIELDED) {

@@ -29,8 +29,9 @@ final class WorkPlacing {
     /** Steps for which nobody is on site. */
     private static final Set<WorkStep> ELSEWHERE = Set.of(WorkStep.PERMIT, WorkStep.ENGINEER);
 
+    /** What a machine digs; the one that moves the heaps aside, as a skid steer, is none. */
     private static final Set<Measure> MACHINE_DUG =
-            EnumSet.of(Measure.DIG_MACHINE, Measure.DIG_WALL_SIDE, Measure.DIG_BULK, Measure.SPOIL);
+            EnumSet.of(Measure.DIG_MACHINE, Measure.DIG_WALL_SIDE, Measure.DIG_BULK, Measure.PIPE_TRENCH);
 
     private final Job job;
     private final WorkCalendar calendar;

@@ -6,6 +6,7 @@ import java.util.List;
 import spadework.job.Job;
 import spadework.job.Restoration;
 import spadework.measure.Area;
+import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.pricebook.EarthFactor;
 import spadework.pricebook.Measure;
@@ -18,8 +19,13 @@ import spadework.working.Working;
 
 /** The balance of soil over the whole job, and what is put back on top. */
 public final class GroundTakeoff {
-    /** 6 in of fall over the first 10 ft (IRC R401.3, F-22) is a wedge of 0.5 × 10 ÷ 2 sf. */
-    private static final double WEDGE_SQUARE_FEET = 0.5 * 10 / 2;
+    /** The ground falls so much (IRC R401.3, F-22). */
+    public static final Length FALL = Length.ofInches(6);
+
+    /** Over the first so many feet from the wall. */
+    public static final Length FALL_OVER = Length.ofFeet(10);
+
+    private static final double WEDGE_SQUARE_FEET = FALL.feet() * FALL_OVER.feet() / 2;
 
     private GroundTakeoff() {}
 

@@ -22,6 +22,7 @@ import spadework.pricing.Pricing;
 import spadework.pricing.Quote;
 import spadework.schedule.DayQuantities;
 import spadework.takeoff.Takeoff;
+import spadework.trench.TrenchLimits;
 
 /**
  * What a job is priced from.
@@ -29,9 +30,6 @@ import spadework.takeoff.Takeoff;
  * @param book as this job uses it
  */
 public record Case(Job job, Company company, PriceBook book) {
-    /** Trenches at and over 20 ft are an engineer's (29 CFR 1926.652(b)(1), App. B, T-14); none is figured here. */
-    private static final Length DEEPEST = Length.ofFeet(19.9);
-
     private static final Length SHALLOWEST = Length.ofInches(6);
 
     /** The quote, without unit prices for the unknown. */
@@ -95,13 +93,13 @@ public record Case(Job job, Company company, PriceBook book) {
                 : wall;
     }
 
-    /** With one wall so much deeper, or less deep, as far as a trench of 6 in to 20 ft allows. */
+    /** With one wall so much deeper, or less deep, from 6 in to the depth at which an engineer designs it. */
     Case deeper(String label, Length more) {
         return each(wall -> wall.label().equals(label) ? deeper(wall, more) : wall);
     }
 
     private static Wall deeper(Wall wall, Length more) {
-        double room = DEEPEST.minus(wall.deepestTrench()).feet();
+        double room = TrenchLimits.ENGINEER_OVER.minus(wall.deepestTrench()).feet();
         Length shallow = wall.depthStart().compareTo(wall.depthEnd()) <= 0 ? wall.depthStart() : wall.depthEnd();
         double least = SHALLOWEST.minus(shallow).feet();
         return wall.deeperBy(Length.ofFeet(Math.max(Math.min(more.feet(), Math.max(0, room)), Math.min(0, least))));

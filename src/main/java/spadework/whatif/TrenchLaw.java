@@ -15,12 +15,11 @@ import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.trench.Bank;
 import spadework.trench.Benching;
+import spadework.trench.TrenchLimits;
 import spadework.whatif.Unlawful.Reason;
 
 /** What stands against a way to dig, wall by wall. It is no all-clear: the competent person decides on site. */
 final class TrenchLaw {
-    private static final Length ENGINEER_FROM = Length.ofFeet(20);
-
     private TrenchLaw() {}
 
     static List<Unlawful> against(TrenchWay way, Job job) {
@@ -40,7 +39,7 @@ final class TrenchLaw {
     }
 
     private static Optional<Unlawful> against(TrenchWay way, Job job, Wall wall) {
-        if (wall.deepestTrench().compareTo(ENGINEER_FROM) >= 0) {
+        if (TrenchLimits.isEngineered(wall.deepestTrench())) {
             return described(wall, Reason.ENGINEER, wall.deepestTrench().text());
         }
         return switch (way) {

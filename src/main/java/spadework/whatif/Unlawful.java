@@ -19,7 +19,7 @@ public record Unlawful(String wall, Reason reason, String figure) {
         NO_BENCH_IN_TEXTURE,
         /** Water seeps from the soil, which makes it Type C (App. A (b)), or nobody looked. */
         NO_BENCH_IN_WATER,
-        /** From 20 ft an engineer designs it (29 CFR 1926.652(b), App. B). */
+        /** Over 20 ft an engineer designs it (29 CFR 1926.652(b), App. F). */
         ENGINEER,
         /** The footing and the shield fill more room than there is. */
         NO_ROOM_FOR_SHIELD

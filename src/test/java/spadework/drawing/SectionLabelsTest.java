@@ -69,7 +69,7 @@ class SectionLabelsTest {
 
     /** 29 CFR 1926.652(b) (T-14): deeper than 20 ft a registered professional engineer designs the bank. */
     @ParameterizedTest(name = "{0} ft to the footing's top")
-    @CsvSource({"19.3, false", "19.4, true"})
+    @CsvSource({"19.3, false", "19.33333333333333, false", "19.4, true"})
     void aTrenchOverTwentyFeetIsLeftToAnEngineer(double depth, boolean engineer) {
         Scene scene = SectionSketch.of(SectionJob.at(depth, SoilType.C, Protection.SLOPED), SectionJob.RUBBER);
 

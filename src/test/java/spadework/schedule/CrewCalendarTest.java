@@ -223,4 +223,15 @@ class CrewCalendarTest {
         assertThat(WorkCalendar.USUAL.workDays()).hasSize(5);
         assertThat(WorkCalendar.USUAL.hoursPerDay()).isEqualByComparingTo("8");
     }
+
+    /** A skid steer that moves heaps or shapes the ground later on keeps no excavator waiting on site. */
+    @ParameterizedTest(name = "{0} by a skid steer: {1} days with an excavator")
+    @CsvSource({"SPOIL, 1", "REGRADE, 1", "DIG_MACHINE, 3", "DIG_BULK, 3", "DIG_WALL_SIDE, 3", "PIPE_TRENCH, 3"})
+    void onlyAMachineThatDigsIsAnExcavator(Measure measure, int days) {
+        CrewCalendar laid = job(1, "0", 5)
+                .dig("8")
+                .hours(measure, "dig crew", Optional.of("skid steer"), "16")
+                .laid();
+        assertThat(laid.excavatorDays()).isEqualTo(days);
+    }
 }

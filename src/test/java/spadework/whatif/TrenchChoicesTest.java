@@ -86,13 +86,13 @@ class TrenchChoicesTest {
         assertThat(against(job, TrenchWay.HAND)).isEqualTo(shield == null ? List.of() : List.of(shield));
     }
 
-    /** 29 CFR 1926.652(b), App. B: from 20 ft an engineer designs it. */
+    /** 29 CFR 1926.652(b), App. F: over 20 ft an engineer designs it. The footing is 8 in thick. */
     @ParameterizedTest
     @EnumSource
-    void nothingIsOfferedFromTwentyFeet(TrenchWay way) {
-        assertThat(against(job(SoilType.B, Texture.CLAY, 19.4, Optional.empty()), way))
+    void nothingIsOfferedOverTwentyFeet(TrenchWay way) {
+        assertThat(against(job(SoilType.B, Texture.CLAY, 19 + 4.1 / 12, Optional.empty()), way))
                 .containsExactly(Reason.ENGINEER);
-        assertThat(against(job(SoilType.B, Texture.CLAY, 19.2, Optional.empty()), way))
+        assertThat(against(job(SoilType.B, Texture.CLAY, 19 + 4.0 / 12, Optional.empty()), way))
                 .isEmpty();
     }
 

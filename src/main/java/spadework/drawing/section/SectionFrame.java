@@ -6,6 +6,7 @@ import java.util.List;
 import spadework.drawing.shape.Point;
 import spadework.takeoff.CrossSection;
 import spadework.trench.BankLine;
+import spadework.trench.TrenchLimits;
 
 /**
  * A section on the sheet. Feet are counted outward from the wall's outer face and downward from grade.
@@ -22,7 +23,7 @@ public record SectionFrame(CrossSection section, double face, double grade, doub
     static final double WALL_FEET = 8.0 / 12;
 
     /** Spoil stays that far from the edge: 29 CFR 1926.651(j)(2) (T-17). */
-    static final double SPOIL_BACK_FEET = 2;
+    static final double SPOIL_BACK_FEET = TrenchLimits.SPOIL_BACK.feet();
 
     static final double SPOIL_WIDE_FEET = 3;
 

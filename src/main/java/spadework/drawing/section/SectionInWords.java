@@ -7,8 +7,6 @@ import spadework.takeoff.CrossSection;
 
 /** A section for whoever cannot see it: the same things and the same figures in sentences. */
 public final class SectionInWords {
-    private static final Length ENGINEER_OVER = Length.ofFeet(20);
-
     private SectionInWords() {}
 
     static String of(CrossSection section, WallCovering covering) {
@@ -29,7 +27,7 @@ public final class SectionInWords {
         text.add("The bottom of the trench is %s wide beside the footing."
                 .formatted(section.bottomWidth().text()));
         text.add(bank(section));
-        text.add("Soil is heaped at least 2 ft back from that edge.");
+        text.add("Soil is heaped " + SectionWords.SPOIL_BACK + " back from that edge.");
         section.bed().ifPresentOrElse(bed -> text.add(bed(bed)), () -> text.add(SectionWords.NO_DRAIN + "."));
         text.add("Above it the trench is filled and packed in lifts.");
         return text.toString();
@@ -41,13 +39,12 @@ public final class SectionInWords {
     }
 
     private static String bank(CrossSection section) {
-        boolean over20 = section.trenchDepth().compareTo(ENGINEER_OVER) > 0;
         String inTheWay = SectionWords.inTheWay(section.bank());
         return "%s, %s%s%s. The trench's top edge is %s from the wall."
                 .formatted(
                         SectionWords.bank(section.bank()),
                         SectionWords.soil(section.bank()),
-                        over20 ? SectionWords.ENGINEER : "",
+                        SectionWords.engineer(section.trenchDepth()),
                         inTheWay.isEmpty() ? "" : "; " + inTheWay,
                         section.reach().text());
     }

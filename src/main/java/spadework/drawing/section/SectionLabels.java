@@ -7,7 +7,6 @@ import spadework.drawing.shape.Callout;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Shape.Line;
-import spadework.measure.Length;
 import spadework.takeoff.CrossSection;
 
 /** What the parts of a section are called: a column beside the trench, and two names under the house. */
@@ -15,7 +14,6 @@ public final class SectionLabels {
     private static final double WIDEST = 168;
     private static final double APART = 5;
     private static final double BESIDE_BANK = 8;
-    private static final Length ENGINEER_OVER = Length.ofFeet(20);
 
     private SectionLabels() {}
 
@@ -72,12 +70,11 @@ public final class SectionLabels {
     /** The bank is pointed at where it lies left of the words. */
     private static Callout bank(SectionFrame frame, double left) {
         CrossSection section = frame.section();
-        boolean over20 = section.trenchDepth().compareTo(ENGINEER_OVER) > 0;
         double out = (left - BESIDE_BANK - frame.face()) / frame.scale();
         double seen = frame.within(out);
         double down = Math.max(frame.bottom() * 0.22, seen);
         Point target = frame.at(frame.bank(down), down);
-        String soil = SectionWords.soil(section.bank()) + (over20 ? SectionWords.ENGINEER : "");
+        String soil = SectionWords.soil(section.bank()) + SectionWords.engineer(section.trenchDepth());
         String inTheWay = SectionWords.inTheWay(section.bank());
         return inTheWay.isEmpty()
                 ? callout(target, SectionWords.bank(section.bank()), soil)

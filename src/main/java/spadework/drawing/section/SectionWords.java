@@ -9,6 +9,7 @@ import spadework.measure.Length;
 import spadework.measure.Series;
 import spadework.trench.Bank;
 import spadework.trench.Benching;
+import spadework.trench.TrenchLimits;
 
 /** Every word on a section that is not the job's own. */
 public final class SectionWords {
@@ -19,11 +20,17 @@ public final class SectionWords {
     static final String FABRIC = "Fabric, turned up 6 in";
     static final String NO_DRAIN = "No drain at this wall";
     static final String SCALE = "To scale; wall thickness, slab, inner footing, heap are not measured.";
-    static final String SPOIL_BACK = "at least 2 ft";
-    static final String ENGINEER = "; over 20 ft an engineer designs it";
+    static final String SPOIL_BACK = "at least " + TrenchLimits.SPOIL_BACK.text();
     static final String FLOOR = "Floor inside";
 
     private SectionWords() {}
+
+    /** What is said of a bank that no table covers; empty for any other. */
+    static String engineer(Length depth) {
+        return TrenchLimits.isEngineered(depth)
+                ? "; over " + TrenchLimits.ENGINEER_OVER.text() + " an engineer designs it"
+                : "";
+    }
 
     static String title(List<String> walls) {
         return "Section at " + walls(walls) + ", deeper end";

@@ -34,12 +34,10 @@ import spadework.job.WallPlace;
 import spadework.job.WallSurface;
 import spadework.measure.Length;
 import spadework.measure.Percent;
+import spadework.trench.TrenchLimits;
 
 /** Reads a wall and its trench, with the usual footing and the usual way to dig where nothing is said. */
 public final class WallReader {
-    /** The deepest trench that this tool figures: beyond 20 ft an engineer designs it (29 CFR 1926.652). */
-    static final Length DEEPEST_TRENCH = Length.ofFeet(20);
-
     private static final ValueKind<Length> DEPTH = Measures.lengthUpTo(20);
     private static final ValueKind<Length> FOOTING_SIZE = Measures.lengthFromZeroTo(5);
     private static final Footing USUAL_FOOTING = new Footing(Length.ofInches(8), Length.ofInches(6));
@@ -91,11 +89,11 @@ public final class WallReader {
 
     private static void checkDepth(SourceNode node, Wall wall) {
         boolean sound = isSound(node, "depth") && isSound(node, "footing");
-        if (sound && wall.deepestTrench().compareTo(DEEPEST_TRENCH) > 0) {
+        if (sound && TrenchLimits.isEngineered(wall.deepestTrench())) {
             node.at("depth")
                     .fault(
                             "a trench " + wall.deepestTrench().text() + " deep with the footing",
-                            "at most 20 ft to the bottom of the footing",
+                            "at most " + TrenchLimits.ENGINEER_OVER.text() + " to the bottom of the footing",
                             "measure again; a deeper trench is an engineer's");
         }
     }

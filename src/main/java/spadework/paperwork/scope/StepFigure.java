@@ -4,30 +4,36 @@ package spadework.paperwork.scope;
 import java.util.Arrays;
 import java.util.Locale;
 import java.util.stream.Stream;
+import spadework.ground.StoneProfile;
 import spadework.measure.Length;
+import spadework.safety.LadderRule;
+import spadework.takeoff.GroundTakeoff;
+import spadework.trench.Bank;
+import spadework.trench.TrenchLimits;
+import spadework.water.SumpDesign;
 
 /** Lengths that the steps name, each with where it stands; the words call them by their names. */
 public enum StepFigure {
-    SPOIL_BACK(Length.ofFeet(2), "29 CFR 1926.651(j)(2) (T-17)"),
+    SPOIL_BACK(TrenchLimits.SPOIL_BACK, "29 CFR 1926.651(j)(2) (T-17)"),
     /** A trench this deep or deeper has a ladder in it. */
-    LADDER_FROM(Length.ofFeet(4), "29 CFR 1926.651(c)(2) (T-15)"),
-    LADDER_WITHIN(Length.ofFeet(25), "29 CFR 1926.651(c)(2) (T-15)"),
-    LADDER_ABOVE(Length.ofFeet(3), "29 CFR 1926.1053(b)(1) (T-16)"),
+    LADDER_FROM(LadderRule.FROM, "29 CFR 1926.651(c)(2) (T-15)"),
+    LADDER_WITHIN(LadderRule.WITHIN, "29 CFR 1926.651(c)(2) (T-15)"),
+    LADDER_ABOVE(LadderRule.ABOVE_EDGE, "29 CFR 1926.1053(b)(1) (T-16)"),
     /** An upright bank may stand only below this depth, and only where no sign of a cave-in is seen. */
-    UPRIGHT_UNDER(Length.ofFeet(5), "29 CFR 1926.652(a)(1) (T-13)"),
+    UPRIGHT_UNDER(Bank.PROTECTED_FROM, "29 CFR 1926.652(a)(1) (T-13)"),
     READING_EVERY(Length.ofFeet(10), "common practice, no source"),
-    BED(Length.ofInches(2), "IRC R405.1"),
-    STONE_OVER(Length.ofInches(6), "IRC R405.1"),
+    BED(Length.ofFeet(StoneProfile.BEDDING), "IRC R405.1"),
+    STONE_OVER(Length.ofFeet(StoneProfile.COVER), "IRC R405.1"),
     STONE_OUT(Length.ofFeet(1), "IRC R405.1"),
     TURN_UP(Length.ofInches(6), "common practice, no source"),
     LAP(Length.ofInches(12), "common practice, no source"),
     LIFT(Length.ofInches(8), "IBC 1803.2 (F-27)"),
-    FALL(Length.ofInches(6), "IRC R401.3 (F-22)"),
-    FALL_OVER(Length.ofFeet(10), "IRC R401.3 (F-22)"),
+    FALL(GroundTakeoff.FALL, "IRC R401.3 (F-22)"),
+    FALL_OVER(GroundTakeoff.FALL_OVER, "IRC R401.3 (F-22)"),
     SIDING_CLEAR(Length.ofInches(6), "IRC R404.1.6 (F-29)"),
     VENEER_CLEAR(Length.ofInches(4), "IRC R404.1.6 (F-29)"),
-    SUMP_WIDE(Length.ofInches(18), "IRC P3303.1.2"),
-    SUMP_DEEP(Length.ofInches(24), "IRC P3303.1.2");
+    SUMP_WIDE(SumpDesign.LEAST_DIAMETER, "IRC P3303.1.2"),
+    SUMP_DEEP(SumpDesign.LEAST_DEPTH, "IRC P3303.1.2");
 
     private final Length length;
     private final String source;
