@@ -2,25 +2,21 @@
 package spadework;
 
 import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
-import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.AccessTarget;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.lang.ArchRule;
-import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
-import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.form.kit.WidgetThatKnowsTheOffice;
 import spadework.office.OfficeThatKnowsTheWindow;
+import spadework.paperwork.WithheldFromHomeowner;
 import spadework.paperwork.proposal.ProposalThatAsksForItems;
 import spadework.paperwork.proposal.ProposalThatKnowsCost;
 import spadework.press.page.PageThatKnowsCost;
@@ -30,41 +26,6 @@ import spadework.press.page.PageThatKnowsCost;
  * the season report and the order to a supplier see a type that carries cost, or call a method that answers with one.
  */
 class CostWallTest {
-    /** Types that carry cost, or what only the contractor works out from it. */
-    private static final Map<String, List<String>> TYPES = Map.of(
-            "pricing",
-            List.of(
-                    "BuildUp",
-                    "CostParts",
-                    "CrewHour",
-                    "Direct",
-                    "LineCost",
-                    "LinePricing",
-                    "MaterialShares",
-                    "PricedLine",
-                    "PricedSection",
-                    "Pricing",
-                    "Quote",
-                    "Selling",
-                    "UnknownPrices"),
-            "buying",
-            List.of("Delivery", "OrderLine", "PurchaseOrder", "PurchaseOrders"),
-            "pricebook",
-            List.of("ItemCost", "Labor", "Material"),
-            "company",
-            List.of("CrewPlace", "PriceRules", "ProfitBasis", "Rates", "Slowdown", "Wage"));
-
-    /** Methods that answer with a bare amount of cost or with internal notes. */
-    private static final Map<String, List<String>> METHODS = Map.of(
-            "spadework.pricebook.LineItem",
-            List.of("cost", "material", "labor", "subcontract", "disposal"),
-            "spadework.company.Company",
-            List.of("rates", "machines", "wages", "crews", "priceRules"),
-            "spadework.contract.PricedChange",
-            List.of("figured"),
-            "spadework.job.Job",
-            List.of("notes"));
-
     private static final ArchRule WALL = noClasses()
             .that(new DescribedPredicate<JavaClass>("are papers of the homeowner or their print") {
                 @Override
@@ -81,25 +42,18 @@ class CostWallTest {
             .dependOnClassesThat(new DescribedPredicate<JavaClass>("carry cost") {
                 @Override
                 public boolean test(JavaClass one) {
-                    return types().contains(one.getName())
-                            || resideInAnyPackage("spadework.feedback..", "spadework.bids..", "spadework.whatif..")
-                                    .test(one);
+                    return WithheldFromHomeowner.types().contains(one.getName())
+                            || WithheldFromHomeowner.packages().contains(one.getPackageName());
                 }
             })
             .orShould()
             .callMethodWhere(target(new DescribedPredicate<AccessTarget>("answer with cost") {
                 @Override
                 public boolean test(AccessTarget called) {
-                    return METHODS.getOrDefault(called.getOwner().getName(), List.of())
-                            .contains(called.getName());
+                    return WithheldFromHomeowner.methods()
+                            .contains(called.getOwner().getName() + "#" + called.getName());
                 }
             }));
-
-    private static Set<String> types() {
-        return TYPES.entrySet().stream()
-                .flatMap(in -> in.getValue().stream().map(name -> "spadework." + in.getKey() + "." + name))
-                .collect(Collectors.toCollection(TreeSet::new));
-    }
 
     @Test
     void papersOfTheHomeownerSeeNoCost() {
@@ -109,11 +63,24 @@ class CostWallTest {
     /** A name that is gone would hold nothing back. */
     @Test
     void whatTheWallNamesIsThere() {
-        assertThat(types()).allMatch(ArchitectureTest.SHIPPED::contain);
-        METHODS.forEach(
-                (owner, names) -> assertThat(ArchitectureTest.SHIPPED.get(owner).getMethods())
-                        .extracting(method -> method.getName())
-                        .containsAll(names));
+        assertThat(WithheldFromHomeowner.types()).isNotEmpty().allMatch(ArchitectureTest.SHIPPED::contain);
+        assertThat(WithheldFromHomeowner.packages())
+                .isNotEmpty()
+                .isSubsetOf(ArchitectureTest.SHIPPED.stream()
+                        .map(JavaClass::getPackageName)
+                        .toList());
+        assertThat(WithheldFromHomeowner.methods()).isNotEmpty().allSatisfy(method -> {
+            String[] parts = method.split("#");
+            assertThat(ArchitectureTest.SHIPPED.get(parts[0]).getMethods())
+                    .extracting(JavaMethod::getName)
+                    .contains(parts[1]);
+        });
+    }
+
+    @Test
+    void eachSaysWhyItIsWithheld() {
+        assertThat(WithheldFromHomeowner.values())
+                .allSatisfy(one -> assertThat(one.why()).isNotBlank());
     }
 
     @ParameterizedTest(name = "{0}")

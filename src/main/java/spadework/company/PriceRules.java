@@ -8,7 +8,8 @@ import spadework.money.Dollars;
  * How cost becomes price.
  *
  * @param contingency on direct cost
- * @param overhead on direct cost with contingency
+ * @param overhead the share of overhead, on direct cost with contingency; a firm's own, from its books
+ *     (common practice, no source)
  * @param profit a margin or a markup, as {@code basis} says
  * @param minimum the least a job is done for
  * @param step a section's price is rounded to a multiple of this, half up

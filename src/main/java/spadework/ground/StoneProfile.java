@@ -20,7 +20,7 @@ public record StoneProfile(boolean measured, List<StoneStation> stations) {
     /** Stone under a pipe whose levels are not known, feet: 2 in (IRC R405.1, F-05). */
     public static final double BEDDING = 2.0 / 12;
 
-    /** Stone over the footing's top and over the pipe's, feet: 6 in (IRC R405.1, F-04, F-06). */
+    /** Stone over the pipe and over the footing: 6 in, in feet (IRC R405.1; F-04, F-06). */
     public static final double COVER = 0.5;
 
     public StoneProfile {

@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param days business days
  * @param seniorDays days for a buyer of {@code seniorAge} or older, where there are more
+ * @param seniorAge the buyer's age from which on they are more; each state's stands in {@code state-rules.json}
  * @param count how the state counts; empty where that was not read
  * @param status how far the rule was read: {@code R}, {@code RX} excerpt, {@code RS} secondary source, {@code M} memory
  * @param disasterDays days for a repair of damage by a declared disaster, where there are more

@@ -83,6 +83,8 @@ public record StateRules(
                 content -> remember(known, content.status(), content.content().words()));
         notices.forEach(notice -> remember(known, notice.status(), notice.name()));
         cancel.holidays().forEach(day -> remember(known, day.status(), day.name()));
+        releases.forEach(
+                form -> remember(known, form.status(), "the " + form.release().words() + " release"));
         return List.copyOf(known);
     }
 

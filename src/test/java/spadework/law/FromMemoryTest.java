@@ -15,6 +15,8 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.law.release.ReleaseForm;
+import spadework.law.release.ReleaseKind;
 import spadework.money.Dollars;
 
 /** What of a state's rules nobody has read in any text is named before a contract is signed on it. */
@@ -55,7 +57,7 @@ class FromMemoryTest {
                         List.of(day)),
                 List.of(new RequiredContent(Content.PRICE, "the price", status)),
                 List.of(notice),
-                List.of(),
+                List.of(new ReleaseForm(ReleaseKind.CONDITIONAL_FINAL, Optional.empty(), status, "Z.C. 4")),
                 new RuleSource(facts, List.of(), List.of("Z.C. 1", "Z.C. 2"), "2026-08-01", counsel));
     }
 
@@ -81,7 +83,8 @@ class FromMemoryTest {
                         "from which price its law holds",
                         "price",
                         "lien notice",
-                        "founders' day");
+                        "founders' day",
+                        "the conditional final release");
     }
 
     @ParameterizedTest
@@ -107,7 +110,7 @@ class FromMemoryTest {
                         Map.of(
                                 "what",
                                 "bond, the right to cancel, from which price its law holds, price, lien notice,"
-                                        + " founders' day"),
+                                        + " founders' day, the conditional final release"),
                         "Z.C. 1; Z.C. 2"));
     }
 }

@@ -27,6 +27,7 @@ import spadework.contract.Revision;
 import spadework.contract.UnitLine;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.WithheldFromHomeowner;
 import spadework.press.PageText;
 import spadework.press.Recalculation;
 import spadework.press.VeraPdf;
@@ -317,7 +318,7 @@ class ContractPapersTest {
         internal.retainAll(InternalFigures.of(OPEN));
         assertThat(internal).hasSizeGreaterThan(60);
         List<String> words = new ArrayList<>(CHANGED.dossier().job().notes());
-        words.addAll(InternalFigures.WORDS);
+        words.addAll(WithheldFromHomeowner.allWords());
         for (Map.Entry<String, byte[]> file : papers().entrySet()) {
             if (!file.getKey().contains("cost-sheet")) {
                 String content = InternalFigures.content(file.getKey(), file.getValue());

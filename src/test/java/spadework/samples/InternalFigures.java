@@ -25,12 +25,11 @@ import spadework.pricing.PricedSection;
 import spadework.pricing.Quote;
 import spadework.pricing.UnitPrice;
 
-/** What no homeowner's file may carry, and all that a file carries. */
+/**
+ * Figures of a bid that {@link spadework.paperwork.WithheldFromHomeowner} keeps from a homeowner's file, and all that a
+ * file carries.
+ */
 public final class InternalFigures {
-    /** Words of the contractor's own calculation. */
-    public static final List<String> WORDS =
-            List.of("margin", "markup", "overhead", "contingency", "direct cost", "loaded wage");
-
     /** A cell that holds the number of a shared text and no figure. */
     private static final Pattern SHARED_TEXT = Pattern.compile("<c [^>]*t=\"s\"[^>]*><v>\\d+</v>");
 

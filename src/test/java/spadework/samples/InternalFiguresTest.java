@@ -18,6 +18,7 @@ import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.Outcome;
 import spadework.office.PaperKind;
+import spadework.paperwork.WithheldFromHomeowner;
 
 /**
  * Hunts for every cost, margin and internal note of every sample in every file that a homeowner gets: in the text of
@@ -34,7 +35,7 @@ class InternalFiguresTest {
         List<Dollars> internal = InternalFigures.of(bid);
         assertThat(internal).as("there is something to hunt for").hasSizeGreaterThan(60);
         List<String> words = new ArrayList<>(bid.dossier().job().notes());
-        words.addAll(InternalFigures.WORDS);
+        words.addAll(WithheldFromHomeowner.allWords());
         int seen = 0;
         for (Path file : print(sample)) {
             String content = InternalFigures.content(file.toString(), Files.readAllBytes(file));

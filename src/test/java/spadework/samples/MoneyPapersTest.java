@@ -21,6 +21,7 @@ import spadework.law.release.ReleaseKind;
 import spadework.law.release.ReleaseWording;
 import spadework.money.Dollars;
 import spadework.office.Bid;
+import spadework.paperwork.WithheldFromHomeowner;
 import spadework.press.PageText;
 import spadework.press.Recalculation;
 import spadework.press.VeraPdf;
@@ -68,7 +69,7 @@ class MoneyPapersTest {
     void noneCarriesCostMarginOrNotes() throws IOException {
         Bid bid = Samples.bid(MoneyPapers.SAMPLE);
         List<String> words = new ArrayList<>(bid.dossier().job().notes());
-        words.addAll(InternalFigures.WORDS);
+        words.addAll(WithheldFromHomeowner.allWords());
         for (Map<String, byte[]> files : List.of(PAGES, BOOKS)) {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 String ending = files == PAGES ? ".pdf" : ".xlsx";

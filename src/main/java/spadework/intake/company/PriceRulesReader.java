@@ -7,6 +7,7 @@ import spadework.company.PriceRules;
 import spadework.company.ProfitBasis;
 import spadework.intake.source.ObjectFields;
 import spadework.intake.source.SourceNode;
+import spadework.intake.source.Texts;
 import spadework.intake.source.ValueKind;
 import spadework.intake.value.Choices;
 import spadework.intake.value.DollarAmounts;
@@ -21,6 +22,7 @@ final class PriceRulesReader {
     private PriceRulesReader() {}
 
     static PriceRules priceRules(ObjectFields fields) {
+        fields.find("source", Texts.TEXT);
         Percent contingency = fields.get("contingency", Shares.fromZeroTo(100));
         Percent overhead = fields.get("overhead", Shares.fromZeroTo(200));
         ProfitBasis basis = fields.get("basis", Choices.of(ProfitBasis.class));

@@ -135,6 +135,7 @@ public final class StateRuleReader {
     }
 
     private static CancelRule cancel(ObjectFields fields, Map<String, String> facts) {
+        fields.find("citation", Texts.TEXT);
         Optional<Integer> seniorDays = fields.find("seniorDays", Counts.between(1, 60));
         Optional<Integer> seniorAge = fields.find("seniorAge", Counts.between(18, 120));
         if (seniorDays.isPresent() != seniorAge.isPresent() && !fields.node().isSilent()) {
