@@ -8,12 +8,7 @@ import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.PitPlace;
 import spadework.job.SumpPit;
-import spadework.job.TeeAt;
-import spadework.job.Wall;
 import spadework.measure.Length;
-import spadework.trench.Bank;
-import spadework.trench.BankLine;
-import spadework.water.Leg;
 
 /**
  * Ground that the hole of an outside sump shares with the trench of the wall beside it: where the footing drain runs
@@ -40,55 +35,24 @@ public record PitOverlap(Overlap overlap, double areaAtGrade) {
 
     private static Optional<PitOverlap> shared(Job job, Outlet outlet, FootingDrain drain, double away) {
         DigBody hole = SumpHole.of(job, outlet).body();
-        Leg leg = leg(job, drain);
-        Wall wall = leg.wall();
-        double height = depth(leg, drain) + wall.footing().thickness().feet();
-        double bottom = wall.digging().bottomWidth().feet();
-        BankLine line = Bank.of(job.site(), wall).line(wall.deepestTrench());
+        DrainTee tee = DrainTee.of(job, drain);
+        double height = tee.height();
         double side = hole.length();
         double low = Math.max(0, height - hole.deepest().feet());
         List<Slice> slices = SharedAreas.slices(
                 low,
                 height,
-                line.steps(),
-                List.of(over -> bottom + line.out(over) - away, over -> bottom + line.out(over) - away - side),
-                over -> -side * width(bottom + line.out(over) - away, side));
+                tee.line().steps(),
+                List.of(over -> tee.reach(over) - away, over -> tee.reach(over) - away - side),
+                over -> -side * width(tee.reach(over) - away, side));
+        String wall = tee.wall().label();
         return slices.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new PitOverlap(
-                        new Overlap(List.of(wall.label()), wall.label(), slices),
-                        side * width(bottom + line.out(height) - away, side)));
+                        new Overlap(List.of(wall), wall, slices), side * width(tee.reach(height) - away, side)));
     }
 
     private static double width(double reached, double side) {
         return Math.max(0, Math.min(side, reached));
-    }
-
-    /** The wall beside which the drain runs into the basin. */
-    private static Leg leg(Job job, FootingDrain drain) {
-        List<Leg> legs = Leg.of(job, drain);
-        if (drain.teeAt() == TeeAt.MIDDLE) {
-            double half = legs.stream().mapToDouble(PitOverlap::feet).sum() / 2;
-            for (Leg leg : legs) {
-                if (half <= feet(leg)) {
-                    return leg;
-                }
-                half -= feet(leg);
-            }
-        }
-        return legs.get(drain.teeAt() == TeeAt.START ? 0 : legs.size() - 1);
-    }
-
-    /** Grade to the footing's top where the basin stands; the mean of the wall where the drain meets it half-way. */
-    private static double depth(Leg leg, FootingDrain drain) {
-        return switch (drain.teeAt()) {
-            case START -> leg.depthIn().feet();
-            case END -> leg.depthOut().feet();
-            case MIDDLE -> (leg.depthIn().feet() + leg.depthOut().feet()) / 2;
-        };
-    }
-
-    private static double feet(Leg leg) {
-        return leg.wall().length().feet();
     }
 }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
+import spadework.ground.Overlap;
 import spadework.ground.PitOverlap;
+import spadework.ground.RunOverlap;
 import spadework.ground.SumpHole;
 import spadework.job.Downspout;
 import spadework.job.Job;
@@ -92,9 +94,11 @@ public final class RunTakeoff {
                 run.item().stream().toArray(String[]::new));
         collector.add(kind.bend, count(kind.bend, run.bends(), at + "/bends"));
         DigBody body = kind.body(job.site(), run);
-        Worked dug = BodyDug.of("T", "pipe trench, bank", body);
+        Optional<RunOverlap> shared = kind == Kind.MAIN ? RunOverlap.ofMain(job, run) : Optional.empty();
+        Worked dug = dug(body, "pipe trench, bank", shared.map(RunOverlap::overlap));
         Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, kind.pipe));
-        ground(collector, body, dug, volume, topsoil.over("To", body.areaAtGrade()));
+        double area = body.areaAtGrade() - shared.map(RunOverlap::areaAtGrade).orElse(0.0);
+        ground(collector, body, dug, volume, topsoil.over("To", area));
         return collector.found();
     }
 
@@ -169,12 +173,16 @@ public final class RunTakeoff {
                     section, outlet.label() + " discharge", Stretch.whole(Conditions.everywhere(job)));
             Given length =
                     Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());
+            Optional<RunOverlap> shared = RunOverlap.ofDischarge(job, outlet);
             ground(
                     run,
                     body,
-                    BodyDug.of("T", "trench of the discharge pipe, bank", body),
+                    dug(body, "trench of the discharge pipe, bank", shared.map(RunOverlap::overlap)),
                     DrainTakeoff.pipeVolume("P", length, Pipes.discharge(book)),
-                    topsoil.over("To", body.areaAtGrade()));
+                    topsoil.over(
+                            "To",
+                            body.areaAtGrade()
+                                    - shared.map(RunOverlap::areaAtGrade).orElse(0.0)));
             driven.addAll(run.found());
         });
         driven.addAll(hole(job, outlet, topsoil, section));
@@ -186,8 +194,7 @@ public final class RunTakeoff {
                 new QuantityCollector(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
         DigBody body = SumpHole.of(job, outlet).body();
         Optional<PitOverlap> shared = PitOverlap.of(job, outlet);
-        String name = "hole for the basin, bank";
-        Worked dug = shared.map(trench -> without(trench, body, name)).orElseGet(() -> BodyDug.of("T", name, body));
+        Worked dug = dug(body, "hole for the basin, bank", shared.map(PitOverlap::overlap));
         Listed basin = Listed.of(
                 "Pb",
                 "space the basin takes",
@@ -206,13 +213,16 @@ public final class RunTakeoff {
         return collector.found();
     }
 
-    /** The hole's soil, without what the trench beside it takes already. */
-    private static Worked without(PitOverlap shared, DigBody body, String name) {
+    /** A body's soil, without what is dug already where it begins or stands. */
+    private static Worked dug(DigBody body, String name, Optional<Overlap> shared) {
+        if (shared.isEmpty()) {
+            return BodyDug.of("T", name, body);
+        }
         Worked whole = BodyDug.of("Th", name, body);
-        Worked twice = DugWall.shared("U", List.of(shared.overlap())).get(0).volume();
+        Worked twice = DugWall.shared("U", List.of(shared.get())).get(0).volume();
         return Worked.of(
                 "T",
-                name + ", without the trench beside it",
+                name + ", without what is dug already",
                 whole.number() + twice.number() / 27,
                 Unit.CUBIC_YARD,
                 new Formula("Th + " + twice.symbol() + " ÷ 27", "each place is dug once"),

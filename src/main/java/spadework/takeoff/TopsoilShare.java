@@ -6,6 +6,7 @@ import spadework.ground.BodyKind;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.ground.PitOverlap;
+import spadework.ground.RunOverlap;
 import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.measure.Unit;
@@ -31,10 +32,11 @@ record TopsoilShare(Given area, Given depth, Given filled) {
                 .mapToDouble(DigBody::areaAtGrade)
                 .sum();
         double twice = job.water().outlets().stream()
-                .filter(outlet -> outlet.kind() == OutletKind.SUMP)
-                .flatMap(outlet -> PitOverlap.of(job, outlet).stream())
-                .mapToDouble(PitOverlap::areaAtGrade)
-                .sum();
+                        .filter(outlet -> outlet.kind() == OutletKind.SUMP)
+                        .flatMap(outlet -> PitOverlap.of(job, outlet).stream())
+                        .mapToDouble(PitOverlap::areaAtGrade)
+                        .sum()
+                + RunOverlap.areaAtGrade(job);
         double graded = job.restoration().regrade().feet() * GRADED_OUT;
         return new TopsoilShare(
                 Given.of(

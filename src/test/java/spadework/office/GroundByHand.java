@@ -285,7 +285,7 @@ final class GroundByHand {
         for (JsonNode outlet : job.get("water").get("outlets")) {
             if (outlet.has("pit")) {
                 sum += side(outlet) * side(outlet) * hole(outlet) - beside(outlet);
-                sum += measure(outlet.get("discharge").asText()) * 1 * 1.5;
+                sum += discharge(outlet);
             }
         }
         return sum / 27;
@@ -320,7 +320,31 @@ final class GroundByHand {
         for (int i = 0; i < STATIONS; i++) {
             double depth = from + (to - from) * (i + 0.5) / STATIONS;
             double s = depth >= 5 - 1e-9 ? mainSlope : 0;
-            sum += (width * depth + s * depth * depth) * length / STATIONS;
+            double at = length * (i + 0.5) / STATIONS;
+            double left = Math.max(
+                    0, depth - besideWall(at - walls.get(walls.size() - 1).b() / 2));
+            sum += (width * left + s * left * left) * length / STATIONS;
+        }
+        return sum;
+    }
+
+    /** Grade to the bottom of what the trench of the last wall takes, so far beyond its bottom's outer edge; feet. */
+    private double besideWall(double out) {
+        Wall wall = walls.get(walls.size() - 1);
+        double height = wall.tf() + wall.depth(1);
+        return out <= 0 ? height : slope > 0 ? Math.max(0, height - out / slope) : 0;
+    }
+
+    /** 12 in wide and 18 in deep, from the middle of the hole; what lies in hole or wall's trench is dug already. */
+    private double discharge(JsonNode outlet) {
+        double length = measure(outlet.get("discharge").asText());
+        double away = measure(outlet.get("pit").get("fromFooting").asText());
+        double out = away + side(outlet) / 2 - walls.get(walls.size() - 1).b();
+        double sum = 0;
+        for (int i = 0; i < STATIONS; i++) {
+            double at = length * (i + 0.5) / STATIONS;
+            double dug = at < side(outlet) / 2 ? 1.5 : besideWall(out + at);
+            sum += Math.max(0, 1.5 - dug) * length / STATIONS;
         }
         return sum;
     }

@@ -62,7 +62,7 @@ class RunTakeoffTest {
         Water w = Jobs.water();
         return Jobs.job(
                 Jobs.site(),
-                new Water(w.drains(), List.of(run), List.of(), List.of(), w.outlets(), List.of()),
+                new Water(List.of(), List.of(run), List.of(), List.of(), w.outlets(), List.of()),
                 Jobs.wall());
     }
 

@@ -243,13 +243,19 @@ public final class DugWall {
         }
         return Worked.of(
                 symbol,
-                overlap.walls().size() == 1
-                        ? "what the trench of wall " + overlap.first() + " takes already (negative)"
-                        : "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners",
+                name(overlap),
                 overlap.volume(),
                 Unit.CUBIC_FOOT,
                 new Formula(formula.toString(), "each place that two trenches share is dug once"),
                 slices.toArray(Working[]::new));
+    }
+
+    private static String name(Overlap overlap) {
+        return switch (overlap.walls().size()) {
+            case 0 -> "what the hole for the basin takes already (negative)";
+            case 1 -> "what the trench of wall " + overlap.first() + " takes already (negative)";
+            default -> "trenches of walls " + String.join(", ", overlap.walls()) + " beyond their corners";
+        };
     }
 
     private static Worked slice(String symbol, Slice slice) {

@@ -103,7 +103,7 @@ class FourteenStatesTest {
         assertThat(papers.get("proposal")).contains("Limited warranty from the day the work is complete");
         assertThat(papers.get("warranty")).contains("A term begins on the day the work is complete");
         assertThat(papers.values()).noneMatch(text -> text.contains("from the day the job is closed"));
-        for (String figure : List.of("$765.00", "September 14, 2026", "October 2, 2026", "$25,500.00")) {
+        for (String figure : List.of("$763.47", "September 14, 2026", "October 2, 2026", "$25,449.00")) {
             assertThat(papers.get("contract")).contains(figure);
             assertThat(papers.get("proposal")).contains(figure);
         }
