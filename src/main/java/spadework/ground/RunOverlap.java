@@ -17,9 +17,9 @@ import spadework.measure.Length;
 import spadework.trench.BankLine;
 
 /**
- * The first feet of a pipe's trench, that are dug already: of a main, from the tee in the middle of the wall's trench to
- * its bank; of a sump's discharge pipe, from the middle of the hole outside to the hole's edge or the bank, or from the
- * wall where the sump stands inside. The pipe is taken to leave the wall at a right angle before its straight part.
+ * The first feet of a pipe's trench, that are dug already: of a main, from the tee in the middle of the wall's trench
+ * to its bank; of a sump's discharge pipe, from the middle of the hole outside to the hole's edge or the bank, or from
+ * the wall where the sump stands inside. The pipe is taken to leave the wall at a right angle before its straight part.
  *
  * @param overlap slices of what is dug already; areas are negative
  * @param areaAtGrade of it, square feet
@@ -78,8 +78,7 @@ public record RunOverlap(Overlap overlap, double areaAtGrade) {
         boolean inside = outlet.pit().map(SumpPit::place).orElse(PitPlace.UNKNOWN) == PitPlace.INSIDE;
         Optional<Open> open = inside
                 ? tee.map(RunOverlap::fromWall)
-                : Optional.of(fromHole(
-                        SumpHole.of(job, outlet).body(), tee, outlet.pit().flatMap(SumpPit::fromFooting)));
+                : Optional.of(fromHole(job, outlet, tee.stream().toList()));
         return open.flatMap(dug -> DigBodies.discharge(job.site(), outlet).flatMap(body -> shared(body, dug)));
     }
 
@@ -101,12 +100,15 @@ public record RunOverlap(Overlap overlap, double areaAtGrade) {
                 List.of());
     }
 
-    private static Open fromHole(DigBody hole, Optional<DrainTee> tee, Optional<Length> away) {
+    /** @param tees where a drain gives its water into the sump; none or one */
+    private static Open fromHole(Job job, Outlet outlet, List<DrainTee> tees) {
+        DigBody hole = SumpHole.of(job, outlet).body();
         double half = hole.length() / 2;
-        if (tee.isEmpty() || away.isEmpty()) {
+        Optional<Length> away = outlet.pit().flatMap(SumpPit::fromFooting);
+        if (tees.isEmpty() || away.isEmpty()) {
             return new Open(List.of(), hole.deepest().feet(), 0, List.of(), over -> half, List.of());
         }
-        DrainTee beside = tee.get();
+        DrainTee beside = tees.get(0);
         double center = away.get().feet() + half;
         DoubleUnaryOperator past = over -> beside.reach(over) - center - half;
         return new Open(

@@ -95,7 +95,10 @@ public final class RunTakeoff {
         collector.add(kind.bend, count(kind.bend, run.bends(), at + "/bends"));
         DigBody body = kind.body(job.site(), run);
         Optional<RunOverlap> shared = kind == Kind.MAIN ? RunOverlap.ofMain(job, run) : Optional.empty();
-        Worked dug = dug(body, "pipe trench, bank", shared.map(RunOverlap::overlap));
+        Worked dug = dug(
+                body,
+                "pipe trench, bank",
+                shared.map(RunOverlap::overlap).stream().toList());
         Worked volume = DrainTakeoff.pipeVolume("P", length, pipe(run, book, kind.pipe));
         double area = body.areaAtGrade() - shared.map(RunOverlap::areaAtGrade).orElse(0.0);
         ground(collector, body, dug, volume, topsoil.over("To", area));
@@ -177,7 +180,10 @@ public final class RunTakeoff {
             ground(
                     run,
                     body,
-                    dug(body, "trench of the discharge pipe, bank", shared.map(RunOverlap::overlap)),
+                    dug(
+                            body,
+                            "trench of the discharge pipe, bank",
+                            shared.map(RunOverlap::overlap).stream().toList()),
                     DrainTakeoff.pipeVolume("P", length, Pipes.discharge(book)),
                     topsoil.over(
                             "To",
@@ -194,7 +200,10 @@ public final class RunTakeoff {
                 new QuantityCollector(section, outlet.label() + " pit", Stretch.whole(Conditions.everywhere(job)));
         DigBody body = SumpHole.of(job, outlet).body();
         Optional<PitOverlap> shared = PitOverlap.of(job, outlet);
-        Worked dug = dug(body, "hole for the basin, bank", shared.map(PitOverlap::overlap));
+        Worked dug = dug(
+                body,
+                "hole for the basin, bank",
+                shared.map(PitOverlap::overlap).stream().toList());
         Listed basin = Listed.of(
                 "Pb",
                 "space the basin takes",
@@ -213,13 +222,17 @@ public final class RunTakeoff {
         return collector.found();
     }
 
-    /** A body's soil, without what is dug already where it begins or stands. */
-    private static Worked dug(DigBody body, String name, Optional<Overlap> shared) {
+    /**
+     * A body's soil, without what is dug already where it begins or stands.
+     *
+     * @param shared none or one
+     */
+    private static Worked dug(DigBody body, String name, List<Overlap> shared) {
         if (shared.isEmpty()) {
             return BodyDug.of("T", name, body);
         }
         Worked whole = BodyDug.of("Th", name, body);
-        Worked twice = DugWall.shared("U", List.of(shared.get())).get(0).volume();
+        Worked twice = DugWall.shared("U", shared).get(0).volume();
         return Worked.of(
                 "T",
                 name + ", without what is dug already",

@@ -117,7 +117,7 @@ class UnknownPricesTest {
         assertThat(quote(two(Access.HAND)).unitPrices())
                 .filteredOn(price -> price.code().startsWith("WALL-"))
                 .extracting(UnitPrice::homeowner)
-                .containsExactlyInAnyOrder("A", "A", "B", "B");
+                .containsExactly("A", "A", "B", "B");
     }
 
     /** The book's items for what nobody sees before digging, by code, each for one of its units. */

@@ -45,6 +45,15 @@ class BankLineTest {
         assertThat(BankLine.straight(1).steps()).isEmpty();
     }
 
+    /** At 1½ to 1 the steps end 12 ft and 13.5 ft out: 4 × 12 + 1 × 13.5 = 61.5 sf; to 6 ft 2 × 12 = 24 sf. */
+    @ParameterizedTest(name = "to {0} ft: {1} ft out, {2} sf")
+    @CsvSource({"4, 0, 0", "6, 12, 24", "8, 12, 48", "9, 13.5, 61.5"})
+    void flatterSoilHasWiderSteps(double height, double out, double area) {
+        BankLine steps = new BankLine(1.5, 4, 9);
+        assertThat(steps.out(height)).isCloseTo(out, within(1e-9));
+        assertThat(steps.area(height)).isCloseTo(area, within(1e-9));
+    }
+
     @Test
     void likeIsLike() {
         assertThat(STEPS.isLike(new BankLine(1, 4, 9 + 1e-12))).isTrue();

@@ -202,6 +202,20 @@ class BankTest {
         assertThat(bank.slope().number()).isEqualTo(SlopeTable.run(Bank.soil(type)));
     }
 
+    /** What is told of a bank names the table or the figure that it follows, and its line runs as that one draws it. */
+    @Test
+    void stepsAndSlopesNameTheirSource() {
+        Soil clay = new Soil(Texture.CLAY, Seepage.NONE, SoilType.B);
+        Bank steps = Bank.cutBack(clay, Protection.BENCHED);
+        Bank slope = Bank.cutBack(clay, Protection.SLOPED);
+        assertThat(steps.slope().source()).isEqualTo(Benching.SOURCE);
+        assertThat(slope.slope().source()).isEqualTo(SlopeTable.SOURCE).isNotEqualTo(Benching.SOURCE);
+        assertThat(steps.line(Length.ofFeet(9)).out(5)).isCloseTo(8, within(1e-9));
+        assertThat(slope.line(Length.ofFeet(9)).out(5)).isCloseTo(5, within(1e-9));
+        assertThat(steps.line(Length.ofFeet(9)).isBenched()).isTrue();
+        assertThat(slope.line(Length.ofFeet(9)).isBenched()).isFalse();
+    }
+
     /** Up to one step of 4 ft the bank stands upright; the edge of steps is that of the slope. */
     @ParameterizedTest(name = "{0} ft deep: {1}, {2} ft from the wall")
     @CsvSource({"3.9, UPRIGHT, 2.5", "4, UPRIGHT, 2.5", "4.1, BENCHED, 6.6", "9, BENCHED, 11.5"})
