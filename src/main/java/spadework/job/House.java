@@ -1,7 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import java.util.Optional;
 import spadework.measure.Length;
 
-/** The outline of the house on the plan: its size along the compass. */
-public record House(Length eastWest, Length northSouth) {}
+/**
+ * The outline of the house on the plan: its size along the compass.
+ *
+ * @param front the side toward the street
+ * @param door the middle of the front door, from the west or north corner of that side
+ */
+public record House(Length eastWest, Length northSouth, Optional<Side> front, Optional<Length> door) {
+
+    /** A house of which nobody wrote down where its front lies. */
+    public House(Length eastWest, Length northSouth) {
+        this(eastWest, northSouth, Optional.empty(), Optional.empty());
+    }
+}

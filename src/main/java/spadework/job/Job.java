@@ -104,8 +104,9 @@ public record Job(
         return contractTerms.payments();
     }
 
+    /** The warranty's terms, without what this job does not have. */
     public WarrantyTerms warranty() {
-        return contractTerms.warranty();
+        return JobWarranty.of(contractTerms.warranty(), this);
     }
 
     public List<String> terms() {

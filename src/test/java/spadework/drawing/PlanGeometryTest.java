@@ -164,7 +164,7 @@ class PlanGeometryTest {
                 .wall("A", Side.NORTH, 0, 40)
                 .drain("D1", TeeAt.END, "M1", "A")
                 .main("M1", "O")
-                .outlet("O", OutletKind.APPROVED_STORM)
+                .outlet("O", OutletKind.APPROVED_STORM, "storm drain on the north side")
                 .limit(LimitKind.PROPERTY_LINE, "A", 5)
                 .limit(LimitKind.WALK, "A", 4)
                 .job());

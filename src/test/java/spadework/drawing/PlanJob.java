@@ -118,9 +118,13 @@ public final class PlanJob {
     }
 
     public PlanJob wall(String label, Side faces, double from, double length) {
+        return wall(label, "the " + faces.name().toLowerCase(Locale.ROOT) + " wall", faces, from, length);
+    }
+
+    public PlanJob wall(String label, String where, Side faces, double from, double length) {
         walls.add(new Wall(
                 label,
-                "the " + faces.name().toLowerCase(Locale.ROOT) + " wall",
+                where,
                 new WallPlace(faces, Length.ofFeet(from), Length.ofFeet(length)),
                 new WallDepth(Length.ofFeet(6), Length.ofFeet(6)),
                 new Footing(Length.ofInches(8), Length.ofInches(6)),
@@ -173,11 +177,16 @@ public final class PlanJob {
         return this;
     }
 
+    /** An outlet of which the words do not say where it is. */
     public PlanJob outlet(String label, OutletKind kind) {
+        return outlet(label, kind, "the low ground below the garden");
+    }
+
+    public PlanJob outlet(String label, OutletKind kind, String what) {
         outlets.add(new Outlet(
                 label,
                 kind,
-                "the low ground behind the garden",
+                what,
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),

@@ -18,7 +18,6 @@ import spadework.drawing.shape.Shape.Line;
 /** What lies over what on a drawing, worked out by a geometry library and not by the drawing's own code. */
 public final class PlanLabels {
     private static final GeometryFactory GEOMETRY = new GeometryFactory();
-    private static final double EM_PER_CHARACTER = 0.55;
 
     private PlanLabels() {}
 
@@ -59,7 +58,7 @@ public final class PlanLabels {
 
     /** From the ascent of an upper-case letter to the descent of a lower-case one. */
     private static Geometry box(Label label) {
-        double width = label.text().codePointCount(0, label.text().length()) * label.size() * EM_PER_CHARACTER;
+        double width = PrintedFace.width(label.text(), label.size(), label.bold());
         double left = label.x();
         if (label.anchor().equals("middle")) {
             left -= width / 2;

@@ -13,6 +13,14 @@ import spadework.job.TeeAt;
 
 /** Jobs by seed: one to twelve walls on any side, drains, mains, roof lines, outlets and what stands around. */
 public final class RandomJobs {
+    private static final String[] PLACES = {
+        "swale along the north lot line",
+        "ditch on the east",
+        "foot of the bank below the garden",
+        "street drain south of the house",
+        "hollow to the west"
+    };
+
     private static final String[] LONG = {"Kitchen", "Back porch", "Garage side", "Long wall of the old wing"};
 
     private RandomJobs() {}
@@ -25,7 +33,7 @@ public final class RandomJobs {
         List<String> walls = walls(random, plan, eastWest, northSouth);
         int outlets = 1 + random.nextInt(3);
         for (int i = 0; i < outlets; i++) {
-            plan.outlet("O" + (i + 1), pick(random, OutletKind.values()));
+            plan.outlet("O" + (i + 1), pick(random, OutletKind.values()), pick(random, PLACES));
         }
         int mains = random.nextInt(3);
         for (int i = 0; i < mains; i++) {

@@ -88,7 +88,7 @@ class AccountStepsTest {
 
     private static String text(Path pdf) throws IOException {
         try (PDDocument document = Loader.loadPDF(pdf.toFile())) {
-            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+            return new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
         }
     }
 

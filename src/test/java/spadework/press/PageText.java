@@ -34,6 +34,6 @@ public final class PageText {
     }
 
     static String plain(String text) {
-        return text.replaceAll("\\s+", " ").replaceAll(" (?=[,.;:])", "").strip();
+        return text.replaceAll("[\\s\\u00a0]+", " ").replaceAll(" (?=[,.;:])", "").strip();
     }
 }

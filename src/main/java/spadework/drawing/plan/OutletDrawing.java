@@ -80,7 +80,11 @@ public final class OutletDrawing {
         for (Outlet outlet : job.water().outlets()) {
             Side side = water.sides().get(outlet.label());
             Point at = places.get(outlet.label());
-            symbol(outlet, side, at, sheet);
+            if (water.unplaced().contains(outlet.label())) {
+                broken(side, at, sheet);
+            } else {
+                symbol(outlet, side, at, sheet);
+            }
             double width = Math.min(WIDEST, LabelText.width(outlet.label(), LabelRequest.SMALL));
             double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
             Point target = outward(at, side, out);
@@ -92,7 +96,17 @@ public final class OutletDrawing {
         }
     }
 
-    private static void symbol(Outlet outlet, Side side, Point at, DrawingSheet sheet) {
+    /** The pipe goes on, but the sheet does not know where: two strokes across it. */
+    private static void broken(Side side, Point at, DrawingSheet sheet) {
+        for (double out : new double[] {-RADIUS, -RADIUS + 3.5}) {
+            Point middle = outward(at, side, out);
+            Point left = OutlineSpot.isAcross(side) ? middle.plus(-4, 2) : middle.plus(-2, -4);
+            Point right = OutlineSpot.isAcross(side) ? middle.plus(4, -2) : middle.plus(2, 4);
+            sheet.line(left, right, Weight.MEDIUM, Role.WATER, false);
+        }
+    }
+
+    static void symbol(Outlet outlet, Side side, Point at, DrawingSheet sheet) {
         switch (outlet.kind()) {
             case DAYLIGHT -> {
                 Point tip = outward(at, side, RADIUS);

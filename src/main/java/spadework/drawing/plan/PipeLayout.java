@@ -3,8 +3,11 @@ package spadework.drawing.plan;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 import spadework.drawing.shape.Shape;
 import spadework.job.FootingDrain;
 import spadework.job.House;
@@ -17,11 +20,12 @@ import spadework.job.Water;
 /**
  * Where every pipe begins and on which side of the house every outlet lies. Only the drains' places were measured; a
  * main begins at the tee of the last drain that feeds it and leaves straight away from the house, and roof water
- * leaves on the side of its outlet.
+ * comes down at a wall that is dug, on the side of its outlet if it can.
  *
- * @param sides the side of each outlet, by label
+ * @param sides the side of each outlet, by label: as the job's words have it, else where its pipe leaves
+ * @param unplaced labels of the outlets of which the job does not say where they are
  */
-public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String, Side> sides) {
+public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String, Side> sides, Set<String> unplaced) {
 
     public static PipeLayout of(Job job) {
         Water water = job.water();
@@ -39,19 +43,24 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
             }
         }
         Map<String, Side> sides = new LinkedHashMap<>();
+        Set<String> unplaced = new LinkedHashSet<>();
         for (Outlet outlet : water.outlets()) {
-            sides.put(outlet.label(), sideOf(outlet, runs, usual));
+            Optional<Side> said = PlaceWords.side(job, outlet.what());
+            sides.put(outlet.label(), said.orElseGet(() -> sideOf(outlet, runs, usual)));
+            if (said.isEmpty()) {
+                unplaced.add(outlet.label());
+            }
         }
         DownspoutSpots free = new DownspoutSpots(job.site().house(), runs);
         for (SolidRun line : water.roofLines()) {
             int downspouts = (int) water.downspouts().stream()
                     .filter(downspout -> downspout.into().equals(line.label()))
                     .count();
-            Side side = sides.getOrDefault(line.into(), usual.side());
+            Side side = roofSide(job, sides.getOrDefault(line.into(), usual.side()), usual);
             runs.add(new PlanRun(
                     line.label(), Shape.Role.ROOF_LINE, free.next(side, Math.max(1, downspouts)), line.into()));
         }
-        return new PipeLayout(drains, List.copyOf(runs), sides);
+        return new PipeLayout(drains, List.copyOf(runs), sides, unplaced);
     }
 
     /** The pipes that run along the house before they leave it; each has a lane of its own. */
@@ -116,6 +125,12 @@ public record PipeLayout(List<DrainRoute> drains, List<PlanRun> runs, Map<String
             side = job.walls().get(job.walls().size() - 1).faces();
         }
         return new OutlineSpot(side, OutlineSpot.sideFeet(job.site().house(), side) / 2);
+    }
+
+    /** Downspouts that are led away stand at a wall that is dug: at the outlet's side if there is one. */
+    private static Side roofSide(Job job, Side outlet, OutlineSpot usual) {
+        boolean dug = job.walls().isEmpty() || job.walls().stream().anyMatch(wall -> wall.faces() == outlet);
+        return dug ? outlet : usual.side();
     }
 
     private static Side sideOf(Outlet outlet, List<PlanRun> runs, OutlineSpot usual) {

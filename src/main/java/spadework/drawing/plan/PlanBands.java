@@ -36,13 +36,19 @@ public record PlanBands(Map<Side, Band> bySide) {
      * @param far the first line beyond them
      * @param end where the sheet ends
      */
-    public record Band(double words, double trees, double near, double outlets, double far, double end) {}
+    public record Band(double words, double trees, double near, double outlets, double far, double end) {
+
+        Band withStreet(Side side) {
+            return new Band(words, trees, near, outlets, far, end + FrontDrawing.room(side));
+        }
+    }
 
     static PlanBands of(Job job, PipeLayout water, Surroundings around) {
         Map<Side, Band> bands = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
             bands.put(side, band(job, water, around, side));
         }
+        PlaceWords.front(job).ifPresent(front -> bands.computeIfPresent(front, (side, band) -> band.withStreet(side)));
         return new PlanBands(bands);
     }
 

@@ -13,6 +13,8 @@ import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Job;
+import spadework.job.Outlet;
+import spadework.job.Side;
 
 /** Below the figure: what the lines mean, the scale bar, north, and the key of what found no room. */
 public final class PlanFoot {
@@ -21,18 +23,45 @@ public final class PlanFoot {
     private static final double SAMPLE = 19;
     private static final double GAP = 9;
     private static final double ROW = 13;
+    private static final double SIGN = 17;
 
     private PlanFoot() {}
 
     /** Draws the foot and tells where it ends, points from the top. */
-    static double draw(Job job, AddedParts extra, List<String> key, PlanFrame frame, DrawingSheet sheet) {
+    static double draw(
+            Job job, PipeLayout water, AddedParts extra, List<String> key, PlanFrame frame, DrawingSheet sheet) {
         double top = frame.sheet().bottom();
         lines(job, top + 10, sheet);
-        ScaleBar.draw(LEFT, top + 34, frame.scale(), PlanWords.SCALE, sheet);
+        ScaleBar.draw(LEFT, top + 32, frame.scale(), PlanWords.SCALE, sheet);
         north(top + 42, sheet);
-        double below = extra(job, extra, top + 58, sheet);
+        double below = extra(job, extra, top + 54, sheet);
+        below = outlets(job, water, below, sheet);
         double bottom = key(key, below, sheet);
-        return key.isEmpty() ? below - 12 : bottom;
+        return key.isEmpty() ? below - 7 : bottom;
+    }
+
+    /** Each outlet with its sign and the job's words for its place; tells where the next row stands. */
+    private static double outlets(Job job, PipeLayout water, double first, DrawingSheet sheet) {
+        double x = LEFT;
+        double y = first;
+        for (Outlet outlet : job.water().outlets()) {
+            boolean unplaced = water.unplaced().contains(outlet.label());
+            String label = LabelText.cut(outlet.label(), LabelRequest.SMALL, OutletDrawing.WIDEST);
+            double words = x + SIGN + LabelText.width(label, LabelRequest.SMALL, true) + 5;
+            String what = outlet.what() + (unplaced ? " " + PlanWords.UNPLACED : "");
+            double width = LabelText.width(what, LabelRequest.SMALL);
+            if (x > LEFT && words + width > RIGHT) {
+                words += LEFT - x;
+                x = LEFT;
+                y += ROW;
+            }
+            String kept = LabelText.cut(what, LabelRequest.SMALL, RIGHT - words);
+            OutletDrawing.symbol(outlet, Side.EAST, new Point(x + SIGN / 2 - 2, y - 3), sheet);
+            sheet.draw(new Label(x + SIGN, y, label, "start", LabelRequest.SMALL, true, Role.WATER));
+            sheet.draw(small(words, y, kept));
+            x = words + LabelText.width(kept, LabelRequest.SMALL) + 2 * GAP;
+        }
+        return job.water().outlets().isEmpty() ? first : y + ROW;
     }
 
     private static void lines(Job job, double y, DrawingSheet sheet) {
@@ -82,7 +111,7 @@ public final class PlanFoot {
     private static void north(double bottom, DrawingSheet sheet) {
         double x = RIGHT - 6;
         sheet.draw(new Line(x, bottom, x, bottom - 18, Weight.MEDIUM, Role.PLAIN, true));
-        sheet.draw(new Label(x, bottom - 22, PlanWords.NORTH, "middle", 10, true, Role.PLAIN));
+        sheet.draw(new Label(x - 7, bottom - 5, PlanWords.NORTH, "end", 10, true, Role.PLAIN));
     }
 
     private static double key(List<String> key, double first, DrawingSheet sheet) {

@@ -10,6 +10,7 @@ import spadework.job.House;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
+import spadework.job.Side;
 import spadework.job.SiteLimit;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
@@ -31,11 +32,19 @@ public final class PlanInWords {
         text.add("Plan of the house seen from above, north up.");
         text.add("The house is %s from east to west and %s from north to south."
                 .formatted(house.eastWest().text(), house.northSouth().text()));
+        PlaceWords.front(job)
+                .ifPresent(front -> text.add("The street side is the %s side%s."
+                        .formatted(
+                                name(front),
+                                house.door()
+                                        .map(door -> ", with the front door " + door.text() + " from its "
+                                                + (OutlineSpot.isAcross(front) ? "west" : "north") + " corner")
+                                        .orElse(""))));
         job.walls().forEach(wall -> text.add(said(extra, wall.label()) + wall(wall)));
         job.water().drains().forEach(drain -> text.add(said(extra, drain.label()) + drain(drain, job)));
         job.water().mains().forEach(main -> text.add(said(extra, main.label()) + main(main)));
         job.water().roofLines().forEach(line -> text.add(said(extra, line.label()) + roofLine(line, job)));
-        job.water().outlets().forEach(outlet -> text.add(outlet(outlet)));
+        job.water().outlets().forEach(outlet -> text.add(outlet(outlet, job)));
         job.site().limits().forEach(limit -> text.add(limit(limit)));
         return text.toString();
     }
@@ -46,7 +55,7 @@ public final class PlanInWords {
 
     private static String wall(Wall wall) {
         String side = wall.faces().name().toLowerCase(Locale.ROOT);
-        return "%s, %s, faces %s and is dug free for %s."
+        return "%s, %s, faces %s. We dig along %s of it."
                 .formatted(
                         called("Wall", wall.label()),
                         wall.where(),
@@ -88,7 +97,11 @@ public final class PlanInWords {
                         called("Roof water pipe", line.label()), line.length().text(), from, line.into());
     }
 
-    private static String outlet(Outlet outlet) {
+    private static String name(Side side) {
+        return side.name().toLowerCase(Locale.ROOT);
+    }
+
+    private static String outlet(Outlet outlet, Job job) {
         String kind = switch (outlet.kind()) {
             case DAYLIGHT -> "an outlet to daylight";
             case SUMP -> "a sump";
@@ -99,7 +112,10 @@ public final class PlanInWords {
                         .map(length -> ", with a discharge pipe " + length.text() + " long")
                         .orElse("")
                 : "";
-        return "%s is %s: %s%s.".formatted(outlet.label(), kind, outlet.what(), pumped);
+        String place = PlaceWords.side(job, outlet.what())
+                .map(side -> " It is on the " + name(side) + " side.")
+                .orElse(" Which side of the house it is on is not written down.");
+        return "%s is %s: %s%s.".formatted(outlet.label(), kind, outlet.what(), pumped) + place;
     }
 
     private static String limit(SiteLimit limit) {

@@ -60,9 +60,10 @@ public final class PlanSketch {
         DrainDrawing.draw(water, extra, frame, bands, sheet);
         RunDrawing.draw(water, extra, outlets, frame, bands, sheet);
         LimitDrawing.draw(around, frame, bands, sheet);
+        FrontDrawing.draw(job, frame, sheet);
         WallLabels.of(job, frame, sheet.shapes()).forEach(sheet::wish);
         List<String> key = placeNames(sheet);
-        double height = PlanFoot.draw(job, extra, key, frame, sheet);
+        double height = PlanFoot.draw(job, water, extra, key, frame, sheet);
         return new Scene(PlanFrame.WIDTH, height, sheet.shapes(), PlanInWords.of(job, extra));
     }
 

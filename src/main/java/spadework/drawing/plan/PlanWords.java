@@ -20,6 +20,9 @@ public final class PlanWords {
     static final String ADDED_PIPE = "Pipe added";
     static final String ADDED_SENTENCE = "Added by this change: ";
     static final String TO = " to ";
+    static final String STREET = "Street side";
+    static final String DOOR = "Front door";
+    static final String UNPLACED = "(which side of the house is not written down)";
 
     private PlanWords() {}
 

@@ -41,7 +41,7 @@ public final class RunDrawing {
             if (outlet != null) {
                 List<Point> points = way(run, water.passed(run, frame.size()), outlet, out, frame, bands);
                 sheet.pipe(points, weight, role, true);
-                name(run, points, frame, sheet);
+                name(run, water.sideOf(run), points, frame, sheet);
             }
             if (run.isRoofWater()) {
                 run.starts().forEach(start -> downspout(frame.at(start, 0), sheet));
@@ -89,12 +89,11 @@ public final class RunDrawing {
         sheet.draw(new Dot(at.x(), at.y(), 3, Weight.MEDIUM, Role.ROOF_LINE, true));
     }
 
-    private static void name(PlanRun run, List<Point> points, PlanFrame frame, DrawingSheet sheet) {
+    private static void name(PlanRun run, Side side, List<Point> points, PlanFrame frame, DrawingSheet sheet) {
         if (run.label().isEmpty()) {
             return;
         }
         Point middle = points.get(points.size() - 2).toward(points.get(points.size() - 1), 0.5);
-        Side side = run.leaves().side();
         // The name stands on the outer side of the fan of pipes that run together at the outlet.
         Point end = points.get(points.size() - 1);
         double half = Math.min(WIDEST, LabelText.width(run.label(), LabelRequest.SMALL)) / 2;

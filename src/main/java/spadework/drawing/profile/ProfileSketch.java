@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.profile;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
@@ -57,33 +58,19 @@ public final class ProfileSketch {
     }
 
     private static Label title(ProfileChain chain) {
-        String text = LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+        String text = LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, true, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
         return new Label(ProfileFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
     }
 
-    /** The pipes' names and slopes over their lines, the outlet's beside it, the ground's over it. */
+    /** The ground's name over its longest line, the pipes' names and slopes at their lines, the outlet's beside it. */
     private static void names(ProfileChain chain, ProfileFrame frame, DrawingSheet sheet) {
         Rect zone = new Rect(ProfileFrame.LEFT, 20, ProfileFrame.WIDTH - 4, frame.foot() + 2);
+        ground(chain, frame, zone, sheet);
         double feet = 0;
         for (ProfileReach reach : chain.reaches()) {
             double middle = feet + reach.length().feet() / 2;
             if (reach.isLeveled()) {
-                double level = (reach.startInvert().orElseThrow().feet()
-                                + reach.endInvert().orElseThrow().feet())
-                        / 2;
-                Point bottom = frame.at(middle, level);
-                Point target =
-                        frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
-                String text =
-                        LabelText.cut(reach.label(), LabelRequest.SMALL, WIDEST_NAME) + " " + ProfileWords.slope(reach);
-                place(text, target, bottom, zone, sheet);
-            }
-            if (reach.startGrade().isPresent() && reach.endGrade().isPresent()) {
-                double level = (reach.startGrade().get().feet()
-                                + reach.endGrade().get().feet())
-                        / 2;
-                Point ground = frame.at(middle, level);
-                place(ProfileWords.GROUND_LINE, ground.plus(0, -9), ground, zone, sheet);
+                pipe(reach, middle, frame, zone, sheet);
             }
             feet += reach.length().feet();
         }
@@ -113,18 +100,56 @@ public final class ProfileSketch {
         }
     }
 
+    /** Once for all reaches, where the line of the ground is longest. */
+    private static void ground(ProfileChain chain, ProfileFrame frame, Rect zone, DrawingSheet sheet) {
+        double feet = 0;
+        double longest = 0;
+        Optional<Point> at = Optional.empty();
+        for (ProfileReach reach : chain.reaches()) {
+            double length = reach.length().feet();
+            if (reach.startGrade().isPresent() && reach.endGrade().isPresent() && length > longest) {
+                longest = length;
+                double level = reach.startGrade().get().feet()
+                        + reach.endGrade().get().feet();
+                at = Optional.of(frame.at(feet + length / 2, level / 2));
+            }
+            feet += length;
+        }
+        at.ifPresent(ground -> place(ProfileWords.GROUND_LINE, ground.plus(0, -9), ground, zone, sheet));
+    }
+
+    /** Over the pipe's line where there is room, else under it, else at the end of a line to it. */
+    private static void pipe(ProfileReach reach, double middle, ProfileFrame frame, Rect zone, DrawingSheet sheet) {
+        double level = (reach.startInvert().orElseThrow().feet()
+                        + reach.endInvert().orElseThrow().feet())
+                / 2;
+        Point bottom = frame.at(middle, level);
+        Point over =
+                frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
+        String text = LabelText.cut(reach.label(), LabelRequest.SMALL, WIDEST_NAME) + " " + ProfileWords.slope(reach);
+        double half = LabelText.width(text, LabelRequest.SMALL) / 2;
+        place(text, List.of(over, bottom.plus(-half, 11)), bottom, zone, sheet);
+    }
+
     private static void place(String text, Point target, Point named, Rect zone, DrawingSheet sheet) {
-        LabelRequest wish = new LabelRequest(
-                text,
-                LabelRequest.SMALL,
-                false,
-                Role.PLAIN,
-                "middle",
-                new LabelSpot(target, zone, 8),
-                Optional.empty(),
-                "",
-                false);
-        List<LabelRequest> ways = List.of(wish, wish.withLeader(named, zone, 115));
+        place(text, List.of(target), named, zone, sheet);
+    }
+
+    private static void place(String text, List<Point> targets, Point named, Rect zone, DrawingSheet sheet) {
+        List<LabelRequest> ways = new ArrayList<>();
+        for (Point target : targets) {
+            ways.add(new LabelRequest(
+                    text,
+                    LabelRequest.SMALL,
+                    false,
+                    Role.PLAIN,
+                    "middle",
+                    new LabelSpot(target, zone, 8),
+                    Optional.empty(),
+                    "",
+                    false));
+        }
+        ways.add(ways.get(0).withLeader(named, zone, 115));
         ways.stream()
                 .map(way -> LabelPlacer.place(way, sheet.shapes()))
                 .filter(shapes -> !shapes.isEmpty())

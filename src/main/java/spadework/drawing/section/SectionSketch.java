@@ -51,7 +51,7 @@ public final class SectionSketch {
 
     private static Label title(CrossSection section) {
         double widest = SectionFrame.WIDTH - 2 * SectionFrame.EDGE;
-        String text = LabelText.cut(SectionWords.title(section.walls()), TITLE_SIZE, widest);
+        String text = LabelText.cut(SectionWords.title(section.walls()), TITLE_SIZE, true, widest);
         return new Label(SectionFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
     }
 

@@ -78,6 +78,6 @@ public record LabelRequest(
     }
 
     public double width() {
-        return LabelText.width(text, size);
+        return LabelText.width(text, size, bold);
     }
 }

@@ -9,8 +9,8 @@ public final class LabelText {
     /** Stands for what was cut away. */
     private static final String ELLIPSIS = "…";
 
-    /** Average advance of a character of the printed face, in ems; digits and lower case are a little narrower. */
-    private static final double EM_PER_CHARACTER = 0.55;
+    /** Room beside the letters, a share of their width, for screens that round each advance. */
+    private static final double ROOM = 1.03;
 
     private static final double ABOVE = 0.75;
     private static final double BELOW = 0.25;
@@ -19,12 +19,21 @@ public final class LabelText {
 
     /** Width in points of a text at that size in points. */
     public static double width(String text, double size) {
-        return text.codePointCount(0, text.length()) * size * EM_PER_CHARACTER;
+        return width(text, size, false);
+    }
+
+    /** Width in points of a text at that size in points, in regular or bold letters. */
+    public static double width(String text, double size, boolean bold) {
+        return text.codePoints()
+                        .mapToDouble(character -> GlyphAdvances.of(character, bold))
+                        .sum()
+                * size
+                * ROOM;
     }
 
     /** The box that a label covers. */
     public static Rect box(Shape.Label label) {
-        double width = width(label.text(), label.size());
+        double width = width(label.text(), label.size(), label.bold());
         double left = switch (label.anchor()) {
             case "middle" -> label.x() - width / 2;
             case "end" -> label.x() - width;
@@ -41,11 +50,23 @@ public final class LabelText {
 
     /** The text, cut with an ellipsis if it is wider than that many points. */
     public static String cut(String text, double size, double widest) {
-        if (width(text, size) <= widest) {
+        return cut(text, size, false, widest);
+    }
+
+    /** The text in regular or bold letters, cut with an ellipsis if it is wider than that many points. */
+    public static String cut(String text, double size, boolean bold, double widest) {
+        if (width(text, size, bold) <= widest) {
             return text;
         }
-        int kept = Math.max(1, (int) (widest / (size * EM_PER_CHARACTER)) - 1);
-        return text.substring(0, text.offsetByCodePoints(0, kept)).stripTrailing() + ELLIPSIS;
+        int kept = text.codePointCount(0, text.length()) - 1;
+        while (kept > 1 && width(start(text, kept) + ELLIPSIS, size, bold) > widest) {
+            kept--;
+        }
+        return start(text, kept).stripTrailing() + ELLIPSIS;
+    }
+
+    private static String start(String text, int characters) {
+        return text.substring(0, text.offsetByCodePoints(0, characters));
     }
 
     /** The text in lines no wider than that many points, broken between words; a longer word is cut. */

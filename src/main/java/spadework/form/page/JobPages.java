@@ -54,7 +54,9 @@ public final class JobPages {
         page.field("/site/house/northSouth", 2);
         page.field("/site/insideFloor", 2);
         page.field("/site/locateTicket", 2);
-        page.field("/site/benchmark", 12);
+        page.field("/site/house/front", 2);
+        page.field("/site/house/door", 2);
+        page.field("/site/benchmark", 8);
         page.group("ground");
         page.field("/site/soil/texture", 3);
         page.field("/site/soil/seepage", 3);

@@ -17,6 +17,7 @@ public final class HouseSideChecks {
     private HouseSideChecks() {}
 
     static void check(Job job, SourceFile sheet) {
+        door(job.site().house(), sheet);
         for (int i = 0; i < job.walls().size(); i++) {
             Wall wall = job.walls().get(i);
             String pointer = "/walls/" + i;
@@ -33,6 +34,27 @@ public final class HouseSideChecks {
                         "at most the " + side.text() + " of the house's " + Choices.word(wall.faces()) + " side",
                         "change \"length\" or \"from\", or the size of the house");
             }
+        }
+    }
+
+    private static void door(House house, SourceFile sheet) {
+        if (house.door().isEmpty() || !sheet.isSound("/site/house")) {
+            return;
+        }
+        String pointer = "/site/house/door";
+        Length door = house.door().get();
+        if (house.front().isEmpty()) {
+            sheet.fault(
+                    pointer,
+                    "a front door on no side of the house",
+                    "a front door where \"front\" names its side",
+                    "add \"front\", as \"south\"");
+        } else if (door.feet() > side(house, house.front().get()).feet()) {
+            sheet.fault(
+                    pointer,
+                    "a front door " + door.text() + " from the corner",
+                    "at most the " + side(house, house.front().get()).text() + " of the front",
+                    "change \"door\", \"front\", or the size of the house");
         }
     }
 

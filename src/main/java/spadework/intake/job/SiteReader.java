@@ -15,6 +15,7 @@ import spadework.job.House;
 import spadework.job.LimitKind;
 import spadework.job.Rain;
 import spadework.job.Seepage;
+import spadework.job.Side;
 import spadework.job.Site;
 import spadework.job.SiteLimit;
 import spadework.job.Soil;
@@ -59,7 +60,10 @@ public final class SiteReader {
 
     private static House house(ObjectFields fields) {
         return new House(
-                fields.get("eastWest", Measures.lengthUpTo(1000)), fields.get("northSouth", Measures.lengthUpTo(1000)));
+                fields.get("eastWest", Measures.lengthUpTo(1000)),
+                fields.get("northSouth", Measures.lengthUpTo(1000)),
+                fields.find("front", Choices.of(Side.class)),
+                fields.find("door", Measures.lengthUpTo(1000)));
     }
 
     private static Soil soil(ObjectFields fields) {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import spadework.job.FinishSystem;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.pricebook.Measure;
@@ -59,6 +60,11 @@ public final class PriceRows {
     public static List<String> included(Dossier dossier) {
         Set<Measure> measured =
                 dossier.takeoff().quantities().stream().map(Quantity::measure).collect(Collectors.toSet());
+        // A cement coat is measured as a coating is; where nothing else goes on, no coating is spoken of.
+        if (dossier.job().walls().stream()
+                .noneMatch(wall -> wall.surface().finish().system() == FinishSystem.COATING)) {
+            measured.remove(Measure.COAT);
+        }
         return Arrays.stream(Measure.values())
                 .filter(measured::contains)
                 .map(measure -> dossier.terms().find("included." + PaperWords.key(measure.trade())))

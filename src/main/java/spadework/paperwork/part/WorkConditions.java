@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import spadework.company.Company;
 import spadework.job.Job;
+import spadework.job.JobWarranty;
 import spadework.paperwork.Dossier;
 
 /**
@@ -38,7 +39,7 @@ public record WorkConditions(
         Company company = dossier.company();
         return new WorkConditions(
                 PriceRows.included(dossier),
-                Stream.concat(company.excluded().stream(), job.excluded().stream())
+                Stream.concat(JobWarranty.said(company.excluded(), job).stream(), job.excluded().stream())
                         .distinct()
                         .toList(),
                 job.assumed(),

@@ -2,10 +2,14 @@
 package spadework.paperwork.proposal;
 
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
+import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import spadework.job.WaitFor;
+import spadework.job.FinishSystem;
+import spadework.job.Wall;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.pricebook.WorkStep;
@@ -34,10 +38,11 @@ public record DayByDay(List<DayRow> rows, String weather) {
         CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
         boolean fits = calendar.workingDays() <= dossier.job().schedule().workingDays()
                 && !calendar.finish().isAfter(dossier.job().schedule().latestFinish());
-        return fits ? new DayByDay(rows(calendar, dossier.terms()), weather(calendar, dossier.terms())) : NONE;
+        return fits ? new DayByDay(rows(calendar, dossier), weather(calendar, dossier.terms())) : NONE;
     }
 
-    private static List<DayRow> rows(CrewCalendar calendar, PaperWords terms) {
+    private static List<DayRow> rows(CrewCalendar calendar, Dossier dossier) {
+        PaperWords terms = dossier.terms();
         TreeMap<Integer, List<DayRow>> byFirst = new TreeMap<>();
         for (WorkStep step : WorkStep.values()) {
             add(
@@ -45,7 +50,7 @@ public record DayByDay(List<DayRow> rows, String weather) {
                     calendar.days().stream()
                             .filter(day -> day.steps().contains(step))
                             .toList(),
-                    "day." + PaperWords.key(step.name()),
+                    key(step, dossier),
                     terms);
         }
         for (WaitFor what : WaitFor.values()) {
@@ -58,6 +63,22 @@ public record DayByDay(List<DayRow> rows, String weather) {
                     terms);
         }
         return byFirst.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** What is said of a step: of one wall or of several, and of what goes on them. */
+    private static String key(WorkStep step, Dossier dossier) {
+        List<Wall> walls = dossier.job().walls();
+        String key = "day." + PaperWords.key(step.name());
+        if (step == WorkStep.COAT) {
+            Set<FinishSystem> systems = EnumSet.noneOf(FinishSystem.class);
+            walls.forEach(wall -> systems.add(wall.surface().finish().system()));
+            if (systems.size() != 1) {
+                return key + ".several";
+            }
+            key += "." + PaperWords.key(systems.iterator().next().name());
+        }
+        boolean told = walls.size() > 1 && dossier.terms().find(key + ".walls").isPresent();
+        return told ? key + ".walls" : key;
     }
 
     private static void add(TreeMap<Integer, List<DayRow>> rows, List<WorkDay> days, String key, PaperWords terms) {

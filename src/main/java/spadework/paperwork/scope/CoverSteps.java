@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
+import java.util.ArrayList;
 import java.util.List;
 import spadework.job.Job;
 import spadework.paperwork.Dossier;
@@ -23,10 +24,12 @@ final class CoverSteps {
         texts.add(StepKind.PRIVATE_LINES, "", List.of());
         texts.sold(StepKind.SET_UP, "");
         if (texts.isSold(StepKind.PROTECT) || !job.protection().isEmpty()) {
-            String how = job.protection().isEmpty()
-                    ? texts.text("scope.protect.usual")
-                    : String.join("; ", job.protection());
-            texts.add(StepKind.PROTECT, "", List.of(StepEvidence.photo(texts.text("scope.photo.before"))), "how", how);
+            List<StepEvidence> evidence = new ArrayList<>();
+            List<String> how =
+                    job.protection().isEmpty() ? List.of(texts.text("scope.protect.usual")) : job.protection();
+            how.forEach(one -> evidence.add(StepEvidence.done(one)));
+            evidence.add(StepEvidence.photo(texts.text("scope.photo.before")));
+            texts.add(StepKind.PROTECT, "", evidence);
         }
         texts.sold(
                 StepKind.PLANTS_OUT,

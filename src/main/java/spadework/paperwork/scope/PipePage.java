@@ -8,6 +8,7 @@ import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Restoration;
 import spadework.job.SolidRun;
+import spadework.measure.Series;
 import spadework.paperwork.Dossier;
 
 /** The steps at pipes, outlets and ground. The water test stands before anything is filled. */
@@ -25,7 +26,7 @@ final class PipePage {
         texts.sold(StepKind.MAIN, "", "labels", labels(job.water().mains()));
         texts.sold(StepKind.ROOF_LINE, "", "labels", labels(job.water().roofLines()));
         texts.sold(StepKind.DOWNSPOUTS, "");
-        texts.sold(StepKind.OUTLET, "", "outlets", outlets(OutletKind.DAYLIGHT));
+        texts.sold(StepKind.OUTLET, several(OutletKind.DAYLIGHT), "outlets", outlets(OutletKind.DAYLIGHT));
         texts.sold(StepKind.STORM, "", "outlets", outlets(OutletKind.APPROVED_STORM));
         texts.sold(StepKind.SUMP, "", "outlets", outlets(OutletKind.SUMP));
         texts.sold(StepKind.DISCHARGE, "");
@@ -50,7 +51,8 @@ final class PipePage {
         evidence.add(StepEvidence.initials(texts.text("scope.contractor")));
         evidence.add(StepEvidence.initials(texts.text("scope.homeowner")));
         boolean sump = job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP);
-        texts.add(StepKind.HOLD_3, sump ? ".sump" : "", evidence);
+        String roof = job.water().roofLines().isEmpty() ? "" : ".roof";
+        texts.add(StepKind.HOLD_3, (sump ? ".sump" : "") + roof, evidence);
     }
 
     private StepEvidence minutes(String label) {
@@ -77,11 +79,19 @@ final class PipePage {
                 .collect(Collectors.joining("; "));
     }
 
+    private String several(OutletKind kind) {
+        boolean one = job.water().outlets().stream()
+                        .filter(outlet -> outlet.kind() == kind)
+                        .count()
+                == 1;
+        return one ? "" : ".several";
+    }
+
     private String outlets(OutletKind kind) {
-        return job.water().outlets().stream()
+        return Series.text(job.water().outlets().stream()
                 .filter(outlet -> outlet.kind() == kind)
                 .map(outlet -> outlet.label())
-                .collect(Collectors.joining(", "));
+                .toList());
     }
 
     private static String labels(List<SolidRun> runs) {

@@ -53,16 +53,16 @@ public final class PipeWorks {
                 .findFirst()
                 .orElse(Length.ZERO);
         boolean inTheMiddle = drain.teeAt() == TeeAt.MIDDLE;
-        Optional<Length> end = inTheMiddle ? drain.teeInvert() : drain.endInvert();
+        boolean backward = drain.teeAt() == TeeAt.START;
+        Optional<Length> start = backward ? drain.endInvert() : drain.startInvert();
+        Optional<Length> end = inTheMiddle ? drain.teeInvert() : backward ? drain.startInvert() : drain.endInvert();
         Length reach = inTheMiddle ? Length.ofFeet(length.feet() / 2) : length;
         return new PipeWork(
                 drain.label(),
                 "drain",
                 drain.item().map(this::named).orElseGet(() -> standard(Measure.DRAIN_PIPE)),
                 length.text(),
-                drain.startInvert()
-                        .flatMap(start -> end.map(low -> levels(start, low, reach)))
-                        .orElse(""),
+                start.flatMap(high -> end.map(low -> levels(high, low, reach))).orElse(""),
                 drain.into(),
                 terms.get("takes.drain", "walls", String.join(", ", drain.along())));
     }
@@ -106,13 +106,14 @@ public final class PipeWorks {
                 .orElse("");
     }
 
+    /** From where water comes in to where it goes out: a pipe that rises on that way is said to rise. */
     private String levels(Length start, Length end, Length length) {
         if (!length.isPositive()) {
             return "";
         }
         double fall = Math.abs(start.minus(end).feet());
         return terms.get(
-                "levels",
+                start.compareTo(end) < 0 ? "levels.rise" : "levels",
                 "start",
                 start.levelText(),
                 "end",

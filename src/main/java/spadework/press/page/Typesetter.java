@@ -55,6 +55,7 @@ public final class Typesetter {
         Document source = PageSource.read(template, page);
         String title = PageSource.title(template, source);
         PageSource.setInOneFamily(source, Fonts.FAMILY);
+        WholeMeasures.keep(source);
         RecordCode.put(source, info.recordCode());
         PagePictures pictures = PagePictures.takenFrom(source);
         try (PDDocument document = new PDDocument()) {

@@ -3,6 +3,7 @@ package spadework.press.sheet;
 
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
@@ -44,7 +45,7 @@ public final class SheetCellStyles {
         cell.setFont(font(style));
         cell.setDataFormat(book.createDataFormat().getFormat(look.format()));
         cell.setWrapText(!look.figure());
-        cell.setVerticalAlignment(VerticalAlignment.TOP);
+        cell.setVerticalAlignment(VerticalAlignment.CENTER);
         HorizontalAlignment side = style.align()
                 .map(align -> HorizontalAlignment.valueOf(align.name()))
                 .orElse(look.figure() ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
@@ -54,10 +55,26 @@ public final class SheetCellStyles {
             cell.setFillForegroundColor(color(tint));
             cell.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         });
-        cell.setBorderTop(BorderStyle.valueOf(style.over().name()));
-        cell.setBorderBottom(BorderStyle.valueOf(style.under().name()));
+        cell.setBorderTop(border(style.over()));
+        cell.setBorderBottom(border(style.under()));
+        rule(style.over()).ifPresent(cell::setTopBorderColor);
+        rule(style.under()).ifPresent(cell::setBottomBorderColor);
         cell.setQuotePrefixed(look.quoted());
         return cell;
+    }
+
+    /** The hairlines of spreadsheets print as black dots; a thin line in a light gray is what they stand for here. */
+    private static BorderStyle border(SheetStyle.Rule rule) {
+        return rule == SheetStyle.Rule.HAIR ? BorderStyle.THIN : BorderStyle.valueOf(rule.name());
+    }
+
+    private static Optional<XSSFColor> rule(SheetStyle.Rule rule) {
+        return switch (rule) {
+            case NONE -> Optional.empty();
+            case HAIR -> Optional.of(color("C9CFD0"));
+            case THIN -> Optional.of(color("6A7F82"));
+            case MEDIUM -> Optional.of(color("141414"));
+        };
     }
 
     private XSSFFont font(SheetStyle style) {

@@ -23,7 +23,10 @@ public final class SheetRowHeights {
     /** Points by which words in any column but the first stand in. */
     private static final double STEP = 7;
 
-    private static final double GENEROUS = 1.05;
+    /** Points that keep words off the rules over and under them. */
+    private static final double ABOVE_AND_BELOW = 6;
+
+    private static final double GENEROUS = 1.03;
 
     /** From the space to the tilde in thousandths of the letter size: the published metrics of Helvetica. */
     private static final int[] WIDTHS = {
@@ -42,7 +45,7 @@ public final class SheetRowHeights {
         for (Cell cell : row.cells()) {
             SheetStyle style = style(plan, cell.style());
             int lines = cell.kind() == CellKind.TEXT ? lines(cell.content(), style, room(sheet, cell, style)) : 1;
-            height = Math.max(height, lines * line(style) + 2);
+            height = Math.max(height, lines * line(style) + ABOVE_AND_BELOW);
         }
         return Math.min(HIGHEST, Math.ceil(height));
     }

@@ -22,13 +22,14 @@ class PlanInWordsTest {
                 .isEqualTo(""
                         + "Plan of the house seen from above, north up."
                         + " The house is 40 ft from east to west and 28 ft from north to south."
-                        + " Wall A, the north wall, faces north and is dug free for 40 ft."
-                        + " Wall B, the east wall, faces east and is dug free for 28 ft."
+                        + " Wall A, the north wall, faces north. We dig along 40 ft of it."
+                        + " Wall B, the east wall, faces east. We dig along 28 ft of it."
                         + " Footing drain D1 runs along walls A and B and empties from its end into M1."
                         + " It has a cleanout at its high end."
                         + " Solid pipe M1, 60 ft long, leads to Swale."
                         + " Roof water pipe R1, 60 ft long, carries the water of downspouts DS1 and DS2 to Swale."
-                        + " Swale is an outlet to daylight: the low ground behind the garden."
+                        + " Swale is an outlet to daylight: the low ground below the garden."
+                        + " Which side of the house it is on is not written down."
                         + " Tree 9 ft before wall A."
                         + " Lot line 22 ft before wall B.");
     }

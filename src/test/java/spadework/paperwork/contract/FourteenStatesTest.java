@@ -74,12 +74,15 @@ class FourteenStatesTest {
                 .as(unread)
                 .isTrue();
 
-        Map<String, String> before = papers(job, "before", EnumSet.of(PaperKind.CONTRACT));
-        String draft = before.get("contract");
-        assertThat(draft).contains("Draft, not for signature", "What is missing before anybody signs");
-        expected.forEach(name -> assertThat(draft).contains(state + " wants a notice in the contract, " + name));
-        assertThat(draft.contains("What is known of the law of " + state + " rests in part on memory"))
-                .isEqualTo(unread != null);
+        Map<String, String> before =
+                papers(job, "before", EnumSet.of(PaperKind.CONTRACT, PaperKind.COST_SHEET));
+        String wanting = before.get("cost-sheet");
+        String inside = "What is known of the law of " + state + " rests in part on memory";
+        assertThat(before.get("contract"))
+                .contains("Draft, not for signature")
+                .doesNotContain("wants a notice in the contract", inside);
+        expected.forEach(name -> assertThat(wanting).contains(state + " wants a notice in the contract, " + name));
+        assertThat(wanting.contains(inside)).isEqualTo(unread != null);
 
         words(rules);
         Map<String, String> after =

@@ -1,0 +1,72 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.job;
+
+import java.util.List;
+import java.util.regex.Pattern;
+
+/**
+ * A company's usual texts, read for one job: what is about a sump, a roof line or a crawl space alone is left out where
+ * the job has none, and so is the half of a sentence after its "or" or "and" that is.
+ */
+public final class JobWarranty {
+    private static final String ARTICLE = "^(?:an? |the |your )?";
+    private static final Pattern PUMP = starts("(?:sump|pump|battery backup)");
+    private static final Pattern ROOF_LINE = starts("(?:roof lines?|leaf catch)");
+    private static final Pattern CRAWL_SPACE = starts("crawl[- ]spaces?");
+    private static final Pattern OR_PUMP =
+            Pattern.compile(",? or [^,.;]*\\b(?:sump|pump)\\b[^,.;]*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern AND_LEAF_CATCH =
+            Pattern.compile(",? and [^,.;]*\\bleaf catch[^,.;]*", Pattern.CASE_INSENSITIVE);
+
+    private final boolean sump;
+    private final boolean roofLine;
+    private final boolean crawlSpace;
+
+    private JobWarranty(Job job) {
+        this.sump = job.water().outlets().stream().anyMatch(outlet -> outlet.kind() == OutletKind.SUMP);
+        this.roofLine = !job.water().roofLines().isEmpty();
+        this.crawlSpace = job.site().space() == Space.CRAWL_SPACE;
+    }
+
+    /** The terms without what this job does not have. */
+    static WarrantyTerms of(WarrantyTerms terms, Job job) {
+        JobWarranty told = new JobWarranty(job);
+        return new WarrantyTerms(
+                terms.parts().stream()
+                        .filter(part -> told.concerns(part.part()))
+                        .map(part -> new WarrantyPart(part.part(), told.said(part.promise()), part.years()))
+                        .toList(),
+                terms.replyDays(),
+                terms.visitDays(),
+                terms.findingDays(),
+                terms.beginDays(),
+                terms.transfers(),
+                terms.transferNoticeDays(),
+                told.said(terms.notCovered()),
+                told.said(terms.duties()));
+    }
+
+    /** Those of the texts that concern this job, as they concern it. */
+    public static List<String> said(List<String> texts, Job job) {
+        return new JobWarranty(job).said(texts);
+    }
+
+    private List<String> said(List<String> texts) {
+        return texts.stream().filter(this::concerns).map(this::said).toList();
+    }
+
+    private boolean concerns(String text) {
+        return (sump || !PUMP.matcher(text).find())
+                && (roofLine || !ROOF_LINE.matcher(text).find())
+                && (crawlSpace || !CRAWL_SPACE.matcher(text).find());
+    }
+
+    private String said(String text) {
+        String said = sump ? text : OR_PUMP.matcher(text).replaceAll("");
+        return roofLine ? said : AND_LEAF_CATCH.matcher(said).replaceAll("");
+    }
+
+    private static Pattern starts(String what) {
+        return Pattern.compile(ARTICLE + what + "\\b", Pattern.CASE_INSENSITIVE);
+    }
+}
