@@ -133,7 +133,7 @@ class ContractPapersTest {
                 .contains("Your price " + moved.before().text() + " "
                         + moved.after().text() + " "
                         + moved.after().minus(moved.before()).text())
-                .contains("Wall C, front wall $0.00", "Wall dug down to its footing, C +24.0 ft");
+                .contains("Wall C, front wall $0.00", "What moved: wall dug down to its footing, C +24 ft");
         Bid first = AgreedBids.of(AgreedBids.open(), Optional.of(new Revision(1, Optional.empty())));
         assertThat(page(PRINTER.print(first, EnumSet.of(PaperKind.PROPOSAL)), "proposal"))
                 .contains("Revision 1, issued")
@@ -146,7 +146,7 @@ class ContractPapersTest {
             1 | reason in words                | You asked for it. We saw it in the trench.
             1 | the signed price counts        | What it costs $4,321.09
             1 | the wall with its specifics    | Wall C, front wall, facing south: 24 ft of concrete block
-            1 | the takeoff before and after   | Wall dug down to its footing, C 0.0 ft 24.0 ft +24.0 ft
+            1 | the takeoff before and after   | Wall dug down to its footing, C none 24 ft +24 ft
             1 | what it does to the time       | It adds 3 working days. We finish by October 7, 2026 instead of October 2
             2 | the date counts earlier ones   | It adds 1 working day. We finish by October 8, 2026 instead of October 7
             2 | the photo                      | See Photo 1.

@@ -69,6 +69,11 @@ public final class PrintedType {
         }
     }
 
+    /** The smallest size of any letter, in points. */
+    public double least() {
+        return letters.stream().mapToDouble(Letter::points).min().orElseThrow();
+    }
+
     /** Every place where the words stand; spaces and line ends do not count. */
     public List<Found> all(String words) {
         String sought = words.replaceAll("\\s+", "");

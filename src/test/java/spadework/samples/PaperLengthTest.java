@@ -19,10 +19,14 @@ import spadework.office.Outcome;
 import spadework.office.PaperKind;
 import spadework.paperwork.scope.ScopePaper;
 import spadework.press.PageText;
+import spadework.press.PrintedType;
 
 /** How long the papers of the samples are: a certificate is a leaf, a proposal is read at one sitting. */
 class PaperLengthTest {
     private static final int MOST_WORDS = 1_500;
+
+    /** What reading glasses still read: common practice, no source. */
+    private static final double SMALLEST = 7;
 
     private static final String HEAD_OF_LINES = "Direct Unit price Price";
     private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
@@ -110,11 +114,15 @@ class PaperLengthTest {
     }
 
     private List<String> pages(Path sample, PaperKind paper) throws IOException {
-        Outcome.Printed printed = (Outcome.Printed) Samples.office().documents(sample, out, EnumSet.of(paper));
-        Path pdf = printed.files().stream()
+        Outcome.Printed outcome = (Outcome.Printed) Samples.office().documents(sample, out, EnumSet.of(paper));
+        Path pdf = outcome.files().stream()
                 .filter(file -> file.toString().endsWith(".pdf"))
                 .findFirst()
                 .orElseThrow();
-        return PageText.pages(Files.readAllBytes(pdf));
+        byte[] printed = Files.readAllBytes(pdf);
+        assertThat(PrintedType.of(printed).least())
+                .as("smallest letter, drawings among them, in points")
+                .isGreaterThanOrEqualTo(SMALLEST - PrintedType.HAIR);
+        return PageText.pages(printed);
     }
 }

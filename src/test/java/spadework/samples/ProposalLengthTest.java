@@ -19,6 +19,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 import spadework.office.Outcome;
 import spadework.office.PaperKind;
 import spadework.press.PageText;
+import spadework.press.PrintedType;
 
 /**
  * A proposal is four pages, five at most with photos: for a house with one wall to do and for one with twelve, with
@@ -92,7 +93,11 @@ class ProposalLengthTest {
                         .filter(file -> file.toString().endsWith(".pdf"))
                         .findFirst()
                         .orElseThrow();
-        return PageText.pages(Files.readAllBytes(pdf));
+        byte[] printed = Files.readAllBytes(pdf);
+        assertThat(PrintedType.of(printed).least())
+                .as("smallest letter, the plan's among them, in points")
+                .isGreaterThanOrEqualTo(7 - PrintedType.HAIR);
+        return PageText.pages(printed);
     }
 
     /** A house of 42 by 28 ft whose walls are done face by face, in stretches as long as each other. */

@@ -19,6 +19,7 @@ import spadework.office.Bid;
 import spadework.paperwork.scope.ScopePaper;
 import spadework.paperwork.scope.ScopeStep;
 import spadework.paperwork.scope.ScopeSteps;
+import spadework.paperwork.scope.StepEvidence;
 import spadework.paperwork.scope.StepFigure;
 import spadework.paperwork.scope.StepKind;
 import spadework.paperwork.scope.WallSteps;
@@ -114,6 +115,35 @@ class ScopeStepsTest {
                 assertThat(text(page.steps())).doesNotContain("Coating", "gauge");
             }
         }
+    }
+
+    /** A hold point is seen by two, and a coating leaves its readings: each has its place on the paper. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bids")
+    void everyHoldPointAndEveryCoatHasItsPlaceForEvidence(Bid bid) {
+        ScopeSteps steps = steps(bid);
+
+        assertThat(steps.all().stream().filter(step -> step.hold() != 0))
+                .isNotEmpty()
+                .allSatisfy(step -> assertThat(kinds(step)).contains("photo").containsOnlyOnce("photo"))
+                .allSatisfy(step ->
+                        assertThat(kinds(step).stream().filter("initials"::equals)).hasSize(2));
+        for (Wall wall : bid.dossier().job().walls()) {
+            boolean coated = wall.finish().system() == FinishSystem.COATING;
+            assertThat(steps.ofWall(wall.label()).steps().stream()
+                            .flatMap(step -> step.evidence().stream())
+                            .anyMatch(evidence -> evidence.label().contains("wet mils")))
+                    .isEqualTo(coated);
+        }
+        String test = text(steps.pipes().stream()
+                .filter(step -> step.kind() == StepKind.HOLD_3)
+                .toList());
+        assertThat(test.contains("downspout"))
+                .isEqualTo(!bid.dossier().job().water().roofLines().isEmpty());
+    }
+
+    private static List<String> kinds(ScopeStep step) {
+        return step.evidence().stream().map(StepEvidence::kind).toList();
     }
 
     private static ScopeSteps steps(Bid bid) {

@@ -8,7 +8,6 @@ import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Area;
-import spadework.drawing.shape.Shape.Box;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
@@ -25,6 +24,7 @@ public final class CrewChart {
     private static final double WIDEST_DAY = 40;
     private static final double SIZE = 8;
     private static final double PAD = 2;
+    private static final String WEATHER = "weather";
 
     private CrewChart() {}
 
@@ -58,13 +58,13 @@ public final class CrewChart {
         for (int i = 0; i < days.size(); i++) {
             day(shapes, days.get(i), NAMES + i * step, step);
         }
-        for (int i = 0; i < spare; i++) {
-            double x = NAMES + (days.size() + i) * step;
-            shapes.add(new Box(x + PAD / 2, HEAD + PAD, step - PAD, bottom - HEAD - 2 * PAD, Weight.THIN, Role.LIMIT));
+        if (spare > 0) {
+            double middle = NAMES + (days.size() + spare / 2.0) * step;
+            shapes.add(new Label(middle, 23, WEATHER, "middle", SIZE - 1, false, Role.PLAIN));
         }
         for (int row = 0; row <= crews.size(); row++) {
             double y = HEAD + row * ROW;
-            shapes.add(new Line(0, y, right, y, Weight.THIN, Role.PLAIN, false));
+            shapes.add(new Line(0, y, right, y, Weight.THIN, Role.SOIL, false));
             if (row < crews.size()) {
                 String name = LabelText.cut(crews.get(row), SIZE + 1, NAMES - PAD);
                 shapes.add(new Label(0, y + ROW - 3.5, name, "start", SIZE + 1, false, Role.PLAIN));
@@ -72,7 +72,7 @@ public final class CrewChart {
         }
         for (int i = 0; i <= days.size() + spare; i++) {
             double x = NAMES + i * step;
-            shapes.add(new Line(x, HEAD, x, bottom, Weight.THIN, Role.PLAIN, false));
+            shapes.add(new Line(x, HEAD, x, bottom, Weight.THIN, Role.SOIL, false));
         }
         return new Scene(WIDTH, bottom + 2, shapes, words);
     }
