@@ -74,6 +74,12 @@ public enum WithheldFromHomeowner {
             List.of("bids", "feedback", "whatif"),
             List.of()),
 
+    /** How far a figure or a rule of law was looked up, and what it was priced by. */
+    DOUBTS(
+            "doubt stays in the office, where it is settled before anything is printed",
+            List.of(),
+            List.of("from memory", "no source", "common practice", "ask counsel", "price book")),
+
     /** Notes to oneself. Each job has its own words; no paper may say any of them. */
     INTERNAL_NOTES("they were written for nobody else", List.of("job.Job#notes"), List.of());
 

@@ -23,7 +23,8 @@ class GlyphAdvancesTest {
     }
 
     @ParameterizedTest(name = "{0}")
-    @ValueSource(strings = {"Footing 8 in thick, 6 in out", "falls 4½ in (0.5%)", "WWWW", "Lot line 18 ft", "…", "Ñ é ü"})
+    @ValueSource(
+            strings = {"Footing 8 in thick, 6 in out", "falls 4½ in (0.5%)", "WWWW", "Lot line 18 ft", "…", "Ñ é ü"})
     void noTextIsWiderThanItIsTakenToBe(String text) {
         double printed = PrintedFace.width(text, 9, false);
 

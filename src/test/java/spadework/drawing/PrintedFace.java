@@ -24,8 +24,7 @@ public final class PrintedFace {
     private static Font face(String file) {
         try {
             return Font.createFont(
-                            Font.TRUETYPE_FONT,
-                            Path.of("templates/fonts", file).toFile())
+                            Font.TRUETYPE_FONT, Path.of("templates/fonts", file).toFile())
                     .deriveFont(1000f);
         } catch (FontFormatException | IOException broken) {
             throw new UncheckedIOException(new IOException(broken));

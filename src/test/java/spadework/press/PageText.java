@@ -34,6 +34,8 @@ public final class PageText {
     }
 
     static String plain(String text) {
-        return text.replaceAll("[\\s\\u00a0]+", " ").replaceAll(" (?=[,.;:])", "").strip();
+        return text.replaceAll("[\\s\\u00a0]+", " ")
+                .replaceAll(" (?=[,.;:])", "")
+                .strip();
     }
 }

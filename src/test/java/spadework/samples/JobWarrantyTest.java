@@ -43,7 +43,8 @@ class JobWarrantyTest {
                 .isEqualTo(!job.water().roofLines().isEmpty());
         assertThat(terms.contains("leaf catch"))
                 .isEqualTo(!job.water().roofLines().isEmpty());
-        assertThat(WorkConditions.of(bid.dossier()).excluded().stream().anyMatch(text -> text.startsWith("Crawl-space")))
+        assertThat(WorkConditions.of(bid.dossier()).excluded().stream()
+                        .anyMatch(text -> text.startsWith("Crawl-space")))
                 .isEqualTo(job.site().space() == Space.CRAWL_SPACE);
     }
 

@@ -126,8 +126,8 @@ class ScopeStepsTest {
         assertThat(steps.all().stream().filter(step -> step.hold() != 0))
                 .isNotEmpty()
                 .allSatisfy(step -> assertThat(kinds(step)).contains("photo").containsOnlyOnce("photo"))
-                .allSatisfy(step ->
-                        assertThat(kinds(step).stream().filter("initials"::equals)).hasSize(2));
+                .allSatisfy(step -> assertThat(kinds(step).stream().filter("initials"::equals))
+                        .hasSize(2));
         for (Wall wall : bid.dossier().job().walls()) {
             boolean coated = wall.finish().system() == FinishSystem.COATING;
             assertThat(steps.ofWall(wall.label()).steps().stream()

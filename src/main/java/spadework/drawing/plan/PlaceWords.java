@@ -20,10 +20,9 @@ public final class PlaceWords {
     private static final Pattern COMPASS =
             Pattern.compile("\\b(north|east|south|west)(?:ern|ward)?\\b", Pattern.CASE_INSENSITIVE);
     private static final Pattern WALL = Pattern.compile("\\bwall ([\\p{L}\\p{N}-]+)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern FRONT =
-            Pattern.compile("\\b(front|street|road|curb)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BACK = Pattern.compile(
-            "\\b(back(?! up)|rear|backyard)\\b|\\bbehind the house\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern FRONT = Pattern.compile("\\b(front|street|road|curb)\\b", Pattern.CASE_INSENSITIVE);
+    private static final Pattern BACK =
+            Pattern.compile("\\b(back(?! up)|rear|backyard)\\b|\\bbehind the house\\b", Pattern.CASE_INSENSITIVE);
     private static final Map<String, Side> SIDES =
             Map.of("north", Side.NORTH, "east", Side.EAST, "south", Side.SOUTH, "west", Side.WEST);
 

@@ -58,7 +58,8 @@ public final class ProfileSketch {
     }
 
     private static Label title(ProfileChain chain) {
-        String text = LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, true, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+        String text =
+                LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, true, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
         return new Label(ProfileFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
     }
 
@@ -109,8 +110,8 @@ public final class ProfileSketch {
             double length = reach.length().feet();
             if (reach.startGrade().isPresent() && reach.endGrade().isPresent() && length > longest) {
                 longest = length;
-                double level = reach.startGrade().get().feet()
-                        + reach.endGrade().get().feet();
+                double level =
+                        reach.startGrade().get().feet() + reach.endGrade().get().feet();
                 at = Optional.of(frame.at(feet + length / 2, level / 2));
             }
             feet += length;
@@ -124,8 +125,7 @@ public final class ProfileSketch {
                         + reach.endInvert().orElseThrow().feet())
                 / 2;
         Point bottom = frame.at(middle, level);
-        Point over =
-                frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
+        Point over = frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
         String text = LabelText.cut(reach.label(), LabelRequest.SMALL, WIDEST_NAME) + " " + ProfileWords.slope(reach);
         double half = LabelText.width(text, LabelRequest.SMALL) / 2;
         place(text, List.of(over, bottom.plus(-half, 11)), bottom, zone, sheet);

@@ -72,7 +72,8 @@ class PlaceWordsTest {
         // The sign of an open outlet is three strokes; it stands once in the figure and once before its words.
         assertThat(strokes(scene)).hasSize(6);
         assertThat(strokes(scene).subList(0, 3))
-                .allSatisfy(line -> assertThat(line.y1()).isLessThan(outline(scene).y()));
+                .allSatisfy(
+                        line -> assertThat(line.y1()).isLessThan(outline(scene).y()));
         assertThat(PlanLabels.texts(scene)).contains("swale along the back lot line");
         assertThat(scene.alternative()).contains("It is on the north side.");
     }
@@ -84,7 +85,8 @@ class PlaceWordsTest {
         // Two strokes across the pipe's end in the figure; the sign itself stands below.
         assertThat(strokes(scene)).hasSize(5);
         assertThat(strokes(scene).subList(2, 5))
-                .allSatisfy(line -> assertThat(line.y1()).isGreaterThan(outline(scene).y() + outline(scene).height()));
+                .allSatisfy(line -> assertThat(line.y1())
+                        .isGreaterThan(outline(scene).y() + outline(scene).height()));
         assertThat(PlanLabels.texts(scene))
                 .contains("swale behind the shed (which side of the house is not written down)");
         assertThat(scene.alternative()).contains("Which side of the house it is on is not written down.");

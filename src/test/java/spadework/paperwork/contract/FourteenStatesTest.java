@@ -74,8 +74,7 @@ class FourteenStatesTest {
                 .as(unread)
                 .isTrue();
 
-        Map<String, String> before =
-                papers(job, "before", EnumSet.of(PaperKind.CONTRACT, PaperKind.COST_SHEET));
+        Map<String, String> before = papers(job, "before", EnumSet.of(PaperKind.CONTRACT, PaperKind.COST_SHEET));
         String wanting = before.get("cost-sheet");
         String inside = "What is known of the law of " + state + " rests in part on memory";
         assertThat(before.get("contract"))
