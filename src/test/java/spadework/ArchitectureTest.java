@@ -72,12 +72,12 @@ class ArchitectureTest {
       feedback             | measure money job company pricebook takeoff pricing
       season               | money bids feedback
       drawing.shape        | job
-      drawing.section      | measure working job trench takeoff drawing.shape
+      drawing.section      | measure working job trench ground takeoff drawing.shape
       drawing.plan         | measure job takeoff drawing.shape
       drawing.profile      | measure drawing.shape
       paperwork            | finding job company pricebook law takeoff schedule contract
       paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork
-      paperwork.work       | measure working job pricebook trench water.flow water takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
+      paperwork.work       | measure working job pricebook trench water.flow water ground takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
       paperwork.scope      | measure finding job pricebook trench water ground takeoff.wall takeoff schedule safety drawing.shape paperwork paperwork.part paperwork.work

@@ -8,12 +8,15 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 
 /**
  * What a wall costs as walls grow many: the whole set of papers of a row of bump-outs with 10, 50 and 100 walls, each
- * in a process of its own that is given 512 MB of heap, and a check of 100, 200 and 400 walls. A wall of 100 may cost
+ * in a process of its own that is given 512 MB of heap, a check of 100, 200 and 400 walls, and price and check of the
+ * same warm. A wall of 100 may cost
  * twice what a wall of 10 costs, start of the program included; the run fails where it costs more.
  */
 final class ManyWalls {
@@ -51,6 +54,12 @@ final class ManyWalls {
         for (int walls : new int[] {100, 200, 400}) {
             say("check", walls, least(turns, "check", job(walls)));
         }
+        Map<String, Path> jobs = new LinkedHashMap<>();
+        jobs.put("sample 1", SAMPLES.resolve("block-basement-to-swale"));
+        for (int walls : new int[] {10, 100, 200, 400}) {
+            jobs.put(walls + " walls", job(walls));
+        }
+        WarmWalls.compare(jobs, 60);
         System.out.println(String.format(Locale.ROOT, "a wall of 100 : a wall of 10 = %.2f", last / few));
         if (last > MOST * few) {
             throw new IllegalStateException("a wall of 100 costs more than twice a wall of 10");

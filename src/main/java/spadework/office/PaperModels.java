@@ -114,7 +114,7 @@ public final class PaperModels {
                 Map.of(
                         "scope", ScopePaper.of(agreed, plan),
                         "plan", drawn(plan),
-                        "sections", PageFigure.of(SectionDrawings.of(agreed)),
+                        "sections", PageFigure.of(SectionDrawings.everywhere(agreed)),
                         "profiles", PageFigure.of(ProfileDrawings.of(agreed))));
     }
 

@@ -11,10 +11,18 @@ public final class TrenchLimits {
      */
     public static final Length ENGINEER_OVER = Length.ofFeet(20);
 
+    /** From this depth on a ladder, a stair or a ramp stands in it (29 CFR 1926.651(c)(2), T-15). */
+    public static final Length WAY_OUT_FROM = Length.ofFeet(4);
+
     /** Soil that was dug and machines stay so far back from the edge (29 CFR 1926.651(j)(2), T-17). */
     public static final Length SPOIL_BACK = Length.ofFeet(2);
 
     private TrenchLimits() {}
+
+    /** Whether a trench that deep has a ladder, a stair or a ramp. */
+    public static boolean needsWayOut(Length depth) {
+        return depth.feet() >= WAY_OUT_FROM.feet() - Bank.HAIR;
+    }
 
     /** Whether an engineer designs the protection of a trench that deep, from grade to its bottom. */
     public static boolean isEngineered(Length depth) {

@@ -64,7 +64,7 @@ public final class SectionMeasures {
     }
 
     /** An upright measure with its words to the left. */
-    private static void down(double x, double from, double to, String text, DrawingSheet sheet) {
+    static void down(double x, double from, double to, String text, DrawingSheet sheet) {
         thin(new Point(x, from), new Point(x, to), sheet);
         for (double y : new double[] {from, to}) {
             thin(new Point(x - STROKE, y + STROKE), new Point(x + STROKE, y - STROKE), sheet);
@@ -74,7 +74,7 @@ public final class SectionMeasures {
         want(text, middle.plus(-half - 5, 0), middle, sheet);
     }
 
-    private static void across(Point from, Point to, double edge, String text, double off, DrawingSheet sheet) {
+    static void across(Point from, Point to, double edge, String text, double off, DrawingSheet sheet) {
         thin(from, to, sheet);
         double y = from.y();
         double out = Math.signum(y - edge);

@@ -78,7 +78,7 @@ public final class SectionSketch {
                 false);
     }
 
-    private static void grant(List<LabelRequest> oneOf, DrawingSheet sheet) {
+    static void grant(List<LabelRequest> oneOf, DrawingSheet sheet) {
         oneOf.stream()
                 .map(wish -> LabelPlacer.place(wish, sheet.shapes()))
                 .filter(shapes -> !shapes.isEmpty())

@@ -3,12 +3,17 @@ package spadework.paperwork.work;
 
 import java.util.ArrayList;
 import java.util.List;
+import spadework.drawing.section.BodySketch;
 import spadework.drawing.section.SectionSketch;
 import spadework.drawing.section.WallCovering;
+import spadework.ground.BodyKind;
+import spadework.ground.DigBodies;
+import spadework.ground.DigBody;
 import spadework.job.Wall;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.takeoff.CrossSection;
+import spadework.trench.TrenchLimits;
 
 /** The trench cut across at each wall; walls that would print the same figures share one drawing. */
 public final class SectionDrawings {
@@ -21,6 +26,32 @@ public final class SectionDrawings {
             add(cuts, new Cut(CrossSection.of(dossier.job(), dossier.book(), wall), covering(works.finish(wall))));
         }
         return cuts.stream().map(cut -> drawing(cut, dossier.terms())).toList();
+    }
+
+    /**
+     * Those at walls, and each trench or hole away from them that is deep enough for a ladder to stand in it (29 CFR
+     * 1926.651(c)(2)).
+     */
+    public static List<CaptionedDrawing> everywhere(Dossier dossier) {
+        List<CaptionedDrawing> all = new ArrayList<>(of(dossier));
+        DigBodies.of(dossier.job()).stream()
+                .filter(body -> body.entered() && body.kind() != BodyKind.WALL)
+                .filter(body -> TrenchLimits.needsWayOut(body.deepest()))
+                .map(body -> drawing(body, dossier.terms()))
+                .forEach(all::add);
+        return all;
+    }
+
+    private static CaptionedDrawing drawing(DigBody body, PaperWords terms) {
+        return new CaptionedDrawing(
+                List.of(BodySketch.name(body)),
+                terms.get(
+                        "drawing.body",
+                        "depth",
+                        body.deepest().text(),
+                        "width",
+                        BodySketch.widthAtGrade(body).text()),
+                BodySketch.of(body));
     }
 
     private static void add(List<Cut> cuts, Cut cut) {
