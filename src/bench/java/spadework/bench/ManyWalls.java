@@ -59,7 +59,7 @@ final class ManyWalls {
         for (int walls : new int[] {10, 100, 200, 400}) {
             jobs.put(walls + " walls", job(walls));
         }
-        WarmWalls.compare(jobs, 60);
+        WarmWalls.compare(jobs, 21);
         System.out.println(String.format(Locale.ROOT, "a wall of 100 : a wall of 10 = %.2f", last / few));
         if (last > MOST * few) {
             throw new IllegalStateException("a wall of 100 costs more than twice a wall of 10");

@@ -38,8 +38,10 @@ final class WarmWalls {
                 ((Bid) OFFICE.bid(job.getValue())).findings().size();
                 long checked = work();
                 if (round >= rounds / 3) {
-                    price.computeIfAbsent(job.getKey(), key -> new ArrayList<>()).add((priced - start) / 1e6);
-                    check.computeIfAbsent(job.getKey(), key -> new ArrayList<>()).add((checked - priced) / 1e6);
+                    price.computeIfAbsent(job.getKey(), key -> new ArrayList<>())
+                            .add((priced - start) / 1e6);
+                    check.computeIfAbsent(job.getKey(), key -> new ArrayList<>())
+                            .add((checked - priced) / 1e6);
                 }
             }
         }

@@ -119,10 +119,22 @@ public record Job(
      * @throws IllegalArgumentException if there is none; intake has checked every label
      */
     public Wall getWall(String label) {
-        return walls().stream()
-                .filter(wall -> wall.label().equals(label))
-                .findFirst()
-                .orElseThrow(() -> new IllegalArgumentException("no wall " + label));
+        int index = indexOfWall(label);
+        if (index < 0) {
+            throw new IllegalArgumentException("no wall " + label);
+        }
+        return walls().get(index);
+    }
+
+    /** Place of the wall with that label among the walls, from 0; below 0 where there is none. */
+    public int indexOfWall(String label) {
+        List<Wall> walls = walls();
+        for (int i = 0; i < walls.size(); i++) {
+            if (walls.get(i).label().equals(label)) {
+                return i;
+            }
+        }
+        return -1;
     }
 
     /** The end of the work; empty until then. */

@@ -3,7 +3,9 @@ package spadework.pricing;
 
 import java.math.RoundingMode;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import spadework.company.Company;
 import spadework.company.PriceRules;
 import spadework.company.TaxMode;
@@ -72,12 +74,13 @@ public final class Pricing {
     }
 
     private static List<PricedSection> sections(Takeoff takeoff, List<PricedLine> lines, PriceRules rules) {
+        Map<TakeoffSection, List<Dollars>> bySection = new HashMap<>();
+        lines.forEach(line -> bySection
+                .computeIfAbsent(line.section(), section -> new ArrayList<>())
+                .add(line.price()));
         List<PricedSection> sections = new ArrayList<>();
         for (TakeoffSection section : takeoff.sections()) {
-            List<Dollars> prices = lines.stream()
-                    .filter(line -> line.section().equals(section))
-                    .map(PricedLine::price)
-                    .toList();
+            List<Dollars> prices = bySection.getOrDefault(section, List.of());
             if (!prices.isEmpty()) {
                 Dollars exact = Dollars.total(prices);
                 Dollars printed = exact.exact().toStep(rules.step(), RoundingMode.HALF_UP);

@@ -55,7 +55,7 @@ public final class Drivers {
     /** The wall and, at each corner, what the center line of its trench gains or loses, p + B ÷ 2. */
     private static Working trench(Job job, Wall wall) {
         List<Working> inputs = new ArrayList<>(List.of(length(job, wall)));
-        String at = "/walls/" + job.walls().indexOf(wall);
+        String at = "/walls/" + job.indexOfWall(wall.label());
         Given p = Given.of(
                 "p",
                 "projection of the footing",
@@ -94,7 +94,7 @@ public final class Drivers {
                 "length of wall " + wall.label(),
                 wall.length().feet(),
                 Unit.FOOT,
-                "/walls/" + job.walls().indexOf(wall) + "/length");
+                "/walls/" + job.indexOfWall(wall.label()) + "/length");
     }
 
     private static Worked sum(Driver driver, List<? extends Working> lengths) {

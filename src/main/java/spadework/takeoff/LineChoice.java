@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.measure.Percent;
@@ -22,13 +23,16 @@ public final class LineChoice {
     static List<TakeoffLine> lines(Job job, PriceBook book, List<Driven> measured, List<TakeoffSection> sections) {
         List<TakeoffLine> lines = new ArrayList<>();
         Map<Measure, List<LineItem>> standard = book.standard();
+        Map<TakeoffSection, List<Driven>> bySection = measured.stream()
+                .collect(Collectors.groupingBy(driven -> driven.quantity().section()));
         for (Driven driven : measured) {
+            List<Driven> here = bySection.get(driven.quantity().section());
             List<LineItem> usual = standard.getOrDefault(driven.quantity().measure(), List.of());
             List<LineItem> items = driven.codes().isEmpty()
                     ? HandItems.inPlaceOf(usual, driven, book)
                     : driven.codes().stream().map(book::get).toList();
             for (LineItem item : items) {
-                lines.add(measuredLine(job, driven, item, measured));
+                lines.add(measuredLine(job, driven, item, here));
             }
         }
         for (ExtraItem extra : job.items()) {
@@ -41,6 +45,7 @@ public final class LineChoice {
         return lines;
     }
 
+    /** @param measured all that was measured in the same section */
     static TakeoffLine measuredLine(Job job, Driven driven, LineItem item, List<Driven> measured) {
         Quantity quantity = driven.quantity();
         Optional<BigDecimal> bought = item.material().map(material -> bought(material, quantity, measured));

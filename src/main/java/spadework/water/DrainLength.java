@@ -103,6 +103,6 @@ public final class DrainLength {
     }
 
     private static String at(Job job, Wall wall) {
-        return "/walls/" + job.walls().indexOf(wall);
+        return "/walls/" + job.indexOfWall(wall.label());
     }
 }

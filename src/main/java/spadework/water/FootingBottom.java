@@ -30,7 +30,7 @@ public record FootingBottom(Optional<Worked> start, Optional<Worked> end) {
     }
 
     private static Worked bottom(Job job, Wall wall, Length grade, Length depth, FootingDrain drain, String key) {
-        String at = "/walls/" + job.walls().indexOf(wall);
+        String at = "/walls/" + job.indexOfWall(wall.label());
         Given g = Given.of(
                 "G",
                 "level of the ground",

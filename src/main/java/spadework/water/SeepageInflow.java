@@ -29,7 +29,7 @@ public final class SeepageInflow {
 
     /** Into the drain along one wall, gpm. */
     public static Range intoDrain(Job job, Wall wall) {
-        String at = "/walls/" + job.walls().indexOf(wall);
+        String at = "/walls/" + job.indexOfWall(wall.label());
         Given length =
                 Given.of("L", "length of wall " + wall.label(), wall.length().feet(), Unit.FOOT, at + "/length");
         Given start = Given.of(

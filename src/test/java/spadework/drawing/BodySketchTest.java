@@ -89,8 +89,14 @@ class BodySketchTest {
                 .map(Line.class::cast)
                 .filter(line -> line.role() == Role.GROUND && line.weight() == Shape.Weight.MEDIUM)
                 .toList();
-        double top = ground.stream().mapToDouble(line -> Math.min(line.y1(), line.y2())).min().orElseThrow();
-        double foot = ground.stream().mapToDouble(line -> Math.max(line.y1(), line.y2())).max().orElseThrow();
+        double top = ground.stream()
+                .mapToDouble(line -> Math.min(line.y1(), line.y2()))
+                .min()
+                .orElseThrow();
+        double foot = ground.stream()
+                .mapToDouble(line -> Math.max(line.y1(), line.y2()))
+                .max()
+                .orElseThrow();
         Line bottom = ground.stream()
                 .filter(line -> line.y1() == foot && line.y2() == foot)
                 .findFirst()
@@ -118,15 +124,17 @@ class BodySketchTest {
     /** The hole for a basin outside: from grade past the drain's invert by its depth and 4 in of stone. */
     @Test
     void holeOfASump() {
-        DigBody hole = DigBodies.of(new WaterJob()
-                        .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
-                        .pitAt(PitPlace.OUTSIDE)
-                        .build())
-                .stream()
-                .filter(body -> body.kind() == BodyKind.SUMP_PIT)
-                .findFirst()
-                .orElseThrow();
+        DigBody hole =
+                DigBodies.of(new WaterJob()
+                                .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
+                                .pitAt(PitPlace.OUTSIDE)
+                                .build())
+                        .stream()
+                        .filter(body -> body.kind() == BodyKind.SUMP_PIT)
+                        .findFirst()
+                        .orElseThrow();
         Scene scene = BodySketch.of(hole);
-        assertThat(scene.alternative()).contains("hole of sump pit O1", hole.deepest().text(), "3 ft 6 in wide");
+        assertThat(scene.alternative())
+                .contains("hole of sump pit O1", hole.deepest().text(), "3 ft 6 in wide");
     }
 }

@@ -46,8 +46,7 @@ public final class BodySketch {
         depth = body.deepest().feet();
         double across = 2 * (half(depth) + OPEN_GROUND) + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET;
         scale = Math.min(
-                Math.min(LARGEST, DEEPEST / depth),
-                (SectionFrame.WIDTH - LEFT - NAMES - SectionFrame.EDGE) / across);
+                Math.min(LARGEST, DEEPEST / depth), (SectionFrame.WIDTH - LEFT - NAMES - SectionFrame.EDGE) / across);
         center = LEFT + (OPEN_GROUND + half(depth)) * scale;
     }
 
@@ -84,9 +83,7 @@ public final class BodySketch {
     private Scene scene() {
         DrawingSheet sheet = new DrawingSheet();
         String title = LabelText.cut(
-                "Section at " + name(body) + ", deepest place",
-                TITLE_SIZE,
-                SectionFrame.WIDTH - 2 * SectionFrame.EDGE);
+                "Section at " + name(body) + ", deepest place", TITLE_SIZE, SectionFrame.WIDTH - 2 * SectionFrame.EDGE);
         sheet.draw(new Label(SectionFrame.EDGE, 13, title, "start", TITLE_SIZE, true, Role.WALL));
         ground(sheet);
         measures(sheet);
@@ -112,13 +109,18 @@ public final class BodySketch {
         }
         Hatching.fill(outline, sheet);
         sheet.draw(new Area(
-                List.of(at(heap, 0), at(heap + wide * 0.34, -wide * 0.3), at(heap + wide * 0.62, -wide * 0.3), at(heap + wide, 0)),
+                List.of(
+                        at(heap, 0),
+                        at(heap + wide * 0.34, -wide * 0.3),
+                        at(heap + wide * 0.62, -wide * 0.3),
+                        at(heap + wide, 0)),
                 Weight.THIN,
                 Role.SOIL));
         if (body.bank().protection() == Protection.SHIELDED) {
             for (int side : new int[] {-1, 1}) {
                 double x = at(side * half(0), 0).x() - side * 3.5;
-                sheet.line(new Point(x, GRADE - 6), new Point(x, at(0, depth).y() - 2), Weight.THICK, Role.SHIELD, false);
+                sheet.line(
+                        new Point(x, GRADE - 6), new Point(x, at(0, depth).y() - 2), Weight.THICK, Role.SHIELD, false);
             }
         }
     }
@@ -189,7 +191,10 @@ public final class BodySketch {
         text.add("Section through " + (isHole() ? "the hole of " : "the trench of ") + name(body)
                 + " at its deepest place, to scale.");
         text.add("It is %s deep (%s) and %s wide at its bottom."
-                .formatted(body.deepest().text(), from(), Length.ofFeet(body.width()).text()));
+                .formatted(
+                        body.deepest().text(),
+                        from(),
+                        Length.ofFeet(body.width()).text()));
         text.add("%s, on both sides; %s%s. At grade it is %s wide."
                 .formatted(
                         SectionWords.bank(body.bank()),

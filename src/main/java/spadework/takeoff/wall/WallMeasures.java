@@ -29,7 +29,7 @@ public record WallMeasures(
         Listed slope) {
 
     public static WallMeasures of(Job job, Wall wall) {
-        return of(job, wall, job.walls().indexOf(wall));
+        return of(job, wall, job.indexOfWall(wall.label()));
     }
 
     /** @param index of the wall in the job */
