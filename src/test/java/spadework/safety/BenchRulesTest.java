@@ -17,6 +17,7 @@ import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.Job;
 import spadework.job.Jobs;
+import spadework.job.Outlet;
 import spadework.job.Protection;
 import spadework.job.Seepage;
 import spadework.job.Soil;
@@ -26,6 +27,7 @@ import spadework.job.Texture;
 import spadework.job.TrenchSize;
 import spadework.job.Wall;
 import spadework.job.Water;
+import spadework.job.WaterJob;
 import spadework.measure.Length;
 import spadework.measure.Percent;
 import spadework.pricebook.Books;
@@ -137,5 +139,68 @@ class BenchRulesTest {
                 new Digging(Access.HAND, Percent.ZERO, wall.digging().bottomWidth(), Protection.SHIELDED));
         assertThat(Checked.findings(Jobs.job(byHand), own).stream().map(Finding::id))
                 .doesNotContain("dig-as-one");
+    }
+
+    private static SolidRun run(String label, Protection protection) {
+        return new SolidRun(
+                label,
+                Length.ofFeet(40),
+                Optional.empty(),
+                new TrenchSize(Length.ofFeet(2), Length.ofFeet(6), Optional.of(protection)),
+                0,
+                "O1",
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty());
+    }
+
+    /** Only what is to be benched is asked for its soil: of two mains and two roof lines one each, no sloped wall. */
+    @Test
+    void othersAreLeftAlone() {
+        Job wall = Jobs.job(
+                Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.C)),
+                Jobs.water(),
+                Jobs.protectedBy(Jobs.deep(6), Protection.SLOPED));
+        Water w = wall.water();
+        assertThat(about(wall, "bench-")).isEmpty();
+        Job mains = wall.withWater(new Water(
+                w.drains(),
+                List.of(run("M1", Protection.BENCHED), run("M2", Protection.SLOPED)),
+                List.of(run("R1", Protection.SHIELDED), run("R2", Protection.BENCHED)),
+                List.of(),
+                w.outlets(),
+                List.of()));
+        List<Finding> found = about(mains, "bench-in-type");
+        assertThat(found).hasSize(1);
+        assertThat(found.get(0).values()).containsEntry("at", "main M1 and roof line R2");
+    }
+
+    /** A discharge pipe 6 ft deep, if somebody wants one. */
+    @ParameterizedTest(name = "discharge {0}: {1}")
+    @CsvSource({"BENCHED, true", "SLOPED, false"})
+    void dischargePipe(Protection protection, boolean described) {
+        Job job = new WaterJob().sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0).build();
+        Outlet o = job.water().outlets().get(0);
+        Outlet deep = new Outlet(
+                o.label(),
+                o.kind(),
+                o.what(),
+                o.level(),
+                o.fromHouse(),
+                o.fromLotLine(),
+                o.permission(),
+                o.discharge(),
+                o.waterLevel(),
+                o.pit(),
+                Optional.of(new TrenchSize(Length.ofFeet(2), Length.ofFeet(6), Optional.of(protection))));
+        Water w = job.water();
+        Job dug = job.withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.C)))
+                .withWater(
+                        new Water(w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(deep), w.candidates()));
+        assertThat(about(dug, "bench-in-type").stream()
+                        .map(f -> f.values().get("at"))
+                        .toList())
+                .isEqualTo(described ? List.of("discharge pipe O1") : List.of());
     }
 }

@@ -75,4 +75,28 @@ class DepthRulesTest {
         assertThat(found).doesNotContain("invert-below-footing");
         assertThat(found.contains("stone-under-thin")).isEqualTo(expected != null);
     }
+
+    /** Each end is held to the footing beside it, and named. */
+    @ParameterizedTest(name = "from {0} to {1}: {2}")
+    @CsvSource({"91.7, 92.2, start", "92.6, 91.7, end"})
+    void endBelowTheFootingIsNamed(double start, double end, String where) {
+        WaterJob job = new WaterJob().drain(start, end).main(40, end, end - 1);
+        assertThat(Checked.only(job, "invert-below-footing").values()).containsEntry("where", where);
+    }
+
+    /**
+     * A tee in the middle is held to the higher of both ends: footing bottoms at 90.833 and 91.833, whichever end lies
+     * higher.
+     */
+    @ParameterizedTest(name = "ground {0} to {1}, tee at {2}: {3}")
+    @CsvSource({"96.5, 97.5, 91.5, true", "97.5, 96.5, 91.5, true", "96.5, 97.5, 91.9, false", "97.5, 96.5, 91.9, false"
+    })
+    void teeIsHeldToTheHigherFooting(double from, double to, double tee, boolean below) {
+        WaterJob job = new WaterJob()
+                .drain(92.6, 92.6)
+                .drainGrade(from, to)
+                .teeInMiddle(tee)
+                .main(40, tee, tee - 0.5);
+        assertThat(Checked.ids(job).contains("invert-below-footing")).isEqualTo(below);
+    }
 }

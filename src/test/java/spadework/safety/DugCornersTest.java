@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.job.Corner;
@@ -79,5 +80,15 @@ class DugCornersTest {
                 w.openings(),
                 w.windowWells(),
                 w.digging());
+    }
+
+    /** A drain along one wall drains no other. */
+    @Test
+    void wallWithoutADrainIsNamed() {
+        Job job = Jobs.job(Jobs.site(), water("A", ""), Jobs.wall(), side());
+        assertThat(Checked.findings(job))
+                .filteredOn(finding -> finding.id().equals("wall-undrained"))
+                .extracting(finding -> finding.about())
+                .containsExactly("B");
     }
 }

@@ -7,8 +7,11 @@ import com.fasterxml.jackson.databind.ObjectMapper;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -16,7 +19,17 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.intake.Intake;
 import spadework.intake.ReadJob;
+import spadework.job.Access;
+import spadework.job.Digging;
 import spadework.job.Job;
+import spadework.job.Jobs;
+import spadework.job.Wall;
+import spadework.job.Water;
+import spadework.pricebook.Books;
+import spadework.pricebook.LineItem;
+import spadework.pricebook.Measure;
+import spadework.pricebook.PriceBook;
+import spadework.takeoff.HandItems;
 
 /** Each threshold of what is known of the ground: just below it, at it, just above it. */
 class GroundRulesTest {
@@ -204,5 +217,46 @@ class GroundRulesTest {
     @Test
     void bookWithHandItemsAsksForNone() throws IOException {
         assertThat(ids(file("hand-only"))).doesNotContain("hand-item-missing");
+    }
+
+    /** A wall that only hand tools reach, with a book that has items for machines alone, and the same by machine. */
+    @Test
+    void bookWithoutHandItemsIsToldWhereHandsDig() {
+        PriceBook book = Books.standard();
+        Map<String, LineItem> machines = new HashMap<>(book.items());
+        machines.values().removeIf(item -> !item.standard() && item.follows().isPresent());
+        PriceBook bare = new PriceBook(
+                book.title(),
+                book.dated(),
+                machines,
+                Map.of(),
+                book.earth(),
+                book.stoneTonsPerCubicYard(),
+                book.truckCubicYards());
+        assertThat(HandItems.missing(bare)).isNotEmpty();
+        Wall wall = Jobs.wall();
+        Digging d = wall.digging();
+        Wall byHand = wall.withDigging(new Digging(Access.HAND, d.handShare(), d.bottomWidth(), d.protection()));
+        List<Finding> hands = Checked.findings(Jobs.job(byHand), bare).stream()
+                .filter(finding -> finding.id().equals("hand-item-missing"))
+                .toList();
+        assertThat(hands).hasSize(1);
+        assertThat(hands.get(0).about()).isEqualTo("A");
+        assertThat(hands.get(0).values().get("what"))
+                .isEqualTo(HandItems.missing(bare).stream().map(Measure::trade).collect(Collectors.joining(" and ")));
+        assertThat(Checked.findings(Jobs.job(wall), bare))
+                .noneMatch(finding -> finding.id().equals("hand-item-missing"));
+        assertThat(Checked.findings(Jobs.job(byHand), book))
+                .noneMatch(finding -> finding.id().equals("hand-item-missing"));
+    }
+
+    /** What every trench asks for is asked where anything is dug that people enter, and nowhere else. */
+    @Test
+    void nothingIsAskedOfATrenchThatIsNotDug() {
+        Water none = new Water(List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+        assertThat(Checked.findings(Jobs.job(Jobs.site(), none)))
+                .noneMatch(finding -> finding.id().equals("spoil-back"));
+        assertThat(Checked.findings(Jobs.job(Jobs.site(), none, Jobs.wall())))
+                .anyMatch(finding -> finding.id().equals("spoil-back"));
     }
 }

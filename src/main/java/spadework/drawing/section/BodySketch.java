@@ -23,8 +23,8 @@ import spadework.job.Protection;
 import spadework.measure.Length;
 
 /**
- * A trench or a hole away from the walls, cut across at its deepest place, to scale: of a main, a roof line, a discharge
- * pipe, a basin or a test pit. Both banks are alike.
+ * A trench or a hole away from the walls, cut across at its deepest place, to scale: of a main, a roof line, a
+ * discharge pipe, a basin or a test pit. Both banks are alike.
  */
 public final class BodySketch {
     private static final double TITLE_SIZE = 11;
