@@ -87,4 +87,16 @@ class SumpDesignTest {
         assertThat(design.head()).isEmpty();
         assertThat(design.needed().number()).isCloseTo(design.inflow().high().number() * 1.5, within(1e-9));
     }
+
+    /**
+     * The basin that was chosen holds π × 24² ÷ 4 ÷ 231 = 1.9584 gal an inch, 15 in of them between start and stop; one
+     * that nobody chose is the least of IRC P3303.1.2 (F-33), 1.1016 gal an inch and 12 in.
+     */
+    @ParameterizedTest(name = "{0} by {1} in: {2} gal an inch, {3} gal")
+    @CsvSource({"24, 30, 1.9584, 29.376", ", , 1.1016, 13.219", "24, , 1.9584, 23.501", ", 30, 1.1016, 16.524"})
+    void basinAsChosenElseTheLeast(Double diameter, Double depth, double perInch, double storage) {
+        SumpDesign design = design(new WaterJob().sump(diameter, depth, 8.0, 40.0, 25.0, 12.0));
+        assertThat(design.gallonsPerInch().number()).isCloseTo(perInch, within(0.0005));
+        assertThat(design.storage().number()).isCloseTo(storage, within(0.005));
+    }
 }
