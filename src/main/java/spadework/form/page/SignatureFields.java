@@ -30,10 +30,10 @@ public final class SignatureFields {
     SignatureFields onto(FormPage page) {
         field(page, "on", 3);
         field(page, "by", 9);
-        field(page, "file", 4);
-        field(page, "typed", 4);
-        field(page, "given", 2);
-        field(page, "disclosed", 2);
+        field(page, "file", 3);
+        field(page, "typed", 3);
+        field(page, "given", 3);
+        field(page, "disclosed", 3);
         field(page, "paper", 4);
         field(page, "withdrawal", 4);
         field(page, "equipment", 6);
