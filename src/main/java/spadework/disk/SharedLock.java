@@ -29,6 +29,8 @@ import java.util.concurrent.locks.ReentrantLock;
 public final class SharedLock implements AutoCloseable {
     private static final String SECONDS = "spadework.lockSeconds";
     private static final int PAUSE_MILLIS = 5;
+    /** The byte of the gate; all before it are the file's. No lock file is ever so long. */
+    private static final long GATE = Long.MAX_VALUE - 1;
 
     private static final Map<Object, Held> ALL = new HashMap<>();
 
@@ -133,12 +135,11 @@ public final class SharedLock implements AutoCloseable {
                         ? Set.of(StandardOpenOption.WRITE, LinkOption.NOFOLLOW_LINKS)
                         : Set.of(StandardOpenOption.READ, LinkOption.NOFOLLOW_LINKS));
         try {
-            while (!isLocked(channel, alone)) {
-                if (System.nanoTime() > until) {
-                    throw busy(file);
-                }
-                TimeUnit.MILLISECONDS.sleep(PAUSE_MILLIS);
-            }
+            // Whoever holds the gate is next. Without it, who has just let go of the file takes it again before
+            // anybody who waits has looked, and one of eight can wait forever.
+            FileLock gate = locked(channel, file, GATE, 1, alone, until);
+            locked(channel, file, 0, GATE, alone, until);
+            gate.release();
             return channel;
         } catch (InterruptedException stopped) {
             channel.close();
@@ -150,12 +151,21 @@ public final class SharedLock implements AutoCloseable {
         }
     }
 
-    private static boolean isLocked(FileChannel channel, boolean alone) throws IOException {
-        try {
-            FileLock lock = channel.tryLock(0, Long.MAX_VALUE, !alone);
-            return lock != null;
-        } catch (OverlappingFileLockException elsewhereInThisProgram) {
-            return false;
+    private static FileLock locked(FileChannel channel, Path file, long from, long length, boolean alone, long until)
+            throws IOException, InterruptedException {
+        while (true) {
+            try {
+                FileLock lock = channel.tryLock(from, length, !alone);
+                if (lock != null) {
+                    return lock;
+                }
+            } catch (OverlappingFileLockException elsewhereInThisProgram) {
+                // As if another program had it.
+            }
+            if (System.nanoTime() > until) {
+                throw busy(file);
+            }
+            TimeUnit.MILLISECONDS.sleep(PAUSE_MILLIS);
         }
     }
 
