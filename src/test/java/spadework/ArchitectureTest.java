@@ -53,6 +53,9 @@ class ArchitectureTest {
       warranty             | money finding
       register             | finding spelling reason disk warranty
       draft                | measure spelling
+      store                | register draft
+      store.folder         | disk register store
+      store.postgres       | register draft store
       trench               | measure working job
       water.flow           | measure working
       water                | measure working job pricebook water.flow
@@ -120,6 +123,8 @@ class ArchitectureTest {
       cli.account          | money billing cli.option cli.outcome office office.billing
       office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
       office.start         | money finding disk draft office.reply intake office.files office.records office
+      office.store         | finding disk draft store store.folder store.postgres office.reply
+      cli.store            | disk cli.option office.reply office.store store store.folder
       cli.start            | office.reply cli.option office office.start
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
@@ -133,7 +138,7 @@ class ArchitectureTest {
       form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
-      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account office.buying
+      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying
       """;
 
     /** Each library is known to the packages that need it. */
@@ -151,7 +156,10 @@ class ArchitectureTest {
       com.formdev..           | form.kit
       net.miginfocom..        | form.kit form.library form.field form.page form.view form
       javax.swing..           | form.kit form.session form.library form.field form.page form.view form
-      picocli..               | cli.option cli.outcome cli.account cli.start cli.book cli.figure cli.register cli.warranty cli
+      picocli..               | cli.option cli.outcome cli.account cli.store cli.start cli.book cli.figure cli.register cli.warranty cli
+      com.zaxxer..            | store.postgres
+      org.flywaydb..          | store.postgres
+      org.jdbi..              | store.postgres
       me.tongfei..            | cli
       org.jline..             | cli
       """;

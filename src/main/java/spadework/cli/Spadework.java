@@ -9,16 +9,21 @@ import java.time.LocalDate;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.ExecutionException;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
 import picocli.CommandLine.ScopeType;
 import spadework.cli.option.AtTerminal;
 import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
+import spadework.cli.option.OfficeOption;
 import spadework.cli.option.Today;
 import spadework.cli.start.AddCommand;
 import spadework.cli.start.NewCommand;
 import spadework.cli.start.SetCommand;
+import spadework.cli.store.OfficeCommand;
+import spadework.cli.store.OfficeRun;
 import spadework.disk.DryRun;
 import spadework.press.signing.SigningKey;
 import spadework.reason.Reason;
@@ -55,7 +60,8 @@ import spadework.reason.Reason;
             SeasonCommand.class,
             FigureCommand.class,
             FormCommand.class,
-            KeyCommand.class
+            KeyCommand.class,
+            OfficeCommand.class
         },
         exitCodeListHeading = "%nExit codes:%n",
         exitCodeList = {
@@ -68,6 +74,10 @@ import spadework.reason.Reason;
         footer = "  spadework documents sample-quotes/block-basement-to-swale --out documents")
 public final class Spadework implements Today {
     private final LocalDate today;
+
+    @Mixin
+    @SuppressWarnings("UnusedVariable") // its value is asked for by name
+    private OfficeOption office;
 
     public Spadework() {
         this(LocalDate.now());
@@ -138,6 +148,17 @@ public final class Spadework implements Today {
         while (command.hasSubcommand()) {
             command = command.subcommand();
         }
+        ParseResult matched = command;
+        try {
+            return OfficeRun.of(command, () -> run(matched, parsed));
+        } catch (ExecutionException | ParameterException ours) {
+            throw ours;
+        } catch (Exception failed) {
+            throw new ExecutionException(command.commandSpec().commandLine(), Reason.of(failed), failed);
+        }
+    }
+
+    private static int run(ParseResult command, ParseResult parsed) {
         if (!command.hasMatchedOption(DryRunOption.NAME)) {
             return new RunLast().execute(parsed);
         }
@@ -166,6 +187,9 @@ public final class Spadework implements Today {
 
     private static String described(Throwable thrown) {
         Throwable cause = thrown instanceof UncheckedIOException ? thrown.getCause() : thrown;
+        if (OfficeRun.isSaidByTheOffice(cause)) {
+            return cause.getMessage();
+        }
         boolean file = cause instanceof IOException;
         return (file ? "A file or folder cannot be used: " : "") + Reason.of(cause);
     }

@@ -44,7 +44,7 @@ public enum Event {
         return issues;
     }
 
-    static Optional<Event> of(String words) {
+    public static Optional<Event> of(String words) {
         return Arrays.stream(values())
                 .filter(event -> event.words.equals(words))
                 .findFirst();

@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.office.store;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import spadework.draft.DraftValue;
+
+/**
+ * Two versions of a job that were made from one, put together field by field. What one side changed is taken; what both
+ * changed to the same is taken once; what both changed otherwise is shown and never guessed.
+ */
+final class FieldMerge {
+    /** A field that both sides changed. */
+    record Clash(String pointer, String before, String mine, String theirs) {}
+
+    /** Where a side has nothing at a place. */
+    private static final DraftValue NOTHING = new DraftValue.Bare("");
+
+    private static final List<String> NAMES = List.of("label", "id", "code", "number", "file");
+
+    private final List<Clash> clashes = new ArrayList<>();
+
+    private FieldMerge() {}
+
+    /** What came of it: the job put together, with their side where both changed a field. */
+    record Merged(DraftValue value, List<Clash> clashes) {}
+
+    static Merged of(DraftValue before, DraftValue mine, DraftValue theirs) {
+        FieldMerge merge = new FieldMerge();
+        return new Merged(merge.merged("", before, mine, theirs), List.copyOf(merge.clashes));
+    }
+
+    private DraftValue merged(String pointer, DraftValue before, DraftValue mine, DraftValue theirs) {
+        if (mine.equals(theirs) || mine.equals(before)) {
+            return theirs;
+        }
+        if (theirs.equals(before)) {
+            return mine;
+        }
+        if (mine instanceof DraftValue.Entries left && theirs instanceof DraftValue.Entries right) {
+            Map<String, DraftValue> old = before instanceof DraftValue.Entries entries ? entries.values() : Map.of();
+            return new DraftValue.Entries(members(pointer, old, left.values(), right.values()));
+        }
+        if (mine instanceof DraftValue.Rows left && theirs instanceof DraftValue.Rows right) {
+            List<DraftValue> old = before instanceof DraftValue.Rows rows ? rows.values() : List.of();
+            Optional<DraftValue> named = rows(pointer, old, left.values(), right.values());
+            if (named.isPresent()) {
+                return named.get();
+            }
+        }
+        clashes.add(new Clash(pointer, shown(before), shown(mine), shown(theirs)));
+        return theirs;
+    }
+
+    private Map<String, DraftValue> members(
+            String pointer,
+            Map<String, DraftValue> before,
+            Map<String, DraftValue> mine,
+            Map<String, DraftValue> theirs) {
+        Set<String> keys = new LinkedHashSet<>(theirs.keySet());
+        keys.addAll(mine.keySet());
+        Map<String, DraftValue> all = new LinkedHashMap<>();
+        for (String key : keys) {
+            DraftValue value = merged(
+                    pointer + "/" + key,
+                    before.getOrDefault(key, NOTHING),
+                    mine.getOrDefault(key, NOTHING),
+                    theirs.getOrDefault(key, NOTHING));
+            if (value != NOTHING) {
+                all.put(key, value);
+            }
+        }
+        return all;
+    }
+
+    /** Rows that have names of their own are put together row by row. */
+    private Optional<DraftValue> rows(
+            String pointer, List<DraftValue> before, List<DraftValue> mine, List<DraftValue> theirs) {
+        Optional<Map<String, DraftValue>> old = named(before);
+        Optional<Map<String, DraftValue>> left = named(mine);
+        Optional<Map<String, DraftValue>> right = named(theirs);
+        if (old.isEmpty() || left.isEmpty() || right.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new DraftValue.Rows(
+                List.copyOf(members(pointer, old.get(), left.get(), right.get()).values())));
+    }
+
+    private static Optional<Map<String, DraftValue>> named(List<DraftValue> rows) {
+        Map<String, DraftValue> all = new LinkedHashMap<>();
+        for (DraftValue row : rows) {
+            Optional<String> name = row instanceof DraftValue.Entries entries
+                    ? NAMES.stream()
+                            .map(key -> entries.values().get(key))
+                            .filter(DraftValue.Text.class::isInstance)
+                            .map(text -> ((DraftValue.Text) text).words())
+                            .findFirst()
+                    : Optional.empty();
+            if (name.isEmpty() || all.put(name.get(), row) != null) {
+                return Optional.empty();
+            }
+        }
+        return Optional.of(all);
+    }
+
+    private static String shown(DraftValue value) {
+        if (value instanceof DraftValue.Text text) {
+            return text.words();
+        }
+        return value instanceof DraftValue.Bare bare ? bare.token() : value.toString();
+    }
+}
