@@ -11,27 +11,16 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
-import spadework.company.WorkCondition;
 import spadework.job.Access;
 import spadework.job.Digging;
-import spadework.job.Downspout;
 import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.job.JobPricing;
 import spadework.job.Jobs;
-import spadework.job.Seepage;
-import spadework.job.Soil;
-import spadework.job.SoilType;
-import spadework.job.Texture;
 import spadework.job.Wall;
 import spadework.job.Water;
-import spadework.measure.Area;
 import spadework.measure.Length;
-import spadework.measure.Unit;
 import spadework.pricebook.Books;
-import spadework.pricebook.Driver;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
@@ -103,59 +92,6 @@ class LineChoiceTest {
         assertThat(codes(by(Access.HAND), byHand, Measure.STONE, "A"))
                 .as("none of it is standard")
                 .isEmpty();
-    }
-
-    private static Job soil(Texture texture, Seepage seepage) {
-        return Jobs.job(Jobs.with(Jobs.site(), new Soil(texture, seepage, SoilType.C)), Jobs.water(), Jobs.deep(3));
-    }
-
-    /** Wet clay is clay in which water seeps or stands; what nobody looked for is not taken for it. */
-    @ParameterizedTest(name = "{0}, {1}: wet clay {2}")
-    @CsvSource({
-        "CLAY, FREE, true",
-        "CLAY, DAMP, true",
-        "CLAY, NONE, false",
-        "CLAY, UNKNOWN, false",
-        "SILTY_CLAY, DAMP, true",
-        "SILTY_CLAY_LOAM, DAMP, true",
-        "CLAY_LOAM, DAMP, true",
-        "SANDY_CLAY_LOAM, DAMP, true",
-        "LOAM, FREE, false",
-        "SAND, FREE, false"
-    })
-    void wetClay(Texture texture, Seepage seepage, boolean wet) {
-        Job job = soil(texture, seepage);
-        assertThat(Conditions.everywhere(job)).isEqualTo(wet ? List.of(WorkCondition.WET_CLAY) : List.of());
-        assertThat(Conditions.at(job, job.walls().get(0)).contains(WorkCondition.WET_CLAY))
-                .isEqualTo(wet);
-        assertThat(Conditions.inTrench(job, job.water().mains().get(0)).contains(WorkCondition.WET_CLAY))
-                .isEqualTo(wet);
-    }
-
-    /** What a section of no wall is slowed by: roof water by the soil alone, setting up by nothing. */
-    @Test
-    void conditionsOfSections() {
-        Job job = Jobs.job(
-                Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.FREE, SoilType.C)), Jobs.water(), Jobs.deep(6));
-        List<TakeoffSection> sections = Measuring.of(job, BOOK).sections();
-        assertThat(stretches(job, sections, "A"))
-                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
-        assertThat(stretches(job, sections, "drain"))
-                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY, WorkCondition.DEEP)));
-        assertThat(stretches(job, sections, "ground"))
-                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY)));
-        assertThat(stretches(job, sections, "roof water"))
-                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.WET_CLAY)));
-        assertThat(stretches(job, sections, "setup")).isEmpty();
-    }
-
-    private static List<Stretch> stretches(Job job, List<TakeoffSection> sections, String label) {
-        return Conditions.in(
-                job,
-                sections.stream()
-                        .filter(section -> section.label().equals(label))
-                        .findFirst()
-                        .orElseThrow());
     }
 
     private static Job with(Job j, ExtraItem... extras) {
@@ -270,129 +206,6 @@ class LineChoiceTest {
         Takeoff none =
                 DerivedQuantities.added(job, without("MOB-MACH"), before, List.of(later(Measure.MOBILIZATION_TRIP, 2)));
         assertThat(none.lines()).isEqualTo(before.lines());
-    }
-
-    /** What assemblies follow that is no length: downspouts and the job itself, however many walls there are. */
-    @Test
-    void countedDrivers() {
-        Water w = Jobs.water();
-        List<Downspout> spouts = List.of(
-                new Downspout("DS1", Area.ofSquareFeet(300), "R1"), new Downspout("DS2", Area.ofSquareFeet(300), "R1"));
-        Job job = Jobs.job(
-                Jobs.site(),
-                new Water(w.drains(), w.mains(), List.of(), spouts, w.outlets(), List.of()),
-                Jobs.wall().withLength(Length.ofFeet(33)));
-        assertThat(Drivers.count(Driver.DOWNSPOUT, job, job.walls()).number()).isEqualTo(2);
-        assertThat(Drivers.count(Driver.JOB, job, List.of()).number()).isEqualTo(1);
-        assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, job.walls()).number())
-                .isEqualTo(33);
-        assertThat(Drivers.count(Driver.FOOT_OF_WALL, job, List.of()).formula()).isEqualTo("0");
-        assertThat(Drivers.count(Driver.CORNER, job, job.walls()).number()).isZero();
-        assertThat(List.of(Driver.values()))
-                .extracting(Drivers::name)
-                .containsExactlyInAnyOrder("foot of wall", "foot of trench", "corner", "downspout", "job");
-    }
-
-    /** 1.5 ft of center line from the wall: an outside corner adds it to each wall's trench, an inside one takes it. */
-    @ParameterizedTest(name = "{0}: {1} and {2} ft")
-    @CsvSource({"40 R 20, 41.5, 21.5", "40 L 20, 38.5, 18.5", "40 L 20 R 30, 38.5, 20"})
-    void footOfTrench(String plan, double first, double second) {
-        spadework.job.PlanHouse house = spadework.job.PlanHouse.of(plan);
-        Job job = house.job(SoilType.B, house.walls(5));
-        for (int i = 0; i < 2; i++) {
-            assertThat(Drivers.count(
-                                    Driver.FOOT_OF_TRENCH,
-                                    job,
-                                    List.of(job.walls().get(i)))
-                            .number())
-                    .isCloseTo(i == 0 ? first : second, within(1e-9));
-        }
-        assertThat(Drivers.count(Driver.CORNER, job, job.walls()).number())
-                .isEqualTo(house.corners().size());
-    }
-
-    /** What comes to nothing is left out; a share of a group is kept even where it takes away. */
-    @Test
-    void collector() {
-        TakeoffSection wall = new TakeoffSection(spadework.pricebook.Section.WALL, "A", "Wall A");
-        QuantityCollector collector = new QuantityCollector(wall, "A", List.of());
-        collector.add(Measure.CRACK, number(0));
-        collector.share(Measure.STONE, number(0));
-        collector.add(Measure.CRACK, number(-1));
-        assertThat(collector.found()).isEmpty();
-        collector.share(Measure.DUG, number(-1));
-        collector.add(Measure.STONE_TONS, number(2), "STONE-MACH");
-        collector.keep(Measure.SURPLUS, number(0), List.of());
-        assertThat(collector.found())
-                .extracting(driven -> driven.quantity().id())
-                .containsExactly("A.soil-dug-bank", "A.drain-stone-net", "A.surplus-soil-bank");
-        assertThat(collector.found().get(1).codes()).containsExactly("STONE-MACH");
-        assertThat(collector.found().get(0).quantity().description()).isEqualTo("Soil dug, bank, A");
-    }
-
-    private static Given number(double value) {
-        return Given.of("x", "test", value, Unit.CUBIC_YARD, "test");
-    }
-
-    /** A thrower reaches the surface from 5 ft, not from deeper (P-02): 4 ft and a footing of 12 in are just 5 ft. */
-    @ParameterizedTest(name = "{0} ft to the footing: deep {1}")
-    @CsvSource({"4, false", "4.01, true"})
-    void deepIsDeeperThanFiveFeet(double depth, boolean deep) {
-        Wall w = Jobs.deep(depth);
-        Wall thick = new Wall(
-                w.label(),
-                w.where(),
-                w.place(),
-                w.depth(),
-                new spadework.job.Footing(Length.ofInches(12), Length.ofInches(6)),
-                w.surface(),
-                w.openings(),
-                w.windowWells(),
-                w.digging());
-        Job job = Jobs.job(thick);
-        assertThat(Conditions.at(job, thick).contains(WorkCondition.DEEP)).isEqualTo(deep);
-        assertThat(Conditions.inTrench(job, trench(depth + 1)).contains(WorkCondition.DEEP))
-                .isEqualTo(deep);
-    }
-
-    private static spadework.job.SolidRun trench(double depth) {
-        spadework.job.SolidRun m = Jobs.main(40, 92.2, 91.4);
-        return new spadework.job.SolidRun(
-                m.label(),
-                m.length(),
-                m.item(),
-                new spadework.job.TrenchSize(Length.ofFeet(1), Length.ofFeet(depth)),
-                m.bends(),
-                m.into(),
-                m.startInvert(),
-                m.endInvert(),
-                m.startGrade(),
-                m.endGrade());
-    }
-
-    /** 40 ft that a machine reaches and 10 ft by hand: four fifths and one fifth of the drain's work. */
-    @Test
-    void conditionsAlongADrainByLength() {
-        Digging d = Jobs.wall().digging();
-        Wall a = Jobs.deep(3);
-        Wall b = new Wall(
-                "B",
-                "side",
-                new spadework.job.WallPlace(spadework.job.Side.EAST, Length.ZERO, Length.ofFeet(10)),
-                a.depth(),
-                a.footing(),
-                a.surface(),
-                a.openings(),
-                a.windowWells(),
-                new Digging(Access.HAND, d.handShare(), d.bottomWidth(), d.protection()));
-        Job job = Jobs.job(a, b);
-        List<Stretch> along = Conditions.along(job, List.of("A", "B"));
-        assertThat(along).extracting(Stretch::conditions).containsExactly(List.of(), List.of(WorkCondition.NARROW));
-        assertThat(along.get(0).share()).isEqualByComparingTo("0.8");
-        assertThat(along.get(1).share()).isEqualByComparingTo("0.2");
-        assertThat(Conditions.along(job, List.of("B")))
-                .containsExactly(new Stretch(BigDecimal.ONE, List.of(WorkCondition.NARROW)));
-        assertThat(Conditions.along(job, List.of())).containsExactly(new Stretch(BigDecimal.ONE, List.of()));
     }
 
     /** Each wall's stone is bought by its own tons. */

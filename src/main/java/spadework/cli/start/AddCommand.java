@@ -11,10 +11,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
-import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
-import spadework.cli.option.TemplateOption;
-import spadework.office.Office;
 import spadework.office.reply.Reply;
 import spadework.office.start.JobEdit;
 import spadework.office.start.JobPart;
@@ -50,16 +47,13 @@ public final class AddCommand extends ReplyCommand {
     private Map<String, String> values = new LinkedHashMap<>();
 
     @Mixin
-    private TemplateOption templates;
-
-    @Mixin
-    DryRunOption dryRun;
+    private JobEditOptions options;
 
     @Override
     protected Reply reply() throws IOException {
         JobPart added =
                 JobPart.of(part).orElseThrow(() -> new ParameterException(line(), part + ": allowed are " + parts()));
-        return new JobEdit(Office.with(templates.templates())).add(job, added, values);
+        return new JobEdit(options.office()).add(job, added, values);
     }
 
     private static String parts() {

@@ -14,9 +14,7 @@ import picocli.CommandLine.Parameters;
 import spadework.cli.option.AtTerminal;
 import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ReplyCommand;
-import spadework.cli.option.TemplateOption;
 import spadework.cli.option.Today;
-import spadework.office.Office;
 import spadework.office.reply.Reply;
 import spadework.office.start.FirmStart;
 import spadework.office.start.JobStart;
@@ -91,14 +89,11 @@ public final class NewCommand {
         private Map<String, String> values = new LinkedHashMap<>();
 
         @Mixin
-        private TemplateOption templates;
-
-        @Mixin
-        DryRunOption dryRun;
+        private JobEditOptions options;
 
         @Override
         protected Reply reply() throws IOException {
-            return JobStart.job(Office.with(templates.templates()), job, values, Today.of(line().getCommandSpec()));
+            return JobStart.job(options.office(), job, values, Today.of(line().getCommandSpec()));
         }
     }
 }

@@ -2,16 +2,13 @@
 package spadework.cli.start;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Parameters;
-import spadework.cli.option.DryRunOption;
+import spadework.cli.option.JobParameter;
 import spadework.cli.option.ReplyCommand;
-import spadework.cli.option.TemplateOption;
-import spadework.office.Office;
 import spadework.office.reply.Reply;
 import spadework.office.start.JobEdit;
 
@@ -25,8 +22,8 @@ import spadework.office.start.JobEdit;
         footerHeading = "%nExample:%n",
         footer = "  spadework set jobs/2026-101 walls/A/length=\"38 ft 6 in\" site/soil/texture=\"silty clay\"")
 public final class SetCommand extends ReplyCommand {
-    @Parameters(index = "0", paramLabel = "JOB", description = "A job file, or the folder that holds its job.json.")
-    private Path job;
+    @Mixin
+    private JobParameter job;
 
     @Parameters(
             index = "1..*",
@@ -36,13 +33,10 @@ public final class SetCommand extends ReplyCommand {
     private Map<String, String> values = new LinkedHashMap<>();
 
     @Mixin
-    private TemplateOption templates;
-
-    @Mixin
-    DryRunOption dryRun;
+    private JobEditOptions options;
 
     @Override
     protected Reply reply() throws IOException {
-        return new JobEdit(Office.with(templates.templates())).set(job, values);
+        return new JobEdit(options.office()).set(job.path(), values);
     }
 }

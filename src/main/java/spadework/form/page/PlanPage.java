@@ -37,12 +37,14 @@ public final class PlanPage extends FormPage {
             tools.put(tool, button);
             bar.add(button);
         }
-        canvas.onTool(tool -> tools.get(tool).setSelected(true));
+        canvas.input().onTool(tool -> tools.get(tool).setSelected(true));
         put(bar, "span 12");
         put(canvas, "span 12, wmin 200, hmin 200");
         BasePointer wall = new BasePointer(
                 "/walls/0",
-                () -> canvas.selected() < 0 ? Optional.empty() : Optional.of(Pointer.of("/walls", canvas.selected())));
+                () -> canvas.input().selected() < 0
+                        ? Optional.empty()
+                        : Optional.of(Pointer.of("/walls", canvas.input().selected())));
         group("plan.wall");
         field(wall, "/length", 2);
         field(wall, "/from", 2);
@@ -74,7 +76,7 @@ public final class PlanPage extends FormPage {
     @Override
     public void showAll() {
         if (canvas != null) {
-            canvas.showDraft();
+            canvas.input().showDraft();
         }
         super.showAll();
     }
@@ -83,7 +85,7 @@ public final class PlanPage extends FormPage {
     public void showFaults() {
         super.showFaults();
         if (canvas != null) {
-            canvas.showDraft();
+            canvas.input().showDraft();
         }
     }
 }

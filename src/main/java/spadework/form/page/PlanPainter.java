@@ -34,8 +34,8 @@ final class PlanPainter {
 
     PlanPainter(PlanCanvas canvas, Graphics2D pen) {
         this.canvas = canvas;
-        this.plan = canvas.plan();
-        this.draft = canvas.draft();
+        this.plan = canvas.input().plan();
+        this.draft = canvas.input().draft();
         this.pen = pen;
     }
 
@@ -57,7 +57,7 @@ final class PlanPainter {
         }
         pen.setFont(UIManager.getFont("defaultFont"));
         pen.setColor(faint);
-        pen.drawString(Messages.of("plan.help." + canvas.tool().word()), 10, canvas.getHeight() - 10);
+        pen.drawString(Messages.of("plan.help." + canvas.input().tool().word()), 10, canvas.getHeight() - 10);
         north();
     }
 
@@ -74,11 +74,11 @@ final class PlanPainter {
     }
 
     private void wall(Stretch wall) {
-        line(wall, wall.row() == canvas.selected() ? water : ink, 5);
-        dimension(wall, wall.row() == canvas.selected());
+        line(wall, wall.row() == canvas.input().selected() ? water : ink, 5);
+        dimension(wall, wall.row() == canvas.input().selected());
         Point2D inside = canvas.point(plan.spot(wall.side(), wall.from() + wall.length() / 2, -BESIDE));
         pen.setFont(Theme.bold(14));
-        centered(wall.label(), inside, wall.row() == canvas.selected() ? water : ink);
+        centered(wall.label(), inside, wall.row() == canvas.input().selected() ? water : ink);
     }
 
     private void line(Stretch wall, Color color, float wide) {
@@ -197,13 +197,13 @@ final class PlanPainter {
     }
 
     private void mark() {
-        Point2D at = canvas.point(plan.spot(canvas.mark()));
+        Point2D at = canvas.point(plan.spot(canvas.input().mark()));
         pen.setColor(water);
         pen.setStroke(new BasicStroke(2));
         pen.draw(new Ellipse2D.Double(at.getX() - 7, at.getY() - 7, 14, 14));
-        if (!canvas.typed().isEmpty()) {
+        if (!canvas.input().typed().isEmpty()) {
             pen.setFont(Theme.bold(16));
-            centered(canvas.typed() + "|", new Point2D.Double(at.getX(), at.getY() - 16), water);
+            centered(canvas.input().typed() + "|", new Point2D.Double(at.getX(), at.getY() - 16), water);
         }
     }
 
