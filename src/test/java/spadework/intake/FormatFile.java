@@ -55,6 +55,16 @@ public enum FormatFile {
                 .toList();
     }
 
+    /** Whether the schema finds anything; it looks no further than the first. */
+    boolean isRefusedBySchema(JsonNode document) {
+        return !validator
+                .validate(
+                        document.toString(),
+                        InputFormat.JSON,
+                        context -> context.executionConfig(config -> config.failFast(true)))
+                .isEmpty();
+    }
+
     /** Reads the document in place of the sample, beside the samples of the files that it needs. */
     SourceFile read(JsonNode document) {
         SourceFile sheet = sheet(document);

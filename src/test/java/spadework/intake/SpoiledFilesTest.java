@@ -15,8 +15,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Fault;
 
 /** However a file is spoiled, it is understood or refused with faults; reading never fails otherwise. */
-class FuzzTest {
-    private static final int CASES = 1_000;
+class SpoiledFilesTest {
+    private static final int CASES = Integer.getInteger("spadework.spoiled", 250);
     private static final String[] TOKENS = {
         "{", "}", "[", "]", ",", ":", "\"", "null", "true", "-1", "1e400", "\"\"", "\"-5 ft\"", "\"\\ud800\"", "\\", "0"
     };
@@ -45,7 +45,7 @@ class FuzzTest {
                 assertThat(refusal.faults())
                         .as("seed %d case %d", seed, i)
                         .isNotEmpty()
-                        .allSatisfy(FuzzTest::check);
+                        .allSatisfy(SpoiledFilesTest::check);
             }
             Files.write(folder.resolve(name), sound);
         }

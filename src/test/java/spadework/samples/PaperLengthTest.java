@@ -4,18 +4,15 @@ package spadework.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
-import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import spadework.job.OutletKind;
 import spadework.office.Bid;
-import spadework.office.Outcome;
 import spadework.office.PaperKind;
 import spadework.paperwork.scope.ScopePaper;
 import spadework.press.PageText;
@@ -30,9 +27,6 @@ class PaperLengthTest {
 
     private static final String HEAD_OF_LINES = "Direct Unit price Price";
     private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
-
-    @TempDir
-    Path out;
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("spadework.samples.Samples#papered")
@@ -113,16 +107,15 @@ class PaperLengthTest {
                         page.strip().endsWith(HEAD_OF_LINES) || page.strip().endsWith(HEAD_OF_TAKEOFF));
     }
 
-    private List<String> pages(Path sample, PaperKind paper) throws IOException {
-        Outcome.Printed outcome = (Outcome.Printed) Samples.office().documents(sample, out, EnumSet.of(paper));
-        Path pdf = outcome.files().stream()
-                .filter(file -> file.toString().endsWith(".pdf"))
+    private static List<String> pages(Path sample, PaperKind paper) throws IOException {
+        byte[] pdf = Samples.printed(sample).entrySet().stream()
+                .filter(file -> file.getKey().endsWith("/" + paper.file() + ".pdf"))
+                .map(Map.Entry::getValue)
                 .findFirst()
                 .orElseThrow();
-        byte[] printed = Files.readAllBytes(pdf);
-        assertThat(PrintedType.of(printed).least())
+        assertThat(PrintedType.of(pdf).least())
                 .as("smallest letter, drawings among them, in points")
                 .isGreaterThanOrEqualTo(SMALLEST - PrintedType.HAIR);
-        return PageText.pages(printed);
+        return PageText.pages(pdf);
     }
 }

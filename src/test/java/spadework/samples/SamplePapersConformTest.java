@@ -5,19 +5,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.EnumSet;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import spadework.office.Outcome;
-import spadework.office.PaperKind;
 import spadework.press.PageText;
 import spadework.press.Recalculation;
 import spadework.press.VeraPdf;
@@ -26,12 +21,6 @@ import spadework.pricing.Quote;
 
 /** Every paper of every sample: the PDF by the standards it claims, the workbook worked out again. */
 class SamplePapersConformTest {
-    /** Each sample is printed once for all that is asked of its papers. */
-    private static final Map<Path, List<Path>> PRINTED = new HashMap<>();
-
-    @TempDir
-    static Path out;
-
     @TempDir
     Path office;
 
@@ -39,10 +28,10 @@ class SamplePapersConformTest {
     @MethodSource("papered")
     void pdfConformsToUa1AndA3a(Path sample) throws IOException {
         int seen = 0;
-        for (Path file : print(sample)) {
-            if (file.toString().endsWith(".pdf")) {
-                assertThat(VeraPdf.failedRules(Files.readAllBytes(file)))
-                        .as(file.toString())
+        for (Map.Entry<String, byte[]> file : Samples.printed(sample).entrySet()) {
+            if (file.getKey().endsWith(".pdf")) {
+                assertThat(VeraPdf.failedRules(file.getValue()))
+                        .as(file.getKey())
                         .isEmpty();
                 seen++;
             }
@@ -56,9 +45,9 @@ class SamplePapersConformTest {
         Optional<Path> program = Recalculation.office();
         assumeTrue(program.isPresent(), "no soffice on the path, so the workbooks cannot be worked out again");
         List<byte[]> books = new ArrayList<>();
-        for (Path file : print(sample)) {
-            if (file.toString().endsWith(".xlsx")) {
-                books.add(Files.readAllBytes(file));
+        for (Map.Entry<String, byte[]> file : Samples.printed(sample).entrySet()) {
+            if (file.getKey().endsWith(".xlsx")) {
+                books.add(file.getValue());
             }
         }
         assertThat(new Recalculation(program.get(), office).figures(books))
@@ -72,9 +61,9 @@ class SamplePapersConformTest {
     void workbookPageAndListingSayTheSame(Path sample) throws IOException {
         Quote proposed = Samples.bid(sample).proposedQuote();
         Quote agreed = Samples.bid(sample).quote();
-        for (Path file : print(sample)) {
-            byte[] content = Files.readAllBytes(file);
-            switch (file.getFileName().toString()) {
+        for (Map.Entry<String, byte[]> file : Samples.printed(sample).entrySet()) {
+            byte[] content = file.getValue();
+            switch (file.getKey().substring(file.getKey().indexOf('/') + 1)) {
                 case "proposal.xlsx" -> {
                     assertThat(WorkbookDump.named(WorkbookDump.open(content), "job_total"))
                             .containsExactly(total(proposed));
@@ -107,15 +96,6 @@ class SamplePapersConformTest {
         return quote.sections().stream()
                 .map(section -> section.price().amount().doubleValue())
                 .toList();
-    }
-
-    private static List<Path> print(Path sample) throws IOException {
-        if (!PRINTED.containsKey(sample)) {
-            Path folder = Files.createDirectories(out.resolve(Integer.toString(PRINTED.size())));
-            Outcome printed = Samples.office().documents(sample, folder, EnumSet.allOf(PaperKind.class));
-            PRINTED.put(sample, ((Outcome.Printed) printed).files());
-        }
-        return PRINTED.get(sample);
     }
 
     static List<Path> papered() {

@@ -4,7 +4,6 @@ package spadework.samples;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
@@ -51,7 +50,7 @@ class SamplesTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("papered")
     void textOfEveryPaper(Path sample) throws IOException {
-        Map<String, byte[]> files = print(sample);
+        Map<String, byte[]> files = Samples.printed(sample);
         assertThat(files).hasSize(2 * Samples.papersOf(Samples.bid(sample)));
         for (Map.Entry<String, byte[]> file : files.entrySet()) {
             if (file.getKey().endsWith(".pdf")) {
@@ -87,30 +86,12 @@ class SamplesTest {
 
     @ParameterizedTest(name = "{0}")
     @MethodSource("papered")
-    void twoRunsGiveTheSameBytes(Path sample) throws IOException {
-        Map<String, byte[]> first = print(sample);
-        print(sample)
+    void twoRunsGiveTheSameBytes(Path sample) {
+        Map<String, byte[]> first = Samples.printed(sample);
+        Samples.print(sample)
                 .forEach((name, bytes) -> assertThat(Arrays.equals(bytes, first.get(name)))
                         .as(name)
                         .isTrue());
-    }
-
-    private Map<String, byte[]> print(Path sample) throws IOException {
-        Outcome outcome = Samples.office().documents(sample, out, EnumSet.allOf(PaperKind.class));
-        assertThat(outcome).isInstanceOf(Outcome.Printed.class);
-        Map<String, byte[]> files = new TreeMap<>();
-        for (Path file : ((Outcome.Printed) outcome).files()) {
-            files.put(file.getParent().getFileName() + "/" + file.getFileName(), read(file));
-        }
-        return files;
-    }
-
-    private static byte[] read(Path file) {
-        try {
-            return Files.readAllBytes(file);
-        } catch (IOException unreadable) {
-            throw new UncheckedIOException(unreadable);
-        }
     }
 
     private static String findings(List<Finding> findings) {

@@ -36,7 +36,8 @@ class ContractNoticesTest {
         Path job = ContractJobs.in(folder, state);
         List<LegalNotice> notices = due(state);
         withWording(notices, state);
-        PrintedType type = PrintedType.of(ContractJobs.pdf(job));
+        byte[] pdf = ContractJobs.pdf(job);
+        PrintedType type = PrintedType.of(pdf);
         Found signature = type.find("Buyer: Ida Wrenfield").orElseThrow();
 
         assertThat(notices).isNotEmpty();
@@ -52,7 +53,7 @@ class ContractNoticesTest {
             stands(type, notice, found, signature);
         }
         assertThat(ids(job)).doesNotContain("notice-unworded");
-        assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft", "its wording is to be added");
+        assertThat(PageText.all(pdf)).doesNotContain("Draft", "its wording is to be added");
     }
 
     private static void stands(PrintedType type, LegalNotice notice, Found found, Found signature) {
