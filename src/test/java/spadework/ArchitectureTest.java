@@ -42,16 +42,17 @@ class ArchitectureTest {
       finding              |
       spelling             |
       reason               |
+      wording              |
       disk                 |
       picture              |
       working              | measure
       job                  | measure money
       company              | measure money job
-      pricebook            | measure money job company
+      pricebook            | measure money wording job company
       law.release          |
-      law                  | money finding law.release
+      law                  | money finding wording law.release
       warranty             | money finding
-      register             | finding spelling reason disk warranty
+      register             | finding spelling reason wording disk warranty
       draft                | measure spelling
       store                | register draft
       store.folder         | disk register store
@@ -75,9 +76,9 @@ class ArchitectureTest {
       feedback             | measure money job company pricebook takeoff pricing
       season               | money bids feedback
       drawing.shape        | job
-      drawing.section      | measure working job trench ground takeoff drawing.shape
-      drawing.plan         | measure job takeoff drawing.shape
-      drawing.profile      | measure drawing.shape
+      drawing.section      | measure wording working job trench ground takeoff drawing.shape
+      drawing.plan         | measure wording job takeoff drawing.shape
+      drawing.profile      | measure wording drawing.shape
       paperwork            | finding job company pricebook law takeoff schedule contract
       paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork
       paperwork.work       | measure working job pricebook trench water.flow water ground takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
@@ -97,10 +98,10 @@ class ArchitectureTest {
       press.font           |
       press.svg            | drawing.shape paperwork.work
       press.page           | reason press.template press.font press.svg
-      press.signing        |
+      press.signing        | wording
       press.sheet          | reason press.template
       listing              | measure money finding working job warranty register takeoff pricing figure contract bids
-      pricesheet           | measure money finding pricebook
+      pricesheet           | measure money finding wording pricebook
       post                 |
       office.reply         | finding press.template
       cli.option           | office.reply
@@ -112,17 +113,17 @@ class ArchitectureTest {
       intake.job           | measure money spelling job company pricebook trench intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law law.release intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
-      office.book          | measure money finding spelling reason disk company pricebook register draft press.sheet pricesheet office.reply intake
+      office.book          | measure money finding spelling reason wording disk company pricebook register draft press.sheet pricesheet office.reply intake
       office.files         | finding reason disk picture job company register draft paperwork intake.job intake
-      office.records       | money finding disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files billing
+      office.records       | money finding wording disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files billing
       office               | measure money finding disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
-      office.agreement     | measure money finding reason disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
-      office.billing       | money finding disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
+      office.agreement     | measure money finding reason wording disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
+      office.billing       | money finding wording disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
       office.buying        | disk job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
       cli.outcome          | cli.option office
       cli.account          | money billing cli.option cli.outcome office office.billing
-      office.portfolio     | measure money finding reason disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
-      office.start         | money finding disk draft office.reply intake office.files office.records office
+      office.portfolio     | measure money finding reason wording disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
+      office.start         | money finding wording disk draft office.reply intake office.files office.records office
       office.store         | finding disk draft store store.folder store.postgres office.reply
       cli.store            | disk cli.option office.reply office.store store store.folder
       cli.start            | office.reply cli.option office office.start

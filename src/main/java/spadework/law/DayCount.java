@@ -6,42 +6,28 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
+import spadework.wording.Wording;
 
 /** How a rule counts business days. Saturday is one under the federal rule. The day of signing is never counted. */
 public enum DayCount {
     /** Every day but Sundays and federal holidays on their own day: 16 CFR 429.0(f) as it reads. */
-    FEDERAL(
-            "every day but Sundays and federal holidays on their own day",
-            false,
-            false,
-            EnumSet.allOf(FederalHoliday.class)),
+    FEDERAL(false, false, EnumSet.allOf(FederalHoliday.class)),
     /** The same, leaving out the days on which holidays are observed as well: never shortens the buyer's right. */
-    FEDERAL_AND_OBSERVED(
-            "every day but Sundays, federal holidays and the days on which they are observed",
-            false,
-            true,
-            EnumSet.allOf(FederalHoliday.class)),
+    FEDERAL_AND_OBSERVED(false, true, EnumSet.allOf(FederalHoliday.class)),
     /** Monday to Friday, leaving out holidays and the days on which they are observed. */
-    MONDAY_TO_FRIDAY(
-            "Monday to Friday but federal holidays and the days on which they are observed",
-            true,
-            true,
-            EnumSet.allOf(FederalHoliday.class)),
+    MONDAY_TO_FRIDAY(true, true, EnumSet.allOf(FederalHoliday.class)),
     /** Every day but Sundays and the nine holidays of Md. Com. Law 14-301(b), which lacks two of the federal ones. */
-    MARYLAND(
-            "every day but Sundays and Maryland's nine holidays",
-            false,
-            false,
-            EnumSet.complementOf(EnumSet.of(FederalHoliday.KING_BIRTHDAY, FederalHoliday.JUNETEENTH)));
+    MARYLAND(false, false, EnumSet.complementOf(EnumSet.of(FederalHoliday.KING_BIRTHDAY, FederalHoliday.JUNETEENTH)));
 
-    private final String words;
+    private static final Wording WORDS = Wording.beside(DayCount.class);
+
     private final boolean saturdaysRest;
     private final boolean observed;
     private final Set<FederalHoliday> holidays;
 
-    DayCount(String words, boolean saturdaysRest, boolean observed, Set<FederalHoliday> holidays) {
-        this.words = words;
+    DayCount(boolean saturdaysRest, boolean observed, Set<FederalHoliday> holidays) {
         this.saturdaysRest = saturdaysRest;
         this.observed = observed;
         this.holidays = holidays;
@@ -49,7 +35,7 @@ public enum DayCount {
 
     /** Which days count, in words. */
     public String words() {
-        return words;
+        return WORDS.get("day-count." + name().toLowerCase(Locale.ROOT).replace('_', '-'));
     }
 
     /** Whether the day counts. */

@@ -8,20 +8,20 @@ import java.util.Locale;
 import java.util.Map;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
+import spadework.wording.Wording;
 
 /** Holds a written warranty to the disclosures of 16 CFR 701.3(a), item by item, and to its title (15 USC 2303). */
 public final class WarrantyDisclosures {
+    private static final Wording WORDS = Wording.beside(WarrantyDisclosures.class);
+
     /** Prescribed by 16 CFR 701.3(a)(7) where the duration of implied warranties is limited. */
-    static final String IMPLIED = "Some States do not allow limitations on how long an implied warranty lasts, so the "
-            + "above limitation may not apply to you.";
+    static final String IMPLIED = WORDS.get("warranty-disclosures.implied");
 
     /** Prescribed by 16 CFR 701.3(a)(8) where incidental or consequential damages are left out. */
-    static final String DAMAGES = "Some States do not allow the exclusion or limitation of incidental or consequential "
-            + "damages, so the above limitation or exclusion may not apply to you.";
+    static final String DAMAGES = WORDS.get("warranty-disclosures.damages");
 
     /** Prescribed by 16 CFR 701.3(a)(9) in every written warranty. */
-    static final String RIGHTS = "This warranty gives you specific legal rights, and you may also have other rights "
-            + "which vary from State to State.";
+    static final String RIGHTS = WORDS.get("warranty-disclosures.rights");
 
     private static final String ABOUT = "warranty";
 

@@ -3,26 +3,27 @@ package spadework.pricebook;
 
 import java.util.Arrays;
 import java.util.List;
+import spadework.wording.Wording;
 
 /** The heading under which a line item is priced. Its name is what a job writes and what price and takeoff print. */
 public enum Section {
     /** The wall that the quantity belongs to: one section a wall. */
-    WALL("wall", "Wall"),
+    WALL("wall"),
     /** Footing drain, solid main, outlet or sump. */
-    DRAIN("drain", "Footing drain, solid main and outlet"),
+    DRAIN("drain"),
     /** Downspouts and their own line. */
-    ROOF_WATER("roof water", "Downspouts and roof water line"),
+    ROOF_WATER("roof water"),
     /** Haul, import, grading, planting. */
-    GROUND("ground", "Soil, grading and planting"),
+    GROUND("ground"),
     /** Getting there, permits, protection, leaving. */
-    SETUP("setup", "Setting up, permits and clean-up");
+    SETUP("setup");
+
+    private static final Wording WORDS = Wording.beside(Section.class);
 
     private final String label;
-    private final String heading;
 
-    Section(String label, String heading) {
+    Section(String label) {
         this.label = label;
-        this.heading = heading;
     }
 
     /** The labels of all sections that are no wall's, in the order of the price. */
@@ -40,6 +41,6 @@ public enum Section {
 
     /** As price and takeoff print it. */
     public String heading() {
-        return heading;
+        return WORDS.get("section." + label.replace(' ', '-'));
     }
 }

@@ -10,9 +10,12 @@ import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.usermodel.XSSFRow;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import spadework.wording.Wording;
 
 /** What may be chosen in a column, in lists on a hidden sheet, and that amounts are numbers not below zero. */
 final class ChoiceLists {
+    private static final Wording WORDS = Wording.beside(ChoiceLists.class);
+
     private static final String LISTS = "Lists";
 
     private final XSSFSheet sheet;
@@ -40,7 +43,10 @@ final class ChoiceLists {
         }
         char letter = (char) ('A' + column++);
         String range = LISTS + "!$" + letter + "$1:$" + letter + "$" + choices.size();
-        validate(of, sheet.getDataValidationHelper().createFormulaListConstraint(range), "Choose one from the list.");
+        validate(
+                of,
+                sheet.getDataValidationHelper().createFormulaListConstraint(range),
+                WORDS.get("choice-lists.choose-one-from-list"));
     }
 
     /** Amounts, waste and production are numbers from zero up. */
@@ -55,7 +61,7 @@ final class ChoiceLists {
             validate(
                     each,
                     helper.createDecimalConstraint(OperatorType.GREATER_OR_EQUAL, "0", null),
-                    "A number, zero or more.");
+                    WORDS.get("choice-lists.number-zero-or-more"));
         }
     }
 

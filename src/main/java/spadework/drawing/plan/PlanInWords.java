@@ -17,9 +17,12 @@ import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.measure.Series;
 import spadework.takeoff.Cleanouts;
+import spadework.wording.Wording;
 
 /** The plan for whoever cannot see it: the same things in sentences. */
 public final class PlanInWords {
+    private static final Wording WORDS = Wording.beside(PlanInWords.class);
+
     private PlanInWords() {}
 
     static String of(Job job) {
@@ -29,17 +32,19 @@ public final class PlanInWords {
     static String of(Job job, AddedParts extra) {
         StringJoiner text = new StringJoiner(" ");
         House house = job.site().house();
-        text.add("Plan of the house seen from above, north up.");
-        text.add("The house is %s from east to west and %s from north to south."
-                .formatted(house.eastWest().text(), house.northSouth().text()));
+        text.add(WORDS.get("plan-in-words.plan-house-seen-from"));
+        text.add(WORDS.get(
+                "plan-in-words.house-from-east-to",
+                house.eastWest().text(),
+                house.northSouth().text()));
         PlaceWords.front(job)
-                .ifPresent(front -> text.add("The street side is the %s side%s."
-                        .formatted(
-                                name(front),
-                                house.door()
-                                        .map(door -> ", with the front door " + door.text() + " from its "
-                                                + (OutlineSpot.isAcross(front) ? "west" : "north") + " corner")
-                                        .orElse(""))));
+                .ifPresent(front -> text.add(WORDS.get(
+                        "plan-in-words.street-side",
+                        name(front),
+                        house.door()
+                                .map(door -> ", with the front door " + door.text() + " from its "
+                                        + (OutlineSpot.isAcross(front) ? "west" : "north") + " corner")
+                                .orElse(""))));
         job.walls().forEach(wall -> text.add(said(extra, wall.label()) + wall(wall)));
         job.water().drains().forEach(drain -> text.add(said(extra, drain.label()) + drain(drain, job)));
         job.water().mains().forEach(main -> text.add(said(extra, main.label()) + main(main)));
@@ -55,12 +60,12 @@ public final class PlanInWords {
 
     private static String wall(Wall wall) {
         String side = wall.faces().name().toLowerCase(Locale.ROOT);
-        return "%s, %s, faces %s. We dig along %s of it."
-                .formatted(
-                        called("Wall", wall.label()),
-                        wall.where(),
-                        side,
-                        wall.length().text());
+        return WORDS.get(
+                "plan-in-words.wall",
+                called("Wall", wall.label()),
+                wall.where(),
+                side,
+                wall.length().text());
     }
 
     private static String cleanouts(FootingDrain drain, int each) {
@@ -75,15 +80,21 @@ public final class PlanInWords {
             case MIDDLE -> "from its middle";
             case END -> "from its end";
         };
-        return "%s runs along %s and empties %s into %s."
-                        .formatted(
-                                called("Footing drain", drain.label()), named("wall", drain.along()), tee, drain.into())
+        return WORDS.get(
+                        "plan-in-words.drain",
+                        called("Footing drain", drain.label()),
+                        named("wall", drain.along()),
+                        tee,
+                        drain.into())
                 + cleanouts(drain, Cleanouts.fromEachEnd(job, drain));
     }
 
     private static String main(SolidRun main) {
-        return "%s, %s long, leads to %s."
-                .formatted(called("Solid pipe", main.label()), main.length().text(), main.into());
+        return WORDS.get(
+                "plan-in-words.long-leads-to",
+                called("Solid pipe", main.label()),
+                main.length().text(),
+                main.into());
     }
 
     private static String roofLine(SolidRun line, Job job) {
@@ -92,9 +103,12 @@ public final class PlanInWords {
                 .map(Downspout::label)
                 .toList();
         String from = downspouts.isEmpty() ? "roof water" : "the water of " + named("downspout", downspouts);
-        return "%s, %s long, carries %s to %s."
-                .formatted(
-                        called("Roof water pipe", line.label()), line.length().text(), from, line.into());
+        return WORDS.get(
+                "plan-in-words.long-carries-to",
+                called("Roof water pipe", line.label()),
+                line.length().text(),
+                from,
+                line.into());
     }
 
     private static String name(Side side) {
@@ -113,14 +127,17 @@ public final class PlanInWords {
                         .orElse("")
                 : "";
         String place = PlaceWords.side(job, outlet.what())
-                .map(side -> " It is on the " + name(side) + " side.")
-                .orElse(" Which side of the house it is on is not written down.");
-        return "%s is %s: %s%s.".formatted(outlet.label(), kind, outlet.what(), pumped) + place;
+                .map(side -> WORDS.get("plan-in-words.outlet-side", name(side)))
+                .orElse(WORDS.get("plan-in-words.outlet-side-unknown"));
+        return WORDS.get("plan-in-words.outlet", outlet.label(), kind, outlet.what(), pumped) + " " + place;
     }
 
     private static String limit(SiteLimit limit) {
-        return "%s %s before wall %s."
-                .formatted(PlanWords.limit(limit.kind()), limit.distance().text(), limit.wall());
+        return WORDS.get(
+                "plan-in-words.before-wall",
+                PlanWords.limit(limit.kind()),
+                limit.distance().text(),
+                limit.wall());
     }
 
     /** The label behind its kind, unless the label says the kind itself. */

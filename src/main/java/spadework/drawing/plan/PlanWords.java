@@ -2,11 +2,14 @@
 package spadework.drawing.plan;
 
 import spadework.job.LimitKind;
+import spadework.wording.Wording;
 
 /** Every word on the plan that is not the job's own. */
 public final class PlanWords {
+    private static final Wording WORDS = Wording.beside(PlanWords.class);
+
     static final String NORTH = "N";
-    static final String SCALE = "House and walls to scale; pipes, downspouts, surroundings are not.";
+    static final String SCALE = WORDS.get("plan-words.house-and-walls-to");
     static final String DUG_WALL = "Dug wall";
     static final String DRAIN = "Footing drain";
     static final String MAIN = "Solid pipe";
@@ -15,10 +18,10 @@ public final class PlanWords {
     static final String CLEANOUT = "Cleanout";
     static final String OPTIONAL_WALL = "Optional wall";
     static final String OPTIONAL_PIPE = "Optional pipe";
-    static final String OPTIONAL_SENTENCE = "Optional, only if you choose it: ";
+    static final String OPTIONAL_SENTENCE = WORDS.get("plan-words.optional-only-if-you");
     static final String ADDED_WALL = "Wall added";
     static final String ADDED_PIPE = "Pipe added";
-    static final String ADDED_SENTENCE = "Added by this change: ";
+    static final String ADDED_SENTENCE = WORDS.get("plan-words.added-by-this-change");
     static final String TO = " to ";
     static final String STREET = "Street side";
     static final String DOOR = "Front door";

@@ -3,9 +3,12 @@ package spadework.drawing.profile;
 
 import java.util.Locale;
 import spadework.measure.Length;
+import spadework.wording.Wording;
 
 /** Every word on a profile that is not the job's own. */
 public final class ProfileWords {
+    private static final Wording WORDS = Wording.beside(ProfileWords.class);
+
     static final String NOT_MEASURED = "not measured";
     static final String STATION = "Station";
     static final String GROUND = "Ground";
@@ -13,7 +16,7 @@ public final class ProfileWords {
     static final String COVER = "Cover";
     static final String GROUND_LINE = "Ground";
     static final String BENCHMARK = "Levels from: ";
-    static final String TOO_FEW_LEVELS = "Too few levels are measured: the fall cannot be drawn.";
+    static final String TOO_FEW_LEVELS = WORDS.get("profile-words.too-few-levels-are");
     static final String SCALE = "along the pipe. Levels in ft.";
     static final String ARROW = " to ";
 

@@ -21,12 +21,15 @@ import spadework.ground.BodyKind;
 import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.measure.Length;
+import spadework.wording.Wording;
 
 /**
  * A trench or a hole away from the walls, cut across at its deepest place, to scale: of a main, a roof line, a
  * discharge pipe, a basin or a test pit. Both banks are alike.
  */
 public final class BodySketch {
+    private static final Wording WORDS = Wording.beside(BodySketch.class);
+
     private static final double TITLE_SIZE = 11;
     private static final double GRADE = 64;
     private static final double LEFT = 90;
@@ -83,13 +86,15 @@ public final class BodySketch {
     private Scene scene() {
         DrawingSheet sheet = new DrawingSheet();
         String title = LabelText.cut(
-                "Section at " + name(body) + ", deepest place", TITLE_SIZE, SectionFrame.WIDTH - 2 * SectionFrame.EDGE);
+                WORDS.get("body-sketch.section-at-deepest-place", name(body)),
+                TITLE_SIZE,
+                SectionFrame.WIDTH - 2 * SectionFrame.EDGE);
         sheet.draw(new Label(SectionFrame.EDGE, 13, title, "start", TITLE_SIZE, true, Role.WALL));
         ground(sheet);
         measures(sheet);
         double foot = Math.max(names(sheet), at(0, depth).y() + 30);
         sheet.wishes().forEach(oneOf -> SectionSketch.grant(oneOf, sheet));
-        ScaleBar.draw(SectionFrame.EDGE, foot + 14, scale, "To scale; the heap is not measured.", sheet);
+        ScaleBar.draw(SectionFrame.EDGE, foot + 14, scale, WORDS.get("body-sketch.to-scale-heap-not"), sheet);
         return new Scene(SectionFrame.WIDTH, foot + 26, sheet.shapes(), inWords());
     }
 
@@ -188,20 +193,20 @@ public final class BodySketch {
 
     private String inWords() {
         StringJoiner text = new StringJoiner(" ");
-        text.add("Section through " + (isHole() ? "the hole of " : "the trench of ") + name(body)
-                + " at its deepest place, to scale.");
-        text.add("It is %s deep (%s) and %s wide at its bottom."
-                .formatted(
-                        body.deepest().text(),
-                        from(),
-                        Length.ofFeet(body.width()).text()));
-        text.add("%s, on both sides; %s%s. At grade it is %s wide."
-                .formatted(
-                        SectionWords.bank(body.bank()),
-                        SectionWords.soil(body.bank()),
-                        SectionWords.engineer(body.deepest()),
-                        widthAtGrade(body).text()));
-        text.add("Soil is heaped " + SectionWords.SPOIL_BACK + " back from its edge.");
+        text.add(WORDS.get(
+                "body-sketch.section-through-at-its", (isHole() ? "the hole of " : "the trench of "), name(body)));
+        text.add(WORDS.get(
+                "body-sketch.deep-and-wide-at",
+                body.deepest().text(),
+                from(),
+                Length.ofFeet(body.width()).text()));
+        text.add(WORDS.get(
+                "body-sketch.on-both-sides-at",
+                SectionWords.bank(body.bank()),
+                SectionWords.soil(body.bank()),
+                SectionWords.engineer(body.deepest()),
+                widthAtGrade(body).text()));
+        text.add(WORDS.get("body-sketch.soil-heaped", SectionWords.SPOIL_BACK));
         return text.toString();
     }
 

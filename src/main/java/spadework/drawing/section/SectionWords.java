@@ -10,16 +10,19 @@ import spadework.measure.Series;
 import spadework.trench.Bank;
 import spadework.trench.Benching;
 import spadework.trench.TrenchLimits;
+import spadework.wording.Wording;
 
 /** Every word on a section that is not the job's own. */
 public final class SectionWords {
+    private static final Wording WORDS = Wording.beside(SectionWords.class);
+
     static final String DRY = " dry: ";
     static final String GRADE = "Grade";
     static final String SPOIL = "Soil heap";
-    static final String BACKFILL = "Backfill, packed in lifts";
-    static final String FABRIC = "Fabric, turned up 6 in";
-    static final String NO_DRAIN = "No drain at this wall";
-    static final String SCALE = "To scale; wall thickness, slab, inner footing, heap are not measured.";
+    static final String BACKFILL = WORDS.get("section-words.backfill-packed-in-lifts");
+    static final String FABRIC = WORDS.get("section-words.fabric-turned-up-in");
+    static final String NO_DRAIN = WORDS.get("section-words.no-drain-at-this");
+    static final String SCALE = WORDS.get("section-words.to-scale-wall-thickness");
     static final String SPOIL_BACK = "at least " + TrenchLimits.SPOIL_BACK.text();
     static final String FLOOR = "Floor inside";
 
@@ -33,7 +36,7 @@ public final class SectionWords {
     }
 
     static String title(List<String> walls) {
-        return "Section at " + walls(walls) + ", deeper end";
+        return WORDS.get("section-words.section-at-deeper-end", walls(walls));
     }
 
     /** {@code wall A}, {@code walls A, B, and C}. */
@@ -45,26 +48,31 @@ public final class SectionWords {
     }
 
     static String footing(String thickness, String projection) {
-        return "Footing " + thickness + " thick, " + projection + " out";
+        return WORDS.get("section-words.footing-thick-out", thickness, projection);
     }
 
     static String stone(String height) {
-        return "Washed stone, " + height + " high";
+        return WORDS.get("section-words.washed-stone-high", height);
     }
 
     static String pipe(Length outside, Length bedding) {
-        return "Perforated pipe, " + inches(outside) + " outside, on " + inches(bedding) + " of stone";
+        return WORDS.get("section-words.perforated-pipe-outside-on", inches(outside), inches(bedding));
     }
 
     /** How the bank stands, with run for each rise where it is laid back. */
     static String bank(Bank bank) {
         return switch (bank.protection()) {
-            case SHIELDED -> "Shield between upright banks";
-            case UPRIGHT -> "Upright bank, no support";
+            case SHIELDED -> WORDS.get("section-words.shield-between-upright-banks");
+            case UPRIGHT -> WORDS.get("section-words.upright-bank-no-support");
             case BENCHED ->
-                "Bank in steps up to " + Benching.RISE.text() + ", "
-                        + Figures.inWorking(bank.slope().value()) + " : 1";
-            case SLOPED -> "Bank laid back " + Figures.inWorking(bank.slope().value()) + " : 1";
+                WORDS.get(
+                        "section-words.bank-in-steps-up",
+                        Benching.RISE.text(),
+                        Figures.inWorking(bank.slope().value()));
+            case SLOPED ->
+                WORDS.get(
+                        "section-words.bank-laid-back",
+                        Figures.inWorking(bank.slope().value()));
         };
     }
 

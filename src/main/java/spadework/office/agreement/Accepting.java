@@ -36,12 +36,15 @@ import spadework.register.Entry;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.SealMark;
+import spadework.wording.Wording;
 
 /**
  * Records the homeowner's yes to the proposal that was issued last: priced and printed from the source that was kept
  * with it, whatever company, books and templates say today.
  */
 public final class Accepting {
+    private static final Wording WORDS = Wording.beside(Accepting.class);
+
     private static final String PLACE = "/accepted";
     private static final String SIGNED_ON = "/signing/on";
 
@@ -81,24 +84,23 @@ public final class Accepting {
         }
         List<String> reasons = new ArrayList<>(Signatures.reasons(file, now, yes, today));
         if (records.proposal().isEmpty()) {
-            reasons.add("No proposal was issued; the homeowner accepts one that has a number. Issue it first; on the "
-                    + "command line: spadework issue");
+            reasons.add(WORDS.get("accepting.no-proposal-issued-homeowner"));
             return new Outcome.Refused(reasons);
         }
         if (records.isLost()) {
-            reasons.add("The homeowner declined it, as the register has it. If they came back, issue it again.");
+            reasons.add(WORDS.get("accepting.homeowner-declined-as-register"));
         }
         Optional<IssuedProposal> last = IssuedProposal.last(records);
         if (last.isEmpty()) {
-            reasons.add("The source of " + records.proposal().get().number().orElseThrow()
-                    + " is not in the folder \"kept\" any more, so that it cannot be accepted as it was. Bring it"
-                    + " back from a copy, or issue the proposal again.");
+            reasons.add(WORDS.get(
+                    "accepting.source-missing",
+                    records.proposal().get().number().orElseThrow()));
             return new Outcome.Refused(reasons);
         }
         if (!records.isSourceAsRegistered(records.proposal().get())) {
-            reasons.add("The source of " + records.proposal().get().number().orElseThrow()
-                    + " in the folder \"kept\" holds other bytes than the register names. Bring it back from a copy,"
-                    + " or issue the proposal again.");
+            reasons.add(WORDS.get(
+                    "accepting.source-differs",
+                    records.proposal().get().number().orElseThrow()));
             return new Outcome.Refused(reasons);
         }
         try (IssuedProposal issued = last.get()) {
@@ -109,8 +111,7 @@ public final class Accepting {
     private Outcome accept(JobRecords records, IssuedProposal issued, Yes asked, List<String> reasons)
             throws IOException {
         issued.moved(asked.text(), asked.job())
-                .ifPresent(moved -> reasons.add("The job changed since " + issued.number() + ": " + moved
-                        + ". Put it back, or issue it again; what was not issued cannot be accepted."));
+                .ifPresent(moved -> reasons.add(WORDS.get("accepting.job-changed-since", issued.number(), moved)));
         JobText signing = issued.withSigning(asked.text())
                 .with(SIGNED_ON, asked.signed().on().toString());
         reasons.addAll(days(issued, asked));
@@ -189,7 +190,7 @@ public final class Accepting {
         LocalDate on = asked.signed().on();
         LocalDate until = issued.validUntil(asked.job());
         if (on.isAfter(until)) {
-            reasons.add("The price held until " + until + ". Issue the proposal again with a new date.");
+            reasons.add(WORDS.get("accepting.price-held-until", until));
         }
         if (on.isBefore(issued.entry().on())) {
             reasons.add(issued.number() + " was issued on " + issued.entry().on() + ", after " + on
@@ -198,9 +199,7 @@ public final class Accepting {
         Optional<LocalDate> dated =
                 asked.job().agreement().signing().map(Signing::sale).flatMap(Sale::on);
         if (dated.filter(day -> !day.equals(on)).isPresent()) {
-            reasons.add("The contract is dated " + dated.get() + ", and with it the last day to cancel; it was signed"
-                    + " on " + on + ". Write \"signing\", \"on\": \"" + on + "\", print it again and have that signed,"
-                    + " or correct the day of signing.");
+            reasons.add(WORDS.get("accepting.contract-dated", dated.get(), on, on));
         }
         return reasons;
     }
@@ -211,7 +210,7 @@ public final class Accepting {
                 .toList();
         return asked.taken().stream()
                 .filter(label -> !known.contains(label))
-                .map(label -> "There is no option " + label + "; there is " + String.join(", ", known) + ".")
+                .map(label -> WORDS.get("accepting.there-no-option", label, String.join(", ", known)))
                 .toList();
     }
 
@@ -223,9 +222,7 @@ public final class Accepting {
                 .signing()
                 .filter(Accepting::isPrepared)
                 .isEmpty()) {
-            return List.of("No contract is prepared, so there was none to sign. Write \"signing\" into the job:"
-                    + " place, salesperson, the oldest buyer's age and the rest; print the contract and have it"
-                    + " signed.");
+            return List.of(WORDS.get("accepting.no-contract-prepared-so"));
         }
         List<String> missing = ContractNotices.missing(bid.contracted()).stream()
                 .map(office::described)
@@ -234,8 +231,7 @@ public final class Accepting {
             return List.of();
         }
         List<String> reasons = new ArrayList<>();
-        reasons.add("The contract is a draft, not for signature; a page of the draft says what is missing and"
-                + " where it is written:");
+        reasons.add(WORDS.get("accepting.contract-draft-not-for"));
         reasons.addAll(missing);
         return reasons;
     }

@@ -31,12 +31,15 @@ import spadework.register.Event;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.SealMark;
+import spadework.wording.Wording;
 
 /**
  * Records that a buyer canceled the contract: the refund day is worked out, the acknowledgment is printed, and no step
  * follows on the contract any more.
  */
 public final class Canceling {
+    private static final Wording WORDS = Wording.beside(Canceling.class);
+
     private final Office office;
     private final LocalDate today;
 
@@ -119,15 +122,13 @@ public final class Canceling {
 
     private List<String> reasons(Path file, Bid bid, JobRecords records, NoticeInput notice) {
         if (records.contract().isEmpty()) {
-            return List.of("No contract is signed, so there is none to cancel. A proposal that is not taken is"
-                    + " recorded with: spadework lost");
+            return List.of(WORDS.get("canceling.no-contract-signed-so"));
         }
         List<String> reasons = new ArrayList<>(Signatures.future(notice.received(), today, "received"));
         Job job = bid.dossier().job();
         LocalDate signed = records.contract().get().on();
         if (records.certificate().isPresent()) {
-            reasons.add("The job is closed and its warranty issued; a contract that both sides have kept is not"
-                    + " canceled. What is owed back is a matter between you and the owner, or for counsel.");
+            reasons.add(WORDS.get("canceling.job-closed-and-its"));
         }
         List<String> strangers = Owners.strangers(job, notice.by());
         if (notice.by().isEmpty() || !strangers.isEmpty()) {
@@ -136,12 +137,10 @@ public final class Canceling {
                     + "; on the command line: --by NAME");
         }
         if (notice.sentOn().isAfter(notice.received())) {
-            reasons.add("The notice was sent on " + notice.sentOn() + ", after it came on " + notice.received()
-                    + ". Correct one of the two days.");
+            reasons.add(WORDS.get("canceling.notice-sent-on", notice.sentOn(), notice.received()));
         }
         if (notice.sentOn().isBefore(signed)) {
-            reasons.add("The contract was signed on " + signed + ", after the notice of " + notice.sentOn()
-                    + ". Correct the day.");
+            reasons.add(WORDS.get("canceling.contract-signed-on", signed, notice.sentOn()));
         }
         LocalDate last = CancellationPaper.lastDay(bid.contracted()).orElse(signed);
         boolean waived = job.agreement()
@@ -150,17 +149,14 @@ public final class Canceling {
                 .filter(sale -> sale.isWaived())
                 .isPresent();
         if (notice.released().isEmpty() && waived) {
-            reasons.add("The buyer gave the right to cancel up in their own hand because of an emergency. If you let"
-                    + " them go all the same, say why: --release WHY");
+            reasons.add(WORDS.get("canceling.buyer-gave-right-to"));
         } else if (notice.released().isEmpty() && notice.sentOn().isAfter(last)) {
-            reasons.add("The notice was sent on " + notice.sentOn() + ", and the right to cancel ended at midnight of "
-                    + last + ". If it was mailed earlier, give that day with --sent; if you let the buyer go all the"
-                    + " same, say why: --release WHY. Other rights of the buyer are for counsel.");
+            reasons.add(WORDS.get("canceling.the-notice-was-sent-on", notice.sentOn(), last));
         }
         notice.file()
                 .map(name -> file.toAbsolutePath().getParent().resolve(name))
                 .filter(path -> !Files.isRegularFile(path))
-                .ifPresent(path -> reasons.add("There is no file " + path + "; put the notice into the job's folder."));
+                .ifPresent(path -> reasons.add(WORDS.get("canceling.there-no-file", path)));
         return reasons;
     }
 

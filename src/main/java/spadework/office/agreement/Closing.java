@@ -38,9 +38,12 @@ import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.SealMark;
 import spadework.takeoff.Measuring;
+import spadework.wording.Wording;
 
 /** Closes a job: the warranty certificate is issued from what was built. */
 public final class Closing {
+    private static final Wording WORDS = Wording.beside(Closing.class);
+
     private static final String PLACE = "/closed";
 
     private final Office office;
@@ -163,19 +166,16 @@ public final class Closing {
         LocalDate on = asked.on();
         List<String> reasons = new ArrayList<>();
         if (on.isBefore(built.finished())) {
-            reasons.add("The work ended on " + built.finished() + ", after " + on
-                    + ". A job is closed when it is done: give a later day, or correct \"finished\".");
+            reasons.add(WORDS.get("closing.work-ended-on", built.finished(), on));
         }
         asked.completed()
                 .filter(day -> day.isAfter(on))
-                .ifPresent(day -> reasons.add("The warranty cannot run from " + day + ", a day after the close of " + on
-                        + ": give a day from " + built.finished() + " to " + on + "."));
+                .ifPresent(day ->
+                        reasons.add(WORDS.get("closing.warranty-cannot-run-from", day, on, built.finished(), on)));
         asked.completed()
                 .filter(day -> day.isBefore(built.finished()))
-                .ifPresent(day -> reasons.add("The warranty cannot run"
-                        + " from " + day + ", before the work ended on " + built.finished()
-                        + ": give that day or a later"
-                        + " one."));
+                .ifPresent(
+                        day -> reasons.add(WORDS.get("closing.the-warranty-cannot-run-from", day, built.finished())));
         return reasons;
     }
 

@@ -34,9 +34,12 @@ import spadework.register.Event;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.SealMark;
+import spadework.wording.Wording;
 
 /** Records what became of a change order: both sides signed it, or the homeowner declined. */
 public final class Deciding {
+    private static final Wording WORDS = Wording.beside(Deciding.class);
+
     private final Office office;
     private final LocalDate today;
 
@@ -85,7 +88,7 @@ public final class Deciding {
         GatheredSignatures gathered = GatheredSignatures.on(records, paper);
         List<String> reasons = reasons(
                 bid,
-                change.map(one -> state(one, yes)).orElse(List.of("There is no change order " + number + ".")),
+                change.map(one -> state(one, yes)).orElse(List.of(WORDS.get("deciding.there-no-change-order", number))),
                 asked);
         reasons.addAll(records.stopped());
         if (accepted) {
@@ -143,12 +146,9 @@ public final class Deciding {
             Change before = priced.change();
             Optional<LocalDate> day = before.decision().map(Decision::on);
             if (before.number() < number && before.state() == ChangeState.PENDING) {
-                reasons.add("Change order " + before.number() + " is still open, and what change order " + number
-                        + " says of the price and the last day is counted from it. Accept or decline "
-                        + before.number() + " first; one that is declined can come again under a new number.");
+                reasons.add(WORDS.get("deciding.change-order-still-open", before.number(), number, before.number()));
             } else if (before.number() < number && day.isPresent() && yes.on().isBefore(day.get())) {
-                reasons.add("Change order " + before.number() + " was signed on " + day.get() + ", after " + yes.on()
-                        + ", and change order " + number + " is counted from it: correct the day.");
+                reasons.add(WORDS.get("deciding.change-order-signed-on", before.number(), day.get(), yes.on(), number));
             }
         }
         return reasons;
@@ -158,13 +158,10 @@ public final class Deciding {
     private static List<String> state(PricedChange priced, SignatureInput yes) {
         Change change = priced.change();
         if (change.state() != ChangeState.PENDING) {
-            return List.of("The job file says that change order " + change.number()
-                    + " was decided, and the register does not know"
-                    + " of it. Take \"state\" and \"decision\" out and record it with this step.");
+            return List.of(WORDS.get("deciding.job-file-says-change", change.number()));
         }
         return yes.on().isBefore(change.issued())
-                ? List.of("Change order " + change.number() + " was issued on " + change.issued() + ", after "
-                        + yes.on() + ". Nobody signs a paper before it is there: correct the day.")
+                ? List.of(WORDS.get("deciding.change-order-issued-on", change.number(), change.issued(), yes.on()))
                 : List.of();
     }
 
@@ -181,8 +178,7 @@ public final class Deciding {
                 .accepted()
                 .map(Accepted::on)
                 .filter(signed -> yes.on().isBefore(signed))
-                .ifPresent(signed -> reasons.add(
-                        "The contract was signed on " + signed + ", after " + yes.on() + ": correct the day."));
+                .ifPresent(signed -> reasons.add(WORDS.get("deciding.contract-signed-on", signed, yes.on())));
         if (asked.accepted()) {
             bid.openStops().forEach(stop -> reasons.add(office.described(stop)));
         }

@@ -34,9 +34,12 @@ import spadework.register.Entry;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.SealMark;
+import spadework.wording.Wording;
 
 /** Issues a proposal: it gets a number and a revision, and its source is kept. */
 public final class Issuing {
+    private static final Wording WORDS = Wording.beside(Issuing.class);
+
     static final String FINGERPRINT = "fingerprint";
 
     private static final EnumSet<PaperKind> PAPERS = EnumSet.of(PaperKind.PROPOSAL, PaperKind.WARRANTY);
@@ -81,7 +84,7 @@ public final class Issuing {
             return new Outcome.Refused(records.stopped());
         }
         if (records.contract().isPresent()) {
-            return new Outcome.Refused(List.of("The contract is signed; what changes now is a change order."));
+            return new Outcome.Refused(List.of(WORDS.get("issuing.contract-signed-what-changes")));
         }
         List<Finding> stops = bid.openStops();
         if (!stops.isEmpty()) {

@@ -12,9 +12,12 @@ import spadework.office.records.JobRecords;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Register;
+import spadework.wording.Wording;
 
 /** Writes down that the homeowner did not take a proposal. A later issue takes the bid up again. */
 public final class Losing {
+    private static final Wording WORDS = Wording.beside(Losing.class);
+
     private Losing() {}
 
     /**
@@ -27,11 +30,10 @@ public final class Losing {
     public static Outcome lose(Path job, LocalDate on, String reason, LocalDate today) throws IOException {
         JobRecords records = JobRecords.beside(Intake.fileOf(job));
         if (records.contract().isPresent()) {
-            return new Outcome.Refused(List.of("The contract is signed; it is no longer a bid."));
+            return new Outcome.Refused(List.of(WORDS.get("losing.contract-signed-no-longer")));
         }
         if (records.proposal().isEmpty()) {
-            return new Outcome.Refused(
-                    List.of("No proposal was issued; there is nothing to decline. Use: spadework issue"));
+            return new Outcome.Refused(List.of(WORDS.get("losing.no-proposal-issued-there")));
         }
         Entry proposal = records.proposal().get();
         String number = proposal.number().orElseThrow().text();

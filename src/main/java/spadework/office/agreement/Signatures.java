@@ -13,16 +13,19 @@ import spadework.job.Job;
 import spadework.job.Owners;
 import spadework.office.files.FileName;
 import spadework.register.DocumentNumber;
+import spadework.wording.Wording;
 
 /** Signatures: by the right people, in one way, on a day that was; the file that shows them is kept. */
 public final class Signatures {
+    private static final Wording WORDS = Wording.beside(Signatures.class);
+
     private Signatures() {}
 
     /** What is missing in a signature on a paper of that job. */
     static List<String> reasons(Path file, Job job, SignatureInput yes, LocalDate today) {
         List<String> reasons = new ArrayList<>(future(yes.on(), today, "signed"));
         if (yes.by().isEmpty()) {
-            reasons.add("Nobody is named who signed; on the command line: --by NAME");
+            reasons.add(WORDS.get("signatures.nobody-named-who-signed"));
         }
         List<String> strangers = Owners.strangers(job, yes.by());
         if (!strangers.isEmpty()) {
@@ -32,40 +35,33 @@ public final class Signatures {
                     + " executor, guardian) and owner.");
         }
         if (yes.file().isPresent() == yes.typed().isPresent()) {
-            reasons.add("Say how it was signed, in one way: the file of the signed paper, or the name as typed; "
-                    + "on the command line: --signature FILE, or --typed NAME");
+            reasons.add(WORDS.get("signatures.say-how-signed-in"));
         }
         yes.typed().ifPresent(typed -> reasons.addAll(typed(yes, typed)));
         yes.file()
                 .map(name -> path(file, name))
                 .filter(path -> !Files.isRegularFile(path))
-                .ifPresent(path ->
-                        reasons.add("There is no file " + path + "; put the signed paper into the job's folder."));
+                .ifPresent(path -> reasons.add(WORDS.get("signatures.there-no-file", path)));
         return reasons;
     }
 
     private static List<String> typed(SignatureInput yes, String typed) {
         List<String> reasons = new ArrayList<>();
         if (yes.by().size() > 1) {
-            reasons.add("A typed name signs for one person, and " + yes.by().size()
-                    + " are named. Record each one's own typed name, one after another.");
+            reasons.add(WORDS.get("signatures.typed-name-signs-for", yes.by().size()));
         } else if (yes.by().size() == 1 && !Owners.isSame(typed, yes.by().get(0))) {
-            reasons.add("The name as typed is \"" + typed + "\", and "
-                    + yes.by().get(0) + " is said to have signed. They have to be the same.");
+            reasons.add(WORDS.get("signatures.name-as-typed", typed, yes.by().get(0)));
         }
         List<String> missing = yes.consent().missing();
         if (!missing.isEmpty()) {
-            reasons.add("A typed name needs what 15 USC 7001(c) asks for, each part; missing here: "
-                    + String.join("; ", missing) + ". Or have it signed on paper.");
+            reasons.add(WORDS.get("signatures.typed-name-needs-what", String.join("; ", missing)));
         }
         yes.consent().whole().ifPresent(consent -> {
             if (consent.disclosed().isAfter(consent.given())) {
-                reasons.add("The statement was shown on " + consent.disclosed() + ", after the consent of "
-                        + consent.given() + ". It is shown first: correct a date, or have it signed on paper.");
+                reasons.add(WORDS.get("signatures.statement-shown-on", consent.disclosed(), consent.given()));
             }
             if (consent.given().isAfter(yes.on())) {
-                reasons.add("The consent was given on " + consent.given() + ", after the signature of " + yes.on()
-                        + ". It is given first: correct a date, or have it signed on paper.");
+                reasons.add(WORDS.get("signatures.consent-given-on", consent.given(), yes.on()));
             }
         });
         return reasons;
@@ -73,10 +69,7 @@ public final class Signatures {
 
     /** A day that has not come cannot be the day of anything that was done. */
     public static List<String> future(LocalDate on, LocalDate today, String done) {
-        return on.isAfter(today)
-                ? List.of("It cannot have been " + done + " on " + on + ": today is " + today
-                        + ". Give the day on which it was " + done + ".")
-                : List.of();
+        return on.isAfter(today) ? List.of(WORDS.get("signatures.cannot-have-been", done, on, today, done)) : List.of();
     }
 
     /** Puts the signed paper among the files that are kept. */

@@ -26,6 +26,7 @@ import spadework.register.Guard;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.SealMark;
+import spadework.wording.Wording;
 
 /**
  * A job whose contract is signed, with its account.
@@ -34,6 +35,7 @@ import spadework.register.SealMark;
  * @param contract the line of the register that signs the contract
  */
 record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entry contract, Ledger ledger) {
+    private static final Wording WORDS = Wording.beside(SignedAccount.class);
 
     /** A signed account, or why there is none. */
     sealed interface Reading {
@@ -58,7 +60,7 @@ record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entr
         Bid bid = (Bid) answer;
         JobRecords records = JobRecords.beside(file);
         if (records.contract().isEmpty()) {
-            return refused(List.of("No contract is signed. Money is asked for and taken once it is: spadework accept"));
+            return refused(List.of(WORDS.get("signed-account.no-contract-signed-money")));
         }
         BilledRecord billed = billed(records, bid);
         List<String> reasons = new ArrayList<>(records.stopped());

@@ -32,9 +32,12 @@ import spadework.pricesheet.SheetChanges.Changed;
 import spadework.pricesheet.SupplierChanges;
 import spadework.pricesheet.Tables;
 import spadework.reason.Reason;
+import spadework.wording.Wording;
 
 /** The price book out to a workbook and back, and prices from suppliers' lists. */
 public final class BookSheets {
+    private static final Wording WORDS = Wording.beside(BookSheets.class);
+
     private final BookService service;
 
     public BookSheets(BookService service) {
@@ -84,7 +87,7 @@ public final class BookSheets {
         List<String> lines = new ArrayList<>(cells.out());
         lines.add(
                 lines.isEmpty()
-                        ? "Nothing differs from the book."
+                        ? WORDS.get("book-sheets.nothing-differs-from-book")
                         : saving.save() ? "Written to " + service.file() + "." : "Nothing was written.");
         return Reply.done(lines);
     }

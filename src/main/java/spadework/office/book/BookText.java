@@ -20,9 +20,12 @@ import spadework.draft.Leaves;
 import spadework.office.reply.TextColumns;
 import spadework.pricebook.LineItem;
 import spadework.spelling.FormerSpelling;
+import spadework.wording.Wording;
 
 /** Line items in words and as rows, and what is typed of them. */
 public final class BookText {
+    private static final Wording WORDS = Wording.beside(BookText.class);
+
     private static final Set<String> PRICES =
             Set.of("material/cost", "material/holds", "labor/perHour", "subcontract", "disposal");
 
@@ -63,7 +66,7 @@ public final class BookText {
         Leaves.of(item).forEach((what, value) -> rows.add(List.of(what, value)));
         List<String> lines = new ArrayList<>(TextColumns.of(rows));
         if (bundled) {
-            lines.add("This item comes from the bundled book; the first change copies it into yours.");
+            lines.add(WORDS.get("book-text.this-item-comes-from"));
         }
         if (item.values().get("history") instanceof Rows history) {
             lines.add("");

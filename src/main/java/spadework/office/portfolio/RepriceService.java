@@ -35,14 +35,17 @@ import spadework.pricing.Pricing;
 import spadework.register.Entry;
 import spadework.schedule.DayQuantities;
 import spadework.schedule.JobBook;
+import spadework.wording.Wording;
 
 /**
  * Prices an old bid with the books of now and shows what moves. The old price is that of the last issued proposal; of a
  * bid that was never issued it is the one that the book gave on its date, as the book's history tells.
  */
 public final class RepriceService {
+    private static final Wording WORDS = Wording.beside(RepriceService.class);
+
     /** What stands above the faults of a bid that cannot be saved under its new date alone. */
-    public static final String NEEDS_DAYS = "Not saved; give the work new days with --start and --finish:";
+    public static final String NEEDS_DAYS = WORDS.get("reprice-service.not-saved-give-work");
 
     private final Intake intake = new Intake();
 
@@ -144,7 +147,7 @@ public final class RepriceService {
             return new Reply(out, wrong, false);
         }
         text.write(file, List.of("/issued", "/schedule/earliestStart", "/schedule/latestFinish"));
-        out.add("Saved with the date " + dates.issued() + ".");
+        out.add(WORDS.get("reprice-service.saved-with-date", dates.issued()));
         return Reply.done(out);
     }
 

@@ -23,9 +23,12 @@ import spadework.whatif.Case;
 import spadework.whatif.Settings;
 import spadework.whatif.Simulation;
 import spadework.whatif.Uncertainty;
+import spadework.wording.Wording;
 
 /** The price of a job with something otherwise, for the contractor's eyes. Nothing is written. */
 public final class WhatIf {
+    private static final Wording WORDS = Wording.beside(WhatIf.class);
+
     private static final String AS_IT_IS = "as it is";
 
     private WhatIf() {}
@@ -75,16 +78,14 @@ public final class WhatIf {
         Dollars price = asItIs.quote().total();
         Simulation<Dollars> prices = unsure.prices(asItIs, runs, seed);
         List<String> out = new ArrayList<>(List.of(
-                String.format(
-                        Locale.ROOT,
-                        "Priced %,d times, seed %d: depth of each wall ± %s, production ± %s, soil a type"
-                                + " worse in %s of the jobs (± is one standard deviation).",
-                        runs,
+                WORDS.get(
+                        "what-if.priced",
+                        String.format(Locale.ROOT, "%,d", runs),
                         seed,
                         unsure.depth().text(),
                         unsure.production().text(),
                         unsure.soil().text()),
-                "What your own rules would ask, had you known how the job turns out:"));
+                WORDS.get("what-if.what-your-own-rules")));
         List<List<String>> rows = new ArrayList<>();
         for (int share : List.of(10, 50, 80, 90)) {
             Dollars quantile = prices.quantile(share / 100.0);
@@ -92,11 +93,8 @@ public final class WhatIf {
                     "  " + share + " of 100 jobs", "at most " + quantile.text(), signed(quantile.minus(price))));
         }
         out.addAll(TextColumns.of(rows));
-        out.add(String.format(
-                Locale.ROOT,
-                "Your price is %s; in %.0f of 100 jobs your rules would have asked for more.",
-                price.text(),
-                100 * prices.above(price)));
+        out.add(WORDS.get(
+                "what-if.your-price", price.text(), String.format(Locale.ROOT, "%.0f", 100 * prices.above(price))));
         return Reply.done(out);
     }
 
@@ -134,7 +132,7 @@ public final class WhatIf {
                 quotes.values().stream().map(quote -> quote.total().text()).toList()));
         Dollars now = quotes.get(AS_IT_IS).total();
         rows.add(row(
-                "More than as it is",
+                WORDS.get("what-if.more-than-as"),
                 quotes.values().stream().map(q -> signed(q.total().minus(now))).toList()));
         rows.add(row(
                 "Direct cost",

@@ -16,9 +16,12 @@ import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Register;
 import spadework.register.RegisteredFile;
+import spadework.wording.Wording;
 
 /** What the register of a job folder says that the job's papers need. */
 public final class JobRecords {
+    private static final Wording WORDS = Wording.beside(JobRecords.class);
+
     /** What an accepted change order adds, before tax. */
     public static final String CHANGE_PRICE = "change.price";
 
@@ -72,10 +75,10 @@ public final class JobRecords {
     /** Why no step may follow on the contract; nothing while it stands. */
     public List<String> stopped() {
         return canceled().stream()
-                .map(entry -> "The contract was canceled: the notice came on " + entry.on()
-                        + ", and what was paid goes back by "
-                        + entry.fact("refundBy").orElse("the tenth business day")
-                        + ". Nothing follows on a canceled contract; new work is a new job with a number of its own.")
+                .map(entry -> WORDS.get(
+                        "job-records.contract-canceled-notice-came",
+                        entry.on(),
+                        entry.fact("refundBy").orElse("the tenth business day")))
                 .toList();
     }
 

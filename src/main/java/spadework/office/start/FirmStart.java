@@ -14,9 +14,12 @@ import spadework.draft.DraftValue;
 import spadework.finding.Fault;
 import spadework.office.files.JobsFolder;
 import spadework.office.reply.Reply;
+import spadework.wording.Wording;
 
 /** Starts a firm: a folder with the company's file, a price book that starts from the bundled one, and the formats. */
 public final class FirmStart {
+    private static final Wording WORDS = Wording.beside(FirmStart.class);
+
     /** What nobody but the firm knows, by its place in the company's file, each with how it is asked for. */
     private static final Map<String, String> PARTICULARS = particulars();
 
@@ -24,18 +27,18 @@ public final class FirmStart {
 
     private static Map<String, String> particulars() {
         Map<String, String> asked = new LinkedHashMap<>();
-        asked.put("name", "Name of your company");
+        asked.put("name", WORDS.get("firm-start.name-your-company"));
         asked.put("phone", "Phone");
         asked.put("email", "E-mail");
         asked.put("address/street", "Street");
         asked.put("address/city", "City");
         asked.put("address/state", "State, two letters");
         asked.put("address/zip", "ZIP code");
-        asked.put("license/label", "License, as it is called in your state");
+        asked.put("license/label", WORDS.get("firm-start.license-as-called-in"));
         asked.put("license/number", "License number");
         asked.put("insurance/carrier", "Insurance company");
         asked.put("insurance/policy", "Policy number");
-        asked.put("insurance/limits", "Limits, as $1,000,000 for each accident");
+        asked.put("insurance/limits", WORDS.get("firm-start.limits-as-for-each"));
         asked.put("insurance/until", "Insured until, as 2027-03-31");
         return asked;
     }
@@ -69,7 +72,7 @@ public final class FirmStart {
         List<Path> written = new ArrayList<>(JobsFolder.open(folder, company.text()));
         written.addAll(JobsFolder.schemas(folder));
         List<String> out = new ArrayList<>(written.stream().map(Path::toString).toList());
-        out.add("Wages, machines, prices and terms in it are a start and not yours: look at them before you bid.");
+        out.add(WORDS.get("firm-start.wages-machines-prices-and"));
         out.add("Next: spadework new job " + folder.resolve("first-job"));
         return Reply.done(out);
     }

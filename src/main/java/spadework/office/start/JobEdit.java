@@ -24,12 +24,15 @@ import spadework.office.records.JobRecords;
 import spadework.office.reply.Reply;
 import spadework.office.start.PartPath.NoSuchRow;
 import spadework.office.start.PartPath.Place;
+import spadework.wording.Wording;
 
 /**
  * Changes a job's file value by value. Nothing is written that gives the file a fault it did not have, and what was
  * agreed in a signed contract is left alone.
  */
 public final class JobEdit {
+    private static final Wording WORDS = Wording.beside(JobEdit.class);
+
     /** What may still be written into the file of a signed contract. */
     private static final Set<String> AFTER_SIGNING =
             Set.of("received", "asBuilt", "notes", "photos", "changes", "acceptedStops", "signing");
@@ -151,7 +154,7 @@ public final class JobEdit {
 
     private static List<String> totals(BidResult was, BidResult is) {
         if (!(is instanceof Bid now)) {
-            return List.of("No price yet; see: spadework check");
+            return List.of(WORDS.get("job-edit.no-price-yet-see"));
         }
         String total = now.total().text();
         return was instanceof Bid before && !before.total().equals(now.total())

@@ -24,9 +24,12 @@ import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.reply.Reply;
 import spadework.office.start.PartPath.NoSuchRow;
+import spadework.wording.Wording;
 
 /** Starts a job that prices at once: one wall, its drain and an outlet, with example measures to write over. */
 public final class JobStart {
+    private static final Wording WORDS = Wording.beside(JobStart.class);
+
     private static final int DAYS_AHEAD = 21;
     private static final int WINDOW_DAYS = 18;
 
@@ -75,7 +78,8 @@ public final class JobStart {
             return new Reply(List.of(), List.of(file + " is there already."), false);
         }
         List<String> out = new ArrayList<>(List.of(file.toString()));
-        out.add("Total " + ((Bid) bid).total().text() + ", for example measures. Put yours in, for instance:");
+        out.add(WORDS.get(
+                "job-start.total-for-example-measures", ((Bid) bid).total().text()));
         out.add("  spadework set " + job + " customer/names=\"Your Customer\" walls/A/length=\"38 ft 6 in\"");
         out.add("  spadework add wall " + job + " where=\"side wall\" faces=east length=\"26 ft\" depth=\"5 ft\"");
         out.add("or fill it in with: spadework form " + job);

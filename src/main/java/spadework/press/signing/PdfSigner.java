@@ -31,6 +31,7 @@ import org.bouncycastle.cms.DefaultSignedAttributeTableGenerator;
 import org.bouncycastle.cms.SignerInfoGenerator;
 import org.bouncycastle.cms.jcajce.JcaSimpleSignerInfoGeneratorBuilder;
 import org.bouncycastle.operator.OperatorCreationException;
+import spadework.wording.Wording;
 
 /**
  * Signs PDFs as PAdES asks for at its baseline (ETSI EN 319 142-1, level B-B): a detached CMS signature over the whole
@@ -38,6 +39,8 @@ import org.bouncycastle.operator.OperatorCreationException;
  * the one on which the paper was issued. With an RSA key the same paper signed again gives the same bytes.
  */
 public final class PdfSigner {
+    private static final Wording WORDS = Wording.beside(PdfSigner.class);
+
     private static final COSName PADES = COSName.getPDFName("ETSI.CAdES.detached");
     /** Room for the signature and some certificates, in bytes. */
     private static final int ROOM = 24 * 1024;
@@ -77,7 +80,7 @@ public final class PdfSigner {
         signature.setName(key.holder());
         signature.setReason(
                 key.isSelfMade()
-                        ? "Shows that this paper is unaltered. The key is self-made by " + key.holder() + "."
+                        ? WORDS.get("pdf-signer.shows-this-paper-unaltered", key.holder())
                         : "Issued by " + key.holder() + ".");
         signature.setSignDate(noon);
         return signature;
@@ -86,7 +89,7 @@ public final class PdfSigner {
     /** What PDF/UA-1 asks of a form field: a name to be read out, and an order of fields on its page (7.18). */
     private static void tag(PDDocument document) throws IOException {
         PDSignatureField field = document.getSignatureFields().get(0);
-        field.setAlternateFieldName("Digital signature of the contractor");
+        field.setAlternateFieldName(WORDS.get("pdf-signer.digital-signature-contractor"));
         field.getCOSObject().setNeedToBeUpdated(true);
         PDPage page = document.getPage(0);
         page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.getPDFName("S"));
