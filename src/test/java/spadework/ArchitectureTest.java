@@ -54,7 +54,7 @@ class ArchitectureTest {
       warranty             | money finding
       register             | finding spelling reason wording disk warranty
       draft                | measure spelling
-      store                | register draft
+      store                | wording register draft
       store.folder         | disk register store
       store.postgres       | register draft store
       trench               | measure working job

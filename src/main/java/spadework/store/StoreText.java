@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.store;
 
-import java.util.Locale;
-import java.util.ResourceBundle;
+import spadework.wording.Wording;
 
-/** What a home of the office says, from its resource bundle. */
+/** What a home of the office says, from the words beside this package. */
 public final class StoreText {
-    private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("spadework.store.words", Locale.ROOT);
+    private static final Wording WORDS = Wording.beside(StoreText.class);
 
     private StoreText() {}
 
@@ -16,10 +15,6 @@ public final class StoreText {
      * @throws java.util.MissingResourceException if there are none
      */
     public static String of(String key, Object... values) {
-        String words = BUNDLE.getString(key);
-        for (int i = 0; i < values.length; i++) {
-            words = words.replace("{" + i + "}", String.valueOf(values[i]));
-        }
-        return words;
+        return WORDS.get(key, values);
     }
 }

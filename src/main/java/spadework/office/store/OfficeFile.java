@@ -119,7 +119,7 @@ public final class OfficeFile {
                 new Place(file.toString(), 0, 0, pointer),
                 StoreText.of(found, about),
                 StoreText.of(allowed, about),
-                StoreText.of("office.mend"));
+                StoreText.of("office.fix"));
     }
 
     /**
