@@ -15,6 +15,7 @@ import spadework.job.OutletKind;
 import spadework.office.Bid;
 import spadework.office.PaperKind;
 import spadework.paperwork.scope.ScopePaper;
+import spadework.paperwork.work.SectionDrawings;
 import spadework.press.PageText;
 import spadework.press.PrintedType;
 
@@ -71,7 +72,8 @@ class PaperLengthTest {
     void theScopeHasACoverAndAPageForEachWall(Path sample) throws IOException {
         Bid bid = Samples.bid(sample);
         int walls = bid.dossier().job().walls().size();
-        int drawings = bid.sections().size() + bid.profiles().size();
+        int drawings = SectionDrawings.everywhere(bid.dossier()).size()
+                + bid.profiles().size();
         List<String> pages = pages(sample, PaperKind.SCOPE);
         // A wall of which much is not known yet says so on a page more.
         long unsure = ScopePaper.of(bid.dossier(), bid.plan()).steps().walls().stream()
