@@ -53,6 +53,7 @@ final class SqlFailures {
                         ? new StoreFailure(Why.PASSWORD, thrown, server.called(), server.user())
                         : new StoreFailure(Why.NO_TLS, thrown, server.called());
             case "", "08001", "08003", "08006", "57P03" -> new StoreFailure(Why.UNREACHABLE, thrown, server.called());
+            case "23505" -> new StoreFailure(Why.OTHER, thrown, server.called(), "SQLSTATE 23505");
             default -> told(thrown, "");
         };
     }

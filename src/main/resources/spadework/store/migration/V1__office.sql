@@ -7,9 +7,12 @@ declare
 begin
   foreach role_name in array array[
     'spadework_owner', 'spadework_estimator', 'spadework_crew', 'spadework_bookkeeper'] loop
-    if not exists (select 1 from pg_roles where rolname = role_name) then
+    -- Roles are the server's: another office there may have made them, or be making them just now.
+    begin
       execute format('create role %I nologin', role_name);
-    end if;
+    exception
+      when duplicate_object or unique_violation then null;
+    end;
   end loop;
 end
 $$;
