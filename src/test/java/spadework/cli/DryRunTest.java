@@ -42,7 +42,10 @@ class DryRunTest {
             "register list",
             "warranty list",
             "warranty show",
-            "key show");
+            "key show",
+            "office history",
+            "office jobs",
+            "office who");
 
     private final StringWriter out = new StringWriter();
     private final StringWriter err = new StringWriter();

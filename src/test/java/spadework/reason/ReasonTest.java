@@ -19,7 +19,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class ReasonTest {
 
     @ParameterizedTest(name = "{1}")
-    @MethodSource("told")
+    @MethodSource("described")
     void reasonIsAPlainSentence(Throwable thrown, String text) {
         assertThat(Reason.of(thrown)).isEqualTo(text);
     }

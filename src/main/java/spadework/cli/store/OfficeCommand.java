@@ -7,10 +7,13 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
+import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.OfficeOption;
 import spadework.cli.option.Today;
@@ -20,6 +23,7 @@ import spadework.office.store.OfficeCopy;
 import spadework.office.store.OfficeFile;
 import spadework.office.store.OfficeService;
 import spadework.office.store.Visit;
+import spadework.store.NotedWrites;
 import spadework.store.Store;
 import spadework.store.StoreText;
 import spadework.store.folder.FolderStore;
@@ -46,8 +50,29 @@ import spadework.store.folder.FolderStore;
         footer = "  spadework office jobs hathersage --office office.json")
 public final class OfficeCommand {
     private static final int MOST = 50;
+    /** Progress is told after so many folders. */
+    private static final int PROGRESS = 100;
 
     private OfficeCommand() {}
+
+    /** What writes to an office. */
+    @FunctionalInterface
+    private interface Writing {
+        Reply to(Store store) throws IOException;
+    }
+
+    /** A command that opens the office and writes to it. */
+    abstract static class WritesInOffice extends InOffice {
+        @Mixin
+        DryRunOption dryRun;
+
+        @Override
+        public Integer call() throws IOException {
+            try (Store store = file().open()) {
+                return written(store, this::reply);
+            }
+        }
+    }
 
     /** A command that opens the office itself. */
     abstract static class InOffice implements Callable<Integer> {
@@ -72,6 +97,27 @@ public final class OfficeCommand {
             }
         }
 
+        final boolean isDry() {
+            OptionSpec dry = spec.findOption(DryRunOption.NAME);
+            return dry != null && Boolean.TRUE.equals(dry.getValue());
+        }
+
+        /** In a dry run what would be written is noted, and told afterwards. */
+        final int written(Store store, Writing writing) throws IOException {
+            if (!isDry()) {
+                return told(writing.to(store));
+            }
+            NotedWrites noted = new NotedWrites(store);
+            try {
+                return told(writing.to(noted));
+            } finally {
+                if (!noted.notes().isEmpty()) {
+                    spec.commandLine().getOut().println(StoreText.of("dry.would"));
+                    noted.notes().forEach(line -> spec.commandLine().getOut().println("  " + line));
+                }
+            }
+        }
+
         final int told(Reply reply) {
             reply.out().forEach(spec.commandLine().getOut()::println);
             reply.err().forEach(spec.commandLine().getErr()::println);
@@ -85,7 +131,7 @@ public final class OfficeCommand {
             description = "Make a database an office, or bring its tables up to this program. What is there stays.",
             footerHeading = "%nExample:%n",
             footer = "  spadework office set-up --office office.json")
-    static final class SetUp extends InOffice {
+    static final class SetUp extends WritesInOffice {
         @Override
         Reply reply(Store store) {
             return Reply.done(List.of());
@@ -93,6 +139,9 @@ public final class OfficeCommand {
 
         @Override
         public Integer call() throws IOException {
+            if (isDry()) {
+                return told(Reply.done(List.of(StoreText.of(file().isSetUp() ? "setup.same" : "dry.setup"))));
+            }
             int versions = file().setUp();
             return told(Reply.done(List.of(StoreText.of(versions == 0 ? "setup.same" : "setup.done", versions))));
         }
@@ -158,7 +207,7 @@ public final class OfficeCommand {
             description = "Begin a job in the office from a job file; it gets the next free number of the year.",
             footerHeading = "%nExample:%n",
             footer = "  spadework office begin jobs/usual/job.json --office office.json")
-    static final class Begin extends InOffice {
+    static final class Begin extends WritesInOffice {
         @Parameters(paramLabel = "FILE", description = "A job file to begin from; its number is replaced.")
         private Path job;
 
@@ -179,7 +228,7 @@ public final class OfficeCommand {
             },
             footerHeading = "%nExample:%n",
             footer = "  spadework office copy jobs office.json")
-    static final class Copy extends InOffice {
+    static final class Copy extends WritesInOffice {
         @Parameters(index = "0", paramLabel = "FROM", description = "A folder of jobs, or the file of an office.")
         private Path from;
 
@@ -198,16 +247,20 @@ public final class OfficeCommand {
         public Integer call() throws IOException {
             try (Store source = home(from);
                     Store target = home(to)) {
-                OfficeCopy.Copied copied = new OfficeCopy(source, target, over).all((done, all) -> {
-                    if (done % 100 == 0) {
-                        spec().commandLine().getErr().println(StoreText.of("copy.progress", done, all));
-                    }
-                });
-                return told(new Reply(
-                        List.of(StoreText.of("copy.done", copied.copied(), copied.same())),
-                        copied.left(),
-                        copied.left().isEmpty()));
+                return written(target, to -> copied(source, to));
             }
+        }
+
+        private Reply copied(Store source, Store target) throws IOException {
+            OfficeCopy.Copied copied = new OfficeCopy(source, target, over).all((done, all) -> {
+                if (done % PROGRESS == 0) {
+                    spec().commandLine().getErr().println(StoreText.of("copy.progress", done, all));
+                }
+            });
+            return new Reply(
+                    List.of(StoreText.of("copy.done", copied.copied(), copied.same())),
+                    copied.left(),
+                    copied.left().isEmpty());
         }
 
         private static Store home(Path path) throws IOException {
@@ -223,7 +276,7 @@ public final class OfficeCommand {
             description = "Take a job along into a folder, for a visit without signal.",
             footerHeading = "%nExample:%n",
             footer = "  spadework office take 2026-041 --to visit --office office.json")
-    static final class Take extends InOffice {
+    static final class Take extends WritesInOffice {
         @Parameters(paramLabel = "JOB", description = "A folder of the office.")
         private String job;
 
@@ -245,7 +298,7 @@ public final class OfficeCommand {
             },
             footerHeading = "%nExample:%n",
             footer = "  spadework office bring visit --office office.json")
-    static final class Bring extends InOffice {
+    static final class Bring extends WritesInOffice {
         @Parameters(paramLabel = "FOLDER", description = "The folder that it was taken to.")
         private Path from;
 

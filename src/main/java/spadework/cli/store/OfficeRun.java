@@ -6,7 +6,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import spadework.cli.option.OfficeOption;
@@ -20,7 +19,6 @@ import spadework.store.StoreText;
 
 /** A command on a job, taken in an office: the job comes from there, and what the command changed goes back. */
 public final class OfficeRun {
-    private static final String JOB = "JOB";
     private static final String LOCK = "copies";
 
     private OfficeRun() {}
@@ -33,15 +31,13 @@ public final class OfficeRun {
      * @return its exit code
      */
     public static int of(ParseResult command, Callable<Integer> run) throws Exception {
-        Optional<PositionalParamSpec> job = command.commandSpec().positionalParameters().stream()
-                .filter(one -> one.paramLabel().equals(JOB) && one.getValue() instanceof Path)
-                .findFirst();
+        Optional<JobGiven> job = JobGiven.to(command.commandSpec());
         Optional<Path> named = OfficeOption.of(command.commandSpec());
         Path office = named.orElse(Path.of(OfficeFile.NAME));
         boolean elsewhere = named.isPresent()
                 || (Files.isRegularFile(office)
                         && job.isPresent()
-                        && !Files.exists((Path) job.get().getValue()));
+                        && !Files.exists(job.get().path()));
         if (!elsewhere || command.commandSpec().userObject() instanceof OfficeCommand.InOffice) {
             return run.call();
         }
@@ -49,10 +45,10 @@ public final class OfficeRun {
             throw new ParameterException(command.commandSpec().commandLine(), StoreText.of("run.nojob"));
         }
         OfficeFile file = OfficeFile.read(office, System.getenv("PGPASSWORD"));
-        String name = job.get().getValue().toString().replace('\\', '/');
+        String name = job.get().path().toString().replace('\\', '/');
         Optional<Path> folders = file.folder();
         if (folders.isPresent()) {
-            job.get().setValue(folders.get().resolve(name));
+            job.get().set(folders.get().resolve(name));
             return run.call();
         }
         try (Store store = file.open()) {
@@ -63,7 +59,7 @@ public final class OfficeRun {
             return SharedFile.alone(
                     copies.resolve(LOCK),
                     () -> new WorkingFolder(store, copies).step(name, folder -> {
-                        job.get().setValue(folder);
+                        job.get().set(folder);
                         return called(run);
                     }));
         }

@@ -13,6 +13,7 @@ import spadework.draft.Draft;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.store.Store;
+import spadework.store.StoreFailure;
 import spadework.store.StoreText;
 import spadework.store.folder.FolderStore;
 import spadework.store.postgres.PostgresStore;
@@ -142,6 +143,22 @@ public final class OfficeFile {
         }
         Files.createDirectories(folders());
         return 0;
+    }
+
+    /**
+     * Whether the home is an office already, with the tables of this program.
+     *
+     * @throws StoreFailure if that cannot be told
+     */
+    public boolean isSetUp() throws IOException {
+        try (Store store = open()) {
+            return isServer() || Files.isDirectory(Path.of(store.called()));
+        } catch (StoreFailure unfit) {
+            if (unfit.why() == StoreFailure.Why.NOT_SET_UP || unfit.why() == StoreFailure.Why.TOO_OLD) {
+                return false;
+            }
+            throw unfit;
+        }
     }
 
     private boolean isServer() {

@@ -82,7 +82,7 @@ public final class Visit {
         AtomicFile.write(root.resolve(BASIS), String.join("\n", basis).getBytes(StandardCharsets.UTF_8));
         AtomicFile.write(
                 root.resolve(BASIS + "-job"),
-                Files.readAllBytes(root.resolve(job).resolve(FileKind.JOB_FILE)));
+                store.content(job, there.file(FileKind.JOB_FILE).orElseThrow()));
         return root.resolve(job);
     }
 

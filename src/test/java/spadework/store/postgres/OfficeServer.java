@@ -60,6 +60,12 @@ public final class OfficeServer {
         return "office_" + ProcessHandle.current().pid() + "_" + COUNT.incrementAndGet();
     }
 
+    /** The text of the file that names an office; whose password is given apart. */
+    public static String file(Server office) {
+        return "{\"format\": 1, \"host\": \"" + office.host() + "\", \"port\": \"" + office.port() + "\", \"database\": \""
+                + office.database() + "\", \"user\": \"" + office.user() + "\", \"tls\": \"off\"}";
+    }
+
     /** An account with a role in an office. */
     static Server member(Server office, String role) throws IOException {
         String user = office.database() + "_" + role;
