@@ -51,39 +51,49 @@ class OfficeCommandTest {
         assertThat(run("office", "set-up", "--office", office.toString())).isZero();
         assertThat(run("office", "copy", jobs.toString(), office.toString())).isZero();
         assertThat(out.toString()).contains("Copied: 2. The same already: 0.");
-        assertThat(run("office", "jobs", "wrenf", "--office", office.toString())).isZero();
+        assertThat(run("office", "jobs", "wrenf", "--office", office.toString()))
+                .isZero();
         assertThat(out.toString()).contains(JOB, "2026-014", "draft");
 
-        assertThat(run("issue", JOB, "--office", office.toString())).as(err.toString()).isZero();
+        assertThat(run("issue", JOB, "--office", office.toString()))
+                .as(err.toString())
+                .isZero();
         assertThat(run("office", "jobs", "--office", office.toString())).isZero();
         assertThat(out.toString()).contains("issued");
         assertThat(run("issue", JOB, "--office", office.toString())).isZero();
         assertThat(out.toString()).contains("it was done before, with the same facts");
         assertThat(run("office", "history", JOB, "--office", office.toString())).isZero();
         assertThat(out.toString().lines()).hasSize(2);
-        assertThat(run("register", "check", JOB, "--office", office.toString())).as(err.toString()).isZero();
+        assertThat(run("register", "check", JOB, "--office", office.toString()))
+                .as(err.toString())
+                .isZero();
 
         Path back = folder.resolve("back");
         assertThat(run("office", "copy", office.toString(), back.toString())).isZero();
-        assertThat(back.resolve(JOB).resolve("for-the-homeowner/2026-014-P1-proposal.pdf")).isNotEmptyFile();
+        assertThat(back.resolve(JOB).resolve("for-the-homeowner/2026-014-P1-proposal.pdf"))
+                .isNotEmptyFile();
         assertThat(jobs.resolve(JOB).resolve("register.jsonl")).doesNotExist();
     }
 
     @Test
     void dryRunsWriteNothing() throws IOException {
-        assertThat(run("office", "set-up", "--office", office.toString(), "--dry-run")).isZero();
+        assertThat(run("office", "set-up", "--office", office.toString(), "--dry-run"))
+                .isZero();
         assertThat(out.toString()).contains("the tables would be made");
         assertThat(run("office", "jobs", "--office", office.toString())).isEqualTo(2);
         run("office", "set-up", "--office", office.toString());
-        assertThat(run("office", "copy", jobs.toString(), office.toString(), "--dry-run")).isZero();
+        assertThat(run("office", "copy", jobs.toString(), office.toString(), "--dry-run"))
+                .isZero();
         assertThat(out.toString()).contains("this would be written to the office", JOB + ": ");
         assertThat(run("office", "jobs", "--office", office.toString())).isZero();
         assertThat(out.toString()).contains("The office has no job yet.");
 
         run("office", "copy", jobs.toString(), office.toString());
-        assertThat(run("issue", JOB, "--office", office.toString(), "--dry-run")).isZero();
+        assertThat(run("issue", JOB, "--office", office.toString(), "--dry-run"))
+                .isZero();
         String file = jobs.resolve(JOB).resolve("job.json").toString();
-        assertThat(run("office", "begin", file, "--office", office.toString(), "--dry-run")).isZero();
+        assertThat(run("office", "begin", file, "--office", office.toString(), "--dry-run"))
+                .isZero();
         assertThat(out.toString()).contains("2026-015: job.json");
         Path visit = folder.resolve("visit");
         assertThat(run("office", "take", JOB, "--to", visit.toString(), "--office", office.toString(), "--dry-run"))

@@ -121,7 +121,8 @@ class AgreementByHandTest {
         assertThat(enabled("step issue")).isFalse();
         screen.picture("agreement-signed");
         go(JobPage.WALLS);
-        assertThat(said("signedpage")).startsWith("Signed on 2026-07-14 for $24,237.00.");
+        assertThat(said("signedpage"))
+                .startsWith("Signed on 2026-07-14 for " + described.shown("/accepted/price") + ".");
         screen.picture("walls-signed");
     }
 

@@ -62,8 +62,9 @@ public final class OfficeServer {
 
     /** The text of the file that names an office; whose password is given apart. */
     public static String file(Server office) {
-        return "{\"format\": 1, \"host\": \"" + office.host() + "\", \"port\": \"" + office.port() + "\", \"database\": \""
-                + office.database() + "\", \"user\": \"" + office.user() + "\", \"tls\": \"off\"}";
+        return "{\"format\": 1, \"host\": \"" + office.host() + "\", \"port\": \"" + office.port()
+                + "\", \"database\": \"" + office.database() + "\", \"user\": \"" + office.user()
+                + "\", \"tls\": \"off\"}";
     }
 
     /** An account with a role in an office. */
