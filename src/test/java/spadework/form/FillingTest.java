@@ -64,8 +64,9 @@ class FillingTest {
 
     private void retype(String format, String words) {
         JTextComponent field = field(format);
-        screen.robot().click(field);
-        screen.robot().waitForIdle();
+        // Not by a click: one that comes late would take the selection away again.
+        screen.ask(field::requestFocusInWindow);
+        screen.waitFor("keyboard in " + format, () -> screen.ask(field::isFocusOwner));
         GuiActionRunner.execute(field::selectAll);
         hand.type(words);
     }

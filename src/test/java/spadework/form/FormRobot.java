@@ -293,7 +293,9 @@ public final class FormRobot {
     void type(String words) {
         for (String part : words.split("(?<=[^\\x00-\\x7f])|(?=[^\\x00-\\x7f])")) {
             // A letter that no key has is handed to whatever has the keyboard: first the keys before it must arrive.
-            screen.still();
+            if (!part.isEmpty() && part.charAt(0) > 0x7f) {
+                screen.still();
+            }
             robot.enterText(part);
             robot.waitForIdle();
         }
