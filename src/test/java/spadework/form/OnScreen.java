@@ -244,11 +244,14 @@ public final class OnScreen implements AutoCloseable {
 
     /** Every component of the window that fits. */
     <T extends Component> List<T> all(Class<T> kind, Predicate<T> fits) {
-        return ask(() -> {
-            List<T> found = new ArrayList<>();
-            collect(window.target(), kind, fits, found);
-            return found;
-        });
+        return ask(() -> inside(window.target(), kind, fits));
+    }
+
+    /** Every component inside another that fits; for the window's thread. */
+    static <T extends Component> List<T> inside(Component outer, Class<T> kind, Predicate<T> fits) {
+        List<T> found = new ArrayList<>();
+        collect(outer, kind, fits, found);
+        return found;
     }
 
     private static <T extends Component> void collect(Component in, Class<T> kind, Predicate<T> fits, List<T> found) {

@@ -7,10 +7,13 @@ import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.FontFormatException;
+import java.awt.Window;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.util.Map;
+import java.util.stream.Stream;
+import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import javax.swing.plaf.FontUIResource;
 
@@ -40,7 +43,7 @@ public final class Theme {
         return Math.round(pixels * larger);
     }
 
-    /** Puts the look on. Windows that are open take it on with {@link FlatLaf#updateUI}. */
+    /** Puts the look on, and on the windows that are open. */
     public static void apply(boolean dark) {
         FlatLaf.setGlobalExtraDefaults(Map.of(
                 "@accentColor", dark ? "#5fa8b8" : "#1f6f80",
@@ -63,7 +66,9 @@ public final class Theme {
         UIManager.put("Spadework.missing", dark ? new Color(0xd9a441) : new Color(0x875a00));
         UIManager.put("Spadework.soil", dark ? new Color(0xa89880) : new Color(0x8b7355));
         UIManager.put("Spadework.water", dark ? new Color(0x7cc0cf) : new Color(0x1f6f80));
-        FlatLaf.updateUI();
+        // Not those that were closed: a new look enters their keys with the toolkit again, which then keeps them for
+        // good.
+        Stream.of(Window.getWindows()).filter(Window::isDisplayable).forEach(SwingUtilities::updateComponentTreeUI);
     }
 
     /** The face of the papers. */
