@@ -32,8 +32,8 @@ import spadework.register.Register;
 /** The packed program is killed at random moments while it closes a job, and then asked again. */
 class CloseKilledIT {
     private static final long SEED = 4;
-    /** Forty in every build; {@code -Dspadework.kills=200} for the long run. */
-    private static final int KILLS = Integer.getInteger("spadework.kills", 40);
+    /** Twenty in every build; {@code -Dspadework.kills=200} for the long run. */
+    private static final int KILLS = Integer.getInteger("spadework.kills", 20);
 
     private static final LocalDate DAY = LocalDate.of(2026, 10, 1);
     private static final int LONGEST_RUN_MILLIS = 2_500;

@@ -16,7 +16,8 @@ import spadework.office.files.JobFile;
 /** A program that keeps aside and saves a job over and over is killed at random moments, two hundred times. */
 class JobFileKilledIT {
     private static final long SEED = 61;
-    private static final int KILLS = 200;
+    /** Eighty in every build; {@code -Dspadework.kills=200} for the long run. */
+    private static final int KILLS = Integer.getInteger("spadework.kills", 80);
     private static final int LONGEST_MILLIS = 40;
     private static final Path SAMPLE = Path.of("sample-quotes", "block-basement-to-swale", "job.json");
 
