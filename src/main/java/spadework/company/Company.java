@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.company;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +15,7 @@ import spadework.money.Dollars;
  *
  * @param usualTerms what its offers say where a job says nothing else
  */
+@RecordBuilder
 public record Company(
         String name,
         Credentials credentials,
@@ -23,7 +25,8 @@ public record Company(
         Production production,
         PriceRules priceRules,
         Tax tax,
-        UsualTerms usualTerms) {
+        UsualTerms usualTerms)
+        implements CompanyBuilder.With {
 
     public License license() {
         return credentials.license();
@@ -123,34 +126,17 @@ public record Company(
         if (taxSetting.equals(tax)) {
             return this;
         }
-        return new Company(
-                name, credentials, contact, letterhead, rates, production, priceRules, taxSetting, usualTerms);
+        return withTax(taxSetting);
     }
 
     /** The company with its license of the state in which the house stands, where it has one. */
     public Company licensedIn(String state) {
         License there = license().in(state);
-        return there.equals(license())
-                ? this
-                : new Company(
-                        name,
-                        credentials.with(there),
-                        contact,
-                        letterhead,
-                        rates,
-                        production,
-                        priceRules,
-                        tax,
-                        usualTerms);
+        return there.equals(license()) ? this : withCredentials(credentials.with(there));
     }
 
     /** The state of the license. */
     public String licenseState() {
         return license().state().orElse(address().state());
-    }
-
-    /** The same company with other price rules. */
-    public Company withPriceRules(PriceRules other) {
-        return new Company(name, credentials, contact, letterhead, rates, production, other, tax, usualTerms);
     }
 }

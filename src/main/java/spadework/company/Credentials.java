@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.company;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,12 +13,14 @@ import java.util.Optional;
  * @param affiliates contracting firms that were tied to this one in the last five years; an empty list says that
  *     there were none, a missing one that it is unknown
  */
+@RecordBuilder
 public record Credentials(
         License license,
         Insurance insurance,
         Optional<String> taxId,
         Optional<String> bond,
-        Optional<List<String>> affiliates) {
+        Optional<List<String>> affiliates)
+        implements CredentialsBuilder.With {
 
     public Credentials {
         affiliates = affiliates.map(List::copyOf);
@@ -25,6 +28,6 @@ public record Credentials(
 
     /** The same with another license. */
     Credentials with(License other) {
-        return new Credentials(other, insurance, taxId, bond, affiliates);
+        return withLicense(other);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param restoration more of it, added to the job's own
  * @param takenAway labels of what falls away
  */
+@RecordBuilder
 public record Alteration(
         List<Wall> walls,
         List<NewFinish> finishes,
@@ -26,7 +28,8 @@ public record Alteration(
         List<Outlet> outlets,
         List<ExtraItem> items,
         Optional<Restoration> restoration,
-        TakenAway takenAway) {
+        TakenAway takenAway)
+        implements AlterationBuilder.With {
     /** Nothing added, nothing taken away. */
     public static final Alteration NONE = new Alteration(
             List.of(),
@@ -55,7 +58,6 @@ public record Alteration(
 
     /** The same additions, with that taken away. */
     public Alteration taking(TakenAway taken) {
-        return new Alteration(
-                walls, finishes, corners, drains, mains, roofLines, downspouts, outlets, items, restoration, taken);
+        return withTakenAway(taken);
     }
 }

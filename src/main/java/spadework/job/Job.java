@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -11,6 +12,7 @@ import java.util.Optional;
  * @param pricing what of the price this job decides for itself
  * @param notes for the contractor only; no homeowner's paper carries them
  */
+@RecordBuilder
 public record Job(
         JobHead head,
         Customer customer,
@@ -21,7 +23,8 @@ public record Job(
         ContractTerms contractTerms,
         List<AcceptedStop> acceptedStops,
         Agreement agreement,
-        List<String> notes) {
+        List<String> notes)
+        implements JobBuilder.With {
 
     public Job {
         acceptedStops = List.copyOf(acceptedStops);
@@ -161,25 +164,6 @@ public record Job(
 
     /** The same job with other items put in by hand. */
     public Job withItems(List<ExtraItem> others) {
-        return new Job(
-                head,
-                customer,
-                site,
-                survey,
-                work,
-                pricing.withItems(others),
-                contractTerms,
-                acceptedStops,
-                agreement,
-                notes);
-    }
-
-    /** The same job on another site. */
-    public Job withSite(Site other) {
-        return new Job(head, customer, other, survey, work, pricing, contractTerms, acceptedStops, agreement, notes);
-    }
-
-    private Job withWork(Work other) {
-        return new Job(head, customer, site, survey, other, pricing, contractTerms, acceptedStops, agreement, notes);
+        return withPricing(pricing.withItems(others));
     }
 }

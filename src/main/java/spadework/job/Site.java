@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Length;
@@ -13,6 +14,7 @@ import spadework.measure.Length;
  * @param locateTicket number of the utility locate request, once there is one
  * @param testPits holes dug to look at ground or footing
  */
+@RecordBuilder
 public record Site(
         Address address,
         Optional<Integer> yearBuilt,
@@ -25,60 +27,20 @@ public record Site(
         List<SiteLimit> limits,
         Optional<String> locateTicket,
         Optional<Catchment> catchment,
-        List<TestPit> testPits) {
+        List<TestPit> testPits)
+        implements SiteBuilder.With {
 
     public Site {
         limits = List.copyOf(limits);
         testPits = List.copyOf(testPits);
     }
 
-    /** The same site in other soil. */
-    public Site withSoil(Soil other) {
-        return new Site(
-                address,
-                yearBuilt,
-                space,
-                house,
-                benchmark,
-                insideFloor,
-                other,
-                rain,
-                limits,
-                locateTicket,
-                catchment,
-                testPits);
-    }
-
     /** The same site with the locate ticket of another, or without one as it is. */
     Site withTicketOf(Site other) {
-        return new Site(
-                address,
-                yearBuilt,
-                space,
-                house,
-                benchmark,
-                insideFloor,
-                soil,
-                rain,
-                limits,
-                other.locateTicket,
-                catchment,
-                testPits);
+        return withLocateTicket(other.locateTicket);
     }
 
     Site withoutTicket() {
-        return new Site(
-                address,
-                yearBuilt,
-                space,
-                house,
-                benchmark,
-                insideFloor,
-                soil,
-                rain,
-                limits,
-                Optional.empty(),
-                catchment,
-                testPits);
+        return withLocateTicket(Optional.empty());
     }
 }

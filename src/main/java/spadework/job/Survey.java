@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 
 /**
@@ -8,15 +9,13 @@ import java.util.List;
  *
  * @param notFixed what the work does not fix, one thing a line
  */
-public record Survey(List<Observation> observations, List<String> notFixed, List<Photo> photos) {
+@RecordBuilder
+public record Survey(List<Observation> observations, List<String> notFixed, List<Photo> photos)
+        implements SurveyBuilder.With {
 
     public Survey {
         observations = List.copyOf(observations);
         notFixed = List.copyOf(notFixed);
         photos = List.copyOf(photos);
-    }
-
-    Survey withPhotos(List<Photo> others) {
-        return new Survey(observations, notFixed, others);
     }
 }

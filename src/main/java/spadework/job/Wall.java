@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import spadework.measure.Length;
 
@@ -11,6 +12,7 @@ import spadework.measure.Length;
  * @param where the wall in the homeowner's words, as "back wall, kitchen side"
  * @param windowWells number of window wells that are removed and put back
  */
+@RecordBuilder
 public record Wall(
         String label,
         String where,
@@ -20,7 +22,8 @@ public record Wall(
         WallSurface surface,
         List<Opening> openings,
         int windowWells,
-        Digging digging) {
+        Digging digging)
+        implements WallBuilder.With {
 
     public Wall {
         openings = List.copyOf(openings);
@@ -74,17 +77,12 @@ public record Wall(
 
     /** The same wall with another finish. */
     public Wall withFinish(Finish other) {
-        return new Wall(label, where, place, depth, footing, surface.withFinish(other), openings, windowWells, digging);
-    }
-
-    /** The same wall, dug another way. */
-    public Wall withDigging(Digging other) {
-        return new Wall(label, where, place, depth, footing, surface, openings, windowWells, other);
+        return withSurface(surface.withFinish(other));
     }
 
     /** The same wall, of another length. */
     public Wall withLength(Length other) {
-        return new Wall(label, where, place.withLength(other), depth, footing, surface, openings, windowWells, digging);
+        return withPlace(place.withLength(other));
     }
 
     /** The same wall, dug that much deeper at both ends. */
@@ -95,9 +93,5 @@ public record Wall(
     /** The same wall as it was measured in the open trench. */
     public Wall asBuilt(Length builtLength, Length builtStart, Length builtEnd) {
         return withLength(builtLength).withDepth(new WallDepth(builtStart, builtEnd));
-    }
-
-    private Wall withDepth(WallDepth other) {
-        return new Wall(label, where, place, other, footing, surface, openings, windowWells, digging);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import spadework.measure.Length;
 
 /**
@@ -9,9 +10,5 @@ import spadework.measure.Length;
  * @param from distance of the wall's start from the west corner (north and south sides) or the north corner (east
  *     and west sides) of the house
  */
-public record WallPlace(Side faces, Length from, Length length) {
-
-    WallPlace withLength(Length other) {
-        return new WallPlace(faces, from, other);
-    }
-}
+@RecordBuilder
+public record WallPlace(Side faces, Length from, Length length) implements WallPlaceBuilder.With {}

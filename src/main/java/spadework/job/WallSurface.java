@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 
 /**
@@ -8,13 +9,11 @@ import java.util.List;
  *
  * @param strip codes of the items that take a failed system off; empty when there is none
  */
-public record WallSurface(WallKind kind, Condition condition, List<String> strip, Finish finish) {
+@RecordBuilder
+public record WallSurface(WallKind kind, Condition condition, List<String> strip, Finish finish)
+        implements WallSurfaceBuilder.With {
 
     public WallSurface {
         strip = List.copyOf(strip);
-    }
-
-    WallSurface withFinish(Finish other) {
-        return new WallSurface(kind, condition, strip, other);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 
 /**
@@ -8,25 +9,19 @@ import java.util.List;
  *
  * @param protection what is done to keep house and yard from harm, one thing a line
  */
+@RecordBuilder
 public record Work(
         List<Wall> walls,
         List<Corner> corners,
         Water water,
         Restoration restoration,
         List<String> protection,
-        Schedule schedule) {
+        Schedule schedule)
+        implements WorkBuilder.With {
 
     public Work {
         walls = List.copyOf(walls);
         corners = List.copyOf(corners);
         protection = List.copyOf(protection);
-    }
-
-    Work withWalls(List<Wall> others) {
-        return new Work(others, corners, water, restoration, protection, schedule);
-    }
-
-    Work withWater(Water other) {
-        return new Work(walls, corners, other, restoration, protection, schedule);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import spadework.job.PriceChange;
@@ -12,11 +13,13 @@ import spadework.money.Dollars;
  * @param subcontract a subcontractor's or fee's price a unit
  * @param disposal tipping a unit
  */
+@RecordBuilder
 public record ItemCost(
-        Optional<Material> material, Optional<Labor> labor, Optional<Dollars> subcontract, Optional<Dollars> disposal) {
+        Optional<Material> material, Optional<Labor> labor, Optional<Dollars> subcontract, Optional<Dollars> disposal)
+        implements ItemCostBuilder.With {
 
-    ItemCost withLabor(UnaryOperator<Labor> change) {
-        return new ItemCost(material, labor.map(change), subcontract, disposal);
+    ItemCost worked(UnaryOperator<Labor> change) {
+        return withLabor(labor.map(change));
     }
 
     ItemCost changedBy(PriceChange change) {

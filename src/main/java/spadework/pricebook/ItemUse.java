@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 
 /**
@@ -11,9 +12,11 @@ import java.util.Optional;
  * @param unknown true when its unit price is quoted for what nobody can see before digging
  * @param step when it is done; empty where its measure or section says so
  */
-public record ItemUse(Optional<Measure> follows, boolean standard, boolean unknown, Optional<WorkStep> step) {
+@RecordBuilder
+public record ItemUse(Optional<Measure> follows, boolean standard, boolean unknown, Optional<WorkStep> step)
+        implements ItemUseBuilder.With {
 
     ItemUse onlyByName() {
-        return new ItemUse(follows, false, unknown, step);
+        return withStandard(false);
     }
 }

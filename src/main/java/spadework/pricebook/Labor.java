@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
@@ -16,12 +17,10 @@ import spadework.company.WorkCondition;
  * @param digs how its machine digs; where the company knows that machine's bucket and cycles, its pace is worked from
  *     them instead of {@code perHour}. Empty for a pace that stands in the book alone
  */
+@RecordBuilder
 public record Labor(
-        String crew,
-        BigDecimal perHour,
-        Optional<String> machine,
-        List<WorkCondition> slowedBy,
-        Optional<DigKind> digs) {
+        String crew, BigDecimal perHour, Optional<String> machine, List<WorkCondition> slowedBy, Optional<DigKind> digs)
+        implements LaborBuilder.With {
 
     public Labor {
         slowedBy = List.copyOf(slowedBy);
@@ -29,11 +28,11 @@ public record Labor(
 
     /** The same work at another pace. */
     public Labor at(BigDecimal pace) {
-        return new Labor(crew, pace, machine, slowedBy, digs);
+        return withPerHour(pace);
     }
 
     /** The same work done by another crew. */
     Labor by(String other) {
-        return new Labor(other, perHour, machine, slowedBy, digs);
+        return withCrew(other);
     }
 }

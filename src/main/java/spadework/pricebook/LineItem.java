@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
@@ -15,13 +16,10 @@ import spadework.money.Dollars;
  * @param film what a coating promises
  * @param pipe the size of a pipe
  */
+@RecordBuilder
 public record LineItem(
-        ItemIdentity identity,
-        ItemUse use,
-        ItemCost cost,
-        Optional<Film> film,
-        Optional<Pipe> pipe,
-        ItemUpkeep upkeep) {
+        ItemIdentity identity, ItemUse use, ItemCost cost, Optional<Film> film, Optional<Pipe> pipe, ItemUpkeep upkeep)
+        implements LineItemBuilder.With {
 
     public String code() {
         return identity.code();
@@ -111,30 +109,26 @@ public record LineItem(
 
     /** The same item, of which its crew does so many times as much in an hour. */
     public LineItem producing(BigDecimal factor) {
-        return withCost(cost.withLabor(labor -> labor.at(labor.perHour().multiply(factor))));
+        return withCost(cost.worked(labor -> labor.at(labor.perHour().multiply(factor))));
     }
 
     /** The same item, of which its crew does so much in an hour; one without labor stays as it is. */
     public LineItem paced(BigDecimal perHour) {
-        return withCost(cost.withLabor(labor -> labor.at(perHour)));
+        return withCost(cost.worked(labor -> labor.at(perHour)));
     }
 
     /** The same item done by another crew in as many hours; one without labor stays as it is. */
     public LineItem doneBy(String crew) {
-        return withCost(cost.withLabor(labor -> labor.by(crew)));
+        return withCost(cost.worked(labor -> labor.by(crew)));
     }
 
     /** The same item, priced only where a job names it. */
     LineItem onlyByName() {
-        return new LineItem(identity, use.onlyByName(), cost, film, pipe, upkeep);
+        return withUse(use.onlyByName());
     }
 
     /** The item at the cost that one job states. */
     LineItem changedBy(PriceChange change) {
         return withCost(cost.changedBy(change));
-    }
-
-    private LineItem withCost(ItemCost other) {
-        return new LineItem(identity, use, other, film, pipe, upkeep);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.Optional;
 import spadework.measure.Percent;
@@ -18,6 +19,7 @@ import spadework.money.Dollars;
  * @param measured when the takeoff measures the material itself, as tons of stone for cubic yards, that measure
  * @param waste bought on top of the net quantity, once
  */
+@RecordBuilder
 public record Material(
         Dollars cost,
         String sold,
@@ -25,10 +27,11 @@ public record Material(
         Unit unit,
         BigDecimal each,
         Optional<Measure> measured,
-        Percent waste) {
+        Percent waste)
+        implements MaterialBuilder.With {
 
     /** The same material at another cost of a package. */
     Material at(Dollars other) {
-        return new Material(other, sold, holds, unit, each, measured, waste);
+        return withCost(other);
     }
 }

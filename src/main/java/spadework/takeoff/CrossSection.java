@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.takeoff;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import spadework.trench.Bank;
  * @param bed what lies around the pipe; empty where no drain runs along the wall
  * @param floor how high the floor inside lies over the footing's bottom; empty where levels are missing
  */
+@RecordBuilder
 public record CrossSection(
         List<String> walls,
         Length depth,
@@ -36,7 +38,8 @@ public record CrossSection(
         Bank bank,
         Length reach,
         Optional<Bed> bed,
-        Optional<Length> floor) {
+        Optional<Length> floor)
+        implements CrossSectionBuilder.With {
 
     /**
      * The stone with its pipe.
@@ -119,6 +122,6 @@ public record CrossSection(
     public CrossSection joinedWith(CrossSection other) {
         List<String> all = new ArrayList<>(walls);
         all.addAll(other.walls);
-        return new CrossSection(all, depth, trenchDepth, footing, bottomWidth, bank, reach, bed, floor);
+        return withWalls(all);
     }
 }

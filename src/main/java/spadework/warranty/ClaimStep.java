@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.warranty;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.Map;
@@ -23,6 +24,7 @@ import spadework.money.Dollars;
  * @param cost what that cost the contractor
  * @param closed the day it was done with
  */
+@RecordBuilder
 public record ClaimStep(
         LocalDate on,
         Optional<String> certificate,
@@ -35,7 +37,8 @@ public record ClaimStep(
         Optional<String> cause,
         Optional<String> remedy,
         Optional<Dollars> cost,
-        Optional<LocalDate> closed) {
+        Optional<LocalDate> closed)
+        implements ClaimStepBuilder.With {
 
     /** The step as names and texts, in a fixed order; what is not known is left out. */
     public Map<String, String> facts() {
@@ -77,24 +80,11 @@ public record ClaimStep(
 
     /** The same, made on a certificate. */
     public ClaimStep on(String number) {
-        return new ClaimStep(
-                on, Optional.of(number), seen, since, wall, inspected, covered, clause, cause, remedy, cost, closed);
+        return withCertificate(Optional.of(number));
     }
 
     /** The same with another wording of the clause. */
     ClaimStep withClause(String words) {
-        return new ClaimStep(
-                on,
-                certificate,
-                seen,
-                since,
-                wall,
-                inspected,
-                covered,
-                Optional.of(words),
-                cause,
-                remedy,
-                cost,
-                closed);
+        return withClause(Optional.of(words));
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.warranty;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 
 /**
@@ -14,6 +15,7 @@ import java.util.List;
  * @param transferNoticeDays days after a sale within which the new owner writes to the contractor
  * @param duties what the owner does to keep it in force
  */
+@RecordBuilder
 public record OwnerTerms(
         int replyDays,
         int visitDays,
@@ -21,7 +23,8 @@ public record OwnerTerms(
         int beginDays,
         int transfers,
         int transferNoticeDays,
-        List<String> duties) {
+        List<String> duties)
+        implements OwnerTermsBuilder.With {
 
     /** What every certificate said before its line in the register named its own {@code visitDays}. */
     public static final int VISIT_DAYS_BEFORE = 10;
@@ -34,9 +37,5 @@ public record OwnerTerms(
 
     public OwnerTerms {
         duties = List.copyOf(duties);
-    }
-
-    OwnerTerms withTransfers(int left) {
-        return new OwnerTerms(replyDays, visitDays, findingDays, beginDays, left, transferNoticeDays, duties);
     }
 }

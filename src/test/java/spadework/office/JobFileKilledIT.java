@@ -18,6 +18,7 @@ class JobFileKilledIT {
     private static final long SEED = 61;
     /** Eighty in every build; {@code -Dspadework.kills=200} for the long run. */
     private static final int KILLS = Integer.getInteger("spadework.kills", 80);
+
     private static final int LONGEST_MILLIS = 40;
     private static final Path SAMPLE = Path.of("sample-quotes", "block-basement-to-swale", "job.json");
 

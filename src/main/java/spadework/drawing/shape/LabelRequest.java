@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.shape;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 import spadework.drawing.shape.Shape.Role;
 import spadework.job.Side;
@@ -13,6 +14,7 @@ import spadework.job.Side;
  * @param inKey what the key says when there is no room
  * @param explained the key says it even when there is room, because the words are short for something
  */
+@RecordBuilder
 public record LabelRequest(
         String text,
         double size,
@@ -22,7 +24,8 @@ public record LabelRequest(
         LabelSpot spot,
         Optional<Point> leader,
         String inKey,
-        boolean explained) {
+        boolean explained)
+        implements LabelRequestBuilder.With {
 
     public static final double SMALL = 9;
     public static final double LARGE = 13;
@@ -47,7 +50,7 @@ public record LabelRequest(
     }
 
     public LabelRequest anchored(String at) {
-        return new LabelRequest(text, size, bold, role, at, spot, leader, inKey, explained);
+        return withAnchor(at);
     }
 
     /** Words beside a side of the house lean toward it. */
@@ -60,21 +63,12 @@ public record LabelRequest(
     }
 
     public LabelRequest inBold() {
-        return new LabelRequest(text, size, true, role, anchor, spot, leader, inKey, explained);
+        return withBold(true);
     }
 
     /** The same words with more freedom, tied to what they name by a line. */
     public LabelRequest withLeader(Point from, Rect widerZone, double longerReach) {
-        return new LabelRequest(
-                text,
-                size,
-                bold,
-                role,
-                anchor,
-                new LabelSpot(spot.target(), widerZone, longerReach),
-                Optional.of(from),
-                inKey,
-                explained);
+        return withSpot(new LabelSpot(spot.target(), widerZone, longerReach)).withLeader(Optional.of(from));
     }
 
     public double width() {

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.part;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Optional;
 
 /**
@@ -8,6 +9,7 @@ import java.util.Optional;
  *
  * @param logo the logo as a data address, ready for the page
  */
+@RecordBuilder
 public record Firm(
         String name,
         String licenseLabel,
@@ -17,10 +19,5 @@ public record Firm(
         String phone,
         String email,
         Optional<String> logo,
-        boolean a4) {
-
-    /** The same with its logo. */
-    public Firm withLogo(String data) {
-        return new Firm(name, licenseLabel, licenseNumber, insurance, address, phone, email, Optional.of(data), a4);
-    }
-}
+        boolean a4)
+        implements FirmBuilder.With {}

@@ -46,7 +46,7 @@ public final class PaperHeads {
 
     private static Firm firm(Dossier dossier) {
         Firm plain = firm(dossier.company());
-        return dossier.photos().logo().map(plain::withLogo).orElse(plain);
+        return plain.withLogo(dossier.photos().logo());
     }
 
     /** The firm without its logo. */

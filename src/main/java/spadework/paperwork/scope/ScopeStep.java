@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 
 /**
@@ -11,8 +12,10 @@ import java.util.List;
  * @param rule the rule that asks for it; empty where the trade does
  * @param items codes of the priced lines that are done by it; empty for a step that is included
  */
+@RecordBuilder
 public record ScopeStep(
-        int number, StepKind kind, String text, String rule, List<StepEvidence> evidence, List<String> items) {
+        int number, StepKind kind, String text, String rule, List<StepEvidence> evidence, List<String> items)
+        implements ScopeStepBuilder.With {
 
     public ScopeStep {
         evidence = List.copyOf(evidence);
@@ -31,6 +34,6 @@ public record ScopeStep(
 
     /** The same under a number. */
     ScopeStep numbered(int as) {
-        return new ScopeStep(as, kind, text, rule, evidence, items);
+        return withNumber(as);
     }
 }
