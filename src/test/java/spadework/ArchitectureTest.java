@@ -122,7 +122,7 @@ class ArchitectureTest {
       office.buying        | disk job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
       cli.outcome          | cli.option office
       cli.account          | money billing cli.option cli.outcome office office.billing
-      office.portfolio     | measure money finding reason wording disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
+      office.portfolio     | measure money finding reason wording disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback drawing.shape paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
       office.start         | money finding wording disk draft office.reply intake office.files office.records office
       office.store         | finding disk draft store store.folder store.postgres office.reply
       cli.store            | disk cli.option office.reply office.store store store.folder
@@ -137,7 +137,7 @@ class ArchitectureTest {
       form.library         | measure money finding reason pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
       form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
-      form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office form.kit form.session
+      form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office office.portfolio form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying
       """;

@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -31,6 +32,7 @@ import spadework.form.library.JobList;
 import spadework.form.library.LibraryContext;
 import spadework.form.page.JobPage;
 import spadework.form.session.JobSession;
+import spadework.form.session.OpenGroups;
 import spadework.form.session.UsualJobChoice;
 import spadework.office.BidResult;
 import spadework.office.Office;
@@ -60,6 +62,16 @@ public final class Forms {
         /** Where a kind of window lay when it was closed last. */
         default Optional<Rectangle> bounds(String window) {
             return Optional.empty();
+        }
+
+        /** The groups of fields that were left open. */
+        default Set<String> openGroups() {
+            return Set.of();
+        }
+
+        /** Remembers which groups of fields are open. */
+        default void keepOpenGroups(Set<String> open) {
+            // Nothing to remember it in.
         }
 
         /** Remembers where a kind of window lies. */
@@ -166,7 +178,7 @@ public final class Forms {
     public void newJob() {
         Path jobs = settings.jobs().orElseThrow();
         Path place = jobs.resolve("new-job").resolve("job.json");
-        files.run(() -> new NewJob(OpenedFile.of(place), JobsFolder.freeNumber(jobs, today.getYear())), fresh -> {
+        files.run(() -> new NewJob(read(place), JobsFolder.freeNumber(jobs, today.getYear())), fresh -> {
             OpenedFile read = fresh.file;
             Draft blank = JobFile.blank().typed("/issued", today.toString()).typed("/number", fresh.number);
             Draft begun = read.usual.stream()
@@ -187,18 +199,18 @@ public final class Forms {
     }
 
     /** A job's file as it was read, and what was kept of it and never saved. */
-    private record OpenedFile(JobFile file, Optional<String> unsaved, List<UsualJob> usual) {
-        static OpenedFile of(Path path) throws IOException {
-            JobFile file = JobFile.at(path);
-            return new OpenedFile(file, file.unsaved(), UsualJobs.near(path.toAbsolutePath()));
-        }
+    private record OpenedFile(JobFile file, Optional<String> unsaved, List<UsualJob> usual, Set<String> openGroups) {}
+
+    private OpenedFile read(Path path) throws IOException {
+        JobFile file = JobFile.at(path);
+        return new OpenedFile(file, file.unsaved(), UsualJobs.near(path.toAbsolutePath()), settings.openGroups());
     }
 
     private record NewJob(OpenedFile file, String number) {}
 
     /** Opens a job's file, or says why it cannot be opened. */
     public void openJob(Path job) {
-        files.run(() -> OpenedFile.of(JobFile.of(job)), this::open);
+        files.run(() -> read(JobFile.of(job)), this::open);
     }
 
     private void open(OpenedFile read) {
@@ -242,6 +254,7 @@ public final class Forms {
         JobSession session = new JobSession(Office.with(templates), file, history);
         session.opensOn(today);
         session.keepsUsual(new UsualJobChoice(read.usual, ""));
+        session.opens(new OpenGroups(read.openGroups, this::keepOpen));
         Path near =
                 Optional.ofNullable(file.path().toAbsolutePath().getParent()).orElse(file.path());
         return new JobWindow(
@@ -250,6 +263,15 @@ public final class Forms {
                 today,
                 new WindowMenu.Jobs(
                         this::begin, () -> platform.open(null, near).ifPresent(this::openJob), this::sample));
+    }
+
+    private void keepOpen(Set<String> groups) {
+        files.run(
+                () -> {
+                    settings.keepOpenGroups(groups);
+                    return groups;
+                },
+                kept -> {});
     }
 
     private void around(JobWindow window) {

@@ -16,6 +16,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JFrame;
@@ -39,18 +40,18 @@ import spadework.form.page.AgreementPage;
 import spadework.form.page.FaultStrip;
 import spadework.form.page.FormPage;
 import spadework.form.page.JobPage;
-import spadework.form.page.JobPages;
 import spadework.form.page.JobStop;
-import spadework.form.page.OutcomeMessages;
 import spadework.form.page.PageStrip;
+import spadework.form.page.PagesOnDemand;
 import spadework.form.page.PapersPage;
+import spadework.form.page.PeoplePage;
 import spadework.form.page.PlanPage;
 import spadework.form.page.PricePage;
 import spadework.form.page.StartPage;
 import spadework.form.session.AutoSave;
+import spadework.form.session.JobFiles;
 import spadework.form.session.JobSaving;
 import spadework.form.session.JobSession;
-import spadework.form.session.PaperNames;
 import spadework.form.session.StepRunner;
 import spadework.form.session.UsualJobChoice;
 import spadework.form.view.BookSearchPane;
@@ -59,11 +60,10 @@ import spadework.form.view.FindingsPane;
 import spadework.form.view.FoundItem;
 import spadework.form.view.PaperPreview;
 import spadework.form.view.SummaryBar;
+import spadework.form.view.WhatIfPane;
 import spadework.form.view.WorkingsPane;
 import spadework.office.JobPaper;
-import spadework.office.Outcome;
 import spadework.office.files.UsualJobs;
-import spadework.press.page.PageView;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Section;
 
@@ -77,7 +77,9 @@ public final class JobWindow extends JFrame {
     private final AutoSave autoSave;
     private final JobSaving saving;
     private final StepRunner stepRunner;
-    private final Map<JobPage, FormPage> pages;
+    private final JobFiles files;
+    private final PaperActions papers;
+    private final PagesOnDemand pages;
     private final CardLayout cards = new CardLayout();
     private final JPanel work = new JPanel(cards);
     private final PageStrip strip;
@@ -86,13 +88,12 @@ public final class JobWindow extends JFrame {
     private final PropertyChangeListener focus = event -> showWrong();
     private final NoticeBar notice = new NoticeBar();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
-    private final StartPage start;
-    private final AgreementPage agreement;
     private final PaperPreview preview;
     private final DrawingPane drawing;
     private final WorkingsPane working;
     private final FindingsPane found;
     private final BookSearchPane book;
+    private final WhatIfPane whatIf;
     private Optional<LibraryWindow> library = Optional.empty();
     private LibraryContext.Environment around;
     private JobPage at = JobPage.START;
@@ -110,28 +111,15 @@ public final class JobWindow extends JFrame {
         drawing = new DrawingPane(session);
         working = new WorkingsPane(session, this::reveal);
         found = new FindingsPane(session, this::reveal);
+        whatIf = new WhatIfPane(session);
         book = new BookSearchPane(session::book, this::take);
-        PapersPage papers =
-                new PapersPage(session, new PapersPage.Actions(this::look, this::print, this::savePaper, this::letter));
-        agreement = new AgreementPage(session, stepRunner, platform, today);
-        start = new StartPage(session, this::reveal);
-        pages = JobPages.of(session);
-        pages.put(JobPage.START, start);
-        pages.put(JobPage.PLAN, new PlanPage(session));
-        pages.put(JobPage.PRICE, new PricePage(session, line -> {
-            show(SidePane.WORKING);
-            working.open(line);
-        }));
-        pages.put(JobPage.PAPERS, papers);
-        pages.put(JobPage.AGREEMENT, agreement);
-        JobPages.freeze(pages);
+        papers = new PaperActions(this, session, stepRunner, platform, notice::say, this::handedOut);
+        files = new JobFiles(session, saving, stepRunner, platform);
+        pages = new PagesOnDemand(session, ownPages(today), this::addPage);
         strip = new PageStrip(this::begin);
         summary = new SummaryBar(
                 session,
-                () -> {
-                    show(SidePane.WORKING);
-                    working.open(-1);
-                },
+                () -> showWorking(-1),
                 () -> FoundItem.of(session).stream().findFirst().ifPresent(item -> reveal(item.cause())));
         faultStrip = new FaultStrip(session);
         arrange();
@@ -157,13 +145,37 @@ public final class JobWindow extends JFrame {
         session.office().prepare();
     }
 
+    /** The pages that are more than fields and lists. */
+    private Map<JobPage, Supplier<FormPage>> ownPages(LocalDate today) {
+        return Map.of(
+                JobPage.START,
+                () -> new StartPage(session, this::reveal),
+                JobPage.PLAN,
+                () -> new PlanPage(session),
+                JobPage.PEOPLE,
+                () -> new PeoplePage(session, files),
+                JobPage.PRICE,
+                () -> new PricePage(session, this::showWorking),
+                JobPage.PAPERS,
+                () -> new PapersPage(
+                        session, new PapersPage.Actions(this::look, papers::print, papers::save, papers::letter)),
+                JobPage.AGREEMENT,
+                () -> new AgreementPage(session, new AgreementPage.Services(stepRunner, platform, files), today));
+    }
+
+    private void showWorking(int line) {
+        show(SidePane.WORKING);
+        working.open(line);
+    }
+
+    private void addPage(JobPage page, FormPage built) {
+        JScrollPane scroll = new JScrollPane(built);
+        scroll.setBorder(null);
+        scroll.getVerticalScrollBar().setUnitIncrement(24);
+        work.add(scroll, page.word());
+    }
+
     private void arrange() {
-        pages.forEach((page, shown) -> {
-            JScrollPane scroll = new JScrollPane(shown);
-            scroll.setBorder(null);
-            scroll.getVerticalScrollBar().setUnitIncrement(24);
-            work.add(scroll, page.word());
-        });
         beside.setName("beside");
         beside.getAccessibleContext().setAccessibleName(Messages.of("beside"));
         Map<SidePane, JComponent> panes = new EnumMap<>(Map.of(
@@ -171,14 +183,12 @@ public final class JobWindow extends JFrame {
                 SidePane.DRAWING, drawing,
                 SidePane.WORKING, working,
                 SidePane.FOUND, found,
-                SidePane.BOOK, book));
+                SidePane.BOOK, book,
+                SidePane.WHATIF, whatIf));
         panes.forEach((pane, shown) -> beside.addTab(Messages.of("pane." + pane.word()), shown));
         beside.addChangeListener(event -> SwingUtilities.invokeLater(this::showBeside));
-        JPanel left = new JPanel(new BorderLayout());
-        left.add(work);
-        left.add(faultStrip, BorderLayout.SOUTH);
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener("focusOwner", focus);
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, left, beside);
+        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, work, beside);
         split.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
@@ -192,12 +202,12 @@ public final class JobWindow extends JFrame {
         split.setResizeWeight(0.62);
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName(Messages.of("split"));
-        JPanel top = new JPanel(new BorderLayout());
-        top.add(strip);
-        top.add(notice, BorderLayout.SOUTH);
-        add(top, BorderLayout.NORTH);
+        JPanel bottom = new JPanel(new BorderLayout());
+        bottom.add(new MessageStrip(notice, faultStrip));
+        bottom.add(summary, BorderLayout.SOUTH);
+        add(strip, BorderLayout.NORTH);
         add(split);
-        add(summary, BorderLayout.SOUTH);
+        add(bottom, BorderLayout.SOUTH);
         setSize(1366, 768);
     }
 
@@ -214,7 +224,11 @@ public final class JobWindow extends JFrame {
     }
 
     List<FormPage> pages() {
-        return List.copyOf(pages.values());
+        return Stream.of(JobPage.values()).map(pages::at).toList();
+    }
+
+    FormPage page(JobPage page) {
+        return pages.at(page);
     }
 
     PaperPreview preview() {
@@ -229,9 +243,10 @@ public final class JobWindow extends JFrame {
     /** Goes to a page. */
     void go(JobPage page) {
         at = page;
+        FormPage shown = pages.at(page);
         cards.show(work, page.word());
         strip.choose(page);
-        pages.get(page).showAll();
+        shown.showAll();
     }
 
     /** Goes to a stop, to the page where it was left. */
@@ -242,17 +257,22 @@ public final class JobWindow extends JFrame {
     /** Goes to a page, and gives the keyboard to what is written first there. */
     void begin(JobPage page) {
         go(page);
-        SwingUtilities.invokeLater(pages.get(page)::begin);
+        SwingUtilities.invokeLater(pages.at(page)::begin);
+    }
+
+    /** Opens every group of the page. */
+    void openAllGroups() {
+        pages.at(at).openAll();
     }
 
     /** Shows or hides the margin. */
     void toggleMargin() {
-        summary.toggleMargin();
+        whatIf.showMargin(summary.toggleMargin());
     }
 
     /** Decides all that the price assumes and that is the contractor's own to decide. */
     void decide() {
-        start.decide();
+        ((StartPage) pages.at(JobPage.START)).decide();
     }
 
     /** Keeps what this job has decided as one more kind of job among the company's own. */
@@ -270,7 +290,7 @@ public final class JobWindow extends JFrame {
                         },
                         all -> {
                             session.keepsUsual(new UsualJobChoice(all, kept.name()));
-                            pages.get(at).showAll();
+                            pages.at(at).showAll();
                             notice.say(Messages.of("usual.kept", kept.name()));
                         }));
     }
@@ -278,19 +298,12 @@ public final class JobWindow extends JFrame {
     /** Goes to a place of the job. */
     void reveal(String pointer) {
         String nearest = pointer;
-        while (page(nearest).isEmpty() && !nearest.isEmpty()) {
+        while (PagesOnDemand.holding(nearest).isEmpty() && !nearest.isEmpty()) {
             nearest = Pointer.above(nearest);
         }
         String place = nearest;
-        go(page(place).orElse(JobPage.START));
-        SwingUtilities.invokeLater(() -> pages.get(at).reveal(place));
-    }
-
-    private Optional<JobPage> page(String pointer) {
-        // The tape sheet has the few fields of a first price; the page that has all of a row comes first.
-        return Stream.concat(pages.keySet().stream().filter(page -> page != JobPage.START), Stream.of(JobPage.START))
-                .filter(page -> !pointer.isEmpty() && pages.get(page).holds(pointer))
-                .findFirst();
+        go(PagesOnDemand.holding(place).orElse(JobPage.START));
+        SwingUtilities.invokeLater(() -> pages.at(at).reveal(place));
     }
 
     /** Puts what is beside the page in front. */
@@ -340,7 +353,7 @@ public final class JobWindow extends JFrame {
     }
 
     private void showDraft() {
-        pages.get(at).showAll();
+        pages.at(at).showAll();
         summary.showAll();
         String name = session.draft().shown("/title");
         setTitle(Messages.of(
@@ -350,11 +363,12 @@ public final class JobWindow extends JFrame {
     }
 
     private void showAnswer() {
-        pages.get(at).showFaults();
+        pages.at(at).showFaults();
         summary.showAll();
         Map<JobPage, Integer> counts = new EnumMap<>(JobPage.class);
         session.faults()
-                .forEach(fault -> page(fault.place().pointer()).ifPresent(page -> counts.merge(page, 1, Integer::sum)));
+                .forEach(fault -> PagesOnDemand.holding(fault.place().pointer())
+                        .ifPresent(page -> counts.merge(page, 1, Integer::sum)));
         strip.count(counts);
         strip.done(done(counts));
         showBeside();
@@ -377,9 +391,9 @@ public final class JobWindow extends JFrame {
     private void showWrong() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
         if (owner != null
-                && (SwingUtilities.isDescendingFrom(owner, pages.get(at))
+                && (SwingUtilities.isDescendingFrom(owner, pages.at(at))
                         || SwingUtilities.isDescendingFrom(owner, faultStrip))) {
-            faultStrip.show(pages.get(at), owner);
+            faultStrip.show(pages.at(at), owner);
         }
     }
 
@@ -389,81 +403,20 @@ public final class JobWindow extends JFrame {
         working.showAnswer();
         found.showAnswer();
         book.showAnswer();
+        whatIf.showAnswer();
         beside.setTitleAt(
                 SidePane.FOUND.ordinal(),
                 Messages.of("pane.found.count", FoundItem.of(session).size()));
     }
 
+    private void handedOut() {
+        handedOut = true;
+        showAnswer();
+    }
+
     private void look(JobPaper paper) {
         preview.choose(paper);
         show(SidePane.PAGE);
-    }
-
-    private void print(JobPaper paper) {
-        session.bid()
-                .filter(bid -> session.isCurrent() && bid.openStops().isEmpty())
-                .ifPresent(bid -> {
-                    Path job = session.file().path();
-                    stepRunner.work(
-                            () -> PageView.of(session.office().handedOut(bid, paper, job)),
-                            view -> platform.print(view.sheets(), PaperNames.of(paper), came -> {
-                                view.close();
-                                printed(paper, came);
-                            }));
-                });
-    }
-
-    private void printed(JobPaper paper, Platform.Printed came) {
-        if (came instanceof Platform.Printed.Failed failed) {
-            notice.say(Messages.of("printed.failed", PaperNames.of(paper), FailureMessages.of(failed.why())));
-        } else if (came instanceof Platform.Printed.Done) {
-            handedOut = true;
-            showAnswer();
-            notice.say(Messages.of("printed.done", PaperNames.of(paper)));
-        }
-    }
-
-    private void savePaper(JobPaper paper) {
-        session.bid().filter(bid -> session.isCurrent()).ifPresent(bid -> {
-            Path job = session.file().path();
-            platform.saveAs(this, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
-                    .ifPresent(target -> stepRunner.work(
-                            () -> session.office().save(bid, paper, job, target), came -> tell(came, target)));
-        });
-    }
-
-    private void letter(List<JobPaper> papers) {
-        session.bid().filter(bid -> session.isCurrent()).ifPresent(bid -> {
-            Path job = session.file().path();
-            platform.saveAs(this, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
-                    .ifPresent(target -> stepRunner.work(
-                            () -> session.office().letter(bid, papers, job, target), came -> tell(came, target)));
-        });
-    }
-
-    /** Says what came of a file, and what can be done with it. */
-    private void tell(Outcome outcome, Path target) {
-        if (!OutcomeMessages.isDone(outcome)) {
-            notice.say(OutcomeMessages.of(outcome));
-            return;
-        }
-        handedOut = true;
-        showAnswer();
-        Path folder = target.toAbsolutePath().getParent();
-        notice.say(
-                OutcomeMessages.of(outcome),
-                new NoticeBar.Answer("file.open", () -> open(target)),
-                new NoticeBar.Answer("file.folder", () -> open(folder)),
-                new NoticeBar.Answer("notice.away", () -> {}));
-    }
-
-    private void open(Path file) {
-        stepRunner.work(
-                () -> {
-                    platform.open(file);
-                    return file;
-                },
-                opened -> {});
     }
 
     /** Keeps aside what is not saved, now. */
@@ -498,7 +451,8 @@ public final class JobWindow extends JFrame {
         autoSave.close();
         session.close();
         preview.close();
-        agreement.stop();
+        whatIf.close();
+        pages.ifBuilt(JobPage.AGREEMENT).ifPresent(page -> ((AgreementPage) page).stop());
         dispose();
     }
 }

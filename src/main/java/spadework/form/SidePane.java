@@ -9,7 +9,8 @@ enum SidePane {
     DRAWING,
     WORKING,
     FOUND,
-    BOOK;
+    BOOK,
+    WHATIF;
 
     /** The word that stands for it in keys of words. */
     String word() {

@@ -4,14 +4,17 @@ package spadework.form;
 import java.awt.Rectangle;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.prefs.BackingStoreException;
 import java.util.prefs.Preferences;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Keeps where jobs live among the user's own settings. */
 public final class UserSettings implements Forms.Settings {
     private static final String JOBS = "jobs";
     private static final String BOUNDS = "bounds ";
+    private static final String OPEN = "open groups";
 
     private final Preferences settings = Preferences.userRoot().node("spadework");
 
@@ -33,6 +36,19 @@ public final class UserSettings implements Forms.Settings {
     @Override
     public void keep(String window, Rectangle bounds) {
         settings.put(BOUNDS + window, bounds.x + " " + bounds.y + " " + bounds.width + " " + bounds.height);
+        flush();
+    }
+
+    @Override
+    public Set<String> openGroups() {
+        return Stream.of(settings.get(OPEN, "").split(" "))
+                .filter(name -> !name.isEmpty())
+                .collect(Collectors.toSet());
+    }
+
+    @Override
+    public void keepOpenGroups(Set<String> open) {
+        settings.put(OPEN, String.join(" ", open));
         flush();
     }
 

@@ -50,6 +50,7 @@ public final class WindowMenu {
         }
         show.addSeparator();
         show.add(item("margin", "F8", window::toggleMargin));
+        show.add(item("groups", "ctrl shift E", window::openAllGroups));
         show.addSeparator();
         show.add(item("light", "", () -> Theme.apply(false)));
         show.add(item("dark", "", () -> Theme.apply(true)));

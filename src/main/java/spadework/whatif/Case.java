@@ -37,7 +37,8 @@ public record Case(Job job, Company company, PriceBook book) {
         return quote(takeoff());
     }
 
-    Takeoff takeoff() {
+    /** What it takes. */
+    public Takeoff takeoff() {
         return DayQuantities.takeoff(job, company, book);
     }
 

@@ -10,6 +10,7 @@ import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.AbstractButton;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
 import javax.swing.JTable;
@@ -63,7 +64,23 @@ public final class FormRobot {
         }
     }
 
+    /** Opens the groups of a page that are closed. */
+    void openGroups(FormPage page) {
+        for (JButton heading : screen.all(JButton.class, FormRobot::isClosedGroup)) {
+            if (screen.ask(() -> heading.isShowing() && SwingUtilities.isDescendingFrom(heading, page))) {
+                press(page, heading.getName());
+            }
+        }
+    }
+
+    private static boolean isClosedGroup(JButton button) {
+        return String.valueOf(button.getName()).startsWith("open ")
+                && button.isShowing()
+                && !button.getAccessibleContext().getAccessibleName().endsWith(", open");
+    }
+
     void fill(FormPage page) {
+        openGroups(page);
         for (BoundField entry : page.entries()) {
             if (!entry.control().getName().contains("/0")) {
                 fill(entry);

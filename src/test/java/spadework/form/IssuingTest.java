@@ -98,6 +98,30 @@ class IssuingTest {
     }
 
     @Test
+    void savedPaperIsOpenedShownMailedAndPrinted() throws Exception {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            Path target = folder.resolve("out").resolve("proposal.pdf");
+            java.nio.file.Files.createDirectories(target.getParent());
+            screen.asked().target = Optional.of(target);
+            FormRobot hand = new FormRobot(screen, Draft.empty());
+            for (String answer : new String[] {"file.open", "file.folder", "file.mail", "file.print"}) {
+                press(screen, "proposal save");
+                hand.press(screen.job(), answer);
+                screen.settle();
+            }
+            Path draft = target.resolveSibling("proposal.eml");
+            assertThat(screen.asked().opened).containsExactly(target, target.getParent(), draft);
+            assertThat(draft).content().contains("proposal.pdf");
+            assertThat(screen.asked().printed).isPresent();
+            press(screen, "cost-sheet save");
+            assertThat(screen.all(
+                            javax.swing.JButton.class, one -> "file.mail".equals(one.getName()) && one.isShowing()))
+                    .as("what work costs is mailed to nobody")
+                    .isEmpty();
+        }
+    }
+
+    @Test
     void paperIsPrintedAndSaved() throws Exception {
         try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             press(screen, "proposal print");

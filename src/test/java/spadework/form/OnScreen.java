@@ -18,6 +18,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
 import java.util.function.Predicate;
@@ -52,6 +53,13 @@ public final class OnScreen implements AutoCloseable {
         Optional<Path> target = Optional.empty();
         Optional<BufferedImage> printed = Optional.empty();
         int pages;
+        /** Files that were opened, and folders that were shown. */
+        final List<Path> opened = new CopyOnWriteArrayList<>();
+
+        @Override
+        public void open(Path file) {
+            opened.add(file);
+        }
 
         @Override
         public Optional<Path> saveAs(Component over, Path suggested) {
@@ -90,6 +98,17 @@ public final class OnScreen implements AutoCloseable {
     /** Remembers for as long as the test runs. */
     public static final class Remembered implements Forms.Settings {
         Optional<Path> folder = Optional.empty();
+        private volatile Set<String> open = Set.of();
+
+        @Override
+        public Set<String> openGroups() {
+            return open;
+        }
+
+        @Override
+        public void keepOpenGroups(Set<String> now) {
+            open = now;
+        }
 
         @Override
         public Optional<Path> jobs() {

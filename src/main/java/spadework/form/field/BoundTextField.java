@@ -3,8 +3,6 @@ package spadework.form.field;
 
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
-import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.util.Optional;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
@@ -22,6 +20,7 @@ import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PickList;
 import spadework.form.kit.TextChanges;
+import spadework.form.kit.WheelScroll;
 import spadework.form.session.JobSession;
 import spadework.form.session.References;
 
@@ -58,7 +57,7 @@ public final class BoundTextField implements BoundField {
         text.putClientProperty(
                 "JTextField.placeholderText",
                 spot.map(LabeledControl::placeholder).orElse(""));
-        JComponent shown = lines ? new JScrollPane(text) : text;
+        JComponent shown = lines ? WheelScroll.in(new JScrollPane(text)) : text;
         boolean needed = spot.filter(SchemaField::needed).isPresent();
         look = new LabeledControl(
                 name, needed, text, shown, spot.map(SchemaField::help).orElse(""));
@@ -68,7 +67,7 @@ public final class BoundTextField implements BoundField {
         }
         if (text instanceof JTextField day
                 && spot.filter(s -> s.kind() == FieldKind.DATE).isPresent()) {
-            new CalendarPick(day, this::near);
+            new CalendarPick(day, session::day);
         }
         TextChanges.in(text, this::type);
         text.addFocusListener(new FocusAdapter() {
@@ -87,15 +86,6 @@ public final class BoundTextField implements BoundField {
                 leave();
             }
         });
-    }
-
-    /** Where the field has no day: that of the proposal, or today. */
-    private LocalDate near() {
-        try {
-            return LocalDate.parse(session.draft().shown("/issued"));
-        } catch (DateTimeException none) {
-            return session.today();
-        }
     }
 
     private static JTextArea area() {

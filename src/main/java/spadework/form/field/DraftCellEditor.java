@@ -17,6 +17,7 @@ import spadework.draft.Draft;
 import spadework.draft.FieldKind;
 import spadework.draft.SchemaField;
 import spadework.draft.TypedValue;
+import spadework.form.kit.CalendarPick;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PickList;
@@ -35,7 +36,9 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
     private final JobSession session;
     private final RowsTableModel model;
     private final JTextField text = new JTextField();
+    private final JTextField day = new JTextField();
     private final PickList picks;
+    private final CalendarPick calendar;
     private final JComboBox<WordChoice> box = new JComboBox<>();
     private Optional<String> pointer = Optional.empty();
     private SchemaField spot;
@@ -48,11 +51,16 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         this.session = session;
         this.model = model;
         text.setName("cell");
-        // The key that opens the cell is in it before the keyboard is: selecting all then would lose it to the next
-        // key.
-        text.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
-        text.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
-        text.getDocument().putProperty("filterNewlines", false);
+        day.setName("cell day");
+        for (JTextField field : List.of(text, day)) {
+            // The key that opens the cell is in it before the keyboard is: selecting all then would lose it to the
+            // next key.
+            field.putClientProperty("JTextField.selectAllOnFocusPolicy", "never");
+            field.setBorder(BorderFactory.createEmptyBorder(0, 4, 0, 4));
+            field.getDocument().putProperty("filterNewlines", false);
+        }
+        calendar = new CalendarPick(day, session::day);
+        TextChanges.in(day, () -> write(day.getText()));
         box.setName("cell choice");
         box.setMaximumRowCount(14);
         PlainText.inList(box);
@@ -69,6 +77,21 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
                 write(choice.word());
             }
         });
+    }
+
+    /** Shows what can be picked for the cell that is edited: days, codes, words. */
+    void openPicks() {
+        if (isChoice()) {
+            box.setPopupVisible(true);
+        } else if (spot.kind() == FieldKind.DATE) {
+            calendar.begin();
+        } else {
+            picks.openAll();
+        }
+    }
+
+    private JTextField field() {
+        return spot.kind() == FieldKind.DATE ? day : text;
     }
 
     private List<WordChoice> picks() {
@@ -116,9 +139,9 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
         String name = Messages.of("cell.name", place.name(), row + 1);
         showing = true;
         picks.begin();
-        text.setText(before);
-        text.getAccessibleContext().setAccessibleName(name);
-        text.putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(spot));
+        field().setText(before);
+        field().getAccessibleContext().setAccessibleName(name);
+        field().putClientProperty("JTextField.placeholderText", LabeledControl.placeholder(spot));
         box.getAccessibleContext().setAccessibleName(name);
         if (isChoice()) {
             List<WordChoice> choices = WordChoice.with(BoundChoiceField.choices(spot), before);
@@ -127,7 +150,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
             TypedPrefix.begin(box);
         }
         showing = false;
-        return isChoice() ? box : text;
+        return isChoice() ? box : field();
     }
 
     private boolean isChoice() {
@@ -142,7 +165,7 @@ public final class DraftCellEditor extends AbstractCellEditor implements TableCe
 
     @Override
     public Object getCellEditorValue() {
-        return isChoice() && box.getSelectedItem() instanceof WordChoice choice ? choice.word() : text.getText();
+        return isChoice() && box.getSelectedItem() instanceof WordChoice choice ? choice.word() : field().getText();
     }
 
     @Override

@@ -23,6 +23,7 @@ import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.ListSelectionModel;
+import javax.swing.SwingUtilities;
 import javax.swing.event.ChangeEvent;
 import javax.swing.table.TableCellEditor;
 import net.miginfocom.swing.MigLayout;
@@ -33,6 +34,7 @@ import spadework.draft.SchemaField;
 import spadework.finding.Fault;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
+import spadework.form.kit.WheelScroll;
 import spadework.form.session.JobSession;
 
 /**
@@ -81,7 +83,7 @@ public final class RowsTable {
         if (made.size() == 1) {
             table.setTableHeader(null);
         }
-        scroll = new JScrollPane(table);
+        scroll = WheelScroll.in(new JScrollPane(table));
         panel.setOpaque(false);
         panel.add(scroll, "wmin 60");
         panel.add(buttons(name));
@@ -93,6 +95,7 @@ public final class RowsTable {
         KeyBindings.inside(table, "alt DOWN", () -> move(1));
         KeyBindings.inside(table, "ctrl DELETE", this::takeOut);
         KeyBindings.inside(table, "INSERT", this::add);
+        KeyBindings.inside(table, "F4", this::pick);
     }
 
     private JPanel buttons(String name) {
@@ -260,6 +263,19 @@ public final class RowsTable {
     private void takeOut() {
         chosen().ifPresent(row ->
                 change(session.draft().without(Pointer.of(list.at("").orElseThrow(), row))));
+    }
+
+    /** Shows what can be picked for the cell that has the keyboard. */
+    private void pick() {
+        boolean edited = table.isEditing() || table.editCellAt(table.getSelectedRow(), table.getSelectedColumn());
+        if (edited && table.getEditorComponent() != null) {
+            table.getEditorComponent().requestFocusInWindow();
+            SwingUtilities.invokeLater(() -> {
+                if (table.isEditing()) {
+                    editing.openPicks();
+                }
+            });
+        }
     }
 
     /** The toolkit's own Escape only puts the editor away, with what was typed left in the draft. */

@@ -25,6 +25,7 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTable;
 import javax.swing.JTextField;
 import javax.swing.Popup;
 import javax.swing.PopupFactory;
@@ -85,7 +86,8 @@ public final class CalendarPick {
         }
     }
 
-    private void begin() {
+    /** Opens at the day that is written, or at the usual one. */
+    public void begin() {
         try {
             at = LocalDate.parse(field.getText().strip());
         } catch (DateTimeException none) {
@@ -96,7 +98,9 @@ public final class CalendarPick {
 
     private boolean key(int code) {
         if (open.isEmpty()) {
-            boolean opens = code == KeyEvent.VK_F4 || code == KeyEvent.VK_DOWN;
+            // Down in a cell goes to the next row.
+            boolean inCell = SwingUtilities.getAncestorOfClass(JTable.class, field) != null;
+            boolean opens = code == KeyEvent.VK_F4 || (code == KeyEvent.VK_DOWN && !inCell);
             if (opens) {
                 begin();
             }

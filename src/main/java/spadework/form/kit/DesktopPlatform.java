@@ -9,8 +9,10 @@ import java.awt.print.PrinterJob;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import javax.swing.JFileChooser;
 import javax.swing.SwingUtilities;
 import javax.swing.filechooser.FileNameExtensionFilter;
@@ -41,6 +43,23 @@ public final class DesktopPlatform implements Platform {
     }
 
     @Override
+    public List<Path> openPictures(Component over, Path from) {
+        JFileChooser chooser = new JFileChooser(from.toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter(Messages.of("open.pictures"), "jpg", "jpeg", "png"));
+        chooser.setMultiSelectionEnabled(true);
+        return chosen(chooser, chooser.showOpenDialog(over)).isEmpty()
+                ? List.of()
+                : Stream.of(chooser.getSelectedFiles()).map(File::toPath).toList();
+    }
+
+    @Override
+    public Optional<Path> openPaper(Component over, Path from) {
+        JFileChooser chooser = new JFileChooser(from.toFile());
+        chooser.setFileFilter(new FileNameExtensionFilter(Messages.of("open.papers"), "pdf", "jpg", "jpeg", "png"));
+        return chosen(chooser, chooser.showOpenDialog(over));
+    }
+
+    @Override
     public Optional<Path> folder(Component over, Path from) {
         JFileChooser chooser = new JFileChooser(from.toFile());
         chooser.setFileSelectionMode(JFileChooser.DIRECTORIES_ONLY);
@@ -58,6 +77,15 @@ public final class DesktopPlatform implements Platform {
             throw new IOException(file + ": this machine opens no files from here");
         }
         Desktop.getDesktop().open(file.toFile());
+    }
+
+    @Override
+    public void show(Path file) throws IOException {
+        if (Desktop.isDesktopSupported() && Desktop.getDesktop().isSupported(Desktop.Action.BROWSE_FILE_DIR)) {
+            Desktop.getDesktop().browseFileDirectory(file.toFile());
+        } else {
+            open(file.toAbsolutePath().getParent());
+        }
     }
 
     @Override

@@ -106,6 +106,11 @@ public final class PickList {
         hide();
     }
 
+    /** Shows all that can be picked. */
+    public void openAll() {
+        offer(true);
+    }
+
     /** Somebody typed in the field. */
     public void typed() {
         asked = true;
@@ -139,6 +144,10 @@ public final class PickList {
                     step(-1);
                     event.consume();
                 }
+            }
+            case KeyEvent.VK_F4 -> {
+                openAll();
+                event.consume();
             }
             case KeyEvent.VK_ENTER -> takeLikely(WORD);
             case KeyEvent.VK_TAB -> finish();

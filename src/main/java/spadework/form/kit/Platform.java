@@ -5,6 +5,7 @@ import java.awt.Component;
 import java.awt.print.Pageable;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 
@@ -22,6 +23,16 @@ public interface Platform {
         return open(over, from);
     }
 
+    /** Which pictures to take. */
+    default List<Path> openPictures(Component over, Path from) {
+        return open(over, from).stream().toList();
+    }
+
+    /** Which scan or photo of a signed paper to take. */
+    default Optional<Path> openPaper(Component over, Path from) {
+        return open(over, from);
+    }
+
     /** Which folder to use. */
     Optional<Path> folder(Component over, Path from);
 
@@ -35,6 +46,11 @@ public interface Platform {
     /** Opens a file with the program that the machine has for it. */
     default void open(Path file) throws IOException {
         throw new IOException(file + ": this machine opens no files");
+    }
+
+    /** Shows a file among the others of its folder. */
+    default void show(Path file) throws IOException {
+        open(file.toAbsolutePath().getParent());
     }
 
     /** What came of printing. */

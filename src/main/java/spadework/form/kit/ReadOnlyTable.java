@@ -76,7 +76,7 @@ public final class ReadOnlyTable<R> {
                 tell();
             }
         });
-        pane = new JScrollPane(table);
+        pane = WheelScroll.in(new JScrollPane(table));
         KeyBindings.inside(table, "ENTER", () -> chosen().ifPresent(row -> opened.accept(row)));
         table.addMouseListener(new MouseAdapter() {
             @Override

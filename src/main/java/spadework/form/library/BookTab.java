@@ -69,7 +69,7 @@ public final class BookTab extends JPanel {
         this.context = context;
         this.tasks = tasks;
         this.opened = opened;
-        pane = new ItemEditPane(context.today(), this::trial, this::write);
+        pane = new ItemEditPane(context.today(), context::named, this::trial, this::write);
         uses = new ItemUsesPane(context, looking);
         retired.setName("library.gone");
         JPanel left = new JPanel(new MigLayout("insets 8, gap 6, fill, wrap 1", "[grow,fill]", "[][][grow,fill]"));

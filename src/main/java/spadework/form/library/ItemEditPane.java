@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
@@ -15,6 +16,7 @@ import javax.swing.JTextArea;
 import net.miginfocom.swing.MigLayout;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
+import spadework.form.kit.WordChoice;
 import spadework.office.book.OpenBook;
 import spadework.office.reply.Reply;
 import spadework.pricebook.LineItem;
@@ -25,7 +27,7 @@ public final class ItemEditPane extends JPanel {
     private final JTextArea from = LibraryControls.described("library.from");
     private final JCheckBox every = new JCheckBox(Messages.of("library.every"));
     private final ItemValuesModel sheet = new ItemValuesModel();
-    private final ItemValuesTable grid = new ItemValuesTable(sheet);
+    private final ItemValuesTable grid;
     private final StandaloneField code = new StandaloneField("library.code", "");
     private final StandaloneField day;
     private final StandaloneField reason = new StandaloneField("library.reason", "");
@@ -41,12 +43,18 @@ public final class ItemEditPane extends JPanel {
     /**
      * Makes the pane.
      *
+     * @param named what the company has by name for a place of an item
      * @param trial asks what a step would move; {@link #described} gets the answer
      * @param writing writes a step that was told
      */
-    ItemEditPane(LocalDate today, Consumer<BookEdit> trial, Consumer<BookEdit> writing) {
+    ItemEditPane(
+            LocalDate today,
+            Function<String, List<WordChoice>> named,
+            Consumer<BookEdit> trial,
+            Consumer<BookEdit> writing) {
         super(new MigLayout("insets 8, gap 6, fill, wrap 1, hidemode 3", "[grow,fill]", "[][][grow,fill][][][]"));
         this.trial = trial;
+        grid = new ItemValuesTable(sheet, named);
         day = new StandaloneField("library.on", today.toString());
         head.putClientProperty("FlatLaf.styleClass", "h4");
         head.setName("library.head");

@@ -10,8 +10,12 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Platform;
+import spadework.form.kit.WordChoice;
 import spadework.form.session.JobSession;
+import spadework.form.session.References;
 import spadework.office.Bid;
+import spadework.office.NamedChoice;
+import spadework.office.NamedChoices;
 import spadework.office.book.BookService;
 import spadework.office.reply.TemplateFolder;
 
@@ -65,6 +69,20 @@ public final class LibraryContext {
     /** The job on screen as it was last priced. */
     Optional<Bid> bid() {
         return session.bid();
+    }
+
+    /** What the company of the job on screen has by name for a place of an item; empty where it is just typed. */
+    List<WordChoice> named(String place) {
+        return bid()
+                .map(made -> switch (place) {
+                    case "labor/crew" -> NamedChoices.crews(made);
+                    case "labor/machine" -> NamedChoices.machines(made);
+                    default -> List.<NamedChoice>of();
+                })
+                .orElse(List.of())
+                .stream()
+                .map(References::choice)
+                .toList();
     }
 
     LocalDate today() {

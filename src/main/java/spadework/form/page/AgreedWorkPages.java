@@ -3,11 +3,9 @@ package spadework.form.page;
 
 import java.util.List;
 import javax.swing.JButton;
-import javax.swing.JComponent;
 import spadework.draft.AsBuiltStart;
 import spadework.form.field.BasePointer;
 import spadework.form.field.EmptyListCheckBox;
-import spadework.form.field.RowsTable;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
@@ -16,25 +14,21 @@ import spadework.form.session.JobSession;
 public final class AgreedWorkPages {
     private AgreedWorkPages() {}
 
-    static FormPage options(JobSession session) {
-        FormPage page = new FormPage(session, "options");
+    static void options(PageContent page) {
         page.group("options");
-        RowsTable options = page.table(BasePointer.JOB.inside("/options"), "/label=2", "/title=6", "/why=8");
-        page.field(options.row(), "/why", 12);
-        alteration(page, options.row());
-        return page;
+        BasePointer options = page.list(BasePointer.JOB.inside("/options"), "/label=2", "/title=6", "/why=8");
+        page.field(options, "/why", 12);
+        alteration(page, options);
     }
 
-    static FormPage changes(JobSession session) {
-        FormPage page = new FormPage(session, "changes");
+    static void changes(PageContent page) {
         page.group("changes");
-        RowsTable changes = page.table(
+        BasePointer change = page.list(
                 BasePointer.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
-        BasePointer change = changes.row();
         page.field(change, "/why", 6);
         page.field(change, "/evidence", 6);
-        page.table(change.inside("/unitPrices"), 5, "/price=3", "/quantity=3");
-        page.table(change.inside("/photos"), 7, "/file=3", "/caption=6");
+        page.list(change.inside("/unitPrices"), 5, "/price=3", "/quantity=3");
+        page.list(change.inside("/photos"), 7, "/file=3", "/caption=6");
         alteration(page, change);
         page.group("decision");
         page.shown(change, "/state", 2);
@@ -48,11 +42,10 @@ public final class AgreedWorkPages {
             page.shown(change, "/decision/signature/electronic" + part, 2);
         }
         furtherSignatures(page, change.inside("/decision"));
-        return page;
     }
 
     /** The signature of the second who signed apart; the step writes it, and the job file has those of all. */
-    static void furtherSignatures(FormPage page, BasePointer of) {
+    static void furtherSignatures(PageContent page, BasePointer of) {
         for (String key : List.of("/by", "/file", "/typed", "/consent")) {
             page.shown(of, "/furtherSignatures/0" + key, 3);
         }
@@ -62,23 +55,23 @@ public final class AgreedWorkPages {
     }
 
     /** What is added and taken away, under names of the job's own. */
-    private static void alteration(FormPage page, BasePointer of) {
+    private static void alteration(PageContent page, BasePointer of) {
         BasePointer adds = of.inside("/adds");
         page.group("adds.walls");
         JobPages.wall(page, adds.inside("/walls"));
-        page.group("adds.corners");
-        page.table(adds.inside("/finishes"), 6, "/wall=2", "/finish/system=3", "/finish/item=3", "/finish/dryFilm=3");
-        page.table(adds.inside("/corners"), 6, "/first=3", "/second=3", "/kind=3");
+        page.rareGroup("adds.corners");
+        page.list(adds.inside("/finishes"), 6, "/wall=2", "/finish/system=3", "/finish/item=3", "/finish/dryFilm=3");
+        page.list(adds.inside("/corners"), 6, "/first=3", "/second=3", "/kind=3");
         JobPages.pipes(page, adds);
-        page.group("adds.ground");
-        page.table(adds.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
+        page.rareGroup("adds.ground");
+        page.list(adds.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
         JobPages.ground(page, adds.inside("/restoration"));
         BasePointer takes = of.inside("/takesAway");
-        page.group("takes");
+        page.rareGroup("takes");
         for (String labels : List.of("/walls", "/pipes", "/downspouts", "/outlets", "/items")) {
-            page.table(takes.inside(labels), 4, "=10");
+            page.list(takes.inside(labels), 4, "=10");
         }
-        page.group("takes.ground");
+        page.rareGroup("takes.ground");
         JobPages.ground(page, takes.inside("/restoration"));
     }
 
@@ -86,24 +79,26 @@ public final class AgreedWorkPages {
     static final List<String> CONSENT =
             List.of("/given", "/disclosed", "/paper", "/withdrawal", "/equipment", "/access");
 
-    static FormPage built(JobSession session) {
-        FormPage page = new FormPage(session, "built");
-        page.group("received");
-        page.table(BasePointer.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
-        page.group("built");
+    private static JButton beginAsAgreed(JobSession session) {
         JButton begin = new JButton(KeyBindings.action(
-                Messages.of("built.begin"),
-                () -> page.session().edit(AsBuiltStart.begun(page.session().draft()))));
+                Messages.of("built.begin"), () -> session.edit(AsBuiltStart.begun(session.draft()))));
         begin.setName("built begin");
         begin.setToolTipText(Messages.of("built.begin.help"));
-        page.put(begin, "span 5");
+        return begin;
+    }
+
+    static void built(PageContent page) {
+        page.group("received");
+        page.list(BasePointer.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
+        page.group("built");
+        page.own(AgreedWorkPages::beginAsAgreed, "span 5");
         page.field("/asBuilt/started", 3);
         page.field("/asBuilt/finished", 3);
         page.field("/asBuilt/stone", 2);
         page.field("/asBuilt/loads", 2);
         page.field("/asBuilt/soilFound", 2);
         page.group("built.walls");
-        RowsTable walls = page.table(
+        BasePointer walls = page.list(
                 BasePointer.JOB.inside("/asBuilt/walls"),
                 "/label=2",
                 "/length=3",
@@ -112,18 +107,17 @@ public final class AgreedWorkPages {
                 "/gallons=3",
                 "/batches=5",
                 "/temperature=6");
-        page.table(walls.row().inside("/holdPoints"), "/point=5", "/on=3", "/by=4", "/photo=4", "/waived=5");
+        page.list(walls.inside("/holdPoints"), "/point=5", "/on=3", "/by=4", "/photo=4", "/waived=5");
         page.group("built.pipes");
-        page.table(BasePointer.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
-        page.table(BasePointer.JOB.inside("/asBuilt/flowTests"), "/line=2", "/on=3", "/passed=2", "/what=8", "/by=4");
-        page.group("built.actuals");
-        page.table(BasePointer.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
+        page.list(BasePointer.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
+        page.list(BasePointer.JOB.inside("/asBuilt/flowTests"), "/line=2", "/on=3", "/passed=2", "/what=8", "/by=4");
+        page.rareGroup("built.actuals");
+        page.list(BasePointer.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
         page.field("/asBuilt/note", 12);
-        return page;
     }
 
     /** What the contract says beyond the work; on the page of the agreement. */
-    static void signing(FormPage page) {
+    static void signing(PageContent page) {
         BasePointer signing = BasePointer.JOB.inside("/signing");
         page.group("signing");
         page.field(signing, "/on", 3);
@@ -143,10 +137,9 @@ public final class AgreedWorkPages {
         page.field(signing, "/received", 3);
         page.field(signing, "/statement", 9);
         page.field(signing, "/depositHeld", 12);
-        page.table(signing.inside("/materials"), "=10");
-        page.table(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
-        JComponent nobody = new EmptyListCheckBox(page.session(), "/signing/subcontractors");
-        page.put(nobody, "span 12");
-        page.table(signing.inside("/signers"), "/name=4", "/right=4", "/owner=4", "/document=4");
+        page.list(signing.inside("/materials"), "=10");
+        page.list(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
+        page.own(session -> new EmptyListCheckBox(session, "/signing/subcontractors"), "span 12");
+        page.list(signing.inside("/signers"), "/name=4", "/right=4", "/owner=4", "/document=4");
     }
 }

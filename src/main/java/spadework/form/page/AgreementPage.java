@@ -20,6 +20,7 @@ import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.Platform;
 import spadework.form.kit.WordChoice;
+import spadework.form.session.JobFiles;
 import spadework.form.session.JobSession;
 import spadework.form.session.StepRunner;
 import spadework.office.Office;
@@ -59,10 +60,17 @@ public final class AgreementPage extends FormPage {
     private Optional<Progress> progress = Optional.empty();
     private boolean busy;
 
-    public AgreementPage(JobSession session, StepRunner stepRunner, Platform platform, LocalDate today) {
+    /**
+     * What the page works with.
+     *
+     * @param files brings signed papers to the job
+     */
+    public record Services(StepRunner steps, Platform platform, JobFiles files) {}
+
+    public AgreementPage(JobSession session, Services services, LocalDate today) {
         super(session, "agreement");
-        this.stepRunner = stepRunner;
-        this.platform = platform;
+        this.stepRunner = services.steps();
+        this.platform = services.platform();
         this.today = today;
         looking = new BackgroundTasks(
                 "progress", session.work(), broken -> standing.setText(Messages.of("step.broken", Reason.of(broken))));
@@ -73,15 +81,9 @@ public final class AgreementPage extends FormPage {
         AgreedWorkPages.signing(this);
         step(Step.ACCEPT);
         put(offers, "span 12, wmin 100");
-        accepting.onto(this);
+        accepting.onto(this, services.files());
         act(Step.ACCEPT, "accept", this::accept);
-        written("/accepted", 2, "/revision", "/on", "/price", "/bookDate", "/options", "/declined");
-        written("/accepted", 3, "/by", "/signature/by", "/signature/file", "/signature/typed", "/signature/consent");
-        for (String part : AgreedWorkPages.CONSENT) {
-            shown(BasePointer.JOB.inside("/accepted"), "/signature/electronic" + part, 2);
-        }
-        AgreedWorkPages.furtherSignatures(this, BasePointer.JOB.inside("/accepted"));
-        shown(BasePointer.JOB.inside("/accepted"), "/templates", 3);
+        accepted(this);
         step(Step.CANCEL);
         canceling.field(this, "received", 3);
         canceling.field(this, "sent", 3);
@@ -96,7 +98,7 @@ public final class AgreementPage extends FormPage {
         orders.addActionListener(event -> showOrder());
         put(orders, "span 12, wmin 100");
         put(order, "span 12, wmin 100");
-        deciding.onto(this);
+        deciding.onto(this, services.files());
         act(Step.CHANGE, "decide", () -> decide(true));
         act(Step.CHANGE, "decline", () -> decide(false));
         step(Step.CLOSE);
@@ -105,8 +107,7 @@ public final class AgreementPage extends FormPage {
         closing.field(this, "completed", 3);
         closing.field(this, "waived", 6);
         act(Step.CLOSE, "close", this::close);
-        written("/closed", 3, "/completed", "/certificate");
-        shown(BasePointer.JOB.inside("/closed"), "/balanceWaived", 6);
+        closed(this);
         group("after");
         show = button("warranty", this::showWarranty);
         card = button("card", this::printCard);
@@ -121,7 +122,11 @@ public final class AgreementPage extends FormPage {
 
     private void step(Step step) {
         String name = step.name().toLowerCase(Locale.ROOT);
-        group("step." + name);
+        if (step == Step.CANCEL) {
+            rareGroup("step." + name);
+        } else {
+            group("step." + name);
+        }
         JTextArea waiting = described("waits " + name);
         waits.put(step, waiting);
         outcomes.put(step, described("outcome " + name));
@@ -142,9 +147,33 @@ public final class AgreementPage extends FormPage {
         return button;
     }
 
-    private void written(String place, int wide, String... keys) {
+    /** All that it holds of the job. */
+    static void places(PageContent page) {
+        AgreedWorkPages.signing(page);
+        accepted(page);
+        closed(page);
+    }
+
+    private static void accepted(PageContent page) {
+        BasePointer accepted = BasePointer.JOB.inside("/accepted");
+        written(page, accepted, 2, "/revision", "/on", "/price", "/bookDate", "/options", "/declined");
+        written(page, accepted, 3, "/by", "/signature/by", "/signature/file", "/signature/typed", "/signature/consent");
+        for (String part : AgreedWorkPages.CONSENT) {
+            page.shown(accepted, "/signature/electronic" + part, 2);
+        }
+        AgreedWorkPages.furtherSignatures(page, accepted);
+        page.shown(accepted, "/templates", 3);
+    }
+
+    private static void closed(PageContent page) {
+        BasePointer closed = BasePointer.JOB.inside("/closed");
+        written(page, closed, 3, "/completed", "/certificate");
+        page.shown(closed, "/balanceWaived", 6);
+    }
+
+    private static void written(PageContent page, BasePointer base, int wide, String... keys) {
         for (String key : keys) {
-            shown(BasePointer.JOB.inside(place), key, wide);
+            page.shown(base, key, wide);
         }
     }
 

@@ -2,13 +2,11 @@
 package spadework.form.page;
 
 import java.awt.Component;
-import java.awt.Dimension;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JPanel;
 import javax.swing.JTextArea;
@@ -22,15 +20,10 @@ import spadework.form.kit.FaultWords;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
-import spadework.form.kit.Theme;
 import spadework.form.session.JobSession;
 
-/**
- * What is wrong with the field that has the keyboard, and a button for each likely fix. It keeps its room whether or
- * not there is anything to say, so that nothing on the page moves.
- */
+/** What is wrong with the field that has the keyboard, and a button for each likely fix. */
 public final class FaultStrip extends JPanel {
-    private static final int HIGH = 46;
     private static final int MOST_FIXES = 3;
 
     private final JobSession session;
@@ -46,22 +39,6 @@ public final class FaultStrip extends JPanel {
         fixes.setOpaque(false);
         add(said, "wmin 100, growy");
         add(fixes);
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        return new Dimension(100, Theme.scaled(HIGH));
-    }
-
-    @Override
-    public Dimension getMinimumSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public void updateUI() {
-        super.updateUI();
-        setBorder(BorderFactory.createMatteBorder(1, 0, 0, 0, UIManager.getColor("Component.borderColor")));
     }
 
     /** Shows what is wrong where the keyboard is on a page; while it is on a fix, what that one is for. */

@@ -9,10 +9,11 @@ import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.awt.event.FocusListener;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
@@ -39,12 +40,9 @@ import spadework.form.kit.Theme;
 import spadework.form.session.JobSession;
 
 /** One page of the way through the form: groups of fields and tables, bound to the draft. */
-public class FormPage extends JPanel implements Scrollable {
-    private static final int COLUMNS = 12;
+public class FormPage extends JPanel implements PageContent, Scrollable {
     /** Pixels of the usual size below which a page sets its fields in half as many columns. */
     private static final int NARROW = 700;
-
-    private static final Pattern SPAN = Pattern.compile("span (\\d+)");
 
     private final JobSession session;
     private final List<BoundField> entries = new ArrayList<>();
@@ -60,12 +58,9 @@ public class FormPage extends JPanel implements Scrollable {
             }
         }
     };
-    private final List<Placed> placed = new ArrayList<>();
-    private JPanel group = this;
+    private final List<PageGroup> groups = new ArrayList<>();
+    private PageGroup group;
     private boolean narrow;
-
-    /** Something on the page, and the room it takes where there is enough. */
-    private record Placed(MigLayout layout, JComponent component, String how) {}
 
     public FormPage(JobSession session, String name) {
         super(new MigLayout("insets 12 16 16 16, gap 8 10, fillx, wrap 1, hidemode 3", "[grow,fill]"));
@@ -78,23 +73,29 @@ public class FormPage extends JPanel implements Scrollable {
         return session;
     }
 
-    /** Begins a group of fields under a heading of its own. */
-    final void group(String key) {
-        JLabel heading = new JLabel(Messages.of("group." + key));
-        heading.putClientProperty("FlatLaf.styleClass", "h4");
-        add(heading, getComponentCount() == 0 ? "" : "gaptop 10");
-        group = new JPanel(new MigLayout(
-                "insets 0, gap 10 6, fillx, wrap " + COLUMNS + ", hidemode 3", "[grow,fill,sg]".repeat(COLUMNS)));
-        group.setOpaque(false);
-        add(group, "wmin 100");
+    @Override
+    public final void group(String key) {
+        begin(PageGroup.open(key));
     }
 
-    /** A field of the job, so many twelfths of the page wide. */
-    final void field(String key, int wide) {
-        field(BasePointer.JOB, key, wide);
+    @Override
+    public final void rareGroup(String key) {
+        String name = getName() + "." + key;
+        begin(PageGroup.rare(
+                key,
+                session.openGroups().has(name),
+                open -> session.openGroups().keep(name, open)));
     }
 
-    final void field(BasePointer base, String key, int wide) {
+    private void begin(PageGroup begun) {
+        group = begun;
+        groups.add(begun);
+        add(begun, getComponentCount() == 0 ? "wmin 100" : "gaptop 10, wmin 100");
+        follow(begun);
+    }
+
+    @Override
+    public final void field(BasePointer base, String key, int wide) {
         field(base, key, wide, Messages.field(base.format(key)));
     }
 
@@ -107,11 +108,16 @@ public class FormPage extends JPanel implements Scrollable {
         put(entry.panel(), "span " + wide + ", top, wmin 40");
     }
 
-    /** A value of the job that only a step writes. */
-    final void shown(BasePointer base, String key, int wide) {
+    @Override
+    public final void shown(BasePointer base, String key, int wide) {
         BoundField entry = new ReadOnlyField(session, base, key);
         entries.add(entry);
         put(entry.panel(), "span " + wide + ", top, wmin 40");
+    }
+
+    @Override
+    public final void own(Function<JobSession, JComponent> made, String how) {
+        put(made.apply(session), how);
     }
 
     /** What stands here is part of what both sides sign: once they did, the page says so on top. */
@@ -138,6 +144,11 @@ public class FormPage extends JPanel implements Scrollable {
         return table(list, COLUMNS, columns);
     }
 
+    @Override
+    public final BasePointer list(BasePointer list, int wide, String... columns) {
+        return table(list, wide, columns).row();
+    }
+
     final RowsTable table(BasePointer list, int wide, String... columns) {
         RowsTable table = new RowsTable(session, list, columns);
         tables.add(table);
@@ -154,17 +165,8 @@ public class FormPage extends JPanel implements Scrollable {
 
     /** Something of the page's own. */
     final void put(JComponent component, String how) {
-        placed.add(new Placed((MigLayout) group.getLayout(), component, how));
-        group.add(component, how(how));
+        group.put(component, how);
         follow(component);
-    }
-
-    /** Where there is little room each field takes twice as many columns. */
-    private String how(String wide) {
-        Matcher span = SPAN.matcher(wide);
-        return narrow && span.find()
-                ? span.replaceFirst("span " + Math.min(COLUMNS, 2 * Integer.parseInt(span.group(1))))
-                : wide;
     }
 
     @Override
@@ -172,10 +174,49 @@ public class FormPage extends JPanel implements Scrollable {
         boolean now = getWidth() < Theme.scaled(NARROW);
         if (now != narrow) {
             narrow = now;
-            placed.forEach(one -> one.layout().setComponentConstraints(one.component(), how(one.how())));
+            groups.forEach(one -> one.narrow(now));
             SwingUtilities.invokeLater(this::revalidate);
         }
         super.doLayout();
+    }
+
+    /** Opens every group. */
+    public void openAll() {
+        groups.forEach(PageGroup::open);
+    }
+
+    private void sayWhatGroupsHold() {
+        Map<PageGroup, List<String>> names = new HashMap<>();
+        Map<PageGroup, Integer> faults = new HashMap<>();
+        for (BoundField entry : entries) {
+            entry.pointer().ifPresent(at -> {
+                PageGroup in = groupOf(entry.control());
+                if (!session.draft().shown(at).isEmpty()) {
+                    names.computeIfAbsent(in, none -> new ArrayList<>())
+                            .add(entry.control().getAccessibleContext().getAccessibleName());
+                }
+                faults.merge(in, session.faultsAt(at).size(), Integer::sum);
+            });
+        }
+        for (RowsTable table : tables) {
+            table.pointer().ifPresent(at -> {
+                PageGroup in = groupOf(table.table());
+                int rows = session.draft().rows(at);
+                if (rows > 0) {
+                    names.computeIfAbsent(in, none -> new ArrayList<>())
+                            .add(Messages.of(
+                                    "group.rows",
+                                    table.table().getAccessibleContext().getAccessibleName(),
+                                    rows));
+                }
+                faults.merge(in, session.faultsIn(at).size(), Integer::sum);
+            });
+        }
+        groups.forEach(one -> one.say(names.getOrDefault(one, List.of()), faults.getOrDefault(one, 0)));
+    }
+
+    private static PageGroup groupOf(Component control) {
+        return (PageGroup) SwingUtilities.getAncestorOfClass(PageGroup.class, control);
     }
 
     public final List<BoundField> entries() {
@@ -197,13 +238,14 @@ public class FormPage extends JPanel implements Scrollable {
     public void showFaults() {
         tables.forEach(RowsTable::showFaults);
         entries.forEach(BoundField::showFaults);
+        sayWhatGroupsHold();
     }
 
     /** Gives the keyboard to what is written first on this page. */
     public void begin() {
         entries.stream()
                 .map(BoundField::control)
-                .filter(JComponent::isEnabled)
+                .filter(control -> control.isEnabled() && groupOf(control).isOpen())
                 .findFirst()
                 .or(() -> tables.stream()
                         .map(RowsTable::table)
@@ -230,13 +272,11 @@ public class FormPage extends JPanel implements Scrollable {
     public boolean holds(String pointer) {
         String format = pointer.replaceAll("/\\d+(?=/|$)", "/0");
         return entries.stream()
-                        .anyMatch(entry -> touches(format, entry.control().getName()))
+                        .anyMatch(entry ->
+                                PagePlaces.touches(format, entry.control().getName()))
                 || tables.stream()
-                        .anyMatch(table -> touches(format, table.table().getName()));
-    }
-
-    private static boolean touches(String format, String place) {
-        return Pointer.isIn(format, place) || Pointer.isIn(place, format);
+                        .anyMatch(table ->
+                                PagePlaces.touches(format, table.table().getName()));
     }
 
     /** Goes to a place: chooses its row, then gives the keyboard to its field or cell. */
@@ -272,6 +312,11 @@ public class FormPage extends JPanel implements Scrollable {
     }
 
     private void focus(JComponent control) {
+        PageGroup in = groupOf(control);
+        if (!in.isOpen()) {
+            in.open();
+            validate();
+        }
         control.requestFocusInWindow();
         show(control);
     }

@@ -4,46 +4,43 @@ package spadework.form.page;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Consumer;
 import spadework.form.field.BasePointer;
-import spadework.form.field.RowsTable;
-import spadework.form.session.JobSession;
 
 /** The pages in the order of the visit. */
-public final class JobPages {
+final class JobPages {
+    /** What the pages have that are fields and lists alone. */
+    static final Map<JobPage, Consumer<PageContent>> CONTENTS = contents();
+
     private JobPages() {}
 
-    /** The pages that are fields and lists alone. */
-    public static Map<JobPage, FormPage> of(JobSession session) {
-        Map<JobPage, FormPage> pages = new EnumMap<>(JobPage.class);
-        pages.put(JobPage.PEOPLE, people(session));
-        pages.put(JobPage.WALLS, walls(session));
-        pages.put(JobPage.WATER, water(session));
-        pages.put(JobPage.RESTORATION, restoration(session));
-        pages.put(JobPage.TERMS, terms(session));
-        pages.put(JobPage.OPTIONS, AgreedWorkPages.options(session));
-        pages.put(JobPage.CHANGES, AgreedWorkPages.changes(session));
-        pages.put(JobPage.BUILT, AgreedWorkPages.built(session));
-        return pages;
+    private static Map<JobPage, Consumer<PageContent>> contents() {
+        Map<JobPage, Consumer<PageContent>> contents = new EnumMap<>(JobPage.class);
+        contents.put(JobPage.PEOPLE, JobPages::people);
+        contents.put(JobPage.WALLS, JobPages::walls);
+        contents.put(JobPage.WATER, JobPages::water);
+        contents.put(JobPage.RESTORATION, JobPages::restoration);
+        contents.put(JobPage.TERMS, JobPages::terms);
+        contents.put(JobPage.OPTIONS, AgreedWorkPages::options);
+        contents.put(JobPage.CHANGES, AgreedWorkPages::changes);
+        contents.put(JobPage.BUILT, AgreedWorkPages::built);
+        return contents;
     }
 
-    /** What is part of what both sides sign says so once they did. */
-    public static void freeze(Map<JobPage, FormPage> pages) {
-        pages.forEach((page, shown) -> {
-            if (page.stop() == JobStop.VISIT || page.stop() == JobStop.PRICE) {
-                shown.readOnlyOnceSigned();
-            }
-        });
+    static void people(PageContent page) {
+        visit(page);
+        photos(page);
+        mailing(page);
     }
 
-    static FormPage people(JobSession session) {
-        FormPage page = new FormPage(session, "people");
+    static void visit(PageContent page) {
         page.group("job");
         page.field("/number", 2);
         page.field("/title", 6);
         page.field("/issued", 2);
         page.field("/validDays", 2);
         page.group("customer");
-        page.table(BasePointer.JOB.inside("/customer/names"), 6, "=10");
+        page.list(BasePointer.JOB.inside("/customer/names"), 6, "=10");
         page.field("/customer/phone", 3);
         page.field("/customer/email", 3);
         page.group("place");
@@ -63,41 +60,44 @@ public final class JobPages {
         page.field("/site/soil/type", 3);
         page.field("/site/rain/intensity", 3);
         page.field("/site/rain/source", 12);
-        page.table(BasePointer.JOB.inside("/site/limits"), "/kind=4", "/wall=2", "/distance=3", "/trunk=3", "/note=6");
-        page.table(
-                BasePointer.JOB.inside("/site/testPits"), "/label=2", "/wall=2", "/length=3", "/width=3", "/depth=3");
+        page.list(BasePointer.JOB.inside("/site/limits"), "/kind=4", "/wall=2", "/distance=3", "/trunk=3", "/note=6");
+        page.list(BasePointer.JOB.inside("/site/testPits"), "/label=2", "/wall=2", "/length=3", "/width=3", "/depth=3");
         page.group("seen");
-        RowsTable seen = page.table(BasePointer.JOB.inside("/observations"), "/seen=6", "/cause=6", "/photos=4");
-        page.field(seen.row(), "/seen", 6);
-        page.field(seen.row(), "/evidence", 6);
-        page.field(seen.row(), "/cause", 6);
-        page.field(seen.row(), "/cure", 6);
-        page.field(seen.row(), "/photos", 12);
-        page.table(BasePointer.JOB.inside("/notFixed"), "=10");
-        page.table(BasePointer.JOB.inside("/photos"), "/file=3", "/caption=8");
-        page.group("mailing");
-        address(page, BasePointer.JOB.inside("/customer/mailing"));
-        return page;
+        BasePointer seen = page.list(BasePointer.JOB.inside("/observations"), "/seen=6", "/cause=6", "/photos=4");
+        page.field(seen, "/seen", 6);
+        page.field(seen, "/evidence", 6);
+        page.field(seen, "/cause", 6);
+        page.field(seen, "/cure", 6);
+        page.field(seen, "/photos", 12);
+        page.list(BasePointer.JOB.inside("/notFixed"), "=10");
     }
 
-    private static void address(FormPage page, BasePointer base) {
+    static void photos(PageContent page) {
+        page.group("photos");
+        page.list(BasePointer.JOB.inside("/photos"), "/file=3", "/caption=8");
+    }
+
+    static void mailing(PageContent page) {
+        page.rareGroup("mailing");
+        address(page, BasePointer.JOB.inside("/customer/mailing"));
+    }
+
+    private static void address(PageContent page, BasePointer base) {
         page.field(base, "/street", 5);
         page.field(base, "/city", 3);
         page.field(base, "/state", 2);
         page.field(base, "/zip", 2);
     }
 
-    static FormPage walls(JobSession session) {
-        FormPage page = new FormPage(session, "walls");
+    static void walls(PageContent page) {
         page.group("walls");
         wall(page, BasePointer.JOB.inside("/walls"));
         page.group("corners");
-        page.table(BasePointer.JOB.inside("/corners"), 8, "/first=3", "/second=3", "/kind=3");
-        return page;
+        page.list(BasePointer.JOB.inside("/corners"), 8, "/first=3", "/second=3", "/kind=3");
     }
 
-    static void wall(FormPage page, BasePointer list) {
-        RowsTable walls = page.table(
+    static void wall(PageContent page, BasePointer list) {
+        BasePointer wall = page.list(
                 list,
                 "/label=2",
                 "/where=6",
@@ -107,7 +107,6 @@ public final class JobPages {
                 "/depth/start=4",
                 "/depth/end=4",
                 "/kind=3");
-        BasePointer wall = walls.row();
         page.group("condition");
         page.field(wall, "/condition/surface", 2);
         page.field(wall, "/condition/cracks", 2);
@@ -123,6 +122,7 @@ public final class JobPages {
         page.field(wall, "/finish/system", 3);
         page.field(wall, "/finish/item", 3);
         page.field(wall, "/finish/dryFilm", 3);
+        page.rareGroup("digging");
         page.field(wall, "/digging/access", 3);
         page.field(wall, "/digging/handShare", 3);
         page.field(wall, "/digging/bottomWidth", 3);
@@ -132,19 +132,18 @@ public final class JobPages {
         page.field(wall, "/digging/ends/rampRun", 3);
         page.group("openings");
         page.field(wall, "/windowWells", 2);
-        page.table(wall.inside("/openings"), 10, "/what=5", "/count=2", "/width=3", "/height=3");
+        page.list(wall.inside("/openings"), 10, "/what=5", "/count=2", "/width=3", "/height=3");
     }
 
-    static FormPage water(JobSession session) {
-        FormPage page = new FormPage(session, "water");
+    static void water(PageContent page) {
         pipes(page, BasePointer.JOB.inside("/water"));
-        page.group("uphill");
+        page.rareGroup("uphill");
         page.field("/site/catchment/area", 3);
         page.field("/site/catchment/runoff", 3);
         page.field("/site/catchment/into", 3);
         page.field("/site/catchment/note", 12);
-        page.group("candidates");
-        page.table(
+        page.rareGroup("candidates");
+        page.list(
                 BasePointer.JOB.inside("/water/candidates"),
                 "/label=2",
                 "/what=6",
@@ -152,12 +151,11 @@ public final class JobPages {
                 "/level=3",
                 "/permission=5",
                 "/note=5");
-        return page;
     }
 
-    static void pipes(FormPage page, BasePointer water) {
+    static void pipes(PageContent page, BasePointer water) {
         page.group("drains");
-        page.table(
+        page.list(
                 water.inside("/drains"),
                 "/label=3",
                 "/along=3",
@@ -171,7 +169,7 @@ public final class JobPages {
                 "/item=4");
         page.group("runs");
         for (String runs : List.of("/mains", "/roofLines")) {
-            page.table(
+            page.list(
                     water.inside(runs),
                     "/label=3",
                     "/length=3",
@@ -186,9 +184,9 @@ public final class JobPages {
                     "/endGrade=4",
                     "/item=4");
         }
-        page.table(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3");
+        page.list(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3");
         page.group("outlets");
-        RowsTable outlets = page.table(
+        BasePointer outlets = page.list(
                 water.inside("/outlets"),
                 "/label=3",
                 "/kind=4",
@@ -197,39 +195,36 @@ public final class JobPages {
                 "/waterLevel=4",
                 "/fromHouse=4",
                 "/fromLotLine=4");
-        page.field(outlets.row(), "/permission", 8);
-        page.field(outlets.row(), "/discharge", 4);
-        page.field(outlets.row(), "/dischargeTrench/width", 3);
-        page.field(outlets.row(), "/dischargeTrench/depth", 3);
-        page.field(outlets.row(), "/dischargeTrench/protection", 3);
-        page.group("pit");
-        page.field(outlets.row(), "/pit/diameter", 2);
-        page.field(outlets.row(), "/pit/depth", 2);
-        page.field(outlets.row(), "/pit/lift", 2);
-        page.field(outlets.row(), "/pit/pumpFlow", 3);
-        page.field(outlets.row(), "/pit/pumpHead", 3);
-        page.field(outlets.row(), "/pit/place", 3);
-        page.field(outlets.row(), "/pit/fromFooting", 3);
-        page.field(outlets.row(), "/pit/observedInflow", 3);
+        page.field(outlets, "/permission", 8);
+        page.field(outlets, "/discharge", 4);
+        page.field(outlets, "/dischargeTrench/width", 3);
+        page.field(outlets, "/dischargeTrench/depth", 3);
+        page.field(outlets, "/dischargeTrench/protection", 3);
+        page.rareGroup("pit");
+        page.field(outlets, "/pit/diameter", 2);
+        page.field(outlets, "/pit/depth", 2);
+        page.field(outlets, "/pit/lift", 2);
+        page.field(outlets, "/pit/pumpFlow", 3);
+        page.field(outlets, "/pit/pumpHead", 3);
+        page.field(outlets, "/pit/place", 3);
+        page.field(outlets, "/pit/fromFooting", 3);
+        page.field(outlets, "/pit/observedInflow", 3);
     }
 
-    static FormPage restoration(JobSession session) {
-        FormPage page = new FormPage(session, "restoration");
+    static void restoration(PageContent page) {
         page.group("ground.back");
         ground(page, BasePointer.JOB.inside("/restoration"));
         page.group("protection");
-        page.table(BasePointer.JOB.inside("/protection"), "=10");
-        return page;
+        page.list(BasePointer.JOB.inside("/protection"), "=10");
     }
 
-    static void ground(FormPage page, BasePointer restoration) {
+    static void ground(PageContent page, BasePointer restoration) {
         for (String key : List.of("/regrade", "/topsoil", "/topsoilDepth", "/seed", "/sod", "/concrete", "/plants")) {
             page.field(restoration, key, 3);
         }
     }
 
-    static FormPage terms(JobSession session) {
-        FormPage page = new FormPage(session, "terms");
+    static void terms(PageContent page) {
         page.group("schedule");
         page.field("/schedule/earliestStart", 4);
         page.field("/schedule/latestFinish", 4);
@@ -241,25 +236,24 @@ public final class JobPages {
             page.field("/schedule/waits/" + wait, 4);
         }
         page.group("words");
-        page.table(BasePointer.JOB.inside("/excluded"), 6, "=10");
-        page.table(BasePointer.JOB.inside("/assumed"), 6, "=10");
-        page.table(BasePointer.JOB.inside("/terms"), 6, "=10");
-        page.table(BasePointer.JOB.inside("/notes"), 6, "=10");
-        page.group("payments");
-        page.table(BasePointer.JOB.inside("/payments"), "/when=9", "/share=3", "/atSigning=3", "/workDone=3");
+        page.list(BasePointer.JOB.inside("/excluded"), 6, "=10");
+        page.list(BasePointer.JOB.inside("/assumed"), 6, "=10");
+        page.list(BasePointer.JOB.inside("/terms"), 6, "=10");
+        page.list(BasePointer.JOB.inside("/notes"), 6, "=10");
+        page.rareGroup("payments");
+        page.list(BasePointer.JOB.inside("/payments"), "/when=9", "/share=3", "/atSigning=3", "/workDone=3");
         page.field("/taxClass", 4);
-        page.group("warranty");
-        page.table(BasePointer.JOB.inside("/warranty/parts"), "/part=4", "/promise=9", "/years=2");
+        page.rareGroup("warranty");
+        page.list(BasePointer.JOB.inside("/warranty/parts"), "/part=4", "/promise=9", "/years=2");
         page.field("/warranty/replyDays", 3);
         page.field("/warranty/visitDays", 3);
         page.field("/warranty/findingDays", 3);
         page.field("/warranty/beginDays", 3);
         page.field("/warranty/transfers", 4);
         page.field("/warranty/transferNoticeDays", 4);
-        page.table(BasePointer.JOB.inside("/warranty/notCovered"), 6, "=10");
-        page.table(BasePointer.JOB.inside("/warranty/duties"), 6, "=10");
-        page.group("stops");
-        page.table(BasePointer.JOB.inside("/acceptedStops"), "/finding=4", "/about=2", "/by=4", "/why=6", "/on=3");
-        return page;
+        page.list(BasePointer.JOB.inside("/warranty/notCovered"), 6, "=10");
+        page.list(BasePointer.JOB.inside("/warranty/duties"), 6, "=10");
+        page.rareGroup("stops");
+        page.list(BasePointer.JOB.inside("/acceptedStops"), "/finding=4", "/about=2", "/by=4", "/why=6", "/on=3");
     }
 }

@@ -19,6 +19,7 @@ import spadework.form.field.RowsTable;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
+import spadework.form.kit.WheelScroll;
 import spadework.form.session.JobSession;
 import spadework.money.Dollars;
 import spadework.office.Bid;
@@ -61,12 +62,19 @@ public final class PricePage extends FormPage {
                 working.accept(table.getSelectedRow());
             }
         });
-        JScrollPane scroll = new JScrollPane(table);
+        JScrollPane scroll = WheelScroll.in(new JScrollPane(table));
         table.setPreferredScrollableViewportSize(new Dimension(200, 13 * table.getRowHeight()));
         put(scroll, "span 12, wmin 60");
-        group("items");
-        items = table(BasePointer.JOB.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
-        table(BasePointer.JOB.inside("/priceChanges"), "/code=4", "/materialCost=4", "/subcontract=4", "/reason=7");
+        lists(this);
+        items = tables().get(0);
+    }
+
+    /** What this job adds to the book's lines, and prices of its own. */
+    static void lists(PageContent page) {
+        page.group("items");
+        page.list(BasePointer.JOB.inside("/items"), "/code=4", "/quantity=3", "/section=4", "/reason=8");
+        page.rareGroup("prices");
+        page.list(BasePointer.JOB.inside("/priceChanges"), "/code=4", "/materialCost=4", "/subcontract=4", "/reason=7");
     }
 
     /** What a section comes to, and what the last edit moved it by. */

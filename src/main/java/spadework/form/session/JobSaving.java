@@ -67,6 +67,15 @@ public final class JobSaving {
         }
     }
 
+    /** Goes on when the job has a folder of its own; a new one is saved for that. */
+    void whenPlaced(Consumer<Path> then) {
+        if (jobs.isEmpty()) {
+            then.accept(session.file().path());
+        } else {
+            save(saved -> then.accept(session.file().path()));
+        }
+    }
+
     private void save(Consumer<Draft> then) {
         if (held) {
             notice.say(Messages.of("save.held"));

@@ -2,10 +2,12 @@
 package spadework.form.session;
 
 import java.nio.file.Path;
+import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import spadework.draft.Assumptions;
 import spadework.draft.Draft;
 import spadework.draft.FileSchema;
@@ -49,6 +51,7 @@ public final class JobSession {
     private Optional<Assumptions> assumed = Optional.empty();
     private UsualJobChoice usual = UsualJobChoice.NONE;
     private LocalDate today = LocalDate.EPOCH;
+    private OpenGroups openGroups = new OpenGroups(Set.of(), open -> {});
 
     /** What the office says; the book as it can be read where there is no bid to have it from. */
     private record Answer(BidResult result, Optional<PriceBook> book, Optional<Provisional> provisional) {}
@@ -255,8 +258,27 @@ public final class JobSession {
         return today;
     }
 
+    /** The day of the proposal; today where it has none. */
+    public LocalDate day() {
+        try {
+            return LocalDate.parse(draft().shown("/issued"));
+        } catch (DateTimeException none) {
+            return today;
+        }
+    }
+
     public void opensOn(LocalDate day) {
         today = day;
+    }
+
+    /** The groups of fields that somebody opened. */
+    public OpenGroups openGroups() {
+        return openGroups;
+    }
+
+    /** Says which groups were left open, before the first page is built. */
+    public void opens(OpenGroups groups) {
+        openGroups = groups;
     }
 
     /** Says which kinds of job there are, before the first price. */

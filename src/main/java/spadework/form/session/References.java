@@ -7,9 +7,12 @@ import java.util.Optional;
 import java.util.regex.Pattern;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
+import spadework.finding.Severity;
 import spadework.form.kit.Messages;
 import spadework.form.kit.WordChoice;
 import spadework.office.Bid;
+import spadework.office.NamedChoice;
+import spadework.office.NamedChoices;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Section;
@@ -17,6 +20,9 @@ import spadework.pricebook.Section;
 /** What a place can name: items of the price book with their price, walls, pipes, outlets, photos of the job. */
 public final class References {
     private static final Pattern ITEMS = Pattern.compile(".*/(code|item|items|strip)(/0)?");
+    private static final Pattern PHOTOS = Pattern.compile("/observations/0/photos(/0)?|.*/holdPoints/0/photo");
+    private static final Pattern NAMED = Pattern.compile(
+            "/changes/0/unitPrices/0/price|/taxClass|/acceptedStops/0/(finding|about)|" + PHOTOS.pattern());
     private static final List<String> WALLS = List.of("/walls");
     private static final List<String> PIPES = List.of("/water/drains", "/water/mains", "/water/roofLines");
 
@@ -25,6 +31,7 @@ public final class References {
     /** Whether a place, as the format has it, names something that can be picked. */
     public static boolean isAt(String format) {
         return ITEMS.matcher(format).matches()
+                || NAMED.matcher(format).matches()
                 || format.matches("/corners/0/(first|second)|.*/section")
                 || !lists(format).isEmpty();
     }
@@ -33,6 +40,9 @@ public final class References {
     public static List<WordChoice> at(JobSession session, String format) {
         if (ITEMS.matcher(format).matches()) {
             return items(session);
+        }
+        if (NAMED.matcher(format).matches()) {
+            return named(session, format);
         }
         Draft draft = session.draft();
         List<WordChoice> choices = new ArrayList<>();
@@ -52,6 +62,52 @@ public final class References {
             choices.addAll(labels(draft, lists(format)));
         }
         return choices;
+    }
+
+    /** What the company, the price, the findings or the photos of the job have by name. */
+    private static List<WordChoice> named(JobSession session, String format) {
+        if (PHOTOS.matcher(format).matches()) {
+            return photos(session.draft());
+        }
+        Optional<Bid> bid = session.bid();
+        if (format.startsWith("/acceptedStops")) {
+            boolean id = format.endsWith("/finding");
+            return session.findings().stream()
+                    .filter(finding -> finding.severity() == Severity.STOP)
+                    .map(finding -> choice(
+                            id ? finding.id() : finding.about(),
+                            session.office().what(finding),
+                            ""))
+                    .filter(choice -> !choice.word().isEmpty())
+                    .distinct()
+                    .toList();
+        }
+        return bid
+                .map(made -> format.equals("/taxClass") ? NamedChoices.taxClasses(made) : NamedChoices.unitPrices(made))
+                .orElse(List.of())
+                .stream()
+                .map(References::choice)
+                .toList();
+    }
+
+    private static List<WordChoice> photos(Draft draft) {
+        List<WordChoice> choices = new ArrayList<>();
+        for (int i = 0; i < draft.rows("/photos"); i++) {
+            String row = Pointer.of("/photos", i);
+            choices.add(choice(draft.shown(row + "/file"), draft.shown(row + "/caption"), ""));
+        }
+        choices.removeIf(choice -> choice.word().isEmpty());
+        return choices;
+    }
+
+    /** Something by its code, with its name and its price. */
+    public static WordChoice choice(NamedChoice named) {
+        return choice(named.code(), named.name(), named.price());
+    }
+
+    private static WordChoice choice(String code, String name, String price) {
+        String called = name.isEmpty() ? code : Messages.of("pick.named", code, name);
+        return new WordChoice(code, price.isEmpty() ? called : Messages.of("pick.priced", called, price));
     }
 
     /** The lists of the job whose labels a place names. */

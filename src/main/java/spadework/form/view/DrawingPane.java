@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import javax.swing.DefaultComboBoxModel;
+import javax.swing.JButton;
 import javax.swing.JComboBox;
 import javax.swing.JPanel;
 import net.miginfocom.swing.MigLayout;
 import spadework.drawing.shape.Scene;
+import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.session.JobSession;
@@ -17,6 +19,8 @@ import spadework.office.Bid;
 
 /** The plan, the trench cut across at the wall that is chosen, and the way of the water from the run that is chosen. */
 public final class DrawingPane extends JPanel {
+    private static final double STEP = 1.5;
+
     private final JobSession session;
     private final ScenePanel plan = new ScenePanel("plan");
     private final ScenePanel section = new ScenePanel("section");
@@ -30,12 +34,31 @@ public final class DrawingPane extends JPanel {
                 "insets 0, gap 4, fill, wrap 1", "[grow,fill]", "[grow 40,fill][][grow 34,fill][][grow 26,fill]"));
         this.session = session;
         add(plan, "hmin 80, wmin 80");
-        add(walls, "gapleft 6, growx 0");
+        add(bar(walls, section), "gapleft 6");
         add(section, "hmin 80, wmin 80");
-        add(runs, "gapleft 6, growx 0");
+        add(bar(runs, profile), "gapleft 6");
         add(profile, "hmin 60, wmin 80");
         walls.addActionListener(event -> draw());
         runs.addActionListener(event -> draw());
+    }
+
+    /** What is drawn, and how near. */
+    private static JPanel bar(JComboBox<String> box, ScenePanel drawing) {
+        JPanel bar = new JPanel(new MigLayout("insets 0, gap 4", "[]push[][][]"));
+        bar.add(box, "wmin 60");
+        bar.add(button(drawing, "smaller", () -> drawing.closer(1 / STEP)));
+        bar.add(button(drawing, "larger", () -> drawing.closer(STEP)));
+        bar.add(button(drawing, "all", drawing::fit));
+        return bar;
+    }
+
+    private static JButton button(ScenePanel drawing, String key, Runnable act) {
+        JButton button = new JButton(KeyBindings.action(Messages.of("drawing." + key), act));
+        button.setName(drawing.getName() + " " + key);
+        String name = Messages.of("drawing.button", Messages.of("drawing." + key + ".name"), drawing.title());
+        button.getAccessibleContext().setAccessibleName(name);
+        button.setToolTipText(name);
+        return button;
     }
 
     private static JComboBox<String> box(String key) {

@@ -7,6 +7,11 @@ import java.awt.Font;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
 import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
@@ -19,10 +24,14 @@ import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
+import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Theme;
 
-/** A drawing on white, as large as the room allows. */
+/**
+ * A drawing on white, as large as the room allows. The wheel, plus and minus zoom; dragging and the arrows move it; a
+ * double click or 0 shows all of it again.
+ */
 public final class ScenePanel extends JPanel {
     private static final Color WATER = new Color(0x1f4e5f);
     private static final Color GRAY = new Color(0x606060);
@@ -30,19 +39,139 @@ public final class ScenePanel extends JPanel {
     private static final double HEAD = 7;
     private static final double HALF_HEAD = 2.6;
 
+    private static final double STEP = 1.25;
+    private static final double MOST = 12;
+    private static final int MARGIN = 4;
+    private static final int STRIDE = 40;
+
     private final String name;
     private Optional<Scene> scene = Optional.empty();
+    private double zoom = 1;
+    /** How far the middle of the drawing lies from the middle of the panel, in pixels. */
+    private double right;
+
+    private double down;
+    private java.awt.Point grip = new java.awt.Point();
 
     ScenePanel(String name) {
         this.name = name;
         setBackground(Color.WHITE);
         setName(name);
+        setFocusable(true);
+        setToolTipText(Messages.of("drawing.zoom.help"));
         clear();
+        MouseAdapter hand = new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                requestFocusInWindow();
+                grip = event.getPoint();
+            }
+
+            @Override
+            public void mouseDragged(MouseEvent event) {
+                shift(event.getX() - grip.x, event.getY() - grip.y);
+                grip = event.getPoint();
+            }
+
+            @Override
+            public void mouseClicked(MouseEvent event) {
+                if (event.getClickCount() == 2) {
+                    fit();
+                }
+            }
+
+            @Override
+            public void mouseWheelMoved(MouseWheelEvent event) {
+                zoom(Math.pow(STEP, -event.getPreciseWheelRotation()), event.getX(), event.getY());
+            }
+        };
+        addMouseListener(hand);
+        addMouseMotionListener(hand);
+        addMouseWheelListener(hand);
+        addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                repaint();
+            }
+
+            @Override
+            public void focusLost(FocusEvent event) {
+                repaint();
+            }
+        });
+        key("PLUS", () -> closer(STEP));
+        key("EQUALS", () -> closer(STEP));
+        key("ADD", () -> closer(STEP));
+        key("MINUS", () -> closer(1 / STEP));
+        key("SUBTRACT", () -> closer(1 / STEP));
+        key("0", this::fit);
+        key("LEFT", () -> shift(STRIDE, 0));
+        key("RIGHT", () -> shift(-STRIDE, 0));
+        key("UP", () -> shift(0, STRIDE));
+        key("DOWN", () -> shift(0, -STRIDE));
+    }
+
+    private void key(String stroke, Runnable act) {
+        KeyBindings.inside(this, stroke, act);
+    }
+
+    /** Zooms about the middle. */
+    void closer(double times) {
+        zoom(times, getWidth() / 2.0, getHeight() / 2.0);
+    }
+
+    /** Shows all of it. */
+    final void fit() {
+        zoom = 1;
+        right = 0;
+        down = 0;
+        repaint();
+    }
+
+    /** How much larger it is shown than all of it would be. */
+    public double zoomed() {
+        return zoom;
+    }
+
+    /** What lies under a point stays there. */
+    private void zoom(double times, double x, double y) {
+        double to = Math.max(1, Math.min(MOST, zoom * times));
+        double by = to / zoom;
+        right = (right - (x - getWidth() / 2.0)) * by + x - getWidth() / 2.0;
+        down = (down - (y - getHeight() / 2.0)) * by + y - getHeight() / 2.0;
+        zoom = to;
+        shift(0, 0);
+    }
+
+    /** Moves the drawing, no further than its edges. */
+    private void shift(double byX, double byY) {
+        double wide = scene.map(Scene::width).orElse(1.0) * scale() - getWidth();
+        double high = scene.map(Scene::height).orElse(1.0) * scale() - getHeight();
+        right = bounded(right + byX, Math.max(0, wide / 2 + MARGIN));
+        down = bounded(down + byY, Math.max(0, high / 2 + MARGIN));
+        repaint();
+    }
+
+    private static double bounded(double value, double most) {
+        return Math.max(-most, Math.min(most, value));
+    }
+
+    private double scale() {
+        return zoom
+                * scene.map(drawn -> Math.min(
+                                (getWidth() - 2 * MARGIN) / drawn.width(), (getHeight() - 2 * MARGIN) / drawn.height()))
+                        .orElse(1.0);
+    }
+
+    /** What it is called. */
+    String title() {
+        return Messages.of("picture." + name);
     }
 
     void show(Scene drawn) {
         scene = Optional.of(drawn);
         tell(drawn.alternative());
+        shift(0, 0);
     }
 
     /** Shows nothing. */
@@ -53,7 +182,7 @@ public final class ScenePanel extends JPanel {
 
     private void tell(String alternative) {
         AccessibleContext context = getAccessibleContext();
-        context.setAccessibleName(Messages.of("picture." + name));
+        context.setAccessibleName(title());
         context.setAccessibleDescription(alternative);
         repaint();
     }
@@ -65,11 +194,17 @@ public final class ScenePanel extends JPanel {
             Graphics2D pen = (Graphics2D) graphics.create();
             pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
-            double scale = Math.min((getWidth() - 8) / drawn.width(), (getHeight() - 8) / drawn.height());
-            pen.translate((getWidth() - scale * drawn.width()) / 2, (getHeight() - scale * drawn.height()) / 2);
+            double scale = scale();
+            pen.translate(
+                    (getWidth() - scale * drawn.width()) / 2 + right,
+                    (getHeight() - scale * drawn.height()) / 2 + down);
             pen.scale(scale, scale);
             drawn.shapes().forEach(shape -> draw(pen, shape));
             pen.dispose();
+            if (isFocusOwner()) {
+                graphics.setColor(WATER);
+                graphics.drawRect(0, 0, getWidth() - 1, getHeight() - 1);
+            }
         });
     }
 

@@ -67,10 +67,11 @@ public final class SummaryBar extends JPanel {
         }
     }
 
-    /** Shows or hides what the job leaves over: not for a customer who looks on. */
-    public void toggleMargin() {
+    /** Shows or hides what the job leaves over: not for a customer who looks on; whether it is shown now. */
+    public boolean toggleMargin() {
         marginShown = !marginShown;
         showAll();
+        return marginShown;
     }
 
     public void showAll() {

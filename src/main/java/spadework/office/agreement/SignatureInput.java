@@ -10,7 +10,8 @@ import spadework.job.Signature;
  * Who signed what was put before them, when, and how.
  *
  * @param by names; several only where all of them signed one paper
- * @param file the signed paper, named from the job's folder
+ * @param file the signed paper, named from the job's folder; with a typed name the picture of the name as it was drawn
+ *     on a screen, which is kept with the signature and not named in the job
  * @param typed the name as typed, instead of a paper; of one person
  * @param consent what the signer agreed to before signing without paper
  */
@@ -28,6 +29,8 @@ public record SignatureInput(
 
     /** As a job keeps it. */
     Signature signature() {
-        return new Signature(by, file, typed, Optional.empty(), typed.isPresent() ? consent.whole() : Optional.empty());
+        return typed.isPresent()
+                ? new Signature(by, Optional.empty(), typed, Optional.empty(), consent.whole())
+                : new Signature(by, file, typed, Optional.empty(), Optional.empty());
     }
 }

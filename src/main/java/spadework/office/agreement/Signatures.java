@@ -7,6 +7,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import spadework.disk.InsideFolder;
 import spadework.job.Job;
@@ -34,7 +35,11 @@ public final class Signatures {
                     + ". Correct the name, or write \"signing\", \"signers\": name, right (power of attorney, trustee,"
                     + " executor, guardian) and owner.");
         }
-        if (yes.file().isPresent() == yes.typed().isPresent()) {
+        // Both stand for a name that was drawn on the screen: the file is its picture.
+        boolean both = yes.file().isPresent()
+                && yes.typed().isPresent()
+                && !isPicture(yes.file().get());
+        if (both || (yes.file().isEmpty() && yes.typed().isEmpty())) {
             reasons.add(WORDS.get("signatures.say-how-signed-in"));
         }
         yes.typed().ifPresent(typed -> reasons.addAll(typed(yes, typed)));
@@ -43,6 +48,10 @@ public final class Signatures {
                 .filter(path -> !Files.isRegularFile(path))
                 .ifPresent(path -> reasons.add(WORDS.get("signatures.there-no-file", path)));
         return reasons;
+    }
+
+    private static boolean isPicture(String name) {
+        return name.toLowerCase(Locale.ROOT).endsWith(".png");
     }
 
     private static List<String> typed(SignatureInput yes, String typed) {

@@ -16,6 +16,7 @@ import spadework.money.Dollars;
 import spadework.office.Bid;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TextColumns;
+import spadework.paperwork.cost.PricePictures;
 import spadework.pricing.PricedLine;
 import spadework.pricing.Quote;
 import spadework.pricing.Selling;
@@ -28,6 +29,11 @@ import spadework.wording.Wording;
 /** The price of a job with something otherwise, for the contractor's eyes. Nothing is written. */
 public final class WhatIf {
     private static final Wording WORDS = Wording.beside(WhatIf.class);
+
+    /** Runs behind a curve that follows a slider: few enough to follow it. */
+    private static final int PICTURED = 200;
+
+    private static final long PICTURE_SEED = 1;
 
     private static final String AS_IT_IS = "as it is";
 
@@ -65,6 +71,45 @@ public final class WhatIf {
             }
         }
         return new Beside(faults.isEmpty() ? table(cases) : List.of(), faults);
+    }
+
+    /** The company's profit in whole percent, on the basis that {@link #profitKey} names. */
+    public static int profit(Bid bid) {
+        return bid.dossier()
+                .company()
+                .priceRules()
+                .profit()
+                .points()
+                .setScale(0, RoundingMode.HALF_UP)
+                .intValue();
+    }
+
+    /** What the company's profit is a share of: {@code margin} or {@code markup}. */
+    public static String profitKey(Bid bid) {
+        return bid.dossier().company().priceRules().basis().name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * The job otherwise, in pictures; the range by the usual doubts.
+     *
+     * @throws IllegalArgumentException if the settings are at fault
+     */
+    public static WhatIfPicture picture(Bid bid, String typed) {
+        Case asItIs = of(bid);
+        Settings settings = Settings.read(typed, asItIs.company());
+        if (!settings.faults().isEmpty()) {
+            throw new IllegalArgumentException(settings.faults().get(0).text());
+        }
+        Case otherwise = settings.change().apply(asItIs);
+        Quote quote = otherwise.quote();
+        PricePictures pictures = PricePictures.of(
+                bid.dossier(), otherwise, Uncertainty.USUAL.prices(otherwise, PICTURED, PICTURE_SEED), quote.total());
+        return new WhatIfPicture(
+                quote.total().text(),
+                signed(quote.total().minus(asItIs.quote().total())),
+                left(otherwise, quote),
+                pictures.range(),
+                pictures.days());
     }
 
     /** Quantiles of the price, with their meaning. */

@@ -42,12 +42,11 @@ public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> 
     public static CostSummary of(Dossier dossier, Quote quote) {
         Simulation<Dollars> prices =
                 Uncertainty.USUAL.prices(new Case(dossier.job(), dossier.company(), dossier.book()), RUNS, SEED);
-        List<Dollars> likely = List.of(prices.quantile(0.1), prices.quantile(0.5), prices.quantile(0.9));
         return new CostSummary(
                 waterfall(dossier, quote),
-                range(prices, likely, quote.total(), dossier.terms()),
+                range(prices, quote.total(), dossier.terms()),
                 (int) Math.round(100 * prices.above(quote.total())),
-                likely,
+                likely(prices),
                 CostRisks.of(dossier, quote));
     }
 
@@ -85,7 +84,12 @@ public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> 
         return Waterfall.of(bars, terms.get("bar.words", "bars", words));
     }
 
-    private static Scene range(Simulation<Dollars> prices, List<Dollars> likely, Dollars total, PaperWords terms) {
+    private static List<Dollars> likely(Simulation<Dollars> prices) {
+        return List.of(prices.quantile(0.1), prices.quantile(0.5), prices.quantile(0.9));
+    }
+
+    static Scene range(Simulation<Dollars> prices, Dollars total, PaperWords terms) {
+        List<Dollars> likely = likely(prices);
         List<Double> outcomes = prices.outcomes().stream()
                 .map(price -> price.amount().doubleValue())
                 .toList();

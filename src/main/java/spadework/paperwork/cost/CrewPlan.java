@@ -15,6 +15,7 @@ import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.WorkDay;
+import spadework.whatif.Case;
 
 /**
  * The calendar of crews on the cost sheet.
@@ -26,27 +27,31 @@ public record CrewPlan(Scene chart, Map<String, String> facts) {
     /** The plan of the dossier's job. */
     public static CrewPlan of(Dossier dossier) {
         CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
+        return new CrewPlan(chart(calendar, dossier.terms()), facts(calendar, dossier.terms()));
+    }
+
+    /** The chart alone, of a job otherwise. */
+    static Scene chart(Case job, PaperWords terms) {
+        return chart(CrewCalendar.of(job.job(), job.company(), job.book(), job.takeoff()), terms);
+    }
+
+    private static Scene chart(CrewCalendar calendar, PaperWords terms) {
         Set<String> crews = new TreeSet<>();
         calendar.days().forEach(day -> crews.addAll(day.crews().keySet()));
         List<String> rows = List.copyOf(crews);
-        String words = dossier.terms()
-                .get(
-                        "days.chart",
-                        "days",
-                        Integer.toString(calendar.days().size()),
-                        "from",
-                        PrintedDates.words(calendar.start()),
-                        "to",
-                        PrintedDates.words(calendar.finish()));
-        return new CrewPlan(
-                CrewChart.of(
-                        rows,
-                        calendar.days().stream()
-                                .map(day -> day(calendar, rows, day))
-                                .toList(),
-                        calendar.weatherDays(),
-                        words),
-                facts(calendar, dossier.terms()));
+        String words = terms.get(
+                "days.chart",
+                "days",
+                Integer.toString(calendar.days().size()),
+                "from",
+                PrintedDates.words(calendar.start()),
+                "to",
+                PrintedDates.words(calendar.finish()));
+        return CrewChart.of(
+                rows,
+                calendar.days().stream().map(day -> day(calendar, rows, day)).toList(),
+                calendar.weatherDays(),
+                words);
     }
 
     /** Bars of a day behind each other in the order in which the crews work. */
