@@ -8,7 +8,7 @@ final class FormWindow {
     private FormWindow() {}
 
     /** Arguments: those of the command line. */
-    public static void main(String[] arguments) {
+    public static void main(String[] arguments) throws InterruptedException {
         WindowWatch.begin();
         Spadework.main(arguments);
     }

@@ -50,7 +50,7 @@ final class WindowWatch {
             });
             SwingUtilities.invokeAndWait(() -> {});
             System.out.println("usable after " + (System.currentTimeMillis() - Long.getLong(ASKED)) + " ms");
-            Runtime.getRuntime().halt(0);
+            System.exit(0);
         } catch (InterruptedException | InvocationTargetException broken) {
             throw new IllegalStateException(broken);
         }

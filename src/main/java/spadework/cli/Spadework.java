@@ -93,10 +93,14 @@ public final class Spadework implements Today {
         return today;
     }
 
-    public static void main(String[] arguments) {
+    public static void main(String[] arguments) throws InterruptedException {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         signing();
+        if (PlainForm.is(arguments)) {
+            PlainForm.open(arguments);
+            System.exit(ExitCode.DONE);
+        }
         AtTerminal.prepare();
         System.exit(run(out, err, arguments));
     }

@@ -18,6 +18,7 @@ import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
+import spadework.draft.FileSchema;
 import spadework.draft.History;
 import spadework.draft.UsualJob;
 import spadework.finding.Fault;
@@ -31,6 +32,7 @@ import spadework.form.kit.WorkCounter;
 import spadework.form.library.JobList;
 import spadework.form.library.LibraryContext;
 import spadework.form.page.JobPage;
+import spadework.form.page.PagesOnDemand;
 import spadework.form.session.JobSession;
 import spadework.form.session.OpenGroups;
 import spadework.form.session.UsualJobChoice;
@@ -104,6 +106,22 @@ public final class Forms {
         new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(forms -> forms.openJob(job));
     }
 
+    /** Begins to load what every window needs, beside whatever else starts; nothing waits for it. */
+    public static void loadEarly() {
+        SwingUtilities.invokeLater(() -> Theme.apply(false));
+        loading("early job", () -> {
+            FileSchema.job();
+            PagesOnDemand.holding("/walls");
+            Office.with(TemplateFolder.NONE);
+        });
+    }
+
+    private static void loading(String name, Runnable loading) {
+        Thread thread = new Thread(loading, name);
+        thread.setDaemon(true);
+        thread.start();
+    }
+
     private void open(Consumer<Forms> first) throws InterruptedException {
         Thread.setDefaultUncaughtExceptionHandler(new CrashHandler(
                 files,
@@ -112,7 +130,9 @@ public final class Forms {
                 words -> jobs().findFirst()
                         .ifPresentOrElse(window -> window.notice().say(words), () -> tell(words))));
         SwingUtilities.invokeLater(() -> {
-            Theme.apply(false);
+            if (!Theme.isOn()) {
+                Theme.apply(false);
+            }
             first.accept(this);
         });
         closed.await();
@@ -199,11 +219,17 @@ public final class Forms {
     }
 
     /** A job's file as it was read, and what was kept of it and never saved. */
-    private record OpenedFile(JobFile file, Optional<String> unsaved, List<UsualJob> usual, Set<String> openGroups) {}
+    private record OpenedFile(
+            JobFile file, Optional<String> unsaved, List<UsualJob> usual, Set<String> openGroups, Office office) {}
 
     private OpenedFile read(Path path) throws IOException {
         JobFile file = JobFile.at(path);
-        return new OpenedFile(file, file.unsaved(), UsualJobs.near(path.toAbsolutePath()), settings.openGroups());
+        return new OpenedFile(
+                file,
+                file.unsaved(),
+                UsualJobs.near(path.toAbsolutePath()),
+                settings.openGroups(),
+                Office.with(templates));
     }
 
     private record NewJob(OpenedFile file, String number) {}
@@ -251,7 +277,7 @@ public final class Forms {
 
     private JobWindow window(OpenedFile read, History history) {
         JobFile file = read.file;
-        JobSession session = new JobSession(Office.with(templates), file, history);
+        JobSession session = new JobSession(read.office, file, history);
         session.opensOn(today);
         session.keepsUsual(new UsualJobChoice(read.usual, ""));
         session.opens(new OpenGroups(read.openGroups, this::keepOpen));

@@ -16,6 +16,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import javax.swing.JComponent;
@@ -97,6 +98,7 @@ public final class JobWindow extends JFrame {
     private Optional<LibraryWindow> library = Optional.empty();
     private LibraryContext.Environment around;
     private JobPage at = JobPage.START;
+    private final CountDownLatch open = new CountDownLatch(1);
     private boolean leaving;
     private boolean handedOut;
 
@@ -129,6 +131,15 @@ public final class JobWindow extends JFrame {
         session.onAnswer(this::showAnswer);
         addWindowListener(new WindowAdapter() {
             @Override
+            public void windowOpened(WindowEvent event) {
+                // After what is waiting to be painted.
+                SwingUtilities.invokeLater(() -> {
+                    open.countDown();
+                    session.office().prepare();
+                });
+            }
+
+            @Override
             public void windowActivated(WindowEvent event) {
                 saving.look();
             }
@@ -141,8 +152,8 @@ public final class JobWindow extends JFrame {
         setDefaultCloseOperation(DO_NOTHING_ON_CLOSE);
         go(JobPage.START);
         showDraft();
+        session.awaits(open);
         session.price();
-        session.office().prepare();
     }
 
     /** The pages that are more than fields and lists. */

@@ -8,6 +8,8 @@ import java.awt.Rectangle;
 import java.awt.event.ActionListener;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
+import java.awt.event.MouseEvent;
+import java.awt.event.MouseWheelEvent;
 import java.util.concurrent.atomic.AtomicBoolean;
 import javax.swing.AbstractButton;
 import javax.swing.JButton;
@@ -241,6 +243,33 @@ public final class FormRobot {
             return null;
         });
         robot.waitForIdle();
+    }
+
+    /** Turns the wheel over a component; the screen in memory has no wheel, so there its window is told. */
+    void wheel(Component over, Point at, int by) {
+        if ("real".equals(System.getProperty("spadework.screen"))) {
+            robot.moveMouse(over, at);
+            robot.rotateMouseWheel(over, by);
+        } else {
+            screen.ask(() -> {
+                Component window = screen.window().target();
+                Point there = SwingUtilities.convertPoint(over, at, window);
+                window.dispatchEvent(new MouseWheelEvent(
+                        window,
+                        MouseEvent.MOUSE_WHEEL,
+                        System.currentTimeMillis(),
+                        0,
+                        there.x,
+                        there.y,
+                        0,
+                        false,
+                        MouseWheelEvent.WHEEL_UNIT_SCROLL,
+                        3,
+                        by));
+                return null;
+            });
+        }
+        screen.settle();
     }
 
     /** Presses a key while others are held. */

@@ -59,9 +59,8 @@ class PageBehaviorTest {
         try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
             FormPage page = go(screen, JobPage.WATER);
             JTable drains = table(screen, page, "/water/drains");
-            screen.robot().moveMouse(drains, new Point(30, 5));
-            screen.robot().rotateMouseWheel(drains, 2);
-            screen.settle();
+            FormRobot hand = new FormRobot(screen, Draft.empty());
+            hand.wheel(drains, new Point(30, 5), 2);
             int moved = top(screen, page);
             assertThat(moved).as("nothing to scroll in the list: the page goes").isPositive();
             GuiActionRunner.execute(() -> {
@@ -79,14 +78,11 @@ class PageBehaviorTest {
             screen.settle();
             int before = top(screen, terms);
             int at = top(screen, list);
-            screen.robot().moveMouse(list.getParent(), new Point(20, 20));
-            screen.robot().rotateMouseWheel(list.getParent(), 1);
-            screen.settle();
+            hand.wheel(list.getParent(), new Point(20, 20), 1);
             assertThat(top(screen, list)).as("the list scrolls").isGreaterThan(at);
             assertThat(top(screen, terms)).as("and the page does not").isEqualTo(before);
             for (int i = 0; i < 30 && top(screen, terms) == before; i++) {
-                screen.robot().rotateMouseWheel(list.getParent(), 2);
-                screen.settle();
+                hand.wheel(list.getParent(), new Point(20, 20), 2);
             }
             assertThat(top(screen, terms))
                     .as("at the end of the list the page goes")
@@ -188,13 +184,11 @@ class PageBehaviorTest {
             screen.settle();
             ScenePanel section = screen.all(ScenePanel.class, one -> "section".equals(one.getName()))
                     .get(0);
-            screen.robot().moveMouse(section);
-            screen.robot().rotateMouseWheel(section, -2);
-            screen.settle();
+            FormRobot hand = new FormRobot(screen, Draft.empty());
+            hand.wheel(section, new Point(80, 60), -2);
             double near = screen.ask(section::zoomed);
             assertThat(near).isGreaterThan(1.3);
             screen.picture("section-zoomed");
-            FormRobot hand = new FormRobot(screen, Draft.empty());
             screen.robot().click(section);
             hand.key(KeyEvent.VK_MINUS);
             screen.settle();

@@ -14,11 +14,11 @@ import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
-import javax.swing.JComponent;
+import javax.swing.JPanel;
 import javax.swing.UIManager;
 
 /** Paper to sign on with mouse, pen or finger. */
-public final class SignaturePad extends JComponent {
+public final class SignaturePad extends JPanel {
     private static final Color PAPER = Color.WHITE;
     private static final Color INK = new Color(0x10204a);
     private static final float STROKE = 2.4f;

@@ -27,6 +27,11 @@ public final class Theme {
 
     private Theme() {}
 
+    /** Whether the look is on. */
+    public static boolean isOn() {
+        return UIManager.getLookAndFeel() instanceof FlatLaf;
+    }
+
     /** How much larger than usual letters, fields, and buttons are; 1 as usual, at most 2. */
     public static void size(float times, boolean dark) {
         larger = Math.max(1, Math.min(2, times));

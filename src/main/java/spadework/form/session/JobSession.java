@@ -8,6 +8,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import spadework.draft.Assumptions;
 import spadework.draft.Draft;
 import spadework.draft.FileSchema;
@@ -32,6 +34,8 @@ import spadework.pricebook.PriceBook;
  * on the window's thread; the office works in the background.
  */
 public final class JobSession {
+    private static final long LONGEST_OPENING = 10;
+
     private final Office office;
     private final List<Runnable> draftWatchers = new ArrayList<>();
     private final List<Runnable> answerWatchers = new ArrayList<>();
@@ -159,6 +163,20 @@ public final class JobSession {
             draftWatchers.forEach(Runnable::run);
             price();
         }
+    }
+
+    /** Prices nothing before the window is open: until then the machine is the window's. */
+    public void awaits(CountDownLatch open) {
+        pricing.run(
+                () -> {
+                    try {
+                        return open.await(LONGEST_OPENING, TimeUnit.SECONDS);
+                    } catch (InterruptedException closed) {
+                        Thread.currentThread().interrupt();
+                        return false;
+                    }
+                },
+                opened -> {});
     }
 
     /** Asks the office for its answer to the draft as it stands. */
