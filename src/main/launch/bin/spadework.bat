@@ -8,7 +8,5 @@ if exist "%HOME_DIR%\runtime\bin\java.exe" (
 ) else if defined JAVA_HOME (
   if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 )
-set "QUICK=-XX:TieredStopAtLevel=1"
-if /i "%~1"=="form" set "QUICK="
-"%JAVA%" -XX:+UseSerialGC %QUICK% -XX:-UsePerfData -cp "%HOME_DIR%\lib\spadework.jar" spadework.cli.Spadework %*
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -cp "%HOME_DIR%\lib\spadework.jar" spadework.cli.Spadework %*
 exit /b %ERRORLEVEL%

@@ -2,7 +2,10 @@
 package spadework.bench;
 
 import java.awt.GraphicsEnvironment;
+import java.io.File;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -11,6 +14,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.jar.JarEntry;
+import java.util.jar.JarOutputStream;
 import java.util.stream.Stream;
 import spadework.office.files.JobsFolder;
 
@@ -49,14 +54,17 @@ final class WindowStart {
         programs.put("bare window, one table", command(COMMON, path, BareWindow.class));
         programs.put("list of jobs, no archive", command(join(COMMON, settings), path, FormWindow.class, "form"));
         programs.put("job, no archive", command(join(COMMON, settings), path, FormWindow.class, "form", job));
-        Path archive = TARGET.resolve("spadework.jsa");
-        if (Files.exists(archive)) {
-            List<String> shipped = Stream.concat(
-                            COMMON.stream(), Stream.of("-Xshare:auto", "-XX:SharedArchiveFile=" + archive, settings))
-                    .toList();
-            String jar = TARGET.resolve("spadework.jar") + java.io.File.pathSeparator + TARGET.resolve("test-classes");
-            programs.put("list of jobs, as shipped", command(shipped, jar, FormWindow.class, "form"));
-            programs.put("job, as shipped", command(shipped, jar, FormWindow.class, "form", job));
+        Path program = TARGET.resolve("spadework.jar");
+        if (Files.exists(program)) {
+            // As bin/spadework does it: the first window leaves the archive for the next.
+            Path archive = WORK.resolve("spadework-form.jsa");
+            Files.deleteIfExists(archive);
+            List<String> quick = join(join(COMMON, "-XX:TieredStopAtLevel=1"), settings);
+            String jars = program + File.pathSeparator + ownJar();
+            once(command(join(quick, "-XX:ArchiveClassesAtExit=" + archive), jars, FormWindow.class, "form", job));
+            List<String> shipped = join(quick, "-XX:SharedArchiveFile=" + archive);
+            programs.put("list of jobs, as shipped", command(shipped, jars, FormWindow.class, "form"));
+            programs.put("job, as shipped", command(shipped, jars, FormWindow.class, "form", job));
         }
         Map<String, List<Double>> runs = new LinkedHashMap<>();
         for (int turn = 0; turn < turns; turn++) {
@@ -73,6 +81,23 @@ final class WindowStart {
                 median(of),
                 of.stream().mapToDouble(Double::doubleValue).min().orElseThrow(),
                 median(of) / bare)));
+    }
+
+    /** An archive takes no folders. */
+    private static Path ownJar() throws IOException {
+        Path file = WORK.resolve("windows.jar");
+        try (OutputStream out = Files.newOutputStream(file);
+                JarOutputStream jar = new JarOutputStream(out)) {
+            for (Class<?> one : List.of(FormWindow.class, WindowWatch.class)) {
+                String entry = one.getName().replace('.', '/') + ".class";
+                jar.putNextEntry(new JarEntry(entry));
+                try (InputStream in = WindowStart.class.getResourceAsStream("/" + entry)) {
+                    in.transferTo(jar);
+                }
+                jar.closeEntry();
+            }
+        }
+        return file;
     }
 
     private static List<String> command(List<String> flags, String path, Class<?> main, String... arguments) {

@@ -12,6 +12,7 @@ import spadework.form.kit.Theme;
 /** The room that is kept for messages, whether or not there are any: nothing in the window moves when one comes. */
 final class MessageStrip extends JPanel {
     private static final int HIGH = 46;
+    private static final int MOST = 64;
 
     /**
      * Lays messages side by side.
@@ -28,7 +29,8 @@ final class MessageStrip extends JPanel {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(100, Theme.scaled(HIGH));
+        // Large letters leave the page its room; what does not fit is read by the wheel.
+        return new Dimension(100, Math.min(MOST, Theme.scaled(HIGH)));
     }
 
     @Override

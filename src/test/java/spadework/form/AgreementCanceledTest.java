@@ -69,6 +69,7 @@ class AgreementCanceledTest {
             assertThat(is("take OP2", AbstractButton::isEnabled))
                     .as("all sign the same")
                     .isFalse();
+            GuiActionRunner.execute(() -> shown.job().openAllGroups());
             assertThat(said("waits cancel")).isEqualTo("This comes after the homeowner signs.");
             sign("Tobias Wrenfield");
             assertThat(said("outcome accept")).startsWith("Done, and registered as 2026-014-A1");

@@ -257,7 +257,7 @@ class LibraryBookTest {
             assertThat(hand.lines("workbook.lines")).hasSize(2).allMatch(line -> line.contains("labor/perHour: "));
             assertThat(Files.readString(book)).isEqualTo(before);
             hand.press("workbook.write");
-            assertThat(hand.text("workbook.text")).isEqualTo("2 cell(s) written into the book.");
+            assertThat(hand.text("workbook.text")).isEqualTo("2 cells written into the book.");
             assertThat(Files.readString(book))
                     .contains("September round", LocalDate.of(2026, 8, 10).toString());
         }

@@ -5,6 +5,7 @@ import java.awt.Color;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Graphics2D;
+import java.awt.Rectangle;
 import java.awt.Window;
 import java.awt.image.BufferedImage;
 import java.awt.print.Pageable;
@@ -16,8 +17,10 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.function.BooleanSupplier;
 import java.util.function.Consumer;
@@ -99,6 +102,17 @@ public final class OnScreen implements AutoCloseable {
     public static final class Remembered implements Forms.Settings {
         Optional<Path> folder = Optional.empty();
         private volatile Set<String> open = Set.of();
+        private final Map<String, Rectangle> bounds = new ConcurrentHashMap<>();
+
+        @Override
+        public Optional<Rectangle> bounds(String window) {
+            return Optional.ofNullable(bounds.get(window));
+        }
+
+        @Override
+        public void keep(String window, Rectangle now) {
+            bounds.put(window, now);
+        }
 
         @Override
         public Set<String> openGroups() {

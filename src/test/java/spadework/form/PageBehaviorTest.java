@@ -15,6 +15,7 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JScrollPane;
 import javax.swing.JTable;
+import javax.swing.JTextArea;
 import javax.swing.JTextField;
 import javax.swing.JViewport;
 import javax.swing.SwingUtilities;
@@ -99,7 +100,12 @@ class PageBehaviorTest {
                     screen.session().edit(screen.session().draft().typed("/customer/mailing/city", "Marrowbrook")));
             screen.settle();
             JButton heading = heading(screen, page, "open mailing");
-            assertThat(screen.ask(heading::getText)).contains("City");
+            assertThat(screen.ask(() -> heading.getAccessibleContext().getAccessibleName())).contains("City");
+            assertThat(screen.all(JTextArea.class, one -> "in mailing".equals(one.getName()) && one.isShowing()))
+                    .extracting(JTextArea::getText)
+                    .singleElement()
+                    .asString()
+                    .contains("City");
             JTextField city = screen.all(JTextField.class, one -> "/customer/mailing/city".equals(one.getName()))
                     .get(0);
             assertThat(screen.ask(city::isShowing)).isFalse();
@@ -223,6 +229,22 @@ class PageBehaviorTest {
             GuiActionRunner.execute(() -> screen.job().go(JobPage.WATER));
             assertThat(screen.all(FormPage.class, page -> true)).hasSize(2);
             assertThat(screen.all(JScrollPane.class, JScrollPane::isShowing)).isNotEmpty();
+        }
+    }
+
+    @Test
+    void windowOpensWhereAndAsLargeAsItWasLeft() throws IOException {
+        Path job = SampleCopies.of("block-basement-to-swale", folder);
+        Rectangle left = new Rectangle(60, 40, 1100, 660);
+        try (OnScreen screen = OnScreen.job(job)) {
+            GuiActionRunner.execute(() -> screen.job().setBounds(left));
+            screen.settle();
+            JobWindow first = screen.job();
+            GuiActionRunner.execute(first::leave);
+            screen.waitFor("the end of the first window", () -> !screen.ask(first::isDisplayable));
+            screen.open(() -> screen.forms().openJob(job));
+            screen.settle();
+            assertThat(screen.ask(() -> screen.job().getBounds())).isEqualTo(left);
         }
     }
 }

@@ -6,10 +6,15 @@ import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.Optional;
 import java.util.ResourceBundle;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** All that the window says, from its resource bundle. */
 public final class Messages {
     private static final ResourceBundle BUNDLE = ResourceBundle.getBundle("spadework.form.words", Locale.ROOT);
+
+    private static final String SEVERAL = "(s)";
+    private static final Pattern COUNTED = Pattern.compile("(\\d[\\d,]*)((?: \\w+){1,2})\\(s\\)( are\\b)?");
 
     private Messages() {}
 
@@ -23,7 +28,17 @@ public final class Messages {
         for (int i = 0; i < values.length; i++) {
             words = words.replace("{" + i + "}", String.valueOf(values[i]));
         }
-        return words;
+        return words.contains(SEVERAL) ? counted(words) : words;
+    }
+
+    /** One of a thing, or several: "1 thing(s) are" becomes "1 thing is", "2 thing(s) are" becomes "2 things are". */
+    static String counted(String words) {
+        return COUNTED
+                .matcher(words)
+                .replaceAll(found -> Matcher.quoteReplacement(
+                        found.group(1).equals("1")
+                                ? found.group(1) + found.group(2) + (found.group(3) == null ? "" : " is")
+                                : found.group(1) + found.group(2) + "s" + (found.group(3) == null ? "" : " are")));
     }
 
     /** The words of a key, or others where it has none. */

@@ -24,7 +24,7 @@ public final class NoticeBar extends JPanel {
     public record Answer(String key, Runnable act) {}
 
     public NoticeBar() {
-        super(new MigLayout("insets 2 16 2 16, gap 8, fill, hidemode 3", "[grow,fill]"));
+        super(new MigLayout("insets 2 16 2 16, gap 8, fill, hidemode 3", "[grow,fill][][][][][][]"));
         setName("notice");
         setVisible(false);
         text.setName("notice text");

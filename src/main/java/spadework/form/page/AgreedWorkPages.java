@@ -125,7 +125,11 @@ public final class AgreedWorkPages {
         page.field(signing, "/salesperson/name", 3);
         page.field(signing, "/salesperson/license", 3);
         page.field(signing, "/salesperson/address", 6);
-        page.field(signing, "/oldestAge", 2);
+        page.field(signing, "/oldestAge", 3);
+        page.field(signing, "/permits", 9);
+        page.list(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
+        page.own(session -> new EmptyListCheckBox(session, "/signing/subcontractors"), "span 12");
+        page.rareGroup("signing.special");
         page.field(signing, "/specialOrder", 2);
         page.field(signing, "/emergency", 2);
         page.field(signing, "/afterDisaster", 2);
@@ -133,13 +137,10 @@ public final class AgreedWorkPages {
         page.field(signing, "/lienOnHome", 2);
         page.field(signing, "/financed", 2);
         page.field(signing, "/language", 3);
-        page.field(signing, "/permits", 9);
         page.field(signing, "/received", 3);
-        page.field(signing, "/statement", 9);
+        page.field(signing, "/statement", 6);
         page.field(signing, "/depositHeld", 12);
         page.list(signing.inside("/materials"), "=10");
-        page.list(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
-        page.own(session -> new EmptyListCheckBox(session, "/signing/subcontractors"), "span 12");
         page.list(signing.inside("/signers"), "/name=4", "/right=4", "/owner=4", "/document=4");
     }
 }

@@ -122,7 +122,7 @@ final class JobPages {
         page.field(wall, "/finish/system", 3);
         page.field(wall, "/finish/item", 3);
         page.field(wall, "/finish/dryFilm", 3);
-        page.rareGroup("digging");
+        page.group("digging");
         page.field(wall, "/digging/access", 3);
         page.field(wall, "/digging/handShare", 3);
         page.field(wall, "/digging/bottomWidth", 3);

@@ -10,16 +10,18 @@ import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JTextArea;
 import javax.swing.SwingConstants;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
 import spadework.form.kit.KeyBindings;
+import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 
 /**
  * Fields and lists under a heading. A group that most jobs have no use for is closed: its heading is a button that
- * says what is in it and opens it.
+ * opens it, and under it stands what is in it.
  */
 final class PageGroup extends JPanel {
     private static final Pattern SPAN = Pattern.compile("span (\\d+)");
@@ -31,6 +33,7 @@ final class PageGroup extends JPanel {
             "[grow,fill,sg]".repeat(PageContent.COLUMNS)));
     private final List<Placed> placed = new ArrayList<>();
     private final List<JButton> headings = new ArrayList<>();
+    private final JTextArea inIt = LabeledControl.wrapped();
     private Consumer<Boolean> kept = open -> {};
     private String holds = "";
     private boolean narrow;
@@ -43,6 +46,8 @@ final class PageGroup extends JPanel {
         title = Messages.of("group." + key);
         setName("group " + key);
         setOpaque(false);
+        inIt.setName("in " + key);
+        inIt.getAccessibleContext().setAccessibleName(title);
         grid.setOpaque(false);
     }
 
@@ -73,6 +78,7 @@ final class PageGroup extends JPanel {
         heading.putClientProperty("JButton.buttonType", "borderless");
         made.headings.add(heading);
         made.add(heading, "wmin 100");
+        made.add(made.inIt, "wmin 100, gapleft 24, gaptop 0");
         made.add(made.grid, "wmin 100");
         made.grid.setVisible(open);
         made.tell();
@@ -121,7 +127,7 @@ final class PageGroup extends JPanel {
     }
 
     /**
-     * Says on the heading what is in the group.
+     * Says under the heading what is in the group.
      *
      * @param names of what is filled in
      * @param faults in it
@@ -136,11 +142,13 @@ final class PageGroup extends JPanel {
     }
 
     private void tell() {
+        inIt.setVisible(!isOpen());
+        inIt.setForeground(UIManager.getColor("Spadework.quiet"));
+        if (!holds.equals(inIt.getText())) {
+            inIt.setText(holds);
+        }
         for (JButton heading : headings) {
-            String words = isOpen() || holds.isEmpty() ? title : Messages.of("group.closed", title, holds);
-            if (!words.equals(heading.getText())) {
-                heading.setText(words);
-            }
+            heading.setText(title);
             heading.setIcon(UIManager.getIcon(isOpen() ? "Tree.expandedIcon" : "Tree.collapsedIcon"));
             heading.getAccessibleContext()
                     .setAccessibleName(Messages.of(isOpen() ? "group.open.name" : "group.closed.name", title, holds));
