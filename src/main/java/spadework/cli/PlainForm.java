@@ -22,7 +22,9 @@ final class PlainForm {
         return arguments.length > 0
                 && arguments[0].equals(NAME)
                 && (arguments.length == 1
-                        || (arguments.length == 2 && arguments[1].matches("[^-@].*") && Files.exists(Path.of(arguments[1]))))
+                        || (arguments.length == 2
+                                && arguments[1].matches("[^-@].*")
+                                && Files.exists(Path.of(arguments[1]))))
                 && !GraphicsEnvironment.isHeadless();
     }
 

@@ -25,6 +25,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
+import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
@@ -210,6 +211,8 @@ public final class JobWindow extends JFrame {
             }
         });
         split.setName("split");
+        // The toolkit would take the key that shows and hides the margin, from every field in it.
+        split.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F8"), "none");
         split.setResizeWeight(0.62);
         split.setBorder(null);
         split.getAccessibleContext().setAccessibleName(Messages.of("split"));

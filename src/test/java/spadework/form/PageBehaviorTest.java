@@ -100,7 +100,8 @@ class PageBehaviorTest {
                     screen.session().edit(screen.session().draft().typed("/customer/mailing/city", "Marrowbrook")));
             screen.settle();
             JButton heading = heading(screen, page, "open mailing");
-            assertThat(screen.ask(() -> heading.getAccessibleContext().getAccessibleName())).contains("City");
+            assertThat(screen.ask(() -> heading.getAccessibleContext().getAccessibleName()))
+                    .contains("City");
             assertThat(screen.all(JTextArea.class, one -> "in mailing".equals(one.getName()) && one.isShowing()))
                     .extracting(JTextArea::getText)
                     .singleElement()

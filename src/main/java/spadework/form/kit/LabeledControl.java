@@ -93,14 +93,15 @@ public final class LabeledControl {
         KeyBindings.tabLeaves(area);
         area.setForeground(UIManager.getColor("Label.foreground"));
         area.getAccessibleContext().setAccessibleName(called);
-        DefaultCaret caret = new DefaultCaret();
-        caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
-        area.setCaret(caret);
         return area;
     }
 
+    /** Words that are only told; a page does not scroll to them when they change. */
     public static JTextArea wrapped() {
         JTextArea area = new JTextArea();
+        DefaultCaret caret = new DefaultCaret();
+        caret.setUpdatePolicy(DefaultCaret.NEVER_UPDATE);
+        area.setCaret(caret);
         area.setName("wrong");
         area.setLineWrap(true);
         area.setWrapStyleWord(true);

@@ -33,8 +33,7 @@ public final class Messages {
 
     /** One of a thing, or several: "1 thing(s) are" becomes "1 thing is", "2 thing(s) are" becomes "2 things are". */
     static String counted(String words) {
-        return COUNTED
-                .matcher(words)
+        return COUNTED.matcher(words)
                 .replaceAll(found -> Matcher.quoteReplacement(
                         found.group(1).equals("1")
                                 ? found.group(1) + found.group(2) + (found.group(3) == null ? "" : " is")

@@ -70,10 +70,7 @@ public final class WhatIfPane extends JPanel {
     }
 
     public WhatIfPane(JobSession session) {
-        super(new MigLayout(
-                "insets 8 12 8 12, gap 6, fill, wrap 3, hidemode 3",
-                "[][grow,fill][80:pref:,right]",
-                "[][][][][][grow 50,fill][grow 50,fill]"));
+        super(new MigLayout("insets 8 12 8 12, gap 6, fill, wrap 3, hidemode 3", "[][grow,fill][80:pref:,right]"));
         this.session = session;
         working = new BackgroundTasks("what-if", session.work(), why -> more.setText(FailureMessages.of(why)));
         for (Slide slide : Slide.values()) {
@@ -87,8 +84,10 @@ public final class WhatIfPane extends JPanel {
         back.setName("whatif back");
         back.getAccessibleContext().setAccessibleName(Messages.of("slide.back"));
         add(back, "wrap");
-        add(range, "span 3, grow, hmin 60, wmin 80");
-        add(days, "span 3, grow, hmin 60, wmin 80");
+        add(new JLabel(range.title()), "span 3");
+        add(range, "span 3, grow, pushy, hmin 60, wmin 80");
+        add(new JLabel(days.title()), "span 3");
+        add(days, "span 3, grow, pushy, hmin 60, wmin 80");
         showMargin(false);
     }
 
