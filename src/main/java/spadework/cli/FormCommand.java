@@ -2,6 +2,7 @@
 package spadework.cli;
 
 import java.awt.GraphicsEnvironment;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.concurrent.Callable;
@@ -13,6 +14,7 @@ import picocli.CommandLine.Spec;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.TemplateOption;
 import spadework.form.Forms;
+import spadework.office.reply.TemplateFolder;
 
 /** Opens the form. */
 @Command(
@@ -48,5 +50,30 @@ final class FormCommand implements Callable<Integer> {
             Forms.open(job, arguments.templates(), LocalDate.now());
         }
         return ExitCode.DONE;
+    }
+
+    /**
+     * Whether a command line is this command as it is given most often: alone, or with a job that is there. Then it
+     * needs none of the other commands, and the window is there sooner; anything else, and all that may be wrong with
+     * it, goes the usual way.
+     */
+    static boolean isPlain(String... arguments) {
+        return arguments.length > 0
+                && arguments[0].equals("form")
+                && (arguments.length == 1
+                        || (arguments.length == 2
+                                && arguments[1].matches("[^-@].*")
+                                && Files.exists(Path.of(arguments[1]))))
+                && !GraphicsEnvironment.isHeadless();
+    }
+
+    /** Opens the window of such a command line, and comes back when the last one is closed. */
+    static void openPlain(String... arguments) throws InterruptedException {
+        Forms.loadEarly();
+        if (arguments.length == 1) {
+            Forms.open(TemplateFolder.NONE, LocalDate.now());
+        } else {
+            Forms.open(Path.of(arguments[1]), TemplateFolder.NONE, LocalDate.now());
+        }
     }
 }

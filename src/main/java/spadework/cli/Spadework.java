@@ -97,8 +97,8 @@ public final class Spadework implements Today {
         PrintWriter out = new PrintWriter(System.out, true, StandardCharsets.UTF_8);
         PrintWriter err = new PrintWriter(System.err, true, StandardCharsets.UTF_8);
         signing();
-        if (PlainForm.is(arguments)) {
-            PlainForm.open(arguments);
+        if (FormCommand.isPlain(arguments)) {
+            FormCommand.openPlain(arguments);
             System.exit(ExitCode.DONE);
         }
         AtTerminal.prepare();

@@ -6,7 +6,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import spadework.form.kit.FailureMessages;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
@@ -83,7 +82,7 @@ final class PaperActions {
             platform.saveAs(over, job.toAbsolutePath().resolveSibling(paper.file() + ".pdf"))
                     .ifPresent(target -> stepRunner.work(
                             () -> session.office().save(bid, paper, job, target),
-                            came -> tell(came, target, Optional.of(paper))));
+                            came -> tell(came, target, forPaper(paper, target))));
         });
     }
 
@@ -93,16 +92,16 @@ final class PaperActions {
             platform.saveAs(over, job.toAbsolutePath().resolveSibling(Messages.of("letter.file")))
                     .ifPresent(target -> stepRunner.work(
                             () -> session.office().letter(bid, papers, job, target),
-                            came -> tell(came, target, Optional.empty())));
+                            came -> tell(came, target, List.of())));
         });
     }
 
     /**
      * Says what came of a file, and what can be done with it.
      *
-     * @param paper that the file is; nothing where it is a letter
+     * @param more than any file can be opened and shown
      */
-    private void tell(Outcome outcome, Path target, Optional<JobPaper> paper) {
+    private void tell(Outcome outcome, Path target, List<NoticeBar.Answer> more) {
         if (!OutcomeMessages.isDone(outcome)) {
             say.say(OutcomeMessages.of(outcome));
             return;
@@ -111,11 +110,17 @@ final class PaperActions {
         List<NoticeBar.Answer> answers = new ArrayList<>();
         answers.add(new NoticeBar.Answer("file.open", () -> ask(() -> platform.open(target))));
         answers.add(new NoticeBar.Answer("file.folder", () -> ask(() -> platform.show(target))));
-        paper.filter(one -> one.paper().isForHomeowner())
-                .ifPresent(one -> answers.add(new NoticeBar.Answer("file.mail", () -> mail(one, target))));
-        paper.ifPresent(one -> answers.add(new NoticeBar.Answer("file.print", () -> print(one))));
+        answers.addAll(more);
         answers.add(new NoticeBar.Answer("notice.away", () -> {}));
         say.say(OutcomeMessages.of(outcome), answers.toArray(NoticeBar.Answer[]::new));
+    }
+
+    /** A paper can be mailed, if it is the homeowner's, and printed. */
+    private List<NoticeBar.Answer> forPaper(JobPaper paper, Path target) {
+        NoticeBar.Answer print = new NoticeBar.Answer("file.print", () -> print(paper));
+        return paper.paper().isForHomeowner()
+                ? List.of(new NoticeBar.Answer("file.mail", () -> mail(paper, target)), print)
+                : List.of(print);
     }
 
     /** Makes a draft with the paper in it beside the paper, and opens it in the mail program. */
