@@ -54,13 +54,13 @@ final class WindowStart {
         programs.put("bare window, one table", command(COMMON, path, BareWindow.class));
         programs.put("list of jobs, no archive", command(join(COMMON, settings), path, FormWindow.class, "form"));
         programs.put("job, no archive", command(join(COMMON, settings), path, FormWindow.class, "form", job));
-        Path program = TARGET.resolve("spadework.jar");
-        if (Files.exists(program)) {
+        Path packed = TARGET.resolve("spadework.jar");
+        if (Files.exists(packed)) {
             // As bin/spadework does it: the first window leaves the archive for the next.
             Path archive = WORK.resolve("spadework-form.jsa");
             Files.deleteIfExists(archive);
             List<String> quick = join(join(COMMON, "-XX:TieredStopAtLevel=1"), settings);
-            String jars = program + File.pathSeparator + ownJar();
+            String jars = packed + File.pathSeparator + ownJar();
             once(command(join(quick, "-XX:ArchiveClassesAtExit=" + archive), jars, FormWindow.class, "form", job));
             List<String> shipped = join(quick, "-XX:SharedArchiveFile=" + archive);
             programs.put("list of jobs, as shipped", command(shipped, jars, FormWindow.class, "form"));

@@ -24,6 +24,7 @@ import spadework.draft.UsualJob;
 import spadework.finding.Fault;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.DesktopPlatform;
+import spadework.form.kit.EarlyControls;
 import spadework.form.kit.FailureMessages;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Platform;
@@ -108,7 +109,10 @@ public final class Forms {
 
     /** Begins to load what every window needs, beside whatever else starts; nothing waits for it. */
     public static void loadEarly() {
-        SwingUtilities.invokeLater(() -> Theme.apply(false));
+        SwingUtilities.invokeLater(() -> {
+            Theme.apply(false);
+            EarlyControls.load();
+        });
         loading("early job", () -> {
             FileSchema.job();
             PagesOnDemand.holding("/walls");

@@ -5,8 +5,6 @@ import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.KeyboardFocusManager;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.beans.PropertyChangeListener;
@@ -23,9 +21,7 @@ import javax.swing.JComponent;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
-import javax.swing.JSplitPane;
 import javax.swing.JTabbedPane;
-import javax.swing.KeyStroke;
 import javax.swing.SwingUtilities;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
@@ -34,7 +30,6 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.form.kit.Platform;
-import spadework.form.kit.Theme;
 import spadework.form.library.LibraryContext;
 import spadework.form.library.LibraryTab;
 import spadework.form.library.LibraryWindow;
@@ -71,9 +66,6 @@ import spadework.pricebook.Section;
 
 /** The window of one job: the way on top, the page that is filled in, what comes of it beside, the summary below. */
 public final class JobWindow extends JFrame {
-    /** Pixels of the usual size that a page takes at least. */
-    private static final int LEAST_PAGE = 640;
-
     private final JobSession session;
     private final Platform platform;
     private final AutoSave autoSave;
@@ -90,6 +82,7 @@ public final class JobWindow extends JFrame {
     private final PropertyChangeListener focus = event -> showWrong();
     private final NoticeBar notice = new NoticeBar();
     private final JTabbedPane beside = new JTabbedPane(JTabbedPane.TOP, JTabbedPane.SCROLL_TAB_LAYOUT);
+    private final SideSplit split = new SideSplit(work, beside);
     private final PaperPreview preview;
     private final DrawingPane drawing;
     private final WorkingsPane working;
@@ -200,22 +193,6 @@ public final class JobWindow extends JFrame {
         panes.forEach((pane, shown) -> beside.addTab(Messages.of("pane." + pane.word()), shown));
         beside.addChangeListener(event -> SwingUtilities.invokeLater(this::showBeside));
         KeyboardFocusManager.getCurrentKeyboardFocusManager().addPropertyChangeListener("focusOwner", focus);
-        JSplitPane split = new JSplitPane(JSplitPane.HORIZONTAL_SPLIT, true, work, beside);
-        split.addComponentListener(new ComponentAdapter() {
-            @Override
-            public void componentResized(ComponentEvent event) {
-                int wide = split.getWidth();
-                // The page comes first where there is not room for both.
-                int least = Math.min(wide, Theme.scaled(LEAST_PAGE));
-                split.setDividerLocation(Math.max(least, (int) (wide * 0.62)));
-            }
-        });
-        split.setName("split");
-        // The toolkit would take the key that shows and hides the margin, from every field in it.
-        split.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("F8"), "none");
-        split.setResizeWeight(0.62);
-        split.setBorder(null);
-        split.getAccessibleContext().setAccessibleName(Messages.of("split"));
         JPanel bottom = new JPanel(new BorderLayout());
         bottom.add(new MessageStrip(notice, faultStrip));
         bottom.add(summary, BorderLayout.SOUTH);
@@ -323,6 +300,7 @@ public final class JobWindow extends JFrame {
     /** Puts what is beside the page in front. */
     void show(SidePane pane) {
         beside.setSelectedIndex(pane.ordinal());
+        split.showSide();
     }
 
     /** Opens the price book and waits for words. */

@@ -248,4 +248,19 @@ class PageBehaviorTest {
             assertThat(screen.ask(() -> screen.job().getBounds())).isEqualTo(left);
         }
     }
+
+    @Test
+    void whatLiesBesideThePageGivesWayAndComesWhenAskedFor() throws IOException {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            GuiActionRunner.execute(() -> screen.job().setSize(800, 600));
+            screen.settle();
+            ScenePanel section = screen.all(ScenePanel.class, one -> "section".equals(one.getName()))
+                    .get(0);
+            FormPage page = go(screen, JobPage.WALLS);
+            assertThat(screen.ask(page::getWidth)).as("the page has the window").isGreaterThan(740);
+            GuiActionRunner.execute(() -> screen.job().show(SidePane.DRAWING));
+            screen.settle();
+            assertThat(screen.ask(section::getWidth)).isGreaterThan(240);
+        }
+    }
 }
