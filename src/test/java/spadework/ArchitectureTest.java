@@ -89,6 +89,7 @@ class ArchitectureTest {
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
+      paperwork.crew       | measure finding wording job pricebook takeoff schedule paperwork paperwork.part paperwork.work
       paperwork.buying     | money job pricebook buying paperwork paperwork.part
       drawing.chart        | drawing.shape
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season
@@ -126,6 +127,7 @@ class ArchitectureTest {
       office.start         | money finding wording disk draft office.reply intake office.files office.records office
       office.store         | finding disk draft store store.folder store.postgres office.reply
       cli.store            | disk cli.option office.reply office.store store store.folder
+      office.crew          | finding wording disk job draft takeoff schedule paperwork paperwork.crew office.reply office.files office office.start
       cli.start            | office.reply cli.option office office.start
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
@@ -139,7 +141,8 @@ class ArchitectureTest {
       form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office office.portfolio form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
-      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying
+      cli.crew             | cli.option cli.outcome office.reply office office.crew
+      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying cli.crew
       """;
 
     /** Each library is known to the packages that need it. */
@@ -151,13 +154,13 @@ class ArchitectureTest {
       org.apache.pdfbox..     | press.font press.page press.signing
       org.bouncycastle..      | press.signing
       org.apache.poi..        | press.sheet pricesheet
-      org.apache.commons.csv.. | pricesheet
+      org.apache.commons.csv.. | pricesheet office.crew
       org.apache.commons.math3.. | whatif
       jakarta..               | post
       com.formdev..           | form.kit
       net.miginfocom..        | form.kit form.library form.field form.page form.view form
       javax.swing..           | form.kit form.session form.library form.field form.page form.view form
-      picocli..               | cli.option cli.outcome cli.account cli.store cli.start cli.book cli.figure cli.register cli.warranty cli
+      picocli..               | cli.option cli.outcome cli.account cli.store cli.start cli.book cli.figure cli.register cli.warranty cli.crew cli
       com.zaxxer..            | store.postgres
       org.flywaydb..          | store.postgres
       org.jdbi..              | store.postgres

@@ -14,6 +14,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ParseResult;
 import picocli.CommandLine.RunLast;
 import picocli.CommandLine.ScopeType;
+import spadework.cli.crew.CrewCommand;
 import spadework.cli.option.AtTerminal;
 import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
@@ -47,6 +48,7 @@ import spadework.reason.Reason;
             ChangeCommand.class,
             CancelJobCommand.class,
             OrdersCommand.class,
+            CrewCommand.class,
             AccountCommand.class,
             CloseCommand.class,
             RegisterCommand.class,

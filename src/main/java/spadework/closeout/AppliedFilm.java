@@ -40,6 +40,11 @@ public record AppliedFilm(String wall, Optional<Worked> applied, Worked promised
         return applied.isPresent() && applied.get().number() < promised.number() - NOISE;
     }
 
+    /** Whether so many mils of wet film leave less than the promised dry film. */
+    public boolean isThin(double mils) {
+        return mils < promised.number() - NOISE;
+    }
+
     /**
      * The film of every wall that gets a liquid coating.
      *

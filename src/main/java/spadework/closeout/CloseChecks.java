@@ -133,6 +133,24 @@ public final class CloseChecks {
                             "promised", film.promised().valueText(),
                             "dry", Math.round(film.dry().mils()) + " mil"));
         }
+        thinPlaces(film);
+    }
+
+    /** The mean may be right and a place thin: what the gauge read there in all coats is held to the same film. */
+    private void thinPlaces(AppliedFilm film) {
+        agreement
+                .asBuilt()
+                .flatMap(built -> built.wall(film.wall()))
+                .flatMap(BuiltWall::thinnestWet)
+                .filter(film::isThin)
+                .ifPresent(read -> must(
+                        "close-film-thin",
+                        film.wall(),
+                        Map.of(
+                                "read",
+                                Math.round(read) + " mil",
+                                "promised",
+                                film.promised().valueText())));
     }
 
     /** Each line that carries water was promised a test. The last one counts: one that failed may be fixed. */

@@ -13,6 +13,7 @@ import spadework.measure.Weight;
  * @param loads truck loads hauled away
  * @param soilFound class of the soil as the competent person found it
  * @param actuals what single line items really took
+ * @param inspections looks at the trench before anybody went in
  */
 public record AsBuilt(
         LocalDate started,
@@ -24,6 +25,7 @@ public record AsBuilt(
         Optional<SoilType> soilFound,
         List<FlowTest> flowTests,
         List<Actual> actuals,
+        List<DayInspection> inspections,
         String note) {
 
     public AsBuilt {
@@ -31,6 +33,7 @@ public record AsBuilt(
         pipes = List.copyOf(pipes);
         flowTests = List.copyOf(flowTests);
         actuals = List.copyOf(actuals);
+        inspections = List.copyOf(inspections);
     }
 
     /** The wall as built; empty where it was not recorded. */

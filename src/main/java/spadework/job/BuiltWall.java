@@ -4,6 +4,7 @@ package spadework.job;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import spadework.measure.FilmThickness;
 import spadework.measure.Length;
 
 /**
@@ -14,6 +15,7 @@ import spadework.measure.Length;
  * @param batches batch numbers from the pails or rolls
  * @param temperature air and wall while it was coated, in words
  * @param holdPoints what was looked at before the work went on
+ * @param coats what the gauge read on each coat
  */
 public record BuiltWall(
         String label,
@@ -23,10 +25,21 @@ public record BuiltWall(
         Optional<BigDecimal> gallons,
         List<String> batches,
         Optional<String> temperature,
-        List<HoldPoint> holdPoints) {
+        List<HoldPoint> holdPoints,
+        List<CoatReadings> coats) {
 
     public BuiltWall {
         batches = List.copyOf(batches);
         holdPoints = List.copyOf(holdPoints);
+        coats = List.copyOf(coats);
+    }
+
+    /** Mils of the thinnest places of all coats together; empty where a coat was not read. */
+    public Optional<Double> thinnestWet() {
+        List<FilmThickness> thin =
+                coats.stream().flatMap(coat -> coat.thinnest().stream()).toList();
+        return thin.isEmpty() || thin.size() < coats.size()
+                ? Optional.empty()
+                : Optional.of(thin.stream().mapToDouble(FilmThickness::mils).sum());
     }
 }

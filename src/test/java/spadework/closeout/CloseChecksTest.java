@@ -25,11 +25,13 @@ import spadework.job.BuiltPipe;
 import spadework.job.BuiltWall;
 import spadework.job.Change;
 import spadework.job.ChangeState;
+import spadework.job.CoatReadings;
 import spadework.job.FlowTest;
 import spadework.job.HoldPoint;
 import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.job.Received;
+import spadework.measure.FilmThickness;
 import spadework.measure.Length;
 import spadework.money.Dollars;
 import spadework.press.template.Templates;
@@ -53,13 +55,14 @@ class CloseChecksTest {
         Optional<BigDecimal> gallons = Optional.of(new BigDecimal("100"));
         List<BuiltPipe> pipes = List.of(pipe("D1"), pipe("M1"));
         List<FlowTest> tests = List.of(test(0, true));
+        List<CoatReadings> coats = List.of();
         boolean wall = true;
         boolean recorded = true;
         String paid = "all";
         Optional<String> waived = Optional.empty();
 
         private List<Finding> found() {
-            List<BuiltWall> walls = wall ? List.of(built(gallons)) : List.of();
+            List<BuiltWall> walls = wall ? List.of(built(gallons, coats)) : List.of();
             AsBuilt built = new AsBuilt(
                     DAY.minusDays(9),
                     DAY,
@@ -69,6 +72,7 @@ class CloseChecksTest {
                     Optional.empty(),
                     Optional.empty(),
                     tests,
+                    List.of(),
                     List.of(),
                     "");
             Agreement agreement = new Agreement(
@@ -94,7 +98,7 @@ class CloseChecksTest {
         }
     }
 
-    private static BuiltWall built(Optional<BigDecimal> gallons) {
+    private static BuiltWall built(Optional<BigDecimal> gallons, List<CoatReadings> coats) {
         return new BuiltWall(
                 "A",
                 Length.ofFeet(40),
@@ -105,7 +109,8 @@ class CloseChecksTest {
                 Optional.of("55 °F"),
                 List.of(
                         new HoldPoint("A, dry", DAY, "Test Person", Optional.of("dry.jpg")),
-                        new HoldPoint("B, coated", DAY, "Test Person", Optional.empty(), Optional.of("seen"))));
+                        new HoldPoint("B, coated", DAY, "Test Person", Optional.empty(), Optional.of("seen"))),
+                coats);
     }
 
     private static BuiltPipe pipe(String label) {
@@ -194,6 +199,22 @@ class CloseChecksTest {
         Case job = new Case();
         job.gallons = Optional.of(BigDecimal.valueOf(needed * share));
         assertThat(job.open().contains("close-film-short")).isEqualTo(isShort);
+    }
+
+    /** The mean may hold while a place is thin: the thinnest readings of all coats are held to the planned wet film. */
+    @ParameterizedTest(name = "{0} mil off what was planned: thin is {1}")
+    @CsvSource({"-1, true", "0, false", "1, false"})
+    void filmIsThinWhereTheGaugeReadLessThanThePromiseNeeds(double off, boolean isThin) {
+        Job plain = Jobs.job();
+        double planned = AppliedFilm.of(plain, BOOK, Measuring.of(plain, BOOK))
+                .get(0)
+                .promised()
+                .number();
+        Case job = new Case();
+        job.coats = List.of(
+                new CoatReadings(1, List.of(new FilmThickness(planned), new FilmThickness(planned / 2 + off))),
+                new CoatReadings(2, List.of(new FilmThickness(planned / 2))));
+        assertThat(job.open().contains("close-film-thin")).isEqualTo(isThin);
     }
 
     @Test

@@ -202,6 +202,7 @@ class JobVariancesTest {
                 Optional.empty(),
                 List.of(),
                 List.of(actual),
+                List.of(),
                 "");
         Job job = Agreements.with(
                 Jobs.job(),

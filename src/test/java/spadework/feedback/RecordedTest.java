@@ -204,12 +204,13 @@ class RecordedTest {
                 Optional.empty(),
                 List.of(),
                 actuals,
+                List.of(),
                 "");
     }
 
     private static BuiltWall wall(String label, Optional<BigDecimal> gallons) {
         Length five = Length.ofFeet(5);
-        return new BuiltWall(label, five, five, five, gallons, List.of(), Optional.empty(), List.of());
+        return new BuiltWall(label, five, five, five, gallons, List.of(), Optional.empty(), List.of(), List.of());
     }
 
     private static Takeoff takeoff(TakeoffLine... lines) {

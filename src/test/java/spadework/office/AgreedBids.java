@@ -242,6 +242,7 @@ public final class AgreedBids {
                 Optional.empty(),
                 List.of(new FlowTest(DAY, true, "Hose at the cleanout, out at the swale", "Ida Wrenfield")),
                 List.of(),
+                List.of(),
                 "");
     }
 
@@ -254,7 +255,8 @@ public final class AgreedBids {
                 Optional.of(new BigDecimal(gallons)),
                 List.of("K-" + label),
                 Optional.of("wall 58 °F"),
-                List.of(new HoldPoint("coating seen", DAY, "Ida Wrenfield", Optional.of("seen.jpg"))));
+                List.of(new HoldPoint("coating seen", DAY, "Ida Wrenfield", Optional.of("seen.jpg"))),
+                List.of());
     }
 
     private static BuiltPipe pipe(String label, double feet) {

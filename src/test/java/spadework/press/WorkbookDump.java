@@ -52,7 +52,7 @@ public final class WorkbookDump {
     }
 
     /** Every text in the workbook's cells. */
-    static List<String> texts(XSSFWorkbook book) {
+    public static List<String> texts(XSSFWorkbook book) {
         return cells(book).stream()
                 .filter(cell -> cell.getCellType() == CellType.STRING)
                 .map(XSSFCell::getStringCellValue)

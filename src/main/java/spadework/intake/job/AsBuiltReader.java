@@ -18,6 +18,8 @@ import spadework.job.Actual;
 import spadework.job.AsBuilt;
 import spadework.job.BuiltPipe;
 import spadework.job.BuiltWall;
+import spadework.job.CoatReadings;
+import spadework.job.DayInspection;
 import spadework.job.FlowTest;
 import spadework.job.HoldPoint;
 import spadework.job.SoilType;
@@ -50,6 +52,7 @@ public final class AsBuiltReader {
                 fields.find("soilFound", Choices.of(SoilType.class)),
                 fields.list("flowTests", ValueKind.object(AsBuiltReader::flowTest)),
                 fields.list("actuals", ValueKind.object(this::actual)),
+                fields.list("inspections", ValueKind.object(AsBuiltReader::inspection)),
                 fields.get("note", Texts.TEXT, "")));
     }
 
@@ -62,7 +65,21 @@ public final class AsBuiltReader {
                 fields.find("gallons", GALLONS).map(WrittenQuantity::number),
                 fields.list("batches", Texts.LABEL),
                 fields.find("temperature", Texts.LABEL),
-                fields.list("holdPoints", ValueKind.object(AsBuiltReader::holdPoint)));
+                fields.list("holdPoints", ValueKind.object(AsBuiltReader::holdPoint)),
+                fields.list("coats", ValueKind.object(AsBuiltReader::coat)));
+    }
+
+    private static CoatReadings coat(ObjectFields fields) {
+        return new CoatReadings(fields.get("number", Counts.between(1, 10)), fields.list("wet", Measures.FILM));
+    }
+
+    private static DayInspection inspection(ObjectFields fields) {
+        return new DayInspection(
+                fields.get("on", CalendarDates.DATE),
+                fields.get("by", Texts.LABEL),
+                fields.get("soil", Texts.TEXT),
+                fields.get("hazards", Texts.TEXT, ""),
+                fields.get("done", Texts.TEXT, ""));
     }
 
     private static HoldPoint holdPoint(ObjectFields fields) {

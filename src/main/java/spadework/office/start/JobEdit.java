@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import spadework.disk.SharedFile;
 import spadework.disk.Snapshot;
+import spadework.draft.AsBuiltStart;
 import spadework.draft.Draft;
 import spadework.finding.Fault;
 import spadework.intake.Intake;
@@ -75,12 +76,22 @@ public final class JobEdit {
         });
     }
 
+    /**
+     * Writes down what was built. The record begins as agreed, so that only what was found is named.
+     *
+     * @param values by their place below {@code asBuilt}; rows by what names them
+     * @throws IOException if the file cannot be read or written
+     */
+    public Reply built(Path job, Map<String, String> values) throws IOException {
+        return changed(job, draft -> typed(AsBuiltStart.begun(draft), "/asBuilt", values, true));
+    }
+
     private static Draft typed(Draft job, String above, Map<String, String> values, boolean makes) throws NoSuchRow {
         Draft changed = job;
         for (Map.Entry<String, String> value : values.entrySet()) {
             Place place = new PartPath(value.getKey()).in(changed, above, makes);
-            if (place.labelPointer().isPresent()) {
-                changed = changed.typed(place.labelPointer().get(), place.label());
+            for (Map.Entry<String, String> name : place.names().entrySet()) {
+                changed = changed.typed(name.getKey(), name.getValue());
             }
             changed = changed.typed(place.pointer(), value.getValue());
         }

@@ -2,7 +2,9 @@
 package spadework.office.start;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.draft.Draft;
 import spadework.draft.FieldKind;
@@ -15,7 +17,7 @@ import spadework.draft.Pointer;
  */
 record PartPath(String written) {
     /** The keys that tell one row of a list from another. */
-    private static final List<String> NAMES = List.of("label", "number", "code", "point", "line", "wall", "file");
+    private static final List<String> NAMES = List.of("label", "number", "code", "point", "line", "wall", "file", "on");
 
     /** A row that a path names and the job does not have. */
     static final class NoSuchRow extends Exception {
@@ -27,40 +29,50 @@ record PartPath(String written) {
         }
     }
 
-    /** A place, and the label that a row on the way to it gets because it is new. */
-    record Place(String pointer, Optional<String> labelPointer, String label) {}
+    /**
+     * A place.
+     *
+     * @param names what tells the rows on the way to it from others, by pointer, where they are new
+     */
+    record Place(String pointer, Map<String, String> names) {}
 
     /**
      * The place below another one.
      *
-     * @param makes whether a row with a label of its own is made where the job has none of that label
+     * @param makes whether a row is made where the job has none of that name
      * @throws NoSuchRow if the job has no such row
      */
     Place in(Draft job, String above, boolean makes) throws NoSuchRow {
         String pointer = above;
-        Optional<String> labelPointer = Optional.empty();
-        String label = "";
+        Map<String, String> made = new LinkedHashMap<>();
         for (String part : written.split("/")) {
+            String list = pointer;
             if (FileSchema.job()
-                    .at(pointer)
+                    .at(list)
                     .filter(spot -> spot.kind() == FieldKind.LIST)
                     .isEmpty()) {
-                pointer = Pointer.of(pointer, part);
+                pointer = Pointer.of(list, part);
                 continue;
             }
-            Optional<Integer> row = row(job, pointer, part);
-            boolean labeled = FileSchema.job().at(pointer + "/0/label").isPresent();
-            if (row.isEmpty() && makes && labeled) {
-                pointer = Pointer.of(pointer, job.rows(pointer));
-                labelPointer = Optional.of(pointer + "/label");
-                label = part;
-            } else if (row.isEmpty()) {
-                throw new NoSuchRow("\"" + part + "\" in " + written, names(job, pointer));
-            } else {
-                pointer = Pointer.of(pointer, row.get());
+            Optional<String> name = makes ? nameKey(list) : Optional.empty();
+            Optional<Integer> row = row(job, list, part);
+            if (row.isEmpty() && name.isEmpty()) {
+                throw new NoSuchRow("\"" + part + "\" in " + written, names(job, list));
+            }
+            pointer = Pointer.of(list, row.orElse(job.rows(list)));
+            if (name.isPresent() && job.shown(Pointer.of(pointer, name.get())).isEmpty()) {
+                made.put(Pointer.of(pointer, name.get()), part);
             }
         }
-        return new Place(pointer, labelPointer, label);
+        return new Place(pointer, made);
+    }
+
+    /** The key by which a row of that list is known; empty for a list whose rows are only counted. */
+    private static Optional<String> nameKey(String list) {
+        return NAMES.stream()
+                .filter(key ->
+                        FileSchema.job().at(Pointer.of(list, 0) + "/" + key).isPresent())
+                .findFirst();
     }
 
     private static Optional<Integer> row(Draft job, String list, String name) {

@@ -11,6 +11,7 @@ import java.util.List;
  * @param areaFigure square feet, for a cell
  * @param gallons as recorded
  * @param gallonsFigure gallons, for a cell; empty list where they were not recorded
+ * @param readings what the gauge read, one coat a line
  */
 public record BuiltCoat(
         String area,
@@ -18,10 +19,12 @@ public record BuiltCoat(
         String gallons,
         List<BigDecimal> gallonsFigure,
         List<String> batches,
-        String temperature) {
+        String temperature,
+        List<String> readings) {
 
     public BuiltCoat {
         gallonsFigure = List.copyOf(gallonsFigure);
         batches = List.copyOf(batches);
+        readings = List.copyOf(readings);
     }
 }

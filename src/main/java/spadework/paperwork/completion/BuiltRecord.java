@@ -3,17 +3,21 @@ package spadework.paperwork.completion;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spadework.closeout.AppliedFilm;
 import spadework.closeout.BuiltJob;
 import spadework.job.AsBuilt;
 import spadework.job.BuiltPipe;
 import spadework.job.BuiltWall;
+import spadework.job.CoatReadings;
 import spadework.job.HoldPoint;
 import spadework.job.Wall;
 import spadework.measure.Figures;
+import spadework.measure.FilmThickness;
 import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.paperwork.Dossier;
@@ -81,12 +85,31 @@ public final class BuiltRecord {
                 row.gallons().map(g -> Figures.withUnit(g, Unit.GALLON)).orElse(""),
                 row.gallons().map(List::of).orElse(List.of()),
                 row.batches(),
-                row.temperature().orElse(""));
+                row.temperature().orElse(""),
+                row.coats().stream().flatMap(this::readings).toList());
     }
 
     private BuiltCoat unrecorded(Wall wall) {
         BigDecimal area = total(built, Measure.COAT, wall.label());
-        return new BuiltCoat("", Figures.printed(area, Unit.SQUARE_FOOT), "", List.of(), List.of(), "");
+        return new BuiltCoat("", Figures.printed(area, Unit.SQUARE_FOOT), "", List.of(), List.of(), "", List.of());
+    }
+
+    private Stream<String> readings(CoatReadings coat) {
+        DoubleSummaryStatistics mils =
+                coat.wet().stream().mapToDouble(FilmThickness::mils).summaryStatistics();
+        return coat.wet().isEmpty()
+                ? Stream.of()
+                : Stream.of(agreed.terms()
+                        .get(
+                                "built.readings",
+                                "coat",
+                                Integer.toString(coat.number()),
+                                "least",
+                                Long.toString(Math.round(mils.getMin())),
+                                "most",
+                                Long.toString(Math.round(mils.getMax())),
+                                "count",
+                                Long.toString(mils.getCount())));
     }
 
     private static BuiltFilm film(FinishWork finish, List<AppliedFilm> films) {

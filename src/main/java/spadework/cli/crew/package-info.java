@@ -1,0 +1,3 @@
+// SPDX-License-Identifier: Apache-2.0
+/** Commands of the crew's papers. */
+package spadework.cli.crew;

@@ -1,0 +1,119 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.office.crew;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import spadework.disk.AtomicFile;
+import spadework.disk.Disk;
+import spadework.disk.InsideFolder;
+import spadework.finding.Fault;
+import spadework.finding.Place;
+import spadework.office.Bid;
+import spadework.office.BidResult;
+import spadework.office.Office;
+import spadework.office.Outcome;
+import spadework.office.Refusal;
+import spadework.office.files.FileName;
+import spadework.office.reply.Reply;
+import spadework.office.start.JobEdit;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.crew.CrewLog;
+import spadework.paperwork.crew.CrewSheet;
+import spadework.paperwork.crew.CrewSheetPaper;
+import spadework.schedule.CrewCalendar;
+import spadework.wording.Wording;
+
+/** Prints what the crew takes to the trench, and takes its log back into the job. */
+public final class CrewPapers {
+    private static final Wording WORDS = Wording.beside(CrewPapers.class);
+    /** Of what goes to the crew: nothing in it says what anything costs. */
+    private static final String FOLDER = "for-the-crew";
+
+    private static final String SHEET = "crew-sheet";
+    private static final String LOG = "crew-log.csv";
+
+    private final Office office;
+
+    public CrewPapers(Office office) {
+        this.office = office;
+    }
+
+    /**
+     * Prints the crew's sheet, as page and workbook, and the blank log.
+     *
+     * @param on the day that they carry
+     * @param out the folder into which the job's papers go
+     * @throws IOException if a file cannot be read or written
+     */
+    public Outcome print(Path job, LocalDate on, Path out) throws IOException {
+        BidResult answer = office.bid(job);
+        if (answer instanceof Refusal refusal) {
+            return new Outcome.Faulty(refusal.faults());
+        }
+        Bid bid = (Bid) answer;
+        if (!bid.openStops().isEmpty()) {
+            return new Outcome.Stopped(
+                    bid.openStops().stream().map(office::described).toList());
+        }
+        CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar(bid.dossier()), on);
+        Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(bid, SHEET, Map.of("crew", sheet), on));
+        files.put(LOG, CrewLogFile.blank(sheet.log()));
+        Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
+        Disk.folders(folder);
+        List<Path> written = new ArrayList<>();
+        for (Map.Entry<String, byte[]> file : files.entrySet()) {
+            Path target = InsideFolder.writable(folder, FOLDER + "/" + file.getKey());
+            Disk.folders(target.getParent());
+            AtomicFile.write(target, file.getValue());
+            written.add(target);
+        }
+        return new Outcome.Printed(written);
+    }
+
+    /**
+     * Takes a filled log into the job as what was built. What is left blank stays as it is in the job.
+     *
+     * @throws IOException if a file cannot be read or written
+     */
+    public Reply take(Path job, Path log) throws IOException {
+        BidResult answer = office.bid(job);
+        if (answer instanceof Refusal refusal) {
+            return refused(refusal.faults());
+        }
+        Dossier dossier = ((Bid) answer).dossier();
+        Set<String> known = CrewLog.of(dossier, calendar(dossier)).stream()
+                .flatMap(part -> part.rows().stream())
+                .map(row -> row.key())
+                .collect(Collectors.toSet());
+        CrewLogFile.Filled filled =
+                CrewLogFile.read(log.toString(), Files.readString(log, StandardCharsets.UTF_8), known);
+        if (!filled.faults().isEmpty()) {
+            return refused(filled.faults());
+        }
+        if (filled.values().isEmpty()) {
+            return refused(List.of(new Fault(
+                    Place.ofFile(log.toString()),
+                    "nothing filled in",
+                    WORDS.get("allowed.empty"),
+                    WORDS.get("fix.empty"))));
+        }
+        return new JobEdit(office).built(job, filled.values());
+    }
+
+    private static Reply refused(List<Fault> faults) {
+        return new Reply(List.of(), faults.stream().map(Fault::text).toList(), false);
+    }
+
+    private static CrewCalendar calendar(Dossier dossier) {
+        return CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
+    }
+}

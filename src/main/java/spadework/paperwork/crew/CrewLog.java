@@ -1,0 +1,145 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.paperwork.crew;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import spadework.job.AsBuilt;
+import spadework.job.HoldPoint;
+import spadework.job.Job;
+import spadework.job.Wall;
+import spadework.measure.Figures;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PrintedDates;
+import spadework.paperwork.work.PipeWork;
+import spadework.paperwork.work.PipeWorks;
+import spadework.paperwork.work.WallWork;
+import spadework.paperwork.work.WallWorks;
+import spadework.pricebook.Measure;
+import spadework.schedule.CrewCalendar;
+import spadework.schedule.WorkDay;
+import spadework.wording.Wording;
+
+/**
+ * What the crew writes down while it works: a record that is filled in on paper or in a table and goes back into the
+ * job as what was built.
+ */
+public final class CrewLog {
+    private static final Wording WORDS = Wording.beside(CrewLog.class);
+
+    private final Dossier dossier;
+    private final Job job;
+
+    private CrewLog(Dossier dossier) {
+        this.dossier = dossier;
+        this.job = dossier.job();
+    }
+
+    /** The whole log: each day's look at the trench, each wall, the pipes, the water tests, the job. */
+    public static List<LogPart> of(Dossier dossier, CrewCalendar calendar) {
+        CrewLog log = new CrewLog(dossier);
+        List<PipeWork> pipes = new PipeWorks(dossier).all();
+        List<LogPart> parts = new ArrayList<>();
+        parts.add(new LogPart(
+                WORDS.get("log.days"),
+                calendar.openDays().stream().flatMap(log::day).toList()));
+        new WallWorks(dossier).all().forEach(wall -> parts.add(log.wall(wall)));
+        parts.add(new LogPart(
+                WORDS.get("log.pipes"), pipes.stream().flatMap(log::pipe).toList()));
+        parts.add(new LogPart(
+                WORDS.get("log.tests"),
+                pipes.stream()
+                        .filter(pipe -> !pipe.kind().equals("main"))
+                        .flatMap(log::test)
+                        .toList()));
+        parts.add(log.whole());
+        return parts.stream().filter(part -> !part.rows().isEmpty()).toList();
+    }
+
+    private Stream<LogRow> day(WorkDay day) {
+        return Stream.of("by", "soil", "hazards", "done")
+                .map(fact -> new LogRow(
+                        "inspections/" + day.date() + "/" + fact,
+                        WORDS.get("day." + fact, PrintedDates.words(day.date())),
+                        ""));
+    }
+
+    private LogPart wall(WallWork work) {
+        Wall wall = job.getWall(work.label());
+        String at = "walls/" + work.label() + "/";
+        List<LogRow> rows = new ArrayList<>();
+        rows.add(new LogRow(at + "length", WORDS.get("wall.length"), work.length()));
+        rows.add(new LogRow(
+                at + "depthStart",
+                WORDS.get("wall.depth-start"),
+                wall.depthStart().text()));
+        rows.add(new LogRow(
+                at + "depthEnd", WORDS.get("wall.depth-end"), wall.depthEnd().text()));
+        hold(rows, work, 1);
+        if (!work.finish().wetFilm().isEmpty()) {
+            for (int coat = 1; coat <= work.finish().coats(); coat++) {
+                rows.add(new LogRow(
+                        at + "coats/" + coat + "/wet",
+                        WORDS.get("wall.wet", coat),
+                        WORDS.get("wall.planned-wet", work.finish().wetFilm())));
+            }
+        }
+        gallons(work).ifPresent(planned -> rows.add(new LogRow(at + "gallons", WORDS.get("wall.gallons"), planned)));
+        rows.add(new LogRow(at + "batches", WORDS.get("wall.batches"), ""));
+        rows.add(new LogRow(at + "temperature", WORDS.get("wall.temperature"), ""));
+        hold(rows, work, 2);
+        return new LogPart(WORDS.get("log.wall", work.label(), work.where()), rows);
+    }
+
+    private void hold(List<LogRow> rows, WallWork work, int number) {
+        String at = "walls/" + work.label() + "/holdPoints/" + point(work.label(), number) + "/";
+        Stream.of("on", "by", "photo", "waived")
+                .map(fact -> new LogRow(at + fact, WORDS.get("hold." + fact, number), ""))
+                .forEach(rows::add);
+    }
+
+    /** The name of a hold point as the job has it already, else as the scope of work has it. */
+    private String point(String wall, int number) {
+        return built().flatMap(record -> record.wall(wall))
+                .flatMap(record -> record.holdPoints().stream()
+                        .filter(point -> point.number() == number)
+                        .map(HoldPoint::point)
+                        .findFirst())
+                .orElseGet(() -> WORDS.get("point." + number));
+    }
+
+    private Optional<AsBuilt> built() {
+        return job.agreement().asBuilt();
+    }
+
+    private Optional<String> gallons(WallWork work) {
+        return dossier.takeoff().quantities().stream()
+                .filter(quantity -> quantity.measure() == Measure.COAT_GALLONS
+                        && quantity.label().equals(work.label()))
+                .map(quantity -> Figures.withUnit(quantity.printed(), quantity.unit()))
+                .findFirst();
+    }
+
+    private Stream<LogRow> pipe(PipeWork pipe) {
+        String at = "pipes/" + pipe.label() + "/";
+        return Stream.of(
+                new LogRow(at + "length", WORDS.get("pipe.length", pipe.label(), pipe.kind()), pipe.length()),
+                new LogRow(at + "startInvert", WORDS.get("pipe.start", pipe.label()), pipe.levels()),
+                new LogRow(at + "endInvert", WORDS.get("pipe.end", pipe.label()), ""));
+    }
+
+    private Stream<LogRow> test(PipeWork pipe) {
+        return Stream.of("on", "by", "passed", "what")
+                .map(fact -> new LogRow(
+                        "flowTests/" + pipe.label() + "/" + fact, WORDS.get("test." + fact, pipe.label()), ""));
+    }
+
+    private LogPart whole() {
+        return new LogPart(
+                WORDS.get("log.job"),
+                Stream.of("started", "finished", "soilFound", "stone", "loads", "note")
+                        .map(fact -> new LogRow(fact, WORDS.get("job." + fact), ""))
+                        .toList());
+    }
+}

@@ -1,0 +1,262 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.office.crew;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVParser;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import spadework.intake.Intake;
+import spadework.intake.ReadJob;
+import spadework.job.AsBuilt;
+import spadework.job.BuiltWall;
+import spadework.job.CoatReadings;
+import spadework.job.DayInspection;
+import spadework.measure.FilmThickness;
+import spadework.office.Office;
+import spadework.office.Outcome;
+import spadework.office.SampleJobFolder;
+import spadework.office.reply.Reply;
+import spadework.office.reply.TemplateFolder;
+import spadework.press.PageText;
+import spadework.press.WorkbookDump;
+import spadework.samples.Samples;
+
+/** The crew takes a sheet to the trench; what it writes down comes back into the job as what was built. */
+class CrewPapersTest {
+    private static final LocalDate ON = LocalDate.of(2026, 9, 14);
+    private static final String JOB = "block-basement-to-swale/job.json";
+
+    @TempDir
+    private Path root;
+
+    private final CrewPapers papers = new CrewPapers(Office.with(TemplateFolder.NONE));
+
+    static List<Path> papered() {
+        return Samples.papered();
+    }
+
+    private Path job() {
+        SampleJobFolder.in(root);
+        return root.resolve(JOB);
+    }
+
+    private Map<String, Path> printed(Path job) throws IOException {
+        Outcome.Printed done = (Outcome.Printed) papers.print(job, ON, root.resolve("documents"));
+        return done.files().stream()
+                .collect(Collectors.toMap(file -> file.getFileName().toString(), file -> file));
+    }
+
+    private static List<CSVRecord> rows(Path log) throws IOException {
+        String text = Files.readString(log).substring(1);
+        try (CSVParser rows = CSVParser.parse(
+                new StringReader(text),
+                CSVFormat.RFC4180
+                        .builder()
+                        .setHeader()
+                        .setSkipHeaderRecord(true)
+                        .get())) {
+            return rows.getRecords();
+        }
+    }
+
+    /** As a crew fills it in: figures without units, days as it writes them. */
+    private static String found(String key) {
+        String fact = key.substring(key.lastIndexOf('/') + 1);
+        return switch (fact) {
+            case "length" -> key.startsWith("walls") ? "26'6" : "61 ft";
+            case "depthStart" -> "5 6";
+            case "depthEnd" -> "5";
+            case "on" -> "9/18/2026";
+            case "by" -> "Emil Castor";
+            case "photo", "hazards" -> "";
+            case "waived" -> "The phone fell into the wash water.";
+            case "wet" -> "47 48, 46.5";
+            case "gallons" -> "13.5";
+            case "batches" -> "LR-2609-1; LR-2609-2";
+            case "temperature" -> "air 61, wall 57";
+            case "soil" -> "B, ribbon of 2 in by hand";
+            case "done" -> "Bank scaled before anybody went in";
+            case "startInvert" -> "92.50";
+            case "endInvert" -> "92.10";
+            case "passed" -> "yes";
+            case "what" -> "Hose at the top for 10 minutes, water at the end after 4";
+            case "started" -> "9/14/2026";
+            case "finished" -> "10/2/2026";
+            case "soilFound" -> "b";
+            case "stone" -> "16.5";
+            case "loads" -> "2";
+            case "note" -> "Nothing else.";
+            default -> throw new IllegalStateException(key);
+        };
+    }
+
+    private Path filled(Map<String, String> values) throws IOException {
+        StringBuilder text = new StringBuilder("Key,Where,What,Planned,Found\n");
+        values.forEach((key, value) -> text.append('"' + key + "\",,,,\"" + value + "\"\n"));
+        return Files.writeString(root.resolve("crew-log.csv"), text);
+    }
+
+    @Test
+    void sheetWorkbookAndLogLieInTheCrewsFolder() throws IOException {
+        assertThat(printed(job()).values())
+                .extracting(file -> root.resolve("documents").relativize(file).toString())
+                .containsExactlyInAnyOrder(
+                        "2026-014/for-the-crew/crew-sheet.pdf",
+                        "2026-014/for-the-crew/crew-sheet.xlsx",
+                        "2026-014/for-the-crew/crew-log.csv");
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("papered")
+    void nothingInThemSaysWhatAnythingCosts(Path sample) throws IOException {
+        Outcome.Printed done = (Outcome.Printed) papers.print(sample, ON, root);
+        for (Path file : done.files()) {
+            byte[] bytes = Files.readAllBytes(file);
+            String text = file.toString().endsWith(".pdf")
+                    ? PageText.all(bytes)
+                    : file.toString().endsWith(".xlsx")
+                            ? String.join("\n", WorkbookDump.texts(WorkbookDump.open(bytes)))
+                            : Files.readString(file);
+            assertThat(text).doesNotContain("$").isNotBlank();
+        }
+    }
+
+    @Test
+    void sheetTellsEachDayEachWallAndThatTheTrenchIsLookedAt() throws IOException {
+        String text = PageText.all(Files.readAllBytes(printed(job()).get("crew-sheet.pdf")));
+        assertThat(text)
+                .contains(
+                        "A, back wall",
+                        "B, side wall",
+                        "Hold points.",
+                        "29 CFR 1926.651(k)(1)",
+                        "Trench open.",
+                        "call 911");
+    }
+
+    @Test
+    void whatTheCrewWroteIsWhatWasBuilt() throws IOException {
+        Path job = job();
+        Map<String, String> values = new LinkedHashMap<>();
+        for (CSVRecord row : rows(printed(job).get("crew-log.csv"))) {
+            String found = found(row.get("Key"));
+            if (!found.isEmpty()) {
+                values.put(row.get("Key"), found);
+            }
+        }
+        Reply reply = papers.take(job, filled(values));
+        assertThat(reply.err()).isEmpty();
+        AsBuilt built =
+                ((ReadJob) new Intake().read(job)).job().agreement().asBuilt().orElseThrow();
+        assertThat(built.started()).isEqualTo(LocalDate.of(2026, 9, 14));
+        assertThat(built.stone().orElseThrow().tons()).isEqualTo(16.5);
+        assertThat(built.loads()).contains(2);
+        assertThat(built.walls()).extracting(BuiltWall::label).containsExactly("A", "B");
+        BuiltWall wall = built.wall("A").orElseThrow();
+        assertThat(wall.length().inches()).isEqualTo(26 * 12 + 6);
+        assertThat(wall.depthStart().inches()).isEqualTo(66);
+        assertThat(wall.gallons().orElseThrow()).isEqualByComparingTo("13.5");
+        assertThat(wall.batches()).containsExactly("LR-2609-1", "LR-2609-2");
+        assertThat(wall.holdPoints()).extracting(point -> point.number()).containsExactly(1, 2);
+        assertThat(wall.holdPoints()).allMatch(point -> point.isProved());
+        assertThat(wall.coats()).extracting(CoatReadings::number).containsExactly(1, 2);
+        assertThat(wall.coats().get(0).wet()).extracting(FilmThickness::mils).containsExactly(47.0, 48.0, 46.5);
+        assertThat(wall.thinnestWet()).contains(93.0);
+        assertThat(built.flowTests())
+                .allMatch(test -> test.passed() && test.line().isPresent());
+        assertThat(built.inspections())
+                .isNotEmpty()
+                .allMatch(look -> look.by().equals("Emil Castor"))
+                .extracting(DayInspection::on)
+                .doesNotHaveDuplicates();
+    }
+
+    @Test
+    void takingTheSameLogTwiceChangesNothing() throws IOException {
+        Path job = job();
+        Map<String, String> values = new LinkedHashMap<>();
+        rows(printed(job).get("crew-log.csv")).forEach(row -> values.put(row.get("Key"), found(row.get("Key"))));
+        Path log = filled(values);
+        assertThat(papers.take(job, log).err()).isEmpty();
+        String once = Files.readString(job);
+        assertThat(papers.take(job, log).err()).isEmpty();
+        assertThat(Files.readString(job)).isEqualTo(once);
+    }
+
+    @Test
+    void dayThatThePlanDidNotHaveIsTakenToo() throws IOException {
+        Path job = job();
+        Map<String, String> values = new LinkedHashMap<>();
+        rows(printed(job).get("crew-log.csv")).forEach(row -> values.put(row.get("Key"), found(row.get("Key"))));
+        values.put("inspections/2026-09-19/by", "Emil Castor");
+        values.put("inspections/2026-09-19/soil", "C after the rain");
+        assertThat(papers.take(job, filled(values)).err()).isEmpty();
+        assertThat(((ReadJob) new Intake().read(job))
+                        .job()
+                        .agreement()
+                        .asBuilt()
+                        .orElseThrow()
+                        .inspections())
+                .extracting(DayInspection::soil)
+                .contains("C after the rain");
+    }
+
+    @ParameterizedTest(name = "{0} = {1}")
+    @CsvSource(textBlock = """
+            walls/Z/length,                 26 ft,     row 2: found key "walls/Z/length"
+            ../notes,                       words,     row 2: found key "../notes"
+            walls/A/length,                 very long, /asBuilt/walls/0/length
+            walls/A/coats/1/wet,            4 apples,  /asBuilt/walls/0/coats/0/wet
+            flowTests/D1/passed,            perhaps,   /asBuilt/flowTests
+            started,                        someday,   /asBuilt/started
+            """)
+    void wrongValueIsToldByItsPlaceAndNothingIsWritten(String key, String value, String told) throws IOException {
+        Path job = job();
+        String before = Files.readString(job);
+        Reply reply = papers.take(job, filled(Map.of(key, value)));
+        assertThat(reply.done()).isFalse();
+        assertThat(String.join("\n", reply.err())).contains(told).contains("fix:");
+        assertThat(Files.readString(job)).isEqualTo(before);
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            Nothing,At,All              | columns
+            Key,Found                   | nothing filled in
+            Key,Found\\nstarted,2026-09-14\\nstarted,2026-09-15 | once more
+            Key,Found\\nstarted,"2026    | table
+            """)
+    void spoiledTableIsToldAndNothingIsWritten(String table, String told) throws IOException {
+        Path job = job();
+        String before = Files.readString(job);
+        Path log = Files.writeString(root.resolve("crew-log.csv"), table.replace("\\n", "\n"));
+        Reply reply = papers.take(job, log);
+        assertThat(reply.done()).isFalse();
+        assertThat(String.join("\n", reply.err())).contains(told);
+        assertThat(Files.readString(job)).isEqualTo(before);
+    }
+
+    @Test
+    void tableOfASpreadsheetThatPartsBySemicolonsIsRead() throws IOException {
+        CrewLogFile.Filled filled =
+                CrewLogFile.read("log.csv", "Key;Found\nstarted;14.9.2026\nloads;3\n", Set.of("started", "loads"));
+        assertThat(filled.faults()).isEmpty();
+        assertThat(filled.values()).containsEntry("loads", "3").containsKey("started");
+    }
+}
