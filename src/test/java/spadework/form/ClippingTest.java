@@ -10,15 +10,19 @@ import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JMenu;
+import javax.swing.JScrollPane;
+import javax.swing.SwingUtilities;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.form.kit.Theme;
+import spadework.form.page.FormPage;
 import spadework.form.page.JobPage;
 
 /** Labels and buttons have the room that their words take, at each size of window and of letters. */
@@ -53,7 +57,10 @@ class ClippingTest {
                     });
                     String at = size.width + " × " + size.height + " at " + scale + ", ";
                     for (JobPage page : JobPage.values()) {
-                        GuiActionRunner.execute(() -> screen.job().go(page));
+                        GuiActionRunner.execute(() -> {
+                            screen.job().go(page);
+                            screen.job().openAllGroups();
+                        });
                         screen.settle();
                         clipped.addAll(clipped(screen, at + page.word()));
                         if (PICTURED.contains(page)) {
@@ -67,12 +74,30 @@ class ClippingTest {
     }
 
     private static List<String> clipped(OnScreen screen, String where) {
-        return screen.ask(() -> OnScreen.inside(screen.job(), JComponent.class, ClippingTest::hasWords).stream()
+        return screen.ask(() ->
+                Stream.concat(cut(screen, where), overhanging(screen, where)).toList());
+    }
+
+    private static Stream<String> overhanging(OnScreen screen, String where) {
+        return OnScreen.inside(screen.job(), JComponent.class, ClippingTest::overhangs).stream()
+                .map(one -> where + ": " + one.getName() + " goes beyond the page");
+    }
+
+    /** Whether a control on a page ends to the right of the page; what scrolls in a pane of its own may. */
+    private static boolean overhangs(JComponent one) {
+        FormPage page = (FormPage) SwingUtilities.getAncestorOfClass(FormPage.class, one);
+        return page != null
+                && one.isShowing()
+                && !page.isAncestorOf(SwingUtilities.getAncestorOfClass(JScrollPane.class, one))
+                && SwingUtilities.convertPoint(one, one.getWidth(), 0, page).x > page.getWidth();
+    }
+
+    private static Stream<String> cut(OnScreen screen, String where) {
+        return OnScreen.inside(screen.job(), JComponent.class, ClippingTest::hasWords).stream()
                 .filter(one -> one.getPreferredSize().width > one.getWidth() + 1
                         || one.getPreferredSize().height > one.getHeight() + 1)
                 .map(one -> where + ": " + words(one) + " takes " + one.getPreferredSize().width + " × "
-                        + one.getPreferredSize().height + ", has " + one.getWidth() + " × " + one.getHeight())
-                .toList());
+                        + one.getPreferredSize().height + ", has " + one.getWidth() + " × " + one.getHeight());
     }
 
     private static boolean hasWords(JComponent one) {

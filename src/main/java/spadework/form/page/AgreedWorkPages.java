@@ -69,7 +69,7 @@ public final class AgreedWorkPages {
         BasePointer takes = of.inside("/takesAway");
         page.rareGroup("takes");
         for (String labels : List.of("/walls", "/pipes", "/downspouts", "/outlets", "/items")) {
-            page.list(takes.inside(labels), 4, "=10");
+            page.list(takes.inside(labels), 6, "=10");
         }
         page.rareGroup("takes.ground");
         JobPages.ground(page, takes.inside("/restoration"));
@@ -91,12 +91,12 @@ public final class AgreedWorkPages {
         page.group("received");
         page.list(BasePointer.JOB.inside("/received"), "/on=3", "/amount=3", "/how=8");
         page.group("built");
-        page.own(AgreedWorkPages::beginAsAgreed, "span 5");
-        page.field("/asBuilt/started", 3);
-        page.field("/asBuilt/finished", 3);
-        page.field("/asBuilt/stone", 2);
-        page.field("/asBuilt/loads", 2);
-        page.field("/asBuilt/soilFound", 2);
+        page.own(AgreedWorkPages::beginAsAgreed, "span 4, aligny bottom");
+        page.field("/asBuilt/started", 4);
+        page.field("/asBuilt/finished", 4);
+        page.field("/asBuilt/stone", 4);
+        page.field("/asBuilt/loads", 4);
+        page.field("/asBuilt/soilFound", 4);
         page.group("built.walls");
         BasePointer walls = page.list(
                 BasePointer.JOB.inside("/asBuilt/walls"),
@@ -126,9 +126,9 @@ public final class AgreedWorkPages {
         page.field(signing, "/place", 3);
         page.field(signing, "/salesperson/name", 3);
         page.field(signing, "/salesperson/license", 3);
-        page.field(signing, "/salesperson/address", 6);
+        page.field(signing, "/salesperson/address", 9);
         page.field(signing, "/oldestAge", 3);
-        page.field(signing, "/permits", 9);
+        page.field(signing, "/permits", 12);
         page.list(signing.inside("/subcontractors"), "/name=4", "/trade=3", "/address=6", "/phone=3", "/license=3");
         page.own(session -> new EmptyListCheckBox(session, "/signing/subcontractors"), "span 12");
         page.rareGroup("signing.special");
@@ -138,9 +138,9 @@ public final class AgreedWorkPages {
         page.field(signing, "/dateIsEssential", 2);
         page.field(signing, "/lienOnHome", 2);
         page.field(signing, "/financed", 2);
-        page.field(signing, "/language", 3);
-        page.field(signing, "/received", 3);
-        page.field(signing, "/statement", 6);
+        page.field(signing, "/language", 4);
+        page.field(signing, "/received", 4);
+        page.field(signing, "/statement", 4);
         page.field(signing, "/depositHeld", 12);
         page.list(signing.inside("/materials"), "=10");
         page.list(signing.inside("/signers"), "/name=4", "/right=4", "/owner=4", "/document=4");

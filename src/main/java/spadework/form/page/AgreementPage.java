@@ -75,12 +75,12 @@ public final class AgreementPage extends FormPage {
         looking = new BackgroundTasks(
                 "progress", session.work(), broken -> standing.setText(Messages.of("step.broken", Reason.of(broken))));
         group("standing");
-        put(standing, "span 12, wmin 100");
+        put(standing, "span 12, w 100:100:");
         step(Step.ISSUE);
         act(Step.ISSUE, "issue", this::issue);
         AgreedWorkPages.signing(this);
         step(Step.ACCEPT);
-        put(offers, "span 12, wmin 100");
+        put(offers, "span 12, w 100:100:");
         accepting.onto(this, services.files());
         act(Step.ACCEPT, "accept", this::accept);
         accepted(this);
@@ -96,13 +96,13 @@ public final class AgreementPage extends FormPage {
         orders.getAccessibleContext().setAccessibleName(Messages.of("orders"));
         PlainText.inList(orders);
         orders.addActionListener(event -> showOrder());
-        put(orders, "span 12, wmin 100");
-        put(order, "span 12, wmin 100");
+        put(orders, "span 12, w 100:100:");
+        put(order, "span 12, w 100:100:");
         deciding.onto(this, services.files());
         act(Step.CHANGE, "decide", () -> decide(true));
         act(Step.CHANGE, "decline", () -> decide(false));
         step(Step.CLOSE);
-        put(open, "span 12, wmin 100");
+        put(open, "span 12, w 100:100:");
         closing.field(this, "on", 3);
         closing.field(this, "completed", 3);
         closing.field(this, "waived", 6);
@@ -113,7 +113,7 @@ public final class AgreementPage extends FormPage {
         card = button("card", this::printCard);
         put(show, "span 4");
         put(card, "span 4");
-        put(after, "newline, span 12, wmin 100");
+        put(after, "newline, span 12, w 100:100:");
     }
 
     private static JTextArea described(String name) {
@@ -130,14 +130,14 @@ public final class AgreementPage extends FormPage {
         JTextArea waiting = described("waits " + name);
         waits.put(step, waiting);
         outcomes.put(step, described("outcome " + name));
-        put(waiting, "span 12, wmin 100");
+        put(waiting, "span 12, w 100:100:");
     }
 
     private void act(Step step, String key, Runnable act) {
         JButton button = button(key, act);
-        put(button, buttons.containsKey(step) ? "span 4" : "newline, span 4");
+        put(button, buttons.containsKey(step) ? "span 6" : "newline, span 6");
         buttons.merge(step, List.of(button), (one, two) -> List.of(one.get(0), two.get(0)));
-        put(outcomes.get(step), "newline, span 12, wmin 100");
+        put(outcomes.get(step), "newline, span 12, w 100:100:");
     }
 
     private JButton button(String key, Runnable act) {

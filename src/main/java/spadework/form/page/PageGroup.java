@@ -25,6 +25,7 @@ import spadework.form.kit.PlainText;
  */
 final class PageGroup extends JPanel {
     private static final Pattern SPAN = Pattern.compile("span (\\d+)");
+    private static final String NEWLINE = "newline";
     private static final int NAMED = 3;
 
     private final String title;
@@ -37,6 +38,8 @@ final class PageGroup extends JPanel {
     private Consumer<Boolean> kept = open -> {};
     private String holds = "";
     private boolean narrow;
+    /** Columns of the last row that are taken. */
+    private int taken;
 
     /** Something in the group, and the room it takes where there is enough. */
     private record Placed(JComponent component, String how) {}
@@ -106,7 +109,7 @@ final class PageGroup extends JPanel {
 
     void put(JComponent component, String how) {
         placed.add(new Placed(component, how));
-        grid.add(component, how(how));
+        grid.add(component, next(how));
     }
 
     /** Where there is little room each field takes twice as many columns. */
@@ -114,16 +117,23 @@ final class PageGroup extends JPanel {
         if (now != narrow) {
             narrow = now;
             MigLayout layout = (MigLayout) grid.getLayout();
-            placed.forEach(one -> layout.setComponentConstraints(one.component(), how(one.how())));
+            taken = 0;
+            placed.forEach(one -> layout.setComponentConstraints(one.component(), next(one.how())));
             grid.revalidate();
         }
     }
 
-    private String how(String wide) {
-        Matcher span = SPAN.matcher(wide);
-        return narrow && span.find()
-                ? span.replaceFirst("span " + Math.min(PageContent.COLUMNS, 2 * Integer.parseInt(span.group(1))))
-                : wide;
+    /** How the next one is laid: in a row of its own where the row that is begun has no room for it. */
+    private String next(String how) {
+        Matcher span = SPAN.matcher(how);
+        if (!span.find()) {
+            return how;
+        }
+        int wide = Integer.parseInt(span.group(1));
+        int columns = Math.min(PageContent.COLUMNS, narrow ? 2 * wide : wide);
+        boolean full = taken + columns > PageContent.COLUMNS;
+        taken = full || how.contains(NEWLINE) ? columns : taken + columns;
+        return (full && !how.contains(NEWLINE) ? NEWLINE + ", " : "") + span.replaceFirst("span " + columns);
     }
 
     /**

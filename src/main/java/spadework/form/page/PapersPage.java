@@ -28,8 +28,7 @@ public final class PapersPage extends FormPage {
 
     private final Actions acts;
     private final JTextArea why = LabeledControl.wrapped();
-    private final JPanel rows =
-            new JPanel(new MigLayout("insets 0, gap 10 6, fillx, wrap 12", "[grow,fill,sg]".repeat(12)));
+    private final JPanel rows = new JPanel(new MigLayout("insets 0, gap 5 6, fillx, wrap 5", "[grow,fill][][][][]"));
     private final List<JobPaper> papers = new ArrayList<>();
     private final Map<JobPaper, JCheckBox> enclosed = new LinkedHashMap<>();
     private final Set<JButton> issuing = new LinkedHashSet<>();
@@ -81,14 +80,14 @@ public final class PapersPage extends FormPage {
 
     private void row(JobPaper paper) {
         String name = PaperNames.of(paper);
-        rows.add(new JLabel(name), "span 3");
-        rows.add(button(paper, "look", acts.look()), "span 2");
-        rows.add(issuing(button(paper, "print", acts.print())), "span 2");
-        rows.add(issuing(button(paper, "save", acts.save())), "span 2");
+        rows.add(new JLabel(name), "wmin 40");
+        rows.add(button(paper, "look", acts.look()));
+        rows.add(issuing(button(paper, "print", acts.print())));
+        rows.add(issuing(button(paper, "save", acts.save())));
         if (paper.paper().isForHomeowner()) {
-            rows.add(enclosed.computeIfAbsent(paper, fresh -> box(fresh, name)), "span 3");
+            rows.add(enclosed.computeIfAbsent(paper, fresh -> box(fresh, name)));
         } else {
-            rows.add(new JLabel(Messages.of("papers.own")), "span 3");
+            rows.add(new JLabel(Messages.of("papers.own")));
         }
     }
 

@@ -22,7 +22,7 @@ public final class PlanPage extends FormPage {
         super(session, "plan");
         canvas = new PlanCanvas(session, row -> showAll());
         group("plan");
-        JPanel bar = new JPanel(new MigLayout("insets 0, gap 4"));
+        JPanel bar = new JPanel(new MigLayout("insets 0, gap 4, wrap 3"));
         bar.setOpaque(false);
         ButtonGroup group = new ButtonGroup();
         for (PlanTool tool : PlanTool.values()) {

@@ -51,7 +51,7 @@ public final class SummaryBar extends JPanel {
         add(total);
         margin.setName("margin");
         add(change);
-        add(margin, "hidemode 3");
+        add(margin, "hidemode 2");
         add(gravest, "wmin 100");
         add(new BusySign(session.work()));
         add(saved);

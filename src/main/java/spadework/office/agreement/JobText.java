@@ -51,7 +51,7 @@ public record JobText(Draft draft) {
             SignatureInput one = signatures.get(i);
             JobText named = several ? text.withWords(place + "/by", one.by()) : text;
             Map<String, String> said = new LinkedHashMap<>();
-            one.file().ifPresent(name -> said.put("/file", name));
+            one.signature().file().ifPresent(name -> said.put("/file", name));
             one.typed().ifPresent(name -> said.put("/typed", name));
             text = named.with(place, said);
             if (one.typed().isPresent()) {
