@@ -77,7 +77,7 @@ class ArchitectureTest {
       season               | money bids feedback
       drawing.shape        | job
       drawing.section      | measure wording working job trench ground takeoff drawing.shape
-      drawing.plan         | measure wording job takeoff drawing.shape
+      drawing.plan         | measure wording job trench ground takeoff drawing.shape
       drawing.profile      | measure wording drawing.shape
       paperwork            | finding job company pricebook law takeoff schedule contract
       paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork

@@ -70,6 +70,7 @@ public final class BuiltJob {
                 pipe.startInvert().or(run::startInvert),
                 pipe.endInvert().or(run::endInvert),
                 run.startGrade(),
-                run.endGrade());
+                run.endGrade(),
+                run.beside());
     }
 }

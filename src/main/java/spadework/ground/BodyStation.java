@@ -11,4 +11,10 @@ import spadework.measure.Length;
  * @param depth feet from grade to the bottom, 0 or more
  * @param grade level of the ground, where it is known; the bottom lies {@code depth} under it
  */
-public record BodyStation(double at, double depth, Optional<Length> grade) {}
+public record BodyStation(double at, double depth, Optional<Length> grade) {
+
+    /** Depth at a place between this station and the next, feet. */
+    double depthTo(BodyStation next, double place) {
+        return next.at > at ? depth + (next.depth - depth) * (place - at) / (next.at - at) : depth;
+    }
+}

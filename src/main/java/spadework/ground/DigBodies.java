@@ -18,10 +18,12 @@ import spadework.trench.Bank;
 
 /** Everything that is dug on a job. What people are kept safe in, pay for and see drawn is looked up here. */
 public final class DigBodies {
-    /** A window well as it is usual, feet: so wide along the wall, so far out, so deep; common practice, no source. */
+    /** How far a window well reaches out from the wall as it is usual, feet; common practice, no source. */
+    public static final double WELL_OUT = 3;
+
+    /** The same along the wall, and down; common practice, no source. */
     private static final double WELL_WIDTH = 4;
 
-    private static final double WELL_OUT = 3;
     private static final double WELL_DEPTH = 3;
 
     private DigBodies() {}
@@ -31,12 +33,12 @@ public final class DigBodies {
         List<DigBody> bodies = new ArrayList<>();
         job.walls().forEach(wall -> bodies.add(wall(site, wall)));
         job.walls().stream().filter(wall -> wall.windowWells() > 0).forEach(wall -> bodies.add(well(site, wall)));
-        job.water().mains().forEach(main -> bodies.add(main(site, main)));
-        job.water().roofLines().forEach(line -> bodies.add(roofLine(site, line)));
+        job.water().mains().forEach(main -> bodies.add(main(job, main)));
+        job.water().roofLines().forEach(line -> bodies.add(roofLine(job, line)));
         for (Outlet outlet : job.water().outlets()) {
             if (outlet.kind() == OutletKind.SUMP) {
                 bodies.add(SumpHole.of(job, outlet).body());
-                discharge(site, outlet).ifPresent(bodies::add);
+                discharge(job, outlet).ifPresent(bodies::add);
             }
         }
         site.testPits().forEach(pit -> bodies.add(testPit(site, pit)));
@@ -63,16 +65,35 @@ public final class DigBodies {
                 true);
     }
 
-    public static DigBody main(Site site, SolidRun run) {
-        return PipeTrench.of(site, BodyKind.MAIN, run);
+    /** The trench of a main; entered unless all of it is dug with a wall's trench or a hole. */
+    public static DigBody main(Job job, SolidRun run) {
+        DigBody body = PipeTrench.of(job.site(), BodyKind.MAIN, run);
+        return RunOverlap.ofMain(job, run)
+                .filter(once -> once.isAllOf(body))
+                .map(once -> body.within())
+                .orElse(body);
     }
 
-    public static DigBody roofLine(Site site, SolidRun run) {
-        return PipeTrench.of(site, BodyKind.ROOF_LINE, run);
+    /** The trench of a roof line; entered as a main's is. */
+    public static DigBody roofLine(Job job, SolidRun run) {
+        DigBody body = PipeTrench.of(job.site(), BodyKind.ROOF_LINE, run);
+        return RunOverlap.ofRoofLine(job, run)
+                .filter(once -> once.isAllOf(body))
+                .map(once -> body.within())
+                .orElse(body);
+    }
+
+    /** The trench of a sump's discharge pipe, entered as a main's is; empty where it has no length. */
+    public static Optional<DigBody> discharge(Job job, Outlet outlet) {
+        return discharge(job.site(), outlet)
+                .map(body -> RunOverlap.ofDischarge(job, outlet)
+                        .filter(once -> once.isAllOf(body))
+                        .map(once -> body.within())
+                        .orElse(body));
     }
 
     /** The trench of a sump's discharge pipe; empty where it has no length. */
-    public static Optional<DigBody> discharge(Site site, Outlet outlet) {
+    static Optional<DigBody> discharge(Site site, Outlet outlet) {
         TrenchSize size = outlet.dischargeTrench().orElse(PipeTrench.USUAL_DISCHARGE);
         DepthFrom from = outlet.dischargeTrench().isPresent() ? DepthFrom.TYPED : DepthFrom.USUAL;
         return outlet.discharge()

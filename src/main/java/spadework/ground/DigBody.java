@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.ground;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.measure.Length;
@@ -30,6 +31,11 @@ public record DigBody(
 
     public DigBody {
         stations = List.copyOf(stations);
+    }
+
+    /** The same where all of it lies within another body. */
+    DigBody within() {
+        return new DigBody(kind, label, stations, width, bank, depthFrom, typed, false);
     }
 
     public double length() {
@@ -82,6 +88,48 @@ public record DigBody(
             double sides = kind == BodyKind.WALL ? 1 : 2;
             double out = line().isBenched() ? out((a.depth() + b.depth()) / 2) : (out(a.depth()) + out(b.depth())) / 2;
             sum += (b.at() - a.at()) * (width + sides * out);
+        }
+        return sum;
+    }
+
+    /**
+     * Plan area of a run's trench so far under grade, square feet, between two places along it; 0 where the second does
+     * not lie beyond the first.
+     */
+    double area(double down, double from, double to) {
+        double sum = 0;
+        for (int i = 1; i < stations.size(); i++) {
+            double first = Math.max(stations.get(i - 1).at(), from);
+            double last = Math.min(stations.get(i).at(), to);
+            if (last > first) {
+                sum += area(i, down, List.of(first, last));
+            }
+        }
+        return sum;
+    }
+
+    /** Within the piece that ends at a station, cut where the bottom or a step of the bank comes to that level. */
+    private double area(int station, double down, List<Double> span) {
+        BodyStation a = stations.get(station - 1);
+        BodyStation b = stations.get(station);
+        List<Double> cuts = new ArrayList<>(span);
+        List<Double> steps = new ArrayList<>(line().steps());
+        steps.add(0.0);
+        for (double step : steps) {
+            double rise = b.depth() - a.depth();
+            double at = a.at() + (b.at() - a.at()) * (down + step - a.depth()) / rise;
+            if (rise != 0 && at > span.get(0) && at < span.get(1)) {
+                cuts.add(at);
+            }
+        }
+        cuts.sort(Double::compare);
+        boolean laidBack = isLaidBack((a.depth() + b.depth()) / 2);
+        double sum = 0;
+        for (int i = 1; i < cuts.size(); i++) {
+            double over = a.depthTo(b, (cuts.get(i - 1) + cuts.get(i)) / 2) - down;
+            if (over > 0) {
+                sum += (cuts.get(i) - cuts.get(i - 1)) * (width + (laidBack ? 2 * line().out(over) : 0));
+            }
         }
         return sum;
     }

@@ -11,7 +11,7 @@ import spadework.trench.BankLine;
 import spadework.water.Leg;
 
 /**
- * Where a footing drain gives its water away.
+ * Where a footing drain gives its water away, or another pipe leaves the trench at a wall.
  *
  * @param wall beside which that is
  * @param height of the trench there, from its bottom to grade, feet
@@ -23,6 +23,16 @@ record DrainTee(Wall wall, double height, BankLine line) {
         Leg leg = leg(job, drain);
         Wall wall = leg.wall();
         double height = depth(leg, drain) + wall.footing().thickness().feet();
+        return of(job, wall, height);
+    }
+
+    /** The trench before a wall, at its mean depth. */
+    static DrainTee before(Job job, Wall wall) {
+        double mean = (wall.depthStart().feet() + wall.depthEnd().feet()) / 2;
+        return of(job, wall, mean + wall.footing().thickness().feet());
+    }
+
+    private static DrainTee of(Job job, Wall wall, double height) {
         return new DrainTee(wall, height, Bank.of(job.site(), wall).line(wall.deepestTrench()));
     }
 

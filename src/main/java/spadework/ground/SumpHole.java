@@ -42,7 +42,7 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
                         .orElse(SumpDesign.LEAST_DEPTH)
                         .feet()
                 + BEDDING;
-        boolean inside = outlet.pit().map(SumpPit::place).orElse(PitPlace.UNKNOWN) == PitPlace.INSIDE;
+        boolean inside = isInside(outlet);
         Optional<Double> entry = inside ? Optional.of(0.0) : entry(job, outlet);
         double wall = job.walls().stream()
                 .mapToDouble(one -> one.deepestTrench().feet())
@@ -70,6 +70,11 @@ public record SumpHole(DigBody body, Optional<Double> below, Optional<Length> fr
                 body,
                 inside ? belowFromFloor(job, depth) : belowFromGrade(job, depth),
                 outlet.pit().flatMap(SumpPit::fromFooting));
+    }
+
+    /** Whether the job says that it stands inside the house. */
+    public static boolean isInside(Outlet outlet) {
+        return outlet.pit().map(SumpPit::place).orElse(PitPlace.UNKNOWN) == PitPlace.INSIDE;
     }
 
     /** What the basin itself takes of the hole, cubic feet: a cylinder up to grade or floor. */

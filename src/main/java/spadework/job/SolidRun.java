@@ -12,6 +12,7 @@ import spadework.measure.Length;
  * @param endInvert the same where its water leaves
  * @param startGrade level of the ground over the start, as it will be
  * @param endGrade the same over the end
+ * @param beside the wall in whose trench it begins; empty where it begins in the open, or a main at its drain's tee
  */
 public record SolidRun(
         String label,
@@ -23,4 +24,5 @@ public record SolidRun(
         Optional<Length> startInvert,
         Optional<Length> endInvert,
         Optional<Length> startGrade,
-        Optional<Length> endGrade) {}
+        Optional<Length> endGrade,
+        Optional<BesideWall> beside) {}

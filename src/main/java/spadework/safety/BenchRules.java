@@ -33,11 +33,11 @@ final class BenchRules implements Rule {
         return List.of(stop(id, BodyNames.labels(asked), Benching.SOURCE, "at", BodyNames.joined(asked)));
     }
 
-    /** Bodies that the job wants benched and that are deeper than one step. */
+    /** Bodies that the job wants benched, deeper than one step; what lies in another's trench has no bank. */
     private static List<BodyNames> asked(Job job) {
         List<BodyNames> asked = new ArrayList<>();
         for (DigBody body : DigBodies.of(job)) {
-            if (isAsked(job, body) && body.deepest().feet() > Benching.RISE.feet() + 1e-6) {
+            if (body.entered() && isAsked(job, body) && body.deepest().feet() > Benching.RISE.feet() + 1e-6) {
                 asked.add(BodyNames.of(body));
             }
         }

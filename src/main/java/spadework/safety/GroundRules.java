@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import spadework.finding.Finding;
+import spadework.ground.BodyKind;
 import spadework.ground.DepthFrom;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
@@ -74,7 +75,7 @@ final class GroundRules implements Rule {
 
     private static List<Finding> unmeasured(List<DigBody> bodies, DepthFrom from, String id) {
         List<DigBody> some = bodies.stream()
-                .filter(body -> body.entered() && body.depthFrom() == from)
+                .filter(body -> body.kind() != BodyKind.WINDOW_WELL && body.depthFrom() == from)
                 .toList();
         List<BodyNames> names = some.stream().map(BodyNames::of).toList();
         return some.isEmpty()

@@ -135,7 +135,7 @@ public final class TrenchDuties {
         Bank bank = place.bank();
         boolean deep = Bank.isProtectedAt(depth.feet());
         if (TrenchLimits.isEngineered(depth)) {
-            return new Duty("trench-over-20", Severity.STOP, "29 CFR 1926.652(b)", List.of(), place);
+            return new Duty("trench-over-20", Severity.STOP, TrenchLimits.ENGINEER_SOURCE, List.of(), place);
         }
         if (bank.protection() == Protection.SHIELDED) {
             return new Duty("shield", Severity.MUST, PROTECTION + "; 1926.652(g)", List.of(), place);

@@ -15,7 +15,6 @@ import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.Protection;
-import spadework.job.Site;
 import spadework.job.SolidRun;
 import spadework.job.TestPit;
 import spadework.job.Water;
@@ -55,10 +54,17 @@ public final class RunTakeoff {
             };
         }
 
-        DigBody body(Site site, SolidRun run) {
+        DigBody body(Job job, SolidRun run) {
             return switch (this) {
-                case MAIN -> DigBodies.main(site, run);
-                case ROOF_LINE -> DigBodies.roofLine(site, run);
+                case MAIN -> DigBodies.main(job, run);
+                case ROOF_LINE -> DigBodies.roofLine(job, run);
+            };
+        }
+
+        Optional<RunOverlap> shared(Job job, SolidRun run) {
+            return switch (this) {
+                case MAIN -> RunOverlap.ofMain(job, run);
+                case ROOF_LINE -> RunOverlap.ofRoofLine(job, run);
             };
         }
     }
@@ -93,8 +99,8 @@ public final class RunTakeoff {
                 QuantityCollector.counted(kind.pipe, length.number(), "L", "length of the run", length),
                 run.item().stream().toArray(String[]::new));
         collector.add(kind.bend, count(kind.bend, run.bends(), at + "/bends"));
-        DigBody body = kind.body(job.site(), run);
-        Optional<RunOverlap> shared = kind == Kind.MAIN ? RunOverlap.ofMain(job, run) : Optional.empty();
+        DigBody body = kind.body(job, run);
+        Optional<RunOverlap> shared = kind.shared(job, run);
         Worked dug = dug(
                 body,
                 "pipe trench, bank",
@@ -108,7 +114,7 @@ public final class RunTakeoff {
     /** The soil of a body away from the walls, its shield, and the fill round what is laid in it. */
     private static void ground(QuantityCollector collector, DigBody body, Worked dug, Worked laid, Worked top) {
         collector.add(Measure.PIPE_TRENCH, dug);
-        if (body.bank().protection() == Protection.SHIELDED) {
+        if (body.entered() && body.bank().protection() == Protection.SHIELDED) {
             Given length = Given.of("L", "length of the trench", body.length(), Unit.FOOT, body.label());
             collector.add(
                     Measure.SHIELD,
@@ -161,7 +167,7 @@ public final class RunTakeoff {
         if (outlet.kind() != OutletKind.SUMP) {
             return collector.found();
         }
-        Optional<DigBody> trench = DigBodies.discharge(job.site(), outlet);
+        Optional<DigBody> trench = DigBodies.discharge(job, outlet);
         trench.ifPresent(body -> {
             Given length =
                     Given.of("L", "length of the discharge pipe", body.length(), Unit.FOOT, "outlet " + outlet.label());

@@ -5,7 +5,8 @@ import spadework.job.SoilType;
 
 /**
  * The steepest bank that may stand open without support, as horizontal run for one of rise: 29 CFR 1926 Subpart P
- * Appendix B, Table B-1, for trenches under 20 ft (T-09), and 1926.652(b)(1) for soil nobody has classed (T-11).
+ * Appendix B, Table B-1, for trenches of 20 ft or less (T-09, {@link TrenchLimits#ENGINEER_OVER}), and
+ * 1926.652(b)(1) for soil nobody has classed (T-11).
  */
 public final class SlopeTable {
 

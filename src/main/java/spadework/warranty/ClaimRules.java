@@ -141,6 +141,34 @@ public final class ClaimRules {
     }
 
     /**
+     * Claims that were turned down before at the same place: they decide nothing about this one.
+     *
+     * @param others the other claims on the same warranty, under any of its certificates
+     */
+    public static List<Finding> before(Warranty warranty, Claim claim, List<Claim> others) {
+        return others.stream()
+                .filter(other -> !other.number().equals(claim.number()) && TransferRules.isDenied(other))
+                .filter(other -> isSamePlace(other, claim))
+                .map(other -> new Finding(
+                        "claim-denied-before",
+                        Severity.MUST,
+                        claim.number(),
+                        Map.of(
+                                "other", other.number(),
+                                "clause", other.last(ClaimStep::clause).orElse("no line of it"),
+                                "cause", other.last(ClaimStep::cause).orElse("not said")),
+                        "certificate " + warranty.number()))
+                .toList();
+    }
+
+    /** A claim that names no wall may be about any. */
+    private static boolean isSamePlace(Claim one, Claim other) {
+        Optional<String> here = one.last(ClaimStep::wall);
+        Optional<String> there = other.last(ClaimStep::wall);
+        return here.isEmpty() || there.isEmpty() || here.get().equalsIgnoreCase(there.get());
+    }
+
+    /**
      * The last day on which an answer is in time: working days from Monday to Friday after the day of the claim.
      * Holidays are counted, so that the day is never later than the owner may understand it.
      */

@@ -5,9 +5,12 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Fault;
+import spadework.finding.Finding;
 import spadework.finding.Place;
+import spadework.finding.Severity;
 
 /** Holds a transfer to a later owner to the warranty's own terms. */
 public final class TransferRules {
@@ -57,6 +60,43 @@ public final class TransferRules {
                         "at most " + warranty.terms().transferNoticeDays() + " days after it",
                         "the certificate does not bind you to it; to pass it on all the same, say why with --waive")));
         return faults;
+    }
+
+    /**
+     * What has to be known of claims when a warranty passes on. A claim that was turned down keeps nobody from passing
+     * it on and takes nothing out of it: what was answered to one owner binds no other. It is told with the line of
+     * the certificate and the cause that it rested on, for whoever buys the house asks what was wrong with it. An open
+     * claim goes on with the warranty.
+     */
+    public static List<Finding> findings(Warranty warranty, List<Claim> claims) {
+        String terms = "certificate " + warranty.number();
+        List<Finding> findings = new ArrayList<>();
+        for (Claim claim : claims) {
+            if (isDenied(claim)) {
+                findings.add(new Finding(
+                        "transfer-claim-denied",
+                        Severity.MUST,
+                        claim.number(),
+                        Map.of(
+                                "on", claim.decided().orElse(claim.opened()).toString(),
+                                "clause", claim.last(ClaimStep::clause).orElse("no line of it"),
+                                "cause", claim.last(ClaimStep::cause).orElse("not said")),
+                        terms));
+            } else if (claim.state() != Claim.State.CLOSED) {
+                findings.add(new Finding(
+                        "transfer-claim-open",
+                        Severity.MUST,
+                        claim.number(),
+                        Map.of("state", claim.state().words()),
+                        terms));
+            }
+        }
+        return findings;
+    }
+
+    /** Whether a claim was turned down, be it closed since or not. */
+    static boolean isDenied(Claim claim) {
+        return !claim.last(ClaimStep::covered).orElse(true);
     }
 
     private static boolean isLate(Warranty warranty, LocalDate on, LocalDate sold) {

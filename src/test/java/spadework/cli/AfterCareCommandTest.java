@@ -13,11 +13,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Map;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.press.PageText;
 import spadework.register.DocumentKind;
 import spadework.register.Issue;
 import spadework.register.Register;
@@ -222,6 +224,72 @@ class AfterCareCommandTest {
                                 + "wall, warm air",
                         "    2027-03-20  covered yes; remedy joint sealed; cost 410.00; closed 2027-03-20");
         assertThat(run("register", "check", job.toString())).isZero();
+    }
+
+    /**
+     * 15 USC 2310(c)(2): a warranty that leaves out what one needs to know of it misleads. So a later owner reads what
+     * was turned down before, its line and its cause; the answer takes nothing away and decides no later claim.
+     */
+    @Test
+    void laterOwnerReadsWhatWasTurnedDownAndIsNotBoundByIt() throws IOException {
+        claim("--on", "2027-03-01", "--seen", "water at the joint", "--wall", "A");
+        String number = "2026-014-CL1";
+        assertThat(claim(
+                        "--number",
+                        number,
+                        "--on",
+                        "2027-03-04",
+                        "--inspected",
+                        "2027-03-04",
+                        "--covered",
+                        "no",
+                        "--clause",
+                        "condensation",
+                        "--cause",
+                        "cold wall, warm air"))
+                .isZero();
+        assertThat(claim("--on", "2029-04-20", "--seen", "pump is silent", "--wall", "D1"))
+                .isZero();
+        assertThat(out.toString()).doesNotContain("claim-denied-before");
+        assertThat(transfer("Anselm Wren", "2029-06-01", "2029-05-20")).isZero();
+        assertThat(out.toString())
+                .contains(
+                        "MUST transfer-claim-denied: Claim 2026-014-CL1 was turned down on 2027-03-04: Condensation",
+                        "Cause: cold wall, warm air",
+                        "MUST transfer-claim-open: Claim 2026-014-CL2 is not done with: open.");
+        Path papers = job.resolve("for-the-homeowner");
+        try (Stream<Path> files = Files.list(papers)) {
+            Path pdf = files.filter(file -> file.toString().endsWith("2026-014-W2-warranty.pdf"))
+                    .findFirst()
+                    .orElseThrow();
+            assertThat(PageText.all(Files.readAllBytes(pdf)))
+                    .contains(
+                            "What was claimed before you?",
+                            "Not covered, decided on March 4, 2027.",
+                            "Condensation.",
+                            "Cold wall, warm air.",
+                            "Not decided yet. It goes on with you.",
+                            "It takes nothing out of this paper.");
+        }
+        assertThat(run("register", "list", job.toString(), "--json")).isZero();
+        assertThat(json().at("/lines").findValuesAsText("claimsTold"))
+                .containsExactly("2026-014-CL1 not covered, 2026-014-CL2 open");
+        assertThat(claim("--on", "2029-09-01", "--seen", "water at the joint again", "--wall", "A"))
+                .isZero();
+        assertThat(out.toString())
+                .contains(
+                        "Claim 2026-014-CL3: open",
+                        "MUST claim-denied-before: Claim 2026-014-CL1 at this place was turned down before");
+        assertThat(claim(
+                        "--number",
+                        "2026-014-CL3",
+                        "--on",
+                        "2029-09-04",
+                        "--covered",
+                        "yes",
+                        "--inspected",
+                        "2029-09-03"))
+                .isZero();
     }
 
     @Test

@@ -337,7 +337,7 @@ class FigureCommandTest {
             --depth "5 ft" --soil B | MUST seepage-unknown | App. A
             --depth "4 ft" --soil B | MUST ladder | 1926.651(c)(2)
             --depth "4 ft 1 in" --soil B | ADVISE air-test | 1926.651(g)(1)
-            --depth "21 ft" --soil B | STOP trench-over-20 | 29 CFR 1926.652(b)
+            --depth "21 ft" --soil B | STOP trench-over-20 | 29 CFR 1926.652(b)(4)
             --depth "4 ft 6 in" --footing "8 in" --side 0 | STOP upright-too-deep | 29 CFR 1926.652(a)(1)
             """)
     void trenchNeverGivesAnAllClear(String line, String said, String cited) {

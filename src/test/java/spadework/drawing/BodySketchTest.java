@@ -48,8 +48,9 @@ class BodySketchTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
-        return DigBodies.main(site(soil), run);
+        return DigBodies.main(Jobs.job().withSite(site(soil)), run);
     }
 
     /** 29 CFR 1926.652(a)(1), App. B Table B-1: laid back from 5 ft, 1 to 1 in Type B, 1½ to 1 in Type C. */

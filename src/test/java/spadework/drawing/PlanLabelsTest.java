@@ -80,7 +80,11 @@ class PlanLabelsTest {
                 .job();
         Scene scene = PlanSketch.of(job);
 
-        Shape.Box house = (Shape.Box) scene.shapes().get(0);
+        Shape.Box house = scene.shapes().stream()
+                .filter(Shape.Box.class::isInstance)
+                .map(Shape.Box.class::cast)
+                .findFirst()
+                .orElseThrow();
         Rect inside = new Rect(house.x(), house.y(), house.x() + house.width(), house.y() + house.height());
         List<Label> lengths = PlanLabels.of(scene).stream()
                 .filter(label -> label.role() == Role.DIMENSION)

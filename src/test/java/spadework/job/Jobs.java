@@ -203,6 +203,7 @@ public final class Jobs {
                 Optional.of(Length.ofFeet(start)),
                 Optional.of(Length.ofFeet(end)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.empty());
     }
 

@@ -170,7 +170,8 @@ public final class WaterJob {
                 feet(from),
                 feet(to),
                 feet(grade),
-                feet(grade)));
+                feet(grade),
+                Optional.empty()));
         return this;
     }
 
@@ -207,7 +208,8 @@ public final class WaterJob {
                 feet(mainStart),
                 feet(mainEnd),
                 feet(mainStartGrade),
-                feet(mainEndGrade));
+                feet(mainEndGrade),
+                Optional.empty());
         Outlet place = new Outlet(
                 "O1",
                 outlet,

@@ -134,7 +134,7 @@ class PageAfterCareTest {
     }
 
     private static Map<String, Object> reissue(Warranty warranty, String before) {
-        return Map.of("reissue", ReissuePaper.of(warranty, before, ISSUED));
+        return Map.of("reissue", ReissuePaper.of(warranty, before, List.of(), ISSUED));
     }
 
     private static Map<String, Object> card() {

@@ -16,8 +16,8 @@ import spadework.finding.Severity;
 import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.Job;
+import spadework.job.JobPipes;
 import spadework.job.Jobs;
-import spadework.job.Outlet;
 import spadework.job.Protection;
 import spadework.job.Seepage;
 import spadework.job.Soil;
@@ -26,7 +26,6 @@ import spadework.job.SolidRun;
 import spadework.job.Texture;
 import spadework.job.TrenchSize;
 import spadework.job.Wall;
-import spadework.job.Water;
 import spadework.job.WaterJob;
 import spadework.measure.Length;
 import spadework.measure.Percent;
@@ -98,24 +97,11 @@ class BenchRulesTest {
     @Test
     void stepsOfAMain() {
         Job job = job(SoilType.C, Texture.CLAY, Seepage.NONE, 6);
-        Water w = job.water();
-        SolidRun m = w.mains().get(0);
-        SolidRun deep = new SolidRun(
-                m.label(),
-                m.length(),
-                m.item(),
-                new TrenchSize(Length.ofFeet(2), Length.ofFeet(6), Optional.of(Protection.BENCHED)),
-                m.bends(),
-                m.into(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
-        Job both = job.withWater(
-                new Water(w.drains(), List.of(deep), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
-        assertThat(about(both, "bench-in-type").get(0).values()).containsEntry("at", "wall A and main " + m.label());
+        String label = job.water().mains().get(0).label();
+        Job both = JobPipes.withMains(job, run(label, Protection.BENCHED));
+        assertThat(about(both, "bench-in-type").get(0).values()).containsEntry("at", "wall A and main " + label);
         Job clay = both.withSite(Jobs.with(both.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.B)));
-        assertThat(about(clay, "bench-back").get(0).values()).containsEntry("at", "wall A and main " + m.label());
+        assertThat(about(clay, "bench-back").get(0).values()).containsEntry("at", "wall A and main " + label);
     }
 
     /** Digging by an item of the firm's own that follows all of it is told, for its parts are then not priced. */
@@ -142,17 +128,11 @@ class BenchRulesTest {
     }
 
     private static SolidRun run(String label, Protection protection) {
-        return new SolidRun(
-                label,
-                Length.ofFeet(40),
-                Optional.empty(),
-                new TrenchSize(Length.ofFeet(2), Length.ofFeet(6), Optional.of(protection)),
-                0,
-                "O1",
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty());
+        return JobPipes.run(label, 40, size(protection));
+    }
+
+    private static TrenchSize size(Protection protection) {
+        return new TrenchSize(Length.ofFeet(2), Length.ofFeet(6), Optional.of(protection));
     }
 
     /** Only what is to be benched is asked for its soil: of two mains and two roof lines one each, no sloped wall. */
@@ -162,15 +142,11 @@ class BenchRulesTest {
                 Jobs.with(Jobs.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.C)),
                 Jobs.water(),
                 Jobs.protectedBy(Jobs.deep(6), Protection.SLOPED));
-        Water w = wall.water();
         assertThat(about(wall, "bench-")).isEmpty();
-        Job mains = wall.withWater(new Water(
-                w.drains(),
-                List.of(run("M1", Protection.BENCHED), run("M2", Protection.SLOPED)),
-                List.of(run("R1", Protection.SHIELDED), run("R2", Protection.BENCHED)),
-                List.of(),
-                w.outlets(),
-                List.of()));
+        Job mains = JobPipes.withRoofLines(
+                JobPipes.withMains(wall, run("M1", Protection.BENCHED), run("M2", Protection.SLOPED)),
+                run("R1", Protection.SHIELDED),
+                run("R2", Protection.BENCHED));
         List<Finding> found = about(mains, "bench-in-type");
         assertThat(found).hasSize(1);
         assertThat(found.get(0).values()).containsEntry("at", "main M1 and roof line R2");
@@ -181,23 +157,8 @@ class BenchRulesTest {
     @CsvSource({"BENCHED, true", "SLOPED, false"})
     void dischargePipe(Protection protection, boolean described) {
         Job job = new WaterJob().sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0).build();
-        Outlet o = job.water().outlets().get(0);
-        Outlet deep = new Outlet(
-                o.label(),
-                o.kind(),
-                o.what(),
-                o.level(),
-                o.fromHouse(),
-                o.fromLotLine(),
-                o.permission(),
-                o.discharge(),
-                o.waterLevel(),
-                o.pit(),
-                Optional.of(new TrenchSize(Length.ofFeet(2), Length.ofFeet(6), Optional.of(protection))));
-        Water w = job.water();
-        Job dug = job.withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.C)))
-                .withWater(
-                        new Water(w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(deep), w.candidates()));
+        Job dug = JobPipes.withOutlet(job, outlet -> JobPipes.withTrench(outlet, size(protection)))
+                .withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.C)));
         assertThat(about(dug, "bench-in-type").stream()
                         .map(f -> f.values().get("at"))
                         .toList())

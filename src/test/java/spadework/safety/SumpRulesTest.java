@@ -10,10 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.finding.Finding;
 import spadework.job.Job;
-import spadework.job.Outlet;
+import spadework.job.JobPipes;
 import spadework.job.PitPlace;
 import spadework.job.Texture;
-import spadework.job.Water;
 import spadework.job.WaterJob;
 
 /** Basin, pump and cycle of a sump. */
@@ -138,9 +137,7 @@ class SumpRulesTest {
     @Test
     void leadOnlyWhereADrainRunsIn() {
         Job job = sump(40.0).build();
-        Water w = job.water();
-        Job apart = job.withWater(
-                new Water(List.of(), w.mains(), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
+        Job apart = JobPipes.withDrains(job, List.of());
         assertThat(Checked.findings(apart))
                 .extracting(Finding::id)
                 .contains("sump")
@@ -152,22 +149,7 @@ class SumpRulesTest {
     @Test
     void sumpWithoutAPit() {
         Job job = sump(40.0).build();
-        Water w = job.water();
-        Outlet o = w.outlets().get(0);
-        Outlet bare = new Outlet(
-                o.label(),
-                o.kind(),
-                o.what(),
-                o.level(),
-                o.fromHouse(),
-                o.fromLotLine(),
-                o.permission(),
-                o.discharge(),
-                o.waterLevel(),
-                java.util.Optional.empty(),
-                o.dischargeTrench());
-        assertThat(Checked.findings(job.withWater(new Water(
-                        w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(bare), w.candidates()))))
+        assertThat(Checked.findings(JobPipes.withOutlet(job, JobPipes::withoutPit)))
                 .extracting(Finding::id)
                 .contains("sump-basin-unknown", "sump-riser", "sump-head-unmeasured", "sump-inflow-unwatched")
                 .doesNotContain("sump-basin-small");

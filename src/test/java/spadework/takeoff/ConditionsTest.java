@@ -112,7 +112,8 @@ class ConditionsTest {
                 m.startInvert(),
                 m.endInvert(),
                 m.startGrade(),
-                m.endGrade());
+                m.endGrade(),
+                m.beside());
     }
 
     /** 40 ft that a machine reaches and 10 ft by hand: four fifths and one fifth of the drain's work. */

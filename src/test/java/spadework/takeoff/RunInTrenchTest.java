@@ -3,6 +3,13 @@ package spadework.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static spadework.takeoff.DugTogether.P;
+import static spadework.takeoff.DugTogether.SEED;
+import static spadework.takeoff.DugTogether.TF;
+import static spadework.takeoff.DugTogether.clay;
+import static spadework.takeoff.DugTogether.evaluates;
+import static spadework.takeoff.DugTogether.out;
+import static spadework.takeoff.DugTogether.quantity;
 
 import java.util.List;
 import java.util.Locale;
@@ -20,49 +27,28 @@ import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.EndKind;
 import spadework.job.Job;
+import spadework.job.JobPipes;
 import spadework.job.Jobs;
-import spadework.job.Outlet;
-import spadework.job.OutletKind;
 import spadework.job.PitPlace;
 import spadework.job.Protection;
-import spadework.job.Seepage;
-import spadework.job.Soil;
-import spadework.job.SoilType;
 import spadework.job.SolidRun;
-import spadework.job.SumpPit;
 import spadework.job.TeeAt;
-import spadework.job.Texture;
 import spadework.job.TrenchEnds;
 import spadework.job.TrenchSize;
 import spadework.job.Wall;
 import spadework.job.WallDepth;
-import spadework.job.Water;
 import spadework.job.WaterJob;
 import spadework.measure.Length;
 import spadework.measure.Percent;
-import spadework.pricebook.Books;
 import spadework.pricebook.Measure;
-import spadework.working.Recomputed;
-import spadework.working.Worked;
 
 /**
  * The first feet of a main or of a discharge pipe lie in ground that is dug already: what is left is compared with thin
  * slices of the pipe's trench, in which each place is asked whether wall's trench or hole hold it.
  */
 class RunInTrenchTest {
-    private static final long SEED = 20261128;
-    private static final double TF = 8.0 / 12;
-    private static final double P = 0.5;
     private static final double B = 2;
     private static final double LENGTH = 40;
-
-    private static double of(Job job, Measure measure, String label) {
-        return Measuring.of(job, Books.standard()).quantities().stream()
-                .filter(quantity ->
-                        quantity.measure() == measure && quantity.label().equals(label))
-                .mapToDouble(quantity -> quantity.value().doubleValue())
-                .sum();
-    }
 
     private static Wall wall(double start, double end, Protection kind) {
         Wall wall = Jobs.wall();
@@ -84,41 +70,11 @@ class RunInTrenchTest {
                         new TrenchEnds(EndKind.SHIELDED, EndKind.SHIELDED, Optional.empty())));
     }
 
-    private static Job on(Job job, Wall wall) {
-        return job.withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.B)))
-                .withWall(wall);
+    private static Job main(Wall wall, TeeAt tee, SolidRun run) {
+        return clay(JobPipes.withMains(new WaterJob().teeAt(tee).build(), run).withWall(wall));
     }
 
-    private static Job main(Wall wall, TeeAt tee, double length, TrenchSize size, Optional<double[]> depths) {
-        Job job = new WaterJob().teeAt(tee).build();
-        Water w = job.water();
-        SolidRun run = new SolidRun(
-                "M1",
-                Length.ofFeet(length),
-                Optional.empty(),
-                size,
-                0,
-                "O1",
-                Optional.of(Length.ofFeet(92)).filter(any -> depths.isPresent()),
-                Optional.of(Length.ofFeet(91)).filter(any -> depths.isPresent()),
-                depths.map(both -> Length.ofFeet(92 - 2.0 / 12 + both[0])),
-                depths.map(both -> Length.ofFeet(91 - 2.0 / 12 + both[1])));
-        return on(
-                job.withWater(new Water(
-                        w.drains(), List.of(run), w.roofLines(), w.downspouts(), w.outlets(), w.candidates())),
-                wall);
-    }
-
-    /** How far the bank of a wall's trench stands out so high over its bottom; benches as 29 CFR 1926 App. B draws. */
-    private static double out(Protection kind, double over, double height) {
-        return switch (kind) {
-            case SLOPED -> over;
-            case BENCHED -> height <= 4 || over <= 4 ? 0 : Math.min(height, Math.ceil(over / 4) * 4);
-            default -> 0;
-        };
-    }
-
-    /** Cubic yards of a run's trench at places that nothing else holds. */
+    /** Cubic yards of a run's trench at places that nothing else holds; what is dug deep down is open at grade. */
     private static double sliced(
             double length, double width, double from, double to, boolean sloped, DoubleBinaryOperator dugAlready) {
         int along = 8000;
@@ -129,12 +85,13 @@ class RunInTrenchTest {
             double depth = from + (to - from) * (i + 0.5) / along;
             boolean laidBack = sloped && depth >= 5;
             int cuts = (int) Math.ceil(depth / down);
-            for (int k = 0; at < 12 && k < cuts; k++) {
+            boolean open = dugAlready.applyAsDouble(at, 1e-9) <= 0;
+            for (int k = 0; !open && k < cuts; k++) {
                 double d = depth * (k + 0.5) / cuts;
                 double wide = width + (laidBack ? 2 * (depth - d) : 0);
                 sum += dugAlready.applyAsDouble(at, d) > 0 ? 0 : wide * depth / cuts * length / along;
             }
-            if (at >= 12) {
+            if (open) {
                 sum += (width * depth + (laidBack ? depth * depth : 0)) * length / along;
             }
         }
@@ -144,10 +101,7 @@ class RunInTrenchTest {
     @ParameterizedTest(name = "{0}")
     @MethodSource("mains")
     void mainIsDugFromTheBankOn(String shown, Wall wall, TeeAt tee, double width, double from, double to) {
-        Job job = main(
-                wall, tee, LENGTH, new TrenchSize(Length.ofFeet(width), Length.ofFeet(3)), Optional.of(new double[] {
-                    from, to
-                }));
+        Job job = main(wall, tee, JobPipes.run("M1", LENGTH, size(width, 3), from, to));
         double deep = switch (tee) {
             case START -> wall.depthStart().feet();
             case END -> wall.depthEnd().feet();
@@ -155,7 +109,7 @@ class RunInTrenchTest {
         };
         double height = deep + TF;
         Protection kind = wall.digging().protection();
-        double deepest = wall.deepestTrench().feet();
+        double deepest = deepest(wall);
         double expected = sliced(
                 LENGTH,
                 width,
@@ -163,11 +117,15 @@ class RunInTrenchTest {
                 to,
                 true,
                 (at, d) -> d < height && at < B / 2 + out(kind, height - d, deepest) ? 1 : 0);
-        double found = of(job, Measure.PIPE_TRENCH, "M1");
+        double found = quantity(job, Measure.PIPE_TRENCH, "M1");
         assertThat(found).isCloseTo(expected, within(0.001 * expected + 0.002));
         double pipe = Math.PI * 4.215 * 4.215 / 4 / 144 * LENGTH / 27;
-        assertThat(of(job, Measure.BACKFILL, "M1")).isCloseTo(found - pipe, within(1e-9));
+        assertThat(quantity(job, Measure.BACKFILL, "M1")).isCloseTo(found - pipe, within(1e-9));
         evaluates(job);
+    }
+
+    private static double deepest(Wall wall) {
+        return TF + Math.max(wall.depthStart().feet(), wall.depthEnd().feet());
     }
 
     static Stream<Arguments> mains() {
@@ -197,44 +155,147 @@ class RunInTrenchTest {
      */
     @Test
     void threeFeetDeepOutOfASlopedTrench() {
-        Job job = main(wall(5, 5, Protection.SLOPED), TeeAt.END, LENGTH, size(3), Optional.empty());
-        assertThat(of(job, Measure.PIPE_TRENCH, "M1")).isCloseTo((120 - 15.5) / 27, within(1e-6));
+        Job job = main(wall(5, 5, Protection.SLOPED), TeeAt.END, JobPipes.run("M1", LENGTH, size(1, 3)));
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "M1")).isCloseTo((120 - 15.5) / 27, within(1e-6));
     }
 
     /** A main that stays within the trench is not dug at all; its pipe still takes room of the wall's fill. */
     @ParameterizedTest(name = "{0} ft long")
     @CsvSource({"0.5", "3", "3.66"})
     void shortMainWithinTheTrenchIsDugWithIt(double length) {
-        Job job = main(wall(5, 5, Protection.SLOPED), TeeAt.END, length, size(3), Optional.empty());
-        assertThat(of(job, Measure.PIPE_TRENCH, "M1")).isCloseTo(0, within(1e-9));
-        assertThat(of(job, Measure.MAIN_PIPE, "M1")).isCloseTo(length, within(1e-9));
+        Job job = main(wall(5, 5, Protection.SLOPED), TeeAt.END, JobPipes.run("M1", length, size(1, 3)));
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "M1")).isCloseTo(0, within(1e-9));
+        assertThat(quantity(job, Measure.MAIN_PIPE, "M1")).isCloseTo(length, within(1e-9));
     }
 
     /** The depths of trenches grow, and what is left of the main never does. */
     @ParameterizedTest(name = "wall {0} ft deeper than 3 ft")
     @CsvSource({"0", "0.5", "1", "2", "4"})
     void deeperWallsTrenchLeavesLessOfTheMain(double more) {
-        double before = of(
-                main(wall(3 + more, 3 + more, Protection.SLOPED), TeeAt.END, LENGTH, size(3), Optional.empty()),
+        double before = quantity(
+                main(wall(3 + more, 3 + more, Protection.SLOPED), TeeAt.END, JobPipes.run("M1", LENGTH, size(1, 3))),
                 Measure.PIPE_TRENCH,
                 "M1");
-        double after = of(
-                main(wall(3.1 + more, 3.1 + more, Protection.SLOPED), TeeAt.END, LENGTH, size(3), Optional.empty()),
+        double after = quantity(
+                main(
+                        wall(3.1 + more, 3.1 + more, Protection.SLOPED),
+                        TeeAt.END,
+                        JobPipes.run("M1", LENGTH, size(1, 3))),
                 Measure.PIPE_TRENCH,
                 "M1");
         assertThat(after).isLessThan(before);
     }
 
-    private static TrenchSize size(double depth) {
-        return new TrenchSize(Length.ofFeet(1), Length.ofFeet(depth));
+    private static TrenchSize size(double width, double depth) {
+        return new TrenchSize(Length.ofFeet(width), Length.ofFeet(depth));
     }
 
-    /** Roof lines begin at downspouts, wherever those are: nothing of them is taken to be dug. */
+    /** Downspouts stand wherever they stand: where the job does not say so, nothing is taken to be dug. */
     @Test
     void roofLineIsDugWhole() {
-        Job job = on(new WaterJob().roofLine("R1", 40, 95.0, 94.0, 97.0).build(), wall(5, 5, Protection.SLOPED));
+        Job job = clay(
+                new WaterJob().roofLine("R1", 40, 95.0, 94.0, 97.0).build().withWall(wall(5, 5, Protection.SLOPED)));
         double deep = (2 + 3) / 2.0 + 2.0 / 12;
-        assertThat(of(job, Measure.PIPE_TRENCH, "R1")).isCloseTo(40 * deep / 27, within(1e-6));
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "R1")).isCloseTo(40 * deep / 27, within(1e-6));
+    }
+
+    /** From the face of the wall over the footing's top: past the projection, the bottom's width and the bank. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("roofLines")
+    void roofLineIsDugFromTheBankOn(String shown, Wall wall, double along, double from, double to) {
+        Job job = roofLine(wall, JobPipes.run("R1", LENGTH, size(1, 2), from, to), along);
+        double height = (wall.depthStart().feet() + wall.depthEnd().feet()) / 2 + TF;
+        double deepest = deepest(wall);
+        double expected = sliced(
+                LENGTH,
+                1,
+                from,
+                to,
+                true,
+                (at, d) -> d < height - TF
+                                && at < along + P + B + out(wall.digging().protection(), height - d, deepest)
+                        ? 1
+                        : 0);
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "R1")).isCloseTo(expected, within(0.001 * expected + 0.002));
+        evaluates(job);
+    }
+
+    static Stream<Arguments> roofLines() {
+        Random random = new Random(SEED + 1);
+        return IntStream.range(0, 24).mapToObj(i -> {
+            Protection kind = List.of(Protection.SLOPED, Protection.BENCHED, Protection.SHIELDED)
+                    .get(i % 3);
+            Wall wall = wall(3 + random.nextDouble() * 5, 3 + random.nextDouble() * 5, kind);
+            double along = i % 4 == 0 ? 0 : random.nextDouble() * 30;
+            double from = 1 + random.nextDouble() * 4;
+            double to = 1 + random.nextDouble() * 4;
+            return Arguments.of(
+                    String.format(
+                            Locale.ROOT,
+                            "seed %d, %d: %s, %.2f ft along, %.2f to %.2f ft",
+                            SEED + 1,
+                            i,
+                            kind,
+                            along,
+                            from,
+                            to),
+                    wall,
+                    along,
+                    from,
+                    to);
+        });
+    }
+
+    private static Job roofLine(Wall wall, SolidRun line, double along) {
+        return clay(JobPipes.withRoofLines(new WaterJob().build(), JobPipes.beside(line, "A", along))
+                .withWall(wall));
+    }
+
+    /**
+     * By hand: a main of 1 ft by 3 ft that lies 20 ft along the wall, then leaves as above: 60 cf more of its 120 are
+     * dug already than the 15.5 of the one that leaves at once.
+     */
+    @Test
+    void mainAlongTheWall() {
+        SolidRun run = JobPipes.beside(JobPipes.run("M1", LENGTH, size(1, 3)), "A", 20);
+        Job job = main(wall(5, 5, Protection.SLOPED), TeeAt.END, run);
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "M1")).isCloseTo((120 - 60 - 15.5) / 27, within(1e-6));
+    }
+
+    /** A main runs 30 ft from the middle of a trench to the middle of a basin's hole, 3 ft 6 in wide. */
+    @ParameterizedTest(name = "main of {0} ft, {1} to {2} ft deep")
+    @CsvSource({"30, 4, 4", "30, 3, 5.5", "9, 3, 4", "4, 3, 3", "2, 3, 3", "30, 8, 6"})
+    void mainIsDugUpToTheHole(double length, double from, double to) {
+        Wall wall = wall(5, 5, Protection.SLOPED);
+        Job job = clay(JobPipes.withMains(
+                        JobPipes.withOutlet(
+                                JobPipes.withDrains(
+                                        new WaterJob()
+                                                .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
+                                                .build(),
+                                        new WaterJob().build().water().drains()),
+                                outlet -> JobPipes.pitAt(outlet, PitPlace.OUTSIDE, Optional.empty())),
+                        JobPipes.run("M1", length, size(1, 3), from, to))
+                .withWall(wall));
+        double height = 5 + TF;
+        double half = 1.75;
+        double hole = to - 2.0 / 12 + 24.0 / 12 + 4.0 / 12;
+        double expected = sliced(
+                length,
+                1,
+                from,
+                to,
+                true,
+                (at, d) -> (d < height && at < B / 2 + height - d) || (d < hole && at > length - half) ? 1 : 0);
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "M1")).isCloseTo(expected, within(0.001 * expected + 0.002));
+        double away = Math.max(0, B / 2 + length - half);
+        double sum = 0;
+        for (double d = 0.0005; d < hole; d += 0.001) {
+            double reached = d < height ? B + height - d - away : 0;
+            sum += 0.001 * 2 * half * (2 * half - Math.max(0, Math.min(2 * half, reached)));
+        }
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "O1 pit")).isCloseTo(sum / 27, within(0.001 * sum / 27));
+        evaluates(job);
     }
 
     /** The discharge pipe's trench is 12 in wide and 18 in deep; the hole is 18 in + 2 × 12 in wide. */
@@ -253,7 +314,7 @@ class RunInTrenchTest {
             boolean trench = away != null && P + away + half + at < reach;
             return hole || trench ? 1 : 0;
         });
-        assertThat(of(job, Measure.PIPE_TRENCH, "O1 discharge")).isCloseTo(expected, within(0.001 * expected));
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "O1 discharge")).isCloseTo(expected, within(0.001 * expected));
         evaluates(job);
     }
 
@@ -262,45 +323,7 @@ class RunInTrenchTest {
                 .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
                 .teeAt(TeeAt.END)
                 .build();
-        Outlet o = job.water().outlets().get(0);
-        SumpPit p = o.pit().orElseThrow();
-        SumpPit pit = new SumpPit(
-                p.diameter(),
-                p.depth(),
-                p.lift(),
-                p.pumpFlow(),
-                p.pumpHead(),
-                place,
-                away.map(Length::ofFeet),
-                p.observedInflow());
-        Outlet outlet = new Outlet(
-                o.label(),
-                OutletKind.SUMP,
-                o.what(),
-                o.level(),
-                o.fromHouse(),
-                o.fromLotLine(),
-                o.permission(),
-                o.discharge(),
-                o.waterLevel(),
-                Optional.of(pit),
-                o.dischargeTrench());
-        Water w = job.water();
-        return on(
-                job.withWater(new Water(
-                        w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(outlet), w.candidates())),
-                wall(6, 6, Protection.SLOPED));
-    }
-
-    private static void evaluates(Job job) {
-        Measuring.of(job, Books.standard()).quantities().stream()
-                .flatMap(quantity -> Recomputed.under(quantity.working()).stream())
-                .forEach(RunInTrenchTest::evaluates);
-    }
-
-    private static void evaluates(Worked worked) {
-        assertThat(Recomputed.evaluate(worked))
-                .as(worked.line())
-                .isCloseTo(worked.number(), within(1e-9 * Math.max(1, Math.abs(worked.number()))));
+        return clay(JobPipes.withOutlet(job, outlet -> JobPipes.pitAt(outlet, place, away))
+                .withWall(wall(6, 6, Protection.SLOPED)));
     }
 }

@@ -3,6 +3,12 @@ package spadework.takeoff;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static spadework.takeoff.DugTogether.P;
+import static spadework.takeoff.DugTogether.SEED;
+import static spadework.takeoff.DugTogether.TF;
+import static spadework.takeoff.DugTogether.clay;
+import static spadework.takeoff.DugTogether.evaluates;
+import static spadework.takeoff.DugTogether.quantity;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -21,39 +27,25 @@ import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.EndKind;
 import spadework.job.Job;
+import spadework.job.JobPipes;
 import spadework.job.Jobs;
-import spadework.job.Outlet;
 import spadework.job.PitPlace;
 import spadework.job.Protection;
-import spadework.job.Seepage;
-import spadework.job.Soil;
-import spadework.job.SoilType;
-import spadework.job.SumpPit;
 import spadework.job.TeeAt;
-import spadework.job.Texture;
 import spadework.job.TrenchEnds;
 import spadework.job.Wall;
 import spadework.job.WallDepth;
 import spadework.job.WallPlace;
-import spadework.job.Water;
 import spadework.job.WaterJob;
 import spadework.measure.Length;
 import spadework.measure.Percent;
-import spadework.pricebook.Books;
 import spadework.pricebook.Measure;
-import spadework.working.Recomputed;
-import spadework.working.Worked;
 
 /**
  * Faces of trenches that end before one another, and the hole of a sump beside a trench, against thin
  * level slices of both, each place counted once.
  */
 class SharedGroundTest {
-    private static final long SEED = 20261128;
-    private static final double TF = 8.0 / 12;
-    private static final double P = 0.5;
-    private static final double RISE = 4;
-
     /** Thickness of a level slice, feet. */
     private static final double UP = 0.0003;
 
@@ -101,7 +93,7 @@ class SharedGroundTest {
             double reached = over > 0 ? wall.digging().bottomWidth().feet() + out(wall, over) - away : 0;
             sum += step * side * (side - Math.max(0, Math.min(side, reached)));
         }
-        assertThat(of(job, Measure.PIPE_TRENCH, "O1 pit")).isCloseTo(sum / 27, within(0.001 * sum / 27));
+        assertThat(quantity(job, Measure.PIPE_TRENCH, "O1 pit")).isCloseTo(sum / 27, within(0.001 * sum / 27));
         evaluates(job);
     }
 
@@ -109,24 +101,15 @@ class SharedGroundTest {
     @Test
     void holeOfUnknownPlaceSharesNothing() {
         double whole = 3.5 * 3.5 * (97.5 - 92.2 + 28.0 / 12) / 27;
-        assertThat(of(pit(PitPlace.OUTSIDE, Optional.empty(), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
+        assertThat(quantity(
+                        pit(PitPlace.OUTSIDE, Optional.empty(), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
                 .isCloseTo(whole, within(1e-6));
-        assertThat(of(pit(PitPlace.OUTSIDE, Optional.of(1.0), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
+        assertThat(quantity(
+                        pit(PitPlace.OUTSIDE, Optional.of(1.0), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
                 .isLessThan(whole - 0.1);
-        assertThat(of(pit(PitPlace.INSIDE, Optional.of(1.0), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
+        assertThat(quantity(
+                        pit(PitPlace.INSIDE, Optional.of(1.0), 5, Protection.SLOPED), Measure.PIPE_TRENCH, "O1 pit"))
                 .isCloseTo(3.5 * 3.5 * 28 / 12 / 27, within(1e-6));
-    }
-
-    private static void evaluates(Job job) {
-        Measuring.of(job, Books.standard()).quantities().stream()
-                .flatMap(quantity -> Recomputed.under(quantity.working()).stream())
-                .forEach(SharedGroundTest::evaluates);
-    }
-
-    private static void evaluates(Worked worked) {
-        assertThat(Recomputed.evaluate(worked))
-                .as(worked.line())
-                .isCloseTo(worked.number(), within(1e-9 * Math.max(1, Math.abs(worked.number()))));
     }
 
     static Stream<Arguments> pits() {
@@ -147,33 +130,8 @@ class SharedGroundTest {
                 .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
                 .teeAt(TeeAt.END)
                 .build();
-        Outlet o = job.water().outlets().get(0);
-        SumpPit p = o.pit().orElseThrow();
-        SumpPit pit = new SumpPit(
-                p.diameter(),
-                p.depth(),
-                p.lift(),
-                p.pumpFlow(),
-                p.pumpHead(),
-                place,
-                away.map(Length::ofFeet),
-                p.observedInflow());
-        Outlet outlet = new Outlet(
-                o.label(),
-                o.kind(),
-                o.what(),
-                o.level(),
-                o.fromHouse(),
-                o.fromLotLine(),
-                o.permission(),
-                o.discharge(),
-                o.waterLevel(),
-                Optional.of(pit),
-                o.dischargeTrench());
-        Water w = job.water();
         Wall wall = job.walls().get(0);
-        return clay(job.withWater(new Water(
-                        w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(outlet), w.candidates()))
+        return clay(JobPipes.withOutlet(job, outlet -> JobPipes.pitAt(outlet, place, away))
                 .withWall(wall(wall.label(), 0, deep, deep, 24, kind, EndKind.AGAINST_SOMETHING)));
     }
 
@@ -201,10 +159,6 @@ class SharedGroundTest {
 
     private static double depth(Random random) {
         return 2.5 + random.nextDouble() * 3.5;
-    }
-
-    private static Job clay(Job job) {
-        return job.withSite(Jobs.with(job.site(), new Soil(Texture.CLAY, Seepage.NONE, SoilType.B)));
     }
 
     /** Short walls with upright outer ends, so that the ends that face one another are most of what is counted. */
@@ -242,14 +196,9 @@ class SharedGroundTest {
                 w.digging());
     }
 
-    /** How far a bank of Type B stands out over the bottom: 1 to 1, or in steps of 4 ft, the first at the toe. */
     private static double out(Wall wall, double over) {
         double deepest = TF + Math.max(wall.depthStart().feet(), wall.depthEnd().feet());
-        return switch (wall.digging().protection()) {
-            case SLOPED -> over;
-            case BENCHED -> over > RISE ? Math.min(Math.ceil(over / RISE) * RISE, deepest) : 0;
-            case SHIELDED, UPRIGHT -> 0;
-        };
+        return DugTogether.out(wall.digging().protection(), over, deepest);
     }
 
     /** Cubic yards of the places in which one of the two is dug, from level slices. */
@@ -297,14 +246,6 @@ class SharedGroundTest {
     }
 
     private static double dug(Job job, String wall) {
-        return of(job, Measure.DUG, wall);
-    }
-
-    private static double of(Job job, Measure measure, String label) {
-        return Measuring.of(job, Books.standard()).quantities().stream()
-                .filter(quantity ->
-                        quantity.measure() == measure && quantity.label().equals(label))
-                .mapToDouble(quantity -> quantity.value().doubleValue())
-                .sum();
+        return quantity(job, Measure.DUG, wall);
     }
 }

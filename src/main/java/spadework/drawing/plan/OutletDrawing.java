@@ -18,12 +18,17 @@ import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Job;
 import spadework.job.Outlet;
+import spadework.job.OutletKind;
 import spadework.job.Side;
+import spadework.measure.Length;
 
 /** Where water leaves: daylight splays open, a sump is a square pit, a storm connection a round one. */
 public final class OutletDrawing {
     /** The widest name of an outlet, points. */
     static final double WIDEST = 100;
+
+    /** From the middle of a sump to where its discharge pipe is cut off on the sheet, points. */
+    static final double DISCHARGE = 28;
 
     private static final double RADIUS = 5;
 
@@ -85,6 +90,9 @@ public final class OutletDrawing {
             } else {
                 symbol(outlet, side, at, sheet);
             }
+            if (hasDischarge(outlet)) {
+                sheet.pipe(List.of(outward(at, side, RADIUS), dischargeEnd(at, side)), Weight.MEDIUM, Role.MAIN, true);
+            }
             double width = Math.min(WIDEST, LabelText.width(outlet.label(), LabelRequest.SMALL));
             double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
             Point target = outward(at, side, out);
@@ -94,6 +102,16 @@ public final class OutletDrawing {
                     .inBold()
                     .leaningToward(side));
         }
+    }
+
+    static boolean hasDischarge(Outlet outlet) {
+        return outlet.kind() == OutletKind.SUMP
+                && outlet.discharge().filter(Length::isPositive).isPresent();
+    }
+
+    /** Where the discharge pipe of a sump is cut off. */
+    static Point dischargeEnd(Point sump, Side side) {
+        return outward(sump, side, DISCHARGE);
     }
 
     /** The pipe goes on, but the sheet does not know where: two strokes across it. */

@@ -43,10 +43,11 @@ public record PlanBands(Map<Side, Band> bySide) {
         }
     }
 
-    static PlanBands of(Job job, PipeLayout water, Surroundings around) {
+    /** @param scale points a foot, by which the trenches at the walls need room; 0 for none */
+    static PlanBands of(Job job, PipeLayout water, Surroundings around, double scale) {
         Map<Side, Band> bands = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
-            bands.put(side, band(job, water, around, side));
+            bands.put(side, band(job, water, around, side, scale));
         }
         PlaceWords.front(job).ifPresent(front -> bands.computeIfPresent(front, (side, band) -> band.withStreet(side)));
         return new PlanBands(bands);
@@ -61,7 +62,7 @@ public record PlanBands(Map<Side, Band> bySide) {
         return bySide.get(side);
     }
 
-    private static Band band(Job job, PipeLayout water, Surroundings around, Side side) {
+    private static Band band(Job job, PipeLayout water, Surroundings around, Side side, double scale) {
         boolean across = OutlineSpot.isAcross(side);
         boolean dug = job.walls().stream().anyMatch(wall -> wall.faces() == side);
         List<String> outlets = water.outletsOn(side);
@@ -69,7 +70,7 @@ public record PlanBands(Map<Side, Band> bySide) {
         double line = across ? LINE_ACROSS : LINE_UPRIGHT;
 
         double words = lanes > 0 ? lane(lanes - 1) + 4 : dug || !outlets.isEmpty() ? DRAIN + 4 : 0;
-        double next = words + (dug ? (across ? 13 : 46) : 0);
+        double next = Math.max(words + (dug ? (across ? 13 : 46) : 0), DugShapes.reach(job, side, scale) + 2);
         double trees = next + 10;
         next += around.trees(side).isEmpty() ? 0 : 20;
         List<PlanLimit> nearLines = around.lines(side, false);
@@ -77,12 +78,19 @@ public record PlanBands(Map<Side, Band> bySide) {
         next += nearLines.isEmpty() ? 0 : near - next + (nearLines.size() - 1) * line + (across ? 9 : 4);
         double outlet = next + 24;
         next = outlets.isEmpty() ? next : outlet + (across ? 22 : 14 + widest(outlets));
+        next = pumped(job, outlets) ? Math.max(next, outlet + OutletDrawing.DISCHARGE + 4) : next;
         List<PlanLimit> farLines = around.lines(side, true);
         double far = next + (across ? 12 : 8);
         next += farLines.isEmpty() ? 0 : far - next + (farLines.size() - 1) * line + (across ? 9 : 4);
         // Names of the lines on the east and west stand above and below them.
         double least = across && hasUprightLines(around) ? 20 : 0;
-        return new Band(words, trees, near, outlet, far, Math.max(next, least) + EDGE);
+        double past = DugShapes.overhang(job, side, scale);
+        return new Band(words, trees, near, outlet, far, Math.max(Math.max(next, past), least) + EDGE);
+    }
+
+    private static boolean pumped(Job job, List<String> outlets) {
+        return job.water().outlets().stream()
+                .anyMatch(outlet -> outlets.contains(outlet.label()) && OutletDrawing.hasDischarge(outlet));
     }
 
     private static boolean hasUprightLines(Surroundings around) {

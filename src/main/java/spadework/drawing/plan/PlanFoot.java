@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
+import spadework.drawing.shape.Hatching;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
@@ -12,6 +14,7 @@ import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
+import spadework.ground.DigBodies;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.Side;
@@ -20,8 +23,8 @@ import spadework.job.Side;
 public final class PlanFoot {
     private static final double LEFT = 10;
     private static final double RIGHT = PlanFrame.WIDTH - 10;
-    private static final double SAMPLE = 19;
-    private static final double GAP = 9;
+    private static final double SAMPLE = 14;
+    private static final double GAP = 7;
     private static final double ROW = 13;
     private static final double SIGN = 17;
 
@@ -69,6 +72,9 @@ public final class PlanFoot {
         if (!job.walls().isEmpty()) {
             x = sample(x, y, Weight.THICK, Role.WALL, PlanWords.DUG_WALL, sheet);
         }
+        if (!DigBodies.of(job).isEmpty()) {
+            x = dug(x, y, sheet);
+        }
         if (!job.water().drains().isEmpty()) {
             x = sample(x, y, Weight.MEDIUM, Role.DRAIN, PlanWords.DRAIN, sheet);
             x = sample(x, y, Weight.MEDIUM, Role.MAIN, PlanWords.MAIN, sheet);
@@ -83,6 +89,21 @@ public final class PlanFoot {
             sheet.draw(DrainDrawing.cleanout(new Point(x + 3, y - 3)));
             sheet.draw(small(x + 10, y, PlanWords.CLEANOUT));
         }
+    }
+
+    private static double dug(double x, double y, DrawingSheet sheet) {
+        List<Line> edges = new ArrayList<>();
+        List<Point> corners = List.of(
+                new Point(x, y - 7), new Point(x + SAMPLE, y - 7), new Point(x + SAMPLE, y + 1), new Point(x, y + 1));
+        for (int i = 0; i < corners.size(); i++) {
+            Point a = corners.get(i);
+            Point b = corners.get((i + 1) % corners.size());
+            edges.add(new Line(a.x(), a.y(), b.x(), b.y(), Weight.THIN, Role.DUG, false));
+        }
+        Hatching.within(edges, Role.DUG, List.of()).forEach(sheet::draw);
+        edges.forEach(sheet::draw);
+        sheet.draw(small(x + SAMPLE + 5, y, PlanWords.DUG));
+        return x + SAMPLE + 5 + LabelText.width(PlanWords.DUG, LabelRequest.SMALL) + GAP;
     }
 
     /** What is drawn apart, on a row of its own; tells where the next row stands. */

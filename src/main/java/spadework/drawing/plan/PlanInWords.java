@@ -3,7 +3,10 @@ package spadework.drawing.plan;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.StringJoiner;
+import spadework.ground.BodyKind;
+import spadework.ground.DigBodies;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.House;
@@ -49,9 +52,22 @@ public final class PlanInWords {
         job.water().drains().forEach(drain -> text.add(said(extra, drain.label()) + drain(drain, job)));
         job.water().mains().forEach(main -> text.add(said(extra, main.label()) + main(main)));
         job.water().roofLines().forEach(line -> text.add(said(extra, line.label()) + roofLine(line, job)));
+        dug(job).ifPresent(text::add);
         job.water().outlets().forEach(outlet -> text.add(outlet(outlet, job)));
         job.site().limits().forEach(limit -> text.add(limit(limit)));
         return text.toString();
+    }
+
+    /** How wide the ground lies open at grade. */
+    private static Optional<String> dug(Job job) {
+        List<String> widths = DigBodies.of(job).stream()
+                .filter(body -> body.kind() != BodyKind.WINDOW_WELL)
+                .map(body -> WORDS.get(
+                        "plan-in-words.dug-body",
+                        DugWidths.name(body),
+                        DugWidths.atGrade(body).text()))
+                .toList();
+        return widths.isEmpty() ? Optional.empty() : Optional.of(WORDS.get("plan-in-words.dug", Series.text(widths)));
     }
 
     private static String said(AddedParts extra, String label) {

@@ -18,7 +18,8 @@ import spadework.job.Job;
 import spadework.job.Option;
 
 /**
- * The plan of the house seen from above, north up: the dug walls, the pipes and where the water goes. About 470 by
+ * The plan of the house seen from above, north up: the dug walls, all ground that is opened, the pipes and where the
+ * water goes. About 470 by
  * 250 points; it grows downward when the key below it needs room.
  */
 public final class PlanSketch {
@@ -51,10 +52,14 @@ public final class PlanSketch {
     private static Scene of(Job job, AddedParts extra) {
         PipeLayout water = PipeLayout.of(job);
         Surroundings around = Surroundings.of(job);
-        PlanBands bands = PlanBands.of(job, water, around);
+        // Room for the trenches follows the scale, which is never larger once there is room for them.
+        double scale = PlanFrame.of(job, PlanBands.of(job, water, around, 0)).scale();
+        PlanBands bands = PlanBands.of(job, water, around, scale);
         PlanFrame frame = PlanFrame.of(job, bands);
         Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
         DrawingSheet sheet = new DrawingSheet();
+        DugGround dug = DugGround.of(job, water, extra, outlets, frame, bands);
+        dug.outline(sheet);
         WallDrawing.draw(job, extra, frame, bands, sheet);
         OutletDrawing.draw(job, water, outlets, frame, sheet);
         DrainDrawing.draw(water, extra, frame, bands, sheet);
@@ -63,6 +68,8 @@ public final class PlanSketch {
         FrontDrawing.draw(job, frame, sheet);
         WallLabels.of(job, frame, sheet.shapes()).forEach(sheet::wish);
         List<String> key = placeNames(sheet);
+        key.addAll(dug.unplaced());
+        dug.hatch(sheet);
         double height = PlanFoot.draw(job, water, extra, key, frame, sheet);
         return new Scene(PlanFrame.WIDTH, height, sheet.shapes(), PlanInWords.of(job, extra));
     }

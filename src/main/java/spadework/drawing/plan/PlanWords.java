@@ -1,7 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.plan;
 
+import spadework.ground.DigBody;
 import spadework.job.LimitKind;
+import spadework.measure.Length;
 import spadework.wording.Wording;
 
 /** Every word on the plan that is not the job's own. */
@@ -11,6 +13,7 @@ public final class PlanWords {
     static final String NORTH = "N";
     static final String SCALE = WORDS.get("plan-words.house-and-walls-to");
     static final String DUG_WALL = "Dug wall";
+    static final String DUG = "Ground dug";
     static final String DRAIN = "Footing drain";
     static final String MAIN = "Solid pipe";
     static final String ROOF_LINE = "Roof water";
@@ -28,6 +31,15 @@ public final class PlanWords {
     static final String UNPLACED = "(which side of the house is not written down)";
 
     private PlanWords() {}
+
+    /** A hole of which the job does not say where it lies. */
+    static String unplacedPit(DigBody pit) {
+        return WORDS.get(
+                "plan-words.pit-place-unknown",
+                pit.label(),
+                Length.ofFeet(pit.length()).text(),
+                Length.ofFeet(pit.width()).text());
+    }
 
     static String limit(LimitKind kind) {
         return switch (kind) {

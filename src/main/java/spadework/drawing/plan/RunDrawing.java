@@ -34,8 +34,7 @@ public final class RunDrawing {
             Weight weight = run.isRoofWater() ? Weight.THIN : Weight.MEDIUM;
             Role role = extra.pipe(run.label(), run.role());
             for (OutlineSpot start : run.starts().subList(1, run.starts().size())) {
-                List<Point> points = new ArrayList<>(List.of(frame.at(start, band(run))));
-                points.addAll(OutlinePath.way(frame, start, run.leaves(), out));
+                List<Point> points = joining(run, start, out, frame);
                 sheet.pipe(points, weight, fromExtra(start, water, extra) ? Role.EXTRA_PIPE : role, false);
             }
             if (outlet != null) {
@@ -47,6 +46,26 @@ public final class RunDrawing {
                 run.starts().forEach(start -> downspout(frame.at(start, 0), sheet));
             }
         }
+    }
+
+    /** The lines along which a run lies: from its first start to its outlet, and from each other start to the first. */
+    static List<List<Point>> ways(
+            PlanRun run, PipeLayout water, Map<String, Point> outlets, PlanFrame frame, PlanBands bands) {
+        double out = PlanBands.lane(water.lanes().indexOf(run));
+        Point outlet = outlets.get(run.outlet());
+        List<List<Point>> ways = new ArrayList<>();
+        if (outlet != null) {
+            ways.add(way(run, water.passed(run, frame.size()), outlet, out, frame, bands));
+        }
+        run.starts().stream().skip(1).forEach(start -> ways.add(joining(run, start, out, frame)));
+        return ways;
+    }
+
+    /** From another start of a run to the first. */
+    private static List<Point> joining(PlanRun run, OutlineSpot start, double out, PlanFrame frame) {
+        List<Point> points = new ArrayList<>(List.of(frame.at(start, band(run))));
+        points.addAll(OutlinePath.way(frame, start, run.leaves(), out));
+        return points;
     }
 
     /** Whether the pipe begins there at a drain that is drawn apart. */

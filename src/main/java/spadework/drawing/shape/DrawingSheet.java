@@ -18,6 +18,11 @@ public final class DrawingSheet {
         shapes.add(shape);
     }
 
+    /** Draws under all that is drawn already. */
+    public void under(List<? extends Shape> below) {
+        shapes.addAll(0, below);
+    }
+
     public void wish(LabelRequest wish) {
         wish(List.of(wish));
     }

@@ -1,13 +1,18 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.shape;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import spadework.drawing.shape.Shape.Label;
+import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 
-/** Light slanted lines that fill a convex outline, and short ticks behind the edge of ground that is left alone. */
+/** Light slanted lines that fill an outline, and short ticks behind the edge of ground that is left alone. */
 public final class Hatching {
     private static final double APART = 9;
+    private static final double CLOSE = 6;
     private static final double TICK = 4;
     private static final double TICKS_APART = 18;
 
@@ -46,6 +51,73 @@ public final class Hatching {
             }
         }
         return new double[] {from, to};
+    }
+
+    /**
+     * Lines from lower left to upper right within outlines of any form, holes among them, that leave words clear.
+     *
+     * @param edges of the outlines, closed
+     * @param drawn what is drawn already
+     */
+    public static List<Line> within(List<Line> edges, Role role, List<Shape> drawn) {
+        List<Rect> words = drawn.stream()
+                .filter(Label.class::isInstance)
+                .map(label -> LabelText.box((Label) label).grown(OccupiedArea.CLEAR + 1))
+                .toList();
+        double low = edges.stream().mapToDouble(Hatching::least).min().orElse(0);
+        double high = edges.stream().mapToDouble(Hatching::most).max().orElse(0);
+        List<Line> lines = new ArrayList<>();
+        for (double sum = Math.ceil(low / CLOSE) * CLOSE + CLOSE / 2; sum < high; sum += CLOSE) {
+            List<Double> cuts = crossings(edges, sum);
+            for (int i = 1; i < cuts.size(); i += 2) {
+                clear(cuts.get(i - 1), cuts.get(i), sum, role, words, lines);
+            }
+        }
+        return lines;
+    }
+
+    private static double least(Line edge) {
+        return Math.min(edge.x1() + edge.y1(), edge.x2() + edge.y2());
+    }
+
+    private static double most(Line edge) {
+        return Math.max(edge.x1() + edge.y1(), edge.x2() + edge.y2());
+    }
+
+    /** Where the line x + y = sum crosses edges, from left to right. */
+    private static List<Double> crossings(List<Line> edges, double sum) {
+        List<Double> cuts = new ArrayList<>();
+        for (Line edge : edges) {
+            double before = edge.x1() + edge.y1() - sum;
+            double after = edge.x2() + edge.y2() - sum;
+            if (before < 0 != after < 0) {
+                cuts.add(edge.x1() + (edge.x2() - edge.x1()) * before / (before - after));
+            }
+        }
+        cuts.sort(Double::compare);
+        return cuts;
+    }
+
+    /** The parts between two places of a line x + y = sum that leave all words clear. */
+    private static void clear(double from, double to, double sum, Role role, List<Rect> words, List<Line> lines) {
+        double at = from;
+        List<double[]> taken = new ArrayList<>();
+        for (Rect box : words) {
+            double left = Math.max(box.left(), sum - box.bottom());
+            double right = Math.min(box.right(), sum - box.top());
+            if (left < right) {
+                taken.add(new double[] {left, right});
+            }
+        }
+        taken.sort(Comparator.comparingDouble(span -> span[0]));
+        taken.add(new double[] {to, to});
+        for (double[] span : taken) {
+            double end = Math.min(span[0], to);
+            if (end - at > 1) {
+                lines.add(new Line(at, sum - at, end, sum - end, Weight.THIN, role, false));
+            }
+            at = Math.max(at, span[1]);
+        }
     }
 
     /** Three ticks every so often on the right-hand side of the way from a to b, pointing down and left. */

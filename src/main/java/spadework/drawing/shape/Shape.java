@@ -29,6 +29,8 @@ public sealed interface Shape {
         FABRIC,
         COATING,
         SHIELD,
+        DUG,
+        EXTRA_DUG,
         EXTRA_WALL,
         EXTRA_PIPE,
         PLAIN

@@ -182,6 +182,8 @@ final class JobPages {
                     "/endInvert=4",
                     "/startGrade=4",
                     "/endGrade=4",
+                    "/besideWall/wall=3",
+                    "/besideWall/length=3",
                     "/item=4");
         }
         page.list(water.inside("/downspouts"), 6, "/label=3", "/roof=4", "/into=3");

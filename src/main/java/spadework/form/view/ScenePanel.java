@@ -35,6 +35,7 @@ import spadework.form.kit.Theme;
 public final class ScenePanel extends JPanel {
     private static final Color WATER = new Color(0x1f4e5f);
     private static final Color GRAY = new Color(0x606060);
+    private static final Color OPEN_GROUND = new Color(0x9a9a9a);
     private static final Color CUT = new Color(0xe2e2e2);
     private static final double HEAD = 7;
     private static final double HALF_HEAD = 2.6;
@@ -285,6 +286,7 @@ public final class ScenePanel extends JPanel {
             case FABRIC -> new float[] {5, 1.8f};
             case EXTRA_WALL -> new float[] {7, 3};
             case EXTRA_PIPE -> new float[] {1.2f, 2.2f};
+            case EXTRA_DUG -> new float[] {2.4f, 2.4f};
             default -> null;
         };
         pen.setColor(color(role));
@@ -295,6 +297,7 @@ public final class ScenePanel extends JPanel {
         return switch (role) {
             case DRAIN, MAIN, ROOF_LINE, EXTRA_PIPE, WATER -> WATER;
             case LIMIT, GROUND, SOIL, STONE -> GRAY;
+            case DUG, EXTRA_DUG -> OPEN_GROUND;
             case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> Color.BLACK;
         };
     }

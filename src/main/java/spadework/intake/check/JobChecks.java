@@ -13,6 +13,7 @@ public final class JobChecks {
     private static final List<BiConsumer<Job, SourceFile>> STRUCTURE = List.of(
             UniqueLabels::check,
             LabelReferences::check,
+            BesideWallChecks::check,
             CornerChecks::check,
             HouseSideChecks::check,
             RepeatedCodes::check);

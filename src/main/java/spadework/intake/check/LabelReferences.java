@@ -8,6 +8,7 @@ import java.util.function.Function;
 import spadework.intake.source.Excerpt;
 import spadework.intake.source.SourceFile;
 import spadework.intake.value.Names;
+import spadework.job.BesideWall;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Outlet;
@@ -69,6 +70,8 @@ public final class LabelReferences {
         each("/water/drains", "/into", water.drains(), FootingDrain::into, ends);
         each("/water/mains", "/into", water.mains(), SolidRun::into, outlets);
         each("/water/roofLines", "/into", water.roofLines(), SolidRun::into, outlets);
+        besideWalls("/water/mains/", water.mains(), walls);
+        besideWalls("/water/roofLines/", water.roofLines(), walls);
         Names drains = names("the label of a drain", "/water/drains", water.drains(), FootingDrain::label);
         Names pipes = either("the label of a pipe", roofLines, either("", mains, drains));
         for (int i = 0; i < water.downspouts().size(); i++) {
@@ -79,6 +82,18 @@ public final class LabelReferences {
             }
         }
         return pipes;
+    }
+
+    private void besideWalls(String list, List<SolidRun> runs, Names walls) {
+        for (int i = 0; i < runs.size(); i++) {
+            String pointer = list + i + "/besideWall/wall";
+            if (sheet.isSound(pointer)) {
+                runs.get(i)
+                        .beside()
+                        .map(BesideWall::wall)
+                        .ifPresent(written -> walls.check(sheet, pointer, written, Excerpt.quoted(written)));
+            }
+        }
     }
 
     private void catchment(Job job, Names pipes) {

@@ -9,6 +9,7 @@ import spadework.intake.value.Choices;
 import spadework.intake.value.Codes;
 import spadework.intake.value.Counts;
 import spadework.intake.value.Measures;
+import spadework.job.BesideWall;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.Outlet;
@@ -17,6 +18,7 @@ import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.TrenchSize;
 import spadework.job.Water;
+import spadework.measure.Length;
 
 /** Reads the pipes. */
 public final class WaterReader {
@@ -74,7 +76,13 @@ public final class WaterReader {
                 fields.find("startInvert", Measures.LEVEL),
                 fields.find("endInvert", Measures.LEVEL),
                 fields.find("startGrade", Measures.LEVEL),
-                fields.find("endGrade", Measures.LEVEL));
+                fields.find("endGrade", Measures.LEVEL),
+                fields.find("besideWall", ValueKind.object(WaterReader::besideWall)));
+    }
+
+    private static BesideWall besideWall(ObjectFields fields) {
+        return new BesideWall(
+                fields.get("wall", Texts.LABEL), fields.get("length", Measures.lengthFromZeroTo(5000), Length.ZERO));
     }
 
     static TrenchSize trench(ObjectFields fields) {

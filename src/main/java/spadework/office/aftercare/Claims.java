@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.finding.Fault;
+import spadework.finding.Finding;
 import spadework.finding.Place;
 import spadework.office.reply.FindingLines;
 import spadework.office.reply.Reply;
@@ -60,7 +61,8 @@ public final class Claims {
                         warranty.job(),
                         step.on(),
                         (number, mark) -> Issue.of(Map.of(), step.facts()));
-        return described(warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
+        return described(
+                reading, warranty, new Claim(entry.number().orElseThrow().text(), List.of(step)));
     }
 
     /** Adds what became of a claim. */
@@ -85,7 +87,7 @@ public final class Claims {
         }
         Register.of(reading.folder())
                 .append(step.on(), Event.CLAIM, DocumentNumber.of(number).orElseThrow(), step.facts());
-        return described(on.get(), before.get().and(step));
+        return described(reading, on.get(), before.get().and(step));
     }
 
     private static Fault unknown(WarrantyReading reading, String number) {
@@ -105,9 +107,11 @@ public final class Claims {
                         + ClaimRules.replyDay(claim.opened(), terms.visitDays()));
     }
 
-    private static Reply described(Warranty warranty, Claim claim) {
+    private static Reply described(WarrantyReading reading, Warranty warranty, Claim claim) {
         List<String> lines = new ArrayList<>(WarrantyText.of(claim));
-        lines.addAll(FindingLines.bundled().described(ClaimRules.findings(warranty, claim)));
+        List<Finding> findings = new ArrayList<>(ClaimRules.findings(warranty, claim));
+        findings.addAll(ClaimRules.before(warranty, claim, reading.book().claims(warranty)));
+        lines.addAll(FindingLines.bundled().described(findings));
         if (claim.decided().isEmpty()) {
             lines.add(next(warranty.terms(), claim));
         }

@@ -9,9 +9,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.office.Office;
+import spadework.office.reply.FindingLines;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TemplateFolder;
 import spadework.register.DocumentKind;
@@ -21,6 +23,7 @@ import spadework.register.Guard;
 import spadework.register.Issue;
 import spadework.register.Register;
 import spadework.register.WarrantyBook;
+import spadework.warranty.Claim;
 import spadework.warranty.Handover;
 import spadework.warranty.TransferRules;
 import spadework.warranty.Warranty;
@@ -52,6 +55,7 @@ public final class Transfers {
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
         }
+        List<Claim> claims = reading.book().claims(warranty);
         WarrantyPapers papers = new WarrantyPapers(Office.with(own));
         Entry entry = Register.of(reading.folder())
                 .issue(
@@ -65,18 +69,19 @@ public final class Transfers {
                                     ? warranty.inherited(number.text(), asked.to())
                                     : warranty.reissued(number.text(), asked.to());
                             return new Issue(
-                                    papers.certificate(job, passed, warranty.number(), asked.on(), mark),
+                                    papers.certificate(job, passed, warranty.number(), claims, asked.on(), mark),
                                     Map.of(),
-                                    facts(warranty, asked),
+                                    facts(warranty, asked, claims),
                                     Optional.of(passed));
                         });
         List<String> lines = new ArrayList<>(WarrantyText.of(entry.warranty().orElseThrow(), asked.on()));
+        lines.addAll(FindingLines.bundled().described(TransferRules.findings(warranty, claims)));
         entry.files()
                 .forEach(file -> lines.add(reading.folder().resolve(file.name()).toString()));
         return Reply.done(lines);
     }
 
-    private static Map<String, String> facts(Warranty warranty, TransferInput asked) {
+    private static Map<String, String> facts(Warranty warranty, TransferInput asked, List<Claim> claims) {
         Map<String, String> facts = new LinkedHashMap<>();
         facts.put("certificate", warranty.number());
         facts.put("from", String.join(" and ", warranty.parties().owners()));
@@ -84,6 +89,13 @@ public final class Transfers {
         asked.sold().ifPresent(day -> facts.put("sold", day.toString()));
         asked.withoutSale().ifPresent(how -> facts.put("withoutSale", how));
         asked.waived().ifPresent(why -> facts.put("waived", why));
+        if (!claims.isEmpty()) {
+            facts.put(
+                    "claimsTold",
+                    claims.stream()
+                            .map(claim -> claim.number() + " " + claim.state().words())
+                            .collect(Collectors.joining(", ")));
+        }
         return facts;
     }
 

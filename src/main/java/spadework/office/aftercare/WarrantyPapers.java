@@ -6,6 +6,7 @@ import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import spadework.office.FirstCertificate;
 import spadework.office.Office;
@@ -20,6 +21,7 @@ import spadework.press.sheet.WorkbookPress;
 import spadework.press.template.Templates;
 import spadework.register.SealMark;
 import spadework.warranty.Card;
+import spadework.warranty.Claim;
 import spadework.warranty.Warranty;
 
 /** Prints the papers that are made from the register alone: the certificate of a later owner, the maintenance card. */
@@ -35,13 +37,14 @@ public final class WarrantyPapers {
     }
 
     /** Pages and workbook of a reissued certificate, by file name. */
-    Map<String, byte[]> certificate(Path job, Warranty warranty, String before, LocalDate issued, SealMark mark) {
+    Map<String, byte[]> certificate(
+            Path job, Warranty warranty, String before, List<Claim> claims, LocalDate issued, SealMark mark) {
         PageInfo info = info(warranty, issued, mark.text());
         Map<String, Object> model = FirstCertificate.of(office, job, warranty.first())
                 .map(first -> Map.<String, Object>of(
-                        "reissue", ReissuePaper.of(warranty, before, issued, first.certificate()),
+                        "reissue", ReissuePaper.of(warranty, before, claims, issued, first.certificate()),
                         "plan", first.plan()))
-                .orElseGet(() -> Map.of("reissue", ReissuePaper.of(warranty, before, issued)));
+                .orElseGet(() -> Map.of("reissue", ReissuePaper.of(warranty, before, claims, issued)));
         Map<String, byte[]> files = print(warranty, "warranty", "reissue", model, info);
         try {
             return SignedPapers.of(files, issued);

@@ -2,10 +2,12 @@
 package spadework.paperwork.warranty;
 
 import java.time.LocalDate;
+import java.util.List;
 import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.WarrantyPromise;
 import spadework.paperwork.part.WarrantyRow;
+import spadework.warranty.Claim;
 import spadework.warranty.Warranty;
 
 /** Puts the certificate of a later owner together, from what the register keeps of the first. */
@@ -17,10 +19,11 @@ public final class ReissuePaper {
      *
      * @param warranty as it was reissued
      * @param before number of the certificate that it takes the place of
+     * @param claims that were made on it before
      * @param issued the day of the transfer
      */
-    public static ReissuedCertificate of(Warranty warranty, String before, LocalDate issued) {
-        return of(RegisteredHead.of(warranty, issued), warranty, before);
+    public static ReissuedCertificate of(Warranty warranty, String before, List<Claim> claims, LocalDate issued) {
+        return of(RegisteredHead.of(warranty, issued), warranty, before, claims);
     }
 
     /**
@@ -29,11 +32,12 @@ public final class ReissuePaper {
      * @param first as it was issued
      */
     public static ReissuedCertificate of(
-            Warranty warranty, String before, LocalDate issued, WarrantyCertificate first) {
-        return of(RegisteredHead.of(warranty, issued, first.head().firm().logo().orElse("")), warranty, before);
+            Warranty warranty, String before, List<Claim> claims, LocalDate issued, WarrantyCertificate first) {
+        String logo = first.head().firm().logo().orElse("");
+        return of(RegisteredHead.of(warranty, issued, logo), warranty, before, claims);
     }
 
-    private static ReissuedCertificate of(PaperHead head, Warranty warranty, String before) {
+    private static ReissuedCertificate of(PaperHead head, Warranty warranty, String before, List<Claim> claims) {
         WarrantyPromise promise = new WarrantyPromise(
                 false,
                 warranty.coverage().parts().stream()
@@ -59,6 +63,7 @@ public final class ReissuePaper {
                 before,
                 warranty.coverage().walls(),
                 warranty.coverage().runs(),
-                promise);
+                promise,
+                claims.stream().map(EarlierClaim::of).toList());
     }
 }

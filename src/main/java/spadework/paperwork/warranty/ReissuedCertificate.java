@@ -12,6 +12,7 @@ import spadework.warranty.Covered;
  * @param number of this certificate
  * @param first number of the first certificate
  * @param before number of the certificate that it takes the place of
+ * @param claims that earlier owners made, whatever came of them
  */
 public record ReissuedCertificate(
         PaperHead head,
@@ -20,4 +21,5 @@ public record ReissuedCertificate(
         String before,
         List<Covered> walls,
         List<Covered> runs,
-        WarrantyPromise promise) {}
+        WarrantyPromise promise,
+        List<EarlierClaim> claims) {}

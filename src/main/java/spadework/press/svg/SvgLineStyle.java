@@ -13,6 +13,7 @@ public final class SvgLineStyle {
     private static final String WATER = "#1f4e5f";
     private static final String GROUND = "#595959";
     private static final String EARTH = "#707070";
+    private static final String OPEN_GROUND = "#9a9a9a";
     private static final String CONCRETE = "#e2e2e2";
 
     private SvgLineStyle() {}
@@ -22,6 +23,7 @@ public final class SvgLineStyle {
             case DRAIN, MAIN, ROOF_LINE, EXTRA_PIPE, WATER -> WATER;
             case LIMIT, GROUND -> GROUND;
             case SOIL, STONE -> EARTH;
+            case DUG, EXTRA_DUG -> OPEN_GROUND;
             case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> BLACK;
         };
     }
@@ -47,6 +49,7 @@ public final class SvgLineStyle {
             case LIMIT -> "11.00 4.00";
             case FABRIC -> "5.00 1.80";
             case EXTRA_WALL -> "7.00 3.00";
+            case EXTRA_DUG -> "2.40 2.40";
             case EXTRA_PIPE -> "1.20 2.20";
             default -> "";
         };

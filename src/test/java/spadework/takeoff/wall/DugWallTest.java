@@ -91,7 +91,8 @@ class DugWallTest {
                 Optional.of(Length.ofFeet(100 - start + bedding)),
                 Optional.of(Length.ofFeet(100 - end + bedding)),
                 Optional.of(Length.ofFeet(100)),
-                Optional.of(Length.ofFeet(100)));
+                Optional.of(Length.ofFeet(100)),
+                Optional.empty());
     }
 
     /**
@@ -101,7 +102,7 @@ class DugWallTest {
     @ParameterizedTest(name = "{0} to {1} ft deep: {2} cy")
     @CsvSource({"2, 4, 4.4444", "6, 8, 83.4568", "8, 6, 83.4568", "6, 6, 62.2222"})
     void pipeTrenchWhoseDepthChanges(double start, double end, double cubicYards) {
-        Worked dug = BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.site(), main(start, end)));
+        Worked dug = BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.job(), main(start, end)));
         assertThat(dug.number()).isCloseTo(cubicYards, within(0.0001));
         assertThat(dug.formula()).isEqualTo("T1 ÷ 27");
     }
@@ -109,7 +110,7 @@ class DugWallTest {
     /** From 4 to 6 ft only the half that is 5 ft and deeper is laid back (29 CFR 1926.652(a)(1)): two pieces. */
     @Test
     void pipeTrenchIsLaidBackWhereItHasToBe() {
-        Worked dug = BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.site(), main(4, 6)));
+        Worked dug = BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.job(), main(4, 6)));
         double upright = 20 * 4.5;
         double sloped = 20.0 / 6 * (5 + 25 + 4 * (5.5 + 30.25) + 6 + 36);
         assertThat(dug.number()).isCloseTo((upright + sloped) / 27, within(1e-9));
@@ -120,14 +121,13 @@ class DugWallTest {
     @Test
     void sourceOfTheDepth() {
         SolidRun typed = Jobs.main(40, 92.2, 91.4);
-        assertThat(BodyDug.source(DigBodies.main(Jobs.site(), main(2, 4)))).isEqualTo("depth as measured");
-        assertThat(BodyDug.source(DigBodies.main(Jobs.site(), typed))).startsWith("typed depth");
+        assertThat(BodyDug.source(DigBodies.main(Jobs.job(), main(2, 4)))).isEqualTo("depth as measured");
+        assertThat(BodyDug.source(DigBodies.main(Jobs.job(), typed))).startsWith("typed depth");
         Job sump = new WaterJob().sump(18.0, 24.0, 8.0, 40.0, 25.0, 12.0).build();
         assertThat(BodyDug.source(
-                        DigBodies.discharge(sump.site(), sump.water().outlets().get(0))
-                                .orElseThrow()))
+                        DigBodies.discharge(sump, sump.water().outlets().get(0)).orElseThrow()))
                 .startsWith("usual depth");
-        assertThat(BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.site(), typed))
+        assertThat(BodyDug.of("T", "pipe trench, bank", DigBodies.main(Jobs.job(), typed))
                         .name())
                 .startsWith("pipe trench, bank, typed depth");
     }
