@@ -37,7 +37,7 @@ public final class SummaryBar extends JPanel {
      * @param cause goes to the cause of the gravest thing
      */
     public SummaryBar(JobSession session, Runnable working, Runnable cause) {
-        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][170:pref:][][grow,fill][56!][]"));
+        super(new MigLayout("insets 4 12 4 12, gap 12, fillx", "[][90:pref:][][grow,fill][40!][]"));
         this.session = session;
         total.setName("total");
         total.putClientProperty("JButton.buttonType", "borderless");
@@ -52,7 +52,7 @@ public final class SummaryBar extends JPanel {
         margin.setName("margin");
         add(change);
         add(margin, "hidemode 2");
-        add(gravest, "wmin 100");
+        add(gravest, "wmin 50");
         add(new BusySign(session.work()));
         add(saved);
         showAll();
