@@ -89,7 +89,8 @@ class ClippingTest {
     /** Whether a control ends to the right of its page, or of the line below; what scrolls in a pane of its own may. */
     private static boolean overhangs(JComponent one) {
         if (SUMMED.contains(String.valueOf(one.getName()))) {
-            return one.isShowing() && one.getX() + one.getWidth() > one.getParent().getWidth();
+            return one.isShowing()
+                    && one.getX() + one.getWidth() > one.getParent().getWidth();
         }
         FormPage page = (FormPage) SwingUtilities.getAncestorOfClass(FormPage.class, one);
         return page != null

@@ -112,10 +112,10 @@ public final class AgreedWorkPages {
         page.group("built.pipes");
         page.list(BasePointer.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
         page.list(BasePointer.JOB.inside("/asBuilt/flowTests"), "/line=2", "/on=3", "/passed=2", "/what=8", "/by=4");
-        page.rareGroup("built.actuals");
-        page.list(BasePointer.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
         page.list(BasePointer.JOB.inside("/asBuilt/inspections"), "/on=3", "/by=4", "/soil=5", "/hazards=6", "/done=6");
         page.field("/asBuilt/note", 12);
+        page.rareGroup("built.actuals");
+        page.list(BasePointer.JOB.inside("/asBuilt/actuals"), "/code=4", "/quantity=3", "/hours=3", "/material=3");
     }
 
     /** What the contract says beyond the work; on the page of the agreement. */
