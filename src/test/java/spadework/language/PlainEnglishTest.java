@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumSet;
@@ -15,6 +16,7 @@ import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -28,8 +30,13 @@ import spadework.job.Job;
 import spadework.office.Bid;
 import spadework.office.PaperBlocks;
 import spadework.office.PaperKind;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.crew.CrewSheet;
+import spadework.paperwork.crew.CrewSheetPaper;
+import spadework.press.page.PageInfo;
 import spadework.samples.MoneyPapers;
 import spadework.samples.Samples;
+import spadework.schedule.CrewCalendar;
 
 /**
  * An outside judge reads what is printed: LanguageTool in American English. Nothing is left but trade words and rules
@@ -85,6 +92,24 @@ class PlainEnglishTest {
     void everyPaperAboutMoneyReadsAsAmericanEnglish() throws IOException {
         Set<String> blocks = new LinkedHashSet<>();
         MoneyPapers.blocks().values().forEach(blocks::addAll);
+        assertThat(blocks).hasSizeGreaterThan(60);
+        assertThat(faults(blocks)).isEmpty();
+    }
+
+    @Test
+    void theCrewsPapersReadAsAmericanEnglish() throws IOException {
+        Set<String> blocks = new LinkedHashSet<>();
+        for (Path sample : Samples.papered()) {
+            Dossier dossier = Samples.bid(sample).dossier();
+            LocalDate on = dossier.job().issued();
+            CrewCalendar calendar =
+                    CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
+            CrewSheet sheet = CrewSheetPaper.of(dossier, calendar, on);
+            blocks.addAll(PaperBlocks.of(
+                    "crew-sheet",
+                    Map.of("crew", sheet),
+                    new PageInfo("en-US", dossier.company().name(), on)));
+        }
         assertThat(blocks).hasSizeGreaterThan(60);
         assertThat(faults(blocks)).isEmpty();
     }

@@ -34,6 +34,7 @@ import spadework.office.SampleJobFolder;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TemplateFolder;
 import spadework.press.PageText;
+import spadework.press.VeraPdf;
 import spadework.press.WorkbookDump;
 import spadework.samples.Samples;
 
@@ -135,6 +136,12 @@ class CrewPapersTest {
                             : Files.readString(file);
             assertThat(text).doesNotContain("$").isNotBlank();
         }
+    }
+
+    @Test
+    void pageConformsToUa1AndA3a() throws IOException {
+        byte[] page = Files.readAllBytes(printed(job()).get("crew-sheet.pdf"));
+        assertThat(VeraPdf.failedRules(page)).isEmpty();
     }
 
     @Test
