@@ -10,8 +10,7 @@ here are the papers for ${note.jobTitle} at ${note.street}:
 - ${paper}
 </#list>
 
-The price stands until ${note.validUntil}. Read them in peace, and ask about anything that is not plain. Nothing begins
-before both of us have signed.
+The price stands until ${note.validUntil}. Take your time with them, and ask about anything that is not clear: call
+<#if note.callName?has_content>${note.callName} at </#if>${note.callPhone}. Nothing begins before both of us have signed.
 
 ${note.company}
-${note.phone}

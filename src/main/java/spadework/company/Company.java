@@ -60,6 +60,10 @@ public record Company(
         return contact.email();
     }
 
+    public Optional<ContactPerson> contactPerson() {
+        return contact.person();
+    }
+
     public Optional<String> logo() {
         return letterhead.logo();
     }

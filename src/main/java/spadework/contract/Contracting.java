@@ -147,7 +147,9 @@ public final class Contracting {
                 lines,
                 rest,
                 byPath,
-                QuantityChanges.between(without.takeoff(), with.takeoff()));
+                QuantityChanges.between(without.takeoff(), with.takeoff()),
+                IssueDifference.moves(without.sections(), with.sections()),
+                UnfitWalls.of(agreed, fitting.rest(), proposed.unitPrices()));
     }
 
     /** What an accepted change leads to is where the next one starts, so that each job is measured once. */

@@ -3,10 +3,14 @@ package spadework.contract;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import spadework.contract.UnfitWall.Difference;
 import spadework.job.Alteration;
 import spadework.job.Altered;
 import spadework.job.ExtraItem;
@@ -118,18 +122,35 @@ record FittingPrices(List<UnitCount> counts, Alteration rest) {
 
     /** Built, footed, covered and dug alike, its depth within the 6 in that the contract leaves open. */
     private static boolean isLike(Wall wall, Wall named) {
-        return wall.kind() == named.kind()
-                && wall.footing().equals(named.footing())
-                && wall.finish().equals(named.finish())
-                && wall.digging().equals(named.digging())
-                && wall.strip().equals(named.strip())
-                && wall.condition().surface() == named.condition().surface()
-                && wall.windowWells() == 0
-                && Math.abs(mean(wall) - mean(named)) <= STEP_FEET + NOISE
-                && wall.deepest().minus(named.deepest()).feet() <= STEP_FEET + NOISE;
+        return differences(wall, named).isEmpty();
     }
 
-    private static boolean isDrained(Water water, String wall) {
+    /** What keeps a wall from being like another. */
+    static Set<Difference> differences(Wall wall, Wall named) {
+        Map<Difference, Boolean> differs = new EnumMap<>(Difference.class);
+        differs.put(Difference.KIND, wall.kind() != named.kind());
+        differs.put(Difference.FOOTING, !wall.footing().isAsLargeAs(named.footing()));
+        differs.put(Difference.FINISH, !wall.finish().equals(named.finish()));
+        differs.put(Difference.DIGGING, !wall.digging().equals(named.digging()));
+        differs.put(
+                Difference.OLD_SURFACE,
+                !wall.strip().equals(named.strip())
+                        || wall.condition().surface() != named.condition().surface());
+        differs.put(Difference.WINDOW_WELLS, wall.windowWells() != 0);
+        double deeper = mean(wall) - mean(named);
+        double deepest = wall.deepest().minus(named.deepest()).feet();
+        differs.put(Difference.DEEPER, Math.max(deeper, deepest) > STEP_FEET + NOISE);
+        differs.put(Difference.SHALLOWER, deeper < -STEP_FEET - NOISE);
+        Set<Difference> found = EnumSet.noneOf(Difference.class);
+        differs.forEach((difference, is) -> {
+            if (is) {
+                found.add(difference);
+            }
+        });
+        return found;
+    }
+
+    static boolean isDrained(Water water, String wall) {
         return water.drains().stream().anyMatch(drain -> drain.along().contains(wall));
     }
 

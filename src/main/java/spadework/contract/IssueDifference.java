@@ -40,10 +40,20 @@ public record IssueDifference(
     /** Compares two issues. */
     public static IssueDifference between(
             LocalDate since, OfferedPrice then, Takeoff measured, OfferedPrice now, Takeoff measuredNow) {
+        return new IssueDifference(
+                since,
+                then.total(),
+                now.total(),
+                moves(then.sections(), now.sections()),
+                QuantityChanges.between(measured, measuredNow));
+    }
+
+    /** The sections whose prices differ, in the order of the later ones. */
+    static List<SectionMove> moves(List<SectionPrice> then, List<SectionPrice> now) {
         Map<String, Dollars> gone = new LinkedHashMap<>();
-        then.sections().forEach(section -> gone.put(section.section().name(), section.price()));
+        then.forEach(section -> gone.put(section.section().name(), section.price()));
         List<SectionMove> moves = new ArrayList<>();
-        for (SectionPrice section : now.sections()) {
+        for (SectionPrice section : now) {
             String name = section.section().name();
             Dollars was = gone.containsKey(name) ? gone.remove(name) : Dollars.ZERO;
             if (!was.equals(section.price())) {
@@ -51,7 +61,6 @@ public record IssueDifference(
             }
         }
         gone.forEach((name, was) -> moves.add(new SectionMove(name, was, Dollars.ZERO)));
-        return new IssueDifference(
-                since, then.total(), now.total(), moves, QuantityChanges.between(measured, measuredNow));
+        return moves;
     }
 }

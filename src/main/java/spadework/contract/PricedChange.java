@@ -17,6 +17,8 @@ import spadework.money.Dollars;
  *     is priced by the path
  * @param rest what no unit price covers, by the path; zero where there are no lines
  * @param byPath what all of it comes to by the path of the job
+ * @param sections what each section's price moves by along that path
+ * @param unfit added walls that the price for a foot of wall does not fit
  */
 public record PricedChange(
         Change change,
@@ -27,11 +29,15 @@ public record PricedChange(
         List<UnitLine> lines,
         Dollars rest,
         Sum byPath,
-        List<QuantityChange> quantities) {
+        List<QuantityChange> quantities,
+        List<IssueDifference.SectionMove> sections,
+        List<UnfitWall> unfit) {
 
     public PricedChange {
         lines = List.copyOf(lines);
         quantities = List.copyOf(quantities);
+        sections = List.copyOf(sections);
+        unfit = List.copyOf(unfit);
     }
 
     /** Whether the path gives another figure for the same work than the unit prices do. */

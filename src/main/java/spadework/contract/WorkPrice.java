@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.contract;
 
+import java.util.List;
 import spadework.company.Company;
 import spadework.company.TaxMode;
 import spadework.job.Job;
@@ -8,20 +9,25 @@ import spadework.money.Dollars;
 import spadework.pricebook.PriceBook;
 import spadework.pricing.Pricing;
 import spadework.pricing.SalesTax;
+import spadework.pricing.SectionPrice;
 import spadework.schedule.DayQuantities;
 import spadework.takeoff.Takeoff;
 
 /** A job's takeoff with the price of its work: its sections, without the small-job minimum, which is charged once. */
-record WorkPrice(Takeoff takeoff, Dollars price) {
+record WorkPrice(Takeoff takeoff, List<SectionPrice> sections) {
 
     static WorkPrice of(Job job, Company company, PriceBook book) {
         Takeoff takeoff = DayQuantities.takeoff(job, company, book);
         return new WorkPrice(takeoff, Pricing.work(company, book, takeoff));
     }
 
+    private Dollars price() {
+        return Dollars.total(sections.stream().map(SectionPrice::price).toList());
+    }
+
     /** What another job costs more than this one. */
     Sum to(WorkPrice other, Company company) {
-        return taxed(other.price.minus(price), company);
+        return taxed(other.price().minus(price()), company);
     }
 
     /** A price with the sales tax on it, where the company collects it: each option and change is an invoice. */

@@ -37,6 +37,9 @@ public final class PaperModels {
     private final Bid bid;
     private final List<Sheet> sheets = new ArrayList<>();
 
+    /** More walls than that are read off a plan on a page of its own. */
+    private static final int MANY_WALLS = 6;
+
     /** Plans by the very job that they show: several papers of a bid show the same one. */
     private final IdentityHashMap<Job, Scene> plans = new IdentityHashMap<>();
 
@@ -114,6 +117,7 @@ public final class PaperModels {
                 Map.of(
                         "scope", ScopePaper.of(agreed, plan),
                         "plan", drawn(plan),
+                        "planPage", planPage(agreed.job()),
                         "sections", PageFigure.of(SectionDrawings.everywhere(agreed)),
                         "profiles", PageFigure.of(ProfileDrawings.of(agreed))));
     }
@@ -128,6 +132,8 @@ public final class PaperModels {
                         ContractPaper.of(contracted, bid.proposed(), plan),
                         "plan",
                         drawn(plan),
+                        "planPage",
+                        planPage(contracted.job()),
                         "specimen",
                         CertificatePaper.specimen(contracted, plan)));
     }
@@ -168,6 +174,11 @@ public final class PaperModels {
 
     private void put(PaperKind paper, String file, Map<String, Object> model, LocalDate date) {
         sheets.add(new Sheet(file, paper.template(), model, date));
+    }
+
+    /** The plan once more, for a page of its own, where it shows many walls; else nothing. */
+    private String planPage(Job job) {
+        return job.walls().size() > MANY_WALLS ? drawn(PlanSketch.onItsOwnPage(job)) : "";
     }
 
     private Scene plan(Job job) {

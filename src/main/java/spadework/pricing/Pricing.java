@@ -67,10 +67,11 @@ public final class Pricing {
                 Installments.of(total, job.payments()));
     }
 
-    /** The price of the work alone: the sum of the printed section prices, before minimum and tax. */
-    public static Dollars work(Company company, PriceBook book, Takeoff takeoff) {
-        List<PricedSection> sections = sections(takeoff, LinePricing.of(company, book, takeoff), company.priceRules());
-        return Dollars.total(sections.stream().map(PricedSection::price).toList());
+    /** The price of the work alone: the printed section prices, before minimum and tax. */
+    public static List<SectionPrice> work(Company company, PriceBook book, Takeoff takeoff) {
+        return sections(takeoff, LinePricing.of(company, book, takeoff), company.priceRules()).stream()
+                .map(section -> new SectionPrice(section.section(), section.price()))
+                .toList();
     }
 
     private static List<PricedSection> sections(Takeoff takeoff, List<PricedLine> lines, PriceRules rules) {

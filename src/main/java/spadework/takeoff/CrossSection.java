@@ -115,6 +115,7 @@ public record CrossSection(
                 new ArrayList<>(lengths.stream().map(Length::text).toList());
         figures.add(bed.isPresent() ? "bed" : "");
         figures.add(floor.map(Length::text).orElse(""));
+        figures.add(footing.measured() ? "measured" : "");
         return figures;
     }
 

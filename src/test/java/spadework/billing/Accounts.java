@@ -35,8 +35,18 @@ final class Accounts {
         for (int i = 0; i < changes.size(); i++) {
             Sum sum = new Sum(changes.get(i), Dollars.ZERO);
             Dollars after = before.plus(changes.get(i));
-            priced.add(
-                    new PricedChange(change(i + 1), before, sum, sum, after, List.of(), Dollars.ZERO, sum, List.of()));
+            priced.add(new PricedChange(
+                    change(i + 1),
+                    before,
+                    sum,
+                    sum,
+                    after,
+                    List.of(),
+                    Dollars.ZERO,
+                    sum,
+                    List.of(),
+                    List.of(),
+                    List.of()));
             before = after;
         }
         OfferedPrice offered =

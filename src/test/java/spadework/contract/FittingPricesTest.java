@@ -7,6 +7,7 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -167,18 +168,19 @@ class FittingPricesTest {
     }
 
     /** One more foot of wall like wall A: built, dug and drained alike, its depth within 6 in. */
-    @ParameterizedTest(name = "{0} to {1} ft deep, {2}, drained {3}: fits {4}")
+    @ParameterizedTest(name = "{0} to {1} ft deep, {2}, drained {3}: differs in {4}")
     @CsvSource(textBlock = """
-            5,   5,   BLOCK,  true,  true
-            5.5, 5.5, BLOCK,  true,  true
-            4.5, 4.5, BLOCK,  true,  true
-            5.6, 5.6, BLOCK,  true,  false
-            4.4, 4.4, BLOCK,  true,  false
-            4.3, 5.6, BLOCK,  true,  false
-            5,   5,   POURED, true,  false
-            5,   5,   BLOCK,  false, false
+            5,   5,   BLOCK,  true,
+            5.5, 5.5, BLOCK,  true,
+            4.5, 4.5, BLOCK,  true,
+            5.6, 5.6, BLOCK,  true,  DEEPER
+            4.4, 4.4, BLOCK,  true,  SHALLOWER
+            4.3, 5.6, BLOCK,  true,  DEEPER
+            5,   5,   POURED, true,  KIND
+            5,   5,   BLOCK,  false, DRAIN
             """)
-    void wallLikeIt(double start, double end, WallKind kind, boolean drained, boolean fits) {
+    void wallLikeIt(double start, double end, WallKind kind, boolean drained, UnfitWall.Difference difference) {
+        boolean fits = difference == null;
         Wall wall = Jobs.with(other(Jobs.wall(), "C", 20, start, end), kind);
         PricedChange change = change(of(
                 List.of(wall),
@@ -187,6 +189,12 @@ class FittingPricesTest {
                 Optional.empty(),
                 TakenAway.NOTHING));
         assertThat(change.lines()).hasSize(fits ? 1 : 0);
+        assertThat(change.unfit()).isEqualTo(fits ? List.of() : List.of(new UnfitWall("C", "A", Set.of(difference))));
+        assertThat(Dollars.total(change.sections().stream()
+                        .map(IssueDifference.SectionMove::difference)
+                        .toList()))
+                .as("the parts come to the whole")
+                .isEqualTo(change.byPath().price());
         if (fits) {
             assertThat(change.figured().price().amount())
                     .isEqualByComparingTo(price("WALL-FOOT-A").amount().multiply(BigDecimal.valueOf(20)));

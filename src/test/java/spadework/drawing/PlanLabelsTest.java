@@ -70,6 +70,20 @@ class PlanLabelsTest {
         assertThat(scene.height()).isLessThan(350);
     }
 
+    /** On a page that lies on its side every wall has its own label, and letter and A4 both hold the plan. */
+    @Test
+    void theTwelveWallsFillAPageOfTheirOwn() {
+        Scene scene = PlanSketch.onItsOwnPage(PlanJob.twelveWalls());
+
+        assertThat(PlanLabels.faults(scene)).isEmpty();
+        assertThat(PlanLabels.of(scene).stream().filter(Label::bold).map(Label::text))
+                .contains("A", "L")
+                .noneMatch(text -> text.startsWith("("));
+        assertThat(PlanLabels.of(scene)).allMatch(label -> label.size() >= 7);
+        assertThat(scene.width()).isLessThanOrEqualTo((11 - 1.6) * 72);
+        assertThat(scene.height()).isBetween(300.0, (8.27 - 0.82 - 0.74) * 72 - 24);
+    }
+
     @Test
     void lengthsStandOutsideTheHouse() {
         Job job = PlanJob.house(40, 28)

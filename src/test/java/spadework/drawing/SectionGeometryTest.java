@@ -17,8 +17,11 @@ import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
+import spadework.job.Footing;
 import spadework.job.Protection;
 import spadework.job.SoilType;
+import spadework.measure.Length;
+import spadework.press.svg.SvgLineStyle;
 import spadework.takeoff.CrossSection;
 
 public class SectionGeometryTest {
@@ -118,8 +121,12 @@ public class SectionGeometryTest {
     void theHeapLiesTwoFeetBackFromTheEdge() {
         Scene scene = SectionSketch.of(SectionJob.at(5.5, SoilType.B, Protection.SLOPED), SectionJob.RUBBER);
 
-        Area heap = areas(scene).get(2);
-        assertThat(heap.corners().get(0).x() - ground(scene).get(2).x1()).isCloseTo(2 * scale(scene), HALF_A_POINT);
+        double edge = ground(scene).get(2).x1();
+        Line heap = lines(scene, Role.UNMEASURED).stream()
+                .filter(line -> line.x1() > edge)
+                .findFirst()
+                .orElseThrow();
+        assertThat(heap.x1() - edge).isCloseTo(2 * scale(scene), HALF_A_POINT);
     }
 
     /** Jobs.site puts the floor at 93 ft and the higher end of the drain at 92.5 ft. */
@@ -132,6 +139,32 @@ public class SectionGeometryTest {
         double bottom = areas(scene).get(1).corners().get(2).y();
         Line floor = lines(scene, Role.HOUSE).get(0);
         assertThat(bottom - floor.y1()).isCloseTo(section.floor().get().feet() * scale(scene), HALF_A_POINT);
+    }
+
+    /** What has only its usual size is dotted; a legend tells the two kinds of line apart without color. */
+    @Test
+    void onlyWhatWasMeasuredHasASolidOutline() {
+        CrossSection measured = SectionJob.at(5.5, SoilType.B, Protection.SLOPED);
+        CrossSection usual =
+                SectionJob.withFooting(measured, new Footing(Length.ofInches(8), Length.ofInches(6), false));
+        Scene scene = SectionSketch.of(measured, SectionJob.RUBBER);
+        Scene unsure = SectionSketch.of(usual, SectionJob.RUBBER);
+
+        assertThat(areas(scene)).extracting(Area::role).containsOnly(Role.UNMEASURED);
+        assertThat(solid(scene)).as("wall's face, footing, sample").hasSize(1 + 3 + 1);
+        assertThat(solid(unsure)).as("wall's face, sample").hasSize(1 + 1);
+        assertThat(PlanLabels.of(scene)).extracting(Shape.Label::text).contains("Footing 8 in thick, 6 in out");
+        assertThat(PlanLabels.of(unsure))
+                .extracting(Shape.Label::text)
+                .contains(
+                        "Footing, usual size: 8 in thick, 6 in out", "measured or planned", "usual size, not measured");
+        assertThat(SvgLineStyle.dash(Role.WALL)).isEmpty();
+        assertThat(SvgLineStyle.dash(Role.UNMEASURED)).isNotEmpty();
+        assertThat(measured.printsLike(usual)).isFalse();
+    }
+
+    private static List<Line> solid(Scene scene) {
+        return lines(scene, Role.WALL);
     }
 
     @Test

@@ -64,6 +64,20 @@ public final class SectionJob {
         return random.nextInt(6) > 0 ? section : section.joinedWith(named(section, "Long wall of the old wing"));
     }
 
+    /** The same with another footing. */
+    static CrossSection withFooting(CrossSection section, Footing footing) {
+        return new CrossSection(
+                section.walls(),
+                section.depth(),
+                section.trenchDepth(),
+                footing,
+                section.bottomWidth(),
+                section.bank(),
+                section.reach(),
+                section.bed(),
+                section.floor());
+    }
+
     static CrossSection named(CrossSection section, String... labels) {
         return new CrossSection(
                 List.of(labels),

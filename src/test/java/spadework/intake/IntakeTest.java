@@ -132,7 +132,7 @@ class IntakeTest {
         assertThat(job.site().soil().type()).isEqualTo(SoilType.NOT_CLASSED);
         assertThat(job.restoration())
                 .isEqualTo(new Restoration(Length.ZERO, none, Length.ofInches(4), none, none, none, 0));
-        assertThat(wall.footing()).isEqualTo(new Footing(Length.ofInches(8), Length.ofInches(6)));
+        assertThat(wall.footing()).isEqualTo(new Footing(Length.ofInches(8), Length.ofInches(6), false));
         assertThat(wall.digging())
                 .isEqualTo(new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED));
         assertThat(wall.windowWells()).isZero();

@@ -210,7 +210,7 @@ class ContractPapersTest {
             a pipe and why                  | Solid main M1 Length 64 ft 66 ft Measured as it lay
             what was not recorded           | Drain stone
             a test                          | 3, flow test Passed. Hose at the cleanout, out at the swale. Ida Wrenfield
-            that this moves no price        | The price does not move by any of this: it moves by signed change orders only.
+            that this moves no price        | None of these differences changes the price: only signed change orders do.
             the option in the account       | Contract price, with option OP2
             a payment                       | Paid: check 11 August 29, 2026 −$2,500.00
             no right is signed away         | Signing takes away no right that the warranty or the law gives you

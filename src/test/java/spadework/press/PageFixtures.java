@@ -119,6 +119,8 @@ public final class PageFixtures {
                         "218 Harrow Lane, Wexmoor, OH 44000",
                         "(555) 555-0134",
                         "office@harrowlane.example.com",
+                        "Cole Marsh",
+                        "(555) 555-0135",
                         logo,
                         a4),
                 "2026-014",

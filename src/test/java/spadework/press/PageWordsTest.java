@@ -106,6 +106,8 @@ class PageWordsTest {
                                 "validUntil",
                                 "address",
                                 "email",
+                                "callName",
+                                "callPhone",
                                 "insurance",
                                 "working",
                                 "inputs",
@@ -150,7 +152,15 @@ class PageWordsTest {
                         "cost-sheet",
                         sheet,
                         sheet.get("sheet"),
-                        Set.of("validUntil", "customerContact", "insurance", "address", "email", "unit")));
+                        Set.of(
+                                "validUntil",
+                                "customerContact",
+                                "insurance",
+                                "address",
+                                "email",
+                                "callName",
+                                "callPhone",
+                                "unit")));
     }
 
     @Test

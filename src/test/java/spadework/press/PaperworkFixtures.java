@@ -92,6 +92,8 @@ public final class PaperworkFixtures {
                 "12 Quarry Road, Millbrook, PA 00000",
                 "(215) 555-0134",
                 "office@fernhill.example.com",
+                "Cole Marsh",
+                "(215) 555-0135",
                 Optional.empty(),
                 false);
         return new PaperHead(
@@ -183,6 +185,8 @@ public final class PaperworkFixtures {
                 letter.address(),
                 letter.phone(),
                 letter.email(),
+                letter.callName(),
+                letter.callPhone(),
                 Optional.empty(),
                 true);
         PaperHead head = new PaperHead(

@@ -74,6 +74,15 @@ public final class PrintedType {
         return letters.stream().mapToDouble(Letter::points).min().orElseThrow();
     }
 
+    /** The smallest size of any letter of a page below its head and above its foot, in points. */
+    public double leastOn(int page) {
+        return letters.stream()
+                .filter(letter -> letter.page() == page && letter.y() > HEAD && letter.y() < FOOT)
+                .mapToDouble(Letter::points)
+                .min()
+                .orElseThrow();
+    }
+
     /** Every place where the words stand; spaces and line ends do not count. */
     public List<Found> all(String words) {
         String sought = words.replaceAll("\\s+", "");

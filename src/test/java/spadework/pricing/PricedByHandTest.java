@@ -117,7 +117,10 @@ class PricedByHandTest {
         assertThat(quote.payments())
                 .extracting(Due::amount)
                 .containsExactly(Dollars.of("163.50"), Dollars.of("1471.50"));
-        assertThat(Pricing.work(COMPANY, Priced.BOOK, Priced.TAKEOFF)).isEqualTo(Dollars.of("1635.00"));
+        assertThat(Dollars.total(Pricing.work(COMPANY, Priced.BOOK, Priced.TAKEOFF).stream()
+                        .map(SectionPrice::price)
+                        .toList()))
+                .isEqualTo(Dollars.of("1635.00"));
     }
 
     /** 650.00 + 289.89 + 150.00 = 1,089.89 → 1,198.879 → 1,438.6548 → ÷ 0.88 = 1,634.835; 0.165 is rounding. */

@@ -52,7 +52,11 @@ public final class FrontDrawing {
         };
         Rect zone = frame.outside(side, PlanBands.DRAIN);
         sheet.wish(LabelRequest.small(
-                PlanWords.STREET, PlanFrame.WIDTH, Role.LIMIT, new LabelSpot(target, zone, 160), PlanWords.STREET));
+                PlanWords.STREET,
+                PlanFrame.WIDEST_WORDS,
+                Role.LIMIT,
+                new LabelSpot(target, zone, 160),
+                PlanWords.STREET));
     }
 
     /** A head that points into the house; its name stands inside. */
@@ -67,7 +71,7 @@ public final class FrontDrawing {
         Point target = frame.at(spot, -DOOR_DEEP - half);
         LabelRequest name = LabelRequest.small(
                 PlanWords.DOOR,
-                PlanFrame.WIDTH,
+                PlanFrame.WIDEST_WORDS,
                 Role.LIMIT,
                 new LabelSpot(target, frame.house().grown(-3), 40),
                 PlanWords.DOOR);

@@ -77,6 +77,6 @@ public final class LimitDrawing {
     private static LabelRequest wish(PlanLimit limit, Point target, PlanFrame frame) {
         Rect zone = frame.outside(limit.side(), PlanBands.DRAIN);
         return LabelRequest.small(
-                limit.text(), PlanFrame.WIDTH, Role.LIMIT, new LabelSpot(target, zone, 70), limit.text());
+                limit.text(), PlanFrame.WIDEST_WORDS, Role.LIMIT, new LabelSpot(target, zone, 70), limit.text());
     }
 }

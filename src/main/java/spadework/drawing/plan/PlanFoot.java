@@ -22,7 +22,7 @@ import spadework.job.Side;
 /** Below the figure: what the lines mean, the scale bar, north, and the key of what found no room. */
 public final class PlanFoot {
     private static final double LEFT = 10;
-    private static final double RIGHT = PlanFrame.WIDTH - 10;
+    private static final double EDGE = 10;
     private static final double SAMPLE = 14;
     private static final double GAP = 7;
     private static final double ROW = 13;
@@ -34,17 +34,18 @@ public final class PlanFoot {
     static double draw(
             Job job, PipeLayout water, AddedParts extra, List<String> key, PlanFrame frame, DrawingSheet sheet) {
         double top = frame.sheet().bottom();
+        double right = frame.sheet().right() - EDGE;
         lines(job, top + 10, sheet);
         ScaleBar.draw(LEFT, top + 32, frame.scale(), PlanWords.SCALE, sheet);
-        north(top + 42, sheet);
+        north(right, top + 42, sheet);
         double below = extra(job, extra, top + 54, sheet);
-        below = outlets(job, water, below, sheet);
-        double bottom = key(key, below, sheet);
+        below = outlets(job, water, below, right, sheet);
+        double bottom = key(key, below, right, sheet);
         return key.isEmpty() ? below - 7 : bottom;
     }
 
     /** Each outlet with its sign and the job's words for its place; tells where the next row stands. */
-    private static double outlets(Job job, PipeLayout water, double first, DrawingSheet sheet) {
+    private static double outlets(Job job, PipeLayout water, double first, double right, DrawingSheet sheet) {
         double x = LEFT;
         double y = first;
         for (Outlet outlet : job.water().outlets()) {
@@ -53,12 +54,12 @@ public final class PlanFoot {
             double words = x + SIGN + LabelText.width(label, LabelRequest.SMALL, true) + 5;
             String what = outlet.what() + (unplaced ? " " + PlanWords.UNPLACED : "");
             double width = LabelText.width(what, LabelRequest.SMALL);
-            if (x > LEFT && words + width > RIGHT) {
+            if (x > LEFT && words + width > right) {
                 words += LEFT - x;
                 x = LEFT;
                 y += ROW;
             }
-            String kept = LabelText.cut(what, LabelRequest.SMALL, RIGHT - words);
+            String kept = LabelText.cut(what, LabelRequest.SMALL, right - words);
             OutletDrawing.symbol(outlet, Side.EAST, new Point(x + SIGN / 2 - 2, y - 3), sheet);
             sheet.draw(new Label(x + SIGN, y, label, "start", LabelRequest.SMALL, true, Role.WATER));
             sheet.draw(small(words, y, kept));
@@ -129,19 +130,19 @@ public final class PlanFoot {
         return x + SAMPLE + 5 + LabelText.width(text, LabelRequest.SMALL) + GAP;
     }
 
-    private static void north(double bottom, DrawingSheet sheet) {
-        double x = RIGHT - 6;
+    private static void north(double right, double bottom, DrawingSheet sheet) {
+        double x = right - 6;
         sheet.draw(new Line(x, bottom, x, bottom - 18, Weight.MEDIUM, Role.PLAIN, true));
         sheet.draw(new Label(x - 7, bottom - 5, PlanWords.NORTH, "end", 10, true, Role.PLAIN));
     }
 
-    private static double key(List<String> key, double first, DrawingSheet sheet) {
+    private static double key(List<String> key, double first, double right, DrawingSheet sheet) {
         double x = LEFT;
         double y = first;
         for (String entry : key) {
-            String text = LabelText.cut(entry, LabelRequest.SMALL, RIGHT - LEFT);
+            String text = LabelText.cut(entry, LabelRequest.SMALL, right - LEFT);
             double width = LabelText.width(text, LabelRequest.SMALL);
-            if (x > LEFT && x + width > RIGHT) {
+            if (x > LEFT && x + width > right) {
                 x = LEFT;
                 y += ROW;
             }

@@ -16,27 +16,25 @@ import spadework.job.Wall;
  * @param sheet the part of the sheet on which the figure lies
  */
 public record PlanFrame(House size, Rect house, double scale, Rect sheet) {
-    static final double WIDTH = 470;
+    /** Words wider than that are cut. */
+    static final double WIDEST_WORDS = 470;
 
     private static final double LEAST_WIDTH = 70;
-    private static final double LEAST_HEIGHT = 100;
-    private static final double MOST_HEIGHT = 150;
-    private static final double USUAL_FIGURE = 206;
 
-    static PlanFrame of(Job job, PlanBands bands) {
+    static PlanFrame of(Job job, PlanBands bands, PlanSize room) {
         House size = job.site().house();
         double north = bands.on(Side.NORTH).end();
         double south = bands.on(Side.SOUTH).end();
         double west = bands.on(Side.WEST).end();
         double east = bands.on(Side.EAST).end();
-        double room = Math.max(LEAST_WIDTH, WIDTH - west - east);
-        double height = Math.min(MOST_HEIGHT, Math.max(LEAST_HEIGHT, USUAL_FIGURE - north - south));
-        double scale = Math.min(room / longest(job, true), height / longest(job, false));
+        double across = Math.max(LEAST_WIDTH, room.width() - west - east);
+        double height = Math.min(room.mostHeight(), Math.max(room.leastHeight(), room.figure() - north - south));
+        double scale = Math.min(across / longest(job, true), height / longest(job, false));
         double wide = size.eastWest().feet() * scale;
         double high = size.northSouth().feet() * scale;
-        double left = west + (room - wide) / 2;
+        double left = west + (across - wide) / 2;
         Rect house = new Rect(left, north, left + wide, north + high);
-        return new PlanFrame(size, house, scale, new Rect(0, 0, WIDTH, north + high + south));
+        return new PlanFrame(size, house, scale, new Rect(0, 0, room.width(), north + high + south));
     }
 
     /** Feet along the sheet that must fit: the house, and a wall that reaches beyond it. */

@@ -35,6 +35,11 @@ public final class PlanSketch {
         return of(job, AddedParts.NONE);
     }
 
+    /** Draws a job so large that the plan fills a page that lies on its side: for a house with many walls to dig. */
+    public static Scene onItsOwnPage(Job job) {
+        return of(job, AddedParts.NONE, PlanSize.WHOLE_PAGE);
+    }
+
     /** Draws a job and, dashed, the walls and pipes that its options would add. */
     public static Scene withOptions(Job job) {
         List<Alteration> options =
@@ -50,12 +55,17 @@ public final class PlanSketch {
     }
 
     private static Scene of(Job job, AddedParts extra) {
+        return of(job, extra, PlanSize.AMONG_OTHERS);
+    }
+
+    private static Scene of(Job job, AddedParts extra, PlanSize room) {
         PipeLayout water = PipeLayout.of(job);
         Surroundings around = Surroundings.of(job);
         // Room for the trenches follows the scale, which is never larger once there is room for them.
-        double scale = PlanFrame.of(job, PlanBands.of(job, water, around, 0)).scale();
+        double scale =
+                PlanFrame.of(job, PlanBands.of(job, water, around, 0), room).scale();
         PlanBands bands = PlanBands.of(job, water, around, scale);
-        PlanFrame frame = PlanFrame.of(job, bands);
+        PlanFrame frame = PlanFrame.of(job, bands, room);
         Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
         DrawingSheet sheet = new DrawingSheet();
         DugGround dug = DugGround.of(job, water, extra, outlets, frame, bands);
@@ -71,7 +81,7 @@ public final class PlanSketch {
         key.addAll(dug.unplaced());
         dug.hatch(sheet);
         double height = PlanFoot.draw(job, water, extra, key, frame, sheet);
-        return new Scene(PlanFrame.WIDTH, height, sheet.shapes(), PlanInWords.of(job, extra));
+        return new Scene(room.width(), height, sheet.shapes(), PlanInWords.of(job, extra));
     }
 
     /** Gives every name its place, those that matter most first, and answers what the key must say. */

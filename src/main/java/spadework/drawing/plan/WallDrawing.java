@@ -48,7 +48,7 @@ public final class WallDrawing {
         Rect zone = along(wall, frame, frame.outside(wall.faces(), out - 2), 10);
         Point target = frame.at(middle(wall), out + 2 + half);
         return LabelRequest.small(
-                        text, PlanFrame.WIDTH, Role.DIMENSION, new LabelSpot(target, zone, 100), keyText(wall))
+                        text, PlanFrame.WIDEST_WORDS, Role.DIMENSION, new LabelSpot(target, zone, 100), keyText(wall))
                 .leaningToward(wall.faces());
     }
 

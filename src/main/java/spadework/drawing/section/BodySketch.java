@@ -10,14 +10,13 @@ import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Hatching;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
-import spadework.drawing.shape.ScaleBar;
 import spadework.drawing.shape.Scene;
-import spadework.drawing.shape.Shape.Area;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.ground.BodyKind;
+import spadework.ground.DepthFrom;
 import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.measure.Length;
@@ -94,7 +93,7 @@ public final class BodySketch {
         measures(sheet);
         double foot = Math.max(names(sheet), at(0, depth).y() + 30);
         sheet.wishes().forEach(oneOf -> SectionSketch.grant(oneOf, sheet));
-        ScaleBar.draw(SectionFrame.EDGE, foot + 14, scale, WORDS.get("body-sketch.to-scale-heap-not"), sheet);
+        SectionLegend.draw(foot + 14, scale, sheet);
         return new Scene(SectionFrame.WIDTH, foot + 26, sheet.shapes(), inWords());
     }
 
@@ -109,18 +108,18 @@ public final class BodySketch {
         for (int i = right.size() - 1; i >= 0; i--) {
             outline.add(right.get(i));
         }
+        Role role = body.depthFrom() == DepthFrom.USUAL ? Role.UNMEASURED : Role.GROUND;
         for (int i = 1; i < outline.size(); i++) {
-            sheet.line(outline.get(i - 1), outline.get(i), Weight.MEDIUM, Role.GROUND, false);
+            sheet.line(outline.get(i - 1), outline.get(i), Weight.MEDIUM, role, false);
         }
         Hatching.fill(outline, sheet);
-        sheet.draw(new Area(
+        SectionGround.heap(
                 List.of(
                         at(heap, 0),
                         at(heap + wide * 0.34, -wide * 0.3),
                         at(heap + wide * 0.62, -wide * 0.3),
                         at(heap + wide, 0)),
-                Weight.THIN,
-                Role.SOIL));
+                sheet);
         if (body.bank().protection() == Protection.SHIELDED) {
             for (int side : new int[] {-1, 1}) {
                 double x = at(side * half(0), 0).x() - side * 3.5;

@@ -6,7 +6,6 @@ import java.util.List;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Hatching;
 import spadework.drawing.shape.Point;
-import spadework.drawing.shape.Shape.Area;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Protection;
@@ -76,8 +75,15 @@ final class SectionGround {
                 frame.at(from + wide * 0.34, -wide * 0.3),
                 frame.at(from + wide * 0.62, -wide * 0.3),
                 frame.at(from + wide, 0));
-        sheet.draw(new Area(heap, Weight.THIN, Role.SOIL));
-        Hatching.fill(heap, sheet);
+        heap(heap, sheet);
+    }
+
+    /** The heap, which nobody measures. */
+    static void heap(List<Point> corners, DrawingSheet sheet) {
+        for (int i = 1; i < corners.size(); i++) {
+            sheet.line(corners.get(i - 1), corners.get(i), Weight.MEDIUM, Role.UNMEASURED, false);
+        }
+        Hatching.fill(corners, sheet);
     }
 
     /** What is filled again: from the stone, or from the bottom where there is none, up to grade. */

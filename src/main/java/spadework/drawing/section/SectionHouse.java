@@ -10,7 +10,10 @@ import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.measure.Length;
 
-/** The house in a section: wall, footing, the floor inside and what covers the wall. */
+/**
+ * The house in a section: wall, footing, the floor inside and what covers the wall. What has only its usual size has a
+ * dotted outline, with a solid line over each edge that was measured.
+ */
 public final class SectionHouse {
     private static final double WALL_OVER_GRADE = 34;
     private static final double BREAK = 3;
@@ -47,7 +50,8 @@ public final class SectionHouse {
                         new Point((foot.x() * 2 + back.x()) / 3, head + BREAK),
                         new Point((foot.x() + back.x() * 2) / 3, head - BREAK)),
                 Weight.MEDIUM,
-                Role.WALL));
+                Role.UNMEASURED));
+        sheet.line(new Point(foot.x(), head - BREAK), foot, Weight.MEDIUM, Role.WALL, false);
         sheet.draw(new Area(
                 List.of(
                         frame.at(in - out, frame.top()),
@@ -55,7 +59,17 @@ public final class SectionHouse {
                         frame.at(out, frame.bottom()),
                         frame.at(in - out, frame.bottom())),
                 Weight.MEDIUM,
-                Role.WALL));
+                Role.UNMEASURED));
+        if (frame.section().footing().measured()) {
+            List<Point> measured = List.of(
+                    frame.at(0, frame.top()),
+                    frame.at(out, frame.top()),
+                    frame.at(out, frame.bottom()),
+                    frame.at(0, frame.bottom()));
+            for (int i = 1; i < measured.size(); i++) {
+                sheet.line(measured.get(i - 1), measured.get(i), Weight.MEDIUM, Role.WALL, false);
+            }
+        }
     }
 
     /** How deep the floor lies under grade, feet; empty when its level is not known or lies off the drawing. */
@@ -76,8 +90,8 @@ public final class SectionHouse {
         for (double under : new double[] {0, SLAB_FEET}) {
             boolean besideWall = down + under < frame.top();
             double from = -SectionFrame.WALL_FEET - (besideWall ? 0 : frame.projection());
-            Weight weight = under == 0 ? Weight.MEDIUM : Weight.THIN;
-            sheet.line(frame.at(from, down + under), floorEnd(frame, down + under), weight, Role.HOUSE, false);
+            Role role = under == 0 ? Role.HOUSE : Role.UNMEASURED;
+            sheet.line(frame.at(from, down + under), floorEnd(frame, down + under), Weight.MEDIUM, role, false);
         }
     }
 

@@ -19,9 +19,7 @@ public final class SectionInWords {
                 "section-in-words.from-grade-to-top",
                 section.depth().text(),
                 section.trenchDepth().text()));
-        text.add(SectionWords.footing(
-                        section.footing().thickness().text(),
-                        section.footing().projection().text()) + " from the wall.");
+        text.add(SectionWords.footing(section.footing()) + ".");
         section.floor()
                 .ifPresentOrElse(
                         floor -> text.add(WORDS.get("section-in-words.floor-inside-lies", over(floor))),

@@ -95,9 +95,7 @@ public final class SectionLabels {
                 frame.at(
                         -SectionFrame.WALL_FEET / 2,
                         frame.bottom() - section.footing().thickness().feet() * 0.3),
-                SectionWords.footing(
-                        section.footing().thickness().text(),
-                        section.footing().projection().text()));
+                SectionWords.footing(section.footing()));
         double y = footing.draw(SectionFrame.EDGE, frame.foot() + 20, leaders, sheet) + APART;
         return SectionHouse.floor(frame)
                 .map(down -> callout(SectionHouse.floorEnd(frame, down).plus(4, 0), SectionWords.FLOOR)

@@ -10,7 +10,6 @@ import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Rect;
-import spadework.drawing.shape.ScaleBar;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Role;
@@ -45,7 +44,7 @@ public final class SectionSketch {
                 .max()
                 .orElse(end);
         double foot = Math.max(end, lowest + 5);
-        ScaleBar.draw(SectionFrame.EDGE, foot + 14, frame.scale(), SectionWords.SCALE, sheet);
+        SectionLegend.draw(foot + 14, frame.scale(), sheet);
         return new Scene(SectionFrame.WIDTH, foot + FOOT, sheet.shapes(), SectionInWords.of(section, covering));
     }
 

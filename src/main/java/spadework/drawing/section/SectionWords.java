@@ -3,6 +3,7 @@ package spadework.drawing.section;
 
 import java.util.List;
 import java.util.Locale;
+import spadework.job.Footing;
 import spadework.job.Protection;
 import spadework.measure.Figures;
 import spadework.measure.Length;
@@ -22,7 +23,9 @@ public final class SectionWords {
     static final String BACKFILL = WORDS.get("section-words.backfill-packed-in-lifts");
     static final String FABRIC = WORDS.get("section-words.fabric-turned-up-in");
     static final String NO_DRAIN = WORDS.get("section-words.no-drain-at-this");
-    static final String SCALE = WORDS.get("section-words.to-scale-wall-thickness");
+    static final String SCALE = WORDS.get("section-words.to-scale");
+    static final String MEASURED = WORDS.get("section-words.measured");
+    static final String UNMEASURED = WORDS.get("section-words.not-measured");
     static final String SPOIL_BACK = "at least " + TrenchLimits.SPOIL_BACK.text();
     static final String FLOOR = "Floor inside";
 
@@ -47,8 +50,13 @@ public final class SectionWords {
         return "walls " + Series.text(labels);
     }
 
-    static String footing(String thickness, String projection) {
-        return WORDS.get("section-words.footing-thick-out", thickness, projection);
+    /** The footing's size, and whether it is only the usual one. */
+    static String footing(Footing footing) {
+        String thick = footing.thickness().text();
+        String out = footing.projection().text();
+        return footing.measured()
+                ? WORDS.get("section-words.footing-thick-out", thick, out)
+                : WORDS.get("section-words.footing-usual", thick, out);
     }
 
     static String stone(String height) {

@@ -31,6 +31,7 @@ public sealed interface Shape {
         SHIELD,
         DUG,
         EXTRA_DUG,
+        UNMEASURED,
         EXTRA_WALL,
         EXTRA_PIPE,
         PLAIN

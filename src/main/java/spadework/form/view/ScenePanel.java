@@ -195,6 +195,8 @@ public final class ScenePanel extends JPanel {
             Graphics2D pen = (Graphics2D) graphics.create();
             pen.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
             pen.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+            // Whole pixels would swallow the space between words, which is a fifth of the letters' size.
+            pen.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
             double scale = scale();
             pen.translate(
                     (getWidth() - scale * drawn.width()) / 2 + right,
@@ -233,7 +235,7 @@ public final class ScenePanel extends JPanel {
                 }
             }
             path.closePath();
-            if (area.role() == Role.WALL) {
+            if (area.role() == Role.WALL || area.role() == Role.UNMEASURED) {
                 pen.setColor(CUT);
                 pen.fill(path);
             }
@@ -287,6 +289,7 @@ public final class ScenePanel extends JPanel {
             case EXTRA_WALL -> new float[] {7, 3};
             case EXTRA_PIPE -> new float[] {1.2f, 2.2f};
             case EXTRA_DUG -> new float[] {2.4f, 2.4f};
+            case UNMEASURED -> new float[] {1.2f, 1.8f};
             default -> null;
         };
         pen.setColor(color(role));
@@ -298,7 +301,7 @@ public final class ScenePanel extends JPanel {
             case DRAIN, MAIN, ROOF_LINE, EXTRA_PIPE, WATER -> WATER;
             case LIMIT, GROUND, SOIL, STONE -> GRAY;
             case DUG, EXTRA_DUG -> OPEN_GROUND;
-            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> Color.BLACK;
+            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, UNMEASURED, DIMENSION, PLAIN -> Color.BLACK;
         };
     }
 }

@@ -10,6 +10,7 @@ import java.util.Set;
 import spadework.company.Backfill;
 import spadework.company.Company;
 import spadework.company.Contact;
+import spadework.company.ContactPerson;
 import spadework.company.Credentials;
 import spadework.company.CrewPlace;
 import spadework.company.Digger;
@@ -72,7 +73,8 @@ public final class CompanyReader {
                 new Contact(
                         fields.get("address", Addresses.ADDRESS),
                         fields.get("phone", Texts.LABEL),
-                        fields.get("email", Texts.LABEL)),
+                        fields.get("email", Texts.LABEL),
+                        fields.find("contact", ValueKind.object(CompanyReader::contact))),
                 new Letterhead(
                         fields.find("logo", Texts.FILE),
                         fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
@@ -148,6 +150,10 @@ public final class CompanyReader {
                 fields.find("until", CalendarDates.DATE),
                 Optional.of(fields.get("state", Addresses.STATE)),
                 List.of());
+    }
+
+    private static ContactPerson contact(ObjectFields fields) {
+        return new ContactPerson(fields.get("name", Texts.LABEL), fields.find("phone", Texts.LABEL));
     }
 
     private static Insurance insurance(ObjectFields fields) {

@@ -40,7 +40,7 @@ import spadework.trench.TrenchLimits;
 public final class WallReader {
     private static final ValueKind<Length> DEPTH = Measures.lengthUpTo(20);
     private static final ValueKind<Length> FOOTING_SIZE = Measures.lengthFromZeroTo(5);
-    private static final Footing USUAL_FOOTING = new Footing(Length.ofInches(8), Length.ofInches(6));
+    private static final Footing USUAL_FOOTING = new Footing(Length.ofInches(8), Length.ofInches(6), false);
     private static final Digging USUAL_DIGGING =
             new Digging(Access.MACHINE, Percent.ZERO, Length.ofInches(24), Protection.SLOPED);
 
@@ -121,7 +121,9 @@ public final class WallReader {
     private static Footing footing(ObjectFields fields) {
         return new Footing(
                 fields.get("thickness", FOOTING_SIZE, USUAL_FOOTING.thickness()),
-                fields.get("projection", FOOTING_SIZE, USUAL_FOOTING.projection()));
+                fields.get("projection", FOOTING_SIZE, USUAL_FOOTING.projection()),
+                fields.node().at("thickness").json() != null
+                        && fields.node().at("projection").json() != null);
     }
 
     /** What was not looked at has to be said: an unknown condition is not a safe one. */

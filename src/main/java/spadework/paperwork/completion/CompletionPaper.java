@@ -2,6 +2,7 @@
 package spadework.paperwork.completion;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import spadework.drawing.plan.PlanSketch;
 import spadework.job.AsBuilt;
@@ -10,6 +11,7 @@ import spadework.job.Closed;
 import spadework.job.FlowTest;
 import spadework.job.HoldPoint;
 import spadework.job.Job;
+import spadework.job.Received;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.Picture;
@@ -83,13 +85,17 @@ public final class CompletionPaper {
         return picture.caption();
     }
 
-    /** The day of the paper: the day from which the warranty runs, or else the last day of work. */
+    /** The day of the paper: the last of all days that it tells of, of the work as of the money that came. */
     public static LocalDate day(Dossier agreed) {
-        return agreed.job()
-                .closed()
+        Job job = agreed.job();
+        LocalDate done = job.closed()
                 .map(Closed::completed)
-                .orElseGet(
-                        () -> agreed.job().agreement().asBuilt().orElseThrow().finished());
+                .orElseGet(() -> job.agreement().asBuilt().orElseThrow().finished());
+        return job.agreement().received().stream()
+                .map(Received::on)
+                .filter(done::isBefore)
+                .max(Comparator.naturalOrder())
+                .orElse(done);
     }
 
     private static BuiltWork.Test test(FlowTest test) {

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.company.TaxMode;
 import spadework.contract.PricedChange;
+import spadework.contract.UnfitWall;
 import spadework.contract.UnitLine;
 import spadework.drawing.plan.PlanSketch;
 import spadework.job.Accepted;
@@ -21,6 +22,7 @@ import spadework.law.DayCount;
 import spadework.measure.Figures;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PriceRows;
@@ -80,6 +82,7 @@ public final class ChangeOrderPaper {
                         ? Dollars.ZERO
                         : priced.agreed().price().minus(lines).minus(priced.rest()),
                 priced.isOtherwiseByPath() ? priced.byPath().total().text() : "",
+                byParts(proposed, priced),
                 priced.agreed().price(),
                 priced.agreed().tax(),
                 proposed.company().tax().mode() == TaxMode.ON_PRICE
@@ -89,6 +92,34 @@ public final class ChangeOrderPaper {
                 total.isNegative() ? Dollars.ZERO.minus(total) : total,
                 priced.before(),
                 priced.after());
+    }
+
+    private static ChangeByParts byParts(Dossier proposed, PricedChange priced) {
+        List<String> unfit = priced.unfit().stream()
+                .map(wall -> unfit(proposed.terms(), wall))
+                .toList();
+        if (!priced.lines().isEmpty()) {
+            return new ChangeByParts(List.of(), Dollars.ZERO, unfit);
+        }
+        List<ChangeByParts.Part> parts = priced.sections().stream()
+                .map(part -> new ChangeByParts.Part(part.name(), part.before(), part.after(), part.difference()))
+                .toList();
+        return new ChangeByParts(
+                parts,
+                priced.agreed()
+                        .price()
+                        .minus(Dollars.total(parts.stream()
+                                .map(ChangeByParts.Part::difference)
+                                .toList())),
+                unfit);
+    }
+
+    private static String unfit(PaperWords terms, UnfitWall wall) {
+        String differences = wall.differences().stream()
+                .sorted()
+                .map(difference -> terms.of("unfit", difference))
+                .collect(Collectors.joining("; "));
+        return terms.get("unfit.wall", "wall", wall.wall(), "named", wall.named(), "differences", differences);
     }
 
     private static ChangeTime time(Job job, Change change) {

@@ -11,6 +11,7 @@ import spadework.money.Dollars;
  * @param rest what no unit price covers, priced as the contract was; zero without lines
  * @param otherwise what both sides signed beyond the lines and the rest, or less; zero where they are what was signed
  * @param byPath what the same work comes to priced as the contract was, where that is another figure; else empty
+ * @param byParts the same part by part; without parts where unit prices are charged
  * @param beforeTax below zero for a credit
  * @param amount the total without a sign
  * @param before contract price before it, with tax
@@ -21,6 +22,7 @@ public record ChangePrice(
         Dollars rest,
         Dollars otherwise,
         String byPath,
+        ChangeByParts byParts,
         Dollars beforeTax,
         Dollars tax,
         String taxRate,

@@ -13,6 +13,8 @@ import spadework.paperwork.part.PaperHeads;
  * @param names everybody who signs, as a letter greets them
  * @param papers names of the papers that go with it
  * @param validUntil last day of the price
+ * @param callName whom to ask for; empty where the company names nobody
+ * @param callPhone where that person, or the office, is reached
  */
 public record CoverNote(
         String names,
@@ -22,7 +24,8 @@ public record CoverNote(
         List<String> papers,
         String validUntil,
         String company,
-        String phone) {
+        String callName,
+        String callPhone) {
 
     public CoverNote {
         papers = List.copyOf(papers);
@@ -40,6 +43,7 @@ public record CoverNote(
                 papers,
                 head.validUntil(),
                 dossier.company().name(),
-                dossier.company().phone());
+                head.firm().callName(),
+                head.firm().callPhone());
     }
 }

@@ -7,6 +7,8 @@ import java.util.Optional;
 /**
  * The contractor as the papers name it.
  *
+ * @param callName whom to ask for; empty where the company names nobody
+ * @param callPhone where that person is reached, else the office's phone
  * @param logo the logo as a data address, ready for the page
  */
 @RecordBuilder
@@ -18,6 +20,8 @@ public record Firm(
         String address,
         String phone,
         String email,
+        String callName,
+        String callPhone,
         Optional<String> logo,
         boolean a4)
         implements FirmBuilder.With {}

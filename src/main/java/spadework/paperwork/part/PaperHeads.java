@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.company.Company;
+import spadework.company.ContactPerson;
 import spadework.company.Paper;
 import spadework.job.Job;
 import spadework.job.Space;
@@ -62,6 +63,8 @@ public final class PaperHeads {
                 company.address().text(),
                 company.phone(),
                 company.email(),
+                company.contactPerson().map(ContactPerson::name).orElse(""),
+                company.contactPerson().flatMap(ContactPerson::phone).orElse(company.phone()),
                 Optional.empty(),
                 company.paper() == Paper.A4);
     }

@@ -8,11 +8,10 @@ import java.util.List;
  *
  * @param contractFirst a yes prepares the contract, and nothing is due before that is signed; otherwise the signed
  *     proposal is the acceptance itself
- * @param contact whom to call by name; empty where the job names nobody
  * @param alternatives what was considered, doing nothing among them
  * @param next what happens after a yes, in order
  */
-public record ProposalAnswer(boolean contractFirst, String contact, List<Alternative> alternatives, List<String> next) {
+public record ProposalAnswer(boolean contractFirst, List<Alternative> alternatives, List<String> next) {
 
     /**
      * Another way.

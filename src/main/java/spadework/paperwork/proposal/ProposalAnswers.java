@@ -6,7 +6,6 @@ import java.util.List;
 import spadework.contract.PricedOption;
 import spadework.job.Job;
 import spadework.job.OutletKind;
-import spadework.job.Salesperson;
 import spadework.job.Space;
 import spadework.law.HouseLaw;
 import spadework.money.Dollars;
@@ -34,12 +33,7 @@ final class ProposalAnswers {
     private ProposalAnswer answer() {
         boolean contractFirst =
                 wantsContract(job, dossier.law(), dossier.contract().proposed().total());
-        String contact = job.agreement()
-                .signing()
-                .flatMap(signing -> signing.sale().salesperson())
-                .map(Salesperson::name)
-                .orElse("");
-        return new ProposalAnswer(contractFirst, contact, alternatives(), next(contractFirst));
+        return new ProposalAnswer(contractFirst, alternatives(), next(contractFirst));
     }
 
     /** A contract is drawn up where the job prepares one, where the state asks for contents, or where nobody knows. */

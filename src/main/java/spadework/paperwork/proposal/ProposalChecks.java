@@ -24,6 +24,7 @@ public final class ProposalChecks {
                 "proposal-nothing-excluded",
                 job.excluded().isEmpty() && company.excluded().isEmpty());
         need(found, "proposal-nothing-uncovered", job.warranty().notCovered().isEmpty());
+        need(found, "proposal-nobody-to-call", company.contactPerson().isEmpty());
         need(found, "proposal-no-duties", job.warranty().duties().isEmpty());
         return found;
     }

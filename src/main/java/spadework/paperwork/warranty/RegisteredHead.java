@@ -29,6 +29,8 @@ public final class RegisteredHead {
                         firm.address(),
                         firm.phone(),
                         firm.email(),
+                        "",
+                        firm.phone(),
                         logo.isEmpty() ? Optional.empty() : Optional.of(logo),
                         false),
                 warranty.job(),

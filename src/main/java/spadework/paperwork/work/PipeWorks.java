@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
@@ -14,6 +13,7 @@ import spadework.job.Outlet;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.measure.Length;
+import spadework.measure.Series;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.pricebook.LineItem;
@@ -64,7 +64,10 @@ public final class PipeWorks {
                 length.text(),
                 start.flatMap(high -> end.map(low -> levels(high, low, reach))).orElse(""),
                 drain.into(),
-                terms.get("takes.drain", "walls", String.join(", ", drain.along())));
+                terms.get(
+                        "takes.drain",
+                        "walls",
+                        (drain.along().size() == 1 ? "wall " : "walls ") + Series.text(drain.along())));
     }
 
     private PipeWork solid(SolidRun run, String kind, Measure measure, String takes) {
@@ -92,7 +95,8 @@ public final class PipeWorks {
     }
 
     private static <T> String joined(List<T> things, Function<T, String> label) {
-        return things.stream().map(label).filter(text -> !text.isEmpty()).collect(Collectors.joining(", "));
+        return Series.text(
+                things.stream().map(label).filter(text -> !text.isEmpty()).toList());
     }
 
     private String named(String code) {

@@ -66,7 +66,7 @@ public final class SceneSvg {
                                     .map(corner -> SvgText.number(corner.x()) + "," + SvgText.number(corner.y()))
                                     .collect(Collectors.joining(" ")),
                             SvgLineStyle.tint(area.role()),
-                            stroke(area.weight(), area.role(), ""));
+                            stroke(area.weight(), area.role(), SvgLineStyle.dash(area.role())));
         }
         return label((Label) shape);
     }

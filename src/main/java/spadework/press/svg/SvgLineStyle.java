@@ -24,13 +24,13 @@ public final class SvgLineStyle {
             case LIMIT, GROUND -> GROUND;
             case SOIL, STONE -> EARTH;
             case DUG, EXTRA_DUG -> OPEN_GROUND;
-            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, DIMENSION, PLAIN -> BLACK;
+            case HOUSE, WALL, EXTRA_WALL, FABRIC, COATING, SHIELD, UNMEASURED, DIMENSION, PLAIN -> BLACK;
         };
     }
 
     /** What fills an area; {@code none} leaves it open. */
     public static String tint(Role role) {
-        return role == Role.WALL ? CONCRETE : "none";
+        return role == Role.WALL || role == Role.UNMEASURED ? CONCRETE : "none";
     }
 
     /** Stroke width in points. */
@@ -51,6 +51,7 @@ public final class SvgLineStyle {
             case EXTRA_WALL -> "7.00 3.00";
             case EXTRA_DUG -> "2.40 2.40";
             case EXTRA_PIPE -> "1.20 2.20";
+            case UNMEASURED -> "1.20 1.80";
             default -> "";
         };
     }
