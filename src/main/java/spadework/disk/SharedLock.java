@@ -9,6 +9,7 @@ import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.LinkOption;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.nio.file.attribute.BasicFileAttributes;
@@ -60,7 +61,7 @@ public final class SharedLock implements AutoCloseable {
         }
         Path folder = file.toAbsolutePath().getParent();
         if (!Files.isDirectory(folder)) {
-            throw new java.nio.file.NoSuchFileException(folder.toString());
+            throw new NoSuchFileException(folder.toString());
         }
         return taken(file, true);
     }

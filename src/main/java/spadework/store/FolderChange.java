@@ -2,10 +2,12 @@
 package spadework.store;
 
 import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import spadework.register.Sha256;
 
 /**
  * What a step changed in a folder. It is written whole, and only over the state that the step began with.
@@ -24,6 +26,15 @@ public record FolderChange(StoredFolder basis, Map<String, byte[]> written, Set<
     /** The folder that it is made to. */
     public String name() {
         return basis.name();
+    }
+
+    /** The folder once it is written. */
+    public StoredFolder made() {
+        Map<String, StoredFile> files = new TreeMap<>();
+        basis.files().forEach(file -> files.put(file.path(), file));
+        deleted.forEach(files::remove);
+        written.forEach((path, bytes) -> files.put(path, new StoredFile(path, Sha256.of(bytes), bytes.length)));
+        return new StoredFolder(name(), List.copyOf(files.values()));
     }
 
     public boolean isEmpty() {

@@ -4,9 +4,6 @@ package spadework.store;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.TreeMap;
-import spadework.register.Sha256;
 
 /** A home of an office in a dry run: it is read as it is, and what would be written to it is only noted. */
 public final class NotedWrites implements Store {
@@ -28,12 +25,7 @@ public final class NotedWrites implements Store {
         paths.addAll(change.deleted());
         String name = change.name().equals(StoredFolder.FIRM) ? StoreText.of("firm") : change.name();
         notes.add(StoreText.of("dry.folder", name, String.join(", ", paths)));
-        Map<String, StoredFile> files = new TreeMap<>();
-        change.basis().files().forEach(file -> files.put(file.path(), file));
-        change.deleted().forEach(files::remove);
-        change.written()
-                .forEach((path, bytes) -> files.put(path, new StoredFile(path, Sha256.of(bytes), bytes.length)));
-        return new StoredFolder(change.name(), List.copyOf(files.values()));
+        return change.made();
     }
 
     @Override

@@ -45,11 +45,7 @@ final class FolderWriting {
 
     /** The folder once the change is written. */
     static StoredFolder after(FolderChange change) {
-        Map<String, StoredFile> files = new TreeMap<>();
-        change.basis().files().forEach(file -> files.put(file.path(), file));
-        change.deleted().forEach(files::remove);
-        whole(change).forEach((path, bytes) -> files.put(path, new StoredFile(path, Sha256.of(bytes), bytes.length)));
-        return new StoredFolder(change.name(), List.copyOf(files.values()));
+        return new FolderChange(change.basis(), whole(change), change.deleted()).made();
     }
 
     private static boolean isJob(FolderChange change) {
