@@ -24,10 +24,10 @@ class DemonstrationContractorTest {
 
     @Test
     void isWrittenInTheRecordsOwnWords() {
-        // The demonstration contractor fills as the book says and states no figure of its own for it.
-        List<String> left = List.of("backfill");
+        // It fills as the book says and states no figure of its own for it; the person is the key "contact".
+        List<String> left = List.of("backfill", "person");
         List<String> allowed = Stream.of(
-                        List.of("name", "priceRules", "tax"),
+                        List.of("name", "priceRules", "tax", "contact"),
                         components(Credentials.class),
                         components(Contact.class),
                         components(Letterhead.class),

@@ -173,6 +173,9 @@ class PlainEnglishTest {
                 .signing()
                 .flatMap(signing -> signing.sale().salesperson())
                 .ifPresent(sales -> NAMES.addAll(Arrays.asList(sales.name().split(" "))));
+        company.contact()
+                .person()
+                .ifPresent(called -> NAMES.addAll(Arrays.asList(called.name().split(" "))));
         NAMES.addAll(Arrays.asList(text.split("[ ,.@-]+")));
         NAMES.addAll(Arrays.asList(text.split("[ ,]+")));
     }

@@ -235,6 +235,14 @@ class ContractPapersTest {
         assertThat(Double.parseDouble(said.group(1))).isCloseTo(film, Offset.offset(0.3));
     }
 
+    @Test
+    void theFilmIsTheSameOnThePageAndInTheWorkbook() throws IOException {
+        List<Double> films = WorkbookDump.named(WorkbookDump.open(BUILT.get("completion.xlsx")), "wet_films");
+        assertThat(films).isNotEmpty();
+        String page = page(BUILT, "completion");
+        assertThat(films).allSatisfy(film -> assertThat(page).contains(film + " mil"));
+    }
+
     @ParameterizedTest(name = "{0} paid last")
     @CsvSource({"20000.00", "0.01", "99999.99"})
     void theBalanceIsContractAndChangesLessPaymentsToTheCent(String paid) throws IOException {

@@ -165,7 +165,7 @@ class WorkbookFiguresTest {
     void everyAmountIsANumberAndEverySumAFormula() {
         assertThat(WorkbookDump.lines(proposal))
                 .contains(
-                        "Summary!B12 = NUMERIC 46084.0 [[$-409]mmmm d, yyyy]",
+                        "Summary!B13 = NUMERIC 46084.0 [[$-409]mmmm d, yyyy]",
                         "Price!C3 = NUMERIC 6844.0 [\"$\"#,##0.00;−\"$\"#,##0.00]",
                         "Price!C7 = NUMERIC 0.0625 [0.00%]",
                         "Price!C9 = NUMERIC 13050.69 [\"$\"#,##0.00;−\"$\"#,##0.00]"

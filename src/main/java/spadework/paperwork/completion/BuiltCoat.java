@@ -8,7 +8,7 @@ import java.util.List;
  * What was put on a wall.
  *
  * @param area coated area, from the built length and depths
- * @param areaFigure square feet, for a cell
+ * @param areaFigure the same unrounded, for a cell: the film follows it
  * @param gallons as recorded
  * @param gallonsFigure gallons, for a cell; empty list where they were not recorded
  * @param readings what the gauge read, one coat a line

@@ -81,7 +81,7 @@ public final class BuiltRecord {
         BigDecimal area = total(built, Measure.COAT, row.label());
         return new BuiltCoat(
                 area.signum() > 0 ? Figures.withUnit(area, Unit.SQUARE_FOOT) : "",
-                Figures.printed(area, Unit.SQUARE_FOOT),
+                area,
                 row.gallons().map(g -> Figures.withUnit(g, Unit.GALLON)).orElse(""),
                 row.gallons().map(List::of).orElse(List.of()),
                 row.batches(),
@@ -91,7 +91,7 @@ public final class BuiltRecord {
 
     private BuiltCoat unrecorded(Wall wall) {
         BigDecimal area = total(built, Measure.COAT, wall.label());
-        return new BuiltCoat("", Figures.printed(area, Unit.SQUARE_FOOT), "", List.of(), List.of(), "", List.of());
+        return new BuiltCoat("", area, "", List.of(), List.of(), "", List.of());
     }
 
     private Stream<String> readings(CoatReadings coat) {

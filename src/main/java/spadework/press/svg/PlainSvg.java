@@ -54,7 +54,7 @@ public record PlainSvg(double width, double height, List<Element> shapes) {
             "line", Set.of("x1", "y1", "x2", "y2", "stroke", "stroke-width", "stroke-dasharray"),
             "rect", Set.of("x", "y", "width", "height", "fill", "stroke", "stroke-width"),
             "circle", Set.of("cx", "cy", "r", "fill", "stroke", "stroke-width"),
-            "polygon", Set.of("points", "fill", "stroke", "stroke-width"),
+            "polygon", Set.of("points", "fill", "stroke", "stroke-width", "stroke-dasharray"),
             "text", Set.of("x", "y", "font-size", "font-weight", "text-anchor", "fill"));
 
     /** What an element must have to be drawn at all. */

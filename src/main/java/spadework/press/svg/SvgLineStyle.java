@@ -13,7 +13,7 @@ public final class SvgLineStyle {
     private static final String WATER = "#1f4e5f";
     private static final String GROUND = "#595959";
     private static final String EARTH = "#707070";
-    private static final String OPEN_GROUND = "#9a9a9a";
+    private static final String OPEN_GROUND = "#8f8f8f";
     private static final String CONCRETE = "#e2e2e2";
 
     private SvgLineStyle() {}

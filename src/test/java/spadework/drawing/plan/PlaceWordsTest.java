@@ -100,7 +100,11 @@ class PlaceWordsTest {
     }
 
     private static Shape.Box outline(Scene scene) {
-        return (Shape.Box) scene.shapes().get(0);
+        return scene.shapes().stream()
+                .filter(shape -> shape instanceof Shape.Box box && box.role() == Shape.Role.HOUSE)
+                .map(Shape.Box.class::cast)
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Job house(String words) {
