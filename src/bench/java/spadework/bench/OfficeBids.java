@@ -35,11 +35,11 @@ final class OfficeBids {
             select 'bid-' || n, 'x', 'B-' || n, title, person, 'draft', clock_timestamp() - n * interval '1 minute',
               to_tsvector('simple', 'b ' || n || ' ' || title || ' ' || person || ' ' || street || ' ' || notes)
             from (select n,
-              (array['back basement wall','stone cellar','crawl space','block wall and sump'])[1 + n %% 4] as title,
-              'person' || n %% 9973 || ' wrenfield' || n %% 101 as person,
-              n %% 977 || ' quillfeather' || n %% 89 || ' lane' as street,
+              (array['back basement wall','stone cellar','crawl space','block wall and sump'])[1 + n % 4] as title,
+              'person' || n % 9973 || ' wrenfield' || n % 101 as person,
+              n % 977 || ' quillfeather' || n % 89 || ' lane' as street,
               'clay hillside downspout ' || md5(n::text) || ' ' || md5((n * 7)::text) as notes
-              from generate_series(1, %d) n) generated on conflict do nothing
+              from generate_series(1, :bids) n) generated on conflict do nothing
             """;
 
     private OfficeBids() {}
@@ -53,7 +53,7 @@ final class OfficeBids {
                 Statement statement = sql.createStatement();
                 Store store =
                         OfficeFile.read(office, System.getenv("PGPASSWORD")).open()) {
-            statement.execute(String.format(Locale.ROOT, FILL, bids));
+            statement.execute(FILL.replace(":bids", Integer.toString(bids)));
             statement.execute("analyze folder");
             StoredFolder firm = store.folder(StoredFolder.FIRM);
             for (int i = store.history(StoredFolder.FIRM).size(); i < BOOKS; i++) {

@@ -30,12 +30,13 @@ final class WarmWalls {
     static void compare(Map<String, Path> jobs, int rounds) throws IOException {
         Map<String, List<Double>> price = new LinkedHashMap<>();
         Map<String, List<Double>> check = new LinkedHashMap<>();
+        long findings = 0;
         for (int round = 0; round < rounds; round++) {
             for (Map.Entry<String, Path> job : jobs.entrySet()) {
                 long start = work();
                 ((Bid) OFFICE.bid(job.getValue())).quote().total();
                 long priced = work();
-                ((Bid) OFFICE.bid(job.getValue())).findings().size();
+                findings += ((Bid) OFFICE.bid(job.getValue())).findings().size();
                 long checked = work();
                 if (round >= rounds / 3) {
                     price.computeIfAbsent(job.getKey(), key -> new ArrayList<>())
@@ -45,6 +46,7 @@ final class WarmWalls {
                 }
             }
         }
+        System.out.println(findings + " findings");
         for (String job : jobs.keySet()) {
             System.out.println(String.format(
                     Locale.ROOT,
