@@ -120,14 +120,14 @@ class ArchitectureTest {
       office               | measure money finding disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
       office.agreement     | measure money finding reason wording disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
       office.billing       | money finding wording disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
-      office.buying        | disk job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
+      office.buying        | job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
       cli.outcome          | cli.option office
       cli.account          | money billing cli.option cli.outcome office office.billing
       office.portfolio     | measure money finding reason wording disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback drawing.shape paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
       office.start         | money finding wording disk draft office.reply intake office.files office.records office
       office.store         | finding disk draft store store.folder store.postgres office.reply
       cli.store            | disk cli.option office.reply office.store store store.folder
-      office.crew          | finding wording disk job draft takeoff schedule paperwork paperwork.crew office.reply office.files office office.start
+      office.crew          | finding wording job draft takeoff schedule paperwork paperwork.crew office.reply office.files office office.start
       cli.start            | office.reply cli.option office office.start
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office

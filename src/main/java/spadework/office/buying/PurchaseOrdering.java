@@ -4,21 +4,17 @@ package spadework.office.buying;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import spadework.buying.PurchaseOrder;
 import spadework.buying.PurchaseOrders;
-import spadework.disk.AtomicFile;
-import spadework.disk.Disk;
-import spadework.disk.InsideFolder;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.Refusal;
-import spadework.office.files.FileName;
+import spadework.office.files.PaperFolder;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.buying.OrderPaper;
 import spadework.register.IssuedFolders;
@@ -52,16 +48,7 @@ public final class PurchaseOrdering {
                     bid.openStops().stream().map(office::described).toList());
         }
         Map<String, byte[]> files = files(bid, on);
-        Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
-        Disk.folders(folder);
-        List<Path> written = new ArrayList<>();
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            Path target = InsideFolder.writable(folder, IssuedFolders.KEPT + "/" + file.getKey());
-            Disk.folders(target.getParent());
-            AtomicFile.write(target, file.getValue());
-            written.add(target);
-        }
-        return new Outcome.Printed(written);
+        return new Outcome.Printed(PaperFolder.write(out, bid.dossier().job().number(), IssuedFolders.KEPT, files));
     }
 
     /** All are made before the first is written. */

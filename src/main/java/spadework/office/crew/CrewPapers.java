@@ -6,15 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
-import spadework.disk.AtomicFile;
-import spadework.disk.Disk;
-import spadework.disk.InsideFolder;
 import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.office.Bid;
@@ -22,7 +18,7 @@ import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.Refusal;
-import spadework.office.files.FileName;
+import spadework.office.files.PaperFolder;
 import spadework.office.reply.Reply;
 import spadework.office.start.JobEdit;
 import spadework.paperwork.Dossier;
@@ -67,16 +63,7 @@ public final class CrewPapers {
         CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar(bid.dossier()), on);
         Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(bid, SHEET, Map.of("crew", sheet), on));
         files.put(LOG, CrewLogFile.blank(sheet.log()));
-        Path folder = out.resolve(FileName.safe(bid.dossier().job().number()));
-        Disk.folders(folder);
-        List<Path> written = new ArrayList<>();
-        for (Map.Entry<String, byte[]> file : files.entrySet()) {
-            Path target = InsideFolder.writable(folder, FOLDER + "/" + file.getKey());
-            Disk.folders(target.getParent());
-            AtomicFile.write(target, file.getValue());
-            written.add(target);
-        }
-        return new Outcome.Printed(written);
+        return new Outcome.Printed(PaperFolder.write(out, bid.dossier().job().number(), FOLDER, files));
     }
 
     /**
