@@ -54,7 +54,7 @@ class ArchitectureTest {
       warranty             | money finding
       register             | finding spelling reason wording disk warranty
       draft                | measure spelling
-      store                | wording register draft
+      store                | reason wording register draft
       store.folder         | disk register store
       store.postgres       | register draft store
       trench               | measure working job
@@ -125,8 +125,8 @@ class ArchitectureTest {
       cli.account          | money billing cli.option cli.outcome office office.billing
       office.portfolio     | measure money finding reason wording disk job company pricebook register draft takeoff schedule pricing contract closeout bids whatif feedback drawing.shape paperwork paperwork.cost press.template press.page press.sheet listing office.reply intake.law intake office.book office.files office.records office office.agreement warranty billing season paperwork.season press.svg
       office.start         | money finding wording disk draft office.reply intake office.files office.records office
-      office.store         | finding disk draft store store.folder store.postgres office.reply
-      cli.store            | disk cli.option office.reply office.store store store.folder
+      office.store         | finding reason disk draft store store.folder store.postgres office.reply office.files
+      cli.store            | reason disk cli.option office.reply office.files office.store store store.folder
       office.crew          | finding wording job draft takeoff schedule paperwork paperwork.crew office.reply office.files office office.start
       cli.start            | office.reply cli.option office office.start
       cli.book             | office.reply cli.option office.book office.portfolio
@@ -135,14 +135,14 @@ class ArchitectureTest {
       office.aftercare     | money finding disk warranty register paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
       cli.warranty         | office.reply cli.option office.aftercare
       form.kit             | finding reason draft
-      form.session         | measure money finding pricebook draft office.files office form.kit
+      form.session         | measure money finding reason pricebook draft office.files office form.kit
       form.library         | measure money finding reason pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
       form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office office.portfolio form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli.crew             | cli.option cli.outcome office.reply office office.crew
-      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office office.agreement office.portfolio cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying cli.crew
+      cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office.files office office.agreement office.portfolio office.store cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying cli.crew
       """;
 
     /** Each library is known to the packages that need it. */

@@ -2,6 +2,7 @@
 package spadework.cli;
 
 import java.awt.GraphicsEnvironment;
+import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -12,9 +13,13 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 import spadework.cli.option.ExitCode;
+import spadework.cli.option.OpensOffice;
 import spadework.cli.option.TemplateOption;
+import spadework.cli.store.OfficeWindow;
 import spadework.form.Forms;
+import spadework.office.files.JobsHome;
 import spadework.office.reply.TemplateFolder;
+import spadework.office.store.OfficeFile;
 
 /** Opens the form. */
 @Command(
@@ -22,11 +27,12 @@ import spadework.office.reply.TemplateFolder;
         description = "Fill in a job in a window: the price, what was found and the page stand beside it.",
         footerHeading = "%nExample:%n",
         footer = "  spadework form jobs/2026-014")
-final class FormCommand implements Callable<Integer> {
+final class FormCommand implements Callable<Integer>, OpensOffice {
     @Parameters(
             arity = "0..1",
             paramLabel = "JOB",
-            description = "A job file, or the folder that holds its job.json; without it a new job.")
+            description =
+                    "A job file, or the folder that holds its job.json; without it the list of jobs, or a new job.")
     private Path job;
 
     @Mixin
@@ -36,7 +42,7 @@ final class FormCommand implements Callable<Integer> {
     private CommandSpec spec;
 
     @Override
-    public Integer call() throws InterruptedException {
+    public Integer call() throws IOException, InterruptedException {
         if (GraphicsEnvironment.isHeadless()) {
             spec.commandLine()
                     .getErr()
@@ -44,11 +50,13 @@ final class FormCommand implements Callable<Integer> {
                             + " file and use the other commands");
             return ExitCode.UNUSABLE;
         }
-        if (job == null) {
-            Forms.open(arguments.templates(), LocalDate.now());
-        } else {
-            Forms.open(job, arguments.templates(), LocalDate.now());
-        }
+        OfficeWindow.show(spec, job, (home, shown) -> {
+            if (shown == null) {
+                Forms.open(home, arguments.templates(), LocalDate.now());
+            } else {
+                Forms.open(shown, home, arguments.templates(), LocalDate.now());
+            }
+        });
         return ExitCode.DONE;
     }
 
@@ -60,7 +68,7 @@ final class FormCommand implements Callable<Integer> {
     static boolean isPlain(String... arguments) {
         return arguments.length > 0
                 && arguments[0].equals("form")
-                && (arguments.length == 1
+                && ((arguments.length == 1 && !Files.exists(Path.of(OfficeFile.NAME)))
                         || (arguments.length == 2
                                 && arguments[1].matches("[^-@].*")
                                 && Files.exists(Path.of(arguments[1]))))
@@ -71,9 +79,9 @@ final class FormCommand implements Callable<Integer> {
     static void openPlain(String... arguments) throws InterruptedException {
         Forms.loadEarly();
         if (arguments.length == 1) {
-            Forms.open(TemplateFolder.NONE, LocalDate.now());
+            Forms.open(JobsHome.FOLDERS, TemplateFolder.NONE, LocalDate.now());
         } else {
-            Forms.open(Path.of(arguments[1]), TemplateFolder.NONE, LocalDate.now());
+            Forms.open(Path.of(arguments[1]), JobsHome.FOLDERS, TemplateFolder.NONE, LocalDate.now());
         }
     }
 }

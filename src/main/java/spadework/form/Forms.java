@@ -42,6 +42,7 @@ import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsFolder;
+import spadework.office.files.JobsHome;
 import spadework.office.files.UsualJobs;
 import spadework.office.reply.TemplateFolder;
 
@@ -51,6 +52,7 @@ public final class Forms {
     private final LocalDate today;
     private final Platform platform;
     private final Settings settings;
+    private final JobsHome home;
     private final WorkCounter opening = new WorkCounter(this::endIfNothingIsOpen);
     private final BackgroundTasks files = new BackgroundTasks("opening", opening, why -> tell(FailureMessages.of(why)));
     private final CountDownLatch closed = new CountDownLatch(1);
@@ -83,7 +85,9 @@ public final class Forms {
         }
     }
 
-    Forms(TemplateFolder templates, LocalDate today, Platform platform, Settings settings) {
+    /** @param home where the jobs are at home */
+    Forms(JobsHome home, TemplateFolder templates, LocalDate today, Platform platform, Settings settings) {
+        this.home = home;
         this.templates = templates;
         this.today = today;
         this.platform = platform;
@@ -94,17 +98,19 @@ public final class Forms {
      * Opens a new job, or the first page where nobody has said yet where jobs live, and comes back when the last window
      * is closed.
      *
+     * @param home where the jobs are at home
      * @param templates templates of the contractor's own
      * @param today the date that a new job carries
      * @throws java.awt.HeadlessException if there is no screen
      */
-    public static void open(TemplateFolder templates, LocalDate today) throws InterruptedException {
-        new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(Forms::home);
+    public static void open(JobsHome home, TemplateFolder templates, LocalDate today) throws InterruptedException {
+        new Forms(home, templates, today, new DesktopPlatform(), new UserSettings()).open(Forms::home);
     }
 
     /** The same with a job to open. */
-    public static void open(Path job, TemplateFolder templates, LocalDate today) throws InterruptedException {
-        new Forms(templates, today, new DesktopPlatform(), new UserSettings()).open(forms -> forms.openJob(job));
+    public static void open(Path job, JobsHome home, TemplateFolder templates, LocalDate today)
+            throws InterruptedException {
+        new Forms(home, templates, today, new DesktopPlatform(), new UserSettings()).open(forms -> forms.openJob(job));
     }
 
     /** Begins to load what every window needs, beside whatever else starts; nothing waits for it. */
@@ -129,7 +135,7 @@ public final class Forms {
     private void open(Consumer<Forms> first) throws InterruptedException {
         Thread.setDefaultUncaughtExceptionHandler(new CrashHandler(
                 files,
-                () -> settings.jobs().orElse(JobsFolder.usual()).resolve("reports"),
+                () -> jobsFolder().orElse(JobsFolder.usual()).resolve("reports"),
                 () -> jobs().forEach(JobWindow::keepAside),
                 words -> jobs().findFirst()
                         .ifPresentOrElse(window -> window.notice().say(words), () -> tell(words))));
@@ -150,8 +156,8 @@ public final class Forms {
     /** Opens the list of jobs; where there is none yet, a new one; on the window's thread, as all that follows. */
     void home() {
         files.run(
-                () -> settings.jobs().filter(JobsFolder::isReady).isPresent()
-                        && JobsFolder.hasJobs(settings.jobs().get()),
+                () -> isOffice()
+                        || (isReady() && JobsFolder.hasJobs(jobsFolder().orElseThrow())),
                 any -> {
                     if (any) {
                         list();
@@ -161,27 +167,41 @@ public final class Forms {
                 });
     }
 
+    /** Where jobs live; nothing where nobody has said so yet. */
+    private Optional<Path> jobsFolder() {
+        return home.tree().or(settings::jobs);
+    }
+
+    private boolean isReady() {
+        return jobsFolder().filter(JobsFolder::isReady).isPresent();
+    }
+
+    /** Whether the jobs are at home in an office on a server. */
+    private boolean isOffice() {
+        return home.tree().filter(home::isShared).isPresent();
+    }
+
     private void list() {
-        Path jobs = settings.jobs().orElseThrow();
-        HomeWindow[] home = new HomeWindow[1];
-        home[0] = new HomeWindow(
-                new JobList(jobs, today, job -> leave(home[0], () -> openJob(job))),
+        Path jobs = jobsFolder().orElseThrow();
+        HomeWindow[] page = new HomeWindow[1];
+        page[0] = new HomeWindow(
+                new JobList(home, jobs, today, job -> leave(page[0], () -> openJob(job))),
                 new WindowMenu.Jobs(
-                        () -> leave(home[0], this::newJob),
-                        () -> platform.open(home[0], jobs).ifPresent(job -> leave(home[0], () -> openJob(job))),
-                        () -> leave(home[0], this::sample)));
-        shown(home[0]);
+                        () -> leave(page[0], this::newJob),
+                        () -> platform.open(page[0], jobs).ifPresent(job -> leave(page[0], () -> openJob(job))),
+                        () -> leave(page[0], this::sample)));
+        shown(page[0]);
     }
 
     /** Goes on from one window to another, which is open before the first is gone. */
-    private static void leave(JFrame home, Runnable on) {
+    private static void leave(JFrame page, Runnable on) {
         on.run();
-        home.dispose();
+        page.dispose();
     }
 
     /** Opens a new job, or the first page where nobody has said yet where jobs live. */
     void begin() {
-        files.run(() -> settings.jobs().filter(JobsFolder::isReady).isPresent(), ready -> {
+        files.run(() -> isOffice() || isReady(), ready -> {
             if (ready) {
                 newJob();
             } else {
@@ -198,9 +218,16 @@ public final class Forms {
         return shown(new SetupWindow(platform, settings, files, this::newJob, this::sample));
     }
 
-    /** A job without a file: it gets one among the jobs with its first saving. */
+    /**
+     * A job without a file: it gets one among the jobs with its first saving. In an office it has its folder and its
+     * number from the beginning, so that nobody else gets the same.
+     */
     public void newJob() {
-        Path jobs = settings.jobs().orElseThrow();
+        if (isOffice()) {
+            files.run(this::begun, read -> open(read, History.ofSaved(read.draft())));
+            return;
+        }
+        Path jobs = jobsFolder().orElseThrow();
         Path place = jobs.resolve("new-job").resolve("job.json");
         files.run(() -> new NewJob(read(place), JobsFolder.freeNumber(jobs, today.getYear())), fresh -> {
             OpenedFile read = fresh.file;
@@ -224,9 +251,15 @@ public final class Forms {
 
     /** A job's file as it was read, and what was kept of it and never saved. */
     private record OpenedFile(
-            JobFile file, Optional<String> unsaved, List<UsualJob> usual, Set<String> openGroups, Office office) {}
+            JobFile file, Optional<String> unsaved, List<UsualJob> usual, Set<String> openGroups, Office office) {
+
+        Draft draft() {
+            return file.text().flatMap(Draft::read).orElseGet(JobFile::blank);
+        }
+    }
 
     private OpenedFile read(Path path) throws IOException {
+        home.refresh(path);
         JobFile file = JobFile.at(path);
         return new OpenedFile(
                 file,
@@ -234,6 +267,15 @@ public final class Forms {
                 UsualJobs.near(path.toAbsolutePath()),
                 settings.openGroups(),
                 Office.with(templates));
+    }
+
+    private OpenedFile begun() throws IOException {
+        Draft blank = JobFile.blank().typed("/issued", today.toString());
+        Draft usual = UsualJobs.near(home.tree().orElseThrow()).stream()
+                .findFirst()
+                .map(kind -> kind.onto(blank))
+                .orElse(blank);
+        return read(home.begin(usual.text(), today.getYear()));
     }
 
     private record NewJob(OpenedFile file, String number) {}
@@ -282,6 +324,7 @@ public final class Forms {
     private JobWindow window(OpenedFile read, History history) {
         JobFile file = read.file;
         JobSession session = new JobSession(read.office, file, history);
+        session.livesIn(home);
         session.opensOn(today);
         session.keepsUsual(new UsualJobChoice(read.usual, ""));
         session.opens(new OpenGroups(read.openGroups, this::keepOpen));
@@ -314,10 +357,7 @@ public final class Forms {
     /** Where jobs live, if this job lives there; else the folder around the job's own. */
     private Path tree(Path near) {
         Path around = Optional.ofNullable(near.getParent()).orElse(near);
-        return settings.jobs()
-                .map(Path::toAbsolutePath)
-                .filter(near::startsWith)
-                .orElse(around);
+        return jobsFolder().map(Path::toAbsolutePath).filter(near::startsWith).orElse(around);
     }
 
     private static Stream<JobWindow> jobs() {

@@ -23,6 +23,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JTabbedPane;
 import javax.swing.SwingUtilities;
+import net.miginfocom.swing.MigLayout;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
 import spadework.form.kit.FailureMessages;
@@ -49,6 +50,7 @@ import spadework.form.session.AutoSave;
 import spadework.form.session.JobFiles;
 import spadework.form.session.JobSaving;
 import spadework.form.session.JobSession;
+import spadework.form.session.OfficeWatch;
 import spadework.form.session.StepRunner;
 import spadework.form.session.UsualJobChoice;
 import spadework.form.view.BookSearchPane;
@@ -71,6 +73,7 @@ public final class JobWindow extends JFrame {
     private final AutoSave autoSave;
     private final JobSaving saving;
     private final StepRunner stepRunner;
+    private final Optional<OfficeWatch> watch;
     private final JobFiles files;
     private final PaperActions papers;
     private final PagesOnDemand pages;
@@ -103,6 +106,9 @@ public final class JobWindow extends JFrame {
         autoSave = new AutoSave(session, refused -> notice.say(FailureMessages.of(refused)));
         saving = new JobSaving(session, autoSave, notice, this::reveal);
         stepRunner = new StepRunner(session, saving, notice::say);
+        watch = session.home().isShared(session.file().path())
+                ? Optional.of(new OfficeWatch(session, saving))
+                : Optional.empty();
         preview = new PaperPreview(session);
         drawing = new DrawingPane(session);
         working = new WorkingsPane(session, this::reveal);
@@ -196,10 +202,22 @@ public final class JobWindow extends JFrame {
         JPanel bottom = new JPanel(new BorderLayout());
         bottom.add(new MessageStrip(notice, faultStrip));
         bottom.add(summary, BorderLayout.SOUTH);
-        add(strip, BorderLayout.NORTH);
+        add(top(), BorderLayout.NORTH);
         add(split);
         add(bottom, BorderLayout.SOUTH);
         setSize(1366, 768);
+    }
+
+    /** The way through the job; where it is at home in an office also who else has it open. */
+    private JComponent top() {
+        watch.ifPresent(OfficeWatch::begin);
+        return watch.<JComponent>map(looking -> {
+                    JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[grow,fill][]16"));
+                    top.add(strip, "wmin 0");
+                    top.add(looking.label(), "w 210!");
+                    return top;
+                })
+                .orElse(strip);
     }
 
     JobSession session() {
@@ -274,7 +292,7 @@ public final class JobWindow extends JFrame {
         session.usual()
                 .of(draft)
                 .map(kind -> kind.of(draft, name))
-                .ifPresent(kept -> stepRunner.work(
+                .ifPresent(kept -> stepRunner.bring(
                         () -> {
                             UsualJobs.keep(near, kept);
                             return UsualJobs.near(near);
@@ -439,6 +457,7 @@ public final class JobWindow extends JFrame {
 
     private void close() {
         KeyboardFocusManager.getCurrentKeyboardFocusManager().removePropertyChangeListener("focusOwner", focus);
+        watch.ifPresent(OfficeWatch::close);
         stepRunner.close();
         autoSave.close();
         session.close();

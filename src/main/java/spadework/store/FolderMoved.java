@@ -4,9 +4,10 @@ package spadework.store;
 import java.io.IOException;
 import java.util.Set;
 import java.util.TreeSet;
+import spadework.reason.SaidInFull;
 
 /** A folder is no longer what it was when a step began; nothing was written over it. */
-public final class FolderMoved extends IOException {
+public final class FolderMoved extends IOException implements SaidInFull {
     private static final long serialVersionUID = 1L;
 
     private final transient StoredFolder now;

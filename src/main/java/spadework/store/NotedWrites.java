@@ -4,6 +4,7 @@ package spadework.store;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 
 /** A home of an office in a dry run: it is read as it is, and what would be written to it is only noted. */
 public final class NotedWrites implements Store {
@@ -39,6 +40,16 @@ public final class NotedWrites implements Store {
     }
 
     @Override
+    public Map<String, String> versions(List<String> names) throws IOException {
+        return store.versions(names);
+    }
+
+    @Override
+    public int lastNumber(int year) throws IOException {
+        return store.lastNumber(year);
+    }
+
+    @Override
     public StoredFolder folder(String name) throws IOException {
         return store.folder(name);
     }
@@ -61,6 +72,11 @@ public final class NotedWrites implements Store {
     @Override
     public void open(String name, String who) {
         // Nobody is told of a dry run.
+    }
+
+    @Override
+    public void left(String name, String who) {
+        // Nobody was told that it is open.
     }
 
     @Override

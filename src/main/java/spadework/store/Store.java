@@ -3,6 +3,7 @@ package spadework.store;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What an office keeps, whichever home it has: the firm's own folder (company, price book, state rules) and a folder
@@ -23,6 +24,15 @@ public interface Store extends AutoCloseable {
      * @param most no more than so many, those changed last first
      */
     List<FolderHead> find(String words, int most) throws IOException;
+
+    /**
+     * What tells the state of each of these folders from every other ({@link StoredFolder#version()}); one in which
+     * nothing lies is left out.
+     */
+    Map<String, String> versions(List<String> names) throws IOException;
+
+    /** The highest count of a year among names and numbers, 14 for {@code 2026-014}; 0 for none. */
+    int lastNumber(int year) throws IOException;
 
     /** A folder as it is now; an empty one where nothing was written yet. */
     StoredFolder folder(String name) throws IOException;
@@ -61,6 +71,9 @@ public interface Store extends AutoCloseable {
 
     /** Notes that somebody has a folder open, for as long as it is noted again. */
     void open(String name, String who) throws IOException;
+
+    /** Notes that somebody has closed a folder. */
+    void left(String name, String who) throws IOException;
 
     /** Who else had a folder open in the last two minutes; nobody where the home cannot tell. */
     List<String> openTo(String name, String who) throws IOException;

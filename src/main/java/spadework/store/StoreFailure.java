@@ -2,9 +2,10 @@
 package spadework.store;
 
 import java.io.IOException;
+import spadework.reason.SaidInFull;
 
 /** A home of the office cannot do what is asked, and nothing was done. The message says what to do. */
-public final class StoreFailure extends IOException {
+public final class StoreFailure extends IOException implements SaidInFull {
     private static final long serialVersionUID = 1L;
 
     /** Why. */

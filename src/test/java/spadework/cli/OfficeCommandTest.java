@@ -9,6 +9,8 @@ import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -110,7 +112,131 @@ class OfficeCommandTest {
         assertThat(run("price", "2026-999", "--office", office.toString())).isEqualTo(2);
         assertThat(err.toString()).contains("The office has no job 2026-999.");
         assertThat(run("bids", jobs.toString(), "--office", office.toString())).isEqualTo(2);
-        assertThat(err.toString()).contains("This command works on folders of this machine.");
+        assertThat(err.toString()).contains("is one of the office", "All of the office is a dot: .");
+        assertThat(run("price", "../2026-999", "--office", office.toString())).isEqualTo(2);
+        assertThat(err.toString()).contains("is one of the office");
+        assertThat(run("figure", "pipe", "--office", office.toString())).isEqualTo(2);
+    }
+
+    private void filled(String... samples) throws IOException {
+        run("office", "set-up", "--office", office.toString());
+        for (String sample : samples) {
+            copyTree(Path.of("sample-quotes", sample), jobs.resolve(sample));
+        }
+        assertThat(run("office", "copy", jobs.toString(), office.toString()))
+                .as(err.toString())
+                .isZero();
+    }
+
+    private static void copyTree(Path from, Path to) throws IOException {
+        try (Stream<Path> all = Files.walk(from)) {
+            for (Path one : all.toList()) {
+                Path target = to.resolve(from.relativize(one).toString());
+                if (Files.isDirectory(one)) {
+                    Files.createDirectories(target);
+                } else {
+                    Files.copy(one, target);
+                }
+            }
+        }
+    }
+
+    /** What a command says of the jobs folder, and of the office that has the same. */
+    private void saysTheSameOfTheOffice(String... arguments) {
+        String[] here = Stream.of(arguments)
+                .map(word -> word.equals(".") ? jobs.toString() : word)
+                .toArray(String[]::new);
+        int code = run(here);
+        String said = out + "|" + err;
+        String[] there = Stream.concat(Stream.of(arguments), Stream.of("--office", office.toString()))
+                .toArray(String[]::new);
+        assertThat(run(there)).as(err.toString()).isEqualTo(code);
+        String copies = folder.resolve("copies").toString();
+        assertThat((out + "|" + err).replaceAll(Pattern.quote(copies) + "/[^/]+", "HERE"))
+                .isEqualTo(said.replace(jobs.toString(), "HERE"))
+                .isNotBlank();
+    }
+
+    @Test
+    void commandsOverAllJobsSayOfAnOfficeWhatTheySayOfFolders() throws IOException {
+        filled("added-wall-then-closed", "refused-type-a-and-no-fall");
+        saysTheSameOfTheOffice("bids", ".", "--on", "2026-10-01");
+        assertThat(out.toString()).contains("2026-041", "closed", "2026-014", "draft");
+        saysTheSameOfTheOffice("bids", ".", "--find", "hathersage", "--json", "--on", "2026-10-01");
+        saysTheSameOfTheOffice("feedback", ".", "--on", "2026-12-01");
+        saysTheSameOfTheOffice("warranty", "list", ".");
+        assertThat(out.toString()).contains("2026-041");
+        saysTheSameOfTheOffice("book", "history", "DIG-MACH", ".");
+        assertThat(out.toString()).contains("2026-041");
+        Path report = folder.resolve("report");
+        assertThat(run(
+                        "season",
+                        ".",
+                        "--from",
+                        "2026-01-01",
+                        "--until",
+                        "2026-12-31",
+                        "--out",
+                        report.toString(),
+                        "--office",
+                        office.toString()))
+                .as(err.toString())
+                .isZero();
+        assertThat(report.resolve("season.pdf")).isNotEmptyFile();
+    }
+
+    @Test
+    void jobChangedInTheOfficeIsSeenByTheNextCommand() throws IOException {
+        filled();
+        saysTheSameOfTheOffice("bids", ".", "--on", "2026-10-01");
+        run("set", JOB, "title=Another title", "--office", office.toString());
+        run("bids", ".", "--on", "2026-10-01", "--office", office.toString());
+        assertThat(out.toString()).contains("Another title");
+    }
+
+    @Test
+    void bookIsReadFromTheOfficeAndChangedThere() throws IOException {
+        filled();
+        assertThat(run("book", "show", "DIG-MACH", "--office", office.toString()))
+                .as(err.toString())
+                .isZero();
+        String before = out.toString();
+        assertThat(run(
+                        "book",
+                        "change",
+                        "DIG-MACH",
+                        "--reason",
+                        "new machine",
+                        "--on",
+                        "2026-08-10",
+                        "name=Dig by machine, changed",
+                        "--office",
+                        office.toString()))
+                .as(err.toString())
+                .isZero();
+        run("book", "show", "DIG-MACH", "--office", office.toString());
+        assertThat(out.toString()).isNotEqualTo(before).contains("changed");
+        assertThat(run("office", "history", "", "--office", office.toString())).isZero();
+        assertThat(out.toString()).contains("price-book.json");
+    }
+
+    @Test
+    void jobIsCopiedWithinTheOffice() throws IOException {
+        filled();
+        assertThat(run(
+                        "copy",
+                        JOB,
+                        "2026-060",
+                        "--number",
+                        "2026-060",
+                        "--customer",
+                        "Juniper Ostrand",
+                        "--office",
+                        office.toString()))
+                .as(err.toString())
+                .isZero();
+        run("office", "jobs", "ostrand", "--office", office.toString());
+        assertThat(out.toString()).contains("2026-060");
     }
 
     private int run(String... arguments) {

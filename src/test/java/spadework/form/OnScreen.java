@@ -38,6 +38,7 @@ import spadework.form.kit.Platform;
 import spadework.form.kit.Theme;
 import spadework.form.library.LibraryWindow;
 import spadework.form.session.JobSession;
+import spadework.office.files.JobsHome;
 import spadework.office.reply.TemplateFolder;
 
 /** The form on a screen, worked by mouse and keyboard; what it asks of the machine is answered here. */
@@ -140,11 +141,20 @@ public final class OnScreen implements AutoCloseable {
     }
 
     private OnScreen(LocalDate today) {
-        forms = new Forms(TemplateFolder.NONE, today, asked, remembered);
+        this(JobsHome.FOLDERS, today);
+    }
+
+    private OnScreen(JobsHome home, LocalDate today) {
+        forms = new Forms(home, TemplateFolder.NONE, today, asked, remembered);
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);
         GuiActionRunner.execute(() -> Theme.apply(false));
+    }
+
+    /** Of jobs that are at home there. */
+    static OnScreen of(JobsHome home) {
+        return new OnScreen(home, TODAY);
     }
 
     public static OnScreen job(Path file) {

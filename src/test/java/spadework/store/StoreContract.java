@@ -181,6 +181,40 @@ public abstract class StoreContract {
         assertThat(store.list()).extracting(FolderHead::name).containsExactly("a");
     }
 
+    @Test
+    void numberThatIsGivenUpIsFree() throws IOException {
+        StoredFolder first = write(StoredFolder.empty("a"), "job.json", "{\"number\": \"2026-001\"}");
+        write(first, "job.json", "{\"number\": \"2026-002\"}");
+        write(StoredFolder.empty("b"), "job.json", "{\"number\": \"2026-001\"}");
+        Store other = again();
+        try {
+            assertThatThrownBy(() -> other.write(new FolderChange(
+                            StoredFolder.empty("c"),
+                            Map.of("job.json", "{\"number\": \"2026-001\"}".getBytes(StandardCharsets.UTF_8)),
+                            Set.of())))
+                    .hasMessageContaining("has the number of c already");
+        } finally {
+            other.close();
+        }
+    }
+
+    @Test
+    void highestCountOfAYearIsThatOfNamesAndNumbers() throws IOException {
+        assertThat(store.lastNumber(2026)).isZero();
+        write(StoredFolder.empty("2026-003"), "job.json", "{\"number\": \"2026-011\"}");
+        write(StoredFolder.empty("2026-012"), "job.json", "{}");
+        write(StoredFolder.empty("other"), "job.json", "{\"number\": \"2025-400\"}");
+        write(StoredFolder.empty("odd"), "job.json", "{\"number\": \"2026-099x\"}");
+        assertThat(store.lastNumber(2026)).isEqualTo(12);
+        assertThat(store.lastNumber(2025)).isEqualTo(400);
+    }
+
+    @Test
+    void versionsAreToldOfThoseThatAreThere() throws IOException {
+        StoredFolder first = write(StoredFolder.empty("a"), "job.json", "{}");
+        assertThat(store.versions(List.of("a", "b"))).isEqualTo(Map.of("a", first.version()));
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"../out", "a/../../b", "/etc", ".hidden", "a//b", "a\u202eb", "C:\\jobs", " a"})
     void noFolderIsNamedOutOfTheOffice(String name) {

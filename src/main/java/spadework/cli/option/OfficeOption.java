@@ -15,7 +15,8 @@ public final class OfficeOption {
             names = NAME,
             paramLabel = "FILE",
             scope = ScopeType.INHERIT,
-            description = "The file that names the home of a shared office; JOB is then a folder of that office.")
+            description =
+                    "The file that names the home of a shared office; a JOB or FOLDER is then one of that office.")
     @SuppressWarnings("UnusedVariable") // asked for by name
     private Path office;
 

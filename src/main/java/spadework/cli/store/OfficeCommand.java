@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
 import spadework.cli.option.DryRunOption;
 import spadework.cli.option.ExitCode;
 import spadework.cli.option.OfficeOption;
+import spadework.cli.option.OpensOffice;
 import spadework.cli.option.Today;
 import spadework.office.reply.Reply;
 import spadework.office.store.JobBeginning;
@@ -75,7 +76,7 @@ public final class OfficeCommand {
     }
 
     /** A command that opens the office itself. */
-    abstract static class InOffice implements Callable<Integer> {
+    abstract static class InOffice implements Callable<Integer>, OpensOffice {
         @Spec
         private CommandSpec spec;
 

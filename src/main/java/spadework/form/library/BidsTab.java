@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form.library;
 
+import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.time.LocalDate;
@@ -24,6 +25,7 @@ import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.TypingPause;
 import spadework.form.kit.WordChoice;
 import spadework.form.kit.WorkCounter;
+import spadework.office.files.JobsHome;
 import spadework.office.portfolio.BidsService;
 
 /** All bids of the folder, found by words; one opens by Enter, is copied for another customer, or priced anew. */
@@ -129,6 +131,12 @@ public final class BidsTab extends JPanel {
         context.platform().folder(this, context.tree()).ifPresent(context::tree);
     }
 
+    private static BidsService.Found<BidRow> rows(JobsHome home, Path tree, LocalDate on, BidsService.Wanted wanted)
+            throws IOException {
+        home.refreshAll(tree);
+        return BidsService.rows(tree, on, wanted);
+    }
+
     /** Reads the bids anew. */
     void load() {
         pause.stop();
@@ -142,7 +150,8 @@ public final class BidsTab extends JPanel {
                 List.of(words.text().isEmpty() ? new String[0] : words.text().split("\\s+"));
         Path tree = context.tree();
         message.setText(Messages.of("bids.looking", tree));
-        tasks.latest("bids", () -> BidsService.rows(tree, on, new BidsService.Wanted(kind, sought)), found -> {
+        BidsService.Wanted wanted = new BidsService.Wanted(kind, sought);
+        tasks.latest("bids", () -> rows(context.home(), tree, on, wanted), found -> {
             results.show(found.rows(), BidRow::place);
             message.setText(Messages.of("bids.found", found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));

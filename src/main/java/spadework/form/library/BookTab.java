@@ -212,7 +212,7 @@ public final class BookTab extends JPanel {
 
     private void write(BookEdit step) {
         Path job = context.job();
-        tasks.run(() -> written(step, job), done -> {
+        tasks.run(() -> context.home().step(job, () -> written(step, job)), done -> {
             show(done.book);
             pane.written(done.reply);
             context.bookMoved();

@@ -18,6 +18,7 @@ import spadework.bids.BidRow;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.Messages;
 import spadework.office.files.JobFile;
+import spadework.office.files.JobsHome;
 import spadework.office.portfolio.Copying;
 
 /** Begins a bid for another customer with parts of an old one. */
@@ -88,7 +89,8 @@ public final class CopyBidPane extends JPanel {
                 take.add(part);
             }
         });
-        tasks.run(() -> Copying.copy(from, target, own, whose, on, take), reply -> {
+        JobsHome home = context.home();
+        tasks.run(() -> home.step(target, () -> Copying.copy(from, target, own, whose, on, take)), reply -> {
             made = reply.done() ? Optional.of(target) : Optional.empty();
             open.setEnabled(made.isPresent());
             LibraryControls.say(message, String.join("\n", reply.done() ? reply.out() : reply.err()));

@@ -25,6 +25,7 @@ import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.WordChoice;
 import spadework.money.Dollars;
+import spadework.office.files.JobsHome;
 import spadework.office.portfolio.FeedbackService;
 import spadework.office.portfolio.FeedbackService.Lesson;
 
@@ -145,7 +146,11 @@ public final class FeedbackTab extends JPanel {
         Path job = context.job();
         RateRule chosen = RateRule.valueOf(((WordChoice) rule.getSelectedItem()).word());
         Path folder = tree.equals(job) ? tree.getParent() : tree;
-        return () -> new FeedbackService(tree, LibraryContext.bookOf(folder, job), chosen);
+        JobsHome home = context.home();
+        return () -> {
+            home.refreshAll(tree);
+            return new FeedbackService(tree, LibraryContext.bookOf(folder, job), chosen);
+        };
     }
 
     /** Reads the jobs anew. */
@@ -218,7 +223,8 @@ public final class FeedbackTab extends JPanel {
         LocalDate on = day.day().orElseThrow();
         Service service = service();
         accept.setEnabled(false);
-        tasks.run(() -> service.open().accept(rate, on), reply -> {
+        Path job = context.job();
+        tasks.run(() -> context.home().step(job, () -> service.open().accept(rate, on)), reply -> {
             LibraryControls.say(
                     evidence,
                     reply.done()

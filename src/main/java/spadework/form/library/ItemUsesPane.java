@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form.library;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
@@ -69,13 +70,18 @@ public final class ItemUsesPane extends JPanel {
         Path tree = context.tree();
         shown = Optional.of(code);
         begin(Messages.of("library.uses.looking", code, tree));
-        tasks.latest("uses", () -> BidsService.uses(code, tree), found -> {
+        tasks.latest("uses", () -> uses(code, tree), found -> {
             results.show(found.rows(), use -> use);
             message.setText(Messages.of("library.uses.found", code, found.rows().size(), tree));
             LibraryControls.say(unread, String.join("\n", found.unread()));
             unread.setVisible(!found.unread().isEmpty());
             revalidate();
         });
+    }
+
+    private BidsService.Found<BidUse> uses(String code, Path tree) throws IOException {
+        context.home().refreshAll(tree);
+        return BidsService.uses(code, tree);
     }
 
     /** No item is chosen. */

@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.form.library;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -12,9 +11,8 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
-import spadework.bids.BidRow;
-import spadework.bids.BidStatus;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
@@ -24,11 +22,19 @@ import spadework.form.kit.ReadOnlyTable;
 import spadework.form.kit.TextChanges;
 import spadework.form.kit.TypingPause;
 import spadework.form.kit.WorkCounter;
+import spadework.form.session.OfficeWatch;
+import spadework.money.Dollars;
+import spadework.office.files.JobsHome;
 import spadework.office.portfolio.BidsService;
 
-/** The jobs of a folder, newest first: whose, what, where each stands in words, its price. */
+/**
+ * The jobs of a folder or an office, newest first: whose, what, where each stands in words, its price. Those of an
+ * office are read anew every few seconds, as others work on them too.
+ */
 public final class JobList {
     private static final int PAUSE = 200;
+    /** Of an office so many are shown, those that changed last; more are found by words. */
+    private static final int MOST = 50;
 
     private final Path tree;
     private final LocalDate today;
@@ -36,11 +42,15 @@ public final class JobList {
     private final BackgroundTasks tasks;
     private final JTextField words = new JTextField();
     private final JLabel message = PlainText.of(new JLabel(" "));
-    private final ReadOnlyTable<BidRow> rows;
+    private final ReadOnlyTable<HomeRow> rows;
     private final TypingPause pause;
+    private final JobsHome home;
+    private final Timer timer = new Timer(OfficeWatch.EVERY, event -> loadAgain());
+    private List<HomeRow> shown = List.of();
 
     /** @param open called with the job that somebody chose */
-    public JobList(Path tree, LocalDate today, Consumer<Path> open) {
+    public JobList(JobsHome home, Path tree, LocalDate today, Consumer<Path> open) {
+        this.home = home;
         this.tree = tree;
         this.today = today;
         tasks = new BackgroundTasks("jobs", counter, why -> message.setText(FailureMessages.of(why)));
@@ -48,31 +58,25 @@ public final class JobList {
         rows = new ReadOnlyTable<>(
                 "home.jobs",
                 List.of(
-                        ReadOnlyTable.Column.text("home.customer", 5, BidRow::customer),
-                        ReadOnlyTable.Column.text("home.what", 6, BidRow::title),
-                        ReadOnlyTable.Column.text("home.stands", 5, this::standing),
+                        ReadOnlyTable.Column.text("home.customer", 5, HomeRow::customer),
+                        ReadOnlyTable.Column.text("home.what", 6, HomeRow::what),
+                        ReadOnlyTable.Column.text("home.stands", 5, HomeRow::stands),
                         ReadOnlyTable.Column.figure(
-                                "home.price", 3, row -> row.total().text(), BidRow::total),
+                                "home.price",
+                                3,
+                                row -> row.price().map(Dollars::text).orElse(""),
+                                row -> row.price().orElse(Dollars.ZERO)),
                         ReadOnlyTable.Column.figure(
-                                "home.on", 3, row -> row.issued().toString(), BidRow::issued),
-                        ReadOnlyTable.Column.text("home.number", 2, BidRow::number)));
-        rows.onOpened(row -> open.accept(Path.of(row.place())));
+                                "home.on", 3, row -> row.issued().toString(), HomeRow::issued),
+                        ReadOnlyTable.Column.text("home.number", 2, HomeRow::number)));
+        rows.onOpened(row -> open.accept(row.file()));
         words.setName("home words");
         words.putClientProperty("JTextField.placeholderText", Messages.of("home.find"));
         words.getAccessibleContext().setAccessibleName(Messages.of("home.find"));
         TextChanges.in(words, pause::restart);
         KeyBindings.inside(words, "DOWN", () -> rows.table().requestFocusInWindow());
-        KeyBindings.inside(words, "ENTER", () -> rows.chosen().ifPresent(row -> open.accept(Path.of(row.place()))));
+        KeyBindings.inside(words, "ENTER", () -> rows.chosen().ifPresent(row -> open.accept(row.file())));
         message.setName("home text");
-    }
-
-    /** Where a job stands, in words. */
-    private String standing(BidRow row) {
-        if (row.standing() == BidStatus.ISSUED && row.validUntil().isPresent()) {
-            long left = today.until(row.validUntil().get(), ChronoUnit.DAYS);
-            return left < 0 ? Messages.of("home.over") : Messages.of("home.left", left);
-        }
-        return Messages.of("home." + row.standing());
     }
 
     public JComponent panel() {
@@ -90,22 +94,46 @@ public final class JobList {
 
     /** Reads the jobs anew. */
     public void load() {
-        pause.stop();
-        List<String> sought = words.getText().isBlank()
-                ? List.of()
-                : List.of(words.getText().strip().split("\\s+"));
         message.setText(Messages.of("bids.looking", tree));
-        tasks.latest(
-                "jobs",
-                () -> BidsService.rows(tree, today, new BidsService.Wanted(Optional.empty(), sought)),
-                found -> {
-                    rows.show(
-                            found.rows().stream()
-                                    .sorted(Comparator.comparing(BidRow::issued).reversed())
-                                    .toList(),
-                            BidRow::place);
-                    message.setText(Messages.of("home.found", found.rows().size(), tree));
-                });
+        if (home.isShared(tree)) {
+            timer.start();
+        }
+        read();
+    }
+
+    private void loadAgain() {
+        if (isIdle()) {
+            read();
+        }
+    }
+
+    private void read() {
+        pause.stop();
+        String typed = words.getText().strip();
+        tasks.latest("jobs", () -> found(typed), this::show);
+    }
+
+    private List<HomeRow> found(String typed) throws IOException {
+        if (home.isShared(tree)) {
+            List<Path> files = home.found(typed, MOST);
+            return HomeRow.of(
+                    BidsService.rows(files, today, BidsService.Wanted.ALL).rows(), files, today);
+        }
+        List<String> sought = typed.isEmpty() ? List.of() : List.of(typed.split("\\s+"));
+        BidsService.Wanted wanted = new BidsService.Wanted(Optional.empty(), sought);
+        return HomeRow.of(BidsService.rows(tree, today, wanted).rows(), List.of(), today);
+    }
+
+    private void show(List<HomeRow> found) {
+        // The same rows again would take a list that somebody scrolled back to its chosen row.
+        if (!found.equals(shown)) {
+            shown = found;
+            rows.show(found, HomeRow::file);
+        }
+        message.setText(
+                home.isShared(tree) && found.size() == MOST
+                        ? Messages.of("home.newest", found.size(), home.called())
+                        : Messages.of("home.found", found.size(), home.called().isEmpty() ? tree : home.called()));
     }
 
     public boolean isIdle() {
@@ -113,6 +141,7 @@ public final class JobList {
     }
 
     public void stop() {
+        timer.stop();
         tasks.stop();
     }
 }

@@ -17,6 +17,7 @@ import spadework.office.Bid;
 import spadework.office.NamedChoice;
 import spadework.office.NamedChoices;
 import spadework.office.book.BookService;
+import spadework.office.files.JobsHome;
 import spadework.office.reply.TemplateFolder;
 
 /** What the library has at hand: the job it was opened from, the book beside it, and the folder with all the jobs. */
@@ -64,6 +65,11 @@ public final class LibraryContext {
 
     Path job() {
         return session.file().path().toAbsolutePath();
+    }
+
+    /** Where the jobs are at home. */
+    JobsHome home() {
+        return session.home();
     }
 
     /** The job on screen as it was last priced. */

@@ -26,6 +26,7 @@ import spadework.pricing.PricedLine;
 
 /** Prices an old bid with the books of now: each line that moves, with the reason; saved only when asked for. */
 public final class RepriceBidPane extends JPanel {
+    private final LibraryContext context;
     private final BackgroundTasks tasks;
     private final Runnable saved;
     private final StandaloneField day;
@@ -52,6 +53,7 @@ public final class RepriceBidPane extends JPanel {
     RepriceBidPane(LibraryContext context, BackgroundTasks tasks, Runnable saved) {
         super(new MigLayout(
                 "insets 8, gap 8, fill", "[130!,fill][160!,fill][160!,fill][][][grow,fill]", "[][grow,fill]"));
+        this.context = context;
         this.tasks = tasks;
         this.saved = saved;
         day = new StandaloneField("reprice.on", context.today().toString());
@@ -168,7 +170,7 @@ public final class RepriceBidPane extends JPanel {
         RepriceService.Dates dates = new RepriceService.Dates(day.day().orElseThrow(), start.day(), finish.day());
         Path job = Path.of(bid.get().place());
         forget();
-        tasks.run(() -> new RepriceService().reprice(job, dates, true), reply -> {
+        tasks.run(() -> context.home().step(job, () -> new RepriceService().reprice(job, dates, true)), reply -> {
             String text = reply.done()
                     ? Messages.of("reprice.saved", dates.issued())
                     : Messages.of(

@@ -114,7 +114,7 @@ public final class WorkbookTab extends JPanel {
 
     private void write(Taken taken) {
         forget();
-        tasks.run(() -> taken.on(true), reply -> {
+        tasks.run(() -> context.home().step(taken.job(), () -> taken.on(true)), reply -> {
             say(reply, Messages.of("workbook.written", reply.out().size()), reply.out());
             moved.run();
         });

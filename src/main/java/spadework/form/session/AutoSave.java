@@ -9,6 +9,7 @@ import spadework.draft.Draft;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.TypingPause;
 import spadework.office.files.JobFile;
+import spadework.office.files.JobsHome;
 
 /**
  * Reads and writes the job's file and its side file, one after the other and never on the window's thread. What is not
@@ -52,7 +53,8 @@ public final class AutoSave {
     /** Saves to a file; the answer comes on the window's thread. */
     void save(JobFile file, Draft draft, Consumer<JobFile.Saved> answer) {
         pause.stop();
-        files.run(() -> file.save(draft.text()), answer);
+        JobsHome home = session.home();
+        files.run(() -> home.save(file, draft.text()), answer);
     }
 
     /**
@@ -70,12 +72,6 @@ public final class AutoSave {
                             : Optional.empty();
                 },
                 answer);
-    }
-
-    /** Saves over what somebody else wrote and was told of. */
-    void saveOver(JobFile file, Draft draft, Consumer<JobFile.Saved> answer) {
-        pause.stop();
-        files.run(() -> file.saveOver(draft.text()), answer);
     }
 
     /** Reads a file. */
@@ -96,7 +92,13 @@ public final class AutoSave {
 
     /** Looks whether the file was changed from elsewhere. */
     void look(JobFile file, Runnable changed, Runnable unchanged) {
-        files.run(file::isChangedOnDisk, is -> (is ? changed : unchanged).run());
+        JobsHome home = session.home();
+        files.run(() -> isChanged(home, file), is -> (is ? changed : unchanged).run());
+    }
+
+    private static boolean isChanged(JobsHome home, JobFile file) throws IOException {
+        home.refresh(file.path());
+        return file.isChangedOnDisk();
     }
 
     /**

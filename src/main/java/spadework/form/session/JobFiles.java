@@ -53,7 +53,7 @@ public final class JobFiles {
      * @param then given their names, on the window's thread
      */
     public void pictures(List<Path> files, Consumer<List<String>> then) {
-        saving.whenPlaced(job -> steps.work(() -> IncomingFiles.pictures(job, files), then));
+        saving.whenPlaced(job -> steps.bring(() -> IncomingFiles.pictures(job, files), then));
     }
 
     /** Asks for the scan or photo of a signed paper, and copies it beside the job. */
@@ -63,7 +63,7 @@ public final class JobFiles {
 
     /** Copies the scan or photo of a signed paper beside the job. */
     public void paper(Path file, Consumer<String> then) {
-        saving.whenPlaced(job -> steps.work(() -> IncomingFiles.taken(job, file), then));
+        saving.whenPlaced(job -> steps.bring(() -> IncomingFiles.taken(job, file), then));
     }
 
     /** What stands under a drawn signature: when it was drawn. */
@@ -73,7 +73,7 @@ public final class JobFiles {
 
     /** Keeps a drawn signature as a picture beside the job; its name says when it was drawn. */
     public void signature(BufferedImage picture, LocalDateTime at, Consumer<String> then) {
-        saving.whenPlaced(job -> steps.work(
+        saving.whenPlaced(job -> steps.bring(
                 () -> IncomingFiles.kept(job, "signature-" + at.format(NAMED) + ".png", png(picture)), then));
     }
 

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.util.Optional;
 import java.util.function.Consumer;
 import spadework.draft.Draft;
+import spadework.draft.DraftMerge;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.office.files.JobFile;
@@ -49,7 +50,7 @@ public final class JobSaving {
 
     /** Saves the draft as it stands. */
     public void save() {
-        save(saved -> {});
+        save(saved -> {}, this::save);
     }
 
     /**
@@ -61,9 +62,9 @@ public final class JobSaving {
     void whenSaved(Consumer<Draft> then) {
         Draft draft = session.draft();
         if (!held && jobs.isEmpty() && session.history().isSaved()) {
-            autoSave.look(session.file(), this::changed, () -> then.accept(draft));
+            autoSave.look(session.file(), () -> changed(() -> {}), () -> then.accept(draft));
         } else {
-            save(then);
+            save(then, () -> {});
         }
     }
 
@@ -72,11 +73,12 @@ public final class JobSaving {
         if (jobs.isEmpty()) {
             then.accept(session.file().path());
         } else {
-            save(saved -> then.accept(session.file().path()));
+            save(saved -> then.accept(session.file().path()), () -> {});
         }
     }
 
-    private void save(Consumer<Draft> then) {
+    /** @param again done where somebody else wrote the file first, and both are put together */
+    private void save(Consumer<Draft> then, Runnable again) {
         if (held) {
             notice.say(Messages.of("save.held"));
             return;
@@ -98,7 +100,7 @@ public final class JobSaving {
                     then.accept(draft);
                 } else if (jobs.isEmpty()) {
                     // Asked for twice: the first time made the folder.
-                    save(then);
+                    save(then, again);
                 } else {
                     notice.say(Messages.of("save.taken", target));
                 }
@@ -110,7 +112,7 @@ public final class JobSaving {
                 done(old, draft);
                 then.accept(draft);
             } else {
-                changed();
+                changed(again);
             }
         });
     }
@@ -126,44 +128,76 @@ public final class JobSaving {
     /** Looks whether somebody else wrote the file. */
     public void look() {
         if (jobs.isEmpty() && !held) {
-            JobFile file = session.file();
-            autoSave.look(
-                    file,
-                    () -> {
-                        if (!held && file == session.file()) {
-                            changed();
-                        }
-                    },
-                    () -> {});
+            autoSave.look(session.file(), this::changed, () -> {});
         }
     }
 
-    private void changed() {
-        JobFile file = session.file();
-        notice.say(
-                Messages.of("changed.said", file.path(), file.changedElsewhere()),
-                new NoticeBar.Answer("changed.take", () -> takeTheirs(file.path())),
-                new NoticeBar.Answer("changed.keep", () -> {
-                    Draft draft = session.draft();
-                    autoSave.saveOver(file, draft, saved -> {
-                        if (saved == JobFile.Saved.DONE) {
-                            session.savedAs(file, draft);
-                        } else {
-                            changed();
-                        }
-                    });
-                }));
+    /** Takes up what somebody else wrote. */
+    public void changed() {
+        changed(() -> {});
     }
 
-    private void takeTheirs(Path path) {
-        autoSave.read(path, now -> {
-            Optional<Draft> theirs = now.text().flatMap(Draft::read);
-            if (theirs.isPresent()) {
-                session.reload(now, theirs.get());
-                autoSave.drop(now);
-            } else {
-                notice.say(Messages.of("changed.unreadable", path));
+    /**
+     * Somebody else wrote the file: what only one side changed is put together; of what both changed it is asked.
+     *
+     * @param then done when both are put together
+     */
+    private void changed(Runnable then) {
+        JobFile mine = session.file();
+        autoSave.read(mine.path(), theirs -> {
+            if (mine == session.file() && !held) {
+                meet(mine, theirs, then);
             }
         });
+    }
+
+    private void meet(JobFile mine, JobFile theirs, Runnable then) {
+        Optional<Draft> before = mine.text().flatMap(Draft::read);
+        Optional<Draft> written = theirs.text().flatMap(Draft::read);
+        String what = mine.changedElsewhere();
+        if (before.isEmpty() || written.isEmpty()) {
+            ask(
+                    Messages.of("changed.said", mine.path(), what),
+                    () -> notice.say(Messages.of("changed.unreadable", mine.path())),
+                    () -> {
+                        session.goesOver(theirs);
+                        save();
+                    });
+            return;
+        }
+        DraftMerge.Merged merged = DraftMerge.of(before.get(), session.draft(), written.get());
+        if (merged.clashes().isEmpty()) {
+            take(theirs, written.get(), merged.draft());
+            notice.say(Messages.of("changed.taken", what));
+            then.run();
+            return;
+        }
+        ask(
+                Messages.of("changed.both", BothChanged.described(merged.clashes())),
+                () -> take(theirs, written.get(), onto(before.get(), written.get(), false)),
+                () -> {
+                    take(theirs, written.get(), onto(before.get(), written.get(), true));
+                    save();
+                });
+    }
+
+    /** What was typed until now, put together with what somebody else wrote. */
+    private Draft onto(Draft before, Draft written, boolean mineStands) {
+        Draft mine = session.draft();
+        return (mineStands ? DraftMerge.of(before, written, mine) : DraftMerge.of(before, mine, written)).draft();
+    }
+
+    private void take(JobFile theirs, Draft written, Draft draft) {
+        session.merged(theirs, written, draft);
+        if (session.history().isSaved()) {
+            autoSave.drop(theirs);
+        }
+    }
+
+    /** Asks, unless the same is asked already. */
+    private void ask(String words, Runnable take, Runnable keep) {
+        if (!notice.said().equals(words)) {
+            notice.say(words, new NoticeBar.Answer("changed.take", take), new NoticeBar.Answer("changed.keep", keep));
+        }
     }
 }

@@ -27,6 +27,7 @@ import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Refusal;
 import spadework.office.files.JobFile;
+import spadework.office.files.JobsHome;
 import spadework.pricebook.PriceBook;
 
 /**
@@ -46,6 +47,7 @@ public final class JobSession {
     private List<Fault> faults = List.of();
     private Optional<Bid> bid = Optional.empty();
     private boolean current;
+    private JobsHome home = JobsHome.FOLDERS;
     private int step;
     private int stepOfTotal;
     private Optional<Dollars> before = Optional.empty();
@@ -132,11 +134,32 @@ public final class JobSession {
         draftWatchers.forEach(Runnable::run);
     }
 
-    /** Takes the file's text in as a step, which can be undone. */
-    void reload(JobFile as, Draft draft) {
+    /**
+     * Goes on from what somebody else wrote, as a step that can be undone.
+     *
+     * @param written what the file says now
+     * @param draft the same with what was typed here
+     */
+    void merged(JobFile as, Draft written, Draft draft) {
         file = as;
-        become(history.edited(draft, "").savedNow());
+        become(history.edited(draft, ""));
+        history = new History(draft(), history.past(), history.future(), Optional.of(written), "");
         draftWatchers.forEach(Runnable::run);
+    }
+
+    /** Goes on over a file that says nothing which could be put together with the draft. */
+    void goesOver(JobFile as) {
+        file = as;
+    }
+
+    /** Where the job is at home; in its folder alone, where nobody says otherwise. */
+    public JobsHome home() {
+        return home;
+    }
+
+    /** Says where the job is at home. */
+    public void livesIn(JobsHome where) {
+        home = where;
     }
 
     /**

@@ -11,6 +11,7 @@ import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.FailureMessages;
 import spadework.office.Outcome;
 import spadework.office.files.JobFile;
+import spadework.office.files.JobsHome;
 
 /** Has the office take a step, one after the other and never on the window's thread; the job is then read anew. */
 public final class StepRunner {
@@ -39,6 +40,13 @@ public final class StepRunner {
         tasks.run(work, then);
     }
 
+    /** Work that brings files into the job's folder, or the firm's; the job itself stays as it is. */
+    public <T> void bring(BackgroundTasks.Task<T> work, Consumer<T> then) {
+        JobsHome home = session.home();
+        Path job = session.file().path();
+        tasks.run(() -> home.step(job, work::run), then);
+    }
+
     /**
      * Saves, takes a step, and shows the job as the step left it. All that is told is told on the window's thread.
      *
@@ -48,12 +56,14 @@ public final class StepRunner {
      */
     public void take(JobStep step, Runnable begun, Consumer<Outcome> then, Runnable ended) {
         saving.whenSaved(saved -> {
-            Path file = session.file().path();
+            JobFile before = session.file();
+            Path file = before.path();
+            JobsHome home = session.home();
             saving.hold(true);
             begun.run();
             tasks.run(
                     () -> {
-                        Outcome outcome = step.take(file);
+                        Outcome outcome = home.step(file, () -> taken(step, before));
                         JobFile now = JobFile.at(file);
                         return new Taken(outcome, now, now.text().flatMap(Draft::read));
                     },
@@ -73,6 +83,14 @@ public final class StepRunner {
                         end(ended);
                     });
         });
+    }
+
+    /** Nobody takes a step in a job that is not the one on his screen. */
+    private static Outcome taken(JobStep step, JobFile before) throws IOException {
+        if (before.isChangedOnDisk()) {
+            throw new JobMoved(before.changedElsewhere());
+        }
+        return step.take(before.path());
     }
 
     private void end(Runnable ended) {

@@ -102,24 +102,10 @@ public final class JobFile {
      * @throws IOException if it cannot be written; the old file and the side file are then untouched
      */
     public Saved save(String text) throws IOException {
-        return saved(text, known);
-    }
-
-    /**
-     * Saves over what somebody else wrote: for somebody who was told and wants it so. What was written since that
-     * telling is not written over.
-     *
-     * @throws IOException if it cannot be written
-     */
-    public Saved saveOver(String text) throws IOException {
-        return saved(text, found);
-    }
-
-    private Saved saved(String text, Snapshot basis) throws IOException {
         byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
         Disk.folders(file.toAbsolutePath().getParent());
         try {
-            SharedFile.replace(file, basis, bytes);
+            SharedFile.replace(file, known, bytes);
         } catch (ChangedElsewhere changed) {
             found = changed.now();
             return Saved.CHANGED_ON_DISK;

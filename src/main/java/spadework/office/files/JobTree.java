@@ -21,7 +21,7 @@ public final class JobTree {
     private JobTree() {}
 
     /** Every job file, in this folder or any below it, in the order of their paths. Links are not followed. */
-    static List<Path> files(Path tree) throws IOException {
+    public static List<Path> files(Path tree) throws IOException {
         if (Files.isRegularFile(tree)) {
             return List.of(tree);
         }
@@ -46,6 +46,11 @@ public final class JobTree {
 
     /** What is drawn from each file, in their order. They are read on all cores; only what is drawn is kept. */
     public static <T> List<T> each(Path tree, Function<Path, T> drawn) throws IOException {
-        return files(tree).parallelStream().map(drawn).toList();
+        return each(files(tree), drawn);
+    }
+
+    /** The same of files that were found before. */
+    public static <T> List<T> each(List<Path> files, Function<Path, T> drawn) {
+        return files.parallelStream().map(drawn).toList();
     }
 }

@@ -59,9 +59,14 @@ public final class BidsService {
 
     /** The bids of {@link #list} as rows. */
     public static Found<BidRow> rows(Path tree, LocalDate on, Wanted wanted) throws IOException {
+        return rows(JobTree.files(tree), on, wanted);
+    }
+
+    /** The bids of files that were found before. */
+    public static Found<BidRow> rows(List<Path> files, LocalDate on, Wanted wanted) {
         BidReader reader = new BidReader();
         List<BidReader.ReadBid<Drawn>> read = JobTree.each(
-                tree,
+                files,
                 file -> reader.read(
                         file,
                         bid -> new Drawn(

@@ -3,25 +3,19 @@ package spadework.office.store;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import spadework.draft.Draft;
 import spadework.draft.DraftValue;
 import spadework.store.FileKind;
 import spadework.store.FolderChange;
-import spadework.store.FolderHead;
+import spadework.store.NumberOfYear;
 import spadework.store.Store;
 import spadework.store.StoreText;
 import spadework.store.StoredFolder;
 
 /** Begins a job in an office with the next free number of its year; no number is left out, and none is there twice. */
 public final class JobBeginning {
-    private static final Pattern NUMBERED = Pattern.compile("(\\d{4})-(\\d{3,6})");
-
     private JobBeginning() {}
 
     /**
@@ -35,7 +29,7 @@ public final class JobBeginning {
     public static String begin(Store store, String job, int year) throws IOException {
         Draft draft = Draft.read(job).orElseThrow(() -> new IOException(StoreText.of("visit.unreadable")));
         return store.alone(StoredFolder.FIRM, () -> {
-            String number = String.format(Locale.ROOT, "%d-%03d", year, highest(store, year) + 1);
+            String number = NumberOfYear.text(year, store.lastNumber(year) + 1);
             String numbered = draft.with("/number", new DraftValue.Text(number)).text();
             store.write(new FolderChange(
                     StoredFolder.empty(number),
@@ -43,18 +37,5 @@ public final class JobBeginning {
                     Set.of()));
             return number;
         });
-    }
-
-    private static int highest(Store store, int year) throws IOException {
-        int highest = 0;
-        for (FolderHead head : store.list()) {
-            for (String name : List.of(head.name(), head.number())) {
-                Matcher numbered = NUMBERED.matcher(name);
-                if (numbered.matches() && Integer.parseInt(numbered.group(1)) == year) {
-                    highest = Math.max(highest, Integer.parseInt(numbered.group(2)));
-                }
-            }
-        }
-        return highest;
     }
 }

@@ -12,6 +12,7 @@ import java.util.Set;
 import spadework.draft.Draft;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.reason.SaidInFull;
 import spadework.store.Store;
 import spadework.store.StoreFailure;
 import spadework.store.StoreText;
@@ -44,7 +45,7 @@ public final class OfficeFile {
     }
 
     /** What is wrong with an office's file, all of it. */
-    public static final class Unusable extends IOException {
+    public static final class Unusable extends IOException implements SaidInFull {
         private static final long serialVersionUID = 1L;
 
         private final transient List<Fault> faults;
@@ -159,6 +160,11 @@ public final class OfficeFile {
             }
             throw unfit;
         }
+    }
+
+    /** The account by which the server is asked; empty for folders. */
+    public String account() {
+        return draft.shown("/user");
     }
 
     private boolean isServer() {

@@ -14,7 +14,7 @@ import java.util.TreeMap;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
 import spadework.draft.Draft;
-import spadework.draft.DraftValue;
+import spadework.draft.DraftMerge;
 import spadework.store.FileKind;
 import spadework.store.FolderChange;
 import spadework.store.FolderName;
@@ -152,10 +152,8 @@ public final class Visit {
         StoredFile file = now.file(FileKind.JOB_FILE).orElseThrow();
         Draft theirs = draft(store.content(now.name(), file));
         boolean ours = side == Side.MINE;
-        FieldMerge.Merged merged = ours
-                ? FieldMerge.of(before.root(), theirs.root(), mine.root())
-                : FieldMerge.of(before.root(), mine.root(), theirs.root());
-        for (FieldMerge.Clash clash : merged.clashes()) {
+        DraftMerge.Merged merged = ours ? DraftMerge.of(before, theirs, mine) : DraftMerge.of(before, mine, theirs);
+        for (DraftMerge.Clash clash : merged.clashes()) {
             clashes.add(StoreText.of(
                     "visit.field",
                     clash.pointer(),
@@ -163,8 +161,7 @@ public final class Visit {
                     ours ? clash.theirs() : clash.mine(),
                     ours ? clash.mine() : clash.theirs()));
         }
-        Draft whole = new Draft((DraftValue.Entries) merged.value(), mine.outline());
-        written.put(FileKind.JOB_FILE, whole.text().getBytes(StandardCharsets.UTF_8));
+        written.put(FileKind.JOB_FILE, merged.draft().text().getBytes(StandardCharsets.UTF_8));
     }
 
     private static Draft draft(byte[] job) throws IOException {

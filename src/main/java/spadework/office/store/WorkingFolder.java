@@ -2,17 +2,24 @@
 package spadework.office.store;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.EnumSet;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
 import spadework.disk.AtomicFile;
 import spadework.disk.Disk;
 import spadework.disk.InsideFolder;
+import spadework.store.FileKind;
 import spadework.store.FolderChange;
+import spadework.store.FolderHead;
 import spadework.store.Store;
 import spadework.store.StoredFile;
 import spadework.store.StoredFolder;
@@ -23,6 +30,12 @@ import spadework.store.folder.FolderFiles;
  * what the office has; afterwards the office gets what the step changed, all of it or nothing.
  */
 public final class WorkingFolder {
+    /** Beside what was fetched to be read alone: the version that it is of. */
+    private static final String READ = ".office-version";
+
+    private static final Set<FileKind> READ_FROM =
+            EnumSet.of(FileKind.JOB, FileKind.REGISTER, FileKind.STATE_RULES, FileKind.KEPT);
+
     private final Store store;
     private final Path root;
 
@@ -57,13 +70,77 @@ public final class WorkingFolder {
 
     /** Makes the copy of a folder what the office has. */
     public StoredFolder fetch(String name) throws IOException {
+        Disk.delete(path(name).resolve(READ));
+        return fetched(name, file -> true);
+    }
+
+    /**
+     * Makes the copy of a job's folder what the office has, as far as it takes to read and price it: without pictures
+     * and printed papers. Nothing is asked for that is here already.
+     *
+     * @param version of the folder in the office
+     */
+    void fetchToRead(String name, String version) throws IOException {
+        Path mark = path(name).resolve(READ);
+        if (!Files.isRegularFile(mark) || !Files.readString(mark).equals(version)) {
+            StoredFolder there = fetched(name, file -> READ_FROM.contains(FileKind.of(name, file.path())));
+            AtomicFile.write(mark, there.version().getBytes(StandardCharsets.US_ASCII));
+        }
+    }
+
+    /** The same for several jobs of the office. */
+    void fetchToRead(List<String> names) throws IOException {
+        Map<String, String> versions = store.versions(names);
+        for (String name : names) {
+            fetchToRead(name, versions.getOrDefault(name, ""));
+        }
+    }
+
+    /**
+     * The same for all of them; what the office has no more, or keeps from whoever asks, is here no more either.
+     *
+     * @param whole jobs that are fetched whole, and not here
+     */
+    void fetchAllToRead(Set<String> whole) throws IOException {
+        List<String> names = store.list().stream().map(FolderHead::name).toList();
+        fetchToRead(names.stream().filter(name -> !whole.contains(name)).toList());
+        Set<String> gone = new TreeSet<>(FolderFiles.jobs(root));
+        names.forEach(gone::remove);
+        for (String name : gone) {
+            fetch(name);
+        }
+    }
+
+    /**
+     * Does something over all jobs of the office, which reads them; of the firm's own files the office gets what was
+     * changed.
+     */
+    public <T> T overAll(Step<T> step) throws IOException {
+        StoredFolder firm = fetch(StoredFolder.FIRM);
+        fetchAllToRead(Set.of());
+        T done = step.in(root);
+        keep(firm);
+        return done;
+    }
+
+    /** Does something with the firm's own files alone. */
+    public <T> T inFirm(Step<T> step) throws IOException {
+        return store.alone(StoredFolder.FIRM, () -> {
+            StoredFolder firm = fetch(StoredFolder.FIRM);
+            T done = step.in(root);
+            keep(firm);
+            return done;
+        });
+    }
+
+    private StoredFolder fetched(String name, Predicate<StoredFile> needed) throws IOException {
         StoredFolder wanted = store.folder(name);
         StoredFolder here = FolderFiles.read(root, name);
         Path folder = path(name);
         Disk.folders(folder);
         Set<String> differing = new HashSet<>(here.differing(wanted));
         for (StoredFile file : wanted.files()) {
-            if (differing.remove(file.path())) {
+            if (needed.test(file) && differing.remove(file.path())) {
                 Path target = InsideFolder.writable(folder, file.path());
                 Disk.folders(target.getParent());
                 AtomicFile.write(target, store.content(name, file));

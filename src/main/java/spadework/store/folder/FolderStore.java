@@ -11,7 +11,9 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.TreeMap;
 import spadework.disk.Disk;
 import spadework.disk.InsideFolder;
 import spadework.disk.SharedFile;
@@ -33,10 +35,12 @@ public final class FolderStore implements Store {
     private static final String LOCKED = "step";
 
     private final Path root;
+    private final FolderNumbers numbers;
 
     /** @param root the folder in which the jobs lie; it may have nothing in it yet */
     public FolderStore(Path root) {
         this.root = root.toAbsolutePath().normalize();
+        this.numbers = new FolderNumbers(this.root);
     }
 
     @Override
@@ -76,6 +80,23 @@ public final class FolderStore implements Store {
                     Files.isRegularFile(chain) ? Files.readAllBytes(chain) : new byte[0]));
         }
         return all;
+    }
+
+    @Override
+    public Map<String, String> versions(List<String> names) throws IOException {
+        Map<String, String> versions = new TreeMap<>();
+        for (String name : names) {
+            StoredFolder now = folder(name);
+            if (!now.files().isEmpty()) {
+                versions.put(name, now.version());
+            }
+        }
+        return versions;
+    }
+
+    @Override
+    public int lastNumber(int year) throws IOException {
+        return alone(StoredFolder.FIRM, () -> numbers.last(year));
     }
 
     @Override
@@ -129,10 +150,8 @@ public final class FolderStore implements Store {
 
     private void checkNumber(String name, byte[] job) throws IOException {
         String number = FolderSummary.of(name, job, new byte[0]).head().number();
-        for (FolderHead head : number.isEmpty() ? List.<FolderHead>of() : list()) {
-            if (head.number().equalsIgnoreCase(number) && !head.name().equals(name)) {
-                throw new StoreFailure(StoreFailure.Why.NUMBER_TAKEN, null, name);
-            }
+        if (numbers.take(name, number).isPresent()) {
+            throw new StoreFailure(StoreFailure.Why.NUMBER_TAKEN, null, name);
         }
     }
 
@@ -168,6 +187,11 @@ public final class FolderStore implements Store {
     @Override
     public void open(String name, String who) {
         // Nobody can tell who reads a folder.
+    }
+
+    @Override
+    public void left(String name, String who) {
+        // Nobody could tell that it was open.
     }
 
     @Override

@@ -7,7 +7,9 @@ import java.nio.file.NoSuchFileException;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicBoolean;
 import org.jdbi.v3.core.Handle;
 import org.jdbi.v3.core.Jdbi;
@@ -134,6 +136,30 @@ public final class PostgresStore implements Store {
     }
 
     @Override
+    public Map<String, String> versions(List<String> names) throws IOException {
+        Map<String, String> versions = new TreeMap<>();
+        return asked("", handle -> {
+            handle.createQuery("select name, version from folder where name = any(:names)")
+                    .bindArray("names", String.class, names)
+                    .map((row, context) -> versions.put(row.getString("name"), row.getString("version")))
+                    .list();
+            return versions;
+        });
+    }
+
+    @Override
+    public int lastNumber(int year) throws IOException {
+        return asked(
+                "",
+                handle -> handle.createQuery("select coalesce(max(cast(substring(n from :pattern) as int)), 0)"
+                                + " from (select name from folder union all select number from folder) as said (n)"
+                                + " where n ~ :pattern")
+                        .bind("pattern", "^" + year + "-([0-9]{3,6})$")
+                        .mapTo(Integer.class)
+                        .one());
+    }
+
+    @Override
     public StoredFolder folder(String name) throws IOException {
         String checked = FolderName.checked(name);
         return asked(checked, handle -> folder(handle, checked));
@@ -257,6 +283,16 @@ public final class PostgresStore implements Store {
                 name,
                 handle -> handle.createUpdate("insert into presence (folder, who) values (:name, :who)"
                                 + " on conflict (folder, who) do update set seen_at = clock_timestamp()")
+                        .bind("name", name)
+                        .bind("who", who)
+                        .execute());
+    }
+
+    @Override
+    public void left(String name, String who) throws IOException {
+        asked(
+                name,
+                handle -> handle.createUpdate("delete from presence where folder = :name and who = :who")
                         .bind("name", name)
                         .bind("who", who)
                         .execute());

@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -85,6 +86,9 @@ class ServerKilledTest {
             release(running);
             running = start(data, port);
             check(server, done, unsure);
+            if ((kill + 1) % 20 == 0) {
+                System.out.printf("office: %d kills, %d steps acknowledged%n", kill + 1, done.size());
+            }
         }
         running.close();
         assertThat(broken).isEqualTo(KILLS);
@@ -158,6 +162,8 @@ class ServerKilledTest {
                 .setDataDirectory(data)
                 .setCleanDataDirectory(false)
                 .setPort(port)
+                // After a kill it first reads what it had not written out yet; on a busy machine that takes a while.
+                .setPGStartupWait(Duration.ofMinutes(3))
                 .start();
     }
 

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.office.store;
+package spadework.draft;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -8,15 +8,18 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import spadework.draft.DraftValue;
 
 /**
  * Two versions of a job that were made from one, put together field by field. What one side changed is taken; what both
  * changed to the same is taken once; what both changed otherwise is shown and never guessed.
  */
-final class FieldMerge {
-    /** A field that both sides changed. */
-    record Clash(String pointer, String before, String mine, String theirs) {}
+public final class DraftMerge {
+    /**
+     * A field that both sides changed.
+     *
+     * @param before what both began with; empty for nothing, as the other two
+     */
+    public record Clash(String pointer, String before, String mine, String theirs) {}
 
     /** Where a side has nothing at a place. */
     private static final DraftValue NOTHING = new DraftValue.Bare("");
@@ -25,14 +28,20 @@ final class FieldMerge {
 
     private final List<Clash> clashes = new ArrayList<>();
 
-    private FieldMerge() {}
+    private DraftMerge() {}
 
     /** What came of it: the job put together, with their side where both changed a field. */
-    record Merged(DraftValue value, List<Clash> clashes) {}
+    public record Merged(Draft draft, List<Clash> clashes) {
+        public Merged {
+            clashes = List.copyOf(clashes);
+        }
+    }
 
-    static Merged of(DraftValue before, DraftValue mine, DraftValue theirs) {
-        FieldMerge merge = new FieldMerge();
-        return new Merged(merge.merged("", before, mine, theirs), List.copyOf(merge.clashes));
+    /** Puts them together; where both changed a field, theirs stands and a clash tells of it. */
+    public static Merged of(Draft before, Draft mine, Draft theirs) {
+        DraftMerge merge = new DraftMerge();
+        DraftValue all = merge.merged("", before.root(), mine.root(), theirs.root());
+        return new Merged(new Draft((DraftValue.Entries) all, mine.outline()), merge.clashes);
     }
 
     private DraftValue merged(String pointer, DraftValue before, DraftValue mine, DraftValue theirs) {
