@@ -65,8 +65,7 @@ class FillingTest {
     private void retype(String format, String words) {
         JTextComponent field = field(format);
         // Not by a click: one that comes late would take the selection away again.
-        screen.ask(field::requestFocusInWindow);
-        screen.waitFor("keyboard in " + format, () -> screen.ask(field::isFocusOwner));
+        screen.focus(field);
         GuiActionRunner.execute(field::selectAll);
         hand.type(words);
     }
@@ -214,11 +213,8 @@ class FillingTest {
     void typingBelowTheLastRowMakesARowAndLosesNoLetter() {
         go(JobPage.WALLS);
         JTable walls = table("/walls");
-        GuiActionRunner.execute(() -> {
-            walls.changeSelection(2, 1, false, false);
-            walls.requestFocusInWindow();
-        });
-        screen.settle();
+        GuiActionRunner.execute(() -> walls.changeSelection(2, 1, false, false));
+        screen.focus(walls);
         hand.type("front wall");
         screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
         hand.type("so");
@@ -240,11 +236,8 @@ class FillingTest {
         go(JobPage.WALLS);
         JTable walls = table("/walls");
         Draft before = screen.session().draft();
-        GuiActionRunner.execute(() -> {
-            walls.changeSelection(2, 1, false, false);
-            walls.requestFocusInWindow();
-        });
-        screen.settle();
+        GuiActionRunner.execute(() -> walls.changeSelection(2, 1, false, false));
+        screen.focus(walls);
         hand.type("fro");
         assertThat(screen.session().draft().rows("/walls")).isEqualTo(3);
         screen.robot().pressAndReleaseKey(KeyEvent.VK_ESCAPE);
@@ -256,11 +249,9 @@ class FillingTest {
     void tabLeavesAListAtItsEnd() {
         go(JobPage.WALLS);
         JTable walls = table("/walls");
-        GuiActionRunner.execute(() -> {
-            walls.changeSelection(walls.getRowCount() - 1, walls.getColumnCount() - 1, false, false);
-            walls.requestFocusInWindow();
-        });
-        screen.settle();
+        GuiActionRunner.execute(
+                () -> walls.changeSelection(walls.getRowCount() - 1, walls.getColumnCount() - 1, false, false));
+        screen.focus(walls);
         screen.robot().pressAndReleaseKey(KeyEvent.VK_TAB);
         screen.waitFor(() -> !screen.ask(walls::isFocusOwner));
         assertThat(screen.session().draft().rows("/walls")).isEqualTo(2);
@@ -276,7 +267,7 @@ class FillingTest {
         assertThat(screen.ask(gravest::getText))
                 .startsWith("To fix – Walls 2, Bow inward: \"much\" does not fit here.");
         screen.robot().click(gravest);
-        screen.robot().waitForIdle();
+        screen.arrive();
         JTextComponent bow = field("/walls/0/condition/bow");
         screen.waitFor(() -> screen.ask(bow::isFocusOwner));
         assertThat(says("/walls/0/condition/bow")).isEqualTo("much");
@@ -306,7 +297,7 @@ class FillingTest {
     @Test
     void priceBookIsSearchedByWordsAndEnterTakesTheItem() {
         GuiActionRunner.execute(() -> screen.job().lookUp());
-        screen.robot().waitForIdle();
+        screen.arrive();
         JTextField words = screen.all(JTextField.class, f -> "book words".equals(f.getName()))
                 .get(0);
         screen.robot().click(words);
@@ -335,7 +326,7 @@ class FillingTest {
         go(JobPage.PRICE);
         JTable lines = table("lines");
         GuiActionRunner.execute(() -> lines.setRowSelectionInterval(0, 0));
-        screen.robot().waitForIdle();
+        screen.arrive();
         String all = screen.ask(() -> {
             StringBuilder text = new StringBuilder();
             for (int i = 0; i < tree.getRowCount(); i++) {

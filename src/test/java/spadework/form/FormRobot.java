@@ -281,7 +281,7 @@ public final class FormRobot {
         for (int i = keys.length - 2; i >= 0; i--) {
             robot.releaseKey(keys[i]);
         }
-        robot.waitForIdle();
+        screen.arrive();
     }
 
     /** Types over a cell of a table on a page. */
@@ -303,8 +303,7 @@ public final class FormRobot {
     void choose(JComboBox<?> box, String word) {
         // A list that opens under the mouse would take what it rests on.
         robot.moveMouse(screen.window().target(), new Point(2, 2));
-        screen.ask(box::requestFocusInWindow);
-        robot.waitForIdle();
+        screen.focus(box);
         for (int i = 0;
                 i < MOST_STEPS && !word.equals(screen.ask(() -> ((WordChoice) box.getSelectedItem()).word()));
                 i++) {
@@ -343,8 +342,8 @@ public final class FormRobot {
                 screen.still();
             }
             robot.enterText(part);
-            robot.waitForIdle();
         }
+        screen.arrive();
         typed++;
     }
 

@@ -96,7 +96,7 @@ class LibraryBookTest {
         for (int key : keys) {
             screen.robot().releaseKey(key);
         }
-        screen.robot().waitForIdle();
+        screen.arrive();
     }
 
     private static long libraries() {

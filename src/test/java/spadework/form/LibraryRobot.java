@@ -52,7 +52,7 @@ public final class LibraryRobot {
         });
         screen.robot().pressAndReleaseKey(KeyEvent.VK_DELETE);
         screen.robot().enterText(words);
-        screen.robot().waitForIdle();
+        screen.arrive();
         screen.settle();
     }
 
@@ -111,7 +111,7 @@ public final class LibraryRobot {
             table.scrollRectToVisible(table.getCellRect(row, column, true));
             return table.getCellRect(row, column, true);
         });
-        screen.robot().waitForIdle();
+        screen.arrive();
         screen.robot().click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
         screen.waitFor(() -> screen.ask(() -> table.getSelectedRow() == row));
         screen.settle();
@@ -134,15 +134,15 @@ public final class LibraryRobot {
         screen.waitFor(() -> screen.ask(() -> table.isFocusOwner() || table.isEditing()));
         if (!screen.ask(table::isEditing)) {
             screen.robot().pressAndReleaseKey(KeyEvent.VK_F2);
-            screen.robot().waitForIdle();
+            screen.arrive();
         }
         if (screen.ask(table::getEditorComponent) instanceof JComboBox<?> box) {
             for (int i = 0; i < MOST_STEPS && !value.equals(screen.ask(box::getSelectedItem)); i++) {
                 screen.robot().pressAndReleaseKey(KeyEvent.VK_DOWN);
-                screen.robot().waitForIdle();
+                screen.arrive();
             }
             screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
-            screen.robot().waitForIdle();
+            screen.arrive();
             return;
         }
         JTextComponent editor = find(JTextComponent.class, "library.value");
@@ -152,12 +152,12 @@ public final class LibraryRobot {
         });
         screen.robot().enterText(value);
         screen.robot().pressAndReleaseKey(KeyEvent.VK_ENTER);
-        screen.robot().waitForIdle();
+        screen.arrive();
     }
 
     void key(int key) {
         screen.robot().pressAndReleaseKey(key);
-        screen.robot().waitForIdle();
+        screen.arrive();
         screen.settle();
     }
 }

@@ -43,7 +43,7 @@ class LibraryScreensTest {
     private static void tab(OnScreen screen, LibraryRobot hand, String name, int index) {
         JTabbedPane tabs = hand.find(JTabbedPane.class, name);
         GuiActionRunner.execute(() -> tabs.setSelectedIndex(index));
-        screen.robot().waitForIdle();
+        screen.arrive();
         screen.settle();
     }
 

@@ -50,6 +50,7 @@ public final class OnScreen implements AutoCloseable {
     private final Asked asked = new Asked();
     private final Remembered remembered = new Remembered();
     private final Forms forms;
+    private final KeysInTransit keys;
     private FrameFixture window;
 
     /** What the form asked of the machine, and what it is answered. */
@@ -149,6 +150,7 @@ public final class OnScreen implements AutoCloseable {
         robot.settings().delayBetweenEvents(0);
         robot.settings().eventPostingDelay(0);
         robot.settings().timeoutToFindPopup(2000);
+        keys = new KeysInTransit(robot);
         GuiActionRunner.execute(() -> Theme.apply(false));
     }
 
@@ -231,9 +233,24 @@ public final class OnScreen implements AutoCloseable {
 
     /** Waits until nothing is being priced, drawn, read or written. */
     public void settle() {
-        // The screen hands keys and clicks over in its own time.
-        rest(50);
+        arrive();
         waitFor("an idle window", this::isIdle);
+    }
+
+    /** Waits until the screen has handed over all keys and clicks, which it does in its own time. */
+    void arrive() {
+        if ("real".equals(System.getProperty("spadework.screen"))) {
+            keys.await();
+        } else {
+            rest(50);
+        }
+        robot.waitForIdle();
+    }
+
+    /** Gives a part the keyboard. */
+    void focus(Component part) {
+        ask(part::requestFocusInWindow);
+        waitFor("keyboard in " + part.getName(), () -> ask(part::isFocusOwner));
     }
 
     private boolean isIdle() {
@@ -339,6 +356,7 @@ public final class OnScreen implements AutoCloseable {
                 "the end of all windows",
                 () -> Stream.of(Window.getWindows())
                         .noneMatch(open -> open instanceof JobWindow && open.isDisplayable()));
+        keys.close();
         robot.cleanUp();
     }
 }

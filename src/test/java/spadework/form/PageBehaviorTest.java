@@ -114,8 +114,7 @@ class PageBehaviorTest {
             hand.press(page, "open mailing");
             screen.settle();
             assertThat(screen.ask(city::isShowing)).isTrue();
-            screen.ask(heading::requestFocusInWindow);
-            screen.settle();
+            screen.focus(heading);
             hand.key(KeyEvent.VK_SPACE);
             screen.settle();
             assertThat(screen.ask(city::isShowing)).isFalse();

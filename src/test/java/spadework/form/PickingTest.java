@@ -55,7 +55,7 @@ class PickingTest {
                             new Rectangle(0, 0, 10, table.getParent().getHeight()));
             return one;
         });
-        screen.robot().waitForIdle();
+        screen.arrive();
         screen.robot().click(table, new Point(cell.x + cell.width / 2, cell.y + cell.height / 2));
         screen.waitFor(
                 "keyboard in the cell",

@@ -37,7 +37,7 @@ class ScreensTest {
                     screen.job().go(JobPage.values()[index]);
                     screen.job().show(SidePane.values()[index % PANES.size()]);
                 });
-                screen.robot().waitForIdle();
+                screen.arrive();
                 screen.settle();
                 assertThat(colors(screen.picture(look + "-" + (i + 1) + "-" + JobPage.values()[i].word())))
                         .isGreaterThan(20);

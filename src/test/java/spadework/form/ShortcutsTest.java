@@ -126,7 +126,7 @@ class ShortcutsTest {
                         .get(0);
                 String first = screen.ask(() -> drawn.getAccessibleContext().getAccessibleDescription());
                 assertThat(screen.ask(box::getItemCount)).as(name).isGreaterThan(1);
-                screen.ask(box::requestFocusInWindow);
+                screen.focus(box);
                 hand.key(KeyEvent.VK_DOWN);
                 until(
                         screen,

@@ -177,7 +177,7 @@ class TapeSheetTest {
         for (int i = chord.length - 2; i >= 0; i--) {
             screen.robot().releaseKey(chord[i]);
         }
-        screen.robot().waitForIdle();
+        screen.arrive();
         keys++;
     }
 
@@ -187,7 +187,7 @@ class TapeSheetTest {
             toPrice = screen.session().total().isPresent() ? values : 0;
         }
         screen.robot().enterText(typed);
-        screen.robot().waitForIdle();
+        screen.arrive();
         keys += typed.length();
         values++;
     }

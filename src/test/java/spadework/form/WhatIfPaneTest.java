@@ -37,8 +37,7 @@ class WhatIfPaneTest {
     }
 
     private static void press(OnScreen screen, JSlider slider, int key, int times) {
-        screen.ask(slider::requestFocusInWindow);
-        screen.waitFor("keyboard on the slider", () -> screen.ask(slider::isFocusOwner));
+        screen.focus(slider);
         for (int i = 0; i < times; i++) {
             screen.robot().pressAndReleaseKey(key);
         }
