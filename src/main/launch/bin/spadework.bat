@@ -8,5 +8,7 @@ if exist "%HOME_DIR%\runtime\bin\java.exe" (
 ) else if defined JAVA_HOME (
   if exist "%JAVA_HOME%\bin\java.exe" set "JAVA=%JAVA_HOME%\bin\java.exe"
 )
-"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -cp "%HOME_DIR%\lib\spadework.jar" spadework.cli.Spadework %*
+set "JAR=%HOME_DIR%\app\spadework.jar"
+if not exist "%JAR%" set "JAR=%HOME_DIR%\lib\spadework.jar"
+"%JAVA%" -XX:+UseSerialGC -XX:TieredStopAtLevel=1 -XX:-UsePerfData -cp "%JAR%" spadework.cli.Spadework %*
 exit /b %ERRORLEVEL%

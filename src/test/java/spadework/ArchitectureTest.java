@@ -143,6 +143,7 @@ class ArchitectureTest {
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli.crew             | cli.option cli.outcome office.reply office office.crew
       cli                  | finding reason disk bids feedback press.signing office.reply cli.option office.book office.files office office.agreement office.portfolio office.store cli.start cli.book cli.figure cli.register cli.warranty form cli.outcome cli.account cli.store office.buying cli.crew
+      cli.bundle           | disk form.kit cli
       """;
 
     /** Each library is known to the packages that need it. */
@@ -160,7 +161,7 @@ class ArchitectureTest {
       com.formdev..           | form.kit
       net.miginfocom..        | form.kit form.library form.field form.page form.view form
       javax.swing..           | form.kit form.session form.library form.field form.page form.view form
-      picocli..               | cli.option cli.outcome cli.account cli.store cli.start cli.book cli.figure cli.register cli.warranty cli.crew cli
+      picocli..               | cli.option cli.outcome cli.account cli.store cli.start cli.book cli.figure cli.register cli.warranty cli.crew cli cli.bundle
       com.zaxxer..            | store.postgres
       org.flywaydb..          | store.postgres
       org.jdbi..              | store.postgres

@@ -22,6 +22,7 @@ import spadework.draft.FileSchema;
 import spadework.draft.History;
 import spadework.draft.UsualJob;
 import spadework.finding.Fault;
+import spadework.form.kit.AppIcon;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.DesktopPlatform;
 import spadework.form.kit.EarlyControls;
@@ -414,6 +415,7 @@ public final class Forms {
                 endIfNothingIsOpen();
             }
         });
+        window.setIconImages(AppIcon.images());
         window.setLocationRelativeTo((Window) null);
         settings.bounds(kind).filter(Forms::isOnScreen).ifPresent(window::setBounds);
         window.setVisible(true);

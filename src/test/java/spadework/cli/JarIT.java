@@ -104,6 +104,18 @@ class JarIT {
         assertThat(run.out()).contains("Total").doesNotContain("warning");
     }
 
+    /** Without options the jar starts itself with those that fit, which nobody sees; with options it keeps them. */
+    @Test
+    void jarStartsItselfAndHandsOnWhatComesOfIt() throws Exception {
+        String jar = TARGET.resolve("spadework.jar").toString();
+        Run refused = java("-jar", jar, "price", "nowhere");
+        assertThat(refused.exit()).isEqualTo(1);
+        assertThat(refused.err()).contains("nowhere");
+        assertThat(java("-Dkept=yes", "-jar", jar, "price", "nowhere")).isEqualTo(refused);
+        assertThat(java("-Xshare:auto", "-jar", jar, "price", SAMPLE.toString()))
+                .isEqualTo(java("-jar", jar, "price", SAMPLE.toString()));
+    }
+
     /** In a folder with a space, called through a link; the first papers leave the archive for the next run. */
     @Test
     void launcherStartsTheProgramWhereverItsFolderLies() throws Exception {

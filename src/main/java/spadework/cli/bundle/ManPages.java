@@ -1,43 +1,19 @@
 // SPDX-License-Identifier: Apache-2.0
-package spadework.cli;
+package spadework.cli.bundle;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.Locale;
 import java.util.Map;
-import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Help.Ansi;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Model.OptionSpec;
 import picocli.CommandLine.Model.PositionalParamSpec;
 import picocli.CommandLine.Model.UsageMessageSpec;
-import spadework.disk.AtomicFile;
-import spadework.disk.Disk;
 
-/**
- * What lies beside the program in a bundle: completion for the shell, and a man page of each command in the macros of
- * roff, from the same words as {@code --help}.
- */
-public final class ManPages {
+/** A man page of each command in the macros of roff, from the same words as {@code --help}. */
+final class ManPages {
     private ManPages() {}
-
-    /** @param arguments the folder of the build; what is written goes into {@code share} there */
-    public static void main(String[] arguments) throws IOException {
-        Path share = Path.of(arguments[0], "share").toAbsolutePath();
-        CommandLine program = new CommandLine(new Spadework());
-        write(share.resolve("bash-completion/completions/spadework"), AutoComplete.bash("spadework", program));
-        for (Map.Entry<String, String> page : of(program).entrySet()) {
-            write(share.resolve("man/man1").resolve(page.getKey()), page.getValue());
-        }
-    }
-
-    private static void write(Path file, String text) throws IOException {
-        Disk.folders(file.getParent());
-        AtomicFile.write(file, text.getBytes(StandardCharsets.UTF_8));
-    }
 
     /** A page for the program and for each of its commands, by file name. */
     static Map<String, String> of(CommandLine program) {
