@@ -89,7 +89,7 @@ class ArchitectureTest {
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
-      paperwork.crew       | measure finding wording job pricebook takeoff schedule paperwork paperwork.part paperwork.work
+      paperwork.crew       | measure finding wording job pricebook trench takeoff schedule safety paperwork paperwork.part paperwork.work
       paperwork.buying     | money job pricebook buying paperwork paperwork.part
       drawing.chart        | drawing.shape
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season

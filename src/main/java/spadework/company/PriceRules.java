@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.company;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import spadework.measure.Percent;
 import spadework.money.Dollars;
 
@@ -15,6 +16,7 @@ import spadework.money.Dollars;
  * @param step a section's price is rounded to a multiple of this, half up
  * @param leftovers what a job pays of packages that are not used up
  */
+@RecordBuilder
 public record PriceRules(
         Percent contingency,
         Percent overhead,
@@ -22,4 +24,5 @@ public record PriceRules(
         Percent profit,
         Dollars minimum,
         Dollars step,
-        Leftovers leftovers) {}
+        Leftovers leftovers)
+        implements PriceRulesBuilder.With {}

@@ -12,6 +12,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import spadework.measure.Length;
 import spadework.measure.UnreadableMeasure;
+import spadework.spelling.UsStates;
 
 /**
  * What somebody typed, in the full form of a file: a bare number gets the unit of its field, {@code 26'6} becomes

@@ -70,7 +70,7 @@ public final class CancelFigure {
             return found;
         }
         StateRules known = law.state().get();
-        String cited = String.join("; ", known.citations());
+        String cited = known.cancelCitation();
         if (known.cancel().fromReceipt() && signed.received().isEmpty()) {
             found.add(finding("cancel-from-receipt", Severity.MUST, state, Map.of(), cited));
         }

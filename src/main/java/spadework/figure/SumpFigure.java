@@ -75,9 +75,7 @@ public final class SumpFigure {
 
     private static List<Finding> basinFindings(Basin basin) {
         Length depth = basin.depth().orElse(SumpDesign.LEAST_DEPTH);
-        boolean small = basin.pit().inches() < SumpDesign.LEAST_DIAMETER.inches() - 1e-6
-                || depth.inches() < SumpDesign.LEAST_DEPTH.inches() - 1e-6;
-        return small
+        return SumpDesign.isSmall(basin.pit(), depth)
                 ? List.of(new Finding(
                         "sump-basin-small",
                         Severity.MUST,

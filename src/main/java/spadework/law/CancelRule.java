@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param disasterDays days for a repair of damage by a declared disaster, where there are more
  * @param fromReceipt whether the days start when the buyer receives the signed copy, not at signing
  * @param holidays days of the state that do not count beside Sundays and federal holidays
+ * @param citation where this rule stands; empty where only the citations of the whole state are known
  */
 public record CancelRule(
         int days,
@@ -24,7 +25,8 @@ public record CancelRule(
         String status,
         Optional<Integer> disasterDays,
         boolean fromReceipt,
-        List<StateHoliday> holidays) {
+        List<StateHoliday> holidays,
+        Optional<String> citation) {
 
     public CancelRule {
         holidays = List.copyOf(holidays);

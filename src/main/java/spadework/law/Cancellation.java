@@ -69,7 +69,7 @@ public record Cancellation(List<Deadline> deadlines) {
                 days,
                 rule.counted(),
                 rule.counted().lastDay(start, days, rule.holidays()),
-                String.join("; ", rules.citations()),
+                rules.cancelCitation(),
                 rule.status());
     }
 

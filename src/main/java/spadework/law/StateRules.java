@@ -63,6 +63,11 @@ public record StateRules(
         return source.facts();
     }
 
+    /** Where the right to cancel stands: its own citation, else all that were gathered for the state. */
+    public String cancelCitation() {
+        return cancel.citation().orElseGet(() -> String.join("; ", citations()));
+    }
+
     public List<String> citations() {
         return source.citations();
     }

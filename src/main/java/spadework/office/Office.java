@@ -115,11 +115,9 @@ public final class Office {
 
     private BidResult bidOf(String text, Path file, Function<Job, List<Finding>> unkept) throws IOException {
         JobRecords records = JobRecords.beside(file);
-        Optional<Entry> contract = records.contract();
-        Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
+        Optional<byte[]> signed = signed(records);
         if (signed.isPresent()) {
-            SignedJob read = SignedJob.read(file, text, latest.of(signed.get(), file));
-            return bid(read.reading(), BidSource.of(file, AgreedRecord.of(records, read.findings())));
+            return bidSigned(text, file, records, signed.get(), BidSource::of);
         }
         Reading reading = intake.read(text, file);
         List<Finding> said = reading instanceof ReadJob understood ? unkept.apply(understood.job()) : List.of();
@@ -139,16 +137,28 @@ public final class Office {
     private BidResult bid(Path job, BiFunction<Path, AgreedRecord, BidSource> source) throws IOException {
         Path file = Intake.fileOf(job);
         JobRecords records = JobRecords.beside(file);
-        Optional<Entry> contract = records.contract();
-        Optional<byte[]> signed = contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
+        Optional<byte[]> signed = signed(records);
         if (signed.isPresent() && Files.isRegularFile(file)) {
-            SignedJob read = SignedJob.read(file, Files.readString(file), latest.of(signed.get(), file));
-            return bid(read.reading(), source.apply(file, AgreedRecord.of(records, read.findings())));
+            return bidSigned(Files.readString(file), file, records, signed.get(), source);
         }
         Reading reading = intake.read(job);
         List<Finding> said =
                 reading instanceof ReadJob understood ? SignedJob.withoutSource(understood.job()) : List.of();
         return bid(reading, source.apply(file, AgreedRecord.of(records, said)));
+    }
+
+    /** The source of the contract that is signed, as it was kept. */
+    private static Optional<byte[]> signed(JobRecords records) throws IOException {
+        Optional<Entry> contract = records.contract();
+        return contract.isPresent() ? records.archive(contract.get()) : Optional.empty();
+    }
+
+    /** What a job comes to by the books that it was signed with. */
+    private BidResult bidSigned(
+            String text, Path file, JobRecords records, byte[] signed, BiFunction<Path, AgreedRecord, BidSource> source)
+            throws IOException {
+        SignedJob read = SignedJob.read(file, text, latest.of(signed, file));
+        return bid(read.reading(), source.apply(file, AgreedRecord.of(records, read.findings())));
     }
 
     private BidResult bid(Reading reading, BidSource source) {

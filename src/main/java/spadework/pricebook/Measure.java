@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.pricebook;
 
-import java.util.Arrays;
-import java.util.Optional;
 import spadework.measure.Unit;
 
 /**
@@ -94,12 +92,5 @@ public enum Measure {
     /** Whether it is counted on the calendar of crews and not on the ground. */
     public boolean isByDays() {
         return ordinal() >= WORKING_DAY.ordinal();
-    }
-
-    /** The measure with that name, if there is one. */
-    public static Optional<Measure> findByTrade(String trade) {
-        return Arrays.stream(values())
-                .filter(measure -> measure.trade.equals(trade))
-                .findFirst();
     }
 }

@@ -48,10 +48,8 @@ final class SumpRules implements Rule {
         if (diameter.isEmpty() || depth.isEmpty()) {
             return List.of(must("sump-basin-unknown", outlet.label(), BASIN));
         }
-        boolean small = diameter.get().inches() < SumpDesign.LEAST_DIAMETER.inches() - 1e-6
-                || depth.get().inches() < SumpDesign.LEAST_DEPTH.inches() - 1e-6;
         return Found.when(
-                small,
+                SumpDesign.isSmall(diameter.get(), depth.get()),
                 must(
                         "sump-basin-small",
                         outlet.label(),

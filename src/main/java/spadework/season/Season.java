@@ -86,16 +86,6 @@ public record Season(LocalDate from, LocalDate until, List<SeasonJob> jobs, Feed
         return sum(job -> job.money().outstanding());
     }
 
-    /** Jobs with money that is billed and not paid, the most first. */
-    public List<SeasonJob> owing() {
-        return jobs.stream()
-                .filter(job -> !job.money().outstanding().isZero())
-                .sorted(Comparator.comparing((SeasonJob job) -> job.money().outstanding())
-                        .reversed()
-                        .thenComparing(SeasonJob::number))
-                .toList();
-    }
-
     /** How many claims each cause brought, and what they cost. */
     public Map<String, Count> claims() {
         Map<String, Count> causes = new TreeMap<>();

@@ -212,7 +212,10 @@ public final class StoneEnvelope {
                 : Worked.of(
                         "wf",
                         "width of the fabric, 6 in up the wall and 6 in up the bank",
-                        m.projection().number() + m.width().number() + m.slope().number() * height.number() + 1,
+                        m.projection().number()
+                                + m.width().number()
+                                + m.slope().number() * height.number()
+                                + FabricRule.bothEdges(),
                         Unit.FOOT,
                         new Formula(
                                 "p + B + s × hs + 6 ÷ 12 + 6 ÷ 12",
@@ -232,7 +235,7 @@ public final class StoneEnvelope {
         return Worked.of(
                 "Fa",
                 "fabric over the top of the stone",
-                (m.length().number() + laps) * width.number() / 9,
+                (m.length().number() + laps * FabricRule.LAP.feet()) * width.number() / 9,
                 Unit.SQUARE_YARD,
                 new Formula("(L + j × 12 ÷ 12) × wf ÷ 9", "12 in lap; common practice, no source"),
                 m.length(),
@@ -251,7 +254,7 @@ public final class StoneEnvelope {
         return Worked.of(
                 "wf",
                 "width of the fabric, 6 in up the wall and 6 in up the bank",
-                m.projection().number() + m.width().number() + out.number() + 1,
+                m.projection().number() + m.width().number() + out.number() + FabricRule.bothEdges(),
                 Unit.FOOT,
                 new Formula("p + B + o + 6 ÷ 12 + 6 ÷ 12", CODE + "; turned-up edges are common practice, no source"),
                 m.projection(),

@@ -46,6 +46,9 @@ public record SumpDesign(
     /** The least depth of the basin, from the same place. */
     public static final Length LEAST_DEPTH = Length.ofInches(24);
 
+    /** A hair of an inch: a size in feet and inches is not smaller by its last digit. */
+    private static final double ROUNDING = 1e-6;
+
     /** Minutes from start to start below which a small motor wears (UFC 3-240-04A, 10 to 15 min under 20 hp; H-38). */
     public static final double CYCLE_MINUTES = 10;
 
@@ -54,6 +57,12 @@ public record SumpDesign(
     private static final String CODE = "least of IRC P3303.1.2, IPC 1113.1.2 (F-33)";
     private static final Listed FACTOR =
             Listed.of("f", "pump over inflow", 1.5, Unit.NONE, "published sump sizing rule (W-17)");
+
+    /** Whether a basin is smaller than the code's least, to either side. */
+    public static boolean isSmall(Length diameter, Length depth) {
+        return diameter.inches() < LEAST_DIAMETER.inches() - ROUNDING
+                || depth.inches() < LEAST_DEPTH.inches() - ROUNDING;
+    }
 
     /**
      * The design of an outlet that is a sump; a basin that was not chosen is taken as the code's least.

@@ -3,11 +3,13 @@ package spadework.whatif;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import spadework.company.Company;
 import spadework.company.PriceRules;
@@ -29,8 +31,8 @@ import spadework.measure.UnreadableMeasure;
  * @param faults of what was typed; with one of them the change is not to be used
  */
 public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
-    private static final String KEYS =
-            "margin, markup, overhead, contingency, production, crew, soil, depth, access," + " protection";
+    /** What may be otherwise, by the name that is typed. */
+    private static final Map<String, SettingReader> READERS = readers();
 
     public Settings {
         faults = List.copyOf(faults);
@@ -73,50 +75,62 @@ public record Settings(UnaryOperator<Case> change, List<Fault> faults) {
     }
 
     private static UnaryOperator<Case> change(String name, String value, Company company) throws UnreadableMeasure {
-        return switch (name) {
-            case "margin" -> profit(ProfitBasis.MARGIN, share(value, 0, 95));
-            case "markup" -> profit(ProfitBasis.MARKUP, share(value, 0, 500));
-            case "overhead" -> overhead(share(value, 0, 200));
-            case "contingency" -> contingency(share(value, 0, 100));
-            case "production" -> {
-                BigDecimal factor = share(value, 10, 500).fraction();
-                yield job -> job.producing(factor);
-            }
-            case "crew" -> crew(value, company);
-            case "soil" -> {
-                SoilType type = word(SoilType.class, value);
-                yield job -> job.in(type);
-            }
-            case "access" -> {
-                Access access = word(Access.class, value);
-                yield job -> job.dug(access);
-            }
-            case "protection" -> {
-                Optional<TrenchWay> way = TrenchWay.find(value);
-                if (way.isPresent()) {
-                    yield job -> job.dug(way.get());
-                }
-                Protection protection = protection(value);
-                yield job -> job.dug(protection);
-            }
-            case "depth" -> depth(value);
-            default -> throw new UnreadableMeasure(KEYS, "write one of these before the \"=\"");
-        };
+        SettingReader reader = READERS.get(name);
+        if (reader == null) {
+            throw new UnreadableMeasure(String.join(", ", READERS.keySet()), "write one of these before the \"=\"");
+        }
+        return reader.read(value, company);
+    }
+
+    private static Map<String, SettingReader> readers() {
+        Map<String, SettingReader> readers = new LinkedHashMap<>();
+        readers.put("margin", (value, company) -> profit(ProfitBasis.MARGIN, share(value, 0, 95)));
+        readers.put("markup", (value, company) -> profit(ProfitBasis.MARKUP, share(value, 0, 500)));
+        readers.put("overhead", (value, company) -> rules(share(value, 0, 200), PriceRules::withOverhead));
+        readers.put("contingency", (value, company) -> rules(share(value, 0, 100), PriceRules::withContingency));
+        readers.put(
+                "production",
+                (value, company) -> production(share(value, 10, 500).fraction()));
+        readers.put("crew", Settings::crew);
+        readers.put("soil", (value, company) -> soil(word(SoilType.class, value)));
+        readers.put("depth", (value, company) -> depth(value));
+        readers.put("access", (value, company) -> access(word(Access.class, value)));
+        readers.put("protection", (value, company) -> dug(value));
+        return readers;
+    }
+
+    /** How a setting is read from what is typed for it. */
+    private interface SettingReader {
+        UnaryOperator<Case> read(String value, Company company) throws UnreadableMeasure;
+    }
+
+    private static UnaryOperator<Case> rules(Percent share, BiFunction<PriceRules, Percent, PriceRules> with) {
+        return job -> job.with(rules -> with.apply(rules, share));
+    }
+
+    private static UnaryOperator<Case> production(BigDecimal factor) {
+        return job -> job.producing(factor);
+    }
+
+    private static UnaryOperator<Case> soil(SoilType type) {
+        return job -> job.in(type);
+    }
+
+    private static UnaryOperator<Case> access(Access access) {
+        return job -> job.dug(access);
+    }
+
+    private static UnaryOperator<Case> dug(String value) throws UnreadableMeasure {
+        Optional<TrenchWay> way = TrenchWay.find(value);
+        if (way.isPresent()) {
+            return job -> job.dug(way.get());
+        }
+        Protection protection = protection(value);
+        return job -> job.dug(protection);
     }
 
     private static UnaryOperator<Case> profit(ProfitBasis basis, Percent share) {
-        return job -> job.with(
-                r -> new PriceRules(r.contingency(), r.overhead(), basis, share, r.minimum(), r.step(), r.leftovers()));
-    }
-
-    private static UnaryOperator<Case> overhead(Percent share) {
-        return job -> job.with(r ->
-                new PriceRules(r.contingency(), share, r.basis(), r.profit(), r.minimum(), r.step(), r.leftovers()));
-    }
-
-    private static UnaryOperator<Case> contingency(Percent share) {
-        return job -> job.with(
-                r -> new PriceRules(share, r.overhead(), r.basis(), r.profit(), r.minimum(), r.step(), r.leftovers()));
+        return job -> job.with(rules -> rules.withBasis(basis).withProfit(share));
     }
 
     /** {@code wall crew} for everything, or {@code dig crew:wall crew} for what the dig crew does. */

@@ -13,8 +13,8 @@ import javax.imageio.ImageIO;
 import spadework.form.kit.AppIcon;
 
 /**
- * The program's picture in the file that each desktop takes: PNG for Linux, ICO for Windows and ICNS for macOS. The last
- * two are lists of PNG pictures, as both systems have read them since 2007.
+ * The program's picture in the file that each desktop takes: PNG for Linux, ICO for Windows and ICNS for macOS. The
+ * last two are lists of PNG pictures, as both systems have read them since 2007.
  */
 final class IconFiles {
     private static final int LARGE = 256;
@@ -40,7 +40,7 @@ final class IconFiles {
         return bytes.toByteArray();
     }
 
-    /** A header, an entry of 16 bytes for each picture, then the pictures; little-endian, a side of 256 is written 0. */
+    /** A header, an entry of 16 bytes for each picture, the pictures; little-endian, a side of 256 is written 0. */
     static byte[] ico() throws IOException {
         byte[][] pictures = new byte[WINDOWS.length][];
         int size = HEADER + ENTRY * WINDOWS.length;

@@ -7,12 +7,13 @@ import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.takeoff.CrossSection.Bed;
+import spadework.takeoff.FabricRule;
 
 /** The drain in a section: stone as dots, the pipe on its bedding, fabric over the top. */
 public final class SectionDrain {
     private static final double APART = 4.8;
     private static final double[] RADII = {1.1, 0.8, 1.3, 0.9};
-    private static final double TURN_UP_FEET = 0.5;
+    private static final double TURN_UP_FEET = FabricRule.TURN_UP.feet();
     private static final double OFF_COVER = 5.4;
 
     private SectionDrain() {}

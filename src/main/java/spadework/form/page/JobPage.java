@@ -27,11 +27,6 @@ public enum JobPage {
         this.stop = stop;
     }
 
-    /** Whether it shows what another page has whole: a tape sheet, a plan. */
-    public boolean isSecondView() {
-        return this == START || this == PLAN;
-    }
-
     public JobStop stop() {
         return stop;
     }

@@ -135,7 +135,6 @@ public final class StateRuleReader {
     }
 
     private static CancelRule cancel(ObjectFields fields, Map<String, String> facts) {
-        fields.find("citation", Texts.TEXT);
         Optional<Integer> seniorDays = fields.find("seniorDays", Counts.between(1, 60));
         Optional<Integer> seniorAge = fields.find("seniorAge", Counts.between(18, 120));
         if (seniorDays.isPresent() != seniorAge.isPresent() && !fields.node().isSilent()) {
@@ -153,7 +152,8 @@ public final class StateRuleReader {
                 facts.getOrDefault("cancel", "M"),
                 fields.find("disasterDays", Counts.between(1, 60)),
                 fields.get("fromReceipt", Texts.YES_OR_NO, false),
-                fields.list("holidays", ValueKind.object(StateRuleReader::holiday)));
+                fields.list("holidays", ValueKind.object(StateRuleReader::holiday)),
+                fields.find("citation", Texts.TEXT));
     }
 
     private static StateHoliday holiday(ObjectFields fields) {

@@ -62,7 +62,7 @@ public final class SigningChecks {
                     Severity.MUST,
                     job.site().address().state(),
                     Map.of(),
-                    String.join("; ", law.state().get().citations())));
+                    law.state().get().cancelCitation()));
         }
         boolean longer =
                 law.state().flatMap(rules -> rules.cancel().disasterDays()).isPresent();
@@ -74,7 +74,7 @@ public final class SigningChecks {
                     Map.of(
                             "days",
                             law.state().get().cancel().disasterDays().get().toString()),
-                    String.join("; ", law.state().get().citations())));
+                    law.state().get().cancelCitation()));
         }
         Optional<LocalDate> last = lastDay(sale, law);
         LocalDate start = job.agreement()

@@ -12,6 +12,7 @@ import spadework.paperwork.work.WallWork;
  * @param locateTicket of the utility marking; empty where there is none yet
  * @param soilType for the trench, as the job has it
  * @param notes what stops the work, and what must be done at the trench
+ * @param limits what the rules of trenches ask for at every trench
  * @param deference the sentence that leaves the last word to local code and the competent person
  */
 public record CrewSheet(
@@ -21,6 +22,7 @@ public record CrewSheet(
         List<WallWork> walls,
         List<Day> days,
         List<FindingNote> notes,
+        Limits limits,
         String deference,
         List<LogPart> log) {
 
@@ -30,6 +32,16 @@ public record CrewSheet(
         notes = List.copyOf(notes);
         log = List.copyOf(log);
     }
+
+    /**
+     * Depths and distances, in words.
+     *
+     * @param ladderFrom depth from which a ladder stands in the trench
+     * @param ladderWithin how far anybody walks to it at the most
+     * @param ladderAbove how far it reaches above the edge at the least
+     * @param spoilBack how far soil and machines stay back
+     */
+    public record Limits(String ladderFrom, String ladderWithin, String ladderAbove, String spoilBack) {}
 
     /**
      * A day of the plan.

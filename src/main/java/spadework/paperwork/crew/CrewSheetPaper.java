@@ -13,8 +13,10 @@ import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.work.WallWorks;
+import spadework.safety.LadderRule;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.WorkDay;
+import spadework.trench.TrenchLimits;
 import spadework.wording.Wording;
 
 /** Puts the crew's sheet together. */
@@ -43,6 +45,11 @@ public final class CrewSheetPaper {
                 FindingNotes.forCrew(dossier).stream()
                         .filter(CrewSheetPaper::isForTheTrench)
                         .toList(),
+                new CrewSheet.Limits(
+                        LadderRule.FROM.text(),
+                        LadderRule.WITHIN.text(),
+                        LadderRule.ABOVE_EDGE.text(),
+                        TrenchLimits.SPOIL_BACK.text()),
                 dossier.phrases().deference(),
                 CrewLog.of(dossier, calendar));
     }

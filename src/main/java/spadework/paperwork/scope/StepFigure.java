@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import spadework.ground.StoneProfile;
 import spadework.measure.Length;
 import spadework.safety.LadderRule;
+import spadework.takeoff.FabricRule;
 import spadework.takeoff.GroundTakeoff;
 import spadework.trench.Bank;
 import spadework.trench.TrenchLimits;
@@ -25,8 +26,8 @@ public enum StepFigure {
     BED(Length.ofFeet(StoneProfile.BEDDING), "IRC R405.1"),
     STONE_OVER(Length.ofFeet(StoneProfile.COVER), "IRC R405.1"),
     STONE_OUT(Length.ofFeet(1), "IRC R405.1"),
-    TURN_UP(Length.ofInches(6), "common practice, no source"),
-    LAP(Length.ofInches(12), "common practice, no source"),
+    TURN_UP(FabricRule.TURN_UP, FabricRule.SOURCE),
+    LAP(FabricRule.LAP, FabricRule.SOURCE),
     LIFT(Length.ofInches(8), "IBC 1803.2 (F-27)"),
     FALL(GroundTakeoff.FALL, "IRC R401.3 (F-22)"),
     FALL_OVER(GroundTakeoff.FALL_OVER, "IRC R401.3 (F-22)"),
