@@ -16,7 +16,8 @@ import java.util.stream.Stream;
 
 /**
  * Cold start: the whole set of a sample, four PDFs and four workbooks, against {@link HandWritten}, which draws the
- * text of the four PDFs. Each run is a fresh process; the programs take turns, so that a busy machine slows all alike.
+ * text of the four PDFs, and against general programs where they are installed ({@link InstalledPrograms}). Each run is
+ * a fresh process; the programs take turns, so that a busy machine slows all alike.
  */
 final class ColdStart {
     private static final Path TARGET = Path.of("target").toAbsolutePath();
@@ -45,11 +46,13 @@ final class ColdStart {
         programs.put("hand-written, PDFBox as it comes", join(List.of("-Dsubstitution=true"), hand));
         programs.put("spadework, as shipped", asShipped);
         programs.put("spadework, java -jar", jar);
+        programs.replaceAll((name, command) -> join(List.of("java"), command));
+        programs.putAll(InstalledPrograms.of(WORK.resolve("ours"), WORK));
         Map<String, List<FreshProcess>> runs = new LinkedHashMap<>();
         for (int turn = 0; turn < turns; turn++) {
             for (Map.Entry<String, List<String>> program : programs.entrySet()) {
                 runs.computeIfAbsent(program.getKey(), name -> new ArrayList<>())
-                        .add(once(program.getValue()));
+                        .add(FreshProcess.run(program.getValue(), WORK.resolve("last-run.log")));
             }
         }
         print(runs);
@@ -100,7 +103,7 @@ final class ColdStart {
                 median(of, FreshProcess::peakMegabytes)));
         for (String ours : List.of("spadework, as shipped", "spadework, java -jar")) {
             for (String hand : runs.keySet().stream()
-                    .filter(name -> name.startsWith("hand"))
+                    .filter(name -> !name.startsWith("spadework"))
                     .toList()) {
                 say(
                         "%s : %s = %.2f (cpu %.2f)",

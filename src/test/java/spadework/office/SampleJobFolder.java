@@ -54,7 +54,7 @@ public final class SampleJobFolder {
             Path job = Files.createDirectories(root.resolve(SAMPLE));
             try (Stream<Path> files = Files.list(SAMPLES.resolve(SAMPLE))) {
                 for (Path file : files.filter(Files::isRegularFile).toList()) {
-                    Files.copy(file, job.resolve(file.getFileName()));
+                    Files.copy(file, job.resolve(file.getFileName().toString()));
                 }
             }
             makeSignable(job);
