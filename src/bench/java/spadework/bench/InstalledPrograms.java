@@ -33,7 +33,8 @@ final class InstalledPrograms {
      */
     static Map<String, List<String>> of(Path printed, Path work) throws IOException {
         Map<String, List<String>> programs = new LinkedHashMap<>();
-        Optional<Path> browser = BROWSERS.stream().flatMap(name -> onPath(name).stream()).findFirst();
+        Optional<Path> browser =
+                BROWSERS.stream().flatMap(name -> onPath(name).stream()).findFirst();
         if (browser.isPresent()) {
             programs.put("browser, the same four pages", shell(printing(browser.get(), pages(work))));
         }

@@ -1,3 +1,3 @@
 // SPDX-License-Identifier: Apache-2.0
-/** How keys and words of the file formats were spelled before: old files are read, and none is written that way. */
+/** How keys and words of the file formats were spelled before, which old files are read by; states by name. */
 package spadework.spelling;

@@ -20,7 +20,7 @@ import spadework.office.agreement.SignatureInput;
 import spadework.office.reply.TemplateFolder;
 
 /** The job of the misuses at each stage of an agreement; each is made once, and copied by whoever spoils it. */
-final class MisuseStages {
+public final class MisuseStages {
     static final Office OFFICE = Office.with(TemplateFolder.NONE);
 
     private static final Map<Stage, SampleJobFolder> SITES = new EnumMap<>(Stage.class);
@@ -28,7 +28,7 @@ final class MisuseStages {
     private MisuseStages() {}
 
     /** How far a job has come. */
-    enum Stage {
+    public enum Stage {
         DRAFT,
         ISSUED,
         SIGNED,
@@ -37,7 +37,7 @@ final class MisuseStages {
         CLOSED
     }
 
-    static synchronized SampleJobFolder at(Stage stage) throws IOException {
+    public static synchronized SampleJobFolder at(Stage stage) throws IOException {
         if (SITES.isEmpty()) {
             Path prepared = Files.createTempDirectory("misuses");
             Runtime.getRuntime().addShutdownHook(new Thread(() -> remove(prepared)));

@@ -26,8 +26,8 @@ import spadework.office.reply.TemplateFolder;
 import spadework.register.Register;
 
 /**
- * The disks of Windows and macOS, in memory: backslashes, drives, names that differ in case alone. What a real disk does
- * beyond that, such as refusing to move a file onto one that is open, is not seen here.
+ * The disks of Windows and macOS, in memory: backslashes, drives, names that differ in case alone. What a real disk
+ * does beyond that, such as refusing to move a file onto one that is open, is not seen here.
  */
 class OtherSystemsTest {
     @TempDir

@@ -91,7 +91,7 @@ public final class SampleJobFolder {
     }
 
     /** The same job with its company and all its records in another place. */
-    SampleJobFolder copy(Path to) {
+    public SampleJobFolder copy(Path to) {
         try (Stream<Path> all = Files.walk(root)) {
             for (Path file : all.filter(Files::isRegularFile).toList()) {
                 Path target = to.resolve(root.relativize(file).toString());
@@ -147,39 +147,44 @@ public final class SampleJobFolder {
     }
 
     /** A change order that adds a wall on the west side, pending. */
-    void addChange(int number) {
+    public void addChange(int number) {
         edit(job -> {
             ArrayNode changes = job.has("changes") ? (ArrayNode) job.get("changes") : job.putArray("changes");
-            changes.add(json("""
-                    {"number": %d, "title": "One more wall", "issued": "2026-09-12", "reason": "work asked for",
-                     "why": "You asked for it", "evidence": "Sketch", "adds": {"walls": [%s]}, "days": 2}
-                    """.formatted(number, wall("W" + number, "west", 10))));
+            changes.add(change(number));
         });
     }
 
+    /** A change order that adds a wall on the west side. */
+    public static JsonNode change(int number) {
+        return json("""
+                {"number": %d, "title": "One more wall", "issued": "2026-09-12", "reason": "work asked for",
+                 "why": "You asked for it", "evidence": "Sketch", "adds": {"walls": [%s]}, "days": 2}
+                """.formatted(number, wall("W" + number, "west", 10)));
+    }
+
     /** All that closing needs: what was built, and the balance paid. */
-    void finish(List<String> walls, String paid) {
-        edit(job -> {
-            ObjectNode built =
-                    job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
-            ArrayNode rows = built.putArray("walls");
-            walls.forEach(label -> rows.add(json("""
+    public void finish(List<String> walls, String paid) {
+        edit(job -> finish(job, walls, paid));
+    }
+
+    /** The same in the job's own tree. */
+    public static void finish(ObjectNode job, List<String> walls, String paid) {
+        ObjectNode built = job.putObject("asBuilt").put("started", "2026-09-08").put("finished", "2026-09-25");
+        ArrayNode rows = built.putArray("walls");
+        walls.forEach(label -> rows.add(json("""
                     {"label": "%s", "length": "10 ft", "depthStart": "4 ft", "depthEnd": "4 ft", "gallons": "30 gal",
                      "holdPoints": [
                        {"point": "A, bare wall", "on": "2026-09-10", "by": "Ida Wrenfield", "waived": "seen in person"},
                        {"point": "B, coated", "on": "2026-09-14", "by": "Ida Wrenfield", "waived": "seen in person"}]}
                     """.formatted(label))));
-            built.set("pipes", json("""
+        built.set("pipes", json("""
                     [{"label": "D1", "length": "72 ft", "startInvert": "92.48 ft", "endInvert": "92.12 ft"},
                      {"label": "M1", "length": "64 ft", "startInvert": "92.10 ft", "endInvert": "91.20 ft"},
                      {"label": "R1", "length": "78 ft", "startInvert": "95.40 ft", "endInvert": "92.00 ft"}]"""));
-            built.set("flowTests", json("""
+        built.set("flowTests", json("""
                     [{"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield", "line": "D1"},
                      {"on": "2026-09-24", "passed": true, "what": "hose in, swale out", "by": "Ida Wrenfield", "line": "R1"}]"""));
-            job.set(
-                    "received",
-                    json("[{\"on\": \"2026-09-26\", \"amount\": \"%s\", \"how\": \"check\"}]".formatted(paid)));
-        });
+        job.set("received", json("[{\"on\": \"2026-09-26\", \"amount\": \"%s\", \"how\": \"check\"}]".formatted(paid)));
     }
 
     public static SignatureInput yes() {

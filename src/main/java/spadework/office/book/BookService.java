@@ -43,9 +43,9 @@ public final class BookService {
         this.writes = writes;
     }
 
-    /** A price book by its file. */
+    /** A price book by its file, or by the folder that it lies in. */
     public static BookService at(Path book) {
-        return new BookService(book, true);
+        return new BookService(Files.isDirectory(book) ? book.resolve("price-book.json") : book, true);
     }
 
     /**

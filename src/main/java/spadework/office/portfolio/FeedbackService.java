@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import spadework.bids.BidStatus;
 import spadework.closeout.BuiltJob;
 import spadework.company.Company;
@@ -142,17 +143,15 @@ public final class FeedbackService {
     public Reply accept(List<String> codes, LocalDate on) throws IOException {
         List<Suggestion> suggestions = suggestions(hear().season);
         List<Fault> faults = new ArrayList<>();
+        String suggested = suggestions.isEmpty()
+                ? "none yet: too few finished jobs say what they took"
+                : suggestions.stream().map(Suggestion::code).distinct().collect(Collectors.joining(", "));
         codes.stream()
                 .filter(code -> suggestions.stream().noneMatch(one -> one.code().equals(code)))
                 .forEach(code -> faults.add(new Fault(
                         Place.ofFile(tree.toString()),
                         "no rate suggested for " + code,
-                        String.join(
-                                ", ",
-                                suggestions.stream()
-                                        .map(Suggestion::code)
-                                        .distinct()
-                                        .toList()),
+                        suggested,
                         "see: spadework feedback " + tree)));
         if (!faults.isEmpty()) {
             return Reply.refused(faults);
