@@ -21,6 +21,7 @@ import spadework.money.Dollars;
  * @param contents what the contract has to contain
  * @param notices what has to be said in it, where and how large
  * @param releases forms in which a claim on the house is released, where the state prescribes them
+ * @param insurance the least liability cover that it asks for; nothing where none was gathered
  * @param source where all this comes from, and how far it was read
  */
 public record StateRules(
@@ -33,6 +34,7 @@ public record StateRules(
         List<RequiredContent> contents,
         List<LegalNotice> notices,
         List<ReleaseForm> releases,
+        List<LeastCover> insurance,
         RuleSource source) {
     /** The rules that hold in every state. */
     public static final String FEDERAL = "US-FTC";
@@ -51,6 +53,7 @@ public record StateRules(
         contents = List.copyOf(contents);
         notices = List.copyOf(notices);
         releases = List.copyOf(releases);
+        insurance = List.copyOf(insurance);
     }
 
     /** The prescribed form of a release; empty where the state is not known to prescribe one. */
@@ -90,6 +93,8 @@ public record StateRules(
         cancel.holidays().forEach(day -> remember(known, day.status(), day.name()));
         releases.forEach(
                 form -> remember(known, form.status(), "the " + form.release().words() + " release"));
+        insurance.forEach(
+                cover -> remember(known, cover.status(), "the least insurance for " + cover.cover().words()));
         return List.copyOf(known);
     }
 

@@ -223,6 +223,7 @@ class ContentsCheckTest {
                 contents,
                 notices,
                 List.of(),
+                List.of(),
                 new RuleSource(
                         Map.of("contents", "R", "cancel", "RS"),
                         List.of(),

@@ -59,6 +59,8 @@ class FromMemoryTest {
                 List.of(new RequiredContent(Content.PRICE, "the price", status)),
                 List.of(notice),
                 List.of(new ReleaseForm(ReleaseKind.CONDITIONAL_FINAL, Optional.empty(), status, "Z.C. 4")),
+                List.of(new LeastCover(
+                        CoverKind.INJURY, Dollars.of("50000.00"), Optional.empty(), status, "Z.C. 5")),
                 new RuleSource(facts, List.of(), List.of("Z.C. 1", "Z.C. 2"), "2026-08-01", counsel));
     }
 
@@ -85,7 +87,8 @@ class FromMemoryTest {
                         "price",
                         "lien notice",
                         "founders' day",
-                        "the conditional final release");
+                        "the conditional final release",
+                        "the least insurance for injury");
     }
 
     @ParameterizedTest
@@ -111,7 +114,7 @@ class FromMemoryTest {
                         Map.of(
                                 "what",
                                 "bond, the right to cancel, from which price its law holds, price, lien notice,"
-                                        + " founders' day, the conditional final release"),
+                                        + " founders' day, the conditional final release, the least insurance for injury"),
                         "Z.C. 1; Z.C. 2"));
     }
 }

@@ -54,6 +54,7 @@ public final class ContractJobs {
               },
               "insurance": {
                 "carrier": "Tallowgate Mutual", "policy": "GL-220417-6", "limits": "$1,000,000 each occurrence",
+                "eachOccurrence": "$1,000,000.00", "improperWork": "$10,000.00",
                 "until": "2027-03-31", "phone": "(614) 555-0190", "workers": "Tallowgate Mutual, policy WC-220417"
               }
             }

@@ -14,7 +14,6 @@ import spadework.company.ContactPerson;
 import spadework.company.Credentials;
 import spadework.company.CrewPlace;
 import spadework.company.Digger;
-import spadework.company.Insurance;
 import spadework.company.Letterhead;
 import spadework.company.License;
 import spadework.company.Paper;
@@ -66,7 +65,7 @@ public final class CompanyReader {
                 fields.get("name", Texts.LABEL),
                 new Credentials(
                         fields.get("license", ValueKind.object(CompanyReader::license)),
-                        fields.get("insurance", ValueKind.object(CompanyReader::insurance)),
+                        fields.get("insurance", InsuranceReader.INSURANCE),
                         fields.find("taxId", Texts.LABEL),
                         fields.find("bond", Texts.LABEL),
                         fields.find("affiliates", new ValueKind<>("[]", CompanyReader::affiliates))),
@@ -154,16 +153,6 @@ public final class CompanyReader {
 
     private static ContactPerson contact(ObjectFields fields) {
         return new ContactPerson(fields.get("name", Texts.LABEL), fields.find("phone", Texts.LABEL));
-    }
-
-    private static Insurance insurance(ObjectFields fields) {
-        return new Insurance(
-                fields.get("carrier", Texts.LABEL),
-                fields.get("policy", Texts.LABEL),
-                fields.get("limits", Texts.LABEL),
-                fields.get("until", CalendarDates.DATE),
-                fields.find("phone", Texts.LABEL),
-                fields.find("workers", Texts.LABEL));
     }
 
     private static List<Slowdown> slowdowns(SourceNode node) {

@@ -25,9 +25,11 @@ import spadework.intake.value.TextWithUnit;
 import spadework.law.CancelRule;
 import spadework.law.Content;
 import spadework.law.Counsel;
+import spadework.law.CoverKind;
 import spadework.law.DayCount;
 import spadework.law.DepositCap;
 import spadework.law.DepositKind;
+import spadework.law.LeastCover;
 import spadework.law.LegalNotice;
 import spadework.law.NoticeCase;
 import spadework.law.NoticePlace;
@@ -98,6 +100,8 @@ public final class StateRuleReader {
                         .orElseGet(() -> base.map(StateRules::contents).orElse(List.of())),
                 notices(fields, base.map(StateRules::notices).orElse(List.of())),
                 ReleaseReader.read(fields, base.map(StateRules::releases).orElse(List.of())),
+                fields.find("insurance", list(ValueKind.object(StateRuleReader::leastCover)))
+                        .orElseGet(() -> base.map(StateRules::insurance).orElse(List.of())),
                 new RuleSource(
                         allFacts,
                         fields.find("notes", list(Texts.TEXT))
@@ -177,6 +181,15 @@ public final class StateRuleReader {
                             "say on which day it falls");
         }
         return new StateHoliday(name, rule, fields.get("status", STATUS));
+    }
+
+    private static LeastCover leastCover(ObjectFields fields) {
+        return new LeastCover(
+                fields.get("cover", Choices.of(CoverKind.class)),
+                fields.get("least", DollarAmounts.ABOVE_ZERO),
+                fields.find("from", DollarAmounts.ABOVE_ZERO),
+                fields.get("status", STATUS),
+                fields.get("citation", Texts.TEXT));
     }
 
     private static RequiredContent content(ObjectFields fields) {

@@ -56,6 +56,7 @@ public final class ContractChecks {
         found.addAll(signing(state, signing.get()));
         found.addAll(SigningChecks.of(job, law));
         found.addAll(license(state, company, law));
+        found.addAll(CoverChecks.of(job, company, law, price));
         if (job.agreement().accepted().isEmpty() && !job.agreement().options().isEmpty()) {
             found.add(finding("contract-options-open", Severity.MUST, state, "common practice, no source"));
         }
