@@ -38,6 +38,6 @@ public record LegalNotice(
     /** Whether a contract of that price needs it. */
     public boolean isDue(Dollars price, boolean securedOnTheHome) {
         boolean dear = above.isEmpty() || above.get().isLessThan(price);
-        return dear && (when == NoticeCase.ALWAYS || securedOnTheHome);
+        return dear && (when != NoticeCase.SECURED_ON_THE_HOME || securedOnTheHome);
     }
 }

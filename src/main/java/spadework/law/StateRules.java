@@ -21,6 +21,8 @@ import spadework.money.Dollars;
  * @param contents what the contract has to contain
  * @param notices what has to be said in it, where and how large
  * @param releases forms in which a claim on the house is released, where the state prescribes them
+ * @param leastType points under which no type of the contract may be, what is attached to it included; empty where
+ *     no such rule is known
  * @param insurance the least liability cover that it asks for; nothing where none was gathered
  * @param source where all this comes from, and how far it was read
  */
@@ -35,6 +37,7 @@ public record StateRules(
         List<LegalNotice> notices,
         List<ReleaseForm> releases,
         List<LeastCover> insurance,
+        Optional<Integer> leastType,
         RuleSource source) {
     /** The rules that hold in every state. */
     public static final String FEDERAL = "US-FTC";
@@ -93,8 +96,10 @@ public record StateRules(
         cancel.holidays().forEach(day -> remember(known, day.status(), day.name()));
         releases.forEach(
                 form -> remember(known, form.status(), "the " + form.release().words() + " release"));
-        insurance.forEach(
-                cover -> remember(known, cover.status(), "the least insurance for " + cover.cover().words()));
+        insurance.forEach(cover -> remember(
+                known,
+                cover.status(),
+                "the least insurance for " + cover.cover().words()));
         return List.copyOf(known);
     }
 

@@ -87,7 +87,8 @@ class ContentsCheckTest {
         assertThat(check("FL", ALL, "9000.00"))
                 .filteredOn(finding -> finding.id().equals("notice-unworded"))
                 .extracting(finding -> finding.values().get("notice"))
-                .containsExactly("lien law notice", "recovery fund notice", "defect claim notice");
+                .containsExactly(
+                        "lien law notice", "recovery fund notice", "defect claim notice", "right to cancel notice");
     }
 
     /** Fla. Stat. 713.015 and 489.1425: contracts over $2,500. */
@@ -224,6 +225,7 @@ class ContentsCheckTest {
                 notices,
                 List.of(),
                 List.of(),
+                Optional.empty(),
                 new RuleSource(
                         Map.of("contents", "R", "cancel", "RS"),
                         List.of(),

@@ -59,8 +59,8 @@ class FromMemoryTest {
                 List.of(new RequiredContent(Content.PRICE, "the price", status)),
                 List.of(notice),
                 List.of(new ReleaseForm(ReleaseKind.CONDITIONAL_FINAL, Optional.empty(), status, "Z.C. 4")),
-                List.of(new LeastCover(
-                        CoverKind.INJURY, Dollars.of("50000.00"), Optional.empty(), status, "Z.C. 5")),
+                List.of(new LeastCover(CoverKind.INJURY, Dollars.of("50000.00"), Optional.empty(), status, "Z.C. 5")),
+                Optional.empty(),
                 new RuleSource(facts, List.of(), List.of("Z.C. 1", "Z.C. 2"), "2026-08-01", counsel));
     }
 

@@ -40,6 +40,11 @@ class AcceptMisuseTest extends MisuseCase {
                         "The contract is dated 2026-08-19, and with it the last day to cancel; it was signed "
                                 + "on 2026-08-20"),
                 new Misuse(
+                        "one owner named twice for both",
+                        Stage.ISSUED,
+                        site -> described(accept(site, SampleJobFolder.by("2026-08-20", IDA, "ida  WRENFIELD"))),
+                        "ida  WRENFIELD is named twice. Name everybody once."),
+                new Misuse(
                         "signed before the paper was there",
                         Stage.ISSUED,
                         site -> described(accept(site, SampleJobFolder.on("2026-08-09"))),

@@ -12,6 +12,7 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -26,6 +27,7 @@ import picocli.CommandLine;
 import spadework.cli.Spadework;
 import spadework.finding.Fault;
 import spadework.office.MisuseStages.Stage;
+import spadework.office.agreement.Canceling;
 import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.Issuing;
 import spadework.office.agreement.SignatureInput;
@@ -83,7 +85,37 @@ class FileMisuseTest extends MisuseCase {
                                         Optional.of("lost.pdf"),
                                         Optional.empty(),
                                         ConsentInput.NONE))),
-                        "lost.pdf; put the signed paper into the job's folder"),
+                        "lost.pdf; put the paper into the job's folder"),
+                new Misuse(
+                        "a signed paper of another folder",
+                        Stage.ISSUED,
+                        site -> described(accept(
+                                site,
+                                new SignatureInput(
+                                        SampleJobFolder.SIGNED,
+                                        List.of(IDA, TOBIAS),
+                                        Optional.of("../company.json"),
+                                        Optional.empty(),
+                                        ConsentInput.NONE))),
+                        "../company.json does not lie in "),
+                new Misuse(
+                        "a notice of cancellation of another folder, for which no number is taken",
+                        Stage.SIGNED,
+                        site -> {
+                            String answer = described(new Canceling(OFFICE, TODAY)
+                                    .cancel(
+                                            site.folder(),
+                                            new Canceling.NoticeInput(
+                                                    List.of(IDA),
+                                                    Optional.empty(),
+                                                    LocalDate.parse("2026-08-24"),
+                                                    Optional.of("../company.json"),
+                                                    Optional.empty())));
+                            assertThat(Files.readString(site.folder().resolve("register.jsonl")))
+                                    .doesNotContain("2026-014-X1");
+                            return answer;
+                        },
+                        "../company.json does not lie in "),
                 new Misuse(
                         "the source of the proposal is taken away",
                         Stage.ISSUED,

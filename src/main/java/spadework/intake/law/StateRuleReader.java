@@ -102,6 +102,7 @@ public final class StateRuleReader {
                 ReleaseReader.read(fields, base.map(StateRules::releases).orElse(List.of())),
                 fields.find("insurance", list(ValueKind.object(StateRuleReader::leastCover)))
                         .orElseGet(() -> base.map(StateRules::insurance).orElse(List.of())),
+                fields.find("leastType", Counts.between(6, 10)).or(() -> base.flatMap(StateRules::leastType)),
                 new RuleSource(
                         allFacts,
                         fields.find("notes", list(Texts.TEXT))

@@ -3,7 +3,6 @@ package spadework.office.agreement;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -153,10 +152,7 @@ public final class Canceling {
         } else if (notice.released().isEmpty() && notice.sentOn().isAfter(last)) {
             reasons.add(WORDS.get("canceling.the-notice-was-sent-on", notice.sentOn(), last));
         }
-        notice.file()
-                .map(name -> file.toAbsolutePath().getParent().resolve(name))
-                .filter(path -> !Files.isRegularFile(path))
-                .ifPresent(path -> reasons.add(WORDS.get("canceling.there-no-file", path)));
+        notice.file().flatMap(name -> Signatures.unkept(file, name)).ifPresent(reasons::add);
         return reasons;
     }
 

@@ -9,6 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import spadework.disk.InsideFolder;
 import spadework.job.Job;
 import spadework.job.Owners;
@@ -43,11 +45,30 @@ public final class Signatures {
             reasons.add(WORDS.get("signatures.say-how-signed-in"));
         }
         yes.typed().ifPresent(typed -> reasons.addAll(typed(yes, typed)));
-        yes.file()
-                .map(name -> path(file, name))
-                .filter(path -> !Files.isRegularFile(path))
-                .ifPresent(path -> reasons.add(WORDS.get("signatures.there-no-file", path)));
+        for (String name : twice(yes.by())) {
+            reasons.add(WORDS.get("signatures.named-twice", name));
+        }
+        yes.file().flatMap(name -> unkept(file, name)).ifPresent(reasons::add);
         return reasons;
+    }
+
+    /** Names of a person who stands among those before it already. */
+    private static List<String> twice(List<String> by) {
+        return IntStream.range(1, by.size())
+                .filter(i -> by.subList(0, i).stream().anyMatch(one -> Owners.isSame(one, by.get(i))))
+                .mapToObj(by::get)
+                .toList();
+    }
+
+    /** Why a file that shows a signature or a notice cannot be kept: it is not there, or lies outside the job's folder. */
+    static Optional<String> unkept(Path job, String name) {
+        Path folder = job.toAbsolutePath().getParent();
+        if (!Files.isRegularFile(folder.resolve(name))) {
+            return Optional.of(WORDS.get("signatures.there-no-file", folder.resolve(name)));
+        }
+        return InsideFolder.isFile(folder, name)
+                ? Optional.empty()
+                : Optional.of(WORDS.get("signatures.file-elsewhere", name, folder));
     }
 
     private static boolean isPicture(String name) {
@@ -98,9 +119,5 @@ public final class Signatures {
                     Files.readAllBytes(
                             InsideFolder.existing(file.toAbsolutePath().getParent(), name)));
         }
-    }
-
-    private static Path path(Path file, String name) {
-        return file.toAbsolutePath().getParent().resolve(name);
     }
 }

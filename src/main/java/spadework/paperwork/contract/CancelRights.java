@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.Optional;
 import spadework.job.Signing;
+import spadework.law.CancelRule;
 import spadework.law.Cancellation;
 import spadework.law.Deadline;
 import spadework.law.StateRules;
@@ -23,6 +24,11 @@ public final class CancelRights {
                 SigningChecks.lastDay(signing.sale(), dossier.law())
                         .map(PrintedDates::words)
                         .orElse(""),
+                dossier.law()
+                        .state()
+                        .map(StateRules::cancel)
+                        .filter(CancelRule::fromReceipt)
+                        .isPresent(),
                 ContractNotices.isFormApart(dossier));
     }
 

@@ -7,6 +7,7 @@ package spadework.paperwork.contract;
  * @param ordinal the governing number of business days as {@code third}
  * @param days the same as {@code THREE}
  * @param lastDay the latest last day of all rules, in words; empty while the day of signing is open
+ * @param fromReceipt whether the state's days start only when the buyer receives the signed copy
  * @param apart whether the form is no part of the contract
  */
-public record CancelTerms(String ordinal, String days, String lastDay, boolean apart) {}
+public record CancelTerms(String ordinal, String days, String lastDay, boolean fromReceipt, boolean apart) {}

@@ -13,6 +13,7 @@ import spadework.paperwork.work.QuantityChangeRow;
  * @param plan the house with what is added
  * @param quantities every measured quantity that differs
  * @param subcontractors who works under the contractor, in a sentence; empty where it is not known
+ * @param notices that the law of the house wants on a change order too
  */
 public record ChangeOrder(
         PaperHead head,
@@ -23,9 +24,11 @@ public record ChangeOrder(
         ChangePrice price,
         ChangeTime time,
         ChangeDecision decision,
-        String subcontractors) {
+        String subcontractors,
+        List<NoticeText> notices) {
 
     public ChangeOrder {
         quantities = List.copyOf(quantities);
+        notices = List.copyOf(notices);
     }
 }

@@ -52,7 +52,8 @@ public final class ChangeOrderPaper {
                 price(proposed, priced),
                 time(proposed.job(), change),
                 decision(change),
-                subcontractors(proposed));
+                subcontractors(proposed),
+                ContractNotices.onChangeOrders(proposed));
     }
 
     private static ChangeSubject subject(Dossier proposed, Change change) {

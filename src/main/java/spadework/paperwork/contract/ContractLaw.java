@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param permits who gets which permit; empty where nothing is said
  * @param essential whether the completion date is of the essence; empty where the parties have not said
+ * @param large whether the law lets no type be as small as the specimen has it elsewhere
  * @param lienOnHome whether the contract gives a security interest in the home
  * @param financed whether a lender is part of the sale
  * @param emergency whether the buyer called because of an emergency
@@ -18,6 +19,7 @@ public record ContractLaw(
         Optional<Boolean> essential,
         List<NoticeText> notices,
         CancelTerms cancel,
+        boolean large,
         boolean lienOnHome,
         boolean financed,
         boolean emergency) {

@@ -7,6 +7,7 @@ import spadework.finding.Finding;
 import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.LegalNotice;
+import spadework.law.NoticeCase;
 import spadework.paperwork.Dossier;
 
 /** The notices that the law of the house wants in the contract, and whether anything is missing. */
@@ -40,6 +41,14 @@ public final class ContractNotices {
                 .map(one -> one.financing().lienOnHome())
                 .orElse(false);
         return ContentsCheck.due(dossier.law(), dossier.contract().contracted().total(), secured).stream()
+                .map(ContractNotices::text)
+                .toList();
+    }
+
+    /** Those that a change order repeats. */
+    static List<NoticeText> onChangeOrders(Dossier dossier) {
+        return ContentsCheck.due(dossier.law(), dossier.contract().contracted().total(), false).stream()
+                .filter(notice -> notice.when() == NoticeCase.ALSO_ON_CHANGE_ORDERS)
                 .map(ContractNotices::text)
                 .toList();
     }

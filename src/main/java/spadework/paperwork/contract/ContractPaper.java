@@ -12,6 +12,7 @@ import spadework.job.Job;
 import spadework.job.Payment;
 import spadework.job.Salesperson;
 import spadework.job.Signing;
+import spadework.law.StateRules;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PrintedDates;
@@ -106,6 +107,7 @@ public final class ContractPaper {
                 signing.dateIsEssential(),
                 ContractNotices.of(dossier),
                 CancelRights.of(dossier, signing),
+                dossier.law().state().flatMap(StateRules::leastType).isPresent(),
                 signing.financing().lienOnHome(),
                 signing.financing().financed(),
                 signing.sale().emergency());

@@ -36,7 +36,8 @@ final class CoverChecks {
         licensed.ifPresent(last -> found.addAll(ends(job, "license", last)));
         if (licensed.isEmpty()) {
             Map<String, String> which = Map.of(
-                    "license", company.license().label() + " " + company.license().number());
+                    "license",
+                    company.license().label() + " " + company.license().number());
             found.add(new Finding("license-end-unsaid", Severity.ADVISE, state(job), which, PRACTICE));
         }
         return found;

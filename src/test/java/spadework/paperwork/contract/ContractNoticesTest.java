@@ -8,22 +8,30 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import spadework.contract.PricedChange;
 import spadework.finding.Finding;
 import spadework.intake.law.StateRuleBook;
 import spadework.law.LegalNotice;
 import spadework.law.NoticeCase;
+import spadework.office.Bid;
 import spadework.paperwork.ContractJobs;
 import spadework.press.PageText;
 import spadework.press.PrintedType;
 import spadework.press.PrintedType.Found;
+import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
+import spadework.press.template.Templates;
 
 /** The notices that states want: each measured where it stands, once counsel has given its wording. */
 class ContractNoticesTest {
@@ -102,6 +110,38 @@ class ContractNoticesTest {
         assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft");
     }
 
+    /** SB 517, Stats. 2025 ch. 585: California wants its words on subcontractors on change orders too (secondary source). */
+    @ParameterizedTest
+    @CsvSource({"CA, subcontractor disclosure", "OH,"})
+    void changeOrderRepeatsWhatTheStateWantsOnIt(String state, String repeated) {
+        Path job = ContractJobs.in(folder, state, ContractJobs::changed, company -> {});
+        withWording(due(state), state);
+        Bid bid = ContractJobs.bid(job);
+
+        assertThat(bid.contracted().contract().changes()).hasSize(1);
+        for (PricedChange change : bid.contracted().contract().changes()) {
+            ChangeOrder order = ChangeOrderPaper.of(bid.proposed(), change);
+            assertThat(order.notices())
+                    .extracting(NoticeText::key)
+                    .containsExactlyElementsOf(
+                            Optional.ofNullable(repeated).stream().toList());
+            assertThat(order.notices())
+                    .extracting(NoticeText::wording)
+                    .allMatch(words -> words.startsWith("Test words that stand for the notice called "));
+            assertThat(printed(order))
+                    .contains(order.notices().stream().map(NoticeText::wording).collect(Collectors.joining()));
+        }
+    }
+
+    private static String printed(ChangeOrder order) {
+        byte[] pdf = new PagePress(Templates.bundled())
+                .print(
+                        "change-order",
+                        Map.of("change", order),
+                        new PageInfo("en-US", "Test", LocalDate.of(2026, 7, 8)));
+        return PageText.all(pdf).replaceAll("\\s+", " ");
+    }
+
     /** A state without rules, or with rules from memory, never prints clean; the office is told what is missing. */
     @ParameterizedTest
     @CsvSource({"WY, state-unread", "NC, rules-from-memory", "IL, rules-from-memory"})
@@ -140,7 +180,7 @@ class ContractNoticesTest {
 
     private List<LegalNotice> due(String state) {
         return StateRuleBook.bundled().find(state).orElseThrow().notices().stream()
-                .filter(notice -> notice.when() == NoticeCase.ALWAYS)
+                .filter(notice -> notice.when() != NoticeCase.SECURED_ON_THE_HOME)
                 .toList();
     }
 

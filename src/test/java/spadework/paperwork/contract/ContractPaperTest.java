@@ -115,6 +115,25 @@ class ContractPaperTest {
                 .doesNotContain(promise);
     }
 
+    /** Cal. BPC 7159 lets no type of the contract be under 10 points (secondary source); the plan's labels aside. */
+    @Test
+    void noLetterOfTheContractIsUnderTenPoints() {
+        PrintedType type = PrintedType.of(ContractJobs.pdf(ContractJobs.in(folder, "CA")));
+        int pages = type.find("NOT LATER THAN MIDNIGHT OF").orElseThrow().page();
+        int plan = type.find("The house and the walls").orElseThrow().page();
+
+        for (int page = 1; page <= pages; page++) {
+            if (page != plan) {
+                assertThat(type.leastOn(page)).as("page " + page).isGreaterThanOrEqualTo(10 - PrintedType.HAIR);
+            }
+        }
+        for (String margin :
+                List.of("Fennimarsh Wall & Drain LLC · Contractor registration", "Job 2026-014 ·", "page 1 of")) {
+            assertThat(type.find(margin).orElseThrow().least()).isGreaterThanOrEqualTo(10 - PrintedType.HAIR);
+        }
+        assertThat(type.find("Limited warranty: specimen").orElseThrow().page()).isBetween(plan, pages);
+    }
+
     /** 16 CFR 429.1(a): bold, 10 points at the least, in immediate proximity to the space for the buyer's signature. */
     @ParameterizedTest
     @ValueSource(strings = {"WY", "CA", "CT", "FL", "IL", "MA", "MD", "NC", "NJ", "NY", "OH", "PA", "TX", "VA", "WA"})

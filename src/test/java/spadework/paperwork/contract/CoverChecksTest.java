@@ -97,9 +97,12 @@ class CoverChecksTest {
 
     @Test
     void findingNamesWhatTheStateAsksForAndWhereAndTheContractIsADraft() {
-        Path job = ContractJobs.in(folder, "PA", whole -> {}, insured(insurance -> insurance
-                .put("limits", "$60,000.50 each occurrence")
-                .put("eachOccurrence", "$60,000.50")));
+        Path job = ContractJobs.in(
+                folder,
+                "PA",
+                whole -> {},
+                insured(insurance ->
+                        insurance.put("limits", "$60,000.50 each occurrence").put("eachOccurrence", "$60,000.50")));
 
         assertThat(found(job, "insurance-")).singleElement().satisfies(finding -> {
             assertThat(finding.severity()).isEqualTo(Severity.MUST);

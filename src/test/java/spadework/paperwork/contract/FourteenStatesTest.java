@@ -40,18 +40,18 @@ class FourteenStatesTest {
 
     @ParameterizedTest(name = "{0}: {1} business day, until {2}")
     @CsvSource(delimiter = '|', textBlock = """
-        CA | fifth   | July 9, 2026  | lien notice; licensing board notice; workers compensation notice; liability insurance notice; right to cancel notice; lien release note | contents
+        CA | fifth   | July 9, 2026  | lien notice; licensing board notice; workers compensation notice; liability insurance notice; right to cancel notice; lien release note; down payment statement; progress payment statement; extra work note; subcontractor disclosure | contents
         CT | third   | July 7, 2026  | right to cancel notice                                                      | deposit
-        FL | third   | July 7, 2026  | lien law notice; recovery fund notice; defect claim notice                  | cancel
+        FL | third   | July 7, 2026  | lien law notice; recovery fund notice; defect claim notice; right to cancel notice | cancel
         IL | third   | July 7, 2026  | consumer pamphlet acknowledgement                                           | cancel
-        MA | third   | July 7, 2026  | registration notice                                                         | cancel
+        MA | third   | July 7, 2026  | registration notice; permit notice; right to cancel notice                  | cancel
         MD | seventh | July 10, 2026 | commission telephone and website; guaranty fund and performance bond; right to cancel notice |
         NC | third   | July 7, 2026  |                                                                             | deposit
         NJ | third   | July 7, 2026  | right to cancel notice                                                      | deposit
         NY | third   | July 7, 2026  | lien notice                                                                 | type
         OH | third   | July 7, 2026  | excess cost notice                                                          | cancel
         PA | third   | July 7, 2026  | attorney general telephone; right to cancel notice                          |
-        TX | third   | July 7, 2026  | disclosure before signing; homestead warning; defect claim notice; right to cancel notice | deposit
+        TX | third   | July 7, 2026  | disclosure before signing; homestead warning; defect claim notice; right to cancel notice; list of suppliers | deposit
         VA | third   | July 7, 2026  | recovery fund notice; consumer protection statement                         | cancel
         WA | third   | July 7, 2026  | notice to customer                                                          | cancel
         """)
@@ -63,7 +63,7 @@ class FourteenStatesTest {
                 .map(names -> Arrays.asList(names.split("; ")))
                 .orElse(List.of());
         assertThat(rules.notices())
-                .filteredOn(notice -> notice.wording().isEmpty() && notice.when() == NoticeCase.ALWAYS)
+                .filteredOn(notice -> notice.wording().isEmpty() && notice.when() != NoticeCase.SECURED_ON_THE_HOME)
                 .extracting(LegalNotice::name)
                 .as("words that are counsel's to give")
                 .containsExactlyElementsOf(expected);
@@ -92,6 +92,9 @@ class FourteenStatesTest {
                 .contains("Last day to cancel " + lastDay + ", until midnight", "The last day to cancel is " + lastDay)
                 .contains("NOT LATER THAN MIDNIGHT OF " + lastDay)
                 .doesNotContain("Draft", "its wording is to be added", "not verified", "from memory");
+        assertThat(contract.contains("Your days start when you receive a copy of this contract"))
+                .as("N.J.S.A. 56:8-151 counts from the day on which the buyer receives a copy")
+                .isEqualTo(state.equals("NJ"));
         expected.forEach(name -> assertThat(contract).contains("Words of counsel: " + name + "."));
         assertThat(count(contract, "I HEREBY CANCEL THIS TRANSACTION"))
                 .as("two for each buyer")
