@@ -114,7 +114,8 @@ class FromMemoryTest {
                         Map.of(
                                 "what",
                                 "bond, the right to cancel, from which price its law holds, price, lien notice,"
-                                        + " founders' day, the conditional final release, the least insurance for injury"),
+                                        + " founders' day, the conditional final release,"
+                                        + " the least insurance for injury"),
                         "Z.C. 1; Z.C. 2"));
     }
 }

@@ -60,7 +60,7 @@ public final class Signatures {
                 .toList();
     }
 
-    /** Why a file that shows a signature or a notice cannot be kept: it is not there, or lies outside the job's folder. */
+    /** Why a file that shows a signature or a notice cannot be kept: not there, or outside the job's folder. */
     static Optional<String> unkept(Path job, String name) {
         Path folder = job.toAbsolutePath().getParent();
         if (!Files.isRegularFile(folder.resolve(name))) {

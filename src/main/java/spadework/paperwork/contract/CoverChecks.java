@@ -51,25 +51,18 @@ final class CoverChecks {
         List<LeastCover> asked =
                 known.stream().filter(least -> least.reaches(price)).toList();
         List<Finding> found = new ArrayList<>();
-        held(job, "insurance", accident(asked), insurance.eachOccurrence()).ifPresent(found::add);
-        held(job, "improper-work", work(asked), insurance.improperWork()).ifPresent(found::add);
+        for (boolean ofWork : new boolean[] {false, true}) {
+            List<LeastCover> least = asked.stream()
+                    .filter(one -> ofWork == (one.cover() == CoverKind.IMPROPER_WORK))
+                    .toList();
+            held(job, insurance, ofWork, least).ifPresent(found::add);
+        }
         return found;
     }
 
-    private static List<LeastCover> accident(List<LeastCover> asked) {
-        return asked.stream()
-                .filter(least -> least.cover() != CoverKind.IMPROPER_WORK)
-                .toList();
-    }
-
-    private static List<LeastCover> work(List<LeastCover> asked) {
-        return asked.stream()
-                .filter(least -> least.cover() == CoverKind.IMPROPER_WORK)
-                .toList();
-    }
-
     /** One limit bears all that one occurrence may bring, so that it is held against their sum. */
-    private static Optional<Finding> held(Job job, String which, List<LeastCover> asked, Optional<Dollars> has) {
+    private static Optional<Finding> held(Job job, Insurance insurance, boolean ofWork, List<LeastCover> asked) {
+        Optional<Dollars> has = ofWork ? insurance.improperWork() : insurance.eachOccurrence();
         Dollars least = Dollars.total(asked.stream().map(LeastCover::least).toList());
         if (has.map(limit -> !limit.isLessThan(least)).orElse(least.isZero())) {
             return Optional.empty();
@@ -80,7 +73,7 @@ final class CoverChecks {
                 "parts", parts,
                 "has", has.map(Dollars::text).orElse("nothing said"));
         String cite = asked.stream().map(CoverChecks::cited).distinct().collect(Collectors.joining("; "));
-        String id = which + (has.isPresent() ? "-below-least" : "-limit-unsaid");
+        String id = (ofWork ? "improper-work" : "insurance") + (has.isPresent() ? "-below-least" : "-limit-unsaid");
         return Optional.of(new Finding(id, Severity.MUST, state(job), values, cite));
     }
 

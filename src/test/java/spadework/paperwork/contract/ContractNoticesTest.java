@@ -110,7 +110,7 @@ class ContractNoticesTest {
         assertThat(PageText.all(ContractJobs.pdf(job))).doesNotContain("Draft");
     }
 
-    /** SB 517, Stats. 2025 ch. 585: California wants its words on subcontractors on change orders too (secondary source). */
+    /** SB 517, Stats. 2025 ch. 585 (secondary source): words on subcontractors stand on change orders too. */
     @ParameterizedTest
     @CsvSource({"CA, subcontractor disclosure", "OH,"})
     void changeOrderRepeatsWhatTheStateWantsOnIt(String state, String repeated) {

@@ -28,9 +28,9 @@ class CoverChecksTest {
      * At the least there is nothing to say, a cent below it there is; nothing said is told too.
      *
      * <p>73 P.S. 517.7(a): $50,000 for injury and $50,000 for property damage (secondary source). 815 ILCS 513/25:
-     * $300,000 for injury in one occurrence, $50,000 for property damage, $10,000 for improper work (secondary source). ORC 4722.02:
-     * $250,000 from a price of $25,000 (excerpt). N.J.S.A. 56:8-142, $500,000, and RCW 18.27.050, $250,000: from
-     * memory. One limit for both has to bear both.
+     * $300,000 for injury in one occurrence, $50,000 for property damage, $10,000 for improper work (secondary
+     * source). ORC 4722.02: $250,000 from a price of $25,000 (excerpt). N.J.S.A. 56:8-142, $500,000, and RCW
+     * 18.27.050, $250,000: from memory. One limit for both has to bear both.
      */
     @ParameterizedTest(name = "{0}: {1} for one occurrence")
     @CsvSource(delimiter = '|', textBlock = """
