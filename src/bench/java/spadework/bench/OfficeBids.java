@@ -3,30 +3,45 @@ package spadework.bench;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.DriverManager;
 import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
-import spadework.office.store.OfficeFile;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import spadework.office.files.JobsHome;
+import spadework.office.portfolio.BidsService;
+import spadework.office.store.OfficeCopies;
 import spadework.store.FolderChange;
 import spadework.store.Store;
 import spadework.store.StoredFolder;
+import spadework.store.folder.FolderStore;
+import spadework.store.postgres.OfficeServer;
+import spadework.store.postgres.PostgresStore;
+import spadework.store.postgres.Server;
 
 /**
  * An office on a server with many bids: how long a search, a list and the history of the price book take, 95 of 100
- * times, and how the server goes about them. The database it is given is filled with generated bids first.
+ * times, and how the server goes about them; beside it the same list over folders. All bids are generated.
  */
 final class OfficeBids {
     private static final int TURNS = 200;
     private static final int BOOKS = 500;
+    private static final int WHOLE = 60;
+    private static final int MOST = 50;
+    private static final String HEADS = "select name, number, title, stands from folder where name <> '' and ";
+    private static final String LATEST = " order by changed_at desc limit " + MOST;
     private static final List<String> WORDS =
             List.of("wrenfield", "sump", "clay bas", "2026-04", "quillfeather wall", "stone cellar", "zz", "block");
 
@@ -44,39 +59,125 @@ final class OfficeBids {
 
     private OfficeBids() {}
 
-    /** Arguments: the file of an office, where to ask it by SQL, the account, and how many bids (default 100000). */
+    /** Arguments: how many bids (default 100000), and how many folders beside them (default as many). */
     public static void main(String[] arguments) throws IOException, SQLException {
-        Path office = Path.of(arguments[0]);
-        int bids = arguments.length > 3 ? Integer.parseInt(arguments[3]) : 100_000;
+        int bids = arguments.length > 0 ? Integer.parseInt(arguments[0]) : 100_000;
+        int folders = arguments.length > 1 ? Integer.parseInt(arguments[1]) : bids;
+        Path folder = Files.createTempDirectory("office-bids");
+        Server server = OfficeServer.office();
         try (Connection sql = DriverManager.getConnection(
-                        arguments[1] + "?currentSchema=spadework", arguments[2], System.getenv("PGPASSWORD"));
+                        "jdbc:postgresql://" + server.host() + ":" + server.port() + "/" + server.database()
+                                + "?currentSchema=spadework",
+                        server.user(),
+                        server.password().orElse(""));
                 Statement statement = sql.createStatement();
-                Store store =
-                        OfficeFile.read(office, System.getenv("PGPASSWORD")).open()) {
+                Store store = PostgresStore.open(server, "office.json")) {
             statement.execute(FILL.replace(":bids", Integer.toString(bids)));
-            statement.execute("analyze folder");
-            StoredFolder firm = store.folder(StoredFolder.FIRM);
-            for (int i = store.history(StoredFolder.FIRM).size(); i < BOOKS; i++) {
-                byte[] book = ("{\"note\": \"" + i + "\"}").getBytes(StandardCharsets.UTF_8);
-                firm = store.write(new FolderChange(firm, Map.of("price-book.json", book), Set.of()));
-            }
+            statement.execute("vacuum analyze folder");
+            fillBook(store);
+            fillWhole(store);
             System.gc();
-            long before =
-                    Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
-            for (String words : WORDS) {
-                int found = store.find(words, 50).size();
-                tell(bids + " bids, search \"" + words + "\", " + found + " shown", () -> store.find(words, 50));
-            }
-            tell(bids + " bids, list of the 50 changed last", () -> store.find("", 50));
-            tell("history of a price book changed " + BOOKS + " times", () -> store.history(StoredFolder.FIRM));
+            long before = used();
+            ask(store, bids);
+            firstPage(store, folder.resolve("copies"), bids);
             System.gc();
-            long after =
-                    Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
-            System.out.printf(Locale.ROOT, "memory before and after: %d and %d MB%n", before >> 20, after >> 20);
-            plan(statement, "words @@ to_tsquery('simple', 'clay:* & bas:*')");
-            plan(statement, "words @@ to_tsquery('simple', 'person77:*')");
-            plan(statement, "true");
+            System.out.printf(Locale.ROOT, "memory before and after: %d and %d MB%n", before >> 20, used() >> 20);
+            plan(statement, HEADS + "words @@ to_tsquery('simple', 'clay:* & bas:*')" + LATEST);
+            plan(statement, HEADS + "words @@ to_tsquery('simple', 'person77:*')" + LATEST);
+            plan(statement, HEADS + "true" + LATEST);
+            plan(
+                    statement,
+                    "select number from folder where number <> '' and number like '2026-%' order by number desc");
+            plan(
+                    statement,
+                    "select v.count, v.version, v.at, v.by, v.what from folder_version v"
+                            + " join folder d on d.id = v.folder where d.name = '' order by v.count desc");
         }
+        folders(folder.resolve("jobs"), folders);
+        try (Stream<Path> all = Files.walk(folder)) {
+            for (Path one : all.sorted(Comparator.reverseOrder()).toList()) {
+                Files.delete(one);
+            }
+        }
+        System.exit(0);
+    }
+
+    private static long used() {
+        return Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory();
+    }
+
+    private static void fillBook(Store store) throws IOException {
+        Path samples = Path.of("sample-quotes");
+        Map<String, byte[]> files = new TreeMap<>();
+        for (String path : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
+            files.put(path, Files.readAllBytes(samples.resolve(path)));
+        }
+        StoredFolder firm = store.write(new FolderChange(store.folder(StoredFolder.FIRM), files, Set.of()));
+        String book = new String(files.get("price-book.json"), StandardCharsets.UTF_8);
+        for (int i = 1; i < BOOKS; i++) {
+            byte[] changed = (book + " ".repeat(i)).getBytes(StandardCharsets.UTF_8);
+            firm = store.write(new FolderChange(firm, Map.of("price-book.json", changed), Set.of()));
+        }
+    }
+
+    /** So many bids that somebody works on: whole, as the sample. */
+    private static void fillWhole(Store store) throws IOException {
+        String job = Files.readString(Path.of("sample-quotes", "block-basement-to-swale", "job.json"));
+        for (int i = 1; i <= WHOLE; i++) {
+            String numbered = job.replace("\"2026-014\"", "\"2026-" + (500 + i) + "\"");
+            store.write(new FolderChange(
+                    StoredFolder.empty("2026-" + (500 + i)),
+                    Map.of("job.json", numbered.getBytes(StandardCharsets.UTF_8)),
+                    Set.of()));
+        }
+    }
+
+    private static void ask(Store store, int bids) throws IOException {
+        for (String words : WORDS) {
+            int found = store.find(words, MOST).size();
+            tell(bids + " bids, search \"" + words + "\", " + found + " shown", () -> store.find(words, MOST));
+        }
+        tell(bids + " bids, list of the " + MOST + " changed last", () -> store.find("", MOST));
+        tell("history of a price book changed " + BOOKS + " times", () -> store.history(StoredFolder.FIRM));
+        tell(bids + " bids, the next number of a year", () -> store.lastNumber(2026));
+    }
+
+    private static void firstPage(Store store, Path root, int bids) throws IOException {
+        try (OfficeCopies copies = new OfficeCopies(store, root, "ana")) {
+            tellOnce(bids + " bids, the first page of the window, fetched and priced", () -> priced(copies));
+            tellOnce(bids + " bids, the same, priced again", () -> priced(copies));
+            tell(bids + " bids, whether anything on it changed", () -> copies.found("", MOST));
+        }
+    }
+
+    private static Object priced(OfficeCopies copies) throws IOException {
+        List<Path> files =
+                copies.found("", MOST).stream().map(JobsHome.FoundJob::file).toList();
+        return BidsService.rows(files, LocalDate.of(2026, 8, 10), BidsService.Wanted.ALL);
+    }
+
+    /** The same list and search over as many folders. */
+    private static void folders(Path jobs, int bids) throws IOException {
+        for (int n = 1; n <= bids; n++) {
+            Path job = Files.createDirectories(jobs.resolve("bid-" + n));
+            Files.writeString(
+                    job.resolve("job.json"),
+                    "{\"number\": \"B-" + n + "\", \"title\": \"stone cellar\", \"customer\": {\"names\": [\"wrenfield"
+                            + n % 101 + "\"]}, \"notes\": [\"clay hillside " + n * 7 + "\"]}");
+        }
+        try (Store store = new FolderStore(jobs)) {
+            for (int turn = 1; turn <= 2; turn++) {
+                tellOnce(bids + " folders, list, turn " + turn, store::list);
+                tellOnce(
+                        bids + " folders, search \"wrenfield77\", turn " + turn, () -> store.find("wrenfield77", MOST));
+            }
+        }
+    }
+
+    private static void tellOnce(String what, Asked asked) throws IOException {
+        long start = System.nanoTime();
+        asked.answer();
+        System.out.printf(Locale.ROOT, "%s: %.1f s%n", what, (System.nanoTime() - start) / 1e9);
     }
 
     private interface Asked {
@@ -99,10 +200,10 @@ final class OfficeBids {
                 nanos.get(TURNS * 95 / 100) / 1e6);
     }
 
-    private static void plan(Statement statement, String where) throws SQLException {
-        System.out.println("plan of: " + where);
-        try (ResultSet rows = statement.executeQuery("explain (analyze, costs off, timing off, summary off)"
-                + " select name from folder where name <> '' and " + where + " order by changed_at desc limit 50")) {
+    private static void plan(Statement statement, String query) throws SQLException {
+        System.out.println("plan of: " + query);
+        try (ResultSet rows =
+                statement.executeQuery("explain (analyze, costs off, timing off, summary off) " + query)) {
             while (rows.next()) {
                 System.out.println("  " + rows.getString(1));
             }

@@ -13,6 +13,7 @@ public final class StoreFailure extends IOException implements SaidInFull {
         UNREACHABLE,
         PASSWORD,
         NO_TLS,
+        NOT_TRUSTED,
         NO_DATABASE,
         NOT_SET_UP,
         TOO_OLD,

@@ -340,19 +340,21 @@ class OfficeWindowTest {
     }
 
     @Test
-    void libraryReadsTheOfficesBidsAndWritesItsBook() throws IOException {
+    void libraryReadsTheOfficesBids() throws IOException {
         try (OnScreen screen = open()) {
-            elsewhere(JOB, "job.json", "/title", "Changed elsewhere");
+            JobBeginning.begin(store, new String(content(JOB, "job.json"), StandardCharsets.UTF_8), 2026);
             screen.ask(() -> screen.job().library(LibraryTab.BIDS));
             screen.lookAt(() -> screen.job().library(LibraryTab.BIDS));
             screen.settle();
             List<JTable> bids = screen.all(JTable.class, table -> "library.bids".equals(table.getName()));
-            assertThat(screen.ask(bids.get(0)::getRowCount)).isEqualTo(1);
+            assertThat(screen.ask(bids.get(0)::getRowCount))
+                    .as("one that nobody opened here")
+                    .isEqualTo(2);
         }
     }
 
     @Test
-    void mergedJobIsOneThatWasNeverGuessed() throws IOException {
+    void whatOneTookAwayAndTheOtherChangedIsAskedAbout() throws IOException {
         try (OnScreen screen = open()) {
             GuiActionRunner.execute(
                     () -> screen.session().edit(screen.session().draft().without("/walls/0")));

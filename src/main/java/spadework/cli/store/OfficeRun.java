@@ -55,13 +55,14 @@ public final class OfficeRun {
         }
         try (Store store = file.open()) {
             String name = given.path().normalize().toString().replace('\\', '/');
-            if (given.kind() == PathGiven.Kind.JOB && store.folder(name).files().isEmpty()) {
-                throw new IOException(StoreText.of("visit.unknown", name));
-            }
             Path copies = copies(store);
+            WorkingFolder working = new WorkingFolder(store, copies);
+            if (given.kind() == PathGiven.Kind.JOB) {
+                working.checkJob(name);
+            }
             return SharedFile.alone(
                     copies.resolve(LOCK),
-                    () -> taken(new WorkingFolder(store, copies), given, name, () -> {
+                    () -> taken(working, given, name, () -> {
                         given.in(copies);
                         return called(run);
                     }));

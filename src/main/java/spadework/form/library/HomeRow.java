@@ -48,8 +48,14 @@ record HomeRow(
                 Draft.read(Files.readString(file)).ifPresent(draft -> rows.add(of(draft, file, today)));
             }
         }
-        rows.sort(Comparator.comparing(HomeRow::issued).reversed());
-        return rows;
+        return newestFirst(rows);
+    }
+
+    /** By the day of the proposal. */
+    static List<HomeRow> newestFirst(List<HomeRow> rows) {
+        return rows.stream()
+                .sorted(Comparator.comparing(HomeRow::issued).reversed())
+                .toList();
     }
 
     private static HomeRow of(BidRow bid, LocalDate today) {

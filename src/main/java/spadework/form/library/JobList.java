@@ -4,7 +4,9 @@ package spadework.form.library;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
@@ -13,6 +15,7 @@ import javax.swing.JPanel;
 import javax.swing.JTextField;
 import javax.swing.Timer;
 import net.miginfocom.swing.MigLayout;
+import spadework.bids.BidRow;
 import spadework.form.kit.BackgroundTasks;
 import spadework.form.kit.FailureMessages;
 import spadework.form.kit.KeyBindings;
@@ -47,6 +50,8 @@ public final class JobList {
     private final JobsHome home;
     private final Timer timer = new Timer(OfficeWatch.EVERY, event -> loadAgain());
     private List<HomeRow> shown = List.of();
+    private final Map<Path, String> states = new HashMap<>();
+    private final Map<Path, HomeRow> read = new HashMap<>();
 
     /** @param open called with the job that somebody chose */
     public JobList(JobsHome home, Path tree, LocalDate today, Consumer<Path> open) {
@@ -115,13 +120,27 @@ public final class JobList {
 
     private List<HomeRow> found(String typed) throws IOException {
         if (home.isShared(tree)) {
-            List<Path> files = home.found(typed, MOST);
-            return HomeRow.of(
-                    BidsService.rows(files, today, BidsService.Wanted.ALL).rows(), files, today);
+            return ofOffice(home.found(typed, MOST));
         }
         List<String> sought = typed.isEmpty() ? List.of() : List.of(typed.split("\\s+"));
         BidsService.Wanted wanted = new BidsService.Wanted(Optional.empty(), sought);
         return HomeRow.of(BidsService.rows(tree, today, wanted).rows(), List.of(), today);
+    }
+
+    /** Only what changed since it was looked at last is priced anew; in the background, by one task at a time. */
+    private List<HomeRow> ofOffice(List<JobsHome.FoundJob> found) throws IOException {
+        List<Path> changed = found.stream()
+                .filter(job -> !job.state().equals(states.get(job.file())))
+                .map(JobsHome.FoundJob::file)
+                .toList();
+        List<BidRow> priced =
+                BidsService.rows(changed, today, BidsService.Wanted.ALL).rows();
+        changed.forEach(read::remove);
+        HomeRow.of(priced, changed, today).forEach(row -> read.put(row.file(), row));
+        found.forEach(job -> states.put(job.file(), job.state()));
+        return HomeRow.newestFirst(found.stream()
+                .flatMap(job -> Optional.ofNullable(read.get(job.file())).stream())
+                .toList());
     }
 
     private void show(List<HomeRow> found) {

@@ -35,11 +35,18 @@ public interface JobsHome {
     Path begin(String job, int year) throws IOException;
 
     /**
-     * The files of the jobs of the office in which all words occur, those changed last first; without words of any.
+     * The jobs of the office in which all words occur, those changed last first; without words of any.
      *
      * @param most no more than so many
      */
-    List<Path> found(String words, int most) throws IOException;
+    List<FoundJob> found(String words, int most) throws IOException;
+
+    /**
+     * A job that was found.
+     *
+     * @param state what tells this state of the job, and of what it is priced by, from every other
+     */
+    record FoundJob(Path file, String state) {}
 
     /** Makes the folder of a job, and that of the firm, what the office has. */
     void refresh(Path job) throws IOException;

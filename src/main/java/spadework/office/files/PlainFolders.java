@@ -31,7 +31,7 @@ final class PlainFolders implements JobsHome {
     }
 
     @Override
-    public List<Path> found(String words, int most) {
+    public List<FoundJob> found(String words, int most) {
         throw new UnsupportedOperationException("folders are searched by reading them");
     }
 

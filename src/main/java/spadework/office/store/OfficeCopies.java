@@ -89,18 +89,23 @@ public final class OfficeCopies implements JobsHome, AutoCloseable {
     }
 
     @Override
-    public synchronized List<Path> found(String words, int most) throws IOException {
+    public synchronized List<FoundJob> found(String words, int most) throws IOException {
         List<String> names =
                 store.find(words, most).stream().map(FolderHead::name).toList();
         current(StoredFolder.FIRM);
+        Map<String, String> versions = store.versions(names);
+        List<FoundJob> found = new ArrayList<>();
         for (String name : names) {
-            if (known.containsKey(name)) {
+            String version = versions.getOrDefault(name, "");
+            StoredFolder whole = known.get(name);
+            if (whole == null) {
+                copies.fetchToRead(name, version);
+            } else if (!whole.version().equals(version)) {
                 current(name);
             }
+            found.add(new FoundJob(file(name), version + books));
         }
-        copies.fetchToRead(
-                names.stream().filter(name -> !known.containsKey(name)).toList());
-        return names.stream().map(this::file).toList();
+        return found;
     }
 
     @Override

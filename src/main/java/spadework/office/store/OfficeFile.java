@@ -22,7 +22,7 @@ import spadework.store.postgres.Server;
 
 /**
  * The file that names the home of an office: a folder, or a PostgreSQL server. It never holds a password: that comes
- * from {@code PGPASSWORD} or from the password file that every program of PostgreSQL reads.
+ * from {@code PGPASSWORD}, or from the password or service file that every program of PostgreSQL reads.
  */
 public final class OfficeFile {
     /** Its usual name. */
@@ -31,7 +31,8 @@ public final class OfficeFile {
     private static final String PORT = "5432";
     private static final int LAST_PORT = 65_535;
     private static final Set<String> KNOWN =
-            Set.of("$schema", "format", "folders", "host", "port", "database", "user", "tls");
+            Set.of("$schema", "format", "folders", "host", "port", "database", "user", "tls", "service");
+    private static final Set<String> TLS = Set.of("", "on", "off", "checked");
     private static final Set<String> SECRETS = Set.of("password", "passwd", "pwd", "secret");
 
     private final Path file;
@@ -101,7 +102,7 @@ public final class OfficeFile {
             if (port().isEmpty()) {
                 faults.add(fault(file, "/port", "office.port.found", "office.port.allowed", draft.shown("/port")));
             }
-            if (!Set.of("", "on", "off").contains(draft.shown("/tls"))) {
+            if (!TLS.contains(draft.shown("/tls"))) {
                 faults.add(fault(file, "/tls", "office.tls.found", "office.tls.allowed", draft.shown("/tls")));
             }
         }
@@ -187,6 +188,7 @@ public final class OfficeFile {
                 draft.shown("/database"),
                 draft.shown("/user"),
                 Optional.of(password).filter(word -> !word.isEmpty()),
-                !draft.shown("/tls").equals("off"));
+                Server.Tls.of(draft.shown("/tls")),
+                draft.shown("/service"));
     }
 }

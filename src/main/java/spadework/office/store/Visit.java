@@ -64,17 +64,15 @@ public final class Visit {
      * @throws IOException if something lies there, or the office has no such job
      */
     public Path take(String job, Path to) throws IOException {
-        StoredFolder there = store.folder(job);
-        if (there.files().isEmpty()) {
-            throw new IOException(StoreText.of("visit.unknown", job));
-        }
         Path root = to.toAbsolutePath().normalize();
+        WorkingFolder copy = new WorkingFolder(store, root);
+        copy.checkJob(job);
+        StoredFolder there = store.folder(job);
         if (Files.exists(root)
                 && !FolderFiles.read(root, StoredFolder.FIRM).files().isEmpty()) {
             throw new IOException(StoreText.of("visit.full", root));
         }
         Disk.folders(root);
-        WorkingFolder copy = new WorkingFolder(store, root);
         copy.fetch(StoredFolder.FIRM);
         copy.fetch(job);
         List<String> basis = new ArrayList<>(List.of(job));
@@ -120,6 +118,10 @@ public final class Visit {
         Map<String, byte[]> written = new TreeMap<>(mine.written());
         Set<String> deleted = new HashSet<>(mine.deleted());
         List<String> clashes = new ArrayList<>();
+        if (theirs.contains(FileKind.CHAIN) && written.containsKey(FileKind.CHAIN)) {
+            // Two registers that went on from one line are never one: neither side can be taken.
+            return new Brought(false, List.of(StoreText.of("visit.register", basis.name())));
+        }
         for (String path : theirs) {
             boolean both = written.containsKey(path) || deleted.contains(path);
             if (both && path.equals(FileKind.JOB_FILE) && written.containsKey(path)) {

@@ -21,6 +21,8 @@ import spadework.store.FileKind;
 import spadework.store.FolderChange;
 import spadework.store.FolderHead;
 import spadework.store.Store;
+import spadework.store.StoreFailure;
+import spadework.store.StoreText;
 import spadework.store.StoredFile;
 import spadework.store.StoredFolder;
 import spadework.store.folder.FolderFiles;
@@ -117,16 +119,43 @@ public final class WorkingFolder {
      */
     public <T> T overAll(Step<T> step) throws IOException {
         StoredFolder firm = fetch(StoredFolder.FIRM);
+        if (firm.files().isEmpty() && !store.list().isEmpty()) {
+            throw withheld();
+        }
         fetchAllToRead(Set.of());
         T done = step.in(root);
         keep(firm);
         return done;
     }
 
+    /** Not everybody may read what a job is priced from. */
+    private StoreFailure withheld() {
+        return new StoreFailure(StoreFailure.Why.NOT_ALLOWED, null, store.called(), StoreText.of("you"));
+    }
+
+    /**
+     * Holds that a job can be worked on.
+     *
+     * @throws StoreFailure if its file is kept from whoever asks
+     * @throws IOException if there is no such job
+     */
+    public void checkJob(String name) throws IOException {
+        StoredFolder job = store.folder(name);
+        if (job.files().isEmpty()) {
+            throw new IOException(StoreText.of("visit.unknown", name));
+        }
+        if (job.file(FileKind.JOB_FILE).isEmpty()) {
+            throw withheld();
+        }
+    }
+
     /** Does something with the firm's own files alone. */
     public <T> T inFirm(Step<T> step) throws IOException {
         return store.alone(StoredFolder.FIRM, () -> {
             StoredFolder firm = fetch(StoredFolder.FIRM);
+            if (firm.files().isEmpty()) {
+                throw withheld();
+            }
             T done = step.in(root);
             keep(firm);
             return done;

@@ -116,6 +116,14 @@ public final class FolderStore implements Store {
 
     @Override
     public StoredFolder write(FolderChange change) throws IOException {
+        try {
+            return writtenAlone(change);
+        } catch (FileSystemException unwritten) {
+            throw full(unwritten);
+        }
+    }
+
+    private StoredFolder writtenAlone(FolderChange change) throws IOException {
         return alone(change.name(), () -> {
             StoredFolder now = folder(change.name());
             if (!now.version().equals(change.basis().version())) {
@@ -140,11 +148,7 @@ public final class FolderStore implements Store {
     }
 
     private StoredFolder written(FolderChange change) throws IOException {
-        try {
-            FolderFiles.write(root, change);
-        } catch (FileSystemException unwritten) {
-            throw full(unwritten);
-        }
+        FolderFiles.write(root, change);
         return folder(change.name());
     }
 

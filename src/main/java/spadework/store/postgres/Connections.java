@@ -29,7 +29,6 @@ final class Connections {
         config.setConnectionTimeout(CONNECT.toMillis());
         config.setInitializationFailTimeout(1);
         config.setSchema(Migrations.SCHEMA);
-        config.addDataSourceProperty("sslmode", server.tls() ? "require" : "disable");
         config.addDataSourceProperty("connectTimeout", CONNECT.toSeconds());
         config.addDataSourceProperty("tcpKeepAlive", true);
         config.addDataSourceProperty("ApplicationName", "spadework");

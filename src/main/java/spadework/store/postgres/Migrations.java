@@ -10,7 +10,7 @@ final class Migrations {
     /** Where the tables lie in the database. */
     static final String SCHEMA = "spadework";
     /** The version of the tables that this program works with: the last file of the folder. */
-    static final int WANTED = 1;
+    static final int WANTED = 2;
 
     static final String FOLDER = "spadework/store/migration";
 
@@ -27,10 +27,7 @@ final class Migrations {
      */
     static int up(Server server) {
         return Flyway.configure(Migrations.class.getClassLoader())
-                .dataSource(
-                        server.url() + "?sslmode=" + (server.tls() ? "require" : "disable"),
-                        server.user(),
-                        server.password().orElse(null))
+                .dataSource(server.url(), server.user(), server.password().orElse(null))
                 .schemas(SCHEMA)
                 .defaultSchema(SCHEMA)
                 .createSchemas(true)

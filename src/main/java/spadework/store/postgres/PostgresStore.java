@@ -152,8 +152,10 @@ public final class PostgresStore implements Store {
         return asked(
                 "",
                 handle -> handle.createQuery("select coalesce(max(cast(substring(n from :pattern) as int)), 0)"
-                                + " from (select name from folder union all select number from folder) as said (n)"
+                                + " from (select name from folder where name like :begins union all"
+                                + " select number from folder where number <> '' and number like :begins) as said (n)"
                                 + " where n ~ :pattern")
+                        .bind("begins", year + "-%")
                         .bind("pattern", "^" + year + "-([0-9]{3,6})$")
                         .mapTo(Integer.class)
                         .one());

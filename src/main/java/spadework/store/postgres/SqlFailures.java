@@ -2,6 +2,7 @@
 package spadework.store.postgres;
 
 import java.sql.SQLException;
+import java.util.Locale;
 import java.util.Optional;
 import spadework.store.StoreFailure;
 import spadework.store.StoreFailure.Why;
@@ -42,8 +43,22 @@ final class SqlFailures {
         return state.startsWith("08") || state.startsWith("57P");
     }
 
+    /** Whether the server did not show that it is the one of its name. */
+    private boolean isDoubted(Throwable thrown) {
+        for (Throwable cause = thrown; cause != null; cause = cause.getCause()) {
+            String words = String.valueOf(cause.getMessage()).toLowerCase(Locale.ROOT);
+            if (words.contains("certificate") || words.contains("pkix") || words.contains("hostnameverifier")) {
+                return server.tls() == Server.Tls.CHECKED;
+            }
+        }
+        return false;
+    }
+
     /** Why an office was not opened. */
     StoreFailure unopened(Throwable thrown) {
+        if (isDoubted(thrown)) {
+            return new StoreFailure(Why.NOT_TRUSTED, thrown, server.called());
+        }
         boolean encrypts = behind(thrown)
                 .filter(sql -> String.valueOf(sql.getMessage()).contains("SSL"))
                 .isEmpty();

@@ -86,7 +86,10 @@ class JobSavingTest {
             Files.writeString(file, Files.readString(file).replace("Back and side", "Theirs:"));
             GuiActionRunner.execute(() -> screen.job().saving().save());
             screen.settle();
-            assertThat(notice(screen)).startsWith("Somebody else changed ");
+            assertThat(notice(screen))
+                    .isEqualTo(
+                            "You and somebody else changed the same: title was Back and side basement walls, you made"
+                                    + " it Mine, they Theirs: basement walls. Nothing was overwritten.");
             assertThat(file).content().contains("Theirs:").doesNotContain("Mine");
             assertThat(screen.session().history().isSaved()).isFalse();
             answer(screen, "changed.take");
@@ -96,6 +99,43 @@ class JobSavingTest {
             assertThat(screen.session().draft().shown("/title"))
                     .as("mine is not lost")
                     .isEqualTo("Mine");
+        }
+    }
+
+    @Test
+    void whatOnlyOneSideChangedIsPutTogetherAndSaved() throws IOException {
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
+        try (OnScreen screen = OnScreen.job(file)) {
+            title(screen, "Mine");
+            Files.writeString(file, Files.readString(file).replace("\"42 ft\"", "\"44 ft\""));
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(notice(screen))
+                    .startsWith("Somebody else changed this job: ")
+                    .contains("44 ft", "undo takes it out again");
+            assertThat(screen.session().history().isSaved()).isTrue();
+            assertThat(file).content().contains("\"44 ft\"", "\"Mine\"");
+        }
+    }
+
+    @Test
+    void fileThatNobodyCanReadAnyMoreIsOverwrittenOnlyWhenToldSo() throws IOException {
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
+        try (OnScreen screen = OnScreen.job(file)) {
+            title(screen, "Mine");
+            Files.writeString(file, "{ half");
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            assertThat(notice(screen)).startsWith("Somebody else changed ").endsWith("Nothing was overwritten.");
+            assertThat(file).content().isEqualTo("{ half");
+            answer(screen, "changed.take");
+            assertThat(notice(screen)).contains("can no longer be read as a job");
+            assertThat(screen.session().draft().shown("/title")).isEqualTo("Mine");
+            GuiActionRunner.execute(() -> screen.job().saving().save());
+            screen.settle();
+            answer(screen, "changed.keep");
+            assertThat(file).content().contains("\"Mine\"");
+            assertThat(screen.session().history().isSaved()).isTrue();
         }
     }
 

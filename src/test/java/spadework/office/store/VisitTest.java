@@ -8,6 +8,8 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
@@ -16,8 +18,13 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import spadework.draft.Draft;
+import spadework.register.Event;
+import spadework.register.Register;
 import spadework.store.FolderChange;
+import spadework.store.RegisterGrowth;
 import spadework.store.Store;
 import spadework.store.StoredFolder;
 import spadework.store.folder.FolderStore;
@@ -30,6 +37,8 @@ class VisitTest {
 
     @TempDir
     private Path folder;
+
+    private static final LocalDate DAY = LocalDate.of(2026, 8, 10);
 
     private Store office;
     private Visit visit;
@@ -112,6 +121,48 @@ class VisitTest {
         assertThatThrownBy(() -> visit.take(JOB, along)).hasMessageContaining("Something lies in");
         assertThatThrownBy(() -> visit.take("nothing", folder.resolve("new")))
                 .hasMessageContaining("The office has no job nothing");
+    }
+
+    @Test
+    void stepsOfTheOfficeAndMeasuresOfTheVisitArePutTogether() throws IOException {
+        mine(draft -> draft.typed("/walls/0/length", "44 ft"));
+        register(new WorkingFolder(office, folder.resolve("desk")), "change order 1 issued");
+        assertThat(visit.bring(along, Visit.Side.NEITHER).done()).isTrue();
+        assertThat(inOffice().shown("/walls/0/length")).isEqualTo("44 ft");
+        assertThat(lines()).hasSize(1);
+    }
+
+    @Test
+    void stepOfTheVisitIsRegisteredInTheOffice() throws IOException {
+        Register.of(job.getParent()).append(DAY, Event.NOTE, Map.of("text", "signed at the table"));
+        theirs(draft -> draft.typed("/customer/phone", "(614) 555-0199"));
+        assertThat(visit.bring(along, Visit.Side.NEITHER).done()).isTrue();
+        assertThat(lines()).singleElement().asString().contains("signed at the table");
+        assertThat(inOffice().shown("/customer/phone")).isEqualTo("(614) 555-0199");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Visit.Side.class)
+    void twoRegistersThatWentOnFromOneLineAreNeverOne(Visit.Side side) throws IOException {
+        mine(draft -> draft.typed("/walls/0/length", "44 ft"));
+        Register.of(job.getParent()).append(DAY, Event.NOTE, Map.of("text", "on the visit"));
+        register(new WorkingFolder(office, folder.resolve("desk")), "in the office");
+        StoredFolder before = office.folder(JOB);
+        Visit.Brought brought = visit.bring(along, side);
+        assertThat(brought.done()).isFalse();
+        assertThat(brought.clashes()).singleElement().asString().contains("a register goes on in one way only");
+        assertThat(office.folder(JOB)).isEqualTo(before);
+        assertThat(job).exists();
+    }
+
+    private void register(WorkingFolder desk, String text) throws IOException {
+        desk.step(JOB, there -> Register.of(there).append(DAY, Event.NOTE, Map.of("text", text)));
+    }
+
+    private List<String> lines() throws IOException {
+        StoredFolder now = office.folder(JOB);
+        return RegisterGrowth.lines(
+                office.content(JOB, now.file("register.jsonl").orElseThrow()));
     }
 
     private void mine(UnaryOperator<Draft> change) throws IOException {

@@ -68,7 +68,7 @@ public final class OfficeServer {
     }
 
     /** An account with a role in an office. */
-    static Server member(Server office, String role) throws IOException {
+    public static Server member(Server office, String role) throws IOException {
         String user = office.database() + "_" + role;
         sql(
                 office,
@@ -83,9 +83,9 @@ public final class OfficeServer {
     }
 
     /** Says something to a server as an account of it. */
-    static void sql(Server server, String words) throws IOException {
+    public static void sql(Server server, String words) throws IOException {
         try (Connection connection = DriverManager.getConnection(
-                        server.url() + "?currentSchema=spadework",
+                        server.url() + "&currentSchema=spadework",
                         server.user(),
                         server.password().orElse(""));
                 Statement statement = connection.createStatement()) {

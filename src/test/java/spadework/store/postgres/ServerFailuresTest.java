@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.catchThrowableOfType;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
@@ -12,6 +13,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.store.FolderChange;
 import spadework.store.StoreFailure;
 import spadework.store.StoreFailure.Why;
@@ -108,6 +111,41 @@ class ServerFailuresTest {
             assertThat(store.folder("j").files()).isEmpty();
             assertThat(store.write(change).files()).hasSize(1);
         }
+    }
+
+    /** The server's own words for a full disk, said at each table that a step writes. */
+    @ParameterizedTest
+    @ValueSource(strings = {"folder", "content", "file", "register_line", "folder_version"})
+    void diskThatIsFullInTheMiddleOfAStep(String table) throws IOException {
+        Server office = OfficeServer.office();
+        FolderChange change = new FolderChange(
+                StoredFolder.empty("j"),
+                Map.of(
+                        "job.json", "{}".getBytes(StandardCharsets.UTF_8),
+                        "register.jsonl", register(),
+                        "for-the-homeowner/proposal.pdf", new byte[] {1}),
+                Set.of());
+        try (PostgresStore store = PostgresStore.open(office, "office.json")) {
+            OfficeServer.sql(
+                    office,
+                    "create function no_room() returns trigger language plpgsql as $$ begin raise exception"
+                            + " 'could not extend file' using errcode = '53100'; end $$;"
+                            + " create trigger no_room before insert on " + table
+                            + " for each row execute function no_room()");
+            StoreFailure full = catchThrowableOfType(StoreFailure.class, () -> store.write(change));
+            assertThat(full.why()).isEqualTo(Why.FULL);
+            assertThat(full)
+                    .hasMessageContaining("The disk of the office at " + office.called() + " is full")
+                    .hasMessageContaining("Nothing was done");
+            assertThat(store.folder("j").files()).isEmpty();
+            assertThat(store.list()).isEmpty();
+            OfficeServer.sql(office, "drop trigger no_room on " + table);
+            assertThat(store.write(change).files()).hasSize(3);
+        }
+    }
+
+    private static byte[] register() throws IOException {
+        return Files.readAllBytes(Path.of("sample-quotes/added-wall-then-closed/register.jsonl"));
     }
 
     @Test
