@@ -2,6 +2,7 @@
 package spadework.job;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -61,9 +62,13 @@ public final class JobWarranty {
                 && (crawlSpace || !CRAWL_SPACE.matcher(text).find());
     }
 
+    /** Most texts name neither, which is sooner seen than a pattern is searched. */
     private String said(String text) {
-        String said = sump ? text : OR_PUMP.matcher(text).replaceAll("");
-        return roofLine ? said : AND_LEAF_CATCH.matcher(said).replaceAll("");
+        String small = text.toLowerCase(Locale.ROOT);
+        boolean pump = !sump && (small.contains("sump") || small.contains("pump"));
+        String said = pump ? OR_PUMP.matcher(text).replaceAll("") : text;
+        boolean leafCatch = !roofLine && small.contains("leaf catch");
+        return leafCatch ? AND_LEAF_CATCH.matcher(said).replaceAll("") : said;
     }
 
     private static Pattern starts(String what) {

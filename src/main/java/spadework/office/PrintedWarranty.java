@@ -13,6 +13,7 @@ import spadework.company.Company;
 import spadework.finding.Finding;
 import spadework.job.Job;
 import spadework.job.WarrantyPart;
+import spadework.job.WarrantyTerms;
 import spadework.law.WarrantyDisclosures;
 import spadework.law.WarrantyWording;
 import spadework.law.WrittenClaims;
@@ -81,9 +82,10 @@ public final class PrintedWarranty {
 
     /** What there is to say about the warranty and about the texts that stand beside it. */
     List<Finding> findings(Job job, Company company) {
-        Map<Map.Entry<String, String>, Searched> now = searched(texts(job, company));
+        WarrantyTerms terms = job.warranty();
+        Map<Map.Entry<String, String>, Searched> now = searched(texts(job, terms, company));
         boolean limitsImplied = now.values().stream().anyMatch(Searched::limitsImplied);
-        List<Finding> found = new ArrayList<>(WarrantyDisclosures.of(written(job, company, limitsImplied)));
+        List<Finding> found = new ArrayList<>(WarrantyDisclosures.of(written(job, terms, company, limitsImplied)));
         now.values().forEach(text -> found.addAll(text.found()));
         return found;
     }
@@ -104,12 +106,12 @@ public final class PrintedWarranty {
         return new Searched(WarrantyWording.of(Map.ofEntries(text)), WarrantyWording.limitsImplied(text.getValue()));
     }
 
-    private WrittenWarranty written(Job job, Company company, boolean limitsImplied) {
-        List<WarrantyPart> parts = job.warranty().parts();
+    private WrittenWarranty written(Job job, WarrantyTerms terms, Company company, boolean limitsImplied) {
+        List<WarrantyPart> parts = terms.parts();
         WrittenCoverage coverage = new WrittenCoverage(
                 job.customer().names(),
                 parts.stream().map(WarrantyPart::promise).toList(),
-                job.warranty().notCovered(),
+                terms.notCovered(),
                 remedy.orElse(""));
         return new WrittenWarranty(
                 heading.orElse(""),
@@ -125,12 +127,12 @@ public final class PrintedWarranty {
                         company.address().text(),
                         Optional.empty(),
                         false),
-                new WrittenLimits(limitsImplied, !job.warranty().notCovered().isEmpty()),
+                new WrittenLimits(limitsImplied, !terms.notCovered().isEmpty()),
                 rights.orElse(plainPage));
     }
 
     /** Every text that the buyer reads and somebody typed, by where it stands. */
-    private Map<String, String> texts(Job job, Company company) {
+    private Map<String, String> texts(Job job, WarrantyTerms terms, Company company) {
         Map<String, String> texts = new LinkedHashMap<>();
         texts.put("templates/" + PAGE, plainPage);
         texts.put("templates/" + SHARED, plainShared);
@@ -168,11 +170,11 @@ public final class PrintedWarranty {
         put(
                 texts,
                 "warranty parts",
-                job.warranty().parts().stream()
+                terms.parts().stream()
                         .flatMap(part -> Stream.of(part.part(), part.promise()))
                         .toList());
-        put(texts, "warranty notCovered", job.warranty().notCovered());
-        put(texts, "warranty duties", job.warranty().duties());
+        put(texts, "warranty notCovered", terms.notCovered());
+        put(texts, "warranty duties", terms.duties());
         return texts;
     }
 
