@@ -138,7 +138,7 @@ class ArchitectureTest {
       form.session         | measure money finding reason pricebook draft office.files office form.kit
       form.library         | measure money finding reason pricebook draft takeoff pricing bids feedback office.reply office.book office.files office office.portfolio form.kit form.session
       form.field           | finding draft form.kit form.session
-      form.page            | measure money finding reason draft takeoff pricing office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
+      form.page            | measure money finding reason draft takeoff pricing drawing.shape drawing.plan office.reply office.files office office.agreement office.aftercare form.kit form.session form.field
       form.view            | measure money finding reason working pricebook draft takeoff pricing drawing.shape press.page office.files office office.portfolio form.kit form.session
       form                 | measure finding pricebook draft press.page office.reply office.files office form.kit form.session form.library form.page form.view
       cli.crew             | cli.option cli.outcome office.reply office office.crew

@@ -16,7 +16,9 @@ import java.util.stream.Stream;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
 import spadework.contract.PricedOption;
+import spadework.drawing.plan.HouseGround;
 import spadework.drawing.plan.PlanSketch;
+import spadework.drawing.shape.Rect;
 import spadework.drawing.shape.Scene;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
@@ -87,6 +89,11 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     /** The plan of the house. */
     public Scene plan() {
         return PlanSketch.of(dossier.job());
+    }
+
+    /** The ground that is dug and the way of the water, laid round a house that is drawn elsewhere. */
+    public HouseGround ground(Rect house, Rect sheet) {
+        return HouseGround.of(dossier.job(), house, sheet);
     }
 
     /** The trench cut across, by the labels of the walls where it looks so. */

@@ -3,9 +3,11 @@ package spadework.form;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.awt.Graphics2D;
 import java.awt.Point;
 import java.awt.event.KeyEvent;
 import java.awt.geom.Point2D;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -96,6 +98,46 @@ class PlanPageTest {
         GuiActionRunner.execute(() -> screen.session().undo());
         screen.settle();
         assertThat(screen.session().draft().rows("/walls")).isEqualTo(1);
+    }
+
+    /** The file measures from the west corner on the south side, from the north corner on the west side. */
+    @Test
+    void wallsOnTheSouthAndWestSidesAreMeasuredFromTheirCorners() {
+        drag(at(42, 28), at(22, 28));
+        assertThat(says("/walls/0/faces")).isEqualTo("south");
+        assertThat(says("/walls/0/from")).isIn("21 ft 6 in", "22 ft", "22 ft 6 in");
+        drag(at(0, 0.6), at(0, 10));
+        assertThat(says("/walls/1/faces")).isEqualTo("west");
+        assertThat(says("/walls/1/from")).isEqualTo("0 ft");
+        assertThat(says("/walls/1/length")).isIn("9 ft 6 in", "10 ft", "10 ft 6 in");
+    }
+
+    @Test
+    void groundThatIsDugIsShownBesideItsWall() {
+        int bare = color(20, -4);
+        assertThat(color(20, 32)).as("nothing is dug").isEqualTo(bare);
+        drag(at(0.4, 0), at(41.4, 0.5));
+        GuiActionRunner.execute(() -> screen.session()
+                .edit(screen.session()
+                        .draft()
+                        .typed("/walls/0/depth/start", "6 ft")
+                        .typed("/walls/0/depth/end", "6 ft")));
+        screen.settle();
+        assertThat(color(20, -4)).as("beside the wall").isNotEqualTo(bare);
+        assertThat(color(20, 32)).as("behind the house").isEqualTo(bare);
+        screen.picture("plan-dug-ground");
+    }
+
+    /** What the plan shows at a place of the house. */
+    private int color(double east, double south) {
+        Point at = at(east, south);
+        return screen.ask(() -> {
+            BufferedImage image = new BufferedImage(plan.getWidth(), plan.getHeight(), BufferedImage.TYPE_INT_RGB);
+            Graphics2D pen = image.createGraphics();
+            plan.paint(pen);
+            pen.dispose();
+            return image.getRGB(at.x, at.y);
+        });
     }
 
     @Test

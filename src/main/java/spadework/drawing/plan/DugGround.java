@@ -7,7 +7,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import spadework.drawing.shape.DrawingSheet;
 import spadework.drawing.shape.Hatching;
 import spadework.drawing.shape.Point;
@@ -36,19 +35,20 @@ record DugGround(Area agreed, Area apart, List<String> unplaced) {
         DugShapes shapes = new DugShapes(job, water, outlets, frame, bands);
         Area agreed = new Area();
         Area apart = new Area();
+        Area indoors = new Area();
         List<String> unplaced = new ArrayList<>();
         for (DigBody body : DigBodies.of(job)) {
-            Optional<Area> shape = shapes.of(body);
-            shape.ifPresentOrElse(
-                    (isApart(job, body, extra) ? apart : agreed)::add, () -> unplaced.add(PlanWords.unplacedPit(body)));
+            Area ground = shapes.isIndoors(body) ? indoors : isApart(job, body, extra) ? apart : agreed;
+            shapes.of(body).ifPresentOrElse(ground::add, () -> unplaced.add(PlanWords.unplacedPit(body)));
         }
         Rect house = frame.house();
-        Area indoors = rectangle(house);
+        Area inside = rectangle(house);
         Area sheet = rectangle(frame.sheet().grown(-2));
         agreed.intersect(sheet);
         apart.intersect(sheet);
-        agreed.subtract(indoors);
-        apart.subtract(indoors);
+        agreed.subtract(inside);
+        agreed.add(indoors);
+        apart.subtract(inside);
         apart.subtract(agreed);
         return new DugGround(agreed, apart, List.copyOf(unplaced));
     }

@@ -8,10 +8,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import spadework.drawing.shape.Point;
+import spadework.ground.BodyKind;
 import spadework.ground.BodyStation;
 import spadework.ground.DigBodies;
 import spadework.ground.DigBody;
 import spadework.job.Job;
+import spadework.job.Outlet;
 import spadework.job.Side;
 import spadework.job.TestPit;
 import spadework.job.Wall;
@@ -50,6 +52,18 @@ final class DugShapes {
             case SUMP_PIT -> Optional.of(hole(body));
             case TEST_PIT -> testPit(body);
         };
+    }
+
+    /** Whether it is dug through the floor of the house. */
+    boolean isIndoors(DigBody body) {
+        return body.kind() == BodyKind.SUMP_PIT && OutletDrawing.isIndoors(outlet(body.label()));
+    }
+
+    private Outlet outlet(String label) {
+        return job.water().outlets().stream()
+                .filter(outlet -> outlet.label().equals(label))
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Points that a wall's trench reaches out from the house, at its widest. */
@@ -143,8 +157,9 @@ final class DugShapes {
 
     private Area discharge(DigBody body) {
         Point from = outlets.get(body.label());
-        return along(
-                List.of(from, OutletDrawing.dischargeEnd(from, water.sides().get(body.label()))), body);
+        Point to = OutletDrawing.dischargeEnd(
+                outlet(body.label()), from, water.sides().get(body.label()));
+        return along(List.of(from, to), body);
     }
 
     private Area hole(DigBody body) {

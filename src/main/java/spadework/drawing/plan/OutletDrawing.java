@@ -16,19 +16,26 @@ import spadework.drawing.shape.Shape.Box;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
+import spadework.ground.SumpHole;
 import spadework.job.Job;
 import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.measure.Length;
 
-/** Where water leaves: daylight splays open, a sump is a square pit, a storm connection a round one. */
+/**
+ * Where water leaves: daylight splays open, a sump is a square pit, a storm connection a round one. A sump that stands
+ * indoors is drawn there.
+ */
 public final class OutletDrawing {
     /** The widest name of an outlet, points. */
     static final double WIDEST = 100;
 
     /** From the middle of a sump to where its discharge pipe is cut off on the sheet, points. */
     static final double DISCHARGE = 28;
+
+    /** How far a sump that stands indoors lies behind the outline of the house, points. */
+    private static final double INDOORS = 20;
 
     private static final double RADIUS = 5;
 
@@ -54,7 +61,8 @@ public final class OutletDrawing {
                             ? frame.sheet().right()
                             : frame.sheet().bottom());
             for (int i = 0; i < here.size(); i++) {
-                Point on = frame.at(new OutlineSpot(side, 0), bands.on(side).outlets());
+                double out = isIndoors(here.get(i)) ? -INDOORS : bands.on(side).outlets();
+                Point on = frame.at(new OutlineSpot(side, 0), out);
                 places.put(
                         here.get(i).label(),
                         OutlineSpot.isAcross(side) ? new Point(along.get(i), on.y()) : new Point(on.x(), along.get(i)));
@@ -85,18 +93,23 @@ public final class OutletDrawing {
         for (Outlet outlet : job.water().outlets()) {
             Side side = water.sides().get(outlet.label());
             Point at = places.get(outlet.label());
-            if (water.unplaced().contains(outlet.label())) {
+            if (water.unplaced().contains(outlet.label()) && !isIndoors(outlet)) {
                 broken(side, at, sheet);
             } else {
                 symbol(outlet, side, at, sheet);
             }
             if (hasDischarge(outlet)) {
-                sheet.pipe(List.of(outward(at, side, RADIUS), dischargeEnd(at, side)), Weight.MEDIUM, Role.MAIN, true);
+                sheet.pipe(
+                        List.of(outward(at, side, RADIUS), dischargeEnd(outlet, at, side)),
+                        Weight.MEDIUM,
+                        Role.MAIN,
+                        true);
             }
             double width = Math.min(WIDEST, LabelText.width(outlet.label(), LabelRequest.SMALL));
             double out = OutlineSpot.isAcross(side) ? 15 : RADIUS + 7 + width / 2;
-            Point target = outward(at, side, out);
-            Rect zone = frame.outside(side, PlanBands.DRAIN);
+            boolean indoors = isIndoors(outlet);
+            Point target = outward(at, side, indoors ? -out : out);
+            Rect zone = indoors ? frame.house().grown(-3) : frame.outside(side, PlanBands.DRAIN);
             sheet.wish(LabelRequest.small(
                             outlet.label(), WIDEST, Role.WATER, new LabelSpot(target, zone, 50), outlet.label())
                     .inBold()
@@ -109,9 +122,14 @@ public final class OutletDrawing {
                 && outlet.discharge().filter(Length::isPositive).isPresent();
     }
 
+    /** Whether it is a sump that stands in the house. */
+    static boolean isIndoors(Outlet outlet) {
+        return outlet.kind() == OutletKind.SUMP && SumpHole.isInside(outlet);
+    }
+
     /** Where the discharge pipe of a sump is cut off. */
-    static Point dischargeEnd(Point sump, Side side) {
-        return outward(sump, side, DISCHARGE);
+    static Point dischargeEnd(Outlet outlet, Point sump, Side side) {
+        return outward(sump, side, isIndoors(outlet) ? INDOORS + DISCHARGE : DISCHARGE);
     }
 
     /** The pipe goes on, but the sheet does not know where: two strokes across it. */

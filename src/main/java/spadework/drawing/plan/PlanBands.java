@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelText;
+import spadework.drawing.shape.Rect;
 import spadework.job.Job;
 import spadework.job.Side;
 
@@ -38,6 +39,10 @@ public record PlanBands(Map<Side, Band> bySide) {
      */
     public record Band(double words, double trees, double near, double outlets, double far, double end) {
 
+        Band withOutletsAt(double middle) {
+            return new Band(Math.min(words, middle), trees, near, middle, far, end);
+        }
+
         Band withStreet(Side side) {
             return new Band(words, trees, near, outlets, far, end + FrontDrawing.room(side));
         }
@@ -51,6 +56,17 @@ public record PlanBands(Map<Side, Band> bySide) {
         }
         PlaceWords.front(job).ifPresent(front -> bands.computeIfPresent(front, (side, band) -> band.withStreet(side)));
         return new PlanBands(bands);
+    }
+
+    /** The same with every outlet on the sheet, where the sheet was not made for them. */
+    PlanBands within(PlanFrame frame) {
+        Map<Side, Band> near = new EnumMap<>(Side.class);
+        bySide.forEach((side, band) -> {
+            Rect free = frame.outside(side, 0);
+            double room = OutlineSpot.isAcross(side) ? free.height() : free.width();
+            near.put(side, band.withOutletsAt(Math.min(band.outlets(), room - EDGE)));
+        });
+        return new PlanBands(near);
     }
 
     /** The distance from the house of the pipes that run along it, counted from 0. */

@@ -134,7 +134,7 @@ public final class PlanInWords {
     private static String outlet(Outlet outlet, Job job) {
         String kind = switch (outlet.kind()) {
             case DAYLIGHT -> "an outlet to daylight";
-            case SUMP -> "a sump";
+            case SUMP -> OutletDrawing.isIndoors(outlet) ? "a sump inside the house" : "a sump";
             case APPROVED_STORM -> "an approved storm connection";
         };
         String pumped = outlet.kind() == OutletKind.SUMP

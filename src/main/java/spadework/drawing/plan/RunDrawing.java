@@ -9,6 +9,7 @@ import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
+import spadework.drawing.shape.Rect;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
@@ -90,10 +91,17 @@ public final class RunDrawing {
             turn = new OutlineSpot(side, nearest(side, outlet, frame));
             points.addAll(OutlinePath.way(frame, passed, run.leaves(), turn, lane));
         }
-        Point away = frame.at(turn, bands.on(side).words());
-        points.add(away);
+        Point away = points.get(points.size() - 1);
+        if (!holds(frame.house(), outlet)) {
+            away = frame.at(turn, bands.on(side).words());
+            points.add(away);
+        }
         points.add(outlet.toward(away, SHORT_OF_OUTLET / outlet.distanceTo(away)));
         return points;
+    }
+
+    private static boolean holds(Rect house, Point point) {
+        return house.nearestTo(point).equals(point);
     }
 
     /** Feet along a side of the house before which the outlet lies. */

@@ -48,7 +48,7 @@ public record Rect(double left, double top, double right, double bottom) {
     }
 
     /** The point of the rectangle that is nearest to another point. */
-    Point nearestTo(Point other) {
+    public Point nearestTo(Point other) {
         return new Point(Math.min(Math.max(other.x(), left), right), Math.min(Math.max(other.y(), top), bottom));
     }
 

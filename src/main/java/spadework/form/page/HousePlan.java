@@ -51,12 +51,10 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
             int side = SIDES.indexOf(draft.shown(row + "/faces"));
             Optional<Double> length = feet(draft, row + "/length");
             if (side >= 0 && length.isPresent()) {
+                double whole = side % 2 == 0 ? eastWest : northSouth;
+                double from = feet(draft, row + "/from").orElse(0.0);
                 walls.add(new Stretch(
-                        i,
-                        draft.shown(row + "/label"),
-                        side,
-                        feet(draft, row + "/from").orElse(0.0),
-                        length.get()));
+                        i, draft.shown(row + "/label"), side, turned(side, whole, from, length.get()), length.get()));
             }
         }
         return new HousePlan(Math.max(1, eastWest), Math.max(1, northSouth), walls);
@@ -68,6 +66,19 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
         } catch (UnreadableMeasure unreadable) {
             return Optional.empty();
         }
+    }
+
+    /**
+     * The file measures from the west and the north corner, the outline runs clockwise: on the south and west sides they
+     * run against each other.
+     */
+    private static double turned(int side, double whole, double from, double length) {
+        return side < 2 ? from : whole - from - length;
+    }
+
+    /** Feet from the corner from which the file measures a wall. */
+    double inFile(Stretch wall) {
+        return turned(wall.side(), length(wall.side()), wall.from(), wall.length());
     }
 
     double around() {
@@ -171,20 +182,20 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
     }
 
     /** The draft with one more wall; the first wall that nobody has measured takes the measures. */
-    static Draft dug(Draft draft, int side, double from, double to) {
+    Draft dug(Draft draft, int side, double from, double to) {
         int row = draft.rows("/walls");
         for (int i = draft.rows("/walls") - 1; i >= 0; i--) {
             row = draft.shown(Pointer.of("/walls", i) + "/length").isEmpty() ? i : row;
         }
         Draft made = row == draft.rows("/walls") ? NewRowValues.added(draft, "/walls") : draft;
-        return placed(made, row, side, Math.min(from, to), Math.abs(to - from));
+        return placed(made, new Stretch(row, "", side, Math.min(from, to), Math.abs(to - from)));
     }
 
-    static Draft placed(Draft draft, int row, int side, double from, double length) {
-        String wall = Pointer.of("/walls", row);
-        return draft.typed(wall + "/faces", SIDES.get(side))
-                .typed(wall + "/from", Length.ofFeet(from).text())
-                .typed(wall + "/length", Length.ofFeet(length).text());
+    Draft placed(Draft draft, Stretch wall) {
+        String row = Pointer.of("/walls", wall.row());
+        return draft.typed(row + "/faces", SIDES.get(wall.side()))
+                .typed(row + "/from", Length.ofFeet(inFile(wall)).text())
+                .typed(row + "/length", Length.ofFeet(wall.length()).text());
     }
 
     /** The draft with a wall put among those that the first drain runs along, or taken out of them. */

@@ -18,11 +18,14 @@ import java.util.function.Consumer;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import spadework.drawing.plan.HouseGround;
+import spadework.drawing.shape.Rect;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.page.HousePlan.Spot;
 import spadework.form.page.HousePlan.Stretch;
 import spadework.form.session.JobSession;
+import spadework.office.Bid;
 
 /**
  * The plan as an input. Mouse: drag along the outline to dig there, drag the end of a wall to move it, click a side to
@@ -35,10 +38,14 @@ final class PlanCanvas extends JComponent {
     private static final double ROOM = 13;
 
     private final PlanInput input;
+    private Optional<LaidOut> laidOut = Optional.empty();
     private Optional<Drag> drag = Optional.empty();
 
     /** A stretch of a side that is being drawn; of a wall that is there, with its row. */
     private record Drag(int side, double from, double to, int row) {}
+
+    /** The ground of one answer of the office, at one size of the canvas. */
+    private record LaidOut(Bid bid, Dimension size, HouseGround ground) {}
 
     /** @param chosen told which wall is chosen, by its row */
     PlanCanvas(JobSession session, Consumer<Integer> chosen) {
@@ -214,6 +221,26 @@ final class PlanCanvas extends JComponent {
     private static Stretch drawn(Drag drag) {
         return new Stretch(
                 drag.row(), "", drag.side(), Math.min(drag.from(), drag.to()), Math.abs(drag.to() - drag.from()));
+    }
+
+    /** All ground that is dug, on the screen, from the last answer of the office. */
+    @SuppressWarnings("ReferenceEquality") // the very same answer: nothing was figured since
+    Optional<HouseGround> ground() {
+        laidOut = input.bid()
+                .map(bid -> laidOut.filter(
+                                kept -> kept.bid() == bid && kept.size().equals(getSize()))
+                        .orElseGet(() -> new LaidOut(bid, getSize(), bid.ground(house(), sheet()))));
+        return laidOut.map(LaidOut::ground);
+    }
+
+    private Rect house() {
+        Point2D corner = onScreen(new Spot(0, 0));
+        Point2D other = onScreen(new Spot(input.plan().eastWest(), input.plan().northSouth()));
+        return new Rect(corner.getX(), corner.getY(), other.getX(), other.getY());
+    }
+
+    private Rect sheet() {
+        return new Rect(0, 0, getWidth(), getHeight());
     }
 
     Point2D point(Spot spot) {

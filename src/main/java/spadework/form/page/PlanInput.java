@@ -13,6 +13,7 @@ import spadework.form.page.HousePlan.Spot;
 import spadework.form.page.HousePlan.Stretch;
 import spadework.form.session.JobSession;
 import spadework.measure.Length;
+import spadework.office.Bid;
 
 /**
  * What is put into the plan of a job: the tool that is taken up, the mark along the outline, the length that is typed,
@@ -79,7 +80,7 @@ final class PlanInput {
                     "plan.wall",
                     wall.label(),
                     HousePlan.SIDES.get(wall.side()),
-                    Length.ofFeet(wall.from()).text(),
+                    Length.ofFeet(plan.inFile(wall)).text(),
                     Length.ofFeet(wall.length()).text()));
         }
         int side = plan.side(mark);
@@ -188,7 +189,7 @@ final class PlanInput {
     void dig(int side, double from, double to) {
         if (Math.abs(to - from) >= 0.5) {
             Draft before = session.draft();
-            Draft dug = HousePlan.dug(before, side, from, to);
+            Draft dug = plan.dug(before, side, from, to);
             session.edit(dug);
             plan = HousePlan.of(dug);
             plan.walls().stream()
@@ -200,7 +201,7 @@ final class PlanInput {
 
     /** Moves the end of a wall that is there. */
     void place(Stretch wall) {
-        session.edit(HousePlan.placed(session.draft(), wall.row(), wall.side(), wall.from(), wall.length()));
+        session.edit(plan.placed(session.draft(), wall));
         choose(wall.row());
     }
 
@@ -246,6 +247,11 @@ final class PlanInput {
 
     HousePlan plan() {
         return plan;
+    }
+
+    /** The job as the office last understood it; none before its first answer. */
+    Optional<Bid> bid() {
+        return session.bid();
     }
 
     Draft draft() {

@@ -10,9 +10,12 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.List;
+import java.util.Optional;
 import javax.swing.UIManager;
 import spadework.draft.Draft;
 import spadework.draft.Pointer;
+import spadework.drawing.plan.HouseGround;
+import spadework.drawing.shape.Point;
 import spadework.form.kit.Messages;
 import spadework.form.kit.Theme;
 import spadework.form.page.HousePlan.Spot;
@@ -44,14 +47,16 @@ final class PlanPainter {
         pen.fillRect(0, 0, canvas.getWidth(), canvas.getHeight());
         pen.setColor(UIManager.getColor(canvas.isFocusOwner() ? "Spadework.water" : "Component.borderColor"));
         pen.drawRect(0, 0, canvas.getWidth() - 1, canvas.getHeight() - 1);
+        Optional<HouseGround> ground = canvas.ground();
         house();
+        ground.ifPresent(this::ground);
         plan.walls().forEach(this::wall);
         canvas.drawn().ifPresent(stretch -> line(stretch, water, 5));
         canvas.drawn().ifPresent(stretch -> dimension(stretch, true));
         drains();
         downspouts();
         besides();
-        outlet();
+        ground.ifPresentOrElse(this::outlets, this::outlet);
         if (canvas.isFocusOwner()) {
             mark();
         }
@@ -71,6 +76,25 @@ final class PlanPainter {
         pen.setColor(ink);
         pen.setStroke(new BasicStroke(1.2f));
         pen.draw(house);
+    }
+
+    /** Lies open at grade, with the pipes in it; the very bodies that soil and price are made of. */
+    private void ground(HouseGround ground) {
+        Color soil = UIManager.getColor("Spadework.soil");
+        pen.setColor(new Color(soil.getRed(), soil.getGreen(), soil.getBlue(), 50));
+        pen.fill(ground.dug());
+        pen.setColor(soil);
+        pen.setStroke(new BasicStroke(1));
+        pen.draw(ground.dug());
+        pen.setColor(water);
+        pen.setStroke(new BasicStroke(1.6f));
+        for (List<Point> pipe : ground.pipes()) {
+            for (int i = 1; i < pipe.size(); i++) {
+                Point from = pipe.get(i - 1);
+                Point to = pipe.get(i);
+                pen.draw(new Line2D.Double(from.x(), from.y(), to.x(), to.y()));
+            }
+        }
     }
 
     private void wall(Stretch wall) {
@@ -170,6 +194,29 @@ final class PlanPainter {
                 faint);
     }
 
+    private void outlets(HouseGround ground) {
+        for (int i = 0; i < draft.rows("/water/outlets"); i++) {
+            String row = Pointer.of("/water/outlets", i);
+            String label = draft.shown(row + "/label");
+            Point at = ground.outlets().get(label);
+            if (at != null) {
+                double out = feet(row + "/fromHouse");
+                pen.setColor(water);
+                pen.setStroke(new BasicStroke(1.6f));
+                pen.draw(new Rectangle2D.Double(at.x() - 4, at.y() - 4, 8, 8));
+                pen.setFont(UIManager.getFont("defaultFont"));
+                String words = Messages.of(
+                        out > 0 ? "plan.outlet" : "plan.outlet.unknown",
+                        label,
+                        Length.ofFeet(out).text());
+                double half = pen.getFontMetrics().stringWidth(words) / 2.0 + 8;
+                double middle = at.x() + 2 * half < canvas.getWidth() ? at.x() + half : at.x() - half;
+                centered(words, new Point2D.Double(middle, at.y()), water);
+            }
+        }
+    }
+
+    /** Before the office has answered nobody knows where it lies; it stands at a corner. */
     private void outlet() {
         if (draft.rows("/water/outlets") > 0) {
             double out = feet("/water/outlets/0/fromHouse");

@@ -4,6 +4,7 @@ package spadework.drawing.plan;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -12,10 +13,12 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.operation.polygonize.Polygonizer;
 import spadework.drawing.PlanLabels;
+import spadework.drawing.shape.Rect;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape;
 import spadework.drawing.shape.Shape.Box;
@@ -167,6 +170,67 @@ class DugGroundTest {
         assertThat(short0.getNumGeometries()).as("trench and hole").isEqualTo(2);
         assertThat(PlanSketch.of(outside).alternative())
                 .contains("3 ft 6 in wide at sump O1", "1 ft wide along the discharge pipe of O1");
+    }
+
+    /** A sump that stands indoors is dug through the floor, and its pipe leaves through the wall. */
+    @Test
+    void sumpIndoors() {
+        Job inside = JobPipes.withOutlet(
+                new WaterJob().sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0).build(),
+                outlet -> JobPipes.pitAt(outlet, PitPlace.INSIDE, Optional.of(3.0)));
+        Scene plan = PlanSketch.of(inside);
+        Geometry house = house(plan);
+        Geometry dug = ground(plan).intersection(house);
+        assertThat(dug.getArea()).as("a hole no smaller than its sign").isGreaterThanOrEqualTo(15 * 15 - 1e-6);
+        assertThat(plan.shapes())
+                .filteredOn(shape -> shape instanceof Box box
+                        && box.role() == Role.WATER
+                        && box.y() < house.getEnvelopeInternal().getMaxY())
+                .as("its sign")
+                .hasSize(1);
+        assertThat(plan.alternative()).contains("a sump inside the house");
+        assertThat(PlanLabels.faults(plan)).isEmpty();
+        Scene outside = PlanSketch.of(
+                JobPipes.withOutlet(inside, outlet -> JobPipes.pitAt(outlet, PitPlace.OUTSIDE, Optional.of(3.0))));
+        assertThat(ground(outside).intersection(house(outside)).getArea()).isCloseTo(0, within(1e-6));
+        assertThat(outside.alternative()).doesNotContain("inside the house");
+    }
+
+    private static Geometry house(Scene plan) {
+        return plan.shapes().stream()
+                .filter(shape -> shape instanceof Box box && box.role() == Role.HOUSE)
+                .map(Box.class::cast)
+                .findFirst()
+                .map(box -> GEOMETRY.toGeometry(
+                        new Envelope(box.x(), box.x() + box.width(), box.y(), box.y() + box.height())))
+                .orElseThrow();
+    }
+
+    /** Round a house drawn elsewhere at 10 points a foot: the same trench, 20 by 0.5 + 2 + 6.667 ft. */
+    @ParameterizedTest(name = "wall that faces {0}")
+    @EnumSource(Side.class)
+    void sameGroundRoundAHouseDrawnElsewhere(Side faces) {
+        HouseGround ground = HouseGround.of(
+                dry(wall(faces, 5, 20, 6, Protection.SLOPED)), new Rect(150, 150, 750, 450), new Rect(0, 0, 900, 600));
+        Rectangle2D bounds = ground.dug().getBounds2D();
+        double across = 9 + 2.0 / 12;
+        assertThat(bounds.getWidth() * bounds.getHeight() / 100).isCloseTo(20 * across, within(0.01));
+        assertThat(OutlineSpot.isAcross(faces) ? bounds.getMinX() : bounds.getMinY())
+                .as("5 ft from the west or north corner")
+                .isCloseTo(200, within(0.01));
+    }
+
+    /** An outlet that lies far off is drawn where there is still room for it. */
+    @Test
+    void outletsStayOnTheSheet() {
+        HouseGround ground =
+                HouseGround.of(new WaterJob().build(), new Rect(60, 60, 360, 210), new Rect(0, 0, 420, 270));
+        assertThat(ground.outlets()).isNotEmpty();
+        ground.outlets().values().forEach(at -> {
+            assertThat(at.x()).isBetween(0.0, 420.0);
+            assertThat(at.y()).isBetween(0.0, 270.0);
+        });
+        assertThat(ground.pipes()).isNotEmpty();
     }
 
     /** A pit beside a wall is drawn there; one of which nobody wrote down where it is stands in the key. */
