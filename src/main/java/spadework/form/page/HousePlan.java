@@ -69,8 +69,8 @@ record HousePlan(double eastWest, double northSouth, List<Stretch> walls) {
     }
 
     /**
-     * The file measures from the west and the north corner, the outline runs clockwise: on the south and west sides they
-     * run against each other.
+     * The file measures from the west and the north corner, the outline runs clockwise: on the south and west sides
+     * they run against each other.
      */
     private static double turned(int side, double whole, double from, double length) {
         return side < 2 ? from : whole - from - length;
