@@ -75,6 +75,9 @@ public final class CloseChecks {
             return;
         }
         AsBuilt built = agreement.asBuilt().get();
+        if (built.finished().isEmpty()) {
+            must("close-not-finished", "", Map.of());
+        }
         agreed.walls().stream()
                 .map(Wall::label)
                 .filter(label -> built.wall(label).isEmpty())

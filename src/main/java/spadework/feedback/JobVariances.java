@@ -50,7 +50,7 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
      */
     public static Optional<JobVariances> of(Job job, Company company, PriceBook book, Quote quote, Takeoff built) {
         return job.agreement()
-                .asBuilt()
+                .finishedWork()
                 .map(record -> of(
                         job,
                         record,
@@ -64,7 +64,7 @@ public record JobVariances(String number, String title, LocalDate finished, Stri
         String soil = (job.site().soil().texture() + ", " + job.site().soil().seepage())
                 .toLowerCase(Locale.ROOT)
                 .replace('_', ' ');
-        return new JobVariances(job.number(), job.title(), record.finished(), soil, items);
+        return new JobVariances(job.number(), job.title(), record.finished().orElseThrow(), soil, items);
     }
 
     /** The split of one item. */

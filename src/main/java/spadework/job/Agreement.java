@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param accepted the homeowner's yes; empty until then
  * @param changes change orders, in the order of their numbers
  * @param received payments that came in
- * @param asBuilt what was built
+ * @param asBuilt what was built, or was built so far
  * @param closed the end of the work
  */
 public record Agreement(
@@ -44,6 +44,11 @@ public record Agreement(
                 .filter(option -> option.label().equals(label))
                 .findFirst()
                 .orElseThrow(() -> new IllegalArgumentException("no option " + label));
+    }
+
+    /** What was built, once the work is finished; a record that is still being written is not yet one of the whole. */
+    public Optional<AsBuilt> finishedWork() {
+        return asBuilt.filter(built -> built.finished().isPresent());
     }
 
     /** The change orders that both sides signed, by number. */

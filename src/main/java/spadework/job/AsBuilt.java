@@ -7,8 +7,9 @@ import java.util.Optional;
 import spadework.measure.Weight;
 
 /**
- * What was built.
+ * What was built, or was built so far.
  *
+ * @param finished the last day of work; empty while it goes on
  * @param stone delivered
  * @param loads truck loads hauled away
  * @param soilFound class of the soil as the competent person found it
@@ -17,7 +18,7 @@ import spadework.measure.Weight;
  */
 public record AsBuilt(
         LocalDate started,
-        LocalDate finished,
+        Optional<LocalDate> finished,
         List<BuiltWall> walls,
         List<BuiltPipe> pipes,
         Optional<Weight> stone,

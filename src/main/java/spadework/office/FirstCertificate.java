@@ -42,7 +42,7 @@ public record FirstCertificate(WarrantyCertificate certificate, String plan) {
                 .flatMap(Closed::certificate)
                 .filter(number::equals)
                 .isPresent();
-        if (!same || described.agreement().asBuilt().isEmpty()) {
+        if (!same || described.agreement().finishedWork().isEmpty()) {
             return Optional.empty();
         }
         Scene plan = PlanSketch.of(BuiltJob.of(described));

@@ -33,7 +33,7 @@ public record JobPaper(PaperKind paper, Optional<Integer> change) {
         for (PaperKind paper : PaperKind.values()) {
             switch (paper) {
                 case CONTRACT -> agreement.signing().ifPresent(signing -> papers.add(of(paper)));
-                case COMPLETION -> agreement.asBuilt().ifPresent(built -> papers.add(of(paper)));
+                case COMPLETION -> agreement.finishedWork().ifPresent(built -> papers.add(of(paper)));
                 case CHANGE_ORDER ->
                     agreement
                             .changes()

@@ -75,7 +75,7 @@ public final class PaperModels {
             case WARRANTY -> warranty(agreed);
             case COST_SHEET -> costSheet(agreed);
             case CHANGE_ORDER -> agreed.contract().changes().forEach(this::changeOrder);
-            case COMPLETION -> agreed.job().agreement().asBuilt().ifPresent(built -> completion(agreed));
+            case COMPLETION -> agreed.job().agreement().finishedWork().ifPresent(built -> completion(agreed));
         }
     }
 

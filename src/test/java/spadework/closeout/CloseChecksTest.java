@@ -58,6 +58,7 @@ class CloseChecksTest {
         List<CoatReadings> coats = List.of();
         boolean wall = true;
         boolean recorded = true;
+        Optional<LocalDate> finished = Optional.of(DAY);
         String paid = "all";
         Optional<String> waived = Optional.empty();
 
@@ -65,7 +66,7 @@ class CloseChecksTest {
             List<BuiltWall> walls = wall ? List.of(built(gallons, coats)) : List.of();
             AsBuilt built = new AsBuilt(
                     DAY.minusDays(9),
-                    DAY,
+                    finished,
                     walls,
                     pipes,
                     Optional.empty(),
@@ -131,6 +132,7 @@ class CloseChecksTest {
             not accepted,     close-not-accepted
             change pending,   close-change-pending
             not recorded,     close-not-recorded
+            not finished,     close-not-finished
             no wall,          close-wall-not-recorded
             no pipe,          close-pipe-not-recorded
             no gallons,       close-no-gallons
@@ -148,6 +150,7 @@ class CloseChecksTest {
                 job.changes.add(
                         Agreements.change(1, Alteration.NONE, List.of(), 1, ChangeState.PENDING, Optional.empty()));
             case "not recorded" -> job.recorded = false;
+            case "not finished" -> job.finished = Optional.empty();
             case "no wall" -> job.wall = false;
             case "no pipe" -> job.pipes = List.of(pipe("M1"));
             case "no gallons" -> job.gallons = Optional.empty();

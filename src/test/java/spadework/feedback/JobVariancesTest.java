@@ -194,7 +194,7 @@ class JobVariancesTest {
         Actual actual = new Actual("STONE", quantity, Unit.CUBIC_YARD, Optional.ofNullable(hours), invoices);
         AsBuilt built = new AsBuilt(
                 LocalDate.of(2026, 9, 1),
-                LocalDate.of(2026, 9, 9),
+                Optional.of(LocalDate.of(2026, 9, 9)),
                 List.of(),
                 List.of(),
                 Optional.empty(),

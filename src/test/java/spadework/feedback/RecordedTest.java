@@ -196,7 +196,7 @@ class RecordedTest {
             List<BuiltWall> walls, Optional<BigDecimal> tons, Optional<Integer> loads, List<Actual> actuals) {
         return new AsBuilt(
                 LocalDate.of(2026, 9, 1),
-                LocalDate.of(2026, 9, 9),
+                Optional.of(LocalDate.of(2026, 9, 9)),
                 walls,
                 List.of(),
                 tons.map(amount -> new Weight(amount.doubleValue())),

@@ -234,7 +234,7 @@ public final class AgreedBids {
     private static AsBuilt record() {
         return new AsBuilt(
                 DAY.minusDays(11),
-                DAY,
+                Optional.of(DAY),
                 List.of(wall("A", 42, "13.2"), wall("B", 26, "7.9"), wall("C", 25, "9.0")),
                 List.of(pipe("D1", 70), pipe("M1", 66), pipe("R1", 78)),
                 Optional.empty(),

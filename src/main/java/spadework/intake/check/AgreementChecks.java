@@ -18,6 +18,7 @@ import spadework.job.Agreed;
 import spadework.job.Agreement;
 import spadework.job.AsBuilt;
 import spadework.job.Change;
+import spadework.job.Closed;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Option;
@@ -203,7 +204,14 @@ public final class AgreementChecks {
                     .line()
                     .ifPresent(label -> lines.check(sheet, pointer, label, Excerpt.quoted(label)));
         }
-        order("/asBuilt/started", built.started(), "/asBuilt/finished", built.finished());
+        built.finished().ifPresent(last -> order("/asBuilt/started", built.started(), "/asBuilt/finished", last));
+        for (int i = 0; i < built.inspections().size(); i++) {
+            order(
+                    "/asBuilt/started",
+                    built.started(),
+                    "/asBuilt/inspections/" + i + "/on",
+                    built.inspections().get(i).on());
+        }
         agreement.accepted().ifPresent(yes -> order("/accepted/on", yes.on(), "/asBuilt/started", built.started()));
         for (int i = 0; i < built.walls().size(); i++) {
             for (int j = 0; j < built.walls().get(i).holdPoints().size(); j++) {
@@ -221,10 +229,19 @@ public final class AgreementChecks {
                     "/asBuilt/flowTests/" + i + "/on",
                     built.flowTests().get(i).on());
         }
-        agreement
-                .closed()
-                .ifPresent(closed ->
-                        order("/asBuilt/finished", built.finished(), "/closed/completed", closed.completed()));
+        agreement.closed().ifPresent(closed -> closed(built, closed));
+    }
+
+    private void closed(AsBuilt built, Closed closed) {
+        if (built.finished().isPresent()) {
+            order("/asBuilt/finished", built.finished().get(), "/closed/completed", closed.completed());
+        } else {
+            sheet.fault(
+                    "/closed/completed",
+                    Excerpt.quoted(closed.completed().toString()) + " for work without a last day",
+                    "a job whose record of what was built says when it was finished",
+                    "add \"finished\" to \"asBuilt\"");
+        }
     }
 
     private void labels(String list, List<String> labels, List<String> known, String what) {

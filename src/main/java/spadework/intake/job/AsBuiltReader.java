@@ -44,7 +44,7 @@ public final class AsBuiltReader {
     ValueKind<AsBuilt> kind() {
         return ValueKind.object(fields -> new AsBuilt(
                 fields.get("started", CalendarDates.DATE),
-                fields.get("finished", CalendarDates.DATE),
+                fields.find("finished", CalendarDates.DATE),
                 fields.list("walls", ValueKind.object(AsBuiltReader::wall)),
                 fields.list("pipes", ValueKind.object(AsBuiltReader::pipe)),
                 fields.find("stone", TONS).map(WrittenQuantity::number).map(tons -> new Weight(tons.doubleValue())),

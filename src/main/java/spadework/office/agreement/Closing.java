@@ -94,7 +94,12 @@ public final class Closing {
         }
         List<String> reasons = new ArrayList<>(Signatures.future(asked.on(), today, "closed"));
         reasons.addAll(records.stopped());
-        bid.dossier().job().agreement().asBuilt().ifPresent(built -> reasons.addAll(days(built, asked)));
+        bid.dossier()
+                .job()
+                .agreement()
+                .asBuilt()
+                .flatMap(AsBuilt::finished)
+                .ifPresent(finished -> reasons.addAll(days(finished, asked)));
         Stream.concat(
                         bid.openStops().stream(),
                         checks(bid, new BalanceWaiver(asked.waived())).stream().filter(CloseChecks::isOpen))
@@ -108,7 +113,7 @@ public final class Closing {
                         .job()
                         .agreement()
                         .asBuilt()
-                        .map(AsBuilt::finished)
+                        .flatMap(AsBuilt::finished)
                         .orElseThrow());
         JobText ended = text.with(PLACE + "/completed", from.toString());
         JobText closed = asked.waived()
@@ -162,20 +167,18 @@ public final class Closing {
         return InterruptedStep.written(records, certificate, text, List.of(PLACE), file);
     }
 
-    private static List<String> days(AsBuilt built, Asked asked) {
+    private static List<String> days(LocalDate finished, Asked asked) {
         LocalDate on = asked.on();
         List<String> reasons = new ArrayList<>();
-        if (on.isBefore(built.finished())) {
-            reasons.add(WORDS.get("closing.work-ended-on", built.finished(), on));
+        if (on.isBefore(finished)) {
+            reasons.add(WORDS.get("closing.work-ended-on", finished, on));
         }
         asked.completed()
                 .filter(day -> day.isAfter(on))
-                .ifPresent(day ->
-                        reasons.add(WORDS.get("closing.warranty-cannot-run-from", day, on, built.finished(), on)));
+                .ifPresent(day -> reasons.add(WORDS.get("closing.warranty-cannot-run-from", day, on, finished, on)));
         asked.completed()
-                .filter(day -> day.isBefore(built.finished()))
-                .ifPresent(
-                        day -> reasons.add(WORDS.get("closing.the-warranty-cannot-run-from", day, built.finished())));
+                .filter(day -> day.isBefore(finished))
+                .ifPresent(day -> reasons.add(WORDS.get("closing.the-warranty-cannot-run-from", day, finished)));
         return reasons;
     }
 

@@ -215,7 +215,7 @@ public record Progress(
                         .toList(),
                 records.certificate().map(entry -> Mark.of(entry, SignatureList.NONE)),
                 job.closed().isPresent(),
-                agreement.asBuilt().isPresent(),
+                agreement.finishedWork().isPresent(),
                 new Sums(account.total(), account.paid(), account.balance()),
                 Closing.checks(bid, BalanceWaiver.NONE).stream()
                         .filter(CloseChecks::isOpen)

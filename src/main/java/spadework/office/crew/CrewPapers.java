@@ -9,10 +9,13 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.job.AsBuilt;
+import spadework.job.BuiltPipe;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
@@ -25,6 +28,7 @@ import spadework.paperwork.Dossier;
 import spadework.paperwork.crew.CrewLog;
 import spadework.paperwork.crew.CrewSheet;
 import spadework.paperwork.crew.CrewSheetPaper;
+import spadework.paperwork.crew.LogRow;
 import spadework.schedule.CrewCalendar;
 import spadework.wording.Wording;
 
@@ -36,6 +40,7 @@ public final class CrewPapers {
 
     private static final String SHEET = "crew-sheet";
     private static final String LOG = "crew-log.csv";
+    private static final String STARTED = "started";
 
     private final Office office;
 
@@ -77,10 +82,10 @@ public final class CrewPapers {
             return refused(refusal.faults());
         }
         Dossier dossier = ((Bid) answer).dossier();
-        Set<String> known = CrewLog.of(dossier, calendar(dossier)).stream()
+        List<LogRow> rows = CrewLog.of(dossier, calendar(dossier)).stream()
                 .flatMap(part -> part.rows().stream())
-                .map(row -> row.key())
-                .collect(Collectors.toSet());
+                .toList();
+        Set<String> known = rows.stream().map(LogRow::key).collect(Collectors.toSet());
         CrewLogFile.Filled filled =
                 CrewLogFile.read(log.toString(), Files.readString(log, StandardCharsets.UTF_8), known);
         if (!filled.faults().isEmpty()) {
@@ -93,7 +98,37 @@ public final class CrewPapers {
                     WORDS.get("allowed.empty"),
                     WORDS.get("fix.empty"))));
         }
-        return new JobEdit(office).built(job, filled.values());
+        Optional<AsBuilt> before = dossier.job().agreement().asBuilt();
+        Map<String, String> values = new LinkedHashMap<>(filled.values());
+        rows.stream()
+                .filter(row ->
+                        isLengthOfUnrecordedPipe(row, before.map(AsBuilt::pipes).orElse(List.of())))
+                .forEach(row -> values.putIfAbsent(row.key(), row.planned()));
+        Reply reply = new JobEdit(office).built(job, values);
+        boolean lacksStart = before.isEmpty() && !values.containsKey(STARTED);
+        return reply.done() || !lacksStart ? reply : withoutStart(reply, log);
+    }
+
+    /** Who fills in a table is told of its row, and not of a key in the job's file. */
+    private static Reply withoutStart(Reply reply, Path log) {
+        Fault fault = new Fault(
+                Place.ofFile(log.toString()),
+                WORDS.get("found.started"),
+                WORDS.get("allowed.started"),
+                WORDS.get("fix.started"));
+        return new Reply(
+                reply.out(),
+                reply.err().stream()
+                        .map(line -> line.contains(" /asBuilt/started: ") ? fault.text() : line)
+                        .toList(),
+                false);
+    }
+
+    /** What is left blank counts as planned; a pipe's length is not in the job file, but in the takeoff. */
+    private static boolean isLengthOfUnrecordedPipe(LogRow row, List<BuiltPipe> recorded) {
+        return recorded.stream().noneMatch(pipe -> row.key().equals("pipes/" + pipe.label() + "/length"))
+                && row.key().startsWith("pipes/")
+                && row.key().endsWith("/length");
     }
 
     private static Reply refused(List<Fault> faults) {

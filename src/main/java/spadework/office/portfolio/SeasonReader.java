@@ -106,7 +106,8 @@ final class SeasonReader {
         return bid.job()
                 .agreement()
                 .asBuilt()
-                .map(built -> CrewCalendar.workedBetween(bid.company(), built.started(), built.finished()));
+                .flatMap(built ->
+                        built.finished().map(last -> CrewCalendar.workedBetween(bid.company(), built.started(), last)));
     }
 
     private static Optional<JobVariances> taught(BidWithStatus bid) {

@@ -28,18 +28,18 @@ public final class CompletionPaper {
      * The completion statement of a job.
      *
      * @param agreed the agreed work
-     * @throws java.util.NoSuchElementException if nothing was recorded as built
+     * @throws java.util.NoSuchElementException if no finished work is recorded
      */
     public static CompletionStatement of(Dossier agreed) {
         Job job = agreed.job();
-        AsBuilt record = job.agreement().asBuilt().orElseThrow();
+        AsBuilt record = job.agreement().finishedWork().orElseThrow();
         BuiltRecord built = new BuiltRecord(agreed, record);
         return new CompletionStatement(
                 PaperHeads.of(agreed, day(agreed)),
                 PlanSketch.of(built.built().job()),
                 new CompletionDates(
                         PrintedDates.words(record.started()),
-                        PrintedDates.words(record.finished()),
+                        PrintedDates.words(record.finished().orElseThrow()),
                         job.closed()
                                 .map(Closed::completed)
                                 .map(PrintedDates::words)
@@ -90,7 +90,8 @@ public final class CompletionPaper {
         Job job = agreed.job();
         LocalDate done = job.closed()
                 .map(Closed::completed)
-                .orElseGet(() -> job.agreement().asBuilt().orElseThrow().finished());
+                .orElseGet(() ->
+                        job.agreement().asBuilt().flatMap(AsBuilt::finished).orElseThrow());
         return job.agreement().received().stream()
                 .map(Received::on)
                 .filter(done::isBefore)

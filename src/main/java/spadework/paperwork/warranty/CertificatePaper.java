@@ -50,7 +50,7 @@ public final class CertificatePaper {
                 .all().stream()
                         .map(run -> covered.job()
                                 .agreement()
-                                .asBuilt()
+                                .finishedWork()
                                 .flatMap(built -> built.pipe(run.label()))
                                 .map(pipe -> new PipeWork(
                                         run.label(),

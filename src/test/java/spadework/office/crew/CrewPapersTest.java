@@ -28,8 +28,11 @@ import spadework.job.BuiltWall;
 import spadework.job.CoatReadings;
 import spadework.job.DayInspection;
 import spadework.measure.FilmThickness;
+import spadework.office.Bid;
+import spadework.office.JobPaper;
 import spadework.office.Office;
 import spadework.office.Outcome;
+import spadework.office.PaperKind;
 import spadework.office.SampleJobFolder;
 import spadework.office.reply.Reply;
 import spadework.office.reply.TemplateFolder;
@@ -204,6 +207,47 @@ class CrewPapersTest {
         String once = Files.readString(job);
         assertThat(papers.take(job, log).err()).isEmpty();
         assertThat(Files.readString(job)).isEqualTo(once);
+    }
+
+    private static AsBuilt built(Path job) throws IOException {
+        return ((ReadJob) new Intake().read(job)).job().agreement().asBuilt().orElseThrow();
+    }
+
+    /** On the first evening there is no last day, no length of a pipe, no test; the office has the start already. */
+    @Test
+    void logOfTheFirstEveningIsTakenAndTheNextOneAddsToIt() throws IOException {
+        Path job = job();
+        assertThat(papers.take(
+                                job,
+                                filled(Map.of(
+                                        "started", "9/14/2026",
+                                        "inspections/2026-09-14/by", "Emil Castor",
+                                        "inspections/2026-09-14/soil", "B, ribbon of 2 in by hand")))
+                        .err())
+                .isEmpty();
+        assertThat(built(job).finished()).isEmpty();
+        assertThat(built(job).pipe("D1").orElseThrow().length().feet())
+                .as("as planned")
+                .isEqualTo(71);
+        Office office = Office.with(TemplateFolder.NONE);
+        assertThat(JobPaper.of((Bid) office.bid(job)))
+                .as("no completion of work that goes on")
+                .noneMatch(paper -> paper.paper() == PaperKind.COMPLETION);
+        assertThat(papers.take(job, filled(Map.of("pipes/D1/length", "61 ft", "finished", "10/2/2026")))
+                        .err())
+                .isEmpty();
+        assertThat(built(job).finished()).contains(LocalDate.of(2026, 10, 2));
+        assertThat(built(job).pipe("D1").orElseThrow().length().feet()).isEqualTo(61);
+        assertThat(built(job).inspections()).hasSize(1);
+        assertThat(JobPaper.of((Bid) office.bid(job))).anyMatch(paper -> paper.paper() == PaperKind.COMPLETION);
+    }
+
+    @Test
+    void logWithoutTheFirstDayIsToldInItsOwnWordsBesideWhatElseIsWrong() throws IOException {
+        Reply reply = papers.take(job(), filled(Map.of("walls/A/length", "very long")));
+        assertThat(reply.done()).isFalse();
+        assertThat(String.join("\n", reply.err()))
+                .contains("found no first day of work", "First day of work", "/asBuilt/walls/0/length");
     }
 
     @Test
