@@ -89,4 +89,9 @@ public record Phrases(Map<String, String> texts) {
         }
         return text;
     }
+
+    /** A finding in one line: its id, what was found, what to do, and where that stands. */
+    public String described(Finding finding) {
+        return finding.id() + ": " + what(finding) + " " + action(finding) + " [" + finding.citation() + "]";
+    }
 }

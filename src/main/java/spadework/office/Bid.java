@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -33,7 +34,10 @@ import spadework.pricing.ItemPrice;
 import spadework.pricing.Margin;
 import spadework.pricing.OfferedPrice;
 import spadework.pricing.Quote;
+import spadework.safety.Checks;
+import spadework.safety.Facts;
 import spadework.takeoff.Takeoff;
+import spadework.whatif.Case;
 
 /**
  * A job that was read, measured, checked and priced.
@@ -84,6 +88,21 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     /** What one unit of an item is sold for by itself. */
     public Dollars sellingPrice(LineItem item) {
         return ItemPrice.of(item, BigDecimal.ONE, dossier.company(), dossier.book());
+    }
+
+    /** Stops on site, in words, that the work done otherwise would have and has not as it is. */
+    public List<String> addedStops(Case otherwise) {
+        Set<String> now = stops(dossier.findings().site());
+        return stops(Checks.of(new Facts(otherwise.job(), otherwise.book()))).stream()
+                .filter(stop -> !now.contains(stop))
+                .toList();
+    }
+
+    private Set<String> stops(List<Finding> findings) {
+        return findings.stream()
+                .filter(finding -> finding.severity() == Severity.STOP)
+                .map(finding -> Severity.STOP + " " + dossier.phrases().described(finding))
+                .collect(Collectors.toCollection(LinkedHashSet::new));
     }
 
     /** The plan of the house. */

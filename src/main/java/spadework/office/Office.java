@@ -356,8 +356,7 @@ public final class Office {
 
     /** A finding in words on one line. */
     public String described(Finding finding) {
-        return finding.id() + ": " + phrases.what(finding) + " " + phrases.action(finding) + " [" + finding.citation()
-                + "]";
+        return phrases.described(finding);
     }
 
     /** The sentence that leaves the last word to local code and the people on site. */

@@ -163,6 +163,24 @@ class TrenchChoicesTest {
                 .isEqualTo(total);
     }
 
+    /**
+     * A price is no leave to dig so: beside one for a trench over 5 ft without support stands that it is stopped
+     * (29 CFR 1926.652(a)(1)); beside a lawful one nothing does.
+     */
+    @ParameterizedTest(name = "protection={0}: {1} walls stopped")
+    @CsvSource({"upright, 2", "shielded, 0", "sloped, 0"})
+    void unlawfulWayIsPricedWithItsStops(String way, int stopped) {
+        Bid bid = Samples.bid(Path.of("sample-quotes/block-basement-to-swale"));
+        List<String> lines =
+                WhatIf.sideBySide(bid, List.of("protection=" + way)).out();
+        assertThat(lines)
+                .filteredOn(line -> line.startsWith("protection=" + way + ": STOP upright-too-deep"))
+                .hasSize(stopped);
+        assertThat(lines)
+                .filteredOn(line -> line.startsWith("Stops it would bring"))
+                .hasSize(stopped > 0 ? 1 : 0);
+    }
+
     @Test
     void jobThatIsDugThatWayAlreadyCostsWhatItCosts() {
         Bid bid = Samples.bid(Path.of("sample-quotes/block-basement-to-swale"));

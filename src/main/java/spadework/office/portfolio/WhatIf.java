@@ -43,8 +43,9 @@ public final class WhatIf {
      * Prices side by side.
      *
      * @param rows the first names the columns; the first cell of each other one says what it is
+     * @param stops by setting, those that it would bring; a price of work that nobody may do is no offer
      */
-    public record Beside(List<List<String>> rows, List<Fault> faults) {
+    public record Beside(List<List<String>> rows, Map<String, List<String>> stops, List<Fault> faults) {
 
         public Beside {
             rows = List.copyOf(rows);
@@ -55,7 +56,12 @@ public final class WhatIf {
     /** The agreed work side by side: as it is, and once for each of the settings. */
     public static Reply sideBySide(Bid bid, List<String> typed) {
         Beside beside = beside(bid, typed);
-        return beside.faults.isEmpty() ? Reply.done(TextColumns.of(beside.rows)) : Reply.refused(beside.faults);
+        if (!beside.faults.isEmpty()) {
+            return Reply.refused(beside.faults);
+        }
+        List<String> out = new ArrayList<>(TextColumns.of(beside.rows));
+        beside.stops.forEach((setting, stops) -> stops.forEach(stop -> out.add(setting + ": " + stop)));
+        return Reply.done(out);
     }
 
     /** The same in cells. */
@@ -70,7 +76,20 @@ public final class WhatIf {
                 cases.put(one, settings.change().apply(asItIs));
             }
         }
-        return new Beside(faults.isEmpty() ? table(cases) : List.of(), faults);
+        if (!faults.isEmpty()) {
+            return new Beside(List.of(), Map.of(), faults);
+        }
+        Map<String, List<String>> stops = new LinkedHashMap<>();
+        cases.forEach((setting, one) -> stops.put(setting, bid.addedStops(one)));
+        List<List<String>> rows = table(cases);
+        if (stops.values().stream().anyMatch(added -> !added.isEmpty())) {
+            rows.add(row(
+                    WORDS.get("what-if.stops"),
+                    stops.values().stream()
+                            .map(added -> Integer.toString(added.size()))
+                            .toList()));
+        }
+        return new Beside(rows, stops, faults);
     }
 
     /** The company's profit in whole percent, on the basis that {@link #profitKey} names. */
