@@ -189,7 +189,7 @@ class OfficeCommandTest {
     void jobChangedInTheOfficeIsSeenByTheNextCommand() throws IOException {
         filled();
         saysTheSameOfTheOffice("bids", ".", "--on", "2026-10-01");
-        run("set", JOB, "title=Another title", "--office", office.toString());
+        run("set", JOB + "/job.json", "title=Another title", "--office", office.toString());
         run("bids", ".", "--on", "2026-10-01", "--office", office.toString());
         assertThat(out.toString()).contains("Another title");
     }

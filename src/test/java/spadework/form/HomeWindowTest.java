@@ -16,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
 import spadework.office.files.JobsFolder;
+import spadework.office.files.JobsHome;
 
 /** The first page of somebody who has jobs. */
 @WindowTest
@@ -55,6 +56,23 @@ class HomeWindowTest {
                             Stream.of(Frame.getFrames()).anyMatch(one -> one instanceof JobWindow && one.isShowing())));
             JFrame home = (JFrame) screen.window().target();
             screen.waitFor("the list to go", () -> screen.ask(() -> !home.isShowing()));
+        }
+    }
+
+    @Test
+    void jobsOfAFolderThatAnOfficeFileNamesAreListed() throws IOException {
+        Path file = SampleCopies.of("block-basement-to-swale", folder);
+        try (OnScreen screen = OnScreen.of(JobsHome.in(file.getParent().getParent()))) {
+            screen.open(() -> screen.forms().home());
+            screen.settle();
+            JTable rows = screen.all(JTable.class, table -> "home.jobs".equals(table.getName()))
+                    .get(0);
+            assertThat(screen.ask(rows::getRowCount)).isEqualTo(1);
+            JFrame home = (JFrame) screen.window().target();
+            screen.ask(() -> {
+                home.dispose();
+                return home;
+            });
         }
     }
 }

@@ -54,7 +54,7 @@ public final class OfficeRun {
             return run.call();
         }
         try (Store store = file.open()) {
-            String name = given.path().normalize().toString().replace('\\', '/');
+            String name = given.name();
             Path copies = copies(store);
             WorkingFolder working = new WorkingFolder(store, copies);
             if (given.kind() == PathGiven.Kind.JOB) {

@@ -16,6 +16,7 @@ final class PathGiven {
     /** The new job of a command that makes one from another. */
     private static final String NEW = "NEW";
 
+    private static final String JOB_FILE = "job.json";
     private static final String BOOK = "--book";
     private static final String BOOK_FILE = "price-book.json";
 
@@ -87,8 +88,17 @@ final class PathGiven {
     Optional<String> more() {
         return arguments.size() < 2
                 ? Optional.empty()
-                : path(arguments.get(1).getValue())
-                        .map(path -> path.normalize().toString().replace('\\', '/'));
+                : path(arguments.get(1).getValue()).map(PathGiven::name);
+    }
+
+    /** The folder of the office that was named, itself or by its job file. */
+    String name() {
+        return name(path());
+    }
+
+    private static String name(Path path) {
+        Path folder = path.endsWith(JOB_FILE) && path.getNameCount() > 1 ? path.getParent() : path;
+        return folder.normalize().toString().replace('\\', '/');
     }
 
     /** Has the command take what lies below a folder. */

@@ -11,7 +11,6 @@ import spadework.store.FileKind;
 import spadework.store.FolderChange;
 import spadework.store.NumberOfYear;
 import spadework.store.Store;
-import spadework.store.StoreText;
 import spadework.store.StoredFolder;
 
 /** Begins a job in an office with the next free number of its year; no number is left out, and none is there twice. */
@@ -27,7 +26,7 @@ public final class JobBeginning {
      * @throws IOException if the text is no JSON
      */
     public static String begin(Store store, String job, int year) throws IOException {
-        Draft draft = Draft.read(job).orElseThrow(() -> new IOException(StoreText.of("visit.unreadable")));
+        Draft draft = Draft.read(job).orElseThrow(() -> new OfficeRefusal("visit.unreadable"));
         return store.alone(StoredFolder.FIRM, () -> {
             String number = NumberOfYear.text(year, store.lastNumber(year) + 1);
             String numbered = draft.with("/number", new DraftValue.Text(number)).text();

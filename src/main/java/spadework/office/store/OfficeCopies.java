@@ -18,7 +18,6 @@ import spadework.store.FileKind;
 import spadework.store.FolderChange;
 import spadework.store.FolderHead;
 import spadework.store.Store;
-import spadework.store.StoreText;
 import spadework.store.StoredFolder;
 
 /**
@@ -51,7 +50,7 @@ public final class OfficeCopies implements JobsHome, AutoCloseable {
         this.copies = new WorkingFolder(store, this.root);
         Disk.folders(this.root);
         if (current(StoredFolder.FIRM).file("company.json").isEmpty()) {
-            throw new IOException(StoreText.of("copies.nofirm", store.called()));
+            throw new OfficeRefusal("copies.nofirm", store.called());
         }
     }
 
@@ -127,7 +126,7 @@ public final class OfficeCopies implements JobsHome, AutoCloseable {
         if (name.isPresent()) {
             current(StoredFolder.FIRM);
             if (current(name.get()).files().isEmpty()) {
-                throw new IOException(StoreText.of("visit.unknown", name.get()));
+                throw new OfficeRefusal("visit.unknown", name.get());
             }
         }
     }

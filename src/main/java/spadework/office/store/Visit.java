@@ -70,7 +70,7 @@ public final class Visit {
         StoredFolder there = store.folder(job);
         if (Files.exists(root)
                 && !FolderFiles.read(root, StoredFolder.FIRM).files().isEmpty()) {
-            throw new IOException(StoreText.of("visit.full", root));
+            throw new OfficeRefusal("visit.full", root);
         }
         Disk.folders(root);
         copy.fetch(StoredFolder.FIRM);
@@ -94,7 +94,7 @@ public final class Visit {
     public Brought bring(Path from, Side side) throws IOException {
         Path root = from.toAbsolutePath().normalize();
         if (!Files.isRegularFile(root.resolve(BASIS))) {
-            throw new IOException(StoreText.of("visit.none", root));
+            throw new OfficeRefusal("visit.none", root);
         }
         StoredFolder basis = basis(root);
         return store.alone(basis.name(), () -> brought(root, basis, side));
@@ -168,6 +168,6 @@ public final class Visit {
 
     private static Draft draft(byte[] job) throws IOException {
         return Draft.read(new String(job, StandardCharsets.UTF_8))
-                .orElseThrow(() -> new IOException(StoreText.of("visit.unreadable")));
+                .orElseThrow(() -> new OfficeRefusal("visit.unreadable"));
     }
 }

@@ -142,7 +142,7 @@ public final class WorkingFolder {
     public void checkJob(String name) throws IOException {
         StoredFolder job = store.folder(name);
         if (job.files().isEmpty()) {
-            throw new IOException(StoreText.of("visit.unknown", name));
+            throw new OfficeRefusal("visit.unknown", name);
         }
         if (job.file(FileKind.JOB_FILE).isEmpty()) {
             throw withheld();

@@ -6,13 +6,12 @@ import java.nio.channels.FileChannel;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
-import java.util.stream.Stream;
 import spadework.disk.Disk;
 import spadework.store.FileKind;
 import spadework.store.FolderSummary;
@@ -117,11 +116,34 @@ final class FolderNumbers {
     /** The highest count of a year among names and numbers; 0 for none. */
     int last(int year) throws IOException {
         follow();
-        return numbers.entrySet().stream()
-                .flatMap(entry -> Stream.of(entry.getKey(), entry.getValue()))
-                .map(number -> NumberOfYear.of(number, year))
-                .flatMapToInt(OptionalInt::stream)
-                .max()
-                .orElse(0);
+        while (true) {
+            Optional<Map.Entry<String, String>> highest =
+                    numbers.entrySet().stream().max(Comparator.comparingInt(entry -> count(entry, year)));
+            int count = highest.map(entry -> count(entry, year)).orElse(0);
+            if (count == 0 || isThere(highest.get())) {
+                return count;
+            }
+        }
+    }
+
+    private static int count(Map.Entry<String, String> entry, int year) {
+        return Math.max(
+                NumberOfYear.of(entry.getKey(), year).orElse(0),
+                NumberOfYear.of(entry.getValue(), year).orElse(0));
+    }
+
+    /** Whether a folder is what was noted of it; where it is not, what it is instead stands from now on. */
+    private boolean isThere(Map.Entry<String, String> noted) throws IOException {
+        String name = noted.getKey();
+        String number = number(name);
+        boolean there = Files.isRegularFile(FolderFiles.at(root, name).resolve(FileKind.JOB_FILE));
+        if (there && number.equals(noted.getValue())) {
+            return true;
+        }
+        put(name, number);
+        if (!there) {
+            numbers.remove(name);
+        }
+        return false;
     }
 }

@@ -66,4 +66,28 @@ class FolderStoreTest extends StoreContract {
             assertThat(store.folder("j").files()).hasSize(3);
         }
     }
+
+    @Test
+    void numberThatWasNotedAndNeverWrittenIsNoGap() throws IOException {
+        Store store = new FolderStore(root.resolve("office"));
+        FolderChange first = new FolderChange(
+                StoredFolder.empty("2026-001"),
+                Map.of("job.json", "{\"number\": \"2026-001\"}".getBytes(StandardCharsets.UTF_8)),
+                Set.of());
+        int from = 1;
+        while (store.folder("2026-001").files().isEmpty()) {
+            try (FullDisk full = FullDisk.from(from)) {
+                store.write(first);
+            } catch (StoreFailure full) {
+                assertThat(full.why()).isEqualTo(StoreFailure.Why.FULL);
+                assertThat(store.lastNumber(2026))
+                        .as("full from operation " + from)
+                        .isZero();
+            }
+            from++;
+        }
+        assertThat(from).isGreaterThan(4);
+        assertThat(store.lastNumber(2026)).isEqualTo(1);
+        assertThat(new FolderStore(root.resolve("office")).lastNumber(2026)).isEqualTo(1);
+    }
 }
