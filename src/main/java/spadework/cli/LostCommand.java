@@ -13,7 +13,7 @@ import spadework.cli.option.DryRunOption;
 import spadework.cli.option.JobParameter;
 import spadework.cli.option.Today;
 import spadework.cli.outcome.OutcomeReport;
-import spadework.office.agreement.Losing;
+import spadework.office.agreement.LostProposal;
 
 /** Write down that the homeowner did not take the proposal. */
 @Command(
@@ -43,6 +43,7 @@ final class LostCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        return OutcomeReport.of(job.path(), Losing.lose(job.path(), on, reason, Today.of(spec)), spec.commandLine());
+        return OutcomeReport.of(
+                job.path(), LostProposal.lose(job.path(), on, reason, Today.of(spec)), spec.commandLine());
     }
 }

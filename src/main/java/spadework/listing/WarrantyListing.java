@@ -10,8 +10,8 @@ import java.util.Map;
 import spadework.warranty.Card;
 import spadework.warranty.CardRow;
 import spadework.warranty.Claim;
-import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
+import spadework.warranty.CoveredRun;
 import spadework.warranty.Warranty;
 
 /** Warranties for other programs to read, as JSON: dates as ISO text, money as decimal text. */
@@ -117,7 +117,7 @@ public final class WarrantyListing {
                 .put("lastDay", part.lastDay().toString());
     }
 
-    private static void covered(ArrayNode list, List<Covered> all) {
+    private static void covered(ArrayNode list, List<CoveredRun> all) {
         all.forEach(each -> list.addObject()
                 .put("label", each.label())
                 .put("what", each.what())

@@ -18,7 +18,7 @@ public final class CodeFilm {
     private CodeFilm() {}
 
     /** The least film that the list accepts, in mils; empty where the list has no film for it. */
-    public static Optional<FilmThickness> least(Generic generic) {
+    public static Optional<FilmThickness> least(TreatmentKind generic) {
         return switch (generic) {
             case POLYMER_MODIFIED_ASPHALT -> Optional.of(new FilmThickness(40));
             case LIQUID_SYNTHETIC_RUBBER, FLEXIBLE_POLYMER_CEMENT -> Optional.of(new FilmThickness(60));
@@ -28,7 +28,7 @@ public final class CodeFilm {
     }
 
     /** The metric equal that the list prints beside {@link #least}, a little under it. */
-    public static Optional<FilmThickness> leastMetric(Generic generic) {
+    public static Optional<FilmThickness> leastMetric(TreatmentKind generic) {
         return switch (generic) {
             case POLYMER_MODIFIED_ASPHALT -> Optional.of(FilmThickness.ofMillimeters(1));
             case LIQUID_SYNTHETIC_RUBBER, FLEXIBLE_POLYMER_CEMENT -> Optional.of(FilmThickness.ofMillimeters(1.5));
@@ -38,7 +38,7 @@ public final class CodeFilm {
     }
 
     /** The list's least film as it prints it: {@code 60 mil (1.5 mm)}. */
-    public static Optional<String> printed(Generic generic) {
+    public static Optional<String> printed(TreatmentKind generic) {
         return leastMetric(generic)
                 .flatMap(metric -> least(generic)
                         .map(least -> least.text()
@@ -50,7 +50,7 @@ public final class CodeFilm {
      * Whether a film of that kind may be called waterproofing in any paper. A sheet membrane is taken by the type of
      * the sheet, which this list does not decide, so the answer is no unless the list says yes.
      */
-    public static boolean isWaterproofing(Generic generic, FilmThickness dry) {
+    public static boolean isWaterproofing(TreatmentKind generic, FilmThickness dry) {
         return leastMetric(generic).filter(least -> dry.compareTo(least) >= 0).isPresent();
     }
 }

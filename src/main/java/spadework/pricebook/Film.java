@@ -12,4 +12,4 @@ import spadework.measure.Percent;
  * @param dryFilm the film it is laid to unless the job says otherwise
  * @param coats number of coats
  */
-public record Film(Generic generic, Percent volumeSolids, FilmThickness dryFilm, int coats) {}
+public record Film(TreatmentKind generic, Percent volumeSolids, FilmThickness dryFilm, int coats) {}

@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Map;
 import spadework.reason.Reason;
 import spadework.warranty.Contractor;
-import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
+import spadework.warranty.CoveredRun;
 import spadework.warranty.OwnerTerms;
 import spadework.warranty.Warranty;
 import spadework.warranty.WarrantyCoverage;
@@ -72,12 +72,12 @@ final class WarrantyJson {
         }
     }
 
-    private static Map<String, Object> covered(Covered covered) {
+    private static Map<String, Object> covered(CoveredRun covered) {
         return ordered(List.of("label", covered.label(), "what", covered.what(), "length", covered.length()));
     }
 
-    private static Covered covered(JsonMembers members) throws IOException {
-        return new Covered(members.text("label"), members.text("what"), members.text("length"));
+    private static CoveredRun covered(JsonMembers members) throws IOException {
+        return new CoveredRun(members.text("label"), members.text("what"), members.text("length"));
     }
 
     private static Map<String, Object> part(CoveredPart part) {

@@ -9,7 +9,7 @@ import java.util.List;
  * @param notCovered what it does not cover
  */
 public record WarrantyCoverage(
-        List<Covered> walls, List<Covered> runs, List<CoveredPart> parts, List<String> notCovered) {
+        List<CoveredRun> walls, List<CoveredRun> runs, List<CoveredPart> parts, List<String> notCovered) {
 
     public WarrantyCoverage {
         walls = List.copyOf(walls);

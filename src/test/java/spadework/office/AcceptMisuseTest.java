@@ -16,7 +16,7 @@ import spadework.office.MisuseStages.Stage;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.ConsentInput;
 import spadework.office.agreement.Issuing;
-import spadework.office.agreement.Losing;
+import spadework.office.agreement.LostProposal;
 import spadework.office.agreement.SignatureInput;
 import spadework.office.records.JobRecords;
 import spadework.office.reply.TemplateFolder;
@@ -166,7 +166,7 @@ class AcceptMisuseTest extends MisuseCase {
                         "a proposal that was declined is accepted",
                         Stage.ISSUED,
                         site -> {
-                            Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
+                            LostProposal.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
                             return described(accept(site, SampleJobFolder.yes()));
                         },
                         "The homeowner declined it, as the register has it"),

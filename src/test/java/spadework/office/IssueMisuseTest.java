@@ -13,7 +13,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import spadework.office.MisuseStages.Stage;
 import spadework.office.agreement.Issuing;
-import spadework.office.agreement.Losing;
+import spadework.office.agreement.LostProposal;
 import spadework.office.reply.TemplateFolder;
 import spadework.register.Event;
 import spadework.register.Register;
@@ -76,9 +76,9 @@ class IssueMisuseTest extends MisuseCase {
                         "a lost bid lost for another reason",
                         Stage.ISSUED,
                         site -> {
-                            Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
-                            return described(
-                                    Losing.lose(site.folder(), LocalDate.parse("2026-08-15"), "moved away", TODAY));
+                            LostProposal.lose(site.folder(), LocalDate.parse("2026-08-15"), "too dear", TODAY);
+                            return described(LostProposal.lose(
+                                    site.folder(), LocalDate.parse("2026-08-15"), "moved away", TODAY));
                         },
                         "the reason is \"too dear\" there, and \"moved away\" was asked for"));
     }

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
-import spadework.office.agreement.Losing;
+import spadework.office.agreement.LostProposal;
 import spadework.office.book.BookService;
 import spadework.office.portfolio.Copying;
 import spadework.office.portfolio.Copying.Take;
@@ -107,22 +107,22 @@ class OldBidsTest {
                 .accept(site.folder(), List.of(), SampleJobFolder.yes());
         assertThat(new RepriceService().reprice(site.file(), on(OCTOBER), true).done())
                 .isFalse();
-        assertThat(Losing.lose(site.file(), OCTOBER, "x", SampleJobFolder.TODAY))
+        assertThat(LostProposal.lose(site.file(), OCTOBER, "x", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Refused.class);
     }
 
     @Test
     void lostBidIsRegisteredOnceWithItsReasonAndTakenUpByALaterIssue() throws IOException {
-        assertThat(Losing.lose(site.file(), OCTOBER, "x", SampleJobFolder.TODAY))
+        assertThat(LostProposal.lose(site.file(), OCTOBER, "x", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Refused.class);
         new Issuing(Office.with(TemplateFolder.NONE), SampleJobFolder.TODAY).issue(site.folder());
-        assertThat(Losing.lose(site.file(), LocalDate.of(2026, 8, 1), "x", SampleJobFolder.TODAY))
+        assertThat(LostProposal.lose(site.file(), LocalDate.of(2026, 8, 1), "x", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Refused.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", SampleJobFolder.TODAY))
+        assertThat(LostProposal.lose(site.file(), OCTOBER, "took a lower bid", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Issued.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "took a lower bid", SampleJobFolder.TODAY))
+        assertThat(LostProposal.lose(site.file(), OCTOBER, "took a lower bid", SampleJobFolder.TODAY))
                 .isInstanceOf(Outcome.Standing.class);
-        assertThat(Losing.lose(site.file(), OCTOBER, "again", SampleJobFolder.TODAY))
+        assertThat(LostProposal.lose(site.file(), OCTOBER, "again", SampleJobFolder.TODAY))
                 .as("another reason")
                 .isInstanceOf(Outcome.Refused.class);
         assertThat(Register.of(site.folder()).entries())

@@ -32,7 +32,7 @@ class CodeFilmTest {
             SHEET_MEMBRANE,           90 mil,    false
             PORTLAND_PARGE,           375 mil,   false
             """)
-    void theWordFollowsTheFilm(Generic generic, String film, boolean expected) throws UnreadableMeasure {
+    void theWordFollowsTheFilm(TreatmentKind generic, String film, boolean expected) throws UnreadableMeasure {
         assertThat(CodeFilm.isWaterproofing(generic, FilmThickness.parse(film))).isEqualTo(expected);
     }
 
@@ -43,7 +43,7 @@ class CodeFilmTest {
             FIBER_REINFORCED_CEMENT,  125 mil (3 mm)
             BITUMINOUS_COATING,
             """)
-    void printedWithItsMetricEqual(Generic generic, String printed) {
+    void printedWithItsMetricEqual(TreatmentKind generic, String printed) {
         assertThat(CodeFilm.printed(generic).orElse(null)).isEqualTo(printed);
     }
 

@@ -35,7 +35,7 @@ class DefaultFilmsAndPipesTest {
     void everyCoatAndSheetSaysWhatItIs() {
         Stream.of(Measure.COAT, Measure.SHEET, Measure.PARGE)
                 .flatMap(measure -> Shipped.following(measure).stream())
-                .forEach(code -> assertThat(Shipped.words(Generic.class))
+                .forEach(code -> assertThat(Shipped.words(TreatmentKind.class))
                         .as(code)
                         .contains(Shipped.items()
                                 .get(code)

@@ -14,7 +14,7 @@ import spadework.office.Outcome;
 import spadework.office.SampleJobFolder;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Issuing;
-import spadework.office.agreement.Losing;
+import spadework.office.agreement.LostProposal;
 import spadework.office.reply.TemplateFolder;
 
 /**
@@ -70,7 +70,7 @@ public final class GeneratedJobsFolder {
             done(new Accepting(office, SampleJobFolder.TODAY).accept(folder, List.of(), SampleJobFolder.yes()));
         }
         if (kind == 9) {
-            done(Losing.lose(folder, LocalDate.of(2026, 9, 1), "took a lower bid", SampleJobFolder.TODAY));
+            done(LostProposal.lose(folder, LocalDate.of(2026, 9, 1), "took a lower bid", SampleJobFolder.TODAY));
         }
     }
 

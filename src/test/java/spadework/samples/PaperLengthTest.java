@@ -35,7 +35,7 @@ class PaperLengthTest {
         List<String> pages = pages(sample, PaperKind.WARRANTY);
 
         assertThat(pages).hasSize(2);
-        assertThat(pages.get(0)).contains("Limited warranty", "Covered wall", "Covered part", "Signed for");
+        assertThat(pages.get(0)).contains("Limited warranty", "CoveredRun wall", "CoveredRun part", "Signed for");
         assertThat(pages.get(1))
                 .contains("What is covered, and what is not?", "How does state law affect your rights?");
     }

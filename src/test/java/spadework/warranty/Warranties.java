@@ -25,9 +25,9 @@ public final class Warranties {
                         List.of("Ottoline Marsh", "Ivo Marsh"), "7 Quarry Lane, Fallow Creek, OH 43099", CONTRACTOR),
                 new WarrantyCoverage(
                         List.of(
-                                new Covered("A", "back wall", "42 ft"),
-                                new Covered("B", "side wall by the drive", "24 ft")),
-                        List.of(new Covered("D1", "4 in perforated pipe", "71 ft")),
+                                new CoveredRun("A", "back wall", "42 ft"),
+                                new CoveredRun("B", "side wall by the drive", "24 ft")),
+                        List.of(new CoveredRun("D1", "4 in perforated pipe", "71 ft")),
                         List.of(
                                 new CoveredPart(
                                         "Coated walls",

@@ -26,7 +26,6 @@ import spadework.measure.Percent;
 import spadework.measure.Unit;
 import spadework.pricebook.DigKind;
 import spadework.pricebook.Film;
-import spadework.pricebook.Generic;
 import spadework.pricebook.ItemCost;
 import spadework.pricebook.ItemIdentity;
 import spadework.pricebook.ItemUpkeep;
@@ -37,6 +36,7 @@ import spadework.pricebook.Material;
 import spadework.pricebook.Measure;
 import spadework.pricebook.Section;
 import spadework.pricebook.Supplier;
+import spadework.pricebook.TreatmentKind;
 import spadework.pricebook.WorkStep;
 import spadework.spelling.FormerSpelling;
 
@@ -47,7 +47,7 @@ public final class ItemReader {
             fields.get("number", Texts.LABEL, ""),
             fields.get("leadDays", Counts.between(0, 90), 0)));
     private static final ValueKind<Film> FILM = ValueKind.object(fields -> new Film(
-            fields.get("generic", Choices.of(Generic.class)),
+            fields.get("generic", Choices.of(TreatmentKind.class)),
             fields.get("volumeSolids", Shares.aboveZeroTo(100)),
             fields.get("dryFilm", Measures.FILM),
             fields.get("coats", Counts.between(1, 10))));

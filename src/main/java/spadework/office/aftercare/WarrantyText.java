@@ -9,8 +9,8 @@ import spadework.warranty.Card;
 import spadework.warranty.CardRow;
 import spadework.warranty.Claim;
 import spadework.warranty.ClaimStep;
-import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
+import spadework.warranty.CoveredRun;
 import spadework.warranty.Warranty;
 
 /** Warranties as lines of text for the screen. */
@@ -80,7 +80,7 @@ public final class WarrantyText {
         return lines.stream().map(line -> line.replaceAll("\\p{Cntrl}+", " ")).toList();
     }
 
-    private static String covered(List<Covered> all) {
+    private static String covered(List<CoveredRun> all) {
         return all.stream()
                 .map(each -> each.label() + ", " + each.what() + ", " + each.length())
                 .collect(Collectors.joining("; "));

@@ -16,8 +16,8 @@ import spadework.paperwork.warranty.CertificatePaper;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.paperwork.work.FinishWork;
 import spadework.warranty.Contractor;
-import spadework.warranty.Covered;
 import spadework.warranty.CoveredPart;
+import spadework.warranty.CoveredRun;
 import spadework.warranty.OwnerTerms;
 import spadework.warranty.Warranty;
 import spadework.warranty.WarrantyCoverage;
@@ -42,10 +42,10 @@ public final class RegisteredWarranty {
         WarrantyCoverage coverage = new WarrantyCoverage(
                 certificate.walls().stream()
                         .map(wall ->
-                                new Covered(wall.label(), wall.where() + ": " + onIt(wall.finish()), wall.length()))
+                                new CoveredRun(wall.label(), wall.where() + ": " + onIt(wall.finish()), wall.length()))
                         .toList(),
                 certificate.runs().stream()
-                        .map(run -> new Covered(run.label(), run.pipe(), run.length()))
+                        .map(run -> new CoveredRun(run.label(), run.pipe(), run.length()))
                         .toList(),
                 parts(terms, from),
                 terms.notCovered());

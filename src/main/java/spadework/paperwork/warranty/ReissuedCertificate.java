@@ -4,7 +4,7 @@ package spadework.paperwork.warranty;
 import java.util.List;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.WarrantyPromise;
-import spadework.warranty.Covered;
+import spadework.warranty.CoveredRun;
 
 /**
  * Everything the certificate of a later owner prints, finished.
@@ -19,7 +19,7 @@ public record ReissuedCertificate(
         String number,
         String first,
         String before,
-        List<Covered> walls,
-        List<Covered> runs,
+        List<CoveredRun> walls,
+        List<CoveredRun> runs,
         WarrantyPromise promise,
         List<EarlierClaim> claims) {}

@@ -15,10 +15,10 @@ import spadework.register.Register;
 import spadework.wording.Wording;
 
 /** Writes down that the homeowner did not take a proposal. A later issue takes the bid up again. */
-public final class Losing {
-    private static final Wording WORDS = Wording.beside(Losing.class);
+public final class LostProposal {
+    private static final Wording WORDS = Wording.beside(LostProposal.class);
 
-    private Losing() {}
+    private LostProposal() {}
 
     /**
      * Registers that a bid is lost.

@@ -8,4 +8,4 @@ package spadework.warranty;
  * @param what as the certificate says it: where the wall is, or what the pipe is
  * @param length as printed, with its unit
  */
-public record Covered(String label, String what, String length) {}
+public record CoveredRun(String label, String what, String length) {}
