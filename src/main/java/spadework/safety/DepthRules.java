@@ -30,8 +30,32 @@ final class DepthRules implements Rule {
         for (FootingDrain drain : facts.job().water().drains()) {
             found.addAll(floor(facts.job(), drain));
             found.addAll(footing(facts, drain));
+            Pipe pipe = Pipes.of(drain, facts.book());
+            drain.startInvert()
+                    .ifPresent(invert -> drain.startGrade()
+                            .ifPresent(grade -> found.addAll(ground(drain, "start", invert, grade, pipe))));
+            drain.endInvert()
+                    .ifPresent(invert -> drain.endGrade()
+                            .ifPresent(grade -> found.addAll(ground(drain, "end", invert, grade, pipe))));
         }
         return found;
+    }
+
+    /** Levels that cannot both be right: the ground lies no higher than the top of the pipe under it. */
+    private static List<Finding> ground(FootingDrain drain, String where, Length invert, Length grade, Pipe pipe) {
+        double top = invert.feet() + (pipe.outside().feet() + pipe.inside().feet()) / 2;
+        return Found.when(
+                grade.feet() <= top + LEVELS,
+                stop(
+                        "drain-over-ground",
+                        drain.label(),
+                        Found.PRACTICE,
+                        "where",
+                        where,
+                        "invert",
+                        invert.levelText(),
+                        "grade",
+                        grade.levelText()));
     }
 
     private static List<Finding> floor(Job job, FootingDrain drain) {

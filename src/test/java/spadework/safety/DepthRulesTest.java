@@ -44,6 +44,23 @@ class DepthRulesTest {
         assertThat(found.contains("invert-below-footing")).isEqualTo(expected.equals("invert-below-footing"));
     }
 
+    /**
+     * A pipe of 4 in with a wall of 0.1075 in (4.215 in outside) whose invert lies at 92.6 has its top at 92.94: ground
+     * that is not over it is a level read wrong (common practice, no source).
+     */
+    @ParameterizedTest(name = "ground at {0} and {1}: {2}")
+    @CsvSource({"97.5, 97.5, ''", "92.96, 97.5, ''", "92.93, 97.5, start", "90, 97.5, start", "97.5, 90, end"})
+    void groundLiesOverTheDrain(double start, double end, String where) {
+        var found = Checked.findings(new WaterJob().drain(92.6, 92.6).drainGrade(start, end).build()).stream()
+                .filter(finding -> finding.id().equals("drain-over-ground"))
+                .toList();
+        assertThat(found).hasSize(where.isEmpty() ? 0 : 1);
+        found.forEach(finding -> {
+            assertThat(finding.severity()).isEqualTo(Severity.STOP);
+            assertThat(finding.values()).containsEntry("where", where).containsEntry("invert", "92.60 ft");
+        });
+    }
+
     @Test
     void teeIsHeldToTheFootingToo() {
         WaterJob job = new WaterJob().drain(92.6, 92.6).teeInMiddle(91.7).main(40, 91.7, 91.0);
