@@ -51,7 +51,9 @@ class DepthRulesTest {
     @ParameterizedTest(name = "ground at {0} and {1}: {2}")
     @CsvSource({"97.5, 97.5, ''", "92.96, 97.5, ''", "92.93, 97.5, start", "90, 97.5, start", "97.5, 90, end"})
     void groundLiesOverTheDrain(double start, double end, String where) {
-        var found = Checked.findings(new WaterJob().drain(92.6, 92.6).drainGrade(start, end).build()).stream()
+        var found = Checked.findings(
+                        new WaterJob().drain(92.6, 92.6).drainGrade(start, end).build())
+                .stream()
                 .filter(finding -> finding.id().equals("drain-over-ground"))
                 .toList();
         assertThat(found).hasSize(where.isEmpty() ? 0 : 1);

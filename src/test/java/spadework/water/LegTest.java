@@ -56,8 +56,7 @@ class LegTest {
     }
 
     private static Job job(Corner... corners) {
-        return Jobs.withCorners(
-                Jobs.job(wall("A", 4, 5), wall("B", 5, 6), wall("C", 6, 7)), List.of(corners));
+        return Jobs.withCorners(Jobs.job(wall("A", 4, 5), wall("B", 5, 6), wall("C", 6, 7)), List.of(corners));
     }
 
     /** A wall that is left through its start is passed backward, and so is one that is entered at its end. */
@@ -111,7 +110,8 @@ class LegTest {
         Corner corner = new Corner(new WallEnd("A", true), new WallEnd("B", false), kind);
         Job job = job(corner, corner("B", true, "C", false));
         assertThat(DrainLength.gain(job, corner)).isCloseTo(feet, within(1e-9));
-        double walls = job.getWall("A").length().feet() + job.getWall("B").length().feet();
+        double walls =
+                job.getWall("A").length().feet() + job.getWall("B").length().feet();
         assertThat(DrainLength.of(job, along("A", "B")).number()).isCloseTo(walls + feet, within(1e-9));
         assertThat(DrainLength.corners(job, along("A", "B"))).containsExactly(corner);
         assertThat(DrainLength.of(job, along("A", "B")).formula())
