@@ -19,6 +19,10 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
 import java.util.stream.Stream;
 import spadework.office.files.JobsHome;
 import spadework.office.portfolio.BidsService;
@@ -39,6 +43,7 @@ final class OfficeBids {
     private static final int TURNS = 200;
     private static final int BOOKS = 500;
     private static final int WHOLE = 60;
+    private static final int PERSON_TURNS = 20;
     private static final int MOST = 50;
     private static final String HEADS = "select name, number, title, stands from folder where name <> '' and ";
     private static final String LATEST = " order by changed_at desc limit " + MOST;
@@ -80,6 +85,8 @@ final class OfficeBids {
             long before = used();
             ask(store, bids);
             firstPage(store, folder.resolve("copies"), bids);
+            crowd(server, 5);
+            crowd(server, 50);
             System.gc();
             System.out.printf(Locale.ROOT, "memory before and after: %d and %d MB%n", before >> 20, used() >> 20);
             plan(statement, HEADS + "words @@ to_tsquery('simple', 'clay:* & bas:*')" + LATEST);
@@ -156,6 +163,43 @@ final class OfficeBids {
         return BidsService.rows(files, LocalDate.of(2026, 8, 10), BidsService.Wanted.ALL);
     }
 
+    /** So many people at once, each with a program and a job of his own, who search, look at the list and save. */
+    private static void crowd(Server server, int people) throws IOException {
+        ExecutorService crowd = Executors.newFixedThreadPool(people);
+        try {
+            List<Future<List<Long>>> all = new ArrayList<>();
+            for (int i = 0; i < people; i++) {
+                String job = "crowd-" + people + "-" + i;
+                all.add(crowd.submit(() -> turns(server, job)));
+            }
+            List<Long> nanos = new ArrayList<>();
+            for (Future<List<Long>> one : all) {
+                nanos.addAll(one.get());
+            }
+            told(people + " people at once: a search, the list and a saving together", nanos);
+        } catch (InterruptedException | ExecutionException broken) {
+            throw new IOException(broken);
+        } finally {
+            crowd.shutdownNow();
+        }
+    }
+
+    private static List<Long> turns(Server server, String job) throws IOException {
+        List<Long> nanos = new ArrayList<>();
+        try (Store store = PostgresStore.open(server, "office.json")) {
+            StoredFolder now = store.folder(job);
+            for (int i = 0; i < PERSON_TURNS; i++) {
+                long start = System.nanoTime();
+                store.find("wrenfield77", MOST);
+                store.find("", MOST);
+                byte[] text = ("{\"title\": \"stone cellar " + i + "\"}").getBytes(StandardCharsets.UTF_8);
+                now = store.write(new FolderChange(now, Map.of("job.json", text), Set.of()));
+                nanos.add(System.nanoTime() - start);
+            }
+        }
+        return nanos;
+    }
+
     /** The same list and search over as many folders. */
     private static void folders(Path jobs, int bids) throws IOException {
         for (int n = 1; n <= bids; n++) {
@@ -191,13 +235,17 @@ final class OfficeBids {
             asked.answer();
             nanos.add(System.nanoTime() - start);
         }
+        told(what, nanos);
+    }
+
+    private static void told(String what, List<Long> nanos) {
         Collections.sort(nanos);
         System.out.printf(
                 Locale.ROOT,
                 "%s: median %.1f ms, 95 of 100 within %.1f ms%n",
                 what,
-                nanos.get(TURNS / 2) / 1e6,
-                nanos.get(TURNS * 95 / 100) / 1e6);
+                nanos.get(nanos.size() / 2) / 1e6,
+                nanos.get(nanos.size() * 95 / 100) / 1e6);
     }
 
     private static void plan(Statement statement, String query) throws SQLException {

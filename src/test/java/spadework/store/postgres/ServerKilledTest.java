@@ -87,7 +87,7 @@ class ServerKilledTest {
             release(running);
             running = start(data, port);
             check(server, done, unsure);
-            if ((kill + 1) % 20 == 0) {
+            if ((kill + 1) % 5 == 0) {
                 System.out.printf("office: %d kills, %d steps acknowledged%n", kill + 1, done.size());
             }
         }
