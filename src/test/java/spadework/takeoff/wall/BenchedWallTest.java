@@ -25,8 +25,10 @@ import spadework.measure.Length;
 import spadework.measure.Unit;
 import spadework.pricebook.Books;
 import spadework.trench.BankLine;
+import spadework.trench.Benching;
 import spadework.working.Given;
 import spadework.working.Worked;
+import spadework.working.Working;
 
 /**
  * Soil beside banks in steps of 4 ft, the first upright at the toe, each further one behind a slope of 1 to 1
@@ -118,11 +120,43 @@ class BenchedWallTest {
     }
 
     /** A trench no higher than its first step stands upright, and so does its end. */
-    @Test
-    void endUnderTheFirstStep() {
-        double without = dug(wall(20, 4, 6, SHIELDED, Protection.BENCHED));
-        assertThat(dug(wall(20, 4, 6, ends(EndKind.OPEN, EndKind.SHIELDED, 0), Protection.BENCHED)))
+    @ParameterizedTest(name = "{0} ft high")
+    @CsvSource({"3", "4"})
+    void endUnderTheFirstStep(double height) {
+        double without = dug(wall(20, height, 6, SHIELDED, Protection.BENCHED));
+        assertThat(dug(wall(20, height, 6, ends(EndKind.OPEN, EndKind.SHIELDED, 0), Protection.BENCHED)))
                 .isCloseTo(without, within(1e-9));
+    }
+
+    /** So does a corner: 3 × 2.5 × 2.5 less the footings' corner. Every face says at which end it stands. */
+    @Test
+    void cornerUnderTheFirstStep() {
+        Wall wall = wall(20, 6, 6, ends(EndKind.OPEN, EndKind.RAMP, 3), Protection.BENCHED);
+        WallMeasures measures = WallMeasures.of(clay(wall), wall);
+        Worked corner = DugWall.volume("C1", Given.of("Hc", "depth", 3, Unit.FOOT, "test"), measures, measures);
+        assertThat(corner.number()).isCloseTo(3 * 2.5 * 2.5 - 0.25 * TF, within(1e-9));
+        assertThat(corner.formula()).isEqualTo("C1k1 − p1 × p2 × min(tf, Hc)");
+        assertThat(DugWall.bank(new Trenches(clay(wall), Books.standard()), wall)
+                        .inputs())
+                .extracting(Working::name)
+                .containsExactly("straight trench with its steps", "face in steps at the start", "ramp at the end");
+    }
+
+    /** Steps beside a slope of 1 to 1: 4 × 2.5 × (2.5 + 2) and 2 × 8.5 × (2.5 + 5), the slope half-way up. */
+    @Test
+    void cornerWithASlope() {
+        Wall steps = wall(20, 6, 6, SHIELDED, Protection.BENCHED);
+        Wall slope = wall(20, 6, 6, SHIELDED, Protection.SLOPED);
+        Worked corner = DugWall.volume(
+                "C1",
+                Given.of("Hc", "depth", 6, Unit.FOOT, "test"),
+                WallMeasures.of(clay(steps), steps, 0),
+                WallMeasures.of(clay(slope), slope, 1));
+        assertThat(corner.number()).isCloseTo(45 + 127.5 - 0.25 * TF, within(1e-9));
+        assertThat(corner.inputs().get(0).inputs())
+                .filteredOn(input -> input.symbol().startsWith("o"))
+                .extracting(Working::source)
+                .containsExactly(Benching.SOURCE, "half-way up");
     }
 
     /**

@@ -31,6 +31,7 @@ import spadework.measure.Unit;
 import spadework.pricebook.Books;
 import spadework.working.Formula;
 import spadework.working.Worked;
+import spadework.working.Working;
 
 /** Soil of trenches and holes, worked out by hand. */
 class DugWallTest {
@@ -70,6 +71,30 @@ class DugWallTest {
     private static String formula(Wall wall) {
         return DugWall.bank(new Trenches(Jobs.job(wall), Books.standard()), wall)
                 .formula();
+    }
+
+    /** What lies straight before the wall, as the machine digs it with care, holds the same wells. */
+    @ParameterizedTest(name = "{1} wells before a bank {0}: {2} cf more")
+    @CsvSource({"UPRIGHT, 1, 6", "UPRIGHT, 2, 12", "UPRIGHT, 0, 0", "SLOPED, 2, 0"})
+    void windowWellsStraightBeforeTheWall(Protection protection, int wells, double cubicFeet) {
+        Worked without = beside(wells(protection, 0));
+        Worked with = beside(wells(protection, wells));
+        assertThat((with.number() - without.number()) * 27).isCloseTo(cubicFeet, within(1e-9));
+        assertThat(with.formula().contains("Vw")).isEqualTo(cubicFeet > 0);
+        assertThat(without.formula()).doesNotContain("Vw");
+    }
+
+    private static Worked beside(Wall wall) {
+        return DugWall.beside(new Trenches(Jobs.job(wall), Books.standard()), wall);
+    }
+
+    /** The working says which end a face belongs to. */
+    @Test
+    void facesAreToldByTheirEnd() {
+        assertThat(DugWall.bank(new Trenches(Jobs.job(), Books.standard()), Jobs.wall())
+                        .inputs())
+                .extracting(Working::name)
+                .containsExactly("straight trench", "sloped face at the start", "sloped face at the end");
     }
 
     /** A bank that stands upright is not laid back at its ends either; one that is laid back has two. */
