@@ -31,6 +31,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.NoticeBar;
 import spadework.form.kit.Platform;
+import spadework.form.kit.Theme;
 import spadework.form.library.LibraryContext;
 import spadework.form.library.LibraryTab;
 import spadework.form.library.LibraryWindow;
@@ -214,7 +215,7 @@ public final class JobWindow extends JFrame {
         return watch.<JComponent>map(looking -> {
                     JPanel top = new JPanel(new MigLayout("insets 0, gap 0, fillx", "[grow,fill][]16"));
                     top.add(strip, "wmin 0");
-                    top.add(looking.label(), "w 210!");
+                    top.add(looking.label(), "w " + Theme.scaled(210) + "!");
                     return top;
                 })
                 .orElse(strip);

@@ -49,7 +49,9 @@ public final class OfficeCopies implements JobsHome, AutoCloseable {
         this.who = who;
         this.copies = new WorkingFolder(store, this.root);
         Disk.folders(this.root);
-        if (current(StoredFolder.FIRM).file("company.json").isEmpty()) {
+        StoredFolder firm = current(StoredFolder.FIRM);
+        copies.checkFirm(firm);
+        if (firm.file("company.json").isEmpty()) {
             throw new OfficeRefusal("copies.nofirm", store.called());
         }
     }

@@ -119,13 +119,22 @@ public final class WorkingFolder {
      */
     public <T> T overAll(Step<T> step) throws IOException {
         StoredFolder firm = fetch(StoredFolder.FIRM);
-        if (firm.files().isEmpty() && !store.list().isEmpty()) {
-            throw withheld();
-        }
+        checkFirm(firm);
         fetchAllToRead(Set.of());
         T done = step.in(root);
         keep(firm);
         return done;
+    }
+
+    /**
+     * Holds that jobs can be priced by what is seen of the firm's files.
+     *
+     * @throws StoreFailure if they are kept from whoever asks
+     */
+    void checkFirm(StoredFolder firm) throws IOException {
+        if (firm.files().isEmpty() && !store.list().isEmpty()) {
+            throw withheld();
+        }
     }
 
     /** Not everybody may read what a job is priced from. */

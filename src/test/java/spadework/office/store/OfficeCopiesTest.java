@@ -16,6 +16,8 @@ import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.office.files.JobFile;
 import spadework.office.files.JobsHome;
 import spadework.register.Event;
@@ -23,10 +25,12 @@ import spadework.register.Register;
 import spadework.store.FolderChange;
 import spadework.store.FolderMoved;
 import spadework.store.Store;
+import spadework.store.StoreFailure;
 import spadework.store.StoredFile;
 import spadework.store.StoredFolder;
 import spadework.store.postgres.OfficeServer;
 import spadework.store.postgres.PostgresStore;
+import spadework.store.postgres.Server;
 
 /** Copies of folders of an office in which somebody works: both have the same, or the copy what the office has. */
 class OfficeCopiesTest {
@@ -76,6 +80,24 @@ class OfficeCopiesTest {
             assertThatThrownBy(() -> new OfficeCopies(bare, folder.resolve("bare"), "ana"))
                     .hasMessageContaining("has no company.json yet")
                     .hasMessageContaining("spadework office copy");
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"crew", "bookkeeper"})
+    void whoMayNotSeeWhatJobsArePricedByOpensNoWindow(String role) throws IOException {
+        Server server = OfficeServer.office();
+        try (Store owner = PostgresStore.open(server, "office.json");
+                Store member = PostgresStore.open(OfficeServer.member(server, role), "office.json")) {
+            for (String name : new String[] {StoredFolder.FIRM, "built"}) {
+                owner.write(new FolderChange(
+                        owner.folder(name), Map.of("company.json", "{}".getBytes(StandardCharsets.UTF_8)), Set.of()));
+            }
+            String stands = role.equals("crew") ? "accepted" : "closed";
+            OfficeServer.sql(server, "update folder set stands = '" + stands + "' where name = 'built'");
+            assertThatThrownBy(() -> new OfficeCopies(member, folder.resolve(role), role))
+                    .isInstanceOf(StoreFailure.class)
+                    .hasMessageContaining("does not let you do that. Ask the owner for the right");
         }
     }
 

@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -146,6 +147,24 @@ class ServerFailuresTest {
 
     private static byte[] register() throws IOException {
         return Files.readAllBytes(Path.of("sample-quotes/added-wall-then-closed/register.jsonl"));
+    }
+
+    @Test
+    void tablesOfTheVersionBeforeAreBroughtUpAndKeepWhatTheyHold() throws IOException {
+        Server office = OfficeServer.bare();
+        Flyway.configure()
+                .dataSource(office.url(), office.user(), office.password().orElse(null))
+                .schemas(Migrations.SCHEMA)
+                .locations("classpath:" + Migrations.FOLDER)
+                .target("1")
+                .load()
+                .migrate();
+        OfficeServer.sql(office, "insert into folder (name, version, number) values ('j', 'v', '2026-007')");
+        assertThat(refusal(office).why()).isEqualTo(Why.TOO_OLD);
+        assertThat(PostgresStore.setUp(office)).isEqualTo(Migrations.WANTED - 1);
+        try (PostgresStore store = PostgresStore.open(office, "office.json")) {
+            assertThat(store.lastNumber(2026)).isEqualTo(7);
+        }
     }
 
     @Test
