@@ -224,7 +224,7 @@ class ContractPapersTest {
     void theFilmInTheWorkbookIsGallonsOverArea() throws IOException {
         double area = 42 * 5.0;
         String page = page(BUILT, "completion");
-        Matcher found = Pattern.compile("13\\.2 gal on (\\d+) sf").matcher(page);
+        Matcher found = Pattern.compile("13\\.2 gal on (\\d+) sq ft").matcher(page);
         assertThat(found.find()).isTrue();
         double coated = Double.parseDouble(found.group(1));
         assertThat(coated).as("wall A with its laps, without its windows").isBetween(area, area * 1.1);

@@ -8,9 +8,11 @@ import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.job.OutletKind;
 import spadework.office.Bid;
 import spadework.office.PaperKind;
@@ -25,6 +27,9 @@ class PaperLengthTest {
 
     /** What reading glasses still read: common practice, no source. */
     private static final double SMALLEST = 7;
+
+    /** Words of a page that holds next to nothing, its head and foot among them. */
+    private static final int MOSTLY_EMPTY = 90;
 
     private static final String HEAD_OF_LINES = "Direct Unit price Price";
     private static final String HEAD_OF_TAKEOFF = "where each letter comes from, [source]";
@@ -65,6 +70,39 @@ class PaperLengthTest {
         assertThat(body).hasSizeLessThan(text.length());
         assertThat(Arrays.stream(body.split(" ")).filter(word -> word.matches(".*[A-Za-z].*")))
                 .hasSizeLessThanOrEqualTo(MOST_WORDS);
+    }
+
+    /** The summary, the work, its terms and the specimen; notices to cancel that are no part of it are not counted. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"added-wall-then-closed", "maryland-buyer-of-65"})
+    void theContractIsEightPagesWithItsNotices(String sample) throws IOException {
+        List<String> pages = pages(Path.of("sample-quotes", sample), PaperKind.CONTRACT);
+
+        assertThat(pages).hasSizeLessThanOrEqualTo(8);
+        assertThat(pages.get(0)).contains("In short", "Contract price", "Payments");
+        assertThat(pages).allMatch(page -> page.split(" ").length > MOSTLY_EMPTY);
+    }
+
+    /** A reader who counts the days told finds those of the first page. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spadework.samples.Samples#papered")
+    void theDaysToldAreTheDaysPromised(Path sample) throws IOException {
+        String text = String.join(" ", pages(sample, PaperKind.PROPOSAL));
+        int promised = Samples.bid(sample).dossier().job().schedule().workingDays();
+
+        int last = Pattern.compile("Days? (?:\\d+ (?:and|to) )?(\\d+):")
+                .matcher(text)
+                .results()
+                .mapToInt(found -> Integer.parseInt(found.group(1)))
+                .max()
+                .orElseThrow();
+        int kept = Pattern.compile("We keep (one|\\d+) more days?")
+                .matcher(text)
+                .results()
+                .mapToInt(found -> found.group(1).equals("one") ? 1 : Integer.parseInt(found.group(1)))
+                .sum();
+        assertThat(text).contains(promised + " working days at your house");
+        assertThat(last + kept).isEqualTo(promised);
     }
 
     /** A cover, a page for each wall, one for pipes and ground, and the drawings, two on a page. */

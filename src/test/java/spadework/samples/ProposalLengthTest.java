@@ -86,18 +86,25 @@ class ProposalLengthTest {
                     .add(name(letters, "Tobias"));
         }
         Files.writeString(folder.resolve("job.json"), job.toString());
-        Outcome outcome = Samples.office().documents(folder, root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL));
+        Outcome outcome = Samples.office()
+                .documents(folder, root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL, PaperKind.WARRANTY));
         assertThat(outcome).as(outcome.toString()).isInstanceOf(Outcome.Printed.class);
-        Path pdf = ((Outcome.Printed) outcome)
-                .files().stream()
-                        .filter(file -> file.toString().endsWith(".pdf"))
-                        .findFirst()
-                        .orElseThrow();
-        byte[] printed = Files.readAllBytes(pdf);
+        byte[] printed = pdf(outcome, "proposal.pdf");
+        assertThat(PageText.pages(pdf(outcome, "warranty.pdf")))
+                .as("a certificate is a leaf")
+                .hasSize(2);
         assertThat(PrintedType.of(printed).least())
                 .as("smallest letter, the plan's among them, in points")
                 .isGreaterThanOrEqualTo(7 - PrintedType.HAIR);
         return PageText.pages(printed);
+    }
+
+    private static byte[] pdf(Outcome outcome, String name) throws IOException {
+        return Files.readAllBytes(((Outcome.Printed) outcome)
+                .files().stream()
+                        .filter(file -> file.endsWith(name))
+                        .findFirst()
+                        .orElseThrow());
     }
 
     /** A house of 42 by 28 ft whose walls are done face by face, in stretches as long as each other. */

@@ -8,7 +8,6 @@ import spadework.drawing.shape.LabelRequest;
 import spadework.drawing.shape.LabelSpot;
 import spadework.drawing.shape.LabelText;
 import spadework.drawing.shape.Point;
-import spadework.drawing.shape.Rect;
 import spadework.drawing.shape.Shape.Dot;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
@@ -16,6 +15,9 @@ import spadework.drawing.shape.Shape.Weight;
 /** The perforated drains beside the walls, with arrows toward the tee and a point at it. */
 public final class DrainDrawing {
     private static final double WIDEST = 90;
+
+    /** From the end of a drain, with its cleanout, to its name, points. */
+    private static final double END = 6;
 
     private DrainDrawing() {}
 
@@ -46,19 +48,39 @@ public final class DrainDrawing {
         return points;
     }
 
-    /** The drain's name stands near its far end, away from the pipes that leave at the tee. */
+    /** The drain's name stands at its far end, beyond the last of it where there is room, away from the tee. */
     private static LabelRequest name(DrainRoute route, PlanFrame frame, PlanBands bands) {
         List<OutlineSpot> arm = route.arms().get(0);
         OutlineSpot from = arm.get(0);
-        OutlineSpot at = new OutlineSpot(from.side(), from.feet() + (arm.get(1).feet() - from.feet()) * 0.2);
         String label = route.drain().label();
         double width = Math.min(WIDEST, LabelText.width(label, LabelRequest.SMALL));
+        String inKey = label + PlanWords.TO + route.drain().into();
+        boolean pipes = bands.on(from.side()).words() > PlanBands.DRAIN + 5;
+        return LabelRequest.small(
+                        label,
+                        WIDEST,
+                        Role.DRAIN,
+                        pipes ? beyond(from, arm.get(1), width, frame) : beside(from, arm.get(1), width, frame, bands),
+                        inKey)
+                .leaningToward(from.side());
+    }
+
+    /** Where other pipes run between it and the words of its side, these stand beyond its end. */
+    private static LabelSpot beyond(OutlineSpot from, OutlineSpot next, double width, PlanFrame frame) {
+        Point end = frame.at(from, PlanBands.DRAIN);
+        Point along = frame.at(next, PlanBands.DRAIN);
+        double gap = END + (OutlineSpot.isAcross(from.side()) ? width : LabelRequest.SMALL) / 2;
+        Point at = end.plus(
+                Math.signum(end.x() - along.x()) * (end.x() == along.x() ? 0 : gap),
+                Math.signum(end.y() - along.y()) * (end.y() == along.y() ? 0 : gap));
+        return new LabelSpot(at, frame.outside(from.side(), 0), 50);
+    }
+
+    private static LabelSpot beside(
+            OutlineSpot from, OutlineSpot next, double width, PlanFrame frame, PlanBands bands) {
+        OutlineSpot at = new OutlineSpot(from.side(), from.feet() + (next.feet() - from.feet()) * 0.2);
         double half = OutlineSpot.isAcross(at.side()) ? LabelRequest.SMALL / 2 : width / 2;
         double words = bands.on(at.side()).words();
-        Rect zone = frame.outside(at.side(), PlanBands.DRAIN);
-        String inKey = label + PlanWords.TO + route.drain().into();
-        return LabelRequest.small(
-                        label, WIDEST, Role.DRAIN, new LabelSpot(frame.at(at, words + 2 + half), zone, 50), inKey)
-                .leaningToward(at.side());
+        return new LabelSpot(frame.at(at, words + 2 + half), frame.outside(at.side(), PlanBands.DRAIN), 50);
     }
 }

@@ -13,6 +13,7 @@ import spadework.office.Office;
 import spadework.office.PaperPrinter;
 import spadework.office.SignedPapers;
 import spadework.office.files.FileName;
+import spadework.paperwork.warranty.CareCard;
 import spadework.paperwork.warranty.CareCardPaper;
 import spadework.paperwork.warranty.ReissuePaper;
 import spadework.press.page.PageInfo;
@@ -54,13 +55,12 @@ public final class WarrantyPapers {
     }
 
     /** Pages and workbook of the maintenance card, by file name. */
-    Map<String, byte[]> card(Card card, LocalDate issued) {
+    Map<String, byte[]> card(Path job, Card card, LocalDate issued) {
+        CareCard printed = FirstCertificate.of(office, job, card.warranty().first())
+                .map(first -> CareCardPaper.of(card, issued, first.certificate()))
+                .orElseGet(() -> CareCardPaper.of(card, issued));
         return print(
-                card.warranty(),
-                "maintenance",
-                "card",
-                Map.of("card", CareCardPaper.of(card, issued)),
-                info(card.warranty(), issued, ""));
+                card.warranty(), "maintenance", "card", Map.of("card", printed), info(card.warranty(), issued, ""));
     }
 
     private Map<String, byte[]> print(

@@ -123,7 +123,7 @@ public final class WarrantyService {
         Disk.folders(out);
         for (Warranty warranty : reading.book().current()) {
             for (Map.Entry<String, byte[]> file :
-                    papers.card(Card.of(warranty, issued), issued).entrySet()) {
+                    papers.card(job, Card.of(warranty, issued), issued).entrySet()) {
                 AtomicFile.write(out.resolve(file.getKey()), file.getValue());
                 written.add(out.resolve(file.getKey()).toString());
             }

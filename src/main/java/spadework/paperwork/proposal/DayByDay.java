@@ -38,7 +38,7 @@ public record DayByDay(List<DayRow> rows, String weather) {
         CrewCalendar calendar = CrewCalendar.of(dossier.job(), dossier.company(), dossier.book(), dossier.takeoff());
         boolean fits = calendar.workingDays() <= dossier.job().schedule().workingDays()
                 && !calendar.finish().isAfter(dossier.job().schedule().latestFinish());
-        return fits ? new DayByDay(rows(calendar, dossier), weather(calendar, dossier.terms())) : NONE;
+        return fits ? new DayByDay(rows(calendar, dossier), weather(calendar, dossier)) : NONE;
     }
 
     private static List<DayRow> rows(CrewCalendar calendar, Dossier dossier) {
@@ -99,8 +99,11 @@ public record DayByDay(List<DayRow> rows, String weather) {
         return terms.get(last == first + 1 ? "days.two" : "days.more", "first", from, "last", to);
     }
 
-    private static String weather(CrewCalendar calendar, PaperWords terms) {
-        int spare = calendar.weatherDays();
+    /** What the schedule promises beyond the days told: a reader who counts finds the days of the first page. */
+    private static String weather(CrewCalendar calendar, Dossier dossier) {
+        PaperWords terms = dossier.terms();
+        int told = calendar.workingDays() - calendar.weatherDays();
+        int spare = dossier.job().schedule().workingDays() - told;
         return spare == 0
                 ? ""
                 : terms.get(spare == 1 ? "days.weather.one" : "days.weather", "days", Integer.toString(spare));

@@ -6,6 +6,7 @@ import java.time.format.TextStyle;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import spadework.paperwork.part.PaperHead;
 import spadework.warranty.Card;
 import spadework.warranty.CardRow;
 import spadework.warranty.CareSeason;
@@ -16,10 +17,23 @@ public final class CareCardPaper {
 
     /** The card as a paper of a day. */
     public static CareCard of(Card card, LocalDate issued) {
+        return of(RegisteredHead.of(card.warranty(), issued), card);
+    }
+
+    /**
+     * The same with the look of the first certificate, and with the person to call that it names.
+     *
+     * @param first as it was issued
+     */
+    public static CareCard of(Card card, LocalDate issued, WarrantyCertificate first) {
+        return of(RegisteredHead.ofFirst(card.warranty(), issued, first.head().firm()), card);
+    }
+
+    private static CareCard of(PaperHead head, Card card) {
         List<String> spring = card.duties(CareSeason.SPRING);
         List<String> fall = card.duties(CareSeason.FALL);
         return new CareCard(
-                RegisteredHead.of(card.warranty(), issued),
+                head,
                 card.warranty().number(),
                 card.warranty().terms().duties().stream()
                         .map(duty -> new CareDuty(duty, spring.contains(duty), fall.contains(duty)))

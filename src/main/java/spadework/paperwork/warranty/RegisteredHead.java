@@ -9,30 +9,47 @@ import spadework.paperwork.part.PaperHead;
 import spadework.warranty.Contractor;
 import spadework.warranty.Warranty;
 
-/** What a paper opens with when there is only the register to make it from: no logo, no insurance, letter size. */
+/**
+ * What a paper opens with that is made from the register: what the register keeps of the firm. Logo, paper size and whom
+ * to call come from the first certificate, where the job's folder still tells it.
+ */
 public final class RegisteredHead {
     private RegisteredHead() {}
 
     static PaperHead of(Warranty warranty, LocalDate issued) {
-        return of(warranty, issued, "");
+        return of(warranty, issued, registered(warranty.parties().contractor()));
     }
 
-    /** @param logo as a data address; empty for none */
-    static PaperHead of(Warranty warranty, LocalDate issued, String logo) {
-        Contractor firm = warranty.parties().contractor();
+    /** @param first the firm as the first certificate names it */
+    static PaperHead ofFirst(Warranty warranty, LocalDate issued, Firm first) {
+        Firm plain = registered(warranty.parties().contractor());
+        return of(
+                warranty,
+                issued,
+                plain.withCallName(first.callName())
+                        .withCallPhone(first.callPhone())
+                        .withLogo(first.logo())
+                        .withA4(first.a4()));
+    }
+
+    private static Firm registered(Contractor firm) {
+        return new Firm(
+                firm.name(),
+                firm.license(),
+                "",
+                "",
+                firm.address(),
+                firm.phone(),
+                firm.email(),
+                "",
+                firm.phone(),
+                Optional.empty(),
+                false);
+    }
+
+    private static PaperHead of(Warranty warranty, LocalDate issued, Firm firm) {
         return new PaperHead(
-                new Firm(
-                        firm.name(),
-                        firm.license(),
-                        "",
-                        "",
-                        firm.address(),
-                        firm.phone(),
-                        firm.email(),
-                        "",
-                        firm.phone(),
-                        logo.isEmpty() ? Optional.empty() : Optional.of(logo),
-                        false),
+                firm,
                 warranty.job(),
                 warranty.number(),
                 PrintedDates.words(issued),

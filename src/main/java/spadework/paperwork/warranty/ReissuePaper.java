@@ -23,21 +23,22 @@ public final class ReissuePaper {
      * @param issued the day of the transfer
      */
     public static ReissuedCertificate of(Warranty warranty, String before, List<Claim> claims, LocalDate issued) {
-        return of(RegisteredHead.of(warranty, issued), warranty, before, claims);
+        return of(RegisteredHead.of(warranty, issued), warranty, before, claims, "");
     }
 
     /**
-     * The same with the look of the first certificate.
+     * The same with the look of the first certificate, and with the person to call that it names.
      *
      * @param first as it was issued
      */
     public static ReissuedCertificate of(
             Warranty warranty, String before, List<Claim> claims, LocalDate issued, WarrantyCertificate first) {
-        String logo = first.head().firm().logo().orElse("");
-        return of(RegisteredHead.of(warranty, issued, logo), warranty, before, claims);
+        PaperHead head = RegisteredHead.ofFirst(warranty, issued, first.head().firm());
+        return of(head, warranty, before, claims, first.state());
     }
 
-    private static ReissuedCertificate of(PaperHead head, Warranty warranty, String before, List<Claim> claims) {
+    private static ReissuedCertificate of(
+            PaperHead head, Warranty warranty, String before, List<Claim> claims, String state) {
         WarrantyPromise promise = new WarrantyPromise(
                 false,
                 warranty.coverage().parts().stream()
@@ -64,6 +65,7 @@ public final class ReissuePaper {
                 warranty.coverage().walls(),
                 warranty.coverage().runs(),
                 promise,
-                claims.stream().map(EarlierClaim::of).toList());
+                claims.stream().map(EarlierClaim::of).toList(),
+                state);
     }
 }

@@ -13,6 +13,7 @@ import spadework.warranty.CoveredRun;
  * @param first number of the first certificate
  * @param before number of the certificate that it takes the place of
  * @param claims that earlier owners made, whatever came of them
+ * @param state name of the state in which the house stands; empty where it is not known
  */
 public record ReissuedCertificate(
         PaperHead head,
@@ -22,4 +23,5 @@ public record ReissuedCertificate(
         List<CoveredRun> walls,
         List<CoveredRun> runs,
         WarrantyPromise promise,
-        List<EarlierClaim> claims) {}
+        List<EarlierClaim> claims,
+        String state) {}

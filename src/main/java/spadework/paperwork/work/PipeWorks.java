@@ -62,7 +62,8 @@ public final class PipeWorks {
                 "drain",
                 drain.item().map(this::named).orElseGet(() -> standard(Measure.DRAIN_PIPE)),
                 length.text(),
-                start.flatMap(high -> end.map(low -> levels(high, low, reach))).orElse(""),
+                start.flatMap(high -> end.map(low -> levels(high, low, reach, inTheMiddle ? "levels.both" : "levels")))
+                        .orElse(""),
                 drain.into(),
                 terms.get(
                         "takes.drain",
@@ -77,7 +78,7 @@ public final class PipeWorks {
                 run.item().map(this::named).orElseGet(() -> standard(measure)),
                 run.length().text(),
                 run.startInvert()
-                        .flatMap(start -> run.endInvert().map(end -> levels(start, end, run.length())))
+                        .flatMap(start -> run.endInvert().map(end -> levels(start, end, run.length(), "levels")))
                         .orElse(""),
                 run.into(),
                 takes);
@@ -111,13 +112,13 @@ public final class PipeWorks {
     }
 
     /** From where water comes in to where it goes out: a pipe that rises on that way is said to rise. */
-    private String levels(Length start, Length end, Length length) {
+    private String levels(Length start, Length end, Length length, String falling) {
         if (!length.isPositive()) {
             return "";
         }
         double fall = Math.abs(start.minus(end).feet());
         return terms.get(
-                start.compareTo(end) < 0 ? "levels.rise" : "levels",
+                start.compareTo(end) < 0 ? "levels.rise" : falling,
                 "start",
                 start.levelText(),
                 "end",
