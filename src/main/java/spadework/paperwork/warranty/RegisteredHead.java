@@ -10,8 +10,8 @@ import spadework.warranty.Contractor;
 import spadework.warranty.Warranty;
 
 /**
- * What a paper opens with that is made from the register: what the register keeps of the firm. Logo, paper size and whom
- * to call come from the first certificate, where the job's folder still tells it.
+ * What a paper opens with that is made from the register: what the register keeps of the firm. Logo, paper size and
+ * whom to call come from the first certificate, where the folder of the job still tells it.
  */
 public final class RegisteredHead {
     private RegisteredHead() {}
