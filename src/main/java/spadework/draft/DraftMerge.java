@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * Two versions of a job that were made from one, put together field by field. What one side changed is taken; what both
@@ -96,8 +97,26 @@ public final class DraftMerge {
         if (old.isEmpty() || left.isEmpty() || right.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new DraftValue.Rows(
-                List.copyOf(members(pointer, old.get(), left.get(), right.get()).values())));
+        Set<String> all = new LinkedHashSet<>(old.get().keySet());
+        all.retainAll(left.get().keySet());
+        all.retainAll(right.get().keySet());
+        List<String> first = List.copyOf(all);
+        List<String> mineNow = among(left.get(), all);
+        List<String> theirsNow = among(right.get(), all);
+        if (!mineNow.equals(first) && !theirsNow.equals(first) && !mineNow.equals(theirsNow)) {
+            // Both put the rows into an order of their own.
+            return Optional.empty();
+        }
+        Map<String, DraftValue> whole = members(pointer, old.get(), left.get(), right.get());
+        List<String> order = new ArrayList<>(
+                mineNow.equals(first) ? right.get().keySet() : left.get().keySet());
+        whole.keySet().stream().filter(name -> !order.contains(name)).forEach(order::add);
+        order.retainAll(whole.keySet());
+        return Optional.of(new DraftValue.Rows(order.stream().map(whole::get).toList()));
+    }
+
+    private static List<String> among(Map<String, DraftValue> rows, Set<String> names) {
+        return rows.keySet().stream().filter(names::contains).toList();
     }
 
     private static Optional<Map<String, DraftValue>> named(List<DraftValue> rows) {
@@ -117,10 +136,19 @@ public final class DraftMerge {
         return Optional.of(all);
     }
 
+    /** A value on one line; of a list or a group all that it holds. */
     private static String shown(DraftValue value) {
         if (value instanceof DraftValue.Text text) {
             return text.words();
         }
-        return value instanceof DraftValue.Bare bare ? bare.token() : value.toString();
+        if (value instanceof DraftValue.Rows rows) {
+            return rows.values().stream().map(DraftMerge::shown).collect(Collectors.joining("; "));
+        }
+        if (value instanceof DraftValue.Entries entries) {
+            return entries.values().entrySet().stream()
+                    .map(entry -> entry.getKey() + " " + shown(entry.getValue()))
+                    .collect(Collectors.joining(", "));
+        }
+        return value instanceof DraftValue.Bare bare ? bare.token() : "";
     }
 }
