@@ -94,7 +94,7 @@ class ArchitectureTest {
       drawing.chart        | drawing.shape
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season
       drawing.crew         | drawing.shape
-      paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work drawing.chart drawing.crew
+      paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work paperwork.contract drawing.chart drawing.crew
       press.template       | spelling reason
       press.font           |
       press.svg            | drawing.shape paperwork.work

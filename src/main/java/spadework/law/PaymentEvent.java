@@ -6,7 +6,7 @@ import java.util.regex.Pattern;
 /**
  * What the words of a payment say that it falls due upon. Whether a payment is one before the work is told from them,
  * not from a mark that may be left out: "the day the machine arrives" names nothing that is done yet, nor does what
- * stands behind a "before".
+ * stands behind a "before", nor a paper that is filled in or a machine that was seen.
  */
 public enum PaymentEvent {
     /** It names work that is done, or a test that was seen. */
@@ -28,6 +28,17 @@ public enum PaymentEvent {
 
     private static final Pattern YET_TO_COME = Pattern.compile("\\bbefore\\b[^,;.]*", Pattern.CASE_INSENSITIVE);
 
+    private static final String NOT_THE_WORK = "(?:(?:contract|agreement|paper|permit|order|financ|loan|schedul|locat"
+            + "|machine|excavator|material|deliver|deposit|payment)\\w*|plans?|marks?)";
+
+    /** What is done there is no work at the house: a paper, an order, a machine. */
+    private static final Pattern DONE_ELSEWHERE =
+            words(NOT_THE_WORK + "(?: (?!and\\b)\\w+){0,6} (?:is|are|was|were|been) (?:\\w+ )?"
+                    + "(?:complet\\w+|done|finish\\w*|filled|seen|passed|closed|in place|inspect\\w*)(?: (?:in|out))?"
+                    + "|(?:seen|complet\\w+|finish\\w*|inspect\\w*|clos\\w+)(?: of)? (?:(?:the|our|your|a) )?"
+                    + NOT_THE_WORK
+                    + "|test pits?(?: (?:is|are) dug)?|(?:pre\\W?\\w+|first|site) inspect\\w*");
+
     private static Pattern words(String any) {
         return Pattern.compile("\\b(?:" + any + ")\\b", Pattern.CASE_INSENSITIVE);
     }
@@ -41,7 +52,8 @@ public enum PaymentEvent {
         if (atSigning) {
             return BEFORE_WORK;
         }
-        if (DONE.matcher(YET_TO_COME.matcher(when).replaceAll("")).find()) {
+        String so = YET_TO_COME.matcher(when).replaceAll("");
+        if (DONE.matcher(DONE_ELSEWHERE.matcher(so).replaceAll("")).find()) {
             return WORK_DONE;
         }
         return BEFORE.matcher(when).find() ? BEFORE_WORK : UNSAID;

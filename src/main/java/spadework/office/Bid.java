@@ -25,6 +25,7 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.listing.Listing;
 import spadework.money.Dollars;
+import spadework.office.records.AgreedRecord;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.work.ProfileDrawings;
 import spadework.paperwork.work.SectionDrawings;
@@ -172,11 +173,12 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
         return DigChoices.lines(dossier);
     }
 
-    /** Whether the job records who answers for a finding. */
+    /** Whether the job records who answers for a finding; nobody answers for what the register has otherwise. */
     public boolean isAnsweredFor(Finding finding) {
-        return dossier.job().acceptedStops().stream()
-                .anyMatch(stop ->
-                        stop.finding().equals(finding.id()) && stop.about().equals(finding.about()));
+        return !AgreedRecord.isOfTheRegister(finding)
+                && dossier.job().acceptedStops().stream()
+                        .anyMatch(stop -> stop.finding().equals(finding.id())
+                                && stop.about().equals(finding.about()));
     }
 
     /** The bid for other programs, as JSON. */

@@ -21,6 +21,20 @@ class PaymentEventTest {
             The wall is coated, before it is covered              | WORK_DONE
             Before the trench is closed, once the wall is coated  | WORK_DONE
             You have SEEN the flow test                           | WORK_DONE
+            The contract is signed and the wall is done           | WORK_DONE
+            The site is clean, and you have signed off            | WORK_DONE
+            Completion                                            | WORK_DONE
+            The planting is done                                  | WORK_DONE
+            Application of the coating is complete                | WORK_DONE
+            The contract is completed and signed                  | BEFORE_WORK
+            The permit for the work is done                       | BEFORE_WORK
+            You have seen the machine                             | BEFORE_WORK
+            The order is placed and the material is in place      | BEFORE_WORK
+            The application for the permit is filled in           | BEFORE_WORK
+            The paperwork is done                                 | UNSAID
+            You have seen our plans                               | UNSAID
+            The test pit is dug                                   | UNSAID
+            Completion of the loan                                | UNSAID
             You sign                                              | BEFORE_WORK
             The day the machine arrives                           | BEFORE_WORK
             Pipe and stone are delivered                          | BEFORE_WORK

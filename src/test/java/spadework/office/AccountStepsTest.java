@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.billing.BillItem;
+import spadework.finding.Finding;
 import spadework.money.Dollars;
 import spadework.office.Outcome.Issued;
 import spadework.office.Outcome.Printed;
@@ -28,6 +29,7 @@ import spadework.office.Outcome.Refused;
 import spadework.office.Outcome.Standing;
 import spadework.office.agreement.Accepting;
 import spadework.office.agreement.Canceling;
+import spadework.office.agreement.Closing;
 import spadework.office.agreement.Deciding;
 import spadework.office.agreement.Issuing;
 import spadework.office.billing.Invoicing;
@@ -154,6 +156,42 @@ class AccountStepsTest {
         site.edit(job ->
                 ((com.fasterxml.jackson.databind.node.ObjectNode) job.at("/received/0")).put("amount", "$900.00"));
         refused(pay("50.00", SIGNED, "check 13"), "receipt-not-in-job");
+    }
+
+    /** The refund and the final account rest on what came in: nobody bends it, and nobody answers for that. */
+    @Test
+    void changedReceiptStopsPapersCloseAndCancellation() throws IOException {
+        sign();
+        bill(BillItem.payment(1), SIGNED);
+        pay("100.00", SIGNED, "check 12");
+        site.edit(job -> {
+            ((com.fasterxml.jackson.databind.node.ObjectNode) job.at("/received/0")).put("amount", "$9.00");
+            job.set("acceptedStops", SampleJobFolder.json("""
+                    [{"finding": "receipt-not-in-job", "about": "2026-014-R1", "by": "Odo", "on": "2026-08-21",
+                      "why": "we agreed"}]
+                    """));
+        });
+        Bid bid = (Bid) office.readAndBid(site.folder());
+        assertThat(bid.openStops()).extracting(Finding::id).containsExactly("receipt-not-in-job");
+        refused(cancel(), "receipt-not-in-job");
+        refused(
+                new Closing(office, SampleJobFolder.TODAY)
+                        .close(
+                                site.folder(),
+                                new Closing.Asked(SIGNED.plusDays(30), Optional.empty(), Optional.of("paid in kind"))),
+                "receipt-not-in-job");
+    }
+
+    private Outcome cancel() throws IOException {
+        return new Canceling(office, SampleJobFolder.TODAY)
+                .cancel(
+                        site.folder(),
+                        new Canceling.NoticeInput(
+                                List.of("Ida Wrenfield"),
+                                Optional.empty(),
+                                SIGNED.plusDays(1),
+                                Optional.empty(),
+                                Optional.empty()));
     }
 
     @Test

@@ -76,6 +76,22 @@ class ChangeMisuseTest extends MisuseCase {
                         },
                         "change-unregistered: The job file says that change order 2 is accepted"),
                 new Misuse(
+                        "a change order accepted in the file alone, and answered for",
+                        Stage.CHANGED,
+                        site -> {
+                            site.edit(job -> {
+                                ObjectNode second = at(job, "/changes/1");
+                                second.put("state", "accepted");
+                                second.set("decision", job.at("/changes/0/decision"));
+                                job.set("acceptedStops", SampleJobFolder.json("""
+                                        [{"finding": "change-unregistered", "about": "2", "by": "Odo",
+                                          "on": "2026-09-20", "why": "said on the phone"}]
+                                        """));
+                            });
+                            return kept(site);
+                        },
+                        "change-unregistered: The job file says that change order 2 is accepted"),
+                new Misuse(
                         "an accepted change order declined",
                         Stage.CHANGED,
                         site -> described(decide(site, 1, false, SignatureInput.none(LocalDate.parse("2026-09-13")))),

@@ -180,6 +180,15 @@ class FileMisuseTest extends MisuseCase {
         assertThat(check(site, theirs)).startsWith("1 ").contains("record code");
     }
 
+    @Test
+    void paperThatIsNoPdfIsToldInOurOwnWords() throws IOException {
+        Path broken = Files.writeString(root.resolve("scan.pdf"), "%PDF-1.7 a scan");
+
+        assertThat(check(MisuseStages.at(Stage.SIGNED), broken))
+                .startsWith("1 ")
+                .contains(broken + ": found a file that is no PDF, or a broken one; allowed: a PDF that was issued");
+    }
+
     private static String check(SampleJobFolder site, Path paper) {
         StringWriter described = new StringWriter();
         PrintWriter to = new PrintWriter(described);

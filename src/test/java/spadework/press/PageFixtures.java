@@ -611,6 +611,7 @@ public final class PageFixtures {
                         measured("stone-A", "Wall A", "Washed stone", "14.5", "tons"),
                         measured("pipe-A", "Wall A", "Perforated pipe", "50", "ft")),
                 new CostNotes(
+                        List.of(),
                         notes(),
                         List.of(
                                 "The gate is 8 ft wide; the small machine fits, the large one does not.",

@@ -266,7 +266,7 @@ public final class PaperworkFixtures {
                 List.of(new PaymentRow(1, "at the end", "100%", BigDecimal.ONE, true, d("985.00"))),
                 new CostSupplies(List.of(), List.of()),
                 List.of(),
-                new CostNotes(List.of(), List.of()),
+                new CostNotes(List.of(), List.of(), List.of()),
                 Optional.empty());
     }
 
@@ -357,7 +357,7 @@ public final class PaperworkFixtures {
                 List.of(
                         measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
                         measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
-                new CostNotes(notes(), List.of("Ask the neighbour about the fence before Monday.")),
+                new CostNotes(List.of(), notes(), List.of("Ask the neighbour about the fence before Monday.")),
                 Optional.empty());
     }
 

@@ -53,7 +53,7 @@ public final class ClaimCommand extends ReplyCommand {
     @Option(names = "--inspected", paramLabel = "DATE", description = "The day somebody looked.")
     private LocalDate inspected;
 
-    @Option(names = "--covered", paramLabel = "YES|NO", description = "Whether the warranty covers it.")
+    @Option(names = "--covered", paramLabel = "yes|no", description = "Whether the warranty covers it.")
     private String covered;
 
     @Option(names = "--clause", paramLabel = "TEXT", description = "What that rests on, in the certificate's words.")

@@ -20,6 +20,7 @@ import spadework.office.BidResult;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.Refusal;
+import spadework.office.records.BilledRecord;
 import spadework.office.records.JobRecords;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.contract.CancellationPaper;
@@ -124,6 +125,9 @@ public final class Canceling {
             return List.of(WORDS.get("canceling.no-contract-signed-so"));
         }
         List<String> reasons = new ArrayList<>(Signatures.future(notice.received(), today, "received"));
+        bid.openStops().stream()
+                .filter(stop -> stop.id().equals(BilledRecord.NOT_IN_JOB))
+                .forEach(stop -> reasons.add(office.described(stop)));
         Job job = bid.dossier().job();
         LocalDate signed = records.contract().get().on();
         if (records.certificate().isPresent()) {

@@ -6,6 +6,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import spadework.billing.Receipt;
 import spadework.contract.SealedFigures;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
@@ -17,14 +19,26 @@ import spadework.money.Dollars;
 import spadework.register.Entry;
 
 /**
- * What the records of a job say of it: the prices that are sealed there, and what the job file has otherwise.
+ * What the records of a job say of it: the prices and receipts that are sealed there, and what the job file has
+ * otherwise.
  *
+ * @param receipts for payments that came in
  * @param findings found while the job was read beside its records
  */
-public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
+public record AgreedRecord(SealedFigures sealed, List<Receipt> receipts, List<Finding> findings) {
     private static final String SOURCE = "what both sides signed";
 
+    /** What the register has is nobody's to answer for otherwise. */
+    private static final Set<String> UNANSWERABLE = Set.of(
+            "contract-source-altered",
+            "contract-canceled",
+            "sealed-price",
+            "sealed-change",
+            "change-unregistered",
+            BilledRecord.NOT_IN_JOB);
+
     public AgreedRecord {
+        receipts = List.copyOf(receipts);
         findings = List.copyOf(findings);
     }
 
@@ -58,10 +72,15 @@ public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
                                                 .text(),
                                 "by", entry.fact("refundBy").orElse("")),
                         "16 CFR 429.1(g)")));
-        return new AgreedRecord(records.sealed(), all);
+        return new AgreedRecord(records.sealed(), BilledRecord.receipts(records), all);
     }
 
-    /** A stop for each signed price that the job file has otherwise than its sealed line. */
+    /** Whether a stop says that the job file has it otherwise than the register, so that it can only be put right. */
+    public static boolean isOfTheRegister(Finding finding) {
+        return UNANSWERABLE.contains(finding.id());
+    }
+
+    /** A stop for each signed price and each receipt that the job file has otherwise than its sealed line. */
     public List<Finding> differences(Job job) {
         List<Finding> found = new ArrayList<>();
         Optional<Dollars> written = job.agreement().accepted().map(Accepted::price);
@@ -78,6 +97,7 @@ public record AgreedRecord(SealedFigures sealed, List<Finding> findings) {
                         "change-unregistered", Severity.STOP, Integer.toString(change.number()), Map.of(), SOURCE));
             }
         }
+        found.addAll(BilledRecord.differences(receipts, job.agreement().received()));
         return found;
     }
 

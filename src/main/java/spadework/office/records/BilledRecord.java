@@ -32,6 +32,9 @@ public record BilledRecord(Ledger ledger, List<Finding> differences) {
     /** The fact of a receipt that says by what means it came. */
     public static final String HOW = "how";
 
+    /** The stop of a receipt that the job file does not have, or has otherwise. */
+    public static final String NOT_IN_JOB = "receipt-not-in-job";
+
     private static final String PAYMENT = "payment.";
     private static final String CHANGE = "change.";
 
@@ -45,18 +48,32 @@ public record BilledRecord(Ledger ledger, List<Finding> differences) {
      * @param received what the job file says came in
      */
     public static BilledRecord of(JobRecords records, Contract contract, List<Received> received) {
+        List<Receipt> receipts = new ArrayList<>(receipts(records));
+        List<Finding> differences = differences(receipts, received);
         List<Received> untold = new ArrayList<>(received);
-        List<Receipt> receipts = new ArrayList<>();
-        List<Finding> differences = new ArrayList<>();
-        for (Entry entry : records.all(Event.PAYMENT_RECEIVED)) {
-            Receipt receipt = receipt(entry);
-            receipts.add(receipt);
-            if (!untold.remove(new Received(receipt.on(), receipt.amount(), receipt.how()))) {
-                differences.add(missing(receipt));
-            }
-        }
+        receipts.forEach(receipt -> untold.remove(told(receipt)));
         untold.forEach(one -> receipts.add(new Receipt("", one.on(), one.amount(), one.how())));
         return new BilledRecord(new Ledger(contract, invoices(records), receipts), differences);
+    }
+
+    /** The receipts that were given, in their order. */
+    static List<Receipt> receipts(JobRecords records) {
+        return records.all(Event.PAYMENT_RECEIVED).stream()
+                .map(BilledRecord::receipt)
+                .toList();
+    }
+
+    /** A stop for each receipt that is not among what the job file says came in, each payment counted once. */
+    static List<Finding> differences(List<Receipt> receipts, List<Received> received) {
+        List<Received> untold = new ArrayList<>(received);
+        return receipts.stream()
+                .filter(receipt -> !untold.remove(told(receipt)))
+                .map(BilledRecord::missing)
+                .toList();
+    }
+
+    private static Received told(Receipt receipt) {
+        return new Received(receipt.on(), receipt.amount(), receipt.how());
     }
 
     /** The bills that were issued, in their order. */
@@ -106,7 +123,7 @@ public record BilledRecord(Ledger ledger, List<Finding> differences) {
 
     private static Finding missing(Receipt receipt) {
         return new Finding(
-                "receipt-not-in-job",
+                NOT_IN_JOB,
                 Severity.STOP,
                 receipt.number(),
                 Map.of(

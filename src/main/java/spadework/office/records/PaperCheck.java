@@ -26,12 +26,22 @@ public final class PaperCheck {
      * What the paper shows to be wrong, if anything.
      *
      * @param pdf the paper as it was issued
-     * @throws IOException if the register or the paper cannot be read
+     * @throws IOException if the register cannot be read, or the paper is not there
      */
     static Optional<Fault> fault(Path folder, Path pdf) throws IOException {
         byte[] paper = Files.readAllBytes(pdf);
-        Optional<SealMark> mark = RecordCode.in(paper).flatMap(SealMark::in);
         Place place = Place.ofFile(pdf.toString());
+        Optional<SealMark> mark;
+        try {
+            mark = RecordCode.in(paper).flatMap(SealMark::in);
+        } catch (IOException | RuntimeException unreadable) {
+            // What the library says of a broken file tells the reader nothing.
+            return Optional.of(new Fault(
+                    place,
+                    "a file that is no PDF, or a broken one",
+                    "a PDF that was issued",
+                    "name the PDF as the homeowner got it"));
+        }
         if (mark.isEmpty()) {
             return Optional.of(new Fault(
                     place,

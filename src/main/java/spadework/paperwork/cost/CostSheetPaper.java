@@ -21,6 +21,7 @@ import spadework.money.ExactDollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.PrintedDates;
+import spadework.paperwork.contract.ContractNotices;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
@@ -67,7 +68,10 @@ public final class CostSheetPaper {
                                 MeasuredRows.of(dossier.takeoff().quantities()).stream(),
                                 new WaterDesignRows(dossier).figures().stream())
                         .toList(),
-                new CostNotes(FindingNotes.all(dossier), dossier.job().notes()),
+                new CostNotes(
+                        FindingNotes.of(dossier, ContractNotices.missing(dossier)),
+                        FindingNotes.all(dossier),
+                        dossier.job().notes()),
                 AgreedMargins.of(dossier, quote));
     }
 

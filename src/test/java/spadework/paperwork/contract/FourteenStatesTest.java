@@ -82,6 +82,11 @@ class FourteenStatesTest {
                 .doesNotContain("wants a notice in the contract", inside);
         expected.forEach(name -> assertThat(wanting).contains(state + " wants a notice in the contract, " + name));
         assertThat(wanting.contains(inside)).isEqualTo(unread != null);
+        assertThat(wanting).contains("Before anybody signs the contract");
+        String page = wanting.substring(wanting.indexOf("Before anybody signs the contract"));
+        expected.forEach(name -> assertThat(page.substring(0, page.indexOf("Findings")))
+                .as("told on one page, with where it is written")
+                .contains(state + " wants a notice in the contract, " + name, "state-rules.json"));
 
         words(rules);
         Map<String, String> after =
