@@ -47,7 +47,7 @@ class ArchitectureTest {
       picture              |
       working              | measure
       job                  | measure money
-      company              | measure money job
+      company              | measure money wording job
       pricebook            | measure money wording job company
       law.release          |
       law                  | money finding wording law.release
@@ -89,7 +89,7 @@ class ArchitectureTest {
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
-      paperwork.crew       | measure finding wording job pricebook trench takeoff schedule safety paperwork paperwork.part paperwork.work
+      paperwork.crew       | measure finding wording job company pricebook trench takeoff schedule safety paperwork paperwork.part paperwork.work
       paperwork.buying     | money job pricebook buying paperwork paperwork.part
       drawing.chart        | drawing.shape
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season
@@ -109,7 +109,7 @@ class ArchitectureTest {
       intake.source        | finding spelling disk
       intake.value         | measure money spelling job pricebook intake.source
       intake.book          | measure money spelling job company pricebook intake.source intake.value
-      intake.company       | measure money job company intake.source intake.value
+      intake.company       | measure money wording job company intake.source intake.value
       intake.check         | measure finding job pricebook intake.source intake.value
       intake.job           | measure money spelling job company pricebook trench intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law law.release intake.source intake.value

@@ -3,14 +3,16 @@ package spadework.company;
 
 import java.util.List;
 import java.util.Optional;
+import spadework.wording.Language;
 
 /**
  * How the company's papers look.
  *
  * @param logo file name of a PNG or JPEG beside the company file
  * @param payTo how to pay, one line each, as bills print it: who a check is for, which account takes a transfer
+ * @param crewLanguage what the crew reads, whatever the homeowner does
  */
-public record Letterhead(Optional<String> logo, Paper paper, List<String> payTo) {
+public record Letterhead(Optional<String> logo, Paper paper, List<String> payTo, Language crewLanguage) {
 
     public Letterhead {
         payTo = List.copyOf(payTo);

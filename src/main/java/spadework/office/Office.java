@@ -38,6 +38,7 @@ import spadework.office.reply.TemplateFolder;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.CancellationAcknowledgment;
 import spadework.paperwork.contract.ContractChecks;
+import spadework.press.page.PageInfo;
 import spadework.press.template.Templates;
 import spadework.pricebook.PriceBook;
 import spadework.register.Entry;
@@ -265,6 +266,13 @@ public final class Office {
     /** The same for a paper that is printed and not registered. */
     public Map<String, byte[]> printedApart(Bid bid, String template, Map<String, Object> model, LocalDate date) {
         return printer.apart(bid, template, model, date, "");
+    }
+
+    /** The same in another language. */
+    public Map<String, byte[]> printedApart(
+            Bid bid, String template, Map<String, Object> model, LocalDate date, String language) {
+        return printer.apart(
+                template, model, new PageInfo(language, bid.dossier().company().name(), date, ""));
     }
 
     public Templates templates() {

@@ -114,10 +114,15 @@ public final class PaperPrinter {
      * @param recordCode the code of the register at the foot of its pages
      */
     Map<String, byte[]> apart(Bid bid, String template, Map<String, Object> model, LocalDate date, String recordCode) {
-        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), date, recordCode);
+        return apart(
+                template, model, new PageInfo(LANGUAGE, bid.dossier().company().name(), date, recordCode));
+    }
+
+    /** The same in the language that the page names. */
+    Map<String, byte[]> apart(String template, Map<String, Object> model, PageInfo info) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(template + ".pdf", got(press()).print(template, model, info));
-        files.put(template + ".xlsx", WorkbookPress.print(templates, template, model, date));
+        files.put(template + ".xlsx", WorkbookPress.print(templates, template, model, info.issued()));
         return files;
     }
 

@@ -25,6 +25,18 @@ public record Wording(ResourceBundle texts) {
     }
 
     /**
+     * The same in a language, from {@code words_es.properties} beside it.
+     *
+     * @throws MissingResourceException if its package has none in that language
+     */
+    public Wording in(Language language) {
+        return new Wording(ResourceBundle.getBundle(
+                texts.getBaseBundleName(),
+                language.words(),
+                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+    }
+
+    /**
      * The sentence of a key.
      *
      * @param values what stands in it for {@code {0}}, {@code {1}} and so on

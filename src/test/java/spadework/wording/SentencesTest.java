@@ -37,7 +37,8 @@ class SentencesTest {
     private static final Pattern BEGINS = Pattern.compile("([A-Z][a-z'’]*,? [a-z]|%s,? ).*", Pattern.DOTALL);
     private static final Pattern ENDS = Pattern.compile("([A-Z]|%s).*[.:?!] ?", Pattern.DOTALL);
     private static final Pattern FOR_PROGRAMMERS = Pattern.compile("(Exception|Error) \\($");
-    private static final Pattern KEY = Pattern.compile("WORDS\\s*\\.get\\(\\s*\"([^\"]+)\"(\\s*\\+)?");
+    private static final Pattern KEY =
+            Pattern.compile("WORDS(?:\\s*\\.in\\([\\w.]+\\))?\\s*\\.get\\(\\s*\"([^\"]+)\"(\\s*\\+)?");
 
     @Test
     void noSentenceStandsInCode() throws IOException {

@@ -39,6 +39,7 @@ import spadework.intake.value.Limits;
 import spadework.intake.value.Names;
 import spadework.intake.value.Shares;
 import spadework.measure.Percent;
+import spadework.wording.Language;
 
 /** Reads company.json. */
 public final class CompanyReader {
@@ -77,7 +78,8 @@ public final class CompanyReader {
                 new Letterhead(
                         fields.find("logo", Texts.FILE),
                         fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
-                        fields.list("payTo", Texts.LABEL)),
+                        fields.list("payTo", Texts.LABEL),
+                        fields.get("crewLanguage", Choices.of(Language.class), Language.ENGLISH)),
                 new Rates(
                         wages,
                         fields.named("crews", crew(trades)),

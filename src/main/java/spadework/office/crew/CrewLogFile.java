@@ -9,7 +9,9 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -21,6 +23,7 @@ import spadework.finding.Fault;
 import spadework.finding.Place;
 import spadework.paperwork.crew.LogPart;
 import spadework.paperwork.crew.LogRow;
+import spadework.wording.Language;
 import spadework.wording.Wording;
 
 /**
@@ -29,9 +32,7 @@ import spadework.wording.Wording;
  */
 final class CrewLogFile {
     private static final Wording WORDS = Wording.beside(CrewLogFile.class);
-    private static final String KEY = "Key";
-    private static final String FOUND = "Found";
-    private static final List<String> COLUMNS = List.of(KEY, "Where", "What", "Planned", FOUND);
+    private static final List<String> COLUMNS = List.of("key", "where", "what", "planned", "found");
     private static final int MOST_ROWS = 5000;
 
     private CrewLogFile() {}
@@ -40,8 +41,10 @@ final class CrewLogFile {
     record Filled(Map<String, String> values, List<Fault> faults) {}
 
     /** The blank log. */
-    static byte[] blank(List<LogPart> parts) {
-        StringBuilder text = new StringBuilder(line(COLUMNS));
+    static byte[] blank(List<LogPart> parts, Language language) {
+        StringBuilder text = new StringBuilder(line(COLUMNS.stream()
+                .map(column -> WORDS.in(language).get("column." + column))
+                .toList()));
         for (LogPart part : parts) {
             for (LogRow row : part.rows()) {
                 text.append(line(List.of(row.key(), part.title(), row.what(), row.planned(), "")));
@@ -75,12 +78,14 @@ final class CrewLogFile {
         Map<String, String> values = new LinkedHashMap<>();
         List<Fault> faults = new ArrayList<>();
         try (CSVParser rows = format.parse(new StringReader(plain))) {
-            if (!rows.getHeaderNames().containsAll(List.of(KEY, FOUND))) {
+            Optional<String> key = column(rows, "key");
+            Optional<String> found = column(rows, "found");
+            if (key.isEmpty() || found.isEmpty()) {
                 faults.add(fault(file, "columns", String.join(", ", rows.getHeaderNames()), "columns"));
                 return new Filled(values, faults);
             }
             for (CSVRecord row : rows) {
-                read(file, row, known, values, faults);
+                read(file, new Row(row, key.get(), found.get()), known, values, faults);
                 if (row.getRecordNumber() > MOST_ROWS) {
                     faults.add(fault(file, "row " + MOST_ROWS, "more rows", "rows"));
                     break;
@@ -92,20 +97,38 @@ final class CrewLogFile {
         return new Filled(values, faults);
     }
 
-    private static void read(
-            String file, CSVRecord row, Set<String> known, Map<String, String> values, List<Fault> faults) {
-        String key = row.isSet(KEY) ? row.get(KEY) : "";
-        String found = row.isSet(FOUND) ? row.get(FOUND) : "";
+    private static void read(String file, Row row, Set<String> known, Map<String, String> values, List<Fault> faults) {
+        String key = row.key();
+        String found = row.found();
         if (found.isEmpty()) {
             return;
         }
-        String place = "row " + (row.getRecordNumber() + 1);
+        String place = "row " + (row.record().getRecordNumber() + 1);
         if (!known.contains(key) && !isAnotherDay(key)) {
             faults.add(fault(file, place, "key \"" + key + "\"", "key"));
         } else if (values.containsKey(key)) {
             faults.add(fault(file, place, "key \"" + key + "\" once more", "twice"));
         } else {
             values.put(key, inFull(key, found));
+        }
+    }
+
+    /** The name that a column has in this table, whichever language it was printed in. */
+    private static Optional<String> column(CSVParser rows, String column) {
+        return Stream.of(Language.values())
+                .map(language -> WORDS.in(language).get("column." + column))
+                .flatMap(name -> rows.getHeaderNames().stream().filter(name::equalsIgnoreCase))
+                .findFirst();
+    }
+
+    /** A row, by the names of its two columns that count. */
+    private record Row(CSVRecord record, String keyColumn, String foundColumn) {
+        String key() {
+            return record.isSet(keyColumn) ? record.get(keyColumn) : "";
+        }
+
+        String found() {
+            return record.isSet(foundColumn) ? record.get(foundColumn) : "";
         }
     }
 
@@ -129,7 +152,8 @@ final class CrewLogFile {
                             .toList());
         }
         SchemaField spot = FileSchema.job().at("/asBuilt/" + rowed(key)).orElseThrow();
-        String full = TypedValue.inFull(spot, found);
+        boolean yes = spot.kind() == FieldKind.YES_OR_NO && found.strip().matches("(?i)s[ií]");
+        String full = TypedValue.inFull(spot, yes ? "yes" : found);
         if (spot.kind() == FieldKind.QUANTITY && full.matches("[\\d.]+")) {
             return full + (key.endsWith("/gallons") ? " gal" : " ton");
         }

@@ -66,8 +66,9 @@ public final class CrewPapers {
                     bid.openStops().stream().map(office::described).toList());
         }
         CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar(bid.dossier()), on);
-        Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(bid, SHEET, Map.of("crew", sheet), on));
-        files.put(LOG, CrewLogFile.blank(sheet.log()));
+        Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(
+                bid, SHEET, Map.of("crew", sheet), on, sheet.language().tag()));
+        files.put(LOG, CrewLogFile.blank(sheet.log(), sheet.language()));
         return new Outcome.Printed(PaperFolder.write(out, bid.dossier().job().number(), FOLDER, files));
     }
 

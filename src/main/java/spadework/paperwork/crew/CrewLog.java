@@ -4,14 +4,19 @@ package spadework.paperwork.crew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import spadework.job.AsBuilt;
+import spadework.job.FootingDrain;
 import spadework.job.HoldPoint;
 import spadework.job.Job;
+import spadework.job.SolidRun;
 import spadework.job.Wall;
+import spadework.job.Water;
 import spadework.measure.Figures;
+import spadework.measure.Length;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.work.PipeWork;
 import spadework.paperwork.work.PipeWorks;
 import spadework.paperwork.work.WallWork;
@@ -19,6 +24,7 @@ import spadework.paperwork.work.WallWorks;
 import spadework.pricebook.Measure;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.WorkDay;
+import spadework.wording.Language;
 import spadework.wording.Wording;
 
 /**
@@ -30,10 +36,12 @@ public final class CrewLog {
 
     private final Dossier dossier;
     private final Job job;
+    private final Language language;
 
     private CrewLog(Dossier dossier) {
         this.dossier = dossier;
         this.job = dossier.job();
+        this.language = dossier.company().letterhead().crewLanguage();
     }
 
     /** The whole log: each day's look at the trench, each wall, the pipes, the water tests, the job. */
@@ -42,13 +50,14 @@ public final class CrewLog {
         List<PipeWork> pipes = new PipeWorks(dossier).all();
         List<LogPart> parts = new ArrayList<>();
         parts.add(new LogPart(
-                WORDS.get("log.days"),
+                WORDS.in(log.language).get("log.days"),
                 calendar.openDays().stream().flatMap(log::day).toList()));
         new WallWorks(dossier).all().forEach(wall -> parts.add(log.wall(wall)));
         parts.add(new LogPart(
-                WORDS.get("log.pipes"), pipes.stream().flatMap(log::pipe).toList()));
+                WORDS.in(log.language).get("log.pipes"),
+                pipes.stream().flatMap(log::pipe).toList()));
         parts.add(new LogPart(
-                WORDS.get("log.tests"),
+                WORDS.in(log.language).get("log.tests"),
                 pipes.stream()
                         .filter(pipe -> !pipe.kind().equals("main"))
                         .flatMap(log::test)
@@ -61,7 +70,7 @@ public final class CrewLog {
         return Stream.of("by", "soil", "hazards", "done")
                 .map(fact -> new LogRow(
                         "inspections/" + day.date() + "/" + fact,
-                        WORDS.get("day." + fact, PrintedDates.words(day.date())),
+                        WORDS.in(language).get("day." + fact, language.day(day.date())),
                         ""));
     }
 
@@ -69,33 +78,37 @@ public final class CrewLog {
         Wall wall = job.getWall(work.label());
         String at = "walls/" + work.label() + "/";
         List<LogRow> rows = new ArrayList<>();
-        rows.add(new LogRow(at + "length", WORDS.get("wall.length"), work.length()));
+        rows.add(new LogRow(at + "length", WORDS.in(language).get("wall.length"), work.length()));
         rows.add(new LogRow(
                 at + "depthStart",
-                WORDS.get("wall.depth-start"),
+                WORDS.in(language).get("wall.depth-start"),
                 wall.depthStart().text()));
         rows.add(new LogRow(
-                at + "depthEnd", WORDS.get("wall.depth-end"), wall.depthEnd().text()));
+                at + "depthEnd",
+                WORDS.in(language).get("wall.depth-end"),
+                wall.depthEnd().text()));
         hold(rows, work, 1);
         if (!work.finish().wetFilm().isEmpty()) {
             for (int coat = 1; coat <= work.finish().coats(); coat++) {
                 rows.add(new LogRow(
                         at + "coats/" + coat + "/wet",
-                        WORDS.get("wall.wet", coat),
-                        WORDS.get("wall.planned-wet", work.finish().wetFilm())));
+                        WORDS.in(language).get("wall.wet", coat),
+                        WORDS.in(language).get("wall.planned-wet", work.finish().wetFilm())));
             }
         }
-        gallons(work).ifPresent(planned -> rows.add(new LogRow(at + "gallons", WORDS.get("wall.gallons"), planned)));
-        rows.add(new LogRow(at + "batches", WORDS.get("wall.batches"), ""));
-        rows.add(new LogRow(at + "temperature", WORDS.get("wall.temperature"), ""));
+        gallons(work)
+                .ifPresent(planned ->
+                        rows.add(new LogRow(at + "gallons", WORDS.in(language).get("wall.gallons"), planned)));
+        rows.add(new LogRow(at + "batches", WORDS.in(language).get("wall.batches"), ""));
+        rows.add(new LogRow(at + "temperature", WORDS.in(language).get("wall.temperature"), ""));
         hold(rows, work, 2);
-        return new LogPart(WORDS.get("log.wall", work.label(), work.where()), rows);
+        return new LogPart(WORDS.in(language).get("log.wall", work.label(), work.where()), rows);
     }
 
     private void hold(List<LogRow> rows, WallWork work, int number) {
         String at = "walls/" + work.label() + "/holdPoints/" + point(work.label(), number) + "/";
         Stream.of("on", "by", "photo", "waived")
-                .map(fact -> new LogRow(at + fact, WORDS.get("hold." + fact, number), ""))
+                .map(fact -> new LogRow(at + fact, WORDS.in(language).get("hold." + fact, number), ""))
                 .forEach(rows::add);
     }
 
@@ -106,7 +119,7 @@ public final class CrewLog {
                         .filter(point -> point.number() == number)
                         .map(HoldPoint::point)
                         .findFirst())
-                .orElseGet(() -> WORDS.get("point." + number));
+                .orElseGet(() -> WORDS.in(language).get("point." + number));
     }
 
     private Optional<AsBuilt> built() {
@@ -123,23 +136,48 @@ public final class CrewLog {
 
     private Stream<LogRow> pipe(PipeWork pipe) {
         String at = "pipes/" + pipe.label() + "/";
+        String kind = WORDS.in(language).get("pipe-kind." + PaperWords.key(pipe.kind()));
         return Stream.of(
-                new LogRow(at + "length", WORDS.get("pipe.length", pipe.label(), pipe.kind()), pipe.length()),
-                new LogRow(at + "startInvert", WORDS.get("pipe.start", pipe.label()), pipe.levels()),
-                new LogRow(at + "endInvert", WORDS.get("pipe.end", pipe.label()), ""));
+                new LogRow(at + "length", WORDS.in(language).get("pipe.length", pipe.label(), kind), pipe.length()),
+                new LogRow(
+                        at + "startInvert",
+                        WORDS.in(language).get("pipe.start", pipe.label()),
+                        level(pipe.label(), FootingDrain::startInvert, SolidRun::startInvert)),
+                new LogRow(
+                        at + "endInvert",
+                        WORDS.in(language).get("pipe.end", pipe.label()),
+                        level(pipe.label(), FootingDrain::endInvert, SolidRun::endInvert)));
+    }
+
+    /** The planned level at an end of a pipe; empty where it was not measured. */
+    private String level(
+            String label, Function<FootingDrain, Optional<Length>> drain, Function<SolidRun, Optional<Length>> run) {
+        Water water = job.water();
+        Stream<Optional<Length>> drains =
+                water.drains().stream().filter(one -> one.label().equals(label)).map(drain);
+        Stream<Optional<Length>> runs = Stream.concat(water.mains().stream(), water.roofLines().stream())
+                .filter(one -> one.label().equals(label))
+                .map(run);
+        return Stream.concat(drains, runs)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .map(Length::text)
+                .orElse("");
     }
 
     private Stream<LogRow> test(PipeWork pipe) {
         return Stream.of("on", "by", "passed", "what")
                 .map(fact -> new LogRow(
-                        "flowTests/" + pipe.label() + "/" + fact, WORDS.get("test." + fact, pipe.label()), ""));
+                        "flowTests/" + pipe.label() + "/" + fact,
+                        WORDS.in(language).get("test." + fact, pipe.label()),
+                        ""));
     }
 
     private LogPart whole() {
         return new LogPart(
-                WORDS.get("log.job"),
+                WORDS.in(language).get("log.job"),
                 Stream.of("started", "finished", "soilFound", "stone", "loads", "note")
-                        .map(fact -> new LogRow(fact, WORDS.get("job." + fact), ""))
+                        .map(fact -> new LogRow(fact, WORDS.in(language).get("job." + fact), ""))
                         .toList());
     }
 }

@@ -10,8 +10,12 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
@@ -45,6 +49,8 @@ import spadework.samples.Samples;
 class CrewPapersTest {
     private static final LocalDate ON = LocalDate.of(2026, 9, 14);
     private static final String JOB = "block-basement-to-swale/job.json";
+
+    private static final Path WORDS = Path.of("src/main/resources/spadework/paperwork/crew");
 
     @TempDir
     private Path root;
@@ -207,6 +213,59 @@ class CrewPapersTest {
         String once = Files.readString(job);
         assertThat(papers.take(job, log).err()).isEmpty();
         assertThat(Files.readString(job)).isEqualTo(once);
+    }
+
+    /** Nothing English is on it but what somebody typed: names, places, where a wall is, what an item is called. */
+    @Test
+    void spanishCrewGetsItsSheetItsWorkbookAndItsLogInSpanish() throws IOException {
+        Path job = job();
+        Path company = root.resolve("company.json");
+        Files.writeString(company, Files.readString(company).replaceFirst("\\{", "{\"crewLanguage\": \"spanish\","));
+        Map<String, Path> printed = printed(job);
+        byte[] page = Files.readAllBytes(printed.get("crew-sheet.pdf"));
+        String sheet = PageText.all(page);
+        assertThat(sheet)
+                .contains("Hoja de la cuadrilla", "septiembre de 2026", "Nadie trabaja en agua estancada")
+                .contains("29 CFR 1926.651(k)(1)", "página 1 de");
+        assertThat(VeraPdf.failedRules(page)).isEmpty();
+        String workbook = String.join(
+                "\n", WorkbookDump.texts(WorkbookDump.open(Files.readAllBytes(printed.get("crew-sheet.xlsx")))));
+        String log = Files.readString(printed.get("crew-log.csv"));
+        assertThat(log.lines().findFirst().orElseThrow()).endsWith("Clave,Dónde,Qué,Planeado,Encontrado");
+        Set<String> english = new TreeSet<>(words(Files.readString(WORDS.resolve("words.properties"))));
+        english.removeAll(words(Files.readString(WORDS.resolve("words_es.properties"))));
+        english.removeAll(words(Files.readString(job)));
+        english.removeAll(words(Files.readString(company)));
+        english.addAll(List.of("to", "falls", "wide", "deep", "ticket"));
+        assertThat(english).contains("nobody", "ladder", "thumb").hasSizeGreaterThan(80);
+        for (String text : List.of(sheet, workbook, log.replaceAll("(?m)^(\"[^\"]*\"|[^,]*),", ""))) {
+            assertThat(words(text)).doesNotContainAnyElementsOf(english);
+        }
+    }
+
+    private static Set<String> words(String text) {
+        return Pattern.compile("\\p{L}+")
+                .matcher(text.toLowerCase(Locale.ROOT))
+                .results()
+                .map(MatchResult::group)
+                .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    @Test
+    void spanishLogIsTakenBack() throws IOException {
+        Path job = job();
+        Path log = Files.writeString(root.resolve("crew-log.csv"), """
+                Clave,Dónde,Qué,Planeado,Encontrado
+                started,,,,9/14/2026
+                flowTests/D1/on,,,,9/24/2026
+                flowTests/D1/by,,,,Emil Castor
+                flowTests/D1/passed,,,,Sí
+                flowTests/D1/what,,,,Manguera arriba
+                """);
+        assertThat(papers.take(job, log).err()).isEmpty();
+        assertThat(built(job).flowTests())
+                .singleElement()
+                .satisfies(test -> assertThat(test.passed()).isTrue());
     }
 
     private static AsBuilt built(Path job) throws IOException {

@@ -1,0 +1,140 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.wording;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Properties;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.MatchResult;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.CSVRecord;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** A translated bundle says what its English one does: the same keys, the same values put in, the trade's own words. */
+class TranslationsTest {
+    private static final Path RESOURCES = Path.of("src/main/resources/spadework");
+    private static final Path GLOSSARY = RESOURCES.resolve("wording/glossary-es.csv");
+    private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+
+    static List<Path> spanish() throws IOException {
+        try (Stream<Path> files = Files.walk(RESOURCES)) {
+            return files.filter(file -> file.endsWith("words_es.properties"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    private static Properties read(Path file) throws IOException {
+        Properties texts = new Properties();
+        try (Reader reader = Files.newBufferedReader(file)) {
+            texts.load(reader);
+        }
+        return texts;
+    }
+
+    private static Properties english(Path translated) throws IOException {
+        return read(translated.resolveSibling("words.properties"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spanish")
+    void hasTheKeysOfTheEnglishOneAndNoOther(Path file) throws IOException {
+        assertThat(new TreeSet<>(read(file).stringPropertyNames()))
+                .isEqualTo(new TreeSet<>(english(file).stringPropertyNames()));
+    }
+
+    /** A sentence may leave out what it says in words of its own, and never asks for a value that is not given. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("spanish")
+    void asksForNoValueThatTheEnglishOneDoesNot(Path file) throws IOException {
+        Properties english = english(file);
+        Properties spanish = read(file);
+        for (String key : spanish.stringPropertyNames()) {
+            assertThat(places(english.getProperty(key))).as(key).containsAll(places(spanish.getProperty(key)));
+        }
+    }
+
+    @Test
+    void figuresAndCitationsStandInBoth() throws IOException {
+        for (Path file : spanish()) {
+            Properties english = english(file);
+            Properties spanish = read(file);
+            for (String key : spanish.stringPropertyNames()) {
+                assertThat(figures(spanish.getProperty(key)))
+                        .as(file + " " + key)
+                        .isEqualTo(figures(english.getProperty(key)));
+            }
+        }
+    }
+
+    @Test
+    void wordsOfTheTradeAreThoseOfTheGlossary() throws IOException {
+        List<String> other = new ArrayList<>();
+        int held = 0;
+        List<CSVRecord> rows = glossary();
+        assertThat(rows)
+                .hasSizeGreaterThan(12)
+                .allSatisfy(row -> assertThat(row.get("source")).isNotBlank());
+        for (Path file : spanish()) {
+            Properties english = english(file);
+            Properties spanish = read(file);
+            for (String key : spanish.stringPropertyNames()) {
+                for (CSVRecord row : rows) {
+                    Pattern term = Pattern.compile("\\b" + row.get("english") + "s?\\b", Pattern.CASE_INSENSITIVE);
+                    if (term.matcher(english.getProperty(key)).find()) {
+                        held++;
+                        if (!lower(spanish.getProperty(key)).contains(lower(row.get("spanish")))) {
+                            other.add(key + ": " + row.get("english"));
+                        }
+                    }
+                }
+            }
+        }
+        assertThat(held).isGreaterThan(30);
+        assertThat(other).isEmpty();
+    }
+
+    private static List<CSVRecord> glossary() throws IOException {
+        try (Reader reader = Files.newBufferedReader(GLOSSARY)) {
+            return CSVFormat.RFC4180
+                    .builder()
+                    .setHeader()
+                    .setSkipHeaderRecord(true)
+                    .get()
+                    .parse(reader)
+                    .getRecords();
+        }
+    }
+
+    private static Set<String> places(String text) {
+        return new TreeSet<>(
+                PLACE.matcher(text).results().map(MatchResult::group).toList());
+    }
+
+    /** Numbers outside of the places where values are put in. */
+    private static List<String> figures(String text) {
+        return Pattern.compile("\\d[\\d.]*\\d|\\d")
+                .matcher(PLACE.matcher(text).replaceAll(""))
+                .results()
+                .map(MatchResult::group)
+                .sorted()
+                .toList();
+    }
+
+    /** In small letters and without the ends of plurals. */
+    private static String lower(String text) {
+        return text.toLowerCase(Locale.ROOT).replaceAll("s\\b", "");
+    }
+}
