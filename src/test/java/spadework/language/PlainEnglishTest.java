@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -17,6 +18,7 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -112,6 +114,33 @@ class PlainEnglishTest {
         }
         assertThat(blocks).hasSizeGreaterThan(60);
         assertThat(faults(blocks)).isEmpty();
+    }
+
+    /** Labels are too short to judge; what is put into a sentence is read as a label. */
+    @Test
+    void wordsOfTheWindowAndMessagesReadAsAmericanEnglish() throws IOException {
+        List<Path> files;
+        try (Stream<Path> all = Files.walk(Path.of("src/main/resources/spadework"))) {
+            files = all.filter(file -> file.toString().endsWith(".properties"))
+                    .filter(file -> !file.toString().endsWith("_es.properties"))
+                    .sorted()
+                    .toList();
+        }
+        Set<String> texts = new LinkedHashSet<>();
+        for (Path file : files) {
+            Properties bundle = new Properties();
+            try (Reader reader = Files.newBufferedReader(file)) {
+                bundle.load(reader);
+            }
+            for (String key : new TreeSet<>(bundle.stringPropertyNames())) {
+                texts.add(bundle.getProperty(key)
+                        .replaceAll("\\{[^}]*}", "B2")
+                        .replaceAll("\\s+", " ")
+                        .strip());
+            }
+        }
+        assertThat(texts).hasSizeGreaterThan(1200);
+        assertThat(faults(texts)).isEmpty();
     }
 
     @Test

@@ -62,7 +62,7 @@ final class StopButton extends JToggleButton {
         int index = stop.ordinal();
         Color water = UIManager.getColor("Spadework.water");
         Color ink = getForeground();
-        Color desk = UIManager.getColor("Panel.background");
+        Color ground = UIManager.getColor("Panel.background");
         int middle = getWidth() / 2;
         pen.setColor(UIManager.getColor("Spadework.soil"));
         pen.setStroke(new BasicStroke(3));
@@ -71,12 +71,12 @@ final class StopButton extends JToggleButton {
         int y = level(index, last);
         int round = Theme.scaled(ROUND);
         boolean full = isSelected() || done;
-        pen.setColor(full ? water : desk);
+        pen.setColor(full ? water : ground);
         pen.fillOval(middle - round, y - round, 2 * round, 2 * round);
         pen.setStroke(new BasicStroke(1.5f));
         pen.setColor(full ? water : ink);
         pen.drawOval(middle - round, y - round, 2 * round, 2 * round);
-        pen.setColor(full ? desk : ink);
+        pen.setColor(full ? ground : ink);
         if (done) {
             tick(pen, middle, y);
         } else {

@@ -61,7 +61,7 @@ public final class BookService {
                         () -> new IOException("no price-book.json here or in a folder above; name it with --book")));
     }
 
-    /** A desk of the same book that tells what would move, or what is wrong, and writes nothing. */
+    /** A service of the same book that tells what would move, or what is wrong, and writes nothing. */
     public BookService trial() {
         return new BookService(file, false);
     }

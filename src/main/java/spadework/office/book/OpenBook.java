@@ -43,7 +43,7 @@ public record OpenBook(Path file, Optional<PriceBook> book, List<Fault> faults, 
     }
 
     /**
-     * Opens the book of a desk.
+     * Opens the book of a service.
      *
      * @throws IOException if it cannot be read, or is not one JSON object
      */

@@ -45,7 +45,7 @@ public final class FeedbackService {
     private final RateRule rule;
 
     /**
-     * A desk.
+     * A service over a tree of jobs.
      *
      * @param tree a job, or a folder with job folders in it
      * @param book whose rates are looked at
