@@ -53,6 +53,13 @@ public final class TransferRules {
                         day + ", after the notice of " + on,
                         on + " or earlier",
                         "give the day of the sale")));
+        sold.filter(day -> day.isBefore(warranty.firstDay()))
+                .ifPresent(day -> faults.add(new Fault(
+                        Place.ofFile("--sold"),
+                        day + ", before the warranty began on " + warranty.firstDay(),
+                        warranty.firstDay() + " or later",
+                        "give the day of the sale; a house sold while the work went on is a matter of the contract:"
+                                + " ask counsel")));
         sold.filter(day -> isLate(warranty, on, day) && handover.waived().isEmpty())
                 .ifPresent(day -> faults.add(new Fault(
                         Place.ofFile("--on"),

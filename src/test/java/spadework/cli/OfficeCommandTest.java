@@ -112,7 +112,7 @@ class OfficeCommandTest {
         assertThat(run("price", "2026-999", "--office", office.toString())).isEqualTo(2);
         assertThat(err.toString()).contains("The office has no job 2026-999.");
         assertThat(run("bids", jobs.toString(), "--office", office.toString())).isEqualTo(2);
-        assertThat(err.toString()).contains("is one of the office", "All of the office is a dot: .");
+        assertThat(err.toString()).contains("is one of the office", "The whole office is a dot: .");
         assertThat(run("price", "../2026-999", "--office", office.toString())).isEqualTo(2);
         assertThat(err.toString()).contains("is one of the office");
         assertThat(run("figure", "pipe", "--office", office.toString())).isEqualTo(2);

@@ -188,7 +188,7 @@ class PageWordsTest {
 
         assertThat(text)
                 .contains("This is waterproofing: it is built to hold back standing water.")
-                .contains("This is dampproofing: it slows the damp of the soil and is not built to hold back"
+                .contains("This is dampproofing: it slows moisture from the soil and is not built to hold back"
                         + " standing water;"
                         + " the code calls it waterproofing only from 40 mil");
     }

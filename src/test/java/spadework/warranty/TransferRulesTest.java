@@ -24,6 +24,7 @@ class TransferRulesTest {
         2029-07-20, 2029-05-20, owner was abroad, ''
         2029-05-19, 2029-05-20,                , 'after the notice'
         2029-05-19, 2029-05-20, owner was abroad, 'after the notice'
+        2026-04-20, 2026-03-31,                , 'before the warranty began'
         2041-04-02,           ,                , 'no day of the sale'
         2041-04-02, 2041-04-01,                , ''
         2041-04-03, 2041-04-01,                , 'after the last part ended on 2041-04-02'
