@@ -415,10 +415,11 @@ public final class Forms {
                 endIfNothingIsOpen();
             }
         });
-        window.setIconImages(AppIcon.images());
         window.setLocationRelativeTo((Window) null);
         settings.bounds(kind).filter(Forms::isOnScreen).ifPresent(window::setBounds);
         window.setVisible(true);
+        // Drawn once it is there to be used.
+        SwingUtilities.invokeLater(() -> window.setIconImages(AppIcon.images()));
         return window;
     }
 }

@@ -9,10 +9,7 @@ import java.net.ServerSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
-import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import javax.swing.JLabel;
 import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
@@ -21,6 +18,7 @@ import spadework.office.store.OfficeCopies;
 import spadework.office.store.OfficeCopy;
 import spadework.store.StoredFolder;
 import spadework.store.folder.FolderStore;
+import spadework.store.postgres.KillableServer;
 import spadework.store.postgres.PostgresStore;
 import spadework.store.postgres.Server;
 
@@ -38,7 +36,8 @@ class OfficeServerKilledTest {
         try (ServerSocket free = new ServerSocket(0)) {
             port = free.getLocalPort();
         }
-        EmbeddedPostgres running = start(port);
+        Path data = folder.resolve("data");
+        EmbeddedPostgres running = KillableServer.start(data, port);
         Server server = new Server("localhost", port, "postgres", "postgres", Optional.of("postgres"), false);
         PostgresStore.setUp(server);
         Path from = Files.createDirectories(folder.resolve("from"));
@@ -55,7 +54,7 @@ class OfficeServerKilledTest {
             StoredFolder before = store.folder(JOB);
             JLabel others = screen.all(JLabel.class, label -> "office.others".equals(label.getName()))
                     .get(0);
-            kill();
+            KillableServer.kill(data);
             type(screen, "Typed while the server was dead");
             screen.waitFor("the loss", () -> screen.ask(others::getText).equals("The office cannot be asked"));
             assertThat(screen.<String>ask(() -> others.getToolTipText())).contains("localhost:" + port);
@@ -72,8 +71,8 @@ class OfficeServerKilledTest {
                     .as("kept on this machine")
                     .content()
                     .contains("Typed while the server was dead");
-            release(running);
-            EmbeddedPostgres again = start(port);
+            KillableServer.release(running);
+            EmbeddedPostgres again = KillableServer.start(data, port);
             screen.waitFor("the server", () -> screen.ask(others::getText).equals("Nobody else has this job open"));
             assertThat(store.folder(JOB)).isEqualTo(before);
             GuiActionRunner.execute(() -> screen.job().saving().save());
@@ -92,32 +91,5 @@ class OfficeServerKilledTest {
         GuiActionRunner.execute(
                 () -> screen.session().edit(screen.session().draft().typed("/title", title)));
         screen.settle();
-    }
-
-    private EmbeddedPostgres start(int port) throws IOException {
-        return EmbeddedPostgres.builder()
-                .setDataDirectory(folder.resolve("data"))
-                .setCleanDataDirectory(false)
-                .setPort(port)
-                .setPGStartupWait(Duration.ofMinutes(3))
-                .start();
-    }
-
-    private static void release(EmbeddedPostgres dead) {
-        try {
-            dead.close();
-        } catch (IOException | RuntimeException alreadyStopped) {
-            return;
-        }
-    }
-
-    private void kill() throws IOException {
-        long pid = Long.parseLong(
-                Files.readAllLines(folder.resolve("data/postmaster.pid")).get(0).strip());
-        ProcessHandle server = ProcessHandle.of(pid).orElseThrow();
-        List<ProcessHandle> all =
-                Stream.concat(Stream.of(server), server.descendants()).toList();
-        all.forEach(ProcessHandle::destroyForcibly);
-        all.forEach(process -> process.onExit().join());
     }
 }

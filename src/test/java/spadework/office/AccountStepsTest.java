@@ -204,15 +204,7 @@ class AccountStepsTest {
     @Test
     void canceledContractTakesNoMoney() throws IOException {
         sign();
-        new Canceling(office, SampleJobFolder.TODAY)
-                .cancel(
-                        site.folder(),
-                        new Canceling.NoticeInput(
-                                List.of("Ida Wrenfield"),
-                                Optional.empty(),
-                                SIGNED.plusDays(1),
-                                Optional.empty(),
-                                Optional.empty()));
+        cancel();
         refused(bill(BillItem.payment(1), SIGNED.plusDays(2)), "The contract was canceled");
     }
 

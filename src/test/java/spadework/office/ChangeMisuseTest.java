@@ -67,11 +67,7 @@ class ChangeMisuseTest extends MisuseCase {
                         "a change order accepted in the file alone",
                         Stage.CHANGED,
                         site -> {
-                            site.edit(job -> {
-                                ObjectNode second = at(job, "/changes/1");
-                                second.put("state", "accepted");
-                                second.set("decision", job.at("/changes/0/decision"));
-                            });
+                            site.edit(ChangeMisuseTest::acceptInTheFileAlone);
                             return kept(site);
                         },
                         "change-unregistered: The job file says that change order 2 is accepted"),
@@ -80,9 +76,7 @@ class ChangeMisuseTest extends MisuseCase {
                         Stage.CHANGED,
                         site -> {
                             site.edit(job -> {
-                                ObjectNode second = at(job, "/changes/1");
-                                second.put("state", "accepted");
-                                second.set("decision", job.at("/changes/0/decision"));
+                                acceptInTheFileAlone(job);
                                 job.set("acceptedStops", SampleJobFolder.json("""
                                         [{"finding": "change-unregistered", "about": "2", "by": "Odo",
                                           "on": "2026-09-20", "why": "said on the phone"}]
@@ -101,5 +95,12 @@ class ChangeMisuseTest extends MisuseCase {
                         Stage.BUILT,
                         site -> described(decide(site, 2, true, SampleJobFolder.on("2026-09-14"))),
                         "what was decided is \"declined\" there, and \"accepted\" was asked for"));
+    }
+
+    /** Says of the second change order what was decided of the first. */
+    private static void acceptInTheFileAlone(ObjectNode job) {
+        ObjectNode second = at(job, "/changes/1");
+        second.put("state", "accepted");
+        second.set("decision", job.at("/changes/0/decision"));
     }
 }

@@ -77,26 +77,12 @@ class FileMisuseTest extends MisuseCase {
                 new Misuse(
                         "a signed paper that is not there",
                         Stage.ISSUED,
-                        site -> described(accept(
-                                site,
-                                new SignatureInput(
-                                        SampleJobFolder.SIGNED,
-                                        List.of(IDA, TOBIAS),
-                                        Optional.of("lost.pdf"),
-                                        Optional.empty(),
-                                        ConsentInput.NONE))),
+                        site -> described(accept(site, onPaper("lost.pdf"))),
                         "lost.pdf; put the paper into the job's folder"),
                 new Misuse(
                         "a signed paper of another folder",
                         Stage.ISSUED,
-                        site -> described(accept(
-                                site,
-                                new SignatureInput(
-                                        SampleJobFolder.SIGNED,
-                                        List.of(IDA, TOBIAS),
-                                        Optional.of("../company.json"),
-                                        Optional.empty(),
-                                        ConsentInput.NONE))),
+                        site -> described(accept(site, onPaper("../company.json"))),
                         "../company.json does not lie in "),
                 new Misuse(
                         "a notice of cancellation of another folder, for which no number is taken",
@@ -123,7 +109,7 @@ class FileMisuseTest extends MisuseCase {
                             Files.delete(site.folder().resolve("kept/2026-014-P1-source.zip"));
                             return described(accept(site, SampleJobFolder.yes()));
                         },
-                        "The source of 2026-014-P1 is not in the folder \"kept\" any more"));
+                        "The source of 2026-014-P1 is no longer in the folder \"kept\""));
     }
 
     /** The letters of another script stand on paper as codes, so nobody signs that paper. */
@@ -243,5 +229,10 @@ class FileMisuseTest extends MisuseCase {
                 .allMatch(found -> found.equals("no such file")
                         || found.startsWith("other bytes")
                         || found.matches("\"5 [0-9a-f]{64}\""));
+    }
+
+    private static SignatureInput onPaper(String file) {
+        return new SignatureInput(
+                SampleJobFolder.SIGNED, List.of(IDA, TOBIAS), Optional.of(file), Optional.empty(), ConsentInput.NONE);
     }
 }

@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.net.ServerSocket;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,7 +19,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.ThreadLocalRandom;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.office.store.WorkingFolder;
@@ -54,7 +52,7 @@ class ServerKilledTest {
             port = free.getLocalPort();
         }
         Path data = root.resolve("data");
-        EmbeddedPostgres running = start(data, port);
+        EmbeddedPostgres running = KillableServer.start(data, port);
         Server server = new Server("localhost", port, "postgres", "postgres", Optional.of("postgres"), false);
         PostgresStore.setUp(server);
         List<String> done = new ArrayList<>();
@@ -75,7 +73,7 @@ class ServerKilledTest {
                 Thread.sleep(10);
             }
             Thread.sleep(ThreadLocalRandom.current().nextInt(60));
-            kill(data);
+            KillableServer.kill(data);
             killed.set(true);
             for (Future<Told> one : all) {
                 Told told = one.get();
@@ -84,8 +82,8 @@ class ServerKilledTest {
             }
             people.shutdown();
             broken++;
-            release(running);
-            running = start(data, port);
+            KillableServer.release(running);
+            running = KillableServer.start(data, port);
             check(server, done, unsure);
             if ((kill + 1) % 5 == 0) {
                 System.out.printf("office: %d kills, %d steps acknowledged%n", kill + 1, done.size());
@@ -169,35 +167,5 @@ class ServerKilledTest {
 
     private static List<String> names(PostgresStore store) throws IOException {
         return store.list().stream().map(head -> head.name()).toList();
-    }
-
-    private static EmbeddedPostgres start(Path data, int port) throws IOException {
-        return EmbeddedPostgres.builder()
-                .setDataDirectory(data)
-                .setCleanDataDirectory(false)
-                .setPort(port)
-                // After a kill it first reads what it had not written out yet; on a busy machine that takes a while.
-                .setPGStartupWait(Duration.ofMinutes(3))
-                .start();
-    }
-
-    /** Lets go of the lock on the folder; the server that it held is dead. */
-    private static void release(EmbeddedPostgres dead) {
-        try {
-            dead.close();
-        } catch (IOException | RuntimeException alreadyStopped) {
-            return;
-        }
-    }
-
-    /** SIGKILL to the server and all its processes. */
-    private static void kill(Path data) throws IOException {
-        long pid = Long.parseLong(
-                Files.readAllLines(data.resolve("postmaster.pid")).get(0).strip());
-        ProcessHandle server = ProcessHandle.of(pid).orElseThrow();
-        List<ProcessHandle> all =
-                Stream.concat(Stream.of(server), server.descendants()).toList();
-        all.forEach(ProcessHandle::destroyForcibly);
-        all.forEach(process -> process.onExit().join());
     }
 }
