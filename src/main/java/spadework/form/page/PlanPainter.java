@@ -9,6 +9,7 @@ import java.awt.geom.Ellipse2D;
 import java.awt.geom.Line2D;
 import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.UIManager;
@@ -26,6 +27,12 @@ import spadework.measure.UnreadableMeasure;
 /** Draws what a plan canvas has: the house, its walls with their lengths, what lies beside them, and the mark. */
 final class PlanPainter {
     private static final double BESIDE = 2.2;
+
+    /** Half of a tree's circle, in pixels. */
+    private static final int TREE = 8;
+
+    /** Rows of words below an outlet before they are let lie over one another. */
+    private static final int MOST_ROWS = 6;
 
     private final PlanCanvas canvas;
     private final HousePlan plan;
@@ -175,26 +182,40 @@ final class PlanPainter {
 
     private void beside(Stretch wall, String kind, double out, int turn) {
         double along = wall.from() + wall.length() * (0.25 + 0.25 * (turn % 3));
-        Point2D at = canvas.point(plan.spot(wall.side(), along, Math.min(out, 13)));
+        Point2D far = canvas.point(plan.spot(wall.side(), along, Math.min(out, 13)));
+        Point2D at = new Point2D.Double(far.getX(), Math.max(far.getY(), TREE));
+        Point2D house = canvas.point(plan.spot(wall.side(), along, 0));
         pen.setColor(faint);
         if (kind.equals("tree")) {
-            pen.draw(new Ellipse2D.Double(at.getX() - 8, at.getY() - 8, 16, 16));
+            pen.draw(new Ellipse2D.Double(at.getX() - TREE, at.getY() - TREE, 2 * TREE, 2 * TREE));
         } else {
             pen.draw(new Line2D.Double(
                     canvas.point(plan.spot(wall.side(), wall.from(), Math.min(out, 13))),
                     canvas.point(plan.spot(wall.side(), wall.from() + wall.length(), Math.min(out, 13)))));
         }
         pen.setFont(UIManager.getFont("defaultFont"));
-        centered(
-                Messages.of(
-                        "plan.beside",
-                        Messages.or("choice." + kind, kind),
-                        Length.ofFeet(out).text()),
-                new Point2D.Double(at.getX(), at.getY() - 18),
-                faint);
+        String words = Messages.of(
+                "plan.beside",
+                Messages.or("choice." + kind, kind),
+                Length.ofFeet(out).text());
+        centered(words, outside(at, house, pen.getFontMetrics().stringWidth(words)), faint);
+    }
+
+    /** The middle of words that stand beyond a mark, seen from the house; below it where the picture ends. */
+    private Point2D outside(Point2D at, Point2D house, double width) {
+        double away = at.getX() - house.getX();
+        double beside = at.getX() + (away < 0 ? -1 : 1) * (width / 2 + TREE + 4);
+        boolean isSideways = Math.abs(away) > Math.abs(at.getY() - house.getY());
+        if (isSideways && beside - width / 2 >= 0 && beside + width / 2 <= canvas.getWidth()) {
+            return new Point2D.Double(beside, at.getY());
+        }
+        double above = at.getY() - 2 * TREE - 2;
+        return new Point2D.Double(at.getX(), above < TREE ? at.getY() + 2 * TREE + 2 : above);
     }
 
     private void outlets(HouseGround ground) {
+        List<Rectangle2D> taken = new ArrayList<>();
+        ground.outlets().values().forEach(at -> taken.add(new Rectangle2D.Double(at.x() - 4, at.y() - 4, 8, 8)));
         for (int i = 0; i < draft.rows("/water/outlets"); i++) {
             String row = Pointer.of("/water/outlets", i);
             String label = draft.shown(row + "/label");
@@ -209,11 +230,28 @@ final class PlanPainter {
                         out > 0 ? "plan.outlet" : "plan.outlet.unknown",
                         label,
                         Length.ofFeet(out).text());
-                double half = pen.getFontMetrics().stringWidth(words) / 2.0 + 8;
-                double middle = at.x() + 2 * half < canvas.getWidth() ? at.x() + half : at.x() - half;
-                centered(words, new Point2D.Double(middle, at.y()), water);
+                Rectangle2D room = room(at, words, taken);
+                taken.add(room);
+                centered(words, new Point2D.Double(room.getCenterX(), room.getCenterY()), water);
             }
         }
+    }
+
+    /** Beside an outlet, right or left of it, or lower where words and other outlets are in the way. */
+    private Rectangle2D room(Point at, String words, List<Rectangle2D> taken) {
+        FontMetrics letters = pen.getFontMetrics();
+        double width = letters.stringWidth(words);
+        double height = letters.getHeight();
+        for (int lower = 0; lower < MOST_ROWS; lower++) {
+            for (double left : new double[] {at.x() + 8, at.x() - 8 - width}) {
+                Rectangle2D room = new Rectangle2D.Double(left, at.y() - height / 2 + lower * height, width, height);
+                boolean shown = left >= 0 && left + width <= canvas.getWidth();
+                if (shown && taken.stream().noneMatch(room::intersects)) {
+                    return room;
+                }
+            }
+        }
+        return new Rectangle2D.Double(at.x() + 8, at.y() - height / 2, width, height);
     }
 
     /** Before the office has answered nobody knows where it lies; it stands at a corner. */
