@@ -2,13 +2,13 @@
 package spadework.form;
 
 import java.awt.BorderLayout;
-import java.awt.FlowLayout;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import javax.swing.JButton;
 import javax.swing.JFrame;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import net.miginfocom.swing.MigLayout;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.library.JobList;
@@ -21,7 +21,7 @@ final class HomeWindow extends JFrame {
     HomeWindow(JobList jobs, WindowMenu.Jobs ways) {
         super(Messages.of("home.title"));
         this.jobs = jobs;
-        JPanel top = new JPanel(new FlowLayout(FlowLayout.LEADING, 8, 8));
+        JPanel top = new JPanel(new MigLayout("insets 8 16 0 16, gap 8", "[]16[][][]"));
         JLabel heading = new JLabel(Messages.of("home.heading"));
         heading.putClientProperty("FlatLaf.styleClass", "h1");
         top.add(heading);

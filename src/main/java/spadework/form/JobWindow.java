@@ -123,7 +123,11 @@ public final class JobWindow extends JFrame {
         summary = new SummaryBar(
                 session,
                 () -> showWorking(-1),
-                () -> FoundItem.of(session).stream().findFirst().ifPresent(item -> reveal(item.cause())));
+                () -> FoundItem.of(session).stream().findFirst().ifPresent(item -> reveal(item.cause())),
+                group -> {
+                    show(SidePane.FOUND);
+                    found.showOnly(group);
+                });
         faultStrip = new FaultStrip(session);
         arrange();
         setJMenuBar(WindowMenu.of(this, jobs));

@@ -72,7 +72,14 @@ final class PaperActions {
             say.say(Messages.of("printed.failed", PaperNames.of(paper), FailureMessages.of(failed.why())));
         } else if (came instanceof Platform.Printed.Done) {
             handedOut.run();
-            say.say(Messages.of("printed.done", PaperNames.of(paper)));
+            List<NoticeBar.Answer> answers = new ArrayList<>();
+            answers.add(new NoticeBar.Answer("papers.save", () -> save(paper)));
+            if (paper.paper().isForHomeowner()) {
+                Path beside = session.file().path().toAbsolutePath();
+                answers.add(new NoticeBar.Answer("file.mail", () -> mail(paper, beside)));
+            }
+            answers.add(new NoticeBar.Answer("notice.away", () -> {}));
+            say.say(Messages.of("printed.done", PaperNames.of(paper)), answers.toArray(NoticeBar.Answer[]::new));
         }
     }
 

@@ -39,6 +39,7 @@ import spadework.safety.Checks;
 import spadework.safety.Facts;
 import spadework.takeoff.Takeoff;
 import spadework.whatif.Case;
+import spadework.whatif.WallFootBand;
 
 /**
  * A job that was read, measured, checked and priced.
@@ -84,6 +85,16 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
     /** What is left of the price after cost, contingency, and overhead, in percent of it; none for no price. */
     public Optional<BigDecimal> margin() {
         return Margin.of(dossier.company().priceRules(), quote.price(), quote.lines());
+    }
+
+    /** What the homeowner pays for a foot of the walls that are dug along, to a cent; none without walls. */
+    public Optional<BigDecimal> perFoot() {
+        return WallFootBand.perFoot(dossier.job(), total());
+    }
+
+    /** The working days that the job names. */
+    public int workingDays() {
+        return dossier.job().schedule().workingDays();
     }
 
     /** What one unit of an item is sold for by itself. */

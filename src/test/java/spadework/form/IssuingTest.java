@@ -24,6 +24,7 @@ import org.assertj.swing.edt.GuiActionRunner;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import spadework.draft.Draft;
+import spadework.form.kit.Platform;
 import spadework.form.page.JobPage;
 import spadework.office.Bid;
 import spadework.office.JobPaper;
@@ -133,6 +134,39 @@ class IssuingTest {
                 assertThat(saved.getNumberOfPages()).isPositive();
             }
             assertThat(screen.ask(() -> screen.job().notice().said())).endsWith("mine.pdf");
+        }
+    }
+
+    @Test
+    void printedPaperCanBeMailedAndSavedFromWhereItIsSaid() throws Exception {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            FormRobot hand = new FormRobot(screen, Draft.empty());
+            press(screen, "proposal print");
+            hand.press(screen.job(), "file.mail");
+            screen.settle();
+            Path draft = screen.session().file().path().toAbsolutePath().resolveSibling("proposal.eml");
+            assertThat(screen.asked().opened).containsExactly(draft);
+            Path target = folder.resolve("printed.pdf");
+            screen.asked().target = Optional.of(target);
+            press(screen, "proposal print");
+            hand.press(screen.job(), "papers.save");
+            screen.settle();
+            assertThat(target).isNotEmptyFile();
+            press(screen, "cost-sheet print");
+            assertThat(screen.all(AbstractButton.class, one -> "file.mail".equals(one.getName()) && one.isShowing()))
+                    .as("what work costs is mailed to nobody")
+                    .isEmpty();
+        }
+    }
+
+    @Test
+    void printerThatFailsIsTold() throws Exception {
+        try (OnScreen screen = OnScreen.job(SampleCopies.of("block-basement-to-swale", folder))) {
+            screen.asked().came = new Platform.Printed.Failed(new java.io.IOException("out of paper"));
+            press(screen, "proposal print");
+            assertThat(screen.ask(() -> screen.job().notice().said()))
+                    .startsWith("Proposal was not printed:")
+                    .contains("out of paper");
         }
     }
 

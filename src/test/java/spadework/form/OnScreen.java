@@ -58,6 +58,8 @@ public final class OnScreen implements AutoCloseable {
         Optional<Path> target = Optional.empty();
         Optional<BufferedImage> printed = Optional.empty();
         int pages;
+        /** What the printer answers. */
+        Printed came = new Printed.Done();
         /** Files that were opened, and folders that were shown. */
         final List<Path> opened = new CopyOnWriteArrayList<>();
 
@@ -95,7 +97,7 @@ public final class OnScreen implements AutoCloseable {
             } catch (PrinterException refused) {
                 throw new IllegalStateException(refused);
             } finally {
-                described.accept(new Printed.Done());
+                described.accept(came);
             }
         }
     }

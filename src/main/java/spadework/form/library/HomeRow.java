@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import spadework.bids.BidRow;
@@ -23,6 +24,7 @@ import spadework.money.Dollars;
  * A job on the first page.
  *
  * @param stands where it stands, in words
+ * @param waits what the contractor can do next; empty for nothing
  * @param price nothing where it cannot be priced yet
  * @param issued the day of its proposal
  */
@@ -30,13 +32,14 @@ record HomeRow(
         String customer,
         String what,
         String stands,
+        String waits,
         Optional<Dollars> price,
         LocalDate issued,
         String number,
         Path file) {
 
     /** The jobs of a home: priced ones as they were read, and those of the files that cannot be priced yet. */
-    static List<HomeRow> of(List<BidRow> priced, List<Path> files, LocalDate today) throws IOException {
+    static List<HomeRow> of(List<BidRow> priced, List<Path> files, LocalDate today) {
         List<HomeRow> rows = new ArrayList<>();
         Set<Path> done = new HashSet<>();
         for (BidRow bid : priced) {
@@ -45,10 +48,38 @@ record HomeRow(
         }
         for (Path file : files) {
             if (!done.contains(file)) {
-                Draft.read(Files.readString(file)).ifPresent(draft -> rows.add(of(draft, file, today)));
+                rows.add(unpriced(file, today));
             }
         }
         return newestFirst(rows);
+    }
+
+    /** A job without a price; one whose file is no job stands there too, by the name of its folder. */
+    private static HomeRow unpriced(Path file, LocalDate today) {
+        try {
+            Optional<Draft> draft = Draft.read(Files.readString(file));
+            if (draft.isPresent()) {
+                return of(draft.get(), file, today);
+            }
+        } catch (IOException unreadable) {
+            // Said in the row: the others are shown all the same.
+        }
+        String folder = file.toAbsolutePath().getParent().getFileName().toString();
+        return new HomeRow(
+                "",
+                folder,
+                Messages.of("home.unreadable"),
+                Messages.of("home.waits.unreadable"),
+                Optional.empty(),
+                today,
+                "",
+                file);
+    }
+
+    /** Whether all of these words stand in it, in whatever case. */
+    boolean holds(List<String> words) {
+        String all = String.join("\n", customer, what, stands, number).toLowerCase(Locale.ROOT);
+        return words.stream().allMatch(word -> all.contains(word.toLowerCase(Locale.ROOT)));
     }
 
     /** By the day of the proposal. */
@@ -62,7 +93,8 @@ record HomeRow(
         return new HomeRow(
                 bid.customer(),
                 bid.title(),
-                standing(bid, today),
+                Messages.of("home." + standing(bid, today), left(bid, today)),
+                Messages.of("home.waits." + standing(bid, today)),
                 Optional.of(bid.total()),
                 bid.issued(),
                 bid.number(),
@@ -78,6 +110,7 @@ record HomeRow(
                 String.join(" and ", names),
                 draft.shown("/title"),
                 Messages.of("home.unfinished"),
+                Messages.of("home.waits.unfinished"),
                 Optional.empty(),
                 day(draft, today),
                 draft.shown("/number"),
@@ -92,12 +125,15 @@ record HomeRow(
         }
     }
 
-    /** Where a job stands, in words. */
+    /** Where a job stands, as the keys of words have it. */
     private static String standing(BidRow bid, LocalDate today) {
-        if (bid.standing() == BidStatus.ISSUED && bid.validUntil().isPresent()) {
-            long left = today.until(bid.validUntil().get(), ChronoUnit.DAYS);
-            return left < 0 ? Messages.of("home.over") : Messages.of("home.left", left);
-        }
-        return Messages.of("home." + bid.standing());
+        return bid.standing() == BidStatus.ISSUED && bid.validUntil().isPresent()
+                ? left(bid, today) < 0 ? "over" : "left"
+                : bid.standing().toString();
+    }
+
+    /** The days that its price still holds. */
+    private static long left(BidRow bid, LocalDate today) {
+        return bid.validUntil().map(day -> today.until(day, ChronoUnit.DAYS)).orElse(0L);
     }
 }

@@ -4,6 +4,7 @@ package spadework.form.library;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -66,13 +67,14 @@ public final class JobList {
                         ReadOnlyTable.Column.text("home.customer", 5, HomeRow::customer),
                         ReadOnlyTable.Column.text("home.what", 6, HomeRow::what),
                         ReadOnlyTable.Column.text("home.stands", 5, HomeRow::stands),
+                        ReadOnlyTable.Column.text("home.waits", 5, HomeRow::waits),
                         ReadOnlyTable.Column.figure(
                                 "home.price",
                                 3,
                                 row -> row.price().map(Dollars::text).orElse(""),
                                 row -> row.price().orElse(Dollars.ZERO)),
-                        ReadOnlyTable.Column.figure(
-                                "home.on", 3, row -> row.issued().toString(), HomeRow::issued),
+                        ReadOnlyTable.Column.text(
+                                "home.on", 3, row -> row.issued().toString()),
                         ReadOnlyTable.Column.text("home.number", 2, HomeRow::number)));
         rows.onOpened(row -> open.accept(row.file()));
         words.setName("home words");
@@ -124,11 +126,17 @@ public final class JobList {
         }
         List<String> sought = typed.isEmpty() ? List.of() : List.of(typed.split("\\s+"));
         BidsService.Wanted wanted = new BidsService.Wanted(Optional.empty(), sought);
-        return HomeRow.of(BidsService.rows(tree, today, wanted).rows(), List.of(), today);
+        BidsService.Found<BidRow> bids = BidsService.rows(tree, today, wanted);
+        List<HomeRow> all = new ArrayList<>(HomeRow.of(bids.rows(), List.of(), today));
+        // What words are looked for in a job without a price is what can be read of it.
+        HomeRow.of(List.of(), bids.unpriced(), today).stream()
+                .filter(row -> row.holds(sought))
+                .forEach(all::add);
+        return HomeRow.newestFirst(all);
     }
 
     /** Only what changed since it was looked at last is priced anew; in the background, by one task at a time. */
-    private List<HomeRow> ofOffice(List<JobsHome.FoundJob> found) throws IOException {
+    private List<HomeRow> ofOffice(List<JobsHome.FoundJob> found) {
         List<Path> changed = found.stream()
                 .filter(job -> !job.state().equals(states.get(job.file())))
                 .map(JobsHome.FoundJob::file)

@@ -2,7 +2,6 @@
 package spadework.form.page;
 
 import java.awt.Component;
-import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -13,14 +12,13 @@ import javax.swing.JTextArea;
 import javax.swing.SwingUtilities;
 import javax.swing.UIManager;
 import net.miginfocom.swing.MigLayout;
-import spadework.draft.FileSchema;
-import spadework.draft.LikelyReadings;
 import spadework.finding.Fault;
 import spadework.form.kit.FaultWords;
 import spadework.form.kit.KeyBindings;
 import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
+import spadework.form.session.LikelyFixes;
 
 /** What is wrong with the field that has the keyboard, and a button for each likely fix. */
 public final class FaultStrip extends JPanel {
@@ -60,7 +58,7 @@ public final class FaultStrip extends JPanel {
         Set<String> offered = new LinkedHashSet<>();
         for (Fault fault : faults) {
             String pointer = fault.place().pointer();
-            for (String fix : fixes(fault, pointer)) {
+            for (String fix : LikelyFixes.of(session, fault)) {
                 if (offered.size() < MOST_FIXES && offered.add(fix)) {
                     fixes.add(button(pointer, fix));
                 }
@@ -68,16 +66,6 @@ public final class FaultStrip extends JPanel {
         }
         revalidate();
         repaint();
-    }
-
-    private List<String> fixes(Fault fault, String pointer) {
-        if (FaultWords.isMissing(fault)) {
-            return List.of();
-        }
-        List<String> fixes = new ArrayList<>(FaultWords.fix(fault).stream().toList());
-        String written = session.draft().shown(pointer);
-        FileSchema.job().at(pointer).ifPresent(spot -> fixes.addAll(LikelyReadings.of(spot, written)));
-        return fixes;
     }
 
     private JButton button(String pointer, String fix) {

@@ -31,7 +31,7 @@ import spadework.form.view.FoundItem.Group;
 
 /**
  * What is wrong with the job and what was found about it, by who has to act: fix now, assumed, look at the house, tell
- * the crew, for the office. A click shows one; a button goes to its cause or writes what is assumed.
+ * the crew, for the office. A click shows one; buttons go to its cause, write what is assumed, or write a likely fix.
  */
 public final class FindingsPane extends JPanel {
     private final JobSession session;
@@ -42,7 +42,10 @@ public final class FindingsPane extends JPanel {
     private final JToggleButton everything;
     private final JButton go;
     private final JButton so;
+    private final JPanel fixes = new JPanel(new MigLayout("insets 0, gap 6"));
     private Optional<Group> only = Optional.empty();
+    private List<String> offered = List.of();
+    private String offeredAt = "";
 
     /** @param reveal goes to a place of the job */
     public FindingsPane(JobSession session, Consumer<String> reveal) {
@@ -88,6 +91,7 @@ public final class FindingsPane extends JPanel {
         JPanel below = new JPanel(new MigLayout("insets 6 8 6 8, gap 6, hidemode 3"));
         below.add(go);
         below.add(so);
+        below.add(fixes);
         JScrollPane scroll = new JScrollPane(list);
         scroll.setHorizontalScrollBarPolicy(JScrollPane.HORIZONTAL_SCROLLBAR_NEVER);
         scroll.getVerticalScrollBar().setUnitIncrement(24);
@@ -131,6 +135,37 @@ public final class FindingsPane extends JPanel {
         so.setVisible(chosen().flatMap(FoundItem::assumption)
                 .filter(one -> one.kind() != Assumption.Kind.UNWRITTEN)
                 .isPresent());
+        offer(chosen());
+    }
+
+    /** A button for each likely fix; those that stand there stay, so that nothing moves under the pointer. */
+    private void offer(Optional<FoundItem> item) {
+        List<String> now = item.map(FoundItem::fixes).orElse(List.of());
+        String place = item.map(FoundItem::cause).orElse("");
+        if (!place.equals(offeredAt) || !now.equals(offered)) {
+            offeredAt = place;
+            offered = now;
+            fixes.removeAll();
+            now.forEach(fix -> fixes.add(fixButton(place, fix)));
+            fixes.revalidate();
+            fixes.repaint();
+        }
+    }
+
+    private JButton fixButton(String place, String fix) {
+        JButton button = new JButton(KeyBindings.action(
+                Messages.of("fault.write", Messages.or("choice." + fix, fix)),
+                () -> session.edit(session.draft().typed(place, fix))));
+        button.setName("found fix " + fix);
+        button.getAccessibleContext().setAccessibleName(button.getText());
+        return button;
+    }
+
+    /** Shows only what one kind of reader has to act on. */
+    public void showOnly(Group group) {
+        filters.get(group).setSelected(true);
+        only = Optional.of(group);
+        showAnswer();
     }
 
     public void showAnswer() {

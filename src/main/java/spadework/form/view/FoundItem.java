@@ -15,6 +15,7 @@ import spadework.finding.Severity;
 import spadework.form.kit.FaultWords;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
+import spadework.form.session.LikelyFixes;
 import spadework.reason.Reason;
 
 /**
@@ -23,8 +24,10 @@ import spadework.reason.Reason;
  * @param grade fault, assumed, or the severity of a finding in small letters
  * @param cause the place of the job that it comes from
  * @param assumption what would be written there, where something is assumed
+ * @param fixes what may be written there instead of what is wrong, the likeliest first
  */
-public record FoundItem(Group group, String grade, String text, String cause, Optional<Assumption> assumption) {
+public record FoundItem(
+        Group group, String grade, String text, String cause, Optional<Assumption> assumption, List<String> fixes) {
     /** Findings about what nobody has looked at yet. */
     private static final Pattern AT_THE_HOUSE = Pattern.compile(
             ".*-(unmeasured|unknown|unseen|confirm|typed)|soil-not-.*|.*-missing|private-lines|year-unknown");
@@ -50,7 +53,9 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
         for (Fault fault : session.faults()) {
             String place = fault.place().pointer();
             if (assumed.flatMap(all -> all.at(place)).isEmpty()) {
-                found.add(item(Group.FIX, "fault", where(fault) + FaultWords.of(fault), place));
+                List<String> fixes = LikelyFixes.of(session, fault);
+                String text = where(fault) + FaultWords.of(fault);
+                found.add(new FoundItem(Group.FIX, "fault", text, place, Optional.empty(), fixes));
             }
         }
         for (Assumption one : assumed.map(Assumptions::all).orElse(List.of())) {
@@ -58,7 +63,7 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
             String text = one.kind() == Assumption.Kind.UNWRITTEN
                     ? Messages.of("found.unwritten", PointerNames.named(one.place()))
                     : Messages.of("found.assumed", PointerNames.named(one.place()), value);
-            found.add(new FoundItem(Group.ASSUMED, "assumed", text, one.place(), Optional.of(one)));
+            found.add(new FoundItem(Group.ASSUMED, "assumed", text, one.place(), Optional.of(one), List.of()));
         }
         for (Finding finding : session.findings()) {
             boolean answered = session.isAnswered(finding);
@@ -75,7 +80,7 @@ public record FoundItem(Group group, String grade, String text, String cause, Op
     }
 
     private static FoundItem item(Group group, String grade, String text, String cause) {
-        return new FoundItem(group, grade, text, cause, Optional.empty());
+        return new FoundItem(group, grade, text, cause, Optional.empty(), List.of());
     }
 
     private static Group group(Finding finding, JobSession session) {

@@ -220,7 +220,11 @@ public final class PaperPreview extends JPanel {
         String text = session.bid().isEmpty()
                 ? Messages.of("page.none")
                 : !session.isCurrent() && !session.faults().isEmpty()
-                        ? Messages.of("page.older", session.faults().size())
+                        ? session.assumed()
+                                .map(assumed -> Messages.of(
+                                        "page.provisional", assumed.all().size()))
+                                .orElseGet(() -> Messages.of(
+                                        "page.older", session.faults().size()))
                         : stops > 0
                                 ? Messages.of("page.stops", stops)
                                 : !paper().paper().isForHomeowner() ? Messages.of("page.own") : "";

@@ -30,12 +30,14 @@ public final class BidsService {
      * What was found in a tree.
      *
      * @param unread files that are left out, and why
+     * @param unpriced the files of jobs that have no price yet
      */
-    public record Found<T>(List<T> rows, List<String> unread) {
+    public record Found<T>(List<T> rows, List<String> unread, List<Path> unpriced) {
 
         public Found {
             rows = List.copyOf(rows);
             unread = List.copyOf(unread);
+            unpriced = List.copyOf(unpriced);
         }
     }
 
@@ -81,7 +83,8 @@ public final class BidsService {
                         .flatMap(one -> one.drawn().stream())
                         .flatMap(one -> one.row().stream())
                         .toList(),
-                wrong);
+                wrong,
+                unpriced(read));
     }
 
     private record Drawn(String number, Optional<BidRow> row) {}
@@ -114,7 +117,8 @@ public final class BidsService {
                         .flatMap(one -> one.drawn().stream())
                         .flatMap(List::stream)
                         .toList(),
-                unread(read));
+                unread(read),
+                unpriced(read));
     }
 
     /**
@@ -147,6 +151,13 @@ public final class BidsService {
                 .forEach(one -> wrong.add(one.file() + ": left out, "
                         + one.faults().size() + " to fix; see: spadework check " + one.file()));
         return wrong;
+    }
+
+    private static <T> List<Path> unpriced(List<BidReader.ReadBid<T>> read) {
+        return read.stream()
+                .filter(one -> !one.faults().isEmpty())
+                .map(BidReader.ReadBid::file)
+                .toList();
     }
 
     private static List<String> row(BidRow row, LocalDate on) {
