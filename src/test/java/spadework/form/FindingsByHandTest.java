@@ -7,6 +7,8 @@ import java.awt.Point;
 import java.awt.Rectangle;
 import java.awt.event.KeyEvent;
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -137,8 +139,9 @@ class FindingsByHandTest {
         write("/items/0/reason", "over the trench");
         assertThat(screen.session().faults()).isEmpty();
         // 68 ft of wall: 42 ft and 26 ft
-        String total = screen.session().total().orElseThrow().text().replaceAll("[$,]", "");
-        long foot = Math.round(Double.parseDouble(total) / 68);
+        BigDecimal total = screen.session().total().orElseThrow().amount();
+        String foot =
+                total.divide(new BigDecimal("68"), 2, RoundingMode.HALF_UP).toPlainString();
         assertThat(screen.ask(named(JLabel.class, "figures")::getText))
                 .isEqualTo("$" + foot + " a foot, 11 working days");
         assertThat(screen.ask(named(JLabel.class, "change")::getText)).endsWith(" by the last edit");

@@ -295,7 +295,7 @@ class OfficeWindowTest {
             JTable rows = screen.all(JTable.class, table -> "home.jobs".equals(table.getName()))
                     .get(0);
             assertThat(screen.ask(rows::getRowCount)).isEqualTo(1);
-            String price = cell(screen, rows, 3);
+            String price = cell(screen, rows, 4);
             assertThat(price).startsWith("$");
             JobBeginning.begin(store, "{\"title\": \"Newly begun\", \"issued\": \"2026-08-09\"}", 2026);
             screen.waitFor("a new job", () -> screen.ask(rows::getRowCount) == 2);
@@ -303,7 +303,7 @@ class OfficeWindowTest {
             elsewhere(JOB, "job.json", "/walls/0/length", "60 ft");
             screen.waitFor(
                     "another price",
-                    () -> !titled(screen, rows, "Changed elsewhere", 3).equals(price));
+                    () -> !titled(screen, rows, "Changed elsewhere", 4).equals(price));
             assertThat(titled(screen, rows, "Newly begun", 2)).isEqualTo("to be filled in");
             screen.picture("office-home");
             GuiActionRunner.execute(() -> screen.window().target().dispose());

@@ -135,13 +135,13 @@ public final class FindingsPane extends JPanel {
         so.setVisible(chosen().flatMap(FoundItem::assumption)
                 .filter(one -> one.kind() != Assumption.Kind.UNWRITTEN)
                 .isPresent());
-        offer(chosen());
+        offer(
+                chosen().map(FoundItem::cause).orElse(""),
+                chosen().map(FoundItem::fixes).orElse(List.of()));
     }
 
     /** A button for each likely fix; those that stand there stay, so that nothing moves under the pointer. */
-    private void offer(Optional<FoundItem> item) {
-        List<String> now = item.map(FoundItem::fixes).orElse(List.of());
-        String place = item.map(FoundItem::cause).orElse("");
+    private void offer(String place, List<String> now) {
         if (!place.equals(offeredAt) || !now.equals(offered)) {
             offeredAt = place;
             offered = now;

@@ -4,7 +4,6 @@ package spadework.form.view;
 import java.awt.Color;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
-import java.math.RoundingMode;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -167,9 +166,7 @@ public final class SummaryBar extends JPanel {
     private static String figures(Bid bid) {
         String days = Messages.of("summary.days", bid.workingDays());
         return bid.perFoot()
-                .map(foot -> Dollars.of(foot.setScale(0, RoundingMode.HALF_UP))
-                        .text()
-                        .replace(".00", ""))
+                .map(foot -> Dollars.of(foot).text())
                 .map(foot -> Messages.of("summary.foot", foot, days))
                 .orElse(days);
     }
