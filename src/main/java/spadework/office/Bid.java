@@ -84,7 +84,8 @@ public record Bid(Dossier proposed, Dossier contracted, Dossier dossier, Quote p
 
     /** What is left of the price after cost, contingency, and overhead, in percent of it; none for no price. */
     public Optional<BigDecimal> margin() {
-        return Margin.of(dossier.company().priceRules(), quote.price(), quote.lines());
+        return Margin.of(
+                dossier.company().priceRules(), dossier.contract().now().price(), quote.lines());
     }
 
     /** What the homeowner pays for a foot of the walls that are dug along, to a cent; none without walls. */

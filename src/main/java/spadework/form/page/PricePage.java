@@ -19,6 +19,7 @@ import spadework.form.field.RowsTable;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.kit.ReadOnlyTable;
+import spadework.form.kit.ShareBarCell;
 import spadework.form.kit.WheelScroll;
 import spadework.form.session.JobSession;
 import spadework.money.Dollars;
@@ -34,7 +35,7 @@ public final class PricePage extends FormPage {
             "price.sections",
             List.of(
                     ReadOnlyTable.Column.text("line.0", 6, Subtotal::name),
-                    ReadOnlyTable.Column.figure("line.5", 4, row -> row.price().text(), Subtotal::price),
+                    ReadOnlyTable.Column.figure("line.5", 8, row -> row.price().text(), Subtotal::price),
                     ReadOnlyTable.Column.figure("price.moved", 4, Subtotal::described, Subtotal::moved)));
     private List<Subtotal> shown = List.of();
     private boolean showing;
@@ -43,7 +44,8 @@ public final class PricePage extends FormPage {
     public PricePage(JobSession session, Consumer<Integer> working) {
         super(session, "price");
         group("sections");
-        sections.pane().setPreferredSize(new Dimension(200, 8 * table.getRowHeight()));
+        sections.pane().setPreferredSize(new Dimension(200, 10 * table.getRowHeight()));
+        sections.table().getColumnModel().getColumn(1).setCellRenderer(new ShareBarCell(this::share));
         put(sections.pane(), "span 12, wmin 60");
         group("lines");
         table.setName("lines");
@@ -101,7 +103,45 @@ public final class PricePage extends FormPage {
                             : section.price().minus(before.getOrDefault(name, Dollars.ZERO));
                     rows.add(new Subtotal(name, section.price(), moved));
                 }));
+        session().bid().ifPresent(bid -> {
+            Optional<Bid> old = session().previous();
+            add(
+                    rows,
+                    "price.minimum",
+                    bid.quote().minimumTopUp(),
+                    old.map(was -> was.quote().minimumTopUp())
+                            .orElse(bid.quote().minimumTopUp()));
+            add(
+                    rows,
+                    "price.tax",
+                    bid.quote().tax(),
+                    old.map(was -> was.quote().tax()).orElse(bid.quote().tax()));
+            add(rows, "price.beyond", beyond(bid), old.map(PricePage::beyond).orElse(beyond(bid)));
+        });
         return rows;
+    }
+
+    /** What both sides agreed beyond the lines, as after a change order. */
+    private static Dollars beyond(Bid bid) {
+        return bid.total().minus(bid.quote().total());
+    }
+
+    /** Adds what is no section, so that all rows come to the price; nothing of nothing. */
+    private static void add(List<Subtotal> rows, String key, Dollars now, Dollars before) {
+        if (!now.isZero() || !before.isZero()) {
+            rows.add(new Subtotal(Messages.of(key), now, now.minus(before)));
+        }
+    }
+
+    /** The price of a row beside that of the dearest one. */
+    private double share(int row) {
+        double most = shown.stream()
+                .mapToDouble(one -> one.price().amount().doubleValue())
+                .max()
+                .orElse(0);
+        return most <= 0 || row >= shown.size()
+                ? 0
+                : shown.get(row).price().amount().doubleValue() / most;
     }
 
     /** The keyboard goes to the blank row of the items. */

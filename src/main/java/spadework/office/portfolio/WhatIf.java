@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import spadework.contract.Sum;
 import spadework.finding.Fault;
 import spadework.money.Dollars;
 import spadework.office.Bid;
@@ -81,7 +82,7 @@ public final class WhatIf {
         }
         Map<String, List<String>> stops = new LinkedHashMap<>();
         cases.forEach((setting, one) -> stops.put(setting, bid.addedStops(one)));
-        List<List<String>> rows = table(cases);
+        List<List<String>> rows = table(cases, beyond(bid, asItIs.quote()));
         if (stops.values().stream().anyMatch(added -> !added.isEmpty())) {
             rows.add(row(
                     WORDS.get("what-if.stops"),
@@ -121,12 +122,15 @@ public final class WhatIf {
         }
         Case otherwise = settings.change().apply(asItIs);
         Quote quote = otherwise.quote();
+        Quote now = asItIs.quote();
+        Sum beyond = beyond(bid, now);
+        Dollars price = quote.total().plus(beyond.total());
         PricePictures pictures = PricePictures.of(
-                bid.dossier(), otherwise, Uncertainty.USUAL.prices(otherwise, PICTURED, PICTURE_SEED), quote.total());
+                bid.dossier(), otherwise, Uncertainty.USUAL.prices(otherwise, PICTURED, PICTURE_SEED), price);
         return new WhatIfPicture(
-                quote.total().text(),
-                signed(quote.total().minus(asItIs.quote().total())),
-                left(otherwise, quote),
+                price.text(),
+                signed(price.minus(bid.total())),
+                left(otherwise, quote, beyond),
                 pictures.range(),
                 pictures.days());
     }
@@ -139,7 +143,7 @@ public final class WhatIf {
         }
         Uncertainty unsure = read.uncertainty();
         Case asItIs = of(bid);
-        Dollars price = asItIs.quote().total();
+        Dollars price = bid.total();
         Simulation<Dollars> prices = unsure.prices(asItIs, runs, seed);
         List<String> out = new ArrayList<>(List.of(
                 WORDS.get(
@@ -167,7 +171,13 @@ public final class WhatIf {
                 bid.dossier().job(), bid.dossier().company(), bid.dossier().book());
     }
 
-    private static List<List<String>> table(Map<String, Case> cases) {
+    /** What both sides agreed beyond what the rules make of the work as it stands, as after a change order. */
+    private static Sum beyond(Bid bid, Quote now) {
+        Sum agreed = bid.dossier().contract().now();
+        return new Sum(agreed.price().minus(now.price()), agreed.tax().minus(now.tax()));
+    }
+
+    private static List<List<String>> table(Map<String, Case> cases, Sum beyond) {
         Map<String, Quote> quotes = new LinkedHashMap<>();
         cases.forEach((name, one) -> quotes.put(name, one.quote()));
         Set<String> sections = new LinkedHashSet<>();
@@ -191,9 +201,18 @@ public final class WhatIf {
         rows.add(row(
                 "Sales tax",
                 quotes.values().stream().map(quote -> quote.tax().text()).toList()));
+        if (!beyond.total().isZero()) {
+            rows.add(row(
+                    WORDS.get("what-if.agreed-beyond"),
+                    quotes.values().stream()
+                            .map(quote -> signed(beyond.total()))
+                            .toList()));
+        }
         rows.add(row(
                 "Total",
-                quotes.values().stream().map(quote -> quote.total().text()).toList()));
+                quotes.values().stream()
+                        .map(quote -> quote.total().plus(beyond.total()).text())
+                        .toList()));
         Dollars now = quotes.get(AS_IT_IS).total();
         rows.add(row(
                 WORDS.get("what-if.more-than-as"),
@@ -204,7 +223,7 @@ public final class WhatIf {
         rows.add(row(
                 "Left after overhead",
                 quotes.entrySet().stream()
-                        .map(one -> left(cases.get(one.getKey()), one.getValue()))
+                        .map(one -> left(cases.get(one.getKey()), one.getValue(), beyond))
                         .toList()));
         rows.add(row("Crew hours", quotes.values().stream().map(WhatIf::hours).toList()));
         return rows;
@@ -228,8 +247,8 @@ public final class WhatIf {
                 quote.lines().stream().map(line -> line.cost().direct()).toList());
     }
 
-    private static String left(Case one, Quote quote) {
-        BigDecimal price = quote.price().amount();
+    private static String left(Case one, Quote quote, Sum beyond) {
+        BigDecimal price = quote.price().plus(beyond.price()).amount();
         if (price.signum() == 0) {
             return "";
         }
