@@ -264,8 +264,7 @@ class FillingTest {
         screen.settle();
         JButton gravest =
                 screen.all(JButton.class, b -> "gravest".equals(b.getName())).get(0);
-        assertThat(screen.ask(gravest::getText))
-                .startsWith("To fix – Walls 2, Bow inward: \"much\" does not fit here.");
+        assertThat(screen.ask(gravest::getText)).startsWith("To fix – Wall B, Bow inward: \"much\" does not fit here.");
         screen.robot().click(gravest);
         screen.arrive();
         JTextComponent bow = field("/walls/0/condition/bow");
@@ -334,7 +333,7 @@ class FillingTest {
             }
             return text.toString();
         });
-        assertThat(all).contains("5.9 cy × $125.78 = $742.10", "Walls 1, Length");
+        assertThat(all).contains("5.9 cy × $125.78 = $742.10", "Wall A, Length");
         screen.picture("working-of-a-line");
         assertThat(Files.exists(file)).isTrue();
     }

@@ -53,6 +53,14 @@ public final class Messages {
                 .orElse(keys("field", pointer).get(0)));
     }
 
+    /** The same, where it has a name. */
+    public static Optional<String> named(String pointer) {
+        return keys("field", pointer).stream()
+                .filter(BUNDLE::containsKey)
+                .findFirst()
+                .map(BUNDLE::getString);
+    }
+
     /** What the head of its column is called, where the field's name is too long for one. */
     public static Optional<String> column(String pointer) {
         return keys("column", pointer).stream()

@@ -13,7 +13,7 @@ import javax.swing.table.DefaultTableCellRenderer;
 /** A figure in a cell over a bar that is as long as its share, so that parts are compared at a glance. */
 public final class ShareBarCell extends DefaultTableCellRenderer {
     /** Of 255: letters keep their contrast over it. */
-    private static final int FAINT = 70;
+    static final int FAINT = 48;
 
     private final IntToDoubleFunction share;
     private double shown;

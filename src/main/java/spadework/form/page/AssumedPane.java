@@ -18,6 +18,7 @@ import spadework.form.kit.LabeledControl;
 import spadework.form.kit.Messages;
 import spadework.form.kit.ReadOnlyTable;
 import spadework.form.session.JobSession;
+import spadework.form.session.PointerNames;
 
 /** What the price still rests on that nobody has written: each is confirmed, changed, or decided with the others. */
 final class AssumedPane extends JPanel {
@@ -41,7 +42,8 @@ final class AssumedPane extends JPanel {
         rows = new ReadOnlyTable<>(
                 "assumed",
                 List.of(
-                        ReadOnlyTable.Column.text("assumed.what", 6, one -> name(one.place())),
+                        ReadOnlyTable.Column.text(
+                                "assumed.what", 6, one -> PointerNames.named(one.place(), session.draft())),
                         ReadOnlyTable.Column.text("assumed.value", 6, AssumedPane::value),
                         ReadOnlyTable.Column.text("assumed.kind", 6, one -> kind(one.kind()))));
         so = button("assumed.so", () -> rows.chosen().ifPresent(this::confirm));
@@ -63,14 +65,6 @@ final class AssumedPane extends JPanel {
         button.setName(key);
         button.getAccessibleContext().setAccessibleName(Messages.of(key));
         return button;
-    }
-
-    /** What a place is called, with the label of its row. */
-    private String name(String place) {
-        String row = place.replaceAll("^(/.*?/\\d+)/.*$", "$1");
-        String label = session.draft().shown(row + "/label");
-        String field = Messages.field(place);
-        return label.isEmpty() || row.equals(place) ? field : Messages.of("assumed.of", label, field);
     }
 
     private static String value(Assumption one) {

@@ -16,6 +16,7 @@ import spadework.form.kit.FaultWords;
 import spadework.form.kit.Messages;
 import spadework.form.session.JobSession;
 import spadework.form.session.LikelyFixes;
+import spadework.form.session.PointerNames;
 import spadework.reason.Reason;
 
 /**
@@ -54,15 +55,15 @@ public record FoundItem(
             String place = fault.place().pointer();
             if (assumed.flatMap(all -> all.at(place)).isEmpty()) {
                 List<String> fixes = LikelyFixes.of(session, fault);
-                String text = where(fault) + FaultWords.of(fault);
+                String text = where(fault, session) + FaultWords.of(fault);
                 found.add(new FoundItem(Group.FIX, "fault", text, place, Optional.empty(), fixes));
             }
         }
         for (Assumption one : assumed.map(Assumptions::all).orElse(List.of())) {
             String value = Messages.or("choice." + one.value(), one.value());
             String text = one.kind() == Assumption.Kind.UNWRITTEN
-                    ? Messages.of("found.unwritten", PointerNames.named(one.place()))
-                    : Messages.of("found.assumed", PointerNames.named(one.place()), value);
+                    ? Messages.of("found.unwritten", PointerNames.named(one.place(), session.draft()))
+                    : Messages.of("found.assumed", PointerNames.named(one.place(), session.draft()), value);
             found.add(new FoundItem(Group.ASSUMED, "assumed", text, one.place(), Optional.of(one), List.of()));
         }
         for (Finding finding : session.findings()) {
@@ -94,10 +95,10 @@ public record FoundItem(
     }
 
     /** The file, where it is not the job's own, and the name of the field. */
-    private static String where(Fault fault) {
+    private static String where(Fault fault, JobSession session) {
         String file = fault.place().file().replaceAll(".*[/\\\\]", "");
         String pointer = fault.place().pointer();
-        String name = PointerNames.named(pointer);
+        String name = PointerNames.named(pointer, session.draft());
         return file.equals("job.json") ? name + ": " : Messages.of("found.file", file, name) + ": ";
     }
 

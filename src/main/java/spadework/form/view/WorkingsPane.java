@@ -19,6 +19,7 @@ import spadework.form.kit.KeyBindings;
 import spadework.form.kit.Messages;
 import spadework.form.kit.PlainText;
 import spadework.form.session.JobSession;
+import spadework.form.session.PointerNames;
 import spadework.office.Bid;
 import spadework.pricing.PricedLine;
 import spadework.takeoff.TakeoffLine;
@@ -143,7 +144,7 @@ public final class WorkingsPane extends JPanel {
         }
     }
 
-    private static DefaultMutableTreeNode line(PricedLine line, List<TakeoffLine> from) {
+    private DefaultMutableTreeNode line(PricedLine line, List<TakeoffLine> from) {
         DefaultMutableTreeNode node =
                 node(Messages.of("working.line", line.name(), line.section().name()));
         node.add(node(Messages.of(
@@ -180,13 +181,14 @@ public final class WorkingsPane extends JPanel {
         }
     }
 
-    private static DefaultMutableTreeNode working(Working working) {
+    private DefaultMutableTreeNode working(Working working) {
         String right = working instanceof Worked worked ? worked.line() : working.valueText();
         Optional<String> cause =
                 working instanceof Given given && given.source().startsWith("/")
                         ? Optional.of(given.source())
                         : Optional.empty();
-        String source = cause.map(PointerNames::named).orElse(working.source());
+        String source =
+                cause.map(place -> PointerNames.named(place, session.draft())).orElse(working.source());
         DefaultMutableTreeNode node = new DefaultMutableTreeNode(
                 new WorkingLine(Messages.of("working.step", working.symbol(), right, working.name(), source), cause));
         working.inputs().forEach(input -> node.add(working(input)));

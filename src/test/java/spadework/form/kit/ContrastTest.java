@@ -49,6 +49,31 @@ class ContrastTest {
         }
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "Table.foreground, Table.background",
+        "Table.selectionForeground, Table.selectionBackground",
+        "Table.selectionInactiveForeground, Table.selectionInactiveBackground"
+    })
+    void figuresStandOutOverTheirBars(String on, String under) {
+        for (boolean dark : new boolean[] {false, true}) {
+            GuiActionRunner.execute(() -> Theme.apply(dark));
+            Color bar = over(UIManager.getColor("Spadework.water"), UIManager.getColor(under));
+            double ratio = ratio(UIManager.getColor(on), bar);
+            assertThat(ratio)
+                    .as("%s over a bar on %s, %s: %.2f to 1", on, under, dark ? "dark" : "light", ratio)
+                    .isGreaterThanOrEqualTo(4.5);
+        }
+    }
+
+    private static Color over(Color bar, Color under) {
+        double share = ShareBarCell.FAINT / 255.0;
+        return new Color(
+                (int) Math.round(share * bar.getRed() + (1 - share) * under.getRed()),
+                (int) Math.round(share * bar.getGreen() + (1 - share) * under.getGreen()),
+                (int) Math.round(share * bar.getBlue() + (1 - share) * under.getBlue()));
+    }
+
     /** Contrast ratio by WCAG 2.1: lighter plus 0.05 over darker plus 0.05, of relative luminances. */
     private static double ratio(Color one, Color other) {
         double first = luminance(one) + 0.05;
