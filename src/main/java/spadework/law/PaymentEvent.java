@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.law;
 
+import java.util.Locale;
 import java.util.regex.Pattern;
 
 /**
@@ -26,7 +27,7 @@ public enum PaymentEvent {
                     + "site|start\\w*|begin\\w*|first day"
                     + "|mobili[sz]\\w*");
 
-    private static final Pattern YET_TO_COME = Pattern.compile("\\bbefore\\b[^,;.]*", Pattern.CASE_INSENSITIVE);
+    private static final Pattern YET_TO_COME = Pattern.compile("\\bbefore\\b[^,;.]*");
 
     private static final String NOT_THE_WORK = "(?:(?:contract|agreement|paper|permit|order|financ|loan|schedul|locat"
             + "|machine|excavator|material|deliver|deposit|payment)\\w*|plans?|marks?)";
@@ -39,8 +40,9 @@ public enum PaymentEvent {
                     + NOT_THE_WORK
                     + "|test pits?(?: (?:is|are) dug)?|(?:pre\\W?\\w+|first|site) inspect\\w*");
 
+    /** Of words in small letters. */
     private static Pattern words(String any) {
-        return Pattern.compile("\\b(?:" + any + ")\\b", Pattern.CASE_INSENSITIVE);
+        return Pattern.compile("\\b(?:" + any + ")\\b");
     }
 
     /**
@@ -52,10 +54,11 @@ public enum PaymentEvent {
         if (atSigning) {
             return BEFORE_WORK;
         }
-        String so = YET_TO_COME.matcher(when).replaceAll("");
+        String said = when.toLowerCase(Locale.ROOT);
+        String so = YET_TO_COME.matcher(said).replaceAll("");
         if (DONE.matcher(DONE_ELSEWHERE.matcher(so).replaceAll("")).find()) {
             return WORK_DONE;
         }
-        return BEFORE.matcher(when).find() ? BEFORE_WORK : UNSAID;
+        return BEFORE.matcher(said).find() ? BEFORE_WORK : UNSAID;
     }
 }

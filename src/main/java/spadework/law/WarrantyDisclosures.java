@@ -6,6 +6,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.wording.Wording;
@@ -24,6 +25,7 @@ public final class WarrantyDisclosures {
     static final String RIGHTS = WORDS.get("warranty-disclosures.rights");
 
     private static final String ABOUT = "warranty";
+    private static final Pattern SPACE = Pattern.compile("\\s+");
 
     private final List<Finding> found = new ArrayList<>();
 
@@ -78,6 +80,7 @@ public final class WarrantyDisclosures {
     }
 
     private static boolean says(WrittenWarranty w, String sentence) {
-        return w.text().replaceAll("\\s+", " ").contains(sentence);
+        return w.text().contains(sentence)
+                || SPACE.matcher(w.text()).replaceAll(" ").contains(sentence);
     }
 }

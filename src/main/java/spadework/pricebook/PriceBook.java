@@ -2,6 +2,7 @@
 package spadework.pricebook;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumSet;
 import java.util.HashMap;
@@ -47,10 +48,14 @@ public record PriceBook(
     }
 
     private List<LineItem> followers(Measure measure) {
-        return items.values().stream()
-                .filter(item -> item.standard() && item.follows().equals(Optional.of(measure)))
-                .sorted(Comparator.comparing(LineItem::code))
-                .toList();
+        List<LineItem> found = new ArrayList<>();
+        for (LineItem item : items.values()) {
+            if (item.standard() && item.follows().orElse(null) == measure) {
+                found.add(item);
+            }
+        }
+        found.sort(Comparator.comparing(LineItem::code));
+        return List.copyOf(found);
     }
 
     /** A book whose item follows all that the machine digs, as books did before, pays no part of it twice. */

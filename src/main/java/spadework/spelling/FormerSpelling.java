@@ -41,11 +41,21 @@ public final class FormerSpelling {
     }
 
     private static String replaced(String text, Map<String, String> words) {
-        if (words.keySet().stream().noneMatch(text::contains)) {
+        if (!holdsAny(text, words)) {
             return text;
         }
         Matcher word = WORD.matcher(text);
         return word.replaceAll((MatchResult found) -> words.getOrDefault(found.group(), found.group()));
+    }
+
+    /** Asked of every key of every file, so by a plain loop. */
+    private static boolean holdsAny(String text, Map<String, String> words) {
+        for (String word : words.keySet()) {
+            if (text.contains(word)) {
+                return true;
+            }
+        }
+        return false;
     }
 
     private static Map<String, String> turned(Map<String, String> words) {

@@ -37,13 +37,12 @@ public final class QuantityCollector {
     }
 
     /** Keeps a quantity even when it is zero or negative. */
-    Quantity keep(Measure measure, Working working, List<String> codes) {
+    void keep(Measure measure, Working working, List<String> codes) {
         String id = (prefix + "." + measure.trade()).replace(",", "").replace(' ', '-');
         String trade = measure.trade();
         String description = trade.substring(0, 1).toUpperCase(Locale.ROOT) + trade.substring(1) + ", " + prefix;
         Quantity quantity = new Quantity(id, measure, section, prefix, description, working);
         found.add(new Driven(quantity, codes, stretches));
-        return quantity;
     }
 
     /** A number that is counted or taken over, in the measure's own unit. */

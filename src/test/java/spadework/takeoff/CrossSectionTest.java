@@ -9,9 +9,12 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import spadework.job.FootingDrain;
 import spadework.job.Job;
+import spadework.job.JobPipes;
 import spadework.job.Jobs;
 import spadework.job.Outlet;
+import spadework.job.PlanHouse;
 import spadework.job.Protection;
 import spadework.job.Seepage;
 import spadework.job.Site;
@@ -121,6 +124,44 @@ class CrossSectionTest {
         assertThat(five.printsLike(at(5, SoilType.C, Protection.SLOPED))).isFalse();
         assertThat(five.printsLike(at(5, SoilType.B, Protection.SHIELDED))).isFalse();
         assertThat(five.joinedWith(five).walls()).containsExactly("A", "A");
+    }
+
+    @Test
+    void otherStoneIsAnotherSection() {
+        CrossSection five = at(5, SoilType.B, Protection.SLOPED);
+        CrossSection.Bed bed = five.bed().orElseThrow();
+        Length more = Length.ofFeet(bed.stone().feet() + 0.5);
+
+        assertThat(five.printsLike(five.withBed(Optional.empty()))).isFalse();
+        assertThat(five.printsLike(
+                        five.withBed(Optional.of(new CrossSection.Bed(more, bed.bedding(), bed.pipeOutside())))))
+                .isFalse();
+        assertThat(five.printsLike(five.withFloor(Optional.of(Length.ofFeet(9)))))
+                .isFalse();
+    }
+
+    /** A drain lies along its own walls only. */
+    @Test
+    void wallBesideThatOfTheDrainHasNoBed() {
+        Job job =
+                PlanHouse.of("40 R 20").job(SoilType.B, PlanHouse.of("40 R 20").walls(5));
+        FootingDrain all = job.water().drains().get(0);
+        FootingDrain first = new FootingDrain(
+                all.label(),
+                List.of("W0"),
+                all.item(),
+                all.teeAt(),
+                all.into(),
+                all.startInvert(),
+                all.endInvert(),
+                all.teeInvert(),
+                all.startGrade(),
+                all.endGrade());
+        Job half = JobPipes.withDrains(job, List.of(first));
+        assertThat(CrossSection.of(half, Books.standard(), half.walls().get(0)).bed())
+                .isPresent();
+        assertThat(CrossSection.of(half, Books.standard(), half.walls().get(1)).bed())
+                .isEmpty();
     }
 
     private static CrossSection at(double depth, SoilType soil, Protection protection) {

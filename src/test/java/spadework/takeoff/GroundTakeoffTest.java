@@ -5,14 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.company.Backfill;
 import spadework.job.Job;
+import spadework.job.JobPipes;
 import spadework.job.Jobs;
+import spadework.job.PitPlace;
 import spadework.job.Restoration;
+import spadework.job.Site;
+import spadework.job.TeeAt;
+import spadework.job.TestPit;
+import spadework.job.Wall;
 import spadework.job.Water;
+import spadework.job.WaterJob;
 import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
@@ -123,6 +131,63 @@ class GroundTakeoffTest {
                 - of(job(0, topsoil, 0, 0, 0, 0), book, Measure.BACKFILL);
         assertThat(less).isCloseTo(over / 3 / 27, within(0.0005));
         assertThat(of(job(0, topsoil, 0, 0, 0, 0), book, Measure.SURPLUS)).isCloseTo(STAYS + less, within(0.001));
+    }
+
+    /** Where no drain runs, all that was dug is filled again, up to the topsoil: 40 × (2.5 + 5.667) sf of 4 in. */
+    @ParameterizedTest(name = "{0} sf of topsoil: {1} sf of it over the trench")
+    @CsvSource({"0, 0", "5000, 326.6667"})
+    void wallWithoutADrainIsFilled(double topsoil, double over) {
+        Job job = job(0, topsoil, 0, 0, 0, 0).withWater(NO_PIPES);
+        PriceBook book = shrinking("0");
+        assertThat(of(job, book, Measure.BACKFILL))
+                .isPositive()
+                .isCloseTo(of(job, book, Measure.DUG) - over / 3 / 27, within(0.001));
+    }
+
+    /** What each fill leaves for its topsoil adds up to that over all that is dug, wherever one dug place meets another. */
+    @ParameterizedTest(name = "pit {0}, {1} ft off the trench")
+    @CsvSource({"OUTSIDE, 0.5", "OUTSIDE, 30", "INSIDE, "})
+    void fillsStopBelowTheTopsoilThatLiesOnThem(PitPlace place, Double away) {
+        Job sump = new WaterJob()
+                .sump(18.0, 24.0, 8.0, 30.0, 40.0, 20.0)
+                .teeAt(TeeAt.END)
+                .build();
+        Job placed = JobPipes.withOutlet(sump, outlet -> JobPipes.pitAt(outlet, place, Optional.ofNullable(away)));
+        Job bare = dugOpen(placed, 0);
+        Job covered = dugOpen(placed, 5000);
+        PriceBook book = shrinking("0");
+        double less = of(bare, book, Measure.BACKFILL) - of(covered, book, Measure.BACKFILL);
+        assertThat(less).isPositive();
+        assertThat(of(covered, book, Measure.SURPLUS) - of(bare, book, Measure.SURPLUS))
+                .isCloseTo(less, within(0.01));
+        assertThat(TopsoilShare.of(covered).filled().number() / 3 / 27).isCloseTo(less, within(0.01));
+    }
+
+    /** With a window well and a test pit, over which no topsoil is counted. */
+    private static Job dugOpen(Job job, double topsoil) {
+        Restoration put = job(0, topsoil, 0, 0, 0, 0).restoration();
+        Wall w = job.walls().get(0);
+        Wall well = new Wall(
+                w.label(), w.where(), w.place(), w.depth(), w.footing(), w.surface(), w.openings(), 1, w.digging());
+        TestPit pit = new TestPit("T1", Optional.empty(), Length.ofFeet(4), Length.ofFeet(3), Length.ofFeet(3));
+        Site s = job.site();
+        Site site = new Site(
+                s.address(),
+                s.yearBuilt(),
+                s.space(),
+                s.house(),
+                s.benchmark(),
+                s.insideFloor(),
+                s.soil(),
+                s.rain(),
+                s.limits(),
+                s.locateTicket(),
+                s.catchment(),
+                List.of(pit));
+        Work work = job.work();
+        return job.withSite(site)
+                .withWork(
+                        new Work(List.of(well), work.corners(), work.water(), put, work.protection(), work.schedule()));
     }
 
     /** 9 sf in a square yard. */

@@ -13,6 +13,7 @@ import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.Jobs;
+import spadework.job.Outlet;
 import spadework.job.OutletKind;
 import spadework.job.PitPlace;
 import spadework.job.Protection;
@@ -89,6 +90,16 @@ class RunTakeoffTest {
         assertThat(of(box, Measure.SHIELD, "M1")).isEqualTo(40);
     }
 
+    /** In steps of 4 ft in clay of Type B (App. B figure B-1.2): upright so far, then 6 ft out on both sides up to 6 ft. */
+    @Test
+    void deepMainInSteps() {
+        Job stepped = DugTogether.clay(main(run("M1", 6, Optional.of(Protection.BENCHED), 0)));
+        assertThat(of(stepped, Measure.PIPE_TRENCH, "M1")).isCloseTo(40.0 * (6 + 2 * 2 * 6) / 27, within(1e-9));
+        Job shallow = DugTogether.clay(main(run("M1", 4, Optional.of(Protection.BENCHED), 0)));
+        assertThat(of(shallow, Measure.PIPE_TRENCH, "M1")).isCloseTo(40.0 * 4 / 27, within(1e-9));
+        DugTogether.evaluates(stepped);
+    }
+
     /** The downspouts that run into a line are its own, and it is tested once. */
     @Test
     void roofLineCountsItsDownspouts() {
@@ -139,6 +150,33 @@ class RunTakeoffTest {
         Job roof =
                 both.withWater(new Water(List.of(), List.of(), w.roofLines(), w.downspouts(), w.outlets(), List.of()));
         assertThat(section(roof)).isEqualTo("roof water");
+    }
+
+    /** Nor does a second outlet take a drain because the first does. */
+    @Test
+    void secondOutletForTheRoofAlone() {
+        Job one = new WaterJob().roofLine("R1", 40, 95.0, 94.0, 98.0).build();
+        Water w = one.water();
+        Outlet first = w.outlets().get(0);
+        Outlet second = new Outlet(
+                "O2",
+                first.kind(),
+                first.what(),
+                first.level(),
+                first.fromHouse(),
+                first.fromLotLine(),
+                first.permission(),
+                first.discharge(),
+                first.waterLevel(),
+                first.pit(),
+                first.dischargeTrench());
+        Job two = one.withWater(
+                new Water(w.drains(), w.mains(), w.roofLines(), w.downspouts(), List.of(first, second), List.of()));
+        assertThat(section(two)).isEqualTo("drain");
+        assertThat(quantities(two))
+                .filteredOn(quantity -> quantity.label().equals("O2"))
+                .isNotEmpty()
+                .allSatisfy(quantity -> assertThat(quantity.section().label()).isEqualTo("roof water"));
     }
 
     private static String section(Job job) {

@@ -26,11 +26,14 @@ import org.locationtech.jts.geom.Envelope;
 import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.EndKind;
+import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.JobPipes;
 import spadework.job.Jobs;
 import spadework.job.PitPlace;
+import spadework.job.PlanHouse;
 import spadework.job.Protection;
+import spadework.job.SoilType;
 import spadework.job.TeeAt;
 import spadework.job.TrenchEnds;
 import spadework.job.Wall;
@@ -77,6 +80,55 @@ class SharedGroundTest {
         Job apart = Jobs.job(a, wall("B", 300, 6, 6, 24, Protection.SLOPED, EndKind.OPEN));
         assertThat(dug(job, "A") + dug(job, "B") < dug(apart, "A") + dug(apart, "B") - 1e-6)
                 .isEqualTo(shared);
+    }
+
+    /**
+     * A court 6 ft wide and 10 ft deep, trenches of 2.5 + z from their walls 5.667 ft high and stone of 1.167 ft: from
+     * a height of 0.5 ft both fill it, 10 × (2 (2.5 + z) − 6) dz less than their sum. In a wide court volumes grow
+     * evenly with its width, so two of those tell what 6 ft would take.
+     */
+    @Test
+    void aNarrowCourtIsDugAndStonedOnce() {
+        List<String> walls = List.of("W0", "W1", "W2", "W3", "W4", "W5", "W6", "W7");
+        assertThat(notTwice(walls, Measure.DUG)).isCloseTo(266.9444 / 27, within(1e-4));
+        assertThat(notTwice(walls, Measure.STONE)).isCloseTo(10 * 0.444444 / 27, within(1e-4));
+    }
+
+    /**
+     * Where the drain lies in the court alone, no stone goes round its outside corners, and at its end wall the corner
+     * terms are exact already: (2 (2.5 + z) − 6) × (10 − (2.5 + z)) dz from 0.5 to 1.167 ft.
+     */
+    @Test
+    void aDrainInTheCourtAloneIsStonedOnce() {
+        assertThat(notTwice(List.of("W5", "W6", "W7"), Measure.STONE)).isCloseTo(2.91358 / 27, within(1e-4));
+    }
+
+    /** How much less than the evenly grown sum a court of 6 ft takes, cubic yards. */
+    private static double notTwice(List<String> drained, Measure measure) {
+        double wide = court(20, drained, measure);
+        double wider = court(40, drained, measure);
+        return wide + (wider - wide) * (6 - 20) / 20 - court(6, drained, measure);
+    }
+
+    private static double court(double width, List<String> drained, Measure measure) {
+        PlanHouse house = PlanHouse.of("17 R 40 R " + (34 + width) + " R 40 R 17 R 10 L " + width + " L 10 R");
+        Job all = house.job(SoilType.B, house.walls(5));
+        FootingDrain drain = all.water().drains().get(0);
+        FootingDrain some = new FootingDrain(
+                drain.label(),
+                drained,
+                drain.item(),
+                drain.teeAt(),
+                drain.into(),
+                drain.startInvert(),
+                drain.endInvert(),
+                drain.teeInvert(),
+                drain.startGrade(),
+                drain.endGrade());
+        Job job = JobPipes.withDrains(all, List.of(some));
+        return job.walls().stream()
+                .mapToDouble(wall -> quantity(job, measure, wall.label()))
+                .sum();
     }
 
     @ParameterizedTest(name = "{0}")

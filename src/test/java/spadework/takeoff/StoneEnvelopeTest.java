@@ -129,6 +129,17 @@ class StoneEnvelopeTest {
         assertThat(of(job, Measure.FABRIC, "A")).isCloseTo((feet + laps) * 3.5 / 9, within(1e-9));
     }
 
+    /** A bank in steps stands upright beside a stone that ends under the first, so the fabric is as wide as in a box. */
+    @Test
+    void fabricBesideABankInSteps() {
+        Job job = DugTogether.clay(job(
+                CornerKind.INSIDE,
+                List.of(drain("D1", "A")),
+                Jobs.protectedBy(wall("A", 40, 8), Protection.BENCHED),
+                wall("B", 20, 8)));
+        assertThat(of(job, Measure.FABRIC, "A")).isCloseTo(41 * 3.5 / 9, within(1e-9));
+    }
+
     /** A section whose stone stays under the footing's top has none over its projection. */
     @ParameterizedTest(name = "{0} ft high: {1} sf")
     @CsvSource({"0.5, 1.0", "0.6666667, 1.3333333", "1.1666667, 2.5833333"})

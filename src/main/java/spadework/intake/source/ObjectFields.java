@@ -88,7 +88,7 @@ public final class ObjectFields {
     void done() {
         node.sheet().know(node.pointer(), asked);
         for (String key : node.keys()) {
-            if (!asked.contains(FormerSpelling.current(key))) {
+            if (!asked.contains(key) && !asked.contains(FormerSpelling.current(key))) {
                 unknown(key);
             }
         }

@@ -11,12 +11,13 @@ import spadework.spelling.UsStates;
 /** A state as a file has it: by its two letters. */
 public final class States {
     private static final Set<String> CODES = UsStates.names().keySet();
+    private static final List<String> WORDS = List.copyOf(CODES);
 
     private static final String ALLOWED = "the two letters of one of the 50 states, or DC";
 
     /** A state's two letters. */
     static final ValueKind<String> STATE = new ValueKind<>("\"OH\"", node -> {
-        node.sheet().knowWords(node.pointer(), List.copyOf(CODES));
+        node.sheet().knowWords(node.pointer(), WORDS);
         String written = node.text(ALLOWED, "\"OH\"").orElse("");
         if (!node.isSilent() && !CODES.contains(written)) {
             node.fault(node.written(), ALLOWED, fix(written));

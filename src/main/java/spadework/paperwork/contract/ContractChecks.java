@@ -16,9 +16,7 @@ import spadework.law.Content;
 import spadework.law.ContentsCheck;
 import spadework.law.DepositCheck;
 import spadework.law.HouseLaw;
-import spadework.law.PaymentEvent;
 import spadework.money.Dollars;
-import spadework.pricing.Due;
 
 /** What there is to say about the contract, to the contractor only: its deposit, its contents, its signing. */
 public final class ContractChecks {
@@ -36,16 +34,13 @@ public final class ContractChecks {
      */
     public static List<Finding> of(Job job, Company company, Contract contract, HouseLaw law) {
         String state = job.site().address().state();
-        Dollars deposit = Dollars.total(contract.payments().stream()
-                .filter(due -> PaymentEvent.of(due.when(), due.atSigning()) != PaymentEvent.WORK_DONE)
-                .map(Due::amount)
-                .toList());
+        Dollars deposit = PaymentChecks.beforeWork(contract.payments());
         Optional<Signing> signing = job.agreement().signing();
         Dollars price = contract.contracted().total();
         Dollars special = signing.flatMap(one -> one.financing().specialOrder()).orElse(Dollars.ZERO);
         List<Finding> found = new ArrayList<>(DepositCheck.of(state, law, price, deposit, special));
         found.addAll(PaymentChecks.of(job.payments(), contract.payments(), state, law));
-        found.addAll(PaymentChecks.received(job.agreement(), contract.payments(), state));
+        found.addAll(PaymentChecks.received(job.agreement(), deposit, state));
         if (signing.isEmpty()) {
             found.add(0, finding(UNPREPARED, Severity.MUST, state, FEDERAL));
             return found;

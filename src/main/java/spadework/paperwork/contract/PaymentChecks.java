@@ -63,16 +63,24 @@ public final class PaymentChecks {
         return true;
     }
 
-    /** What came in before the work began, held to what the contract lets fall due before it. */
-    static List<Finding> received(Agreement agreement, List<Due> dues, String state) {
+    /** What falls due before any of the work is done. */
+    static Dollars beforeWork(List<Due> dues) {
+        return Dollars.total(dues.stream()
+                .filter(due -> PaymentEvent.of(due.when(), due.atSigning()) != PaymentEvent.WORK_DONE)
+                .map(Due::amount)
+                .toList());
+    }
+
+    /**
+     * What came in before the work began, held to what the contract lets fall due before it.
+     *
+     * @param due what falls due before any of the work is done
+     */
+    static List<Finding> received(Agreement agreement, Dollars due, String state) {
         Optional<LocalDate> start = agreement.asBuilt().map(AsBuilt::started);
         Dollars taken = Dollars.total(agreement.received().stream()
                 .filter(one -> start.map(day -> one.on().isBefore(day)).orElse(true))
                 .map(Received::amount)
-                .toList());
-        Dollars due = Dollars.total(dues.stream()
-                .filter(one -> PaymentEvent.of(one.when(), one.atSigning()) != PaymentEvent.WORK_DONE)
-                .map(Due::amount)
                 .toList());
         return agreement.accepted().isPresent() && due.isLessThan(taken)
                 ? List.of(new Finding(
