@@ -22,33 +22,52 @@ import spadework.press.PageText;
 import spadework.press.PrintedType;
 
 /**
- * A proposal is four pages, five at most with photos: for a house with one wall to do and for one with twelve, with
- * names and places as long as people write them.
+ * A proposal is four pages, five at most with photos, a contract eight with its notices as long as no plan needs a page of
+ * its own, a certificate a leaf, a scope
+ * of work a cover, a page for each wall, one for pipes and ground and the drawings: for a house with one wall to do and
+ * for one with twelve, with names and places as long as people write them.
  */
-class ProposalLengthTest {
+class HousesOfEverySizeTest {
     private static final Path SAMPLE = Path.of("sample-quotes/block-basement-to-swale");
     private static final ObjectMapper JSON = new ObjectMapper();
     private static final List<String> FACES = List.of("north", "east", "south", "west");
 
+    private static final String SIGNING = """
+            {"on": "2026-08-14", "place": "home", "salesperson": {"name": "Tamsin Orlebar"}, "oldestAge": 60,
+             "specialOrder": "$0.00", "subcontractors": [], "dateIsEssential": false,
+             "permits": "We pull the permit before we dig; its fee is in the price.",
+             "lienOnHome": false, "financed": false}
+            """;
+
     @TempDir
     Path root;
 
-    @ParameterizedTest(name = "{0} walls, {1} photos, names of {2} letters")
+    /**
+     * A contract of twelve walls has a page more, for the plan, and one more where each wall's place takes 60 letters.
+     */
+    @ParameterizedTest(name = "{0} walls, {1} photos, names of {2} letters: proposal of {3} pages, contract of {4}")
     @CsvSource(textBlock = """
-            1,   0,  0, 4
-            2,   0,  0, 4
-            6,   0,  0, 4
-            12,  0,  0, 4
-            1,  10,  0, 5
-            2,  10,  0, 5
-            6,  10,  0, 5
-            12, 10,  0, 5
-            2,   0, 60, 4
-            12, 10, 60, 5
+            1,   0,  0, 4, 8
+            2,   0,  0, 4, 8
+            6,   0,  0, 4, 8
+            12,  0,  0, 4, 9
+            1,  10,  0, 5, 8
+            2,  10,  0, 5, 8
+            6,  10,  0, 5, 8
+            12, 10,  0, 5, 9
+            2,   0, 60, 4, 8
+            12, 10, 60, 5, 10
             """)
-    void theProposalIsReadAtOneSitting(int walls, int photos, int letters, int most) throws IOException {
-        List<String> pages = proposal(walls, photos, letters);
+    void papersKeepTheirLength(int walls, int photos, int letters, int most, int mostOfContract) throws IOException {
+        Outcome outcome = printed(walls, photos, letters);
+        proposal(outcome, walls, photos, letters, most);
+        contract(outcome, letters, mostOfContract);
+        scope(outcome, walls);
+        assertThat(pages(outcome, "warranty.pdf")).as("a certificate is a leaf").hasSize(2);
+    }
 
+    private static void proposal(Outcome outcome, int walls, int photos, int letters, int most) throws IOException {
+        List<String> pages = pages(outcome, "proposal.pdf");
         assertThat(pages).hasSizeLessThanOrEqualTo(most);
         assertThat(pages.get(0))
                 .contains("What is wrong", "What we will do", "What it costs", "When", "If it leaks again");
@@ -65,13 +84,40 @@ class ProposalLengthTest {
         assertThat(pages.subList(0, pages.size() - 1)).allMatch(page -> words(page) > 110);
     }
 
+    private static void contract(Outcome outcome, int letters, int most) throws IOException {
+        List<String> pages = pages(outcome, "contract.pdf");
+        assertThat(pages).hasSizeLessThanOrEqualTo(most);
+        assertThat(pages.get(0)).contains("In short", "Contract price", "Payments");
+        if (letters > 0) {
+            assertThat(String.join("", pages).replace(" ", ""))
+                    .contains(
+                            name(letters, "Ida").replace(" ", ""),
+                            name(letters, "Tobias").replace(" ", ""));
+        }
+        // Only the pages of the signatures and of the plan may be emptier than a third.
+        assertThat(pages)
+                .allMatch(page -> words(page) > 110
+                        || page.contains("Right to cancel, and signatures")
+                        || page.contains("The house and the walls"));
+    }
+
+    private static void scope(Outcome outcome, int walls) throws IOException {
+        List<String> pages = pages(outcome, "scope-of-work.pdf");
+        // Walls are alike, so one section of them, two of pipes and three profiles are drawn, two on a page; the
+        // plan of many walls has a page of its own.
+        int first = walls > 8 ? 2 : 1;
+        assertThat(pages).hasSizeLessThanOrEqualTo(first + walls + 1 + 3);
+        assertThat(pages.subList(first, first + walls))
+                .allMatch(page -> page.contains("Hold point 1.") && page.contains("Hold point 2."));
+    }
+
     private static long words(String page) {
         return Arrays.stream(page.split(" "))
                 .filter(word -> word.matches(".*[A-Za-z].*"))
                 .count();
     }
 
-    private List<String> proposal(int walls, int photos, int letters) throws IOException {
+    private Outcome printed(int walls, int photos, int letters) throws IOException {
         for (String name : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
             Files.copy(SAMPLE.resolveSibling(name), root.resolve(name));
         }
@@ -85,16 +131,21 @@ class ProposalLengthTest {
                     .add(name(letters, "Ida"))
                     .add(name(letters, "Tobias"));
         }
+        job.set("signing", JSON.readTree(SIGNING));
         Files.writeString(folder.resolve("job.json"), job.toString());
         Outcome outcome = Samples.office()
-                .documents(folder, root.resolve("out"), EnumSet.of(PaperKind.PROPOSAL, PaperKind.WARRANTY));
+                .documents(
+                        folder,
+                        root.resolve("out"),
+                        EnumSet.of(PaperKind.PROPOSAL, PaperKind.SCOPE, PaperKind.CONTRACT, PaperKind.WARRANTY));
         assertThat(outcome).as(outcome.toString()).isInstanceOf(Outcome.Printed.class);
-        byte[] printed = pdf(outcome, "proposal.pdf");
-        assertThat(PageText.pages(pdf(outcome, "warranty.pdf")))
-                .as("a certificate is a leaf")
-                .hasSize(2);
+        return outcome;
+    }
+
+    private static List<String> pages(Outcome outcome, String name) throws IOException {
+        byte[] printed = pdf(outcome, name);
         assertThat(PrintedType.of(printed).least())
-                .as("smallest letter, the plan's among them, in points")
+                .as("smallest letter of %s, the plan's among them, in points", name)
                 .isGreaterThanOrEqualTo(7 - PrintedType.HAIR);
         return PageText.pages(printed);
     }
