@@ -144,7 +144,7 @@ class GroundTakeoffTest {
                 .isCloseTo(of(job, book, Measure.DUG) - over / 3 / 27, within(0.001));
     }
 
-    /** What each fill leaves for its topsoil adds up to that over all that is dug, wherever one dug place meets another. */
+    /** What each fill leaves for its topsoil adds up to that over all that is dug, where dug places meet as well. */
     @ParameterizedTest(name = "pit {0}, {1} ft off the trench")
     @CsvSource({"OUTSIDE, 0.5", "OUTSIDE, 30", "INSIDE, "})
     void fillsStopBelowTheTopsoilThatLiesOnThem(PitPlace place, Double away) {

@@ -90,7 +90,7 @@ class RunTakeoffTest {
         assertThat(of(box, Measure.SHIELD, "M1")).isEqualTo(40);
     }
 
-    /** In steps of 4 ft in clay of Type B (App. B figure B-1.2): upright so far, then 6 ft out on both sides up to 6 ft. */
+    /** In steps of 4 ft in clay of Type B (App. B figure B-1.2): upright so far, then 6 ft out on both sides. */
     @Test
     void deepMainInSteps() {
         Job stepped = DugTogether.clay(main(run("M1", 6, Optional.of(Protection.BENCHED), 0)));

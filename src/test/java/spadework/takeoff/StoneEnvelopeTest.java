@@ -129,7 +129,7 @@ class StoneEnvelopeTest {
         assertThat(of(job, Measure.FABRIC, "A")).isCloseTo((feet + laps) * 3.5 / 9, within(1e-9));
     }
 
-    /** A bank in steps stands upright beside a stone that ends under the first, so the fabric is as wide as in a box. */
+    /** A bank in steps stands upright beside a stone that ends under the first: fabric as wide as in a box. */
     @Test
     void fabricBesideABankInSteps() {
         Job job = DugTogether.clay(job(
