@@ -113,11 +113,14 @@ public final class SharedLock implements AutoCloseable {
 
     /** What a file is, whatever it is called. */
     private static Object key(Path file, boolean make) throws IOException {
-        if (make && !Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
-            try {
-                Disk.create(file).close();
-            } catch (FileAlreadyExistsException other) {
-                // Made by somebody else at the same time, which is as good.
+        // A program that closes a file loses every lock that it has on it: no thread may lock it while one makes it.
+        synchronized (ALL) {
+            if (make && !Files.exists(file, LinkOption.NOFOLLOW_LINKS)) {
+                try {
+                    Disk.create(file).close();
+                } catch (FileAlreadyExistsException other) {
+                    // Made by another program at the same time, which is as good.
+                }
             }
         }
         BasicFileAttributes attributes =
