@@ -15,6 +15,24 @@ public final class JobPipes {
         return job.withWater(new Water(drains, w.mains(), w.roofLines(), w.downspouts(), w.outlets(), w.candidates()));
     }
 
+    /** The job whose first drain is its only one and runs along these walls. */
+    public static Job drainedAlong(Job job, List<String> walls) {
+        FootingDrain d = job.water().drains().get(0);
+        return withDrains(
+                job,
+                List.of(new FootingDrain(
+                        d.label(),
+                        walls,
+                        d.item(),
+                        d.teeAt(),
+                        d.into(),
+                        d.startInvert(),
+                        d.endInvert(),
+                        d.teeInvert(),
+                        d.startGrade(),
+                        d.endGrade())));
+    }
+
     public static Job withMains(Job job, SolidRun... mains) {
         Water w = job.water();
         return job.withWater(

@@ -33,11 +33,11 @@ class JobFileKilledIT {
         Path file = folder.resolve("job.json");
         Files.writeString(file, edition(0));
         int saved = 0;
-        for (int kill = 0; kill < KILLS; kill++) {
+        // A busy machine saves less often before it is killed, so there it is killed more often.
+        for (int kill = 0; kill < KILLS || (saved <= KILLS / 4 && kill < 4 * KILLS); kill++) {
             saved = killed(file, saved, random.nextInt(LONGEST_MILLIS), "kill " + kill + ", seed " + SEED);
         }
-        // A busy machine saves less often before it is killed; what matters is that both happened many times.
-        assertThat(saved).as("it saved now and then").isGreaterThan(KILLS / 16);
+        assertThat(saved).as("it saved now and then").isGreaterThan(KILLS / 4);
         assertThat(offered)
                 .as("it was killed between keeping and saving now and then")
                 .isPositive();

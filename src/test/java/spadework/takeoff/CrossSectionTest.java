@@ -9,7 +9,6 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.JobPipes;
 import spadework.job.Jobs;
@@ -145,19 +144,7 @@ class CrossSectionTest {
     void wallBesideThatOfTheDrainHasNoBed() {
         Job job =
                 PlanHouse.of("40 R 20").job(SoilType.B, PlanHouse.of("40 R 20").walls(5));
-        FootingDrain all = job.water().drains().get(0);
-        FootingDrain first = new FootingDrain(
-                all.label(),
-                List.of("W0"),
-                all.item(),
-                all.teeAt(),
-                all.into(),
-                all.startInvert(),
-                all.endInvert(),
-                all.teeInvert(),
-                all.startGrade(),
-                all.endGrade());
-        Job half = JobPipes.withDrains(job, List.of(first));
+        Job half = JobPipes.drainedAlong(job, List.of("W0"));
         assertThat(CrossSection.of(half, Books.standard(), half.walls().get(0)).bed())
                 .isPresent();
         assertThat(CrossSection.of(half, Books.standard(), half.walls().get(1)).bed())

@@ -170,20 +170,7 @@ class GroundTakeoffTest {
         Wall well = new Wall(
                 w.label(), w.where(), w.place(), w.depth(), w.footing(), w.surface(), w.openings(), 1, w.digging());
         TestPit pit = new TestPit("T1", Optional.empty(), Length.ofFeet(4), Length.ofFeet(3), Length.ofFeet(3));
-        Site s = job.site();
-        Site site = new Site(
-                s.address(),
-                s.yearBuilt(),
-                s.space(),
-                s.house(),
-                s.benchmark(),
-                s.insideFloor(),
-                s.soil(),
-                s.rain(),
-                s.limits(),
-                s.locateTicket(),
-                s.catchment(),
-                List.of(pit));
+        Site site = job.site().withTestPits(List.of(pit));
         Work work = job.work();
         return job.withSite(site)
                 .withWork(

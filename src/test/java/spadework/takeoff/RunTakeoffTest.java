@@ -223,19 +223,7 @@ class RunTakeoffTest {
     void testPitIsFilledWithWhatCameOut() {
         Site s = Jobs.site();
         TestPit pit = new TestPit("T1", Optional.of("A"), Length.ofFeet(4), Length.ofFeet(3), Length.ofFeet(4.5));
-        Site dug = new Site(
-                s.address(),
-                s.yearBuilt(),
-                s.space(),
-                s.house(),
-                s.benchmark(),
-                s.insideFloor(),
-                s.soil(),
-                s.rain(),
-                s.limits(),
-                s.locateTicket(),
-                s.catchment(),
-                List.of(pit));
+        Site dug = s.withTestPits(List.of(pit));
         Job job = Jobs.job(dug, Jobs.water(), Jobs.wall());
         assertThat(of(job, Measure.PIPE_TRENCH, "T1")).isCloseTo(2, within(1e-9));
         assertThat(of(job, Measure.BACKFILL, "T1")).isCloseTo(2, within(1e-9));

@@ -26,7 +26,6 @@ import org.locationtech.jts.geom.Envelope;
 import spadework.job.Access;
 import spadework.job.Digging;
 import spadework.job.EndKind;
-import spadework.job.FootingDrain;
 import spadework.job.Job;
 import spadework.job.JobPipes;
 import spadework.job.Jobs;
@@ -113,19 +112,7 @@ class SharedGroundTest {
     private static double court(double width, List<String> drained, Measure measure) {
         PlanHouse house = PlanHouse.of("17 R 40 R " + (34 + width) + " R 40 R 17 R 10 L " + width + " L 10 R");
         Job all = house.job(SoilType.B, house.walls(5));
-        FootingDrain drain = all.water().drains().get(0);
-        FootingDrain some = new FootingDrain(
-                drain.label(),
-                drained,
-                drain.item(),
-                drain.teeAt(),
-                drain.into(),
-                drain.startInvert(),
-                drain.endInvert(),
-                drain.teeInvert(),
-                drain.startGrade(),
-                drain.endGrade());
-        Job job = JobPipes.withDrains(all, List.of(some));
+        Job job = JobPipes.drainedAlong(all, drained);
         return job.walls().stream()
                 .mapToDouble(wall -> quantity(job, measure, wall.label()))
                 .sum();

@@ -241,19 +241,7 @@ class DugGroundTest {
         Site s = job.site();
         TestPit pit =
                 new TestPit("P1", Optional.ofNullable(wall), Length.ofFeet(4), Length.ofFeet(9), Length.ofFeet(3));
-        Job dug = job.withSite(new Site(
-                s.address(),
-                s.yearBuilt(),
-                s.space(),
-                s.house(),
-                s.benchmark(),
-                s.insideFloor(),
-                s.soil(),
-                s.rain(),
-                s.limits(),
-                s.locateTicket(),
-                s.catchment(),
-                List.of(pit)));
+        Job dug = job.withSite(s.withTestPits(List.of(pit)));
         Scene plan = PlanSketch.of(dug);
         assertThat(PlanLabels.texts(plan).contains("P1: hole of 4 ft by 9 ft, place not written down"))
                 .isEqualTo(inKey);
