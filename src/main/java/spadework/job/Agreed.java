@@ -36,7 +36,7 @@ public final class Agreed {
                                 label -> alterations.add(agreement.option(label).alteration())));
         agreement.acceptedChanges().stream()
                 .filter(change -> change.number() < number)
-                .forEach(change -> alterations.add(change.alteration()));
+                .forEach(change -> alterations.add(change.work()));
         return alterations;
     }
 }

@@ -2,6 +2,7 @@
 package spadework.job;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,5 +34,19 @@ public record Change(
     public Change {
         photos = List.copyOf(photos);
         unitPrices = List.copyOf(unitPrices);
+    }
+
+    /**
+     * What is done: the alteration, and what is charged by unit prices alone. Somebody does that as well, so it takes
+     * hours and costs money; a count that the alteration has as an item of its own is in it once.
+     */
+    public Alteration work() {
+        List<ExtraItem> items = new ArrayList<>(alteration.items());
+        unitPrices.stream()
+                .filter(UnitCount::isWork)
+                .filter(count -> alteration.items().stream()
+                        .noneMatch(item -> item.code().equals(count.price())))
+                .forEach(count -> items.add(count.item(title)));
+        return alteration.withItems(items);
     }
 }

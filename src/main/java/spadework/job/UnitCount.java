@@ -2,6 +2,7 @@
 package spadework.job;
 
 import java.math.BigDecimal;
+import java.util.Optional;
 import spadework.measure.Unit;
 
 /**
@@ -10,4 +11,28 @@ import spadework.measure.Unit;
  * @param price code of the unit price, as the proposal lists it
  * @param quantity in the unit of that price; negative for a credit
  */
-public record UnitCount(String price, BigDecimal quantity, Unit unit) {}
+public record UnitCount(String price, BigDecimal quantity, Unit unit) {
+    /** How the code begins that prices another foot of wall. */
+    public static final String WALL_FOOT = "WALL-FOOT";
+
+    /** How the code begins that prices a foot of wall 6 in deeper. */
+    public static final String WALL_DEEPER = "WALL-DEEPER";
+
+    /** The section of what belongs to no one wall. */
+    private static final String SECTION = "setup";
+
+    /** Whether it is more wall or more depth: its work is that of the wall as it is then, not a line item. */
+    public boolean isOfWall() {
+        return price.startsWith(WALL_FOOT) || price.startsWith(WALL_DEEPER);
+    }
+
+    /** Whether a line item of the price book does it; a credit takes no work. */
+    boolean isWork() {
+        return quantity.signum() > 0 && !isOfWall();
+    }
+
+    /** The same as a line item put in by hand. */
+    ExtraItem item(String reason) {
+        return new ExtraItem(price, Optional.of(quantity), SECTION, reason);
+    }
+}

@@ -3,6 +3,7 @@ package spadework.contract;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.tuple;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
@@ -23,6 +24,7 @@ import spadework.job.Altered;
 import spadework.job.Change;
 import spadework.job.ChangeState;
 import spadework.job.Decision;
+import spadework.job.ExtraItem;
 import spadework.job.Job;
 import spadework.job.Jobs;
 import spadework.job.TakenAway;
@@ -205,6 +207,32 @@ class ContractingTest {
                 Agreements.change(2, Agreements.wall("D", 10), List.of(), 2, ChangeState.PENDING, Optional.empty())));
         assertThat(Agreed.of(job).walls()).extracting(Wall::label).containsExactly("A", "C");
         assertThat(Agreed.contracted(job).walls()).extracting(Wall::label).containsExactly("A");
+    }
+
+    /** Rock that is charged by the yard is broken out by somebody; a foot of wall is in the walls, a credit nowhere. */
+    @Test
+    void workChargedByAUnitPriceIsInTheAgreedWorkOnce() {
+        UnitCount rock = new UnitCount("U-ROCK", new BigDecimal("1.2"), Unit.CUBIC_YARD);
+        UnitCount credit = new UnitCount("U-CRACK", new BigDecimal("-5"), Unit.FOOT);
+        UnitCount foot = new UnitCount("WALL-FOOT-A", BigDecimal.ONE, Unit.FOOT);
+        Alteration listed = Alteration.NONE.withItems(
+                List.of(new ExtraItem("U-ROCK", Optional.of(new BigDecimal("1.2")), "A", "Ledge")));
+        Job job = with(List.of(accepted(1, Alteration.NONE, rock, credit, foot), accepted(2, listed, rock)));
+        assertThat(Agreed.contracted(job).items()).isEqualTo(JOB.items());
+        assertThat(Agreed.of(job).items())
+                .filteredOn(item -> !JOB.items().contains(item))
+                .extracting(ExtraItem::code, ExtraItem::section)
+                .containsExactly(tuple("U-ROCK", "setup"), tuple("U-ROCK", "A"));
+    }
+
+    private static Change accepted(int number, Alteration alteration, UnitCount... counts) {
+        return Agreements.change(
+                number,
+                alteration,
+                List.of(counts),
+                1,
+                ChangeState.ACCEPTED,
+                Optional.of(Agreements.signed("237.60")));
     }
 
     @ParameterizedTest(name = "seed {0}")

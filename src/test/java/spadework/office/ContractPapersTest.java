@@ -282,13 +282,18 @@ class ContractPapersTest {
                 .contains("Wall C, front wall")
                 .doesNotContain("Sod at the back", "Fewer shrubs");
         assertThat(page(OFFERED, "scope-of-work")).doesNotContain("This is the agreed work");
+        assertThat(page(ORDERS, "scope-of-work"))
+                .as("a step for what a change charges by its unit price")
+                .contains("Rock, 1.25 cy. Rock at wall B.");
+        assertThat(page(OFFERED, "scope-of-work")).doesNotContain("Rock, ");
     }
 
     @Test
     void theCostSheetOfAnAcceptedJobShowsWhatTheAgreedPriceLeaves() throws IOException {
         Dollars agreed = CHANGED.dossier().contract().now().price();
         assertThat(page(ORDERS, "cost-sheet"))
-                .contains("Agreed price " + agreed.text(), "Below stands the agreed work as the book prices it today.");
+                .contains("Agreed price " + agreed.text(), "Below stands the agreed work as one job by your book")
+                .doesNotContain("Priced today", "priced today", "Cost not known");
         assertThat(named(ORDERS, "cost-sheet", "agreed_price")).containsExactly(figure(agreed));
         assertThat(named(ORDERS, "cost-sheet", "agreed_left").get(0))
                 .isEqualTo(

@@ -10,21 +10,25 @@ import spadework.money.Dollars;
  * @param proposed the proposal without options
  * @param parts options taken and change orders signed
  * @param contracted contract price with the options taken and its sales tax, before any change order
+ * @param figured what proposal and parts come to where each change is figured today by its own rule
  * @param price proposal and parts
  * @param cost direct cost of the agreed work with contingency and overhead
  * @param left what is left of the price
  * @param share the same as a share of the price, as {@code 12.1%}
+ * @param withoutCost changes that charge wall by the foot and do not have that wall, so that its cost is not known
  */
 public record AgreedMargin(
         Dollars proposed,
         List<Part> parts,
         Dollars contracted,
+        Dollars figured,
         Dollars price,
         Dollars tax,
         Dollars total,
         Dollars cost,
         Dollars left,
-        String share) {
+        String share,
+        List<String> withoutCost) {
 
     /**
      * An option or a change order.
@@ -36,5 +40,6 @@ public record AgreedMargin(
 
     public AgreedMargin {
         parts = List.copyOf(parts);
+        withoutCost = List.copyOf(withoutCost);
     }
 }

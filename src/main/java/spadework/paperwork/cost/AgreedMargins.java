@@ -9,6 +9,8 @@ import java.util.Optional;
 import spadework.contract.Contract;
 import spadework.contract.PricedChange;
 import spadework.contract.PricedOption;
+import spadework.job.Change;
+import spadework.job.UnitCount;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.pricing.Quote;
@@ -34,13 +36,7 @@ public final class AgreedMargins {
         }
         for (PricedChange change : contract.accepted()) {
             parts.add(part(
-                    agreed.terms()
-                            .get(
-                                    "change.name",
-                                    "number",
-                                    Integer.toString(change.change().number()),
-                                    "title",
-                                    change.change().title()),
+                    name(agreed, change.change()),
                     change.agreed().price(),
                     change.figured().price()));
         }
@@ -57,12 +53,32 @@ public final class AgreedMargins {
                 contract.proposed().price(),
                 parts,
                 contract.contracted().total(),
+                contract.proposed()
+                        .price()
+                        .plus(Dollars.total(
+                                parts.stream().map(AgreedMargin.Part::figured).toList())),
                 price,
                 contract.now().tax(),
                 contract.total(),
                 cost,
                 left,
-                price.isZero() ? "" : share(left, price));
+                price.isZero() ? "" : share(left, price),
+                contract.accepted().stream()
+                        .map(PricedChange::change)
+                        .filter(AgreedMargins::isWallWithoutWork)
+                        .map(change -> name(agreed, change))
+                        .toList());
+    }
+
+    /** A foot of wall that is charged, and no wall of the change is longer, deeper or new. */
+    private static boolean isWallWithoutWork(Change change) {
+        return change.unitPrices().stream().anyMatch(UnitCount::isOfWall)
+                && change.alteration().walls().isEmpty();
+    }
+
+    private static String name(Dossier agreed, Change change) {
+        return agreed.terms()
+                .get("change.name", "number", Integer.toString(change.number()), "title", change.title());
     }
 
     private static AgreedMargin.Part part(String name, Dollars agreed, Dollars figured) {
