@@ -18,6 +18,19 @@ public final class Figures {
         return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
     }
 
+    /**
+     * What somebody counted or agreed, with every decimal that was stated and never fewer than its unit has: it is
+     * multiplied as it is printed.
+     */
+    public static String counted(BigDecimal value, Unit unit) {
+        int stated = value.stripTrailingZeros().scale();
+        if (unit == Unit.DOLLAR || stated <= unit.decimals()) {
+            return withUnit(value, unit);
+        }
+        String number = minus(String.format(Locale.ROOT, "%,." + stated + "f", value));
+        return unit.symbol().isEmpty() ? number : number + " " + unit.symbol();
+    }
+
     /** The value rounded half up to the decimals in which its unit is printed. This is what gets multiplied. */
     public static BigDecimal printed(BigDecimal value, Unit unit) {
         return value.setScale(unit.decimals(), RoundingMode.HALF_UP);

@@ -114,12 +114,14 @@ public final class PaperModels {
         Scene plan = plan(agreed.job());
         put(
                 PaperKind.SCOPE,
+                PaperKind.SCOPE.file(),
                 Map.of(
                         "scope", ScopePaper.of(agreed, plan),
                         "plan", drawn(plan),
                         "planPage", planPage(agreed.job()),
                         "sections", PageFigure.of(SectionDrawings.everywhere(agreed)),
-                        "profiles", PageFigure.of(ProfileDrawings.of(agreed))));
+                        "profiles", PageFigure.of(ProfileDrawings.of(agreed))),
+                ScopePaper.day(agreed.job()));
     }
 
     /** Drawn as contracted: no later change moves what was signed. */

@@ -194,7 +194,7 @@ class ContractPapersTest {
         assertThat(page(ORDERS, "change-order-2"))
                 .contains(
                         "Charged by the unit prices that the contract fixed.",
-                        line.price().price().text() + " cubic yard "
+                        "1.25 cu yd " + line.price().price().text() + " cubic yard "
                                 + line.amount().text());
         assertThat(named(ORDERS, "change-order-2", "line_amounts")).containsExactly(figure(line.amount()));
     }
@@ -282,6 +282,14 @@ class ContractPapersTest {
                 .contains("Wall C, front wall")
                 .doesNotContain("Sod at the back", "Fewer shrubs");
         assertThat(page(OFFERED, "scope-of-work")).doesNotContain("This is the agreed work");
+        assertThat(page(ORDERS, "scope-of-work"))
+                .as("printed after the second change, while the contract names the scope of its own day")
+                .contains(
+                        "Scope of work · September 10, 2026 page 1",
+                        "It takes the place of the scope of work of August 10, 2026 that the contract names.");
+        assertThat(page(OFFERED, "scope-of-work"))
+                .contains("Scope of work · August 10, 2026 page 1")
+                .doesNotContain("takes the place");
         assertThat(page(ORDERS, "scope-of-work"))
                 .as("a step for what a change charges by its unit price")
                 .contains("Rock, 1.25 cy. Rock at wall B.");

@@ -45,7 +45,7 @@ public final class CompletionPaper {
                                 .map(PrintedDates::words)
                                 .orElse(""),
                         job.closed().flatMap(Closed::certificate).orElse("")),
-                AgreedParts.of(job.agreement()),
+                AgreedParts.of(job),
                 new BuiltWork(
                         built.walls(),
                         built.pipes(),

@@ -162,7 +162,7 @@ public final class ChangeOrderPaper {
         return new UnitLineRow(
                 price.name(),
                 line.quantity(),
-                Figures.withUnit(line.quantity(), line.price().unit()),
+                Figures.counted(line.quantity(), line.price().unit()),
                 price.unit(),
                 price.price(),
                 line.amount());

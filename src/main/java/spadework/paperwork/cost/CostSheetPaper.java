@@ -105,7 +105,7 @@ public final class CostSheetPaper {
                 line.code(),
                 line.name(),
                 line.section().name(),
-                new LineAmount(line.quantity(), line.unit().symbol(), Figures.withUnit(line.quantity(), line.unit())),
+                new LineAmount(line.quantity(), line.unit().symbol(), Figures.counted(line.quantity(), line.unit())),
                 line.reason(),
                 new LineParts(
                         line.cost().material(),

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.scope;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import spadework.drawing.shape.Scene;
@@ -36,7 +37,7 @@ public final class ScopePaper {
         ScopeSteps plain = StepPlan.of(dossier, walls, runs, crew);
         List<FindingNote> notes = StepPlan.unsaid(plain, crew);
         return new ScopeOfWork(
-                PaperHeads.of(dossier),
+                PaperHeads.of(dossier, day(job)),
                 plan,
                 StepPlan.withNotes(plain, ofWalls(notes, job, true)),
                 walls,
@@ -56,7 +57,12 @@ public final class ScopePaper {
                         dossier.phrases().deference()),
                 job.protection(),
                 ofWalls(notes, job, false),
-                AgreedParts.of(job.agreement()));
+                AgreedParts.of(job));
+    }
+
+    /** The day that the scope carries: that of the last change order in it, else the proposal's. */
+    public static LocalDate day(Job job) {
+        return AgreedParts.day(job);
     }
 
     private static List<FindingNote> ofWalls(List<FindingNote> notes, Job job, boolean ofWalls) {

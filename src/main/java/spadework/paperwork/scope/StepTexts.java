@@ -67,7 +67,7 @@ final class StepTexts {
         String quantity = line.quantity().compareTo(BigDecimal.ONE) == 0
                         && line.unit().symbol().equals("ea")
                 ? ""
-                : ", " + Figures.withUnit(line.quantity(), line.unit()).replace(".0 ", " ");
+                : ", " + Figures.counted(line.quantity(), line.unit()).replace(".0 ", " ");
         String why = line.reason().isEmpty() ? "" : " " + sentence(line.reason());
         return new ScopeStep(0, StepKind.ITEM, item.name() + quantity + "." + why, "", List.of(), List.of(line.code()));
     }

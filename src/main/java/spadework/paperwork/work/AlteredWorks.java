@@ -82,7 +82,7 @@ public final class AlteredWorks {
                             ? terms.get(
                                     "adds.item",
                                     "quantity",
-                                    Figures.withUnit(item.quantity().get(), unit(item.code())),
+                                    Figures.counted(item.quantity().get(), unit(item.code())),
                                     "name",
                                     name(item.code()),
                                     "reason",

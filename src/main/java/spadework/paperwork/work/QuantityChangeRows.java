@@ -24,7 +24,10 @@ public final class QuantityChangeRows {
     /** Those of them that stand for the others where as much is dug as before. */
     private static final Set<Measure> BY_WHOM = EnumSet.of(Measure.DIG_MACHINE, Measure.DIG_HAND);
 
-    /** Every one, the homeowner's words first where there are some; soil that is dug stands once for each place. */
+    /**
+     * Every one that can be measured, the homeowner's words first where there are some; soil that is dug stands once
+     * for each place. Days are none of them: those of a change are agreed, and the paper says them once.
+     */
     public static List<QuantityChangeRow> all(List<QuantityChange> changes, PaperWords terms) {
         return without(changes).stream().map(change -> move(change, terms)).toList();
     }
@@ -35,6 +38,7 @@ public final class QuantityChangeRows {
                 .map(QuantityChange::label)
                 .collect(Collectors.toSet());
         return changes.stream()
+                .filter(change -> !change.measure().isByDays())
                 .filter(change -> !DIGGING.contains(change.measure())
                         || (BY_WHOM.contains(change.measure()) && !dug.contains(change.label())))
                 .toList();

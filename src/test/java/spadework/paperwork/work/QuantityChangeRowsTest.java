@@ -51,6 +51,18 @@ class QuantityChangeRowsTest {
                 .containsExactly(tuple("Dirt that comes out", "A", "+2.5 cy"));
     }
 
+    /** A change order says how many days it adds; what the calendar of the price counts would be a second answer. */
+    @ParameterizedTest
+    @EnumSource(
+            value = Measure.class,
+            names = {"WORKING_DAY", "TRENCH_INSPECTION", "EXCAVATOR_DAY", "STANDING_DAY", "MOBILIZATION_TRIP"})
+    void daysOfTheCalendarAreNoQuantity(Measure days) {
+        List<QuantityChange> changes = List.of(change(days, "", "12", "13"), change(Measure.TOPSOIL, "", "1.0", "2.0"));
+        assertThat(QuantityChangeRows.all(changes, WORDS))
+                .extracting(QuantityChangeRow::what)
+                .containsExactly("Topsoil");
+    }
+
     /** 10.0 + 10.0 before and 12.5 + 12.5 after, over two walls; other things stay where they are. */
     @Test
     void homeownerReadsOneQuantityForAllWalls() {
