@@ -48,7 +48,7 @@ public final class BuiltJob {
                 drain.into(),
                 pipe.flatMap(BuiltPipe::startInvert).or(drain::startInvert),
                 pipe.flatMap(BuiltPipe::endInvert).or(drain::endInvert),
-                drain.teeInvert(),
+                pipe.flatMap(BuiltPipe::teeInvert).or(drain::teeInvert),
                 drain.startGrade(),
                 drain.endGrade());
     }

@@ -10,7 +10,6 @@ import spadework.finding.Finding;
 import spadework.finding.Severity;
 import spadework.job.Agreement;
 import spadework.job.AsBuilt;
-import spadework.job.BuiltPipe;
 import spadework.job.BuiltWall;
 import spadework.job.Change;
 import spadework.job.ChangeState;
@@ -86,18 +85,14 @@ public final class CloseChecks {
                 .filter(label -> built.pipe(label).isEmpty())
                 .forEach(label -> must("close-pipe-not-recorded", label, Map.of()));
         pipes().stream()
-                .filter(label ->
-                        built.pipe(label).filter(CloseChecks::isLevelled).isEmpty())
-                .filter(label -> built.pipe(label).isPresent())
+                .filter(label -> built.pipe(label)
+                        .filter(pipe -> !BuiltLevels.areRecorded(agreed, pipe))
+                        .isPresent())
                 .forEach(label -> must("close-level-not-recorded", label, Map.of()));
         agreed.walls().forEach(wall -> built.wall(wall.label()).ifPresent(as -> holdPoints(wall, as)));
         built.walls().stream()
                 .filter(wall -> wall.batches().isEmpty())
                 .forEach(wall -> advise("close-no-batch", wall.label(), Map.of()));
-    }
-
-    private static boolean isLevelled(BuiltPipe pipe) {
-        return pipe.startInvert().isPresent() && pipe.endInvert().isPresent();
     }
 
     /** 1, the footing and the bare wall; 2, what was put on it. 3 is the flow test. */

@@ -8,14 +8,13 @@ import java.util.Map;
 public final class AsBuiltStart {
     private static final Map<String, String> OF_A_WALL =
             Map.of("/label", "/label", "/length", "/length", "/depth/start", "/depthStart", "/depth/end", "/depthEnd");
-    private static final Map<String, String> OF_A_PIPE = Map.of(
-            "/label", "/label", "/length", "/length", "/startInvert", "/startInvert", "/endInvert", "/endInvert");
+    private static final Map<String, String> OF_A_PIPE = Map.of("/label", "/label", "/length", "/length");
 
     private AsBuiltStart() {}
 
     /**
-     * The job with a row for each wall and pipe that has none yet. Days, tests, and what somebody has to have seen stay
-     * open, and so does the length of a drain, which the tape says and the walls do not.
+     * The job with a row for each wall and pipe that has none yet. Days, levels, tests, and what somebody has to have
+     * seen stay open, and so does the length of a drain, which the tape says and the walls do not.
      */
     public static Draft begun(Draft job) {
         Draft made = job;

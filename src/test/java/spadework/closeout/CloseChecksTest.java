@@ -115,7 +115,12 @@ class CloseChecksTest {
     }
 
     private static BuiltPipe pipe(String label) {
-        return new BuiltPipe(label, Length.ofFeet(40), Optional.of(Length.ofFeet(92)), Optional.of(Length.ofFeet(91)));
+        return new BuiltPipe(
+                label,
+                Length.ofFeet(40),
+                Optional.of(Length.ofFeet(92)),
+                Optional.of(Length.ofFeet(91)),
+                Optional.empty());
     }
 
     private static FlowTest test(int day, boolean passed) {

@@ -260,6 +260,6 @@ public final class AgreedBids {
     }
 
     private static BuiltPipe pipe(String label, double feet) {
-        return new BuiltPipe(label, Length.ofFeet(feet), Optional.empty(), Optional.empty());
+        return new BuiltPipe(label, Length.ofFeet(feet), Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

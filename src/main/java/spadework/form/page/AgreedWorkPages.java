@@ -110,7 +110,13 @@ public final class AgreedWorkPages {
         page.list(walls.inside("/holdPoints"), "/point=5", "/on=3", "/by=4", "/photo=4", "/waived=5");
         page.list(walls.inside("/coats"), "/number=2", "/wet=8");
         page.group("built.pipes");
-        page.list(BasePointer.JOB.inside("/asBuilt/pipes"), "/label=2", "/length=3", "/startInvert=3", "/endInvert=3");
+        page.list(
+                BasePointer.JOB.inside("/asBuilt/pipes"),
+                "/label=2",
+                "/length=3",
+                "/startInvert=2",
+                "/endInvert=2",
+                "/teeInvert=2");
         page.list(BasePointer.JOB.inside("/asBuilt/flowTests"), "/line=2", "/on=3", "/passed=2", "/what=8", "/by=4");
         page.list(BasePointer.JOB.inside("/asBuilt/inspections"), "/on=3", "/by=4", "/soil=5", "/hazards=6", "/done=6");
         page.field("/asBuilt/note", 12);

@@ -96,7 +96,8 @@ public final class AsBuiltReader {
                 fields.get("label", Texts.LABEL),
                 fields.get("length", Measures.lengthUpTo(5000)),
                 fields.find("startInvert", Measures.LEVEL),
-                fields.find("endInvert", Measures.LEVEL));
+                fields.find("endInvert", Measures.LEVEL),
+                fields.find("teeInvert", Measures.LEVEL));
     }
 
     private static FlowTest flowTest(ObjectFields fields) {

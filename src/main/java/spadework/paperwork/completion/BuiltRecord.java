@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Stream;
+import spadework.closeout.BuiltLevels;
 import spadework.closeout.AppliedFilm;
 import spadework.closeout.BuiltJob;
 import spadework.job.AsBuilt;
@@ -137,8 +138,7 @@ public final class BuiltRecord {
         List<BuiltPipeRow> rows = new ArrayList<>();
         for (PipeWork run : new PipeWorks(agreed).all()) {
             Optional<BuiltPipe> pipe = record.pipe(run.label());
-            boolean leveled = pipe.filter(
-                            p -> p.startInvert().isPresent() && p.endInvert().isPresent())
+            boolean leveled = pipe.filter(one -> BuiltLevels.areRecorded(agreed.job(), one))
                     .isPresent();
             rows.add(new BuiltPipeRow(
                     run.label(),

@@ -4,19 +4,16 @@ package spadework.paperwork.crew;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import spadework.job.AsBuilt;
-import spadework.job.FootingDrain;
 import spadework.job.HoldPoint;
 import spadework.job.Job;
-import spadework.job.SolidRun;
 import spadework.job.Wall;
-import spadework.job.Water;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
+import spadework.paperwork.work.PipeEnd;
 import spadework.paperwork.work.PipeWork;
 import spadework.paperwork.work.PipeWorks;
 import spadework.paperwork.work.WallWork;
@@ -137,32 +134,22 @@ public final class CrewLog {
     private Stream<LogRow> pipe(PipeWork pipe) {
         String at = "pipes/" + pipe.label() + "/";
         String kind = WORDS.in(language).get("pipe-kind." + PaperWords.key(pipe.kind()));
-        return Stream.of(
-                new LogRow(at + "length", WORDS.in(language).get("pipe.length", pipe.label(), kind), pipe.length()),
-                new LogRow(
-                        at + "startInvert",
-                        WORDS.in(language).get("pipe.start", pipe.label()),
-                        level(pipe.label(), FootingDrain::startInvert, SolidRun::startInvert)),
-                new LogRow(
-                        at + "endInvert",
-                        WORDS.in(language).get("pipe.end", pipe.label()),
-                        level(pipe.label(), FootingDrain::endInvert, SolidRun::endInvert)));
+        LogRow length =
+                new LogRow(at + "length", WORDS.in(language).get("pipe.length", pipe.label(), kind), pipe.length());
+        return Stream.concat(
+                Stream.of(length),
+                PipeEnd.of(job.water(), pipe.label()).stream()
+                        .map(end -> new LogRow(
+                                at + end.key(),
+                                WORDS.in(language).get("pipe." + place(end), pipe.label(), end.at()),
+                                end.level().map(Length::levelText).orElse(""))));
     }
 
-    /** The planned level at an end of a pipe; empty where it was not measured. */
-    private String level(
-            String label, Function<FootingDrain, Optional<Length>> drain, Function<SolidRun, Optional<Length>> run) {
-        Water water = job.water();
-        Stream<Optional<Length>> drains =
-                water.drains().stream().filter(one -> one.label().equals(label)).map(drain);
-        Stream<Optional<Length>> runs = Stream.concat(water.mains().stream(), water.roofLines().stream())
-                .filter(one -> one.label().equals(label))
-                .map(run);
-        return Stream.concat(drains, runs)
-                .flatMap(Optional::stream)
-                .findFirst()
-                .map(Length::text)
-                .orElse("");
+    private static String place(PipeEnd end) {
+        if (end.flow() == PipeEnd.Flow.OUT) {
+            return "low";
+        }
+        return end.at().isEmpty() ? "high" : "high-at";
     }
 
     private Stream<LogRow> test(PipeWork pipe) {

@@ -2,17 +2,24 @@
 package spadework.paperwork.crew;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.job.Job;
+import spadework.job.LimitKind;
+import spadework.job.Site;
+import spadework.job.SiteLimit;
+import spadework.job.Wall;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
+import spadework.paperwork.work.DigWork;
+import spadework.paperwork.work.DigWorks;
 import spadework.paperwork.work.FinishWork;
 import spadework.paperwork.work.TrenchWork;
 import spadework.paperwork.work.WallWork;
@@ -20,6 +27,7 @@ import spadework.paperwork.work.WallWorks;
 import spadework.safety.LadderRule;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.WorkDay;
+import spadework.trench.SpoilRoom;
 import spadework.trench.TrenchLimits;
 import spadework.wording.Language;
 import spadework.wording.Wording;
@@ -39,7 +47,9 @@ public final class CrewSheetPaper {
             "soil",
             "emergency",
             "before-work",
-            "wall",
+            "place",
+            "guards",
+            "another",
             "length",
             "trench",
             "bank",
@@ -86,20 +96,54 @@ public final class CrewSheetPaper {
     public static CrewSheet of(Dossier dossier, CrewCalendar calendar, LocalDate on) {
         CrewSheetPaper paper = new CrewSheetPaper(dossier);
         List<WorkDay> open = calendar.openDays();
+        List<CrewSheet.Day> days = calendar.days().stream()
+                .map(day -> new CrewSheet.Day(
+                        day.number(),
+                        paper.language.day(day.date()),
+                        paper.language.weekday(day.date()),
+                        paper.what(day),
+                        open.contains(day)))
+                .toList();
         return new CrewSheet(
                 PaperHeads.of(dossier, on),
                 paper.language,
                 paper.say(on),
-                new WallWorks(dossier).all().stream().map(paper::wall).toList(),
-                calendar.days().stream()
-                        .map(day -> new CrewSheet.Day(
-                                day.number(), paper.language.day(day.date()), paper.what(day), open.contains(day)))
+                Stream.concat(
+                                new WallWorks(dossier).all().stream().map(paper::wall),
+                                DigWorks.of(dossier.job()).stream().map(paper::dig))
                         .toList(),
+                days,
+                paper.plan(days),
                 FindingNotes.forCrew(dossier).stream()
                         .filter(note -> note.severity().equals("stop"))
                         .map(CrewSheetPaper::stop)
                         .toList(),
                 CrewLog.of(dossier, calendar));
+    }
+
+    private List<CrewSheet.Stretch> plan(List<CrewSheet.Day> days) {
+        List<CrewSheet.Stretch> plan = new ArrayList<>();
+        for (int from = 0; from < days.size(); ) {
+            CrewSheet.Day first = days.get(from);
+            int to = from;
+            while (to + 1 < days.size()
+                    && days.get(to + 1).what().equals(first.what())
+                    && days.get(to + 1).open() == first.open()) {
+                to++;
+            }
+            CrewSheet.Day last = days.get(to);
+            plan.add(
+                    from == to
+                            ? new CrewSheet.Stretch(
+                                    Integer.toString(first.number()), first.weekday(), first.what(), first.open())
+                            : new CrewSheet.Stretch(
+                                    WORDS.in(language).get("plan.days", first.number(), last.number()),
+                                    WORDS.in(language).get("plan.on", first.weekday(), last.weekday()),
+                                    first.what(),
+                                    first.open()));
+            from = to + 1;
+        }
+        return plan;
     }
 
     private Map<String, String> say(LocalDate on) {
@@ -131,12 +175,57 @@ public final class CrewSheetPaper {
         return say;
     }
 
-    private CrewWall wall(WallWork wall) {
+    private CrewTrench wall(WallWork wall) {
         TrenchWork trench = wall.trench();
+        Wall measured = dossier.job().getWall(wall.label());
         String deep = WORDS.in(language)
                 .get("wall." + (trench.hand() ? "by-hand" : "dug"), trench.depth(), trench.bottomWidth());
-        String bank = WORDS.in(language).get("bank." + trench.protection(), trench.slope());
-        return new CrewWall(wall.label(), wall.where(), wall.length(), deep, bank, finish(wall.finish()));
+        return new CrewTrench(
+                wall.label(),
+                wall.where(),
+                wall.length(),
+                deep + ladder(TrenchLimits.needsWayOut(measured.deepestTrench())),
+                WORDS.in(language).get("bank." + trench.protection(), trench.slope()),
+                finish(wall.finish()),
+                beside(measured));
+    }
+
+    private CrewTrench dig(DigWork dig) {
+        String deep = WORDS.in(language)
+                .get(dig.length().isEmpty() ? "wall.pit" : "wall.dug", dig.depth(), dig.width());
+        String bank = dig.deep() && dig.protection().equals("upright") ? "not-yet" : dig.protection();
+        return new CrewTrench(
+                dig.label(),
+                WORDS.in(language).get("dig." + dig.kind()),
+                dig.length(),
+                deep + ladder(dig.wayOut()),
+                WORDS.in(language).get("bank." + bank, dig.slope()),
+                "",
+                List.of());
+    }
+
+    private String ladder(boolean due) {
+        return due ? WORDS.in(language).get("wall.ladder") : "";
+    }
+
+    /** What stands beside the wall, and where its soil cannot lie. */
+    private List<String> beside(Wall wall) {
+        Site site = dossier.job().site();
+        List<String> beside = new ArrayList<>();
+        for (SiteLimit limit : site.limits()) {
+            if (limit.wall().equals(wall.label())) {
+                String note = limit.note().isEmpty() ? "" : " (" + limit.note() + ")";
+                beside.add(WORDS.in(language)
+                                .get(
+                                        "beside." + PaperWords.key(limit.kind().name()),
+                                        limit.distance().text())
+                        + note);
+            }
+        }
+        SpoilRoom.inTheWay(site, wall)
+                .map(limit -> limit.kind() == LimitKind.UTILITY ? "utility" : "none")
+                .ifPresent(where -> beside.add(WORDS.in(language).get("spoil." + where)));
+        return beside;
     }
 
     private String finish(FinishWork finish) {

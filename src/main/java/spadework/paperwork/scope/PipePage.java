@@ -10,19 +10,24 @@ import spadework.job.Restoration;
 import spadework.job.SolidRun;
 import spadework.measure.Series;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
+import spadework.paperwork.work.DigWork;
+import spadework.paperwork.work.DigWorks;
 
 /** The steps at pipes, outlets and ground. The water test stands before anything is filled. */
 final class PipePage {
     private final Job job;
+    private final PaperWords terms;
     private final StepTexts texts;
 
     PipePage(Dossier dossier, StepLines lines) {
         this.job = dossier.job();
+        this.terms = dossier.terms();
         this.texts = new StepTexts(dossier, lines, "");
     }
 
     List<ScopeStep> steps() {
-        texts.sold(StepKind.PIPE_TRENCH, "");
+        trenches();
         texts.sold(StepKind.MAIN, "", "labels", labels(job.water().mains()));
         texts.sold(StepKind.ROOF_LINE, "", "labels", labels(job.water().roofLines()));
         texts.sold(StepKind.DOWNSPOUTS, "");
@@ -38,6 +43,69 @@ final class PipePage {
         texts.sold(StepKind.FILL_PIPES, "");
         ground();
         return texts.with(StepPage.PIPES);
+    }
+
+    /** Pipe trenches and pits: how each is dug, what keeps its bank, and the way out of it. */
+    private void trenches() {
+        List<DigWork> digs = DigWorks.of(job);
+        if (digs.isEmpty()) {
+            texts.sold(StepKind.PIPE_TRENCH, ".within");
+            return;
+        }
+        texts.add(
+                StepKind.PIPE_TRENCH,
+                "",
+                List.of(StepEvidence.figures(texts.text("scope.deepest-dug"), 1)),
+                "digs",
+                digs.stream().map(this::dig).collect(Collectors.joining("; ")));
+        for (String way : List.of("sloped", "benched", "shielded", "upright")) {
+            List<DigWork> these = digs.stream()
+                    .filter(dig -> dig.protection().equals(way) && !dig.isShallow())
+                    .toList();
+            if (!these.isEmpty()) {
+                texts.add(
+                        StepKind.PIPE_BANK,
+                        "." + way,
+                        List.of(),
+                        "digs",
+                        names(these),
+                        "slope",
+                        these.get(0).slope());
+            }
+        }
+        if (digs.stream().anyMatch(DigWork::isShallow)) {
+            texts.add(StepKind.PIPE_BANK, digs.stream().allMatch(DigWork::isShallow) ? "" : ".others", List.of());
+        }
+        texts.add(StepKind.PIPE_INSPECT, "", List.of(), "type", soilType());
+        List<DigWork> high = digs.stream().filter(DigWork::wayOut).toList();
+        if (!high.isEmpty()) {
+            texts.add(StepKind.PIPE_LADDER, "", List.of(), "digs", names(high));
+        }
+    }
+
+    private String soilType() {
+        return terms.of("soiltype", job.site().soil().type());
+    }
+
+    private String dig(DigWork dig) {
+        return texts.text(
+                "scope.dig-of." + (dig.length().isEmpty() ? "pit" : "pipe"),
+                "what",
+                name(dig),
+                "length",
+                dig.length(),
+                "depth",
+                dig.depth(),
+                "width",
+                dig.width());
+    }
+
+    private String names(List<DigWork> digs) {
+        return Series.text(digs.stream().map(this::name).toList());
+    }
+
+    private String name(DigWork dig) {
+        return texts.text("scope.dig-name." + dig.kind(), "label", dig.label());
     }
 
     private void test() {

@@ -56,7 +56,14 @@ public enum StepKind {
     WELLS_BACK(WALL, WorkStep.DRAIN, "", Set.of()),
     BACKFILL(WALL, WorkStep.BACKFILL, "IBC 1803.2", Set.of("backfill-lifts", "backfill-braced")),
 
-    PIPE_TRENCH(PIPES, WorkStep.PIPES, "29 CFR 1926.652(a)(1)", Set.of("upright-shallow")),
+    PIPE_TRENCH(PIPES, WorkStep.PIPES, "29 CFR 1926.651(j)(2)", Set.of("spoil-back")),
+    PIPE_BANK(PIPES, WorkStep.PIPES, "29 CFR 1926.652(a)(1)", Set.of("upright-shallow", "slope-back", "shield")),
+    PIPE_INSPECT(
+            PIPES,
+            WorkStep.PIPES,
+            "29 CFR 1926.651(k)(1)",
+            Set.of("daily-inspection", "soil-class-confirm", "water-in-trench")),
+    PIPE_LADDER(PIPES, WorkStep.PIPES, "29 CFR 1926.651(c)(2)", Set.of("ladder")),
     MAIN(PIPES, WorkStep.PIPES, "", Set.of()),
     ROOF_LINE(PIPES, WorkStep.PIPES, "", Set.of("never-sanitary")),
     DOWNSPOUTS(PIPES, WorkStep.PIPES, "", Set.of()),

@@ -2,13 +2,18 @@
 package spadework.paperwork.scope;
 
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import spadework.ground.StoneProfile;
+import spadework.ground.StoneStation;
 import spadework.job.FinishSystem;
 import spadework.job.FootingDrain;
+import spadework.job.SiteLimit;
 import spadework.job.Wall;
 import spadework.measure.Figures;
+import spadework.measure.Length;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.work.PipeWork;
@@ -17,6 +22,7 @@ import spadework.paperwork.work.WallWork;
 import spadework.pricebook.Measure;
 import spadework.takeoff.Quantity;
 import spadework.takeoff.wall.BackfillBracing;
+import spadework.trench.SpoilRoom;
 
 /** The steps at one wall, in the order in which the trade does them. */
 final class WallPage {
@@ -61,13 +67,23 @@ final class WallPage {
         } else {
             texts.sold(StepKind.DIG_BY_HAND, "", "share", trench.handShare());
         }
-        texts.add(StepKind.SPOIL, "", List.of());
+        spoil();
         texts.add(StepKind.BANK, "." + trench.protection(), List.of(), "slope", trench.slope());
         texts.add(StepKind.INSPECT, "", List.of(), "type", soilType());
         if (wall.deepestTrench().compareTo(StepFigure.LADDER_FROM.length()) >= 0) {
             texts.add(StepKind.LADDER, "", List.of());
         }
         texts.sold(StepKind.DEWATER, "");
+    }
+
+    private void spoil() {
+        Optional<SiteLimit> limit = SpoilRoom.inTheWay(dossier.job().site(), wall);
+        texts.add(
+                StepKind.SPOIL,
+                limit.map(one -> "." + PaperWords.key(one.kind().name())).orElse(""),
+                List.of(),
+                "distance",
+                limit.map(one -> one.distance().text()).orElse(""));
     }
 
     private String soilType() {
@@ -151,7 +167,7 @@ final class WallPage {
             return;
         }
         texts.sold(StepKind.FOOTING_WASH, "");
-        texts.sold(StepKind.BED, "");
+        bed(drains.get(0));
         String levels = runs.stream()
                 .filter(run -> run.kind().equals("drain") && !run.levels().isEmpty())
                 .filter(run -> drains.stream().anyMatch(drain -> drain.label().equals(run.label())))
@@ -160,6 +176,24 @@ final class WallPage {
         texts.sold(StepKind.PIPE, levels.isEmpty() ? ".set-on-site" : "", "levels", levels);
         texts.sold(StepKind.STONE, "");
         texts.sold(StepKind.FABRIC, "");
+    }
+
+    /** Stone up to where the pipe's levels want it; 2 in where they are not known. */
+    private void bed(FootingDrain drain) {
+        StoneProfile profile = StoneProfile.of(dossier.job(), dossier.book(), drain).get(wall.label());
+        DoubleSummaryStatistics under = profile.stations().stream()
+                .mapToDouble(StoneStation::under)
+                .summaryStatistics();
+        Length least = Length.ofFeet(under.getMin());
+        Length most = Length.ofFeet(under.getMax());
+        boolean even = least.text().equals(most.text());
+        texts.sold(
+                StepKind.BED,
+                !profile.measured() ? "" : even ? ".level" : ".by-levels",
+                "least",
+                least.text(),
+                "most",
+                most.text());
     }
 
     private void backfill() {

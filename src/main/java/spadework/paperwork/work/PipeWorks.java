@@ -4,7 +4,6 @@ package spadework.paperwork.work;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.function.Function;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
@@ -53,17 +52,14 @@ public final class PipeWorks {
                 .findFirst()
                 .orElse(Length.ZERO);
         boolean inTheMiddle = drain.teeAt() == TeeAt.MIDDLE;
-        boolean backward = drain.teeAt() == TeeAt.START;
-        Optional<Length> start = backward ? drain.endInvert() : drain.startInvert();
-        Optional<Length> end = inTheMiddle ? drain.teeInvert() : backward ? drain.startInvert() : drain.endInvert();
+        List<PipeEnd> ends = PipeEnd.of(drain);
         Length reach = inTheMiddle ? Length.ofFeet(length.feet() / 2) : length;
         return new PipeWork(
                 drain.label(),
                 "drain",
                 drain.item().map(this::named).orElseGet(() -> standard(Measure.DRAIN_PIPE)),
                 length.text(),
-                start.flatMap(high -> end.map(low -> levels(high, low, reach, inTheMiddle ? "levels.both" : "levels")))
-                        .orElse(""),
+                inTheMiddle ? bothWays(ends, reach) : levels(ends, reach),
                 drain.into(),
                 terms.get(
                         "takes.drain",
@@ -77,9 +73,7 @@ public final class PipeWorks {
                 kind,
                 run.item().map(this::named).orElseGet(() -> standard(measure)),
                 run.length().text(),
-                run.startInvert()
-                        .flatMap(start -> run.endInvert().map(end -> levels(start, end, run.length(), "levels")))
-                        .orElse(""),
+                levels(PipeEnd.of(run), run.length()),
                 run.into(),
                 takes);
     }
@@ -108,6 +102,26 @@ public final class PipeWorks {
         return dossier.book().standardFor(measure).stream()
                 .findFirst()
                 .map(LineItem::name)
+                .orElse("");
+    }
+
+    private String levels(List<PipeEnd> ends, Length length) {
+        return levels(ends.get(0), ends.get(1), length, "levels");
+    }
+
+    /** Both sides of a drain with its tee in the middle: as one where they fall alike. */
+    private String bothWays(List<PipeEnd> ends, Length side) {
+        PipeEnd tee = ends.get(2);
+        String first = levels(ends.get(0), tee, side, "levels.both");
+        return first.equals(levels(ends.get(1), tee, side, "levels.both"))
+                ? first
+                : levels(ends.get(0), tee, side, "levels") + "; " + levels(ends.get(1), tee, side, "levels");
+    }
+
+    /** Empty where a level is missing. */
+    private String levels(PipeEnd from, PipeEnd to, Length length, String falling) {
+        return from.level()
+                .flatMap(high -> to.level().map(low -> levels(high, low, length, falling)))
                 .orElse("");
     }
 

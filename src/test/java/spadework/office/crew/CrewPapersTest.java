@@ -166,6 +166,40 @@ class CrewPapersTest {
                         "call 911");
     }
 
+    /** Samples: a drain that falls to its start, and one that falls from both ends to a sump. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource(delimiter = '|', textBlock = """
+            crawl-space-between-houses | endInvert=96.30 ft startInvert=96.02 ft
+            poured-basement-with-sump  | startInvert=92.20 ft endInvert=92.20 ft teeInvert=91.80 ft
+            """)
+    void levelsOfAPipeStandFromItsHighEndToItsLowEndAsTheJobHasThem(String sample, String levels) throws IOException {
+        List<String> planned = rows(printed(Path.of("sample-quotes", sample, "job.json")).get("crew-log.csv")).stream()
+                .filter(row -> row.get("Key").startsWith("pipes/D1/") && row.get("Key").endsWith("Invert"))
+                .map(row -> row.get("Key").substring("pipes/D1/".length()) + "=" + row.get("Planned"))
+                .toList();
+        assertThat(String.join(" ", planned)).isEqualTo(levels);
+    }
+
+    @Test
+    void sheetNamesEveryHoleThatIsEnteredAndWhatStandsBesideIt() throws IOException {
+        Path sump = Path.of("sample-quotes", "poured-basement-with-sump", "job.json");
+        assertThat(PageText.all(Files.readAllBytes(printed(sump).get("crew-sheet.pdf")))
+                        .replaceAll("\\s+", " "))
+                .contains("S1, sump pit", "9 ft 7½ in deep, 3 ft 6 in across; ladder", "R1, roof line")
+                .contains(
+                        "Utility 4 ft from the wall (gas service, marked)",
+                        "No soil and no machine over the utility");
+    }
+
+    @Test
+    void levelsThatNobodyReadAreNotFilledIn() throws IOException {
+        Path job = job();
+        assertThat(papers.take(job, filled(Map.of("started", "9/14/2026", "pipes/D1/length", "61 ft")))
+                        .err())
+                .isEmpty();
+        assertThat(built(job).pipe("D1").orElseThrow().startInvert()).isEmpty();
+    }
+
     @Test
     void whatTheCrewWroteIsWhatWasBuilt() throws IOException {
         Path job = job();
@@ -232,8 +266,8 @@ class CrewPapersTest {
                 "\n", WorkbookDump.texts(WorkbookDump.open(Files.readAllBytes(printed.get("crew-sheet.xlsx")))));
         String log = Files.readString(printed.get("crew-log.csv"));
         assertThat(log.lines().findFirst().orElseThrow()).endsWith("Clave,Dónde,Qué,Planeado,Encontrado");
-        Set<String> english = new TreeSet<>(words(Files.readString(WORDS.resolve("words.properties"))));
-        english.removeAll(words(Files.readString(WORDS.resolve("words_es.properties"))));
+        Set<String> english = new TreeSet<>(words(said("words.properties")));
+        english.removeAll(words(said("words_es.properties")));
         english.removeAll(words(Files.readString(job)));
         english.removeAll(words(Files.readString(company)));
         english.addAll(List.of("to", "falls", "wide", "deep", "ticket"));
@@ -241,6 +275,11 @@ class CrewPapersTest {
         for (String text : List.of(sheet, workbook, log.replaceAll("(?m)^(\"[^\"]*\"|[^,]*),", ""))) {
             assertThat(words(text)).doesNotContainAnyElementsOf(english);
         }
+    }
+
+    /** What stands in a bundle, without its keys. */
+    private static String said(String bundle) throws IOException {
+        return Files.readString(WORDS.resolve(bundle)).replaceAll("(?m)^[^=\n]*=", "");
     }
 
     private static Set<String> words(String text) {
