@@ -46,7 +46,7 @@ class ArchitectureTest {
       disk                 |
       picture              |
       working              | measure
-      job                  | measure money
+      job                  | measure money wording
       company              | measure money wording job
       pricebook            | measure money wording job company
       law.release          |
@@ -79,7 +79,7 @@ class ArchitectureTest {
       drawing.section      | measure wording working job trench ground takeoff drawing.shape
       drawing.plan         | measure wording job trench ground takeoff drawing.shape
       drawing.profile      | measure wording drawing.shape
-      paperwork            | finding job company pricebook law takeoff schedule contract
+      paperwork            | finding wording job company pricebook law takeoff schedule contract
       paperwork.part       | measure money finding job company pricebook law takeoff pricing paperwork
       paperwork.work       | measure working job pricebook trench water.flow water ground takeoff.wall takeoff contract drawing.shape drawing.section drawing.profile paperwork
       paperwork.letter     | job company paperwork paperwork.part
@@ -95,29 +95,29 @@ class ArchitectureTest {
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season
       drawing.crew         | drawing.shape
       paperwork.cost       | measure money finding working job company pricebook takeoff schedule pricing contract whatif feedback drawing.shape paperwork paperwork.part paperwork.work paperwork.contract drawing.chart drawing.crew
-      press.template       | spelling reason
+      press.template       | spelling reason wording
       press.font           |
       press.svg            | drawing.shape paperwork.work
-      press.page           | reason press.template press.font press.svg
+      press.page           | reason wording press.template press.font press.svg
       press.signing        | wording
-      press.sheet          | reason press.template
+      press.sheet          | reason wording press.template
       listing              | measure money finding working job warranty register takeoff pricing figure contract bids
       pricesheet           | measure money finding wording pricebook
       post                 |
       office.reply         | finding press.template
       cli.option           | office.reply
       intake.source        | finding spelling disk
-      intake.value         | measure money spelling job pricebook intake.source
+      intake.value         | measure money spelling wording job pricebook intake.source
       intake.book          | measure money spelling job company pricebook intake.source intake.value
       intake.company       | measure money wording job company intake.source intake.value
       intake.check         | measure finding job pricebook intake.source intake.value
-      intake.job           | measure money spelling job company pricebook trench intake.source intake.value intake.company intake.check
+      intake.job           | measure money spelling wording job company pricebook trench intake.source intake.value intake.company intake.check
       intake.law           | measure money finding law law.release intake.source intake.value
       intake               | finding job company pricebook intake.source intake.value intake.book intake.company intake.job intake.law
       office.book          | measure money finding spelling reason wording disk company pricebook register draft press.sheet pricesheet office.reply intake
       office.files         | finding reason disk picture job company register draft paperwork intake.job intake
       office.records       | money finding wording disk job company pricebook register contract press.template press.page listing office.reply intake.law intake office.files billing
-      office               | measure money finding disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
+      office               | measure money finding wording disk job company pricebook law register takeoff schedule safety pricing figure contract closeout whatif drawing.shape drawing.plan paperwork paperwork.work paperwork.letter paperwork.proposal paperwork.scope paperwork.contract paperwork.completion paperwork.warranty paperwork.cost press.template press.font press.svg press.page press.signing press.sheet listing post office.reply intake.value intake.law intake office.files office.records
       office.agreement     | measure money finding reason wording disk job company pricebook law warranty register draft takeoff pricing contract closeout drawing.shape drawing.plan paperwork paperwork.work paperwork.contract paperwork.warranty press.template intake.law intake office.files office.records office
       office.billing       | money finding wording disk job law law.release register draft contract billing paperwork paperwork.billing intake office.files office.records office office.agreement
       office.buying        | job company pricebook register takeoff schedule buying paperwork paperwork.buying office.files office
@@ -150,6 +150,7 @@ class ArchitectureTest {
     private static final String LIBRARIES = """
       org.joda.money..        | money
       com.fasterxml..         | register draft listing intake.source intake.value intake.book intake.job intake
+      com.ibm.icu..           | wording
       freemarker..            | press.template
       com.openhtmltopdf..     | press.font press.page
       org.apache.pdfbox..     | press.font press.page press.signing

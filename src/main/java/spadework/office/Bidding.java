@@ -9,7 +9,6 @@ import spadework.contract.Contracting;
 import spadework.contract.PricedChange;
 import spadework.finding.Fault;
 import spadework.finding.Finding;
-import spadework.finding.Phrases;
 import spadework.finding.Severity;
 import spadework.intake.ReadJob;
 import spadework.job.Agreed;
@@ -21,7 +20,6 @@ import spadework.office.files.PictureFiles;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.DossierFindings;
 import spadework.paperwork.DossierPhotos;
-import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.paperwork.proposal.ProposalChecks;
 import spadework.pricebook.PriceBook;
@@ -34,17 +32,16 @@ import spadework.schedule.JobBook;
 import spadework.schedule.ScheduleChecks;
 import spadework.schedule.ScheduledTakeoff;
 import spadework.takeoff.Takeoff;
+import spadework.wording.Language;
 
 /** From a job that was read to its bid: takeoff, checks, price, contract. */
 public final class Bidding {
-    private final Phrases phrases;
-    private final PaperWords terms;
+    private final OfficeWords words;
     private final PrintedWarranty warranty;
     private final PictureFiles pictures = new PictureFiles();
 
-    Bidding(Phrases phrases, PaperWords terms, PrintedWarranty warranty) {
-        this.phrases = phrases;
-        this.terms = terms;
+    Bidding(OfficeWords words, PrintedWarranty warranty) {
+        this.words = words;
         this.warranty = warranty;
     }
 
@@ -118,8 +115,9 @@ public final class Bidding {
                     law(job),
                     source.revision(),
                     new DossierFindings(found.findings(), contractFindings(job, scheduled.calendar(), contract, found)),
-                    phrases,
-                    terms,
+                    words.in(Language.ENGLISH).phrases(),
+                    words.in(Language.ENGLISH).terms(),
+                    words.in(job.head().language()),
                     new DossierPhotos(
                             Logo.of(understood.company(), understood.jobFolder(), album),
                             Photos.of(job, understood.jobFolder(), album),
@@ -137,6 +135,7 @@ public final class Bidding {
             found.addAll(ContractChecks.of(job, understood.company(), contract, law(job)));
             found.addAll(Letters.of(job, understood.company()));
             found.addAll(ProposalChecks.of(job, understood.company()));
+            found.addAll(HomeownerPapers.inEnglish(job));
             found.addAll(warranty.findings(job, understood.company()));
             found.addAll(ScheduleChecks.of(job, understood.company(), calendar));
             contract.accepted().stream()

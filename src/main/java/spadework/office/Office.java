@@ -35,7 +35,6 @@ import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
 import spadework.office.records.SignedSource;
 import spadework.office.reply.TemplateFolder;
-import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.CancellationAcknowledgment;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.press.page.PageInfo;
@@ -44,6 +43,7 @@ import spadework.pricebook.PriceBook;
 import spadework.register.Entry;
 import spadework.register.IssuedFolders;
 import spadework.register.SealMark;
+import spadework.wording.Language;
 
 /** The whole pipe: files in, files out. Company, book, words and fonts are read once and kept for further jobs. */
 public final class Office {
@@ -66,9 +66,8 @@ public final class Office {
     public Office(Intake intake, Templates templates) {
         this.intake = intake;
         this.templates = templates;
-        this.phrases = new Phrases(templates.words("words/findings.properties"));
-        this.bidding = new Bidding(
-                phrases, new PaperWords(templates.words("words/terms.properties")), new PrintedWarranty(templates));
+        this.phrases = new OfficeWords(templates).phrases(Language.ENGLISH);
+        this.bidding = new Bidding(new OfficeWords(templates), new PrintedWarranty(templates));
         this.printer = new PaperPrinter(templates);
     }
 

@@ -31,6 +31,7 @@ import spadework.paperwork.work.ProfileDrawings;
 import spadework.paperwork.work.SectionDrawings;
 import spadework.press.svg.PageFigure;
 import spadework.press.svg.SceneSvg;
+import spadework.wording.Language;
 
 /** What is handed to the press for each paper. The proposal tells the job as proposed, every other the agreed work. */
 public final class PaperModels {
@@ -56,8 +57,9 @@ public final class PaperModels {
      * @param template folder of its templates
      * @param model the finished records by the names that the templates know
      * @param date the date of the files
+     * @param language in which the paper is
      */
-    public record Sheet(String file, String template, Map<String, Object> model, LocalDate date) {}
+    public record Sheet(String file, String template, Map<String, Object> model, LocalDate date, Language language) {}
 
     /** The sheets of those papers; a change order for each change, a completion statement once something was built. */
     static List<Sheet> of(Bid bid, Set<PaperKind> papers) {
@@ -175,7 +177,8 @@ public final class PaperModels {
     }
 
     private void put(PaperKind paper, String file, Map<String, Object> model, LocalDate date) {
-        sheets.add(new Sheet(file, paper.template(), model, date));
+        sheets.add(new Sheet(
+                file, paper.template(), model, date, HomeownerPapers.language(bid.dossier(), paper.template())));
     }
 
     /** The plan once more, for a page of its own, where it shows many walls; else nothing. */

@@ -15,10 +15,11 @@ import spadework.press.page.PageInfo;
 import spadework.press.page.PagePress;
 import spadework.press.sheet.WorkbookPress;
 import spadework.press.template.Templates;
+import spadework.wording.Language;
 
 /** Prints finished papers: pages and workbook of each. */
 public final class PaperPrinter {
-    public static final String LANGUAGE = "en-US";
+    public static final String LANGUAGE = Language.ENGLISH.tag();
 
     private final Templates templates;
     private CompletableFuture<PagePress> pages;
@@ -89,7 +90,7 @@ public final class PaperPrinter {
             Map<String, byte[]> files = new LinkedHashMap<>();
             sheets.forEach(sheet -> files.put(
                     sheet.file() + ".xlsx",
-                    WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date())));
+                    WorkbookPress.print(templates, sheet.template(), sheet.model(), sheet.date(), sheet.language())));
             for (PaperModels.Sheet sheet = unset.pollLast(); sheet != null; sheet = unset.pollLast()) {
                 done.put(sheet.file(), set(secondPress(), bid, sheet, recordCode));
             }
@@ -114,20 +115,24 @@ public final class PaperPrinter {
      * @param recordCode the code of the register at the foot of its pages
      */
     Map<String, byte[]> apart(Bid bid, String template, Map<String, Object> model, LocalDate date, String recordCode) {
+        String language = HomeownerPapers.language(bid.dossier(), template).tag();
         return apart(
-                template, model, new PageInfo(LANGUAGE, bid.dossier().company().name(), date, recordCode));
+                template, model, new PageInfo(language, bid.dossier().company().name(), date, recordCode));
     }
 
     /** The same in the language that the page names. */
     Map<String, byte[]> apart(String template, Map<String, Object> model, PageInfo info) {
         Map<String, byte[]> files = new LinkedHashMap<>();
         files.put(template + ".pdf", got(press()).print(template, model, info));
-        files.put(template + ".xlsx", WorkbookPress.print(templates, template, model, info.issued()));
+        files.put(
+                template + ".xlsx",
+                WorkbookPress.print(templates, template, model, info.issued(), Language.ofTag(info.language())));
         return files;
     }
 
     private static byte[] set(PagePress press, Bid bid, PaperModels.Sheet sheet, String recordCode) {
-        PageInfo info = new PageInfo(LANGUAGE, bid.dossier().company().name(), sheet.date(), recordCode);
+        PageInfo info =
+                new PageInfo(sheet.language().tag(), bid.dossier().company().name(), sheet.date(), recordCode);
         return press.print(sheet.template(), sheet.model(), info);
     }
 

@@ -18,6 +18,7 @@ import spadework.takeoff.Takeoff;
  *
  * @param job the work that these papers are about
  * @param contract price of the job from the proposal to now
+ * @param homeowner the words of the papers that the homeowner gets
  * @param revision which issue of the proposal this is; empty while it is a draft
  */
 public record Dossier(
@@ -31,7 +32,27 @@ public record Dossier(
         DossierFindings findings,
         Phrases phrases,
         PaperWords terms,
+        HomeownerWords homeowner,
         DossierPhotos photos) {
+
+    /** The same in the words of the homeowner's papers. */
+    public Dossier forHomeowner() {
+        return terms.language().equals(homeowner.terms().language())
+                ? this
+                : new Dossier(
+                        job,
+                        company,
+                        book,
+                        takeoff,
+                        contract,
+                        law,
+                        revision,
+                        findings,
+                        homeowner.phrases(),
+                        homeowner.terms(),
+                        homeowner,
+                        photos);
+    }
 
     /** The same about another state of the work: its price stays that of this one. */
     public Dossier about(Job other) {
@@ -46,6 +67,7 @@ public record Dossier(
                 findings,
                 phrases,
                 terms,
+                homeowner,
                 photos);
     }
 }

@@ -1,18 +1,34 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork;
 
+import java.time.LocalDate;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import spadework.wording.Language;
 
-/** Short words for what a job names by key, from {@code templates/words/terms.properties}. */
-public record PaperWords(Map<String, String> texts) {
+/**
+ * Short words for what a job names by key, from {@code templates/words/terms.properties}.
+ *
+ * @param language in which they are
+ */
+public record PaperWords(Map<String, String> texts, Language language) {
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z]+)}");
 
     public PaperWords {
         texts = Map.copyOf(texts);
+    }
+
+    /** English words. */
+    public PaperWords(Map<String, String> texts) {
+        this(texts, Language.ENGLISH);
+    }
+
+    /** A day as this language writes it. */
+    public String day(LocalDate date) {
+        return language.day(date);
     }
 
     /**

@@ -32,8 +32,8 @@ public final class SpoilRoom {
         return site.limits().stream()
                 .filter(limit -> limit.wall().equals(wall.label()))
                 .filter(limit -> NO_SOIL_ON.contains(limit.kind()))
-                .filter(limit -> limit.kind() != LimitKind.UTILITY
-                        || limit.distance().compareTo(edge) > 0)
+                .filter(limit ->
+                        limit.kind() != LimitKind.UTILITY || limit.distance().compareTo(edge) > 0)
                 .filter(limit -> limit.distance().compareTo(far) < 0)
                 .min(Comparator.comparing(SiteLimit::distance));
     }

@@ -4,16 +4,14 @@ package spadework.wording;
 import java.util.Locale;
 import java.util.MissingResourceException;
 import java.util.ResourceBundle;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * The sentences of one package, from the {@code words.properties} that lies beside it.
  *
  * @param texts by key
+ * @param language in which they are
  */
-public record Wording(ResourceBundle texts) {
-    private static final Pattern PLACE = Pattern.compile("\\{(\\d)}");
+public record Wording(ResourceBundle texts, Language language) {
 
     /**
      * The sentences beside a class.
@@ -21,7 +19,8 @@ public record Wording(ResourceBundle texts) {
      * @throws MissingResourceException if its package has none
      */
     public static Wording beside(Class<?> speaker) {
-        return new Wording(ResourceBundle.getBundle(speaker.getPackageName() + ".words", Locale.ROOT));
+        return new Wording(
+                ResourceBundle.getBundle(speaker.getPackageName() + ".words", Locale.ROOT), Language.ENGLISH);
     }
 
     /**
@@ -29,11 +28,13 @@ public record Wording(ResourceBundle texts) {
      *
      * @throws MissingResourceException if its package has none in that language
      */
-    public Wording in(Language language) {
-        return new Wording(ResourceBundle.getBundle(
-                texts.getBaseBundleName(),
-                language.words(),
-                ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)));
+    public Wording in(Language other) {
+        return new Wording(
+                ResourceBundle.getBundle(
+                        texts.getBaseBundleName(),
+                        other.words(),
+                        ResourceBundle.Control.getNoFallbackControl(ResourceBundle.Control.FORMAT_PROPERTIES)),
+                other);
     }
 
     /**
@@ -43,8 +44,6 @@ public record Wording(ResourceBundle texts) {
      * @throws MissingResourceException if there is none
      */
     public String get(String key, Object... values) {
-        return PLACE.matcher(texts.getString(key))
-                .replaceAll(
-                        place -> Matcher.quoteReplacement(String.valueOf(values[Integer.parseInt(place.group(1))])));
+        return Sentence.of(texts.getString(key), language, values);
     }
 }

@@ -227,12 +227,7 @@ class ContractingTest {
 
     private static Change accepted(int number, Alteration alteration, UnitCount... counts) {
         return Agreements.change(
-                number,
-                alteration,
-                List.of(counts),
-                1,
-                ChangeState.ACCEPTED,
-                Optional.of(Agreements.signed("237.60")));
+                number, alteration, List.of(counts), 1, ChangeState.ACCEPTED, Optional.of(Agreements.signed("237.60")));
     }
 
     @ParameterizedTest(name = "seed {0}")

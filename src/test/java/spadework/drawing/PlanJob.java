@@ -54,6 +54,7 @@ import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.measure.Percent;
+import spadework.wording.Language;
 
 /** Puts together a job of which only what a plan shows matters. All of it is invented. */
 public final class PlanJob {
@@ -207,7 +208,7 @@ public final class PlanJob {
         Address address = new Address("12 Invented Lane", "Nowhere", "OH", "43000");
         LocalDate day = LocalDate.of(2026, 3, 3);
         return new Job(
-                new JobHead("T-1", "Test", day, 30),
+                new JobHead("T-1", "Test", day, 30, Language.ENGLISH),
                 new Customer(List.of("Test Owner"), Optional.empty(), Optional.empty(), Optional.empty()),
                 new Site(
                         address,

@@ -9,6 +9,7 @@ import java.util.function.UnaryOperator;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.measure.Percent;
+import spadework.wording.Language;
 
 /** Plain jobs for tests: one sound wall with a drain to daylight, changed by each test where it looks. */
 public final class Jobs {
@@ -235,7 +236,7 @@ public final class Jobs {
     public static Job job(Site site, Water water, Wall... walls) {
         Area none = Area.ofSquareFeet(0);
         return new Job(
-                new JobHead("T-1", "Test", LocalDate.of(2026, 8, 10), 30),
+                new JobHead("T-1", "Test", LocalDate.of(2026, 8, 10), 30, Language.ENGLISH),
                 new Customer(List.of("Test Person"), Optional.empty(), Optional.empty(), Optional.empty()),
                 site,
                 new Survey(List.of(), List.of(), List.of()),

@@ -92,6 +92,7 @@ public final class AgreedBids {
                 d.findings(),
                 d.phrases(),
                 d.terms(),
+                d.homeowner(),
                 new DossierPhotos(
                         d.photos().logo(),
                         d.photos().visit(),

@@ -14,6 +14,7 @@ import org.w3c.dom.NodeList;
 import spadework.press.page.PageInfo;
 import spadework.press.page.PageSource;
 import spadework.press.template.Templates;
+import spadework.wording.Language;
 
 /** The words of a bid's papers, paragraph by paragraph, as they are printed. */
 public final class PaperBlocks {
@@ -29,7 +30,8 @@ public final class PaperBlocks {
     public static Map<String, List<String>> of(Bid bid, Set<PaperKind> papers) {
         Map<String, List<String>> found = new LinkedHashMap<>();
         for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
-            PageInfo info = new PageInfo("en-US", bid.dossier().company().name(), sheet.date());
+            PageInfo info =
+                    new PageInfo(sheet.language().tag(), bid.dossier().company().name(), sheet.date());
             found.put(sheet.file(), of(sheet.template(), sheet.model(), info));
         }
         return found;
@@ -41,8 +43,8 @@ public final class PaperBlocks {
         all.put("info", info);
         String page = template + "/page.ftlh";
         List<String> blocks = new ArrayList<>();
-        Element root =
-                PageSource.read(page, Templates.bundled().fill(page, all)).getDocumentElement();
+        Element root = PageSource.read(page, Templates.bundled().fill(page, all, Language.ofTag(info.language())))
+                .getDocumentElement();
         gather((Element) root.getElementsByTagName("body").item(0), blocks);
         return blocks;
     }

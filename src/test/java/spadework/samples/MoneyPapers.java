@@ -14,7 +14,6 @@ import spadework.intake.law.StateRuleBook;
 import spadework.law.StateRules;
 import spadework.law.release.ReleaseForm;
 import spadework.law.release.ReleaseKind;
-import spadework.office.Bid;
 import spadework.office.PaperBlocks;
 import spadework.office.records.BilledRecord;
 import spadework.office.records.JobRecords;
@@ -39,8 +38,11 @@ public final class MoneyPapers {
 
     /** Every one of them. */
     public static List<Paper> all() throws IOException {
-        Bid bid = Samples.bid(SAMPLE);
-        Dossier dossier = bid.dossier();
+        return all(Samples.bid(SAMPLE).dossier());
+    }
+
+    /** Every one of them from that dossier of the sample. */
+    public static List<Paper> all(Dossier dossier) throws IOException {
         Ledger whole = BilledRecord.of(
                         JobRecords.beside(SAMPLE.resolve("job.json")),
                         dossier.contract(),

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -26,14 +27,18 @@ import org.junit.jupiter.params.provider.MethodSource;
 class TranslationsTest {
     private static final Path RESOURCES = Path.of("src/main/resources/spadework");
     private static final Path GLOSSARY = RESOURCES.resolve("wording/glossary-es.csv");
-    private static final Pattern PLACE = Pattern.compile("\\{\\d}");
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d)[,}]");
 
     static List<Path> spanish() throws IOException {
-        try (Stream<Path> files = Files.walk(RESOURCES)) {
-            return files.filter(file -> file.endsWith("words_es.properties"))
-                    .sorted()
-                    .toList();
+        List<Path> found = new ArrayList<>();
+        for (Path folder : List.of(RESOURCES, Path.of("templates"))) {
+            try (Stream<Path> files = Files.walk(folder)) {
+                files.filter(file -> file.endsWith("words_es.properties"))
+                        .sorted()
+                        .forEach(found::add);
+            }
         }
+        return found;
     }
 
     private static Properties read(Path file) throws IOException {
@@ -120,7 +125,7 @@ class TranslationsTest {
 
     private static Set<String> places(String text) {
         return new TreeSet<>(
-                PLACE.matcher(text).results().map(MatchResult::group).toList());
+                PLACE.matcher(text).results().map(place -> place.group(1)).toList());
     }
 
     /** Numbers outside of the places where values are put in. */
@@ -133,8 +138,10 @@ class TranslationsTest {
                 .toList();
     }
 
-    /** In small letters and without the ends of plurals. */
+    /** In small letters, without accents and without the ends of plurals: órdenes is orden. */
     private static String lower(String text) {
-        return text.toLowerCase(Locale.ROOT).replaceAll("s\\b", "");
+        return Normalizer.normalize(text.toLowerCase(Locale.ROOT), Normalizer.Form.NFD)
+                .replaceAll("\\p{M}", "")
+                .replaceAll("(e?s|e)\\b", "");
     }
 }

@@ -43,6 +43,7 @@ final class JobPages {
         page.list(BasePointer.JOB.inside("/customer/names"), 6, "=10");
         page.field("/customer/phone", 3);
         page.field("/customer/email", 3);
+        page.field("/language", 2);
         page.group("place");
         address(page, BasePointer.JOB.inside("/site/address"));
         page.field("/site/space", 2);

@@ -35,6 +35,7 @@ import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Counts;
 import spadework.intake.value.DollarAmounts;
+import spadework.intake.value.Languages;
 import spadework.intake.value.Limits;
 import spadework.intake.value.Names;
 import spadework.intake.value.Shares;
@@ -79,7 +80,7 @@ public final class CompanyReader {
                         fields.find("logo", Texts.FILE),
                         fields.get("paper", Choices.of(Paper.class), Paper.LETTER),
                         fields.list("payTo", Texts.LABEL),
-                        fields.get("crewLanguage", Choices.of(Language.class), Language.ENGLISH)),
+                        fields.get("crewLanguage", Languages.NAME, Language.ENGLISH)),
                 new Rates(
                         wages,
                         fields.named("crews", crew(trades)),

@@ -17,6 +17,7 @@ import spadework.intake.value.CalendarDates;
 import spadework.intake.value.Choices;
 import spadework.intake.value.Codes;
 import spadework.intake.value.Counts;
+import spadework.intake.value.Languages;
 import spadework.intake.value.Measures;
 import spadework.intake.value.Names;
 import spadework.job.AcceptedStop;
@@ -39,6 +40,7 @@ import spadework.job.Work;
 import spadework.measure.Area;
 import spadework.measure.Length;
 import spadework.spelling.FormerSpelling;
+import spadework.wording.Language;
 
 /** Reads job.json; what a job leaves open is the company's. */
 public final class JobReader {
@@ -86,7 +88,8 @@ public final class JobReader {
                         fields.get(
                                 "validDays",
                                 TermsReader.VALID_DAYS,
-                                company.map(Company::validDays).orElse(1))),
+                                company.map(Company::validDays).orElse(1)),
+                        fields.get("language", Languages.CODE, Language.ENGLISH)),
                 fields.get("customer", ValueKind.object(JobReader::customer)),
                 fields.get("site", SiteReader.SITE),
                 new Survey(

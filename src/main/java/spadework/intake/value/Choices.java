@@ -45,7 +45,7 @@ public final class Choices {
         return name.length() == 1 ? name : name.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
-    private static <T> ValueKind<T> among(Stream<T> all, Function<T, String> name) {
+    static <T> ValueKind<T> among(Stream<T> all, Function<T, String> name) {
         List<T> values = all.toList();
         List<String> words = values.stream().map(name).toList();
         boolean plain = words.stream().noneMatch(word -> word.contains(","));

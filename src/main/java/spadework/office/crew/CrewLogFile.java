@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
@@ -115,7 +114,7 @@ final class CrewLogFile {
 
     /** The name that a column has in this table, whichever language it was printed in. */
     private static Optional<String> column(CSVParser rows, String column) {
-        return Stream.of(Language.values())
+        return Language.all().stream()
                 .map(language -> WORDS.in(language).get("column." + column))
                 .flatMap(name -> rows.getHeaderNames().stream().filter(name::equalsIgnoreCase))
                 .findFirst();

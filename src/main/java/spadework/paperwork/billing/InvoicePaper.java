@@ -4,7 +4,6 @@ package spadework.paperwork.billing;
 import spadework.billing.Invoice;
 import spadework.billing.Ledger;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 
 /** Puts an invoice together. */
@@ -23,7 +22,7 @@ public final class InvoicePaper {
                 PaperHeads.of(dossier, invoice.on()),
                 invoice.number(),
                 contract,
-                PrintedDates.words(invoice.on()),
+                dossier.terms().day(invoice.on()),
                 ledger.lastPayment(),
                 BillRows.of(ledger.contract(), invoice),
                 invoice.amount(),

@@ -4,7 +4,6 @@ package spadework.paperwork.billing;
 import spadework.billing.Ledger;
 import spadework.billing.Receipt;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 
 /** Puts a receipt together. */
@@ -22,7 +21,7 @@ public final class ReceiptPaper {
                 PaperHeads.of(dossier, receipt.on()),
                 receipt.number(),
                 contract,
-                PrintedDates.words(receipt.on()),
+                dossier.terms().day(receipt.on()),
                 receipt.amount(),
                 receipt.how(),
                 AccountTotals.of(ledger));

@@ -7,7 +7,6 @@ import spadework.billing.Release;
 import spadework.law.release.ReleaseForm;
 import spadework.law.release.ReleaseWording;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 
 /** Puts a release together. */
@@ -33,7 +32,7 @@ public final class ReleasePaper {
                         release.kind().isConditional(), release.kind().isFinal()),
                 contract,
                 release.invoice().number(),
-                PrintedDates.words(release.through()),
+                dossier.terms().day(release.through()),
                 release.amount(),
                 dossier.contract().accepted().stream()
                         .map(change -> change.change().number() + ", "

@@ -14,7 +14,6 @@ import spadework.billing.Receipt;
 import spadework.job.Accepted;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 
 /** Puts a statement of account together. */
@@ -35,10 +34,14 @@ public final class StatementPaper {
                 PaperHeads.of(dossier, on),
                 number,
                 contract,
-                PrintedDates.words(
-                        dossier.job().agreement().accepted().map(Accepted::on).orElseThrow()),
-                rows(then),
-                late(then, on),
+                dossier.terms()
+                        .day(dossier.job()
+                                .agreement()
+                                .accepted()
+                                .map(Accepted::on)
+                                .orElseThrow()),
+                rows(dossier, then),
+                late(dossier, then, on),
                 AccountTotals.of(then),
                 dossier.company().letterhead().payTo());
     }
@@ -51,7 +54,7 @@ public final class StatementPaper {
                 ledger.receipts().stream().filter(one -> !one.on().isAfter(on)).toList());
     }
 
-    private static List<StatementRow> rows(Ledger ledger) {
+    private static List<StatementRow> rows(Dossier dossier, Ledger ledger) {
         List<Move> moves = Stream.concat(
                         ledger.invoices().stream().map(invoice -> Move.of(ledger, invoice)),
                         ledger.receipts().stream().map(Move::of))
@@ -62,7 +65,7 @@ public final class StatementPaper {
         for (Move move : moves) {
             open = open.plus(move.billed()).minus(move.paid());
             rows.add(new StatementRow(
-                    PrintedDates.words(move.on()), move.number(), move.what(), move.billed(), move.paid(), open));
+                    dossier.terms().day(move.on()), move.number(), move.what(), move.billed(), move.paid(), open));
         }
         return rows;
     }
@@ -82,11 +85,11 @@ public final class StatementPaper {
         }
     }
 
-    private static List<LateRow> late(Ledger ledger, LocalDate on) {
+    private static List<LateRow> late(Dossier dossier, Ledger ledger, LocalDate on) {
         return ledger.openInvoices().stream()
                 .map(open -> new LateRow(
                         open.invoice().number(),
-                        PrintedDates.words(open.invoice().on()),
+                        dossier.terms().day(open.invoice().on()),
                         ChronoUnit.DAYS.between(open.invoice().on(), on),
                         BillRows.of(ledger.contract(), open.invoice()),
                         open.rest()))

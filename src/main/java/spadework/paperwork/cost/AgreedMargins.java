@@ -77,8 +77,7 @@ public final class AgreedMargins {
     }
 
     private static String name(Dossier agreed, Change change) {
-        return agreed.terms()
-                .get("change.name", "number", Integer.toString(change.number()), "title", change.title());
+        return agreed.terms().get("change.name", "number", Integer.toString(change.number()), "title", change.title());
     }
 
     private static AgreedMargin.Part part(String name, Dollars agreed, Dollars figured) {

@@ -191,8 +191,8 @@ public final class CrewSheetPaper {
     }
 
     private CrewTrench dig(DigWork dig) {
-        String deep = WORDS.in(language)
-                .get(dig.length().isEmpty() ? "wall.pit" : "wall.dug", dig.depth(), dig.width());
+        String deep =
+                WORDS.in(language).get(dig.length().isEmpty() ? "wall.pit" : "wall.dug", dig.depth(), dig.width());
         String bank = dig.deep() && dig.protection().equals("upright") ? "not-yet" : dig.protection();
         return new CrewTrench(
                 dig.label(),

@@ -7,11 +7,11 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import spadework.company.Company;
 import spadework.company.ContactPerson;
+import spadework.company.Insurance;
 import spadework.company.Paper;
 import spadework.job.Job;
 import spadework.job.Space;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 
 /** What every paper opens with. */
 public final class PaperHeads {
@@ -19,7 +19,7 @@ public final class PaperHeads {
 
     public static PaperHead of(Dossier dossier) {
         Job job = dossier.job();
-        return of(dossier, job.issued(), PrintedDates.words(job.issued().plusDays(job.validDays())));
+        return of(dossier, job.issued(), dossier.terms().day(job.issued().plusDays(job.validDays())));
     }
 
     /** The head of a paper that has a date of its own. */
@@ -36,7 +36,7 @@ public final class PaperHeads {
                 firm(dossier),
                 job.number(),
                 job.title(),
-                PrintedDates.words(issued),
+                dossier.terms().day(issued),
                 issued.toString(),
                 validUntil,
                 job.customer().names(),
@@ -47,19 +47,28 @@ public final class PaperHeads {
 
     private static Firm firm(Dossier dossier) {
         Firm plain = firm(dossier.company());
-        return plain.withLogo(dossier.photos().logo());
+        Insurance insurance = dossier.company().insurance();
+        return plain.withLogo(dossier.photos().logo())
+                .withInsurance(dossier.terms()
+                        .get(
+                                "insurance",
+                                "carrier",
+                                insurance.carrier(),
+                                "policy",
+                                insurance.policy(),
+                                "limits",
+                                insurance.limits(),
+                                "until",
+                                dossier.terms().day(insurance.until())));
     }
 
-    /** The firm without its logo. */
+    /** The firm without its logo and its insurance, as papers have it that go to no homeowner. */
     public static Firm firm(Company company) {
-        String insurance = company.insurance().carrier() + ", policy "
-                + company.insurance().policy() + ", " + company.insurance().limits() + ", until "
-                + PrintedDates.words(company.insurance().until());
         return new Firm(
                 company.name(),
                 company.license().label(),
                 company.license().number(),
-                insurance,
+                "",
                 company.address().text(),
                 company.phone(),
                 company.email(),

@@ -180,10 +180,10 @@ final class WallPage {
 
     /** Stone up to where the pipe's levels want it; 2 in where they are not known. */
     private void bed(FootingDrain drain) {
-        StoneProfile profile = StoneProfile.of(dossier.job(), dossier.book(), drain).get(wall.label());
-        DoubleSummaryStatistics under = profile.stations().stream()
-                .mapToDouble(StoneStation::under)
-                .summaryStatistics();
+        StoneProfile profile =
+                StoneProfile.of(dossier.job(), dossier.book(), drain).get(wall.label());
+        DoubleSummaryStatistics under =
+                profile.stations().stream().mapToDouble(StoneStation::under).summaryStatistics();
         Length least = Length.ofFeet(under.getMin());
         Length most = Length.ofFeet(under.getMax());
         boolean even = least.text().equals(most.text());

@@ -33,10 +33,11 @@ public record PipeEnd(String key, Flow flow, String at, Optional<Length> level) 
         return switch (drain.teeAt()) {
             case END -> List.of(start, end.out());
             case START -> List.of(end, start.out());
-            case MIDDLE -> List.of(
-                    start.at(along.get(0)),
-                    end.at(along.get(along.size() - 1)),
-                    new PipeEnd("teeInvert", Flow.OUT, "", drain.teeInvert()));
+            case MIDDLE ->
+                List.of(
+                        start.at(along.get(0)),
+                        end.at(along.get(along.size() - 1)),
+                        new PipeEnd("teeInvert", Flow.OUT, "", drain.teeInvert()));
         };
     }
 

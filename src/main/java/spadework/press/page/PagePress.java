@@ -8,6 +8,7 @@ import spadework.press.font.Fonts;
 import spadework.press.font.GlyphCoverage;
 import spadework.press.template.TemplateFault;
 import spadework.press.template.Templates;
+import spadework.wording.Language;
 
 /**
  * Prints documents as PDF: the template is filled, then set in our own type.
@@ -69,7 +70,7 @@ public final class PagePress {
         String template = document + "/page.ftlh";
         Map<String, Object> given = new HashMap<>(model);
         given.put("info", info);
-        String page = coverage.spellOut(templates.fill(template, given));
+        String page = coverage.spellOut(templates.fill(template, given, Language.ofTag(info.language())));
         synchronized (fonts) {
             return typesetter.set(template, page, info);
         }

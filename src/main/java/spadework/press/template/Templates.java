@@ -21,6 +21,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -29,10 +30,12 @@ import java.util.Set;
 import java.util.TimeZone;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import spadework.reason.Reason;
 import spadework.spelling.FormerSpelling;
+import spadework.wording.Language;
 
 /**
  * The words and shapes of the documents: the bundled templates, or those with some replaced by the contractor's own.
@@ -47,11 +50,17 @@ public final class Templates {
     /** Names the bundled texts, one a line, because a packed program cannot list its own folders. */
     private static final String INDEX = "/spadework/press/templates.txt";
 
+    /** The sentences of the templates of a folder. */
+    private static final String SENTENCES = "words.properties";
+
     private static final Pattern TEXT = Pattern.compile(".*\\.(ftlh|ftlx|css|properties)");
 
     private final TemplateLoader loader;
     private final Optional<Path> own;
     private final Configuration configuration;
+
+    /** By the file that lies beside the template. */
+    private final Map<String, Map<String, String>> sentences = new ConcurrentHashMap<>();
 
     private Templates() {
         this.loader = bundledLoader();
@@ -103,16 +112,25 @@ public final class Templates {
         }
     }
 
+    /** Fills a template in English. */
+    public String fill(String template, Map<String, Object> model) {
+        return fill(template, model, Language.ENGLISH);
+    }
+
     /**
      * Fills a template.
      *
      * @param template its path below the templates folder, as {@code proposal/page.ftlh}
-     * @param model the finished records by the names the template gives them
+     * @param model the finished records by the names the template gives them; {@code words} is added to them, which
+     *     says the sentences of {@code words.properties} beside the template and of {@code shared/words.properties}
+     * @param language in which it says them
      * @throws TemplateFault if there is no such template, it is malformed, or it asks for something not in the model
      */
-    public String fill(String template, Map<String, Object> model) {
+    public String fill(String template, Map<String, Object> model, Language language) {
+        Map<String, Object> given = new HashMap<>(model);
+        given.put("words", new TemplateWords(sentences(template, language), language));
         try {
-            return FillBudget.spend(configuration.getTemplate(template), model, own.isPresent());
+            return FillBudget.spend(configuration.getTemplate(template), given, own.isPresent());
         } catch (FillBudget.Overspent | StackOverflowError | OutOfMemoryError e) {
             throw new TemplateFault(template, Reason.of(e), e);
         } catch (ParseException e) {
@@ -164,6 +182,36 @@ public final class Templates {
             bundled().words(path).forEach(words::putIfAbsent);
         }
         return Collections.unmodifiableMap(words);
+    }
+
+    /**
+     * The same in another language, from the file beside it: {@code words/findings_es.properties}. What that lacks is
+     * said in English.
+     */
+    public Map<String, String> words(String path, Language language) {
+        Map<String, String> words = new TreeMap<>(words(path));
+        if (!language.isEnglish()) {
+            words.putAll(words(language.file(path)));
+        }
+        return Collections.unmodifiableMap(words);
+    }
+
+    /** The sentences of a template: those beside it, and those that several papers say. */
+    private Map<String, String> sentences(String template, Language language) {
+        String folder = template.substring(0, template.lastIndexOf('/') + 1);
+        return sentences.computeIfAbsent(language.file(folder + SENTENCES), file -> {
+            Map<String, String> said = new TreeMap<>(found("shared/" + SENTENCES, language));
+            said.putAll(found(folder + SENTENCES, language));
+            return said;
+        });
+    }
+
+    private Map<String, String> found(String path, Language language) {
+        try {
+            return loader.findTemplateSource(path) == null ? Map.of() : words(path, language);
+        } catch (IOException e) {
+            throw new TemplateFault(path, "it cannot be read: " + Reason.of(e), e);
+        }
     }
 
     /**

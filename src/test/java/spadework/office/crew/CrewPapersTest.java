@@ -173,8 +173,11 @@ class CrewPapersTest {
             poured-basement-with-sump  | startInvert=92.20 ft endInvert=92.20 ft teeInvert=91.80 ft
             """)
     void levelsOfAPipeStandFromItsHighEndToItsLowEndAsTheJobHasThem(String sample, String levels) throws IOException {
-        List<String> planned = rows(printed(Path.of("sample-quotes", sample, "job.json")).get("crew-log.csv")).stream()
-                .filter(row -> row.get("Key").startsWith("pipes/D1/") && row.get("Key").endsWith("Invert"))
+        List<String> planned = rows(
+                        printed(Path.of("sample-quotes", sample, "job.json")).get("crew-log.csv"))
+                .stream()
+                .filter(row ->
+                        row.get("Key").startsWith("pipes/D1/") && row.get("Key").endsWith("Invert"))
                 .map(row -> row.get("Key").substring("pipes/D1/".length()) + "=" + row.get("Planned"))
                 .toList();
         assertThat(String.join(" ", planned)).isEqualTo(levels);
@@ -187,8 +190,7 @@ class CrewPapersTest {
                         .replaceAll("\\s+", " "))
                 .contains("S1, sump pit", "9 ft 7½ in deep, 3 ft 6 in across; ladder", "R1, roof line")
                 .contains(
-                        "Utility 4 ft from the wall (gas service, marked)",
-                        "No soil and no machine over the utility");
+                        "Utility 4 ft from the wall (gas service, marked)", "No soil and no machine over the utility");
     }
 
     @Test

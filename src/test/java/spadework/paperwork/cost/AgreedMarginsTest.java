@@ -56,7 +56,8 @@ class AgreedMarginsTest {
         assertThat(rock.crewHours()).as("hours of the crew that breaks it out").isPositive();
         assertThat(rock.cost().direct()).isGreaterThan(Dollars.ZERO);
 
-        Dollars charged = CHANGED.dossier().contract().accepted().get(1).agreed().price();
+        Dollars charged =
+                CHANGED.dossier().contract().accepted().get(1).agreed().price();
         Dollars cost = rock.cost().direct();
         assertThat(charged).as("the unit price covers its cost").isGreaterThan(cost);
         assertThat(of(CHANGED).cost()).as("and that cost is in the sum").isGreaterThan(costWithoutRock());
