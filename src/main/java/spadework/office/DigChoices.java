@@ -92,18 +92,23 @@ final class DigChoices {
 
     private static String verdict(TrenchChoice choice, TrenchChoices all, PaperWords terms) {
         if (!choice.isOffered()) {
-            return choice.against().stream()
-                    .collect(Collectors.groupingBy(Unlawful::reason, LinkedHashMap::new, Collectors.toList()))
-                    .values()
-                    .stream()
-                    .map(same -> reason(same, terms))
-                    .collect(Collectors.joining(" "));
+            String here = choice.inJob() ? terms.get("choice.job") + " " : "";
+            return here
+                    + choice.against().stream()
+                            .collect(Collectors.groupingBy(Unlawful::reason, LinkedHashMap::new, Collectors.toList()))
+                            .values()
+                            .stream()
+                            .map(same -> reason(same, terms))
+                            .collect(Collectors.joining(" "));
         }
         TrenchChoice cheapest = all.cheapest().orElseThrow();
+        String key = cheapest.equals(choice) ? "choice.cheapest" : "choice.dearer";
         return terms.get(
-                cheapest.equals(choice) ? "choice.cheapest" : "choice.dearer",
+                choice.inJob() ? key + ".job" : key,
                 "more",
-                price(choice).minus(price(cheapest)).text());
+                price(choice).minus(price(cheapest)).text(),
+                "way",
+                terms.of("choice.way", cheapest.way()));
     }
 
     private static Dollars price(TrenchChoice choice) {

@@ -99,10 +99,11 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
     /**
      * Work that no line pays for.
      *
-     * @param takes how much of the usual item is not priced, with its unit
+     * @param count how much of the usual item is not priced
+     * @param takes the same with its unit
      * @param asks what that would be sold for; empty where the book has no such item
      */
-    private record Missing(String item, String takes, Optional<Dollars> asks) {
+    private record Missing(String item, BigDecimal count, String takes, Optional<Dollars> asks) {
 
         static Missing of(
                 PaidWork work, List<Finding> asking, Job job, Company company, PriceBook book, Takeoff takeoff) {
@@ -115,12 +116,14 @@ record PaidFindings(List<Finding> findings, Optional<Finding> open) {
             Optional<LineItem> item = book.find(code);
             return new Missing(
                     named(book, code),
+                    missing,
                     item.map(known -> Figures.withUnit(missing, known.unit())).orElse(missing.toPlainString()),
                     item.map(known -> ItemPrice.of(known, missing, company, book)));
         }
 
         Map<String, String> described() {
-            return asks.map(amount -> Map.of("unpaid", item, "takes", takes, "asks", amount.text()))
+            return asks.map(amount -> Map.of(
+                            "unpaid", item, "count", count.toPlainString(), "takes", takes, "asks", amount.text()))
                     .orElseGet(() -> Map.of("unpaid", item, "takes", takes));
         }
 

@@ -22,13 +22,24 @@ public final class ItemPrice {
      * @param quantity in the unit of the item, above 0
      */
     public static Dollars of(LineItem item, BigDecimal quantity, Company company, PriceBook book) {
+        return Selling.price(
+                        company.priceRules(),
+                        direct(item, quantity, company, book).exact())
+                .toStep(company.priceRules().step(), RoundingMode.CEILING);
+    }
+
+    /**
+     * The direct cost behind that price.
+     *
+     * @param quantity in the unit of the item, above 0
+     */
+    public static Dollars direct(LineItem item, BigDecimal quantity, Company company, PriceBook book) {
         Dollars material = item.material()
                 .map(one -> material(one, NetMaterial.of(book, item, quantity)))
                 .orElse(Dollars.ZERO);
         Direct direct = new Direct(company);
-        CostParts cost = direct.of(item, quantity, direct.hours(item, quantity, List.of()), material);
-        return Selling.price(company.priceRules(), cost.direct().exact())
-                .toStep(company.priceRules().step(), RoundingMode.CEILING);
+        return direct.of(item, quantity, direct.hours(item, quantity, List.of()), material)
+                .direct();
     }
 
     private static Dollars material(Material material, BigDecimal net) {

@@ -10,10 +10,11 @@ import spadework.money.Dollars;
 /**
  * A job dug in one way. What may not be offered is not priced.
  *
+ * @param inJob whether the job is dug so as it stands
  * @param against what stands against it; empty where nothing that the job states does
  * @param priced what it comes to; empty where something stands against it
  */
-public record TrenchChoice(TrenchWay way, List<Unlawful> against, Optional<Priced> priced) {
+public record TrenchChoice(TrenchWay way, boolean inJob, List<Unlawful> against, Optional<Priced> priced) {
 
     public TrenchChoice {
         against = List.copyOf(against);

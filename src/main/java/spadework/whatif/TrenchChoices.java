@@ -52,8 +52,12 @@ public record TrenchChoices(List<TrenchChoice> all) {
 
     private static TrenchChoice choice(Case asItIs, TrenchWay way) {
         List<Unlawful> against = TrenchLaw.against(way, asItIs.job());
+        Case dug = asItIs.dug(way);
         return new TrenchChoice(
-                way, against, against.isEmpty() ? Optional.of(priced(asItIs.dug(way))) : Optional.empty());
+                way,
+                dug.job().equals(asItIs.job()),
+                against,
+                against.isEmpty() ? Optional.of(priced(dug)) : Optional.empty());
     }
 
     private static TrenchChoice.Priced priced(Case dug) {

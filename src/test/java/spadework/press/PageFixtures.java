@@ -616,6 +616,7 @@ public final class PageFixtures {
                         List.of(
                                 "The gate is 8 ft wide; the small machine fits, the large one does not.",
                                 "Ask for the key.")),
+                Optional.empty(),
                 Optional.empty());
     }
 

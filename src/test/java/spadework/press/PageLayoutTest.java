@@ -116,7 +116,8 @@ class PageLayoutTest {
                 s.supplies(),
                 s.quantities(),
                 s.notes(),
-                s.agreed());
+                s.agreed(),
+                s.unpriced());
     }
 
     @Test

@@ -267,6 +267,7 @@ public final class PaperworkFixtures {
                 new CostSupplies(List.of(), List.of()),
                 List.of(),
                 new CostNotes(List.of(), List.of(), List.of()),
+                Optional.empty(),
                 Optional.empty());
     }
 
@@ -358,6 +359,7 @@ public final class PaperworkFixtures {
                         measured("A.dig-machine", "Wall A, back wall", "Dig by machine", "46.5", "cy", "46.5 cy"),
                         measured("A.coat", "Wall A, back wall", "Wall to coat", "1234", "sf", "1,234 sf")),
                 new CostNotes(List.of(), notes(), List.of("Ask the neighbour about the fence before Monday.")),
+                Optional.empty(),
                 Optional.empty());
     }
 

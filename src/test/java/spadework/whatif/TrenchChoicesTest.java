@@ -48,6 +48,17 @@ class TrenchChoicesTest {
         return TrenchLaw.against(way, job.job()).stream().map(Unlawful::reason).toList();
     }
 
+    /** A job of one sloped wall is dug by slope; of the other ways none is the job's own. */
+    @ParameterizedTest
+    @EnumSource(TrenchWay.class)
+    void choiceSaysWhetherTheJobIsDugSo(TrenchWay way) {
+        TrenchChoice choice = TrenchChoices.of(job(SoilType.B, Texture.CLAY, 6, Optional.empty())).all().stream()
+                .filter(one -> one.way() == way)
+                .findFirst()
+                .orElseThrow();
+        assertThat(choice.inJob()).isEqualTo(way == TrenchWay.SLOPE);
+    }
+
     /** 29 CFR 1926 Subpart P App. B: benches in cohesive soil of Type A and B, none in Type C (figures B-1.1 to 3). */
     @ParameterizedTest(name = "bench in {1} of type {0}: {2}")
     @CsvSource({

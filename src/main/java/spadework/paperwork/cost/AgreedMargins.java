@@ -84,7 +84,8 @@ public final class AgreedMargins {
         return new AgreedMargin.Part(name, agreed, figured, agreed.minus(figured));
     }
 
-    private static String share(Dollars left, Dollars price) {
+    /** A share of a price above or below zero, in percent to a tenth. */
+    static String share(Dollars left, Dollars price) {
         return left.amount()
                         .divide(price.amount(), MathContext.DECIMAL64)
                         .movePointRight(2)

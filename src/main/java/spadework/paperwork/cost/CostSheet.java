@@ -11,6 +11,7 @@ import spadework.paperwork.work.MeasuredRow;
  * Everything the cost sheet prints, for the contractor only.
  *
  * @param agreed what was agreed beside its cost; empty until the job is accepted
+ * @param unpriced work that findings ask for and no line pays for; empty where each has its line
  */
 public record CostSheet(
         PaperHead head,
@@ -23,7 +24,8 @@ public record CostSheet(
         CostSupplies supplies,
         List<MeasuredRow> quantities,
         CostNotes notes,
-        Optional<AgreedMargin> agreed) {
+        Optional<AgreedMargin> agreed,
+        Optional<UnpricedWork> unpriced) {
 
     public CostSheet {
         lines = List.copyOf(lines);

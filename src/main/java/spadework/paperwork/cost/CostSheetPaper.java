@@ -49,6 +49,8 @@ public final class CostSheetPaper {
         PriceRules rules = dossier.company().priceRules();
         Dollars direct = Dollars.total(
                 quote.lines().stream().map(line -> line.cost().direct()).toList());
+        CostPrice price = price(rules, quote, direct);
+        Optional<AgreedMargin> agreed = AgreedMargins.of(dossier, quote);
         return new CostSheet(
                 PaperHeads.of(dossier),
                 new CostBook(quote.bookTitle(), PrintedDates.words(quote.bookDate())),
@@ -57,7 +59,7 @@ public final class CostSheetPaper {
                         .map(section -> section(quote, section))
                         .toList(),
                 buildUp(dossier, quote, direct),
-                price(rules, quote, direct),
+                price,
                 PaymentRows.of(dossier.contract().payments()),
                 new CostSupplies(
                         dossier.takeoff().purchases().stream()
@@ -72,7 +74,11 @@ public final class CostSheetPaper {
                         FindingNotes.of(dossier, ContractNotices.missing(dossier)),
                         FindingNotes.all(dossier),
                         dossier.job().notes()),
-                AgreedMargins.of(dossier, quote));
+                agreed,
+                new AskedWork(dossier, quote)
+                        .unpriced(
+                                agreed.map(AgreedMargin::left).orElse(price.left()),
+                                agreed.map(AgreedMargin::price).orElse(price.price())));
     }
 
     private static CostBuildUp buildUp(Dossier dossier, Quote quote, Dollars direct) {

@@ -47,7 +47,7 @@ public record CostSummary(Scene waterfall, Scene range, int more, List<Dollars> 
                 range(prices, quote.total(), dossier.terms()),
                 (int) Math.round(100 * prices.above(quote.total())),
                 likely(prices),
-                CostRisks.of(dossier, quote));
+                new AskedWork(dossier, quote).most());
     }
 
     private static Scene waterfall(Dossier dossier, Quote quote) {

@@ -13,6 +13,9 @@ public final class SheetPrintSetup {
     /** Inches. */
     private static final double MARGIN = 0.8;
 
+    /** Inches at the sides of a page that lies: the wide tables are there, and their letters must stay large. */
+    private static final double LYING_SIDES = 0.6;
+
     private SheetPrintSetup() {}
 
     static void set(WorkbookPlan plan, SheetPlan from, XSSFSheet sheet) {
@@ -24,6 +27,10 @@ public final class SheetPrintSetup {
         sheet.setFitToPage(true);
         for (PageMargin side : List.of(PageMargin.LEFT, PageMargin.RIGHT, PageMargin.TOP, PageMargin.BOTTOM)) {
             sheet.setMargin(side, MARGIN);
+        }
+        if (from.landscape()) {
+            sheet.setMargin(PageMargin.LEFT, LYING_SIDES);
+            sheet.setMargin(PageMargin.RIGHT, LYING_SIDES);
         }
         sheet.setMargin(PageMargin.FOOTER, MARGIN / 2);
         sheet.setDisplayGridlines(false);
