@@ -3,19 +3,26 @@ package spadework.takeoff;
 
 import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import spadework.ground.StoneProfile;
 import spadework.ground.StoneStation;
 import spadework.job.Footing;
 import spadework.job.FootingDrain;
 import spadework.job.Job;
+import spadework.job.SiteLimit;
 import spadework.job.Wall;
 import spadework.measure.Length;
 import spadework.pricebook.Pipe;
 import spadework.pricebook.PriceBook;
 import spadework.takeoff.wall.WallMeasures;
 import spadework.trench.Bank;
+import spadework.trench.SpoilRoom;
+import spadework.trench.TrenchLimits;
+import spadework.water.FootingBottom;
+import spadework.working.Worked;
 
 /**
  * The trench cut across at a wall's deeper end, in the very numbers from which its quantities are worked out.
@@ -27,6 +34,8 @@ import spadework.trench.Bank;
  * @param reach from the wall's face to the trench's top edge
  * @param bed what lies around the pipe; empty where no drain runs along the wall
  * @param floor how high the floor inside lies over the footing's bottom; empty where levels are missing
+ * @param beside what stands before the wall within the reach of trench and heap, the nearest first
+ * @param noSoilOn what leaves no room for a heap of soil; empty where there is room
  */
 @RecordBuilder
 public record CrossSection(
@@ -38,7 +47,9 @@ public record CrossSection(
         Bank bank,
         Length reach,
         Optional<Bed> bed,
-        Optional<Length> floor)
+        Optional<Length> floor,
+        List<SiteLimit> beside,
+        Optional<SiteLimit> noSoilOn)
         implements CrossSectionBuilder.With {
 
     /**
@@ -52,6 +63,7 @@ public record CrossSection(
 
     public CrossSection {
         walls = List.copyOf(walls);
+        beside = List.copyOf(beside);
     }
 
     /**
@@ -62,6 +74,8 @@ public record CrossSection(
     public static CrossSection of(Job job, PriceBook book, Wall wall) {
         WallMeasures m = WallMeasures.of(job, wall);
         Optional<FootingDrain> drain = DrainTakeoff.at(job, wall);
+        Length reach = m.bank().reach(wall);
+        Length far = reach.plus(TrenchLimits.SPOIL_BACK).plus(SpoilRoom.HEAP);
         return new CrossSection(
                 List.of(wall.label()),
                 wall.deepest(),
@@ -69,9 +83,15 @@ public record CrossSection(
                 wall.footing(),
                 wall.digging().bottomWidth(),
                 m.bank(),
-                m.bank().reach(wall),
+                reach,
                 drain.map(run -> bed(job, book, run, wall)),
-                drain.flatMap(run -> floor(job, run, DrainTakeoff.pipe(run, book))));
+                drain.flatMap(run -> floor(job, run, DrainTakeoff.pipe(run, book))),
+                job.site().limits().stream()
+                        .filter(limit -> limit.wall().equals(wall.label()))
+                        .filter(limit -> limit.distance().compareTo(far) < 0)
+                        .sorted(Comparator.comparing(SiteLimit::distance))
+                        .toList(),
+                SpoilRoom.inTheWay(job.site(), wall));
     }
 
     /** The stone at the deeper end, where the section is cut. */
@@ -87,19 +107,28 @@ public record CrossSection(
     }
 
     /**
-     * Only the pipe's levels tie the floor's level to the footing: the pipe lies on its bedding at the footing's
-     * bottom. The higher end of the pipe counts, for there it protects the floor least.
+     * The ground's level where the drain starts or ends ties the floor to the footing: the higher footing counts, for
+     * there the floor lies lowest over it. Without it the pipe's higher end does, taken to lie on its bedding at the
+     * footing's bottom.
      */
     private static Optional<Length> floor(Job job, FootingDrain drain, Pipe pipe) {
-        if (job.site().insideFloor().isEmpty()
-                || drain.startInvert().isEmpty()
-                || drain.endInvert().isEmpty()) {
+        FootingBottom bottom = FootingBottom.of(job, drain);
+        Optional<Double> footing = Stream.of(bottom.start(), bottom.end())
+                .flatMap(Optional::stream)
+                .map(Worked::number)
+                .max(Double::compare)
+                .or(() -> underPipe(drain, pipe));
+        return job.site().insideFloor().flatMap(floor -> footing.map(level -> Length.ofFeet(floor.feet() - level)));
+    }
+
+    private static Optional<Double> underPipe(FootingDrain drain, Pipe pipe) {
+        if (drain.startInvert().isEmpty() || drain.endInvert().isEmpty()) {
             return Optional.empty();
         }
         double high = Math.max(
                 drain.startInvert().get().feet(), drain.endInvert().get().feet());
-        double wall = (pipe.outside().feet() - pipe.inside().feet()) / 2;
-        return Optional.of(Length.ofFeet(job.site().insideFloor().get().feet() - high + wall + StoneProfile.BEDDING));
+        double shell = (pipe.outside().feet() - pipe.inside().feet()) / 2;
+        return Optional.of(high - shell - StoneProfile.BEDDING);
     }
 
     /** True if both print the same figures; what is drawn then differs by less than half an inch. */
@@ -116,6 +145,8 @@ public record CrossSection(
         figures.add(bed.isPresent() ? "bed" : "");
         figures.add(floor.map(Length::text).orElse(""));
         figures.add(footing.measured() ? "measured" : "");
+        beside.forEach(
+                limit -> figures.add(limit.kind() + " " + limit.distance().text() + " " + limit.note()));
         return figures;
     }
 

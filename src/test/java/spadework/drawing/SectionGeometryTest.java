@@ -105,15 +105,21 @@ public class SectionGeometryTest {
         assertThat(cover.get(1).x2() - face).as("4 in of lap").isCloseTo(4.0 / 12 * scale(scene), HALF_A_POINT);
     }
 
-    @ParameterizedTest(name = "{0}: {1} plates")
-    @CsvSource({"SHIELDED, 2", "SLOPED, 0", "UPRIGHT, 0"})
-    void aShieldIsTwoThickUprightsWithStruts(Protection protection, int plates) {
+    /** The plate beside the wall is dotted: where it stands while somebody works on the wall is its maker's to say. */
+    @ParameterizedTest(name = "{0}: {1} shields")
+    @CsvSource({"SHIELDED, 1", "SLOPED, 0", "UPRIGHT, 0"})
+    void aShieldIsAThickUprightAtTheBankAndADottedOneAtTheWallWithStruts(Protection protection, int shields) {
         Scene scene = SectionSketch.of(SectionJob.at(8, SoilType.C, protection), SectionJob.RUBBER);
 
         List<Line> shield = lines(scene, Role.SHIELD);
         assertThat(shield.stream().filter(line -> line.weight() == Weight.THICK && line.x1() == line.x2()))
-                .hasSize(plates);
-        assertThat(shield.stream().filter(line -> line.y1() == line.y2())).hasSize(plates * 2);
+                .hasSize(shields);
+        assertThat(lines(scene, Role.UNMEASURED).stream()
+                        .filter(line ->
+                                line.weight() == Weight.MEDIUM && line.x1() == line.x2() && line.y1() < line.y2())
+                        .filter(line -> shield.stream().anyMatch(plate -> plate.y1() == line.y1())))
+                .hasSize(shields);
+        assertThat(shield.stream().filter(line -> line.y1() == line.y2())).hasSize(shields * 4);
     }
 
     /** 29 CFR 1926.651(j)(2) (T-17). */

@@ -75,7 +75,9 @@ public final class SectionJob {
                 section.bank(),
                 section.reach(),
                 section.bed(),
-                section.floor());
+                section.floor(),
+                section.beside(),
+                section.noSoilOn());
     }
 
     static CrossSection named(CrossSection section, String... labels) {
@@ -88,6 +90,8 @@ public final class SectionJob {
                 section.bank(),
                 section.reach(),
                 section.bed(),
-                section.floor());
+                section.floor(),
+                section.beside(),
+                section.noSoilOn());
     }
 }

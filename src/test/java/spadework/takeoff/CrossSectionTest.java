@@ -23,6 +23,7 @@ import spadework.job.Texture;
 import spadework.job.Wall;
 import spadework.job.WallDepth;
 import spadework.job.Water;
+import spadework.job.WaterJob;
 import spadework.measure.Length;
 import spadework.pricebook.Books;
 import spadework.pricebook.Measure;
@@ -169,15 +170,34 @@ class CrossSectionTest {
         assertThat(of(Jobs.job()).floor().orElseThrow().feet()).isCloseTo(0.6808, within(0.0001));
     }
 
-    /** Where an end of the pipe is not known nobody can place the floor. */
+    /** Where neither the ground nor an end of the pipe is known nobody can place the floor. */
     @Test
-    void withoutThePipesLevelsTheFloorIsNotPlaced() {
+    void withoutLevelsOfPipeAndGroundTheFloorIsNotPlaced() {
         for (boolean start : new boolean[] {true, false}) {
-            spadework.job.WaterJob job = start
-                    ? new spadework.job.WaterJob().drain(null, 92.2)
-                    : new spadework.job.WaterJob().drain(92.6, null);
-            assertThat(of(job.build()).floor()).isEmpty();
+            WaterJob job = start ? new WaterJob().drain(null, 92.2) : new WaterJob().drain(92.6, null);
+            assertThat(of(job.drainGrade(null, null).build()).floor()).isEmpty();
         }
+    }
+
+    /**
+     * The ground is measured at 97.50 and 97.90 and the wall from it: the footing's bottom lies at the higher one less
+     * the trench's depth, whatever stone the pipe's levels leave under it.
+     */
+    @Test
+    void floorLiesOverTheFootingByTheGroundWhereThatWasMeasured() {
+        Job job = new WaterJob()
+                .drain(92.6, 92.2)
+                .drainGrade(97.5, 97.9)
+                .floor(94.0)
+                .build();
+        double footing = 97.9 - job.walls().get(0).deepestTrench().feet();
+        assertThat(of(job).floor().orElseThrow().feet()).isCloseTo(94.0 - footing, within(0.0001));
+        Job deeper = new WaterJob()
+                .drain(92.9, 92.5)
+                .drainGrade(97.5, 97.9)
+                .floor(94.0)
+                .build();
+        assertThat(of(deeper).floor()).isEqualTo(of(job).floor());
     }
 
     /** Cut at the deeper end: the pipe falls toward the wall's end, so at the end there is less stone under it. */

@@ -3,7 +3,9 @@ package spadework.drawing.section;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import spadework.drawing.shape.Point;
+import spadework.job.SiteLimit;
 import spadework.takeoff.CrossSection;
 import spadework.trench.BankLine;
 import spadework.trench.TrenchLimits;
@@ -52,6 +54,12 @@ public record SectionFrame(CrossSection section, double face, double grade, doub
 
     Point at(double out, double down) {
         return new Point(face + out * scale, grade + down * scale);
+    }
+
+    /** Where something before the wall meets grade; empty where that is off the sheet. */
+    Optional<Point> markOf(SiteLimit limit) {
+        Point foot = at(limit.distance().feet(), 0);
+        return foot.x() < WIDTH - EDGE ? Optional.of(foot) : Optional.empty();
     }
 
     double slope() {

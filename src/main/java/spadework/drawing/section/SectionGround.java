@@ -9,10 +9,11 @@ import spadework.drawing.shape.Point;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.job.Protection;
+import spadework.job.SiteLimit;
 
 /** The ground in a section: grade, the trench's bank and bottom, the shield, the backfill and the heap of spoil. */
 final class SectionGround {
-    private static final double IN_THE_WAY_HIGH = 16;
+    private static final double BESIDE_HIGH = 16;
     private static final double SHIELD_OVER_GRADE = 6;
     private static final double SHIELD_OFF_BANK = 3.5;
 
@@ -36,8 +37,10 @@ final class SectionGround {
         for (int i = bank.size() - 1; i > 0; i--) {
             ticks(bank.get(i), bank.get(i - 1), sheet);
         }
-        spoil(frame, reach, sheet);
-        inTheWay(frame, sheet);
+        if (frame.section().noSoilOn().isEmpty()) {
+            spoil(frame, reach, sheet);
+        }
+        beside(frame, sheet);
         backfill(frame, sheet);
         if (frame.section().bank().protection() == Protection.SHIELDED) {
             shield(frame, sheet);
@@ -57,14 +60,13 @@ final class SectionGround {
         }
     }
 
-    /** What stood in the slope's way, as an upright line at its distance, where it lies on the sheet. */
-    private static void inTheWay(SectionFrame frame, DrawingSheet sheet) {
-        frame.section().bank().inTheWay().ifPresent(limit -> {
-            Point foot = frame.at(limit.distance().feet(), 0);
-            if (foot.x() < SectionFrame.WIDTH - SectionFrame.EDGE) {
-                sheet.line(foot.plus(0, 8), foot.plus(0, -IN_THE_WAY_HIGH), Weight.MEDIUM, Role.LIMIT, false);
-            }
-        });
+    /** What stands before the wall, as an upright line at its distance, where that lies on the sheet. */
+    private static void beside(SectionFrame frame, DrawingSheet sheet) {
+        for (SiteLimit limit : frame.section().beside()) {
+            frame.markOf(limit)
+                    .ifPresent(foot ->
+                            sheet.line(foot.plus(0, 8), foot.plus(0, -BESIDE_HIGH), Weight.MEDIUM, Role.LIMIT, false));
+        }
     }
 
     private static void spoil(SectionFrame frame, double reach, DrawingSheet sheet) {
@@ -99,15 +101,17 @@ final class SectionGround {
         }
     }
 
-    /** Two upright plates with struts between; they stand from the trench's bottom to over the grade. */
+    /**
+     * Two upright plates with struts between, from the trench's bottom to over the grade. How the plate beside the wall
+     * stands while somebody works on the wall is its maker's to say, so that one is dotted.
+     */
     private static void shield(SectionFrame frame, DrawingSheet sheet) {
         double top = frame.grade() - SHIELD_OVER_GRADE;
         double near = frame.at(frame.projection(), 0).x() + SHIELD_OFF_BANK;
         double far = frame.at(frame.toe(), 0).x() - SHIELD_OFF_BANK;
         double foot = frame.foot() - 2;
-        for (double x : new double[] {near, far}) {
-            sheet.line(new Point(x, top), new Point(x, foot), Weight.THICK, Role.SHIELD, false);
-        }
+        sheet.line(new Point(near, top), new Point(near, foot), Weight.MEDIUM, Role.UNMEASURED, false);
+        sheet.line(new Point(far, top), new Point(far, foot), Weight.THICK, Role.SHIELD, false);
         for (double share : new double[] {0.18, 0.5}) {
             double y = frame.grade() + share * (frame.foot() - frame.grade());
             sheet.line(new Point(near, y), new Point(far, y), Weight.MEDIUM, Role.SHIELD, false);

@@ -2,6 +2,7 @@
 package spadework.drawing.section;
 
 import java.util.StringJoiner;
+import java.util.stream.Collectors;
 import spadework.measure.Length;
 import spadework.takeoff.CrossSection;
 import spadework.wording.Wording;
@@ -29,7 +30,15 @@ public final class SectionInWords {
                 "section-in-words.bottom-trench-wide-beside",
                 section.bottomWidth().text()));
         text.add(bank(section));
-        text.add(WORDS.get("section-in-words.soil-heaped", SectionWords.SPOIL_BACK));
+        text.add(
+                section.noSoilOn().isPresent()
+                        ? WORDS.get("section-in-words.no-soil")
+                        : WORDS.get("section-in-words.soil-heaped", SectionWords.SPOIL_BACK));
+        if (!section.beside().isEmpty()) {
+            text.add(WORDS.get(
+                    "section-in-words.beside",
+                    section.beside().stream().map(SectionWords::beside).collect(Collectors.joining("; "))));
+        }
         section.bed().ifPresentOrElse(bed -> text.add(bed(bed)), () -> text.add(SectionWords.NO_DRAIN + "."));
         text.add(WORDS.get("section-in-words.above-trench-filled-and"));
         return text.toString();

@@ -13,6 +13,7 @@ import spadework.drawing.shape.Rect;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Role;
+import spadework.job.SiteLimit;
 import spadework.takeoff.CrossSection;
 
 /**
@@ -55,10 +56,18 @@ public final class SectionSketch {
     }
 
     private static void names(SectionFrame frame, DrawingSheet sheet) {
-        double heap = frame.section().reach().feet() + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET / 2;
         Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
-        Point overHeap = frame.at(heap, -SectionFrame.SPOIL_WIDE_FEET * 0.3).plus(0, -9);
-        sheet.wish(name(SectionWords.SPOIL, overHeap, zone));
+        double edge = frame.section().reach().feet() + SectionFrame.SPOIL_BACK_FEET;
+        String spoil = frame.section().noSoilOn().isPresent() ? SectionWords.NO_SPOIL : SectionWords.SPOIL;
+        Point overHeap = frame.at(edge + SectionFrame.SPOIL_WIDE_FEET / 2, -SectionFrame.SPOIL_WIDE_FEET * 0.3)
+                .plus(0, -9);
+        sheet.wish(name(spoil, overHeap, zone));
+        for (SiteLimit limit : frame.section().beside()) {
+            frame.markOf(limit).ifPresent(foot -> {
+                LabelRequest request = name(SectionWords.beside(limit), foot.plus(0, -28), zone);
+                sheet.wish(List.of(request, request.withLeader(foot.plus(0, -16), zone, 140)));
+            });
+        }
         Point grade = frame.at(-SectionFrame.WALL_FEET, 0);
         double half = LabelText.width(SectionWords.GRADE, LabelRequest.SMALL) / 2;
         sheet.wish(name(SectionWords.GRADE, grade.plus(-half - 5, -8), zone));

@@ -4,7 +4,9 @@ package spadework.drawing.section;
 import java.util.List;
 import java.util.Locale;
 import spadework.job.Footing;
+import spadework.job.LimitKind;
 import spadework.job.Protection;
+import spadework.job.SiteLimit;
 import spadework.measure.Figures;
 import spadework.measure.Length;
 import spadework.measure.Series;
@@ -20,6 +22,7 @@ public final class SectionWords {
     static final String DRY = " dry: ";
     static final String GRADE = "Grade";
     static final String SPOIL = "Soil heap";
+    static final String NO_SPOIL = WORDS.get("section-words.no-soil");
     static final String BACKFILL = WORDS.get("section-words.backfill-packed-in-lifts");
     static final String FABRIC = WORDS.get("section-words.fabric-turned-up-in");
     static final String NO_DRAIN = WORDS.get("section-words.no-drain-at-this");
@@ -87,14 +90,22 @@ public final class SectionWords {
     /** What kept the bank from being laid back; empty where nothing did. */
     static String inTheWay(Bank bank) {
         return bank.inTheWay()
-                .map(limit -> "no room to slope: "
-                        + limit.kind()
-                                .name()
-                                .toLowerCase(Locale.ROOT)
-                                .replace('_', ' ')
-                                .replace("our ", "or ")
-                        + " " + limit.distance().text() + " off the wall")
+                .map(limit -> "no room to slope: " + kind(limit) + " "
+                        + limit.distance().text() + " off the wall")
                 .orElse("");
+    }
+
+    /** What stands before the wall, and how far from it. */
+    static String beside(SiteLimit limit) {
+        String kind = kind(limit);
+        return Character.toUpperCase(kind.charAt(0)) + kind.substring(1) + ", "
+                + limit.distance().text();
+    }
+
+    private static String kind(SiteLimit limit) {
+        return limit.kind() == LimitKind.NEIGHBOR_FOOTING
+                ? "neighbor's footing"
+                : limit.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     static String soil(Bank bank) {
