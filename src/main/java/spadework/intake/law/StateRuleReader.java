@@ -197,7 +197,8 @@ public final class StateRuleReader {
         return new RequiredContent(
                 fields.get("content", Choices.of(Content.class)),
                 fields.get("asks", Texts.TEXT),
-                fields.get("status", STATUS));
+                fields.get("status", STATUS),
+                fields.find("changesOver", DollarAmounts.ABOVE_ZERO));
     }
 
     private static Map<String, String> facts(ObjectFields fields) {

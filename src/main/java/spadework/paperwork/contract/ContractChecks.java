@@ -48,6 +48,7 @@ public final class ContractChecks {
         boolean secured = signing.get().financing().lienOnHome();
         Set<Content> holds = ContractContents.of(job, company, signing.get(), ContentsCheck.due(law, price, secured));
         found.addAll(ContentsCheck.of(state, law, holds, price, secured));
+        found.addAll(ExcessCost.of(state, law, contract));
         found.addAll(signing(state, signing.get()));
         found.addAll(SigningChecks.of(job, law));
         found.addAll(license(state, company, law));
