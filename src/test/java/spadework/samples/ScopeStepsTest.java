@@ -23,6 +23,8 @@ import spadework.paperwork.scope.StepEvidence;
 import spadework.paperwork.scope.StepFigure;
 import spadework.paperwork.scope.StepKind;
 import spadework.paperwork.scope.WallSteps;
+import spadework.paperwork.work.DigWork;
+import spadework.paperwork.work.DigWorks;
 import spadework.pricebook.Section;
 import spadework.takeoff.TakeoffLine;
 
@@ -40,6 +42,10 @@ class ScopeStepsTest {
             StepKind.INSPECT,
             StepKind.LADDER,
             StepKind.LEAD_SAFE,
+            StepKind.PIPE_TRENCH,
+            StepKind.PIPE_BANK,
+            StepKind.PIPE_INSPECT,
+            StepKind.PIPE_LADDER,
             StepKind.HOLD_1,
             StepKind.HOLD_2,
             StepKind.LEAD,
@@ -115,6 +121,26 @@ class ScopeStepsTest {
                 assertThat(text(page.steps())).doesNotContain("Coating", "gauge");
             }
         }
+    }
+
+    /** Each pipe trench and each pit that people go into says what keeps its bank, and has a ladder from 4 ft on. */
+    @ParameterizedTest(name = "{0}")
+    @MethodSource("bids")
+    void everyHoleAwayFromTheWallsIsProtectedInWords(Bid bid) {
+        List<ScopeStep> pipes = steps(bid).pipes();
+        List<DigWork> digs = DigWorks.of(bid.dossier().job());
+
+        assertThat(digs).allSatisfy(dig -> {
+            assertThat(text(of(pipes, StepKind.PIPE_TRENCH))).contains(dig.label(), dig.depth());
+            assertThat(text(of(pipes, StepKind.PIPE_BANK)))
+                    .contains(dig.isShallow() ? "competent person sees no sign of a cave-in" : dig.label());
+        });
+        assertThat(of(pipes, StepKind.PIPE_LADDER).isEmpty())
+                .isEqualTo(digs.stream().noneMatch(DigWork::wayOut));
+    }
+
+    private static List<ScopeStep> of(List<ScopeStep> steps, StepKind kind) {
+        return steps.stream().filter(step -> step.kind() == kind).toList();
     }
 
     /** A hold point is seen by two, and a coating leaves its readings: each has its place on the paper. */

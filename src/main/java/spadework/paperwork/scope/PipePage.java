@@ -58,29 +58,34 @@ final class PipePage {
                 List.of(StepEvidence.figures(texts.text("scope.deepest-dug"), 1)),
                 "digs",
                 digs.stream().map(this::dig).collect(Collectors.joining("; ")));
-        for (String way : List.of("sloped", "benched", "shielded", "upright")) {
-            List<DigWork> these = digs.stream()
-                    .filter(dig -> dig.protection().equals(way) && !dig.isShallow())
-                    .toList();
-            if (!these.isEmpty()) {
-                texts.add(
-                        StepKind.PIPE_BANK,
-                        "." + way,
-                        List.of(),
-                        "digs",
-                        names(these),
-                        "slope",
-                        these.get(0).slope());
-            }
-        }
-        if (digs.stream().anyMatch(DigWork::isShallow)) {
-            texts.add(StepKind.PIPE_BANK, digs.stream().allMatch(DigWork::isShallow) ? "" : ".others", List.of());
-        }
+        texts.add(StepKind.PIPE_BANK, "", List.of(), "ways", banks(digs));
         texts.add(StepKind.PIPE_INSPECT, "", List.of(), "type", soilType());
         List<DigWork> high = digs.stream().filter(DigWork::wayOut).toList();
         if (!high.isEmpty()) {
             texts.add(StepKind.PIPE_LADDER, "", List.of(), "digs", names(high));
         }
+    }
+
+    /** What keeps each bank, a sentence for each way; those that may stand upright last. */
+    private String banks(List<DigWork> digs) {
+        List<String> ways = new ArrayList<>();
+        for (String way : List.of("sloped", "benched", "shielded", "upright")) {
+            List<DigWork> these = digs.stream()
+                    .filter(dig -> dig.protection().equals(way) && !dig.isShallow())
+                    .toList();
+            if (!these.isEmpty()) {
+                ways.add(texts.text(
+                        "scope.pipe-bank." + way,
+                        "digs",
+                        names(these),
+                        "slope",
+                        these.get(0).slope()));
+            }
+        }
+        if (digs.stream().anyMatch(DigWork::isShallow)) {
+            ways.add(texts.text("scope.pipe-bank." + (ways.isEmpty() ? "shallow" : "others")));
+        }
+        return String.join(" ", ways);
     }
 
     private String soilType() {
