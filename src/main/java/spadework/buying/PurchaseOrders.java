@@ -1,18 +1,22 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.buying;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.TreeMap;
 import spadework.pricebook.LineItem;
 import spadework.pricebook.Material;
+import spadework.pricebook.Measure;
 import spadework.pricebook.PriceBook;
 import spadework.pricebook.Supplier;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.Steps;
 import spadework.takeoff.Purchase;
 import spadework.takeoff.Takeoff;
+import spadework.takeoff.TakeoffLine;
 
 /** Sorts what a takeoff buys by supplier and by the day on which it has to be there. */
 public final class PurchaseOrders {
@@ -67,9 +71,15 @@ public final class PurchaseOrders {
         return deliveries;
     }
 
-    /** The working day before the first step that uses it. */
+    /**
+     * The working day before the first step that uses it. Sod does not keep: it comes on the last day of it, when
+     * the ground is graded.
+     */
     private LocalDate needed(Purchase purchase) {
         LineItem item = book.get(purchase.code());
+        if (item.follows().filter(Measure.SOD::equals).isPresent()) {
+            return calendar.last(Steps.of(item, item.section()));
+        }
         LocalDate first = takeoff.lines().stream()
                 .filter(line -> line.code().equals(purchase.code()))
                 .map(line -> calendar.first(Steps.of(item, line.section().kind())))
@@ -91,6 +101,20 @@ public final class PurchaseOrders {
                 item.name(),
                 purchase.packages(),
                 purchase.sold(),
-                material.cost());
+                material.cost(),
+                onSite(purchase, material));
+    }
+
+    /** What is carried from job to job is counted whole on site and bought in parts. */
+    private Optional<BigDecimal> onSite(Purchase purchase, Material material) {
+        boolean byHand = book.get(purchase.code()).follows().isEmpty();
+        if (!byHand || material.each().compareTo(BigDecimal.ONE) >= 0) {
+            return Optional.empty();
+        }
+        return takeoff.lines().stream()
+                .filter(line -> line.code().equals(purchase.code()))
+                .map(TakeoffLine::quantity)
+                .reduce(BigDecimal::add)
+                .filter(used -> used.compareTo(purchase.packages()) > 0);
     }
 }

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.job;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -11,6 +12,16 @@ public final class Agreed {
     /** All that is agreed now. Before acceptance it is the job without its options. */
     public static Job of(Job job) {
         return before(job, Integer.MAX_VALUE);
+    }
+
+    /** The day since which the work is as it is: of the last change order, of the acceptance, of the proposal. */
+    public static LocalDate on(Job job) {
+        return job.agreement().acceptedChanges().stream()
+                .flatMap(change -> change.decision().stream())
+                .map(Decision::on)
+                .max(LocalDate::compareTo)
+                .or(() -> job.agreement().accepted().map(Accepted::on))
+                .orElse(job.issued());
     }
 
     /** The job with the options that were taken, before any change. */

@@ -142,6 +142,15 @@ public record CrewCalendar(
                 .orElse(start);
     }
 
+    /** The last day on which a step is done; the finish where no day has it. */
+    public LocalDate last(WorkStep step) {
+        return days.stream()
+                .filter(day -> day.steps().contains(step))
+                .map(WorkDay::date)
+                .max(LocalDate::compareTo)
+                .orElse(finish);
+    }
+
     /**
      * So many working days before a day.
      *

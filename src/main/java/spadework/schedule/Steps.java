@@ -11,7 +11,14 @@ public final class Steps {
     private Steps() {}
 
     public static WorkStep of(LineItem item, Section section) {
-        return item.step().orElseGet(() -> item.follows().map(Steps::of).orElseGet(() -> of(section)));
+        return item.step()
+                .orElseGet(
+                        () -> item.follows().map(measure -> of(item, measure)).orElseGet(() -> of(section)));
+    }
+
+    /** Concrete is broken out where the trench is dug and poured when the ground is put back. */
+    private static WorkStep of(LineItem item, Measure measure) {
+        return measure == Measure.CONCRETE && item.material().isPresent() ? WorkStep.RESTORE : of(measure);
     }
 
     private static WorkStep of(Measure measure) {

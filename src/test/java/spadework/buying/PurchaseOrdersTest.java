@@ -28,6 +28,7 @@ import spadework.press.PageText;
 import spadework.press.Recalculation;
 import spadework.press.VeraPdf;
 import spadework.press.WorkbookDump;
+import spadework.pricebook.WorkStep;
 import spadework.samples.Samples;
 import spadework.schedule.CrewCalendar;
 import spadework.schedule.Steps;
@@ -84,6 +85,10 @@ class PurchaseOrdersTest {
                 assertThat(delivery.on().getDayOfWeek()).isNotIn(DayOfWeek.SATURDAY, DayOfWeek.SUNDAY);
                 assertThat(delivery.orderBy()).isBeforeOrEqualTo(delivery.on());
                 for (OrderLine line : delivery.lines()) {
+                    if (line.code().equals("SOD")) {
+                        assertThat(delivery.on()).isEqualTo(calendar.last(WorkStep.RESTORE));
+                        continue;
+                    }
                     LocalDate used = dossier.takeoff().lines().stream()
                             .filter(one -> one.code().equals(line.code()))
                             .map(one -> calendar.first(Steps.of(
@@ -95,6 +100,61 @@ class PurchaseOrdersTest {
                 }
             }
         }
+    }
+
+    private static LocalDate comes(String sample, String code) {
+        return orders(Samples.bid(Path.of("sample-quotes", sample)).dossier()).stream()
+                .flatMap(order -> order.deliveries().stream())
+                .filter(delivery ->
+                        delivery.lines().stream().anyMatch(line -> line.code().equals(code)))
+                .map(Delivery::on)
+                .findFirst()
+                .orElseThrow();
+    }
+
+    /** A walk is broken out on the first day of digging and poured on the last days: nobody needs concrete before. */
+    @Test
+    void concreteComesWhenItIsPoured() {
+        String sample = "poured-basement-with-sump";
+        assertThat(comes(sample, "CONC-NEW"))
+                .isEqualTo(comes(sample, "TOPSOIL"))
+                .isAfter(comes(sample, "PIPE-PERF4"));
+    }
+
+    /** Cut sod dries out on its pallet: it comes once the ground under it is graded. */
+    @Test
+    void sodComesAfterTheGroundIsGraded() {
+        String sample = "crawl-space-between-houses";
+        CrewCalendar calendar =
+                calendar(Samples.bid(Path.of("sample-quotes", sample)).dossier());
+        assertThat(comes(sample, "SOD")).isEqualTo(calendar.last(WorkStep.RESTORE));
+        assertThat(comes(sample, "TOPSOIL")).isBefore(calendar.first(WorkStep.RESTORE));
+    }
+
+    /** Three tarps lie on site and each serves two jobs: two are bought, and the order says where the third is. */
+    @Test
+    void whatServesSeveralJobsIsCountedOnSiteAsWell() {
+        Dossier dossier =
+                Samples.bid(Path.of("sample-quotes/poured-basement-with-sump")).dossier();
+        OrderLine tarps = orders(dossier).stream()
+                .flatMap(order -> order.deliveries().stream())
+                .flatMap(delivery -> delivery.lines().stream())
+                .filter(line -> line.code().equals("SPOIL-TARP"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(tarps.packages()).isEqualByComparingTo("2");
+        assertThat(tarps.onSite().orElseThrow()).isEqualByComparingTo("3");
+    }
+
+    /** Printed on any day, the papers of the same agreed work are the same. */
+    @Test
+    void orderCarriesTheDayOfTheAgreedWorkWhereNoneIsSaid() throws IOException {
+        Path sample = Path.of("sample-quotes/added-wall-then-closed");
+        Outcome outcome = new PurchaseOrdering(Samples.office()).orders(sample, out);
+        Path first = ((Outcome.Printed) outcome).files().get(0);
+        assertThat(PageText.all(Files.readAllBytes(first)))
+                .as("the second change order is of that day")
+                .contains("Purchase order 1 · August 8, 2026");
     }
 
     /** Sample 1 starts on Monday, September 14, 2026, after Labor Day; stone has a lead of one working day. */
@@ -120,7 +180,8 @@ class PurchaseOrdersTest {
     @Test
     void ordersArePrintedForTheOfficeAlone() throws IOException, InterruptedException {
         Path sample = Path.of("sample-quotes/block-basement-to-swale");
-        Outcome outcome = new PurchaseOrdering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
+        Outcome outcome =
+                new PurchaseOrdering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
         List<Path> files = ((Outcome.Printed) outcome).files();
         List<PurchaseOrder> orders = orders(Samples.bid(sample).dossier());
         assertThat(files)
@@ -138,7 +199,7 @@ class PurchaseOrdersTest {
         assertThat(PageText.all(Files.readAllBytes(files.get(0))))
                 .contains(
                         "To Wickham Stone Yard",
-                        "57-WASHED",
+                        "57-WASHED STONE-MACH",
                         orders.get(0).total().text());
         for (int i = 0; i < books.size(); i++) {
             assertThat(WorkbookDump.named(WorkbookDump.open(books.get(i)), "order_total"))

@@ -13,9 +13,9 @@ import picocli.CommandLine.Spec;
 import spadework.cli.option.DryRunOption;
 import spadework.cli.option.JobParameter;
 import spadework.cli.option.TemplateOption;
-import spadework.cli.option.Today;
 import spadework.cli.outcome.OutcomeReport;
 import spadework.office.Office;
+import spadework.office.Outcome;
 import spadework.office.crew.CrewPapers;
 
 /** Prints the crew's sheet and the blank log. */
@@ -34,7 +34,10 @@ final class CrewSheetCommand implements Callable<Integer> {
     @Mixin
     DryRunOption dryRun;
 
-    @Option(names = "--on", paramLabel = "DATE", description = "The day that the sheet carries (default: today).")
+    @Option(
+            names = "--on",
+            paramLabel = "DATE",
+            description = "The day that the sheet carries (default: the day since which the work is agreed).")
     private LocalDate on;
 
     @Option(names = "--out", required = true, paramLabel = "DIR", description = "Where the job's papers go.")
@@ -48,10 +51,8 @@ final class CrewSheetCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        LocalDate day = on == null ? Today.of(spec) : on;
-        return OutcomeReport.of(
-                job.path(),
-                new CrewPapers(Office.with(arguments.templates())).print(job.path(), day, out),
-                spec.commandLine());
+        CrewPapers papers = new CrewPapers(Office.with(arguments.templates()));
+        Outcome done = on == null ? papers.print(job.path(), out) : papers.print(job.path(), on, out);
+        return OutcomeReport.of(job.path(), done, spec.commandLine());
     }
 }

@@ -7,8 +7,10 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import spadework.buying.PurchaseOrder;
 import spadework.buying.PurchaseOrders;
+import spadework.job.Agreed;
 import spadework.office.Bid;
 import spadework.office.BidResult;
 import spadework.office.Office;
@@ -31,13 +33,26 @@ public final class PurchaseOrdering {
     }
 
     /**
-     * Prints the purchase orders of a job.
+     * Prints the purchase orders of a job, of the day since which its work is agreed.
      *
-     * @param on the day that they carry
      * @param out the folder into which the job's papers go
      * @throws IOException if a file cannot be read or written
      */
+    public Outcome orders(Path job, Path out) throws IOException {
+        return orders(job, bid -> Agreed.on(bid.dossier().job()), out);
+    }
+
+    /**
+     * The same of another day.
+     *
+     * @param on the day that they carry
+     * @throws IOException if a file cannot be read or written
+     */
     public Outcome orders(Path job, LocalDate on, Path out) throws IOException {
+        return orders(job, bid -> on, out);
+    }
+
+    private Outcome orders(Path job, Function<Bid, LocalDate> day, Path out) throws IOException {
         BidResult answer = office.bid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
@@ -47,7 +62,7 @@ public final class PurchaseOrdering {
             return new Outcome.Stopped(
                     bid.openStops().stream().map(office::described).toList());
         }
-        Map<String, byte[]> files = files(bid, on);
+        Map<String, byte[]> files = files(bid, day.apply(bid));
         return new Outcome.Printed(PaperFolder.write(out, bid.dossier().job().number(), IssuedFolders.KEPT, files));
     }
 

@@ -11,9 +11,11 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import spadework.finding.Fault;
 import spadework.finding.Place;
+import spadework.job.Agreed;
 import spadework.job.AsBuilt;
 import spadework.job.BuiltPipe;
 import spadework.office.Bid;
@@ -49,13 +51,26 @@ public final class CrewPapers {
     }
 
     /**
-     * Prints the crew's sheet, as page and workbook, and the blank log.
+     * Prints the crew's sheet, as page and workbook, and the blank log, of the day since which the work is agreed.
      *
-     * @param on the day that they carry
      * @param out the folder into which the job's papers go
      * @throws IOException if a file cannot be read or written
      */
+    public Outcome print(Path job, Path out) throws IOException {
+        return print(job, bid -> Agreed.on(bid.dossier().job()), out);
+    }
+
+    /**
+     * The same of another day.
+     *
+     * @param on the day that they carry
+     * @throws IOException if a file cannot be read or written
+     */
     public Outcome print(Path job, LocalDate on, Path out) throws IOException {
+        return print(job, bid -> on, out);
+    }
+
+    private Outcome print(Path job, Function<Bid, LocalDate> day, Path out) throws IOException {
         BidResult answer = office.bid(job);
         if (answer instanceof Refusal refusal) {
             return new Outcome.Faulty(refusal.faults());
@@ -65,6 +80,7 @@ public final class CrewPapers {
             return new Outcome.Stopped(
                     bid.openStops().stream().map(office::described).toList());
         }
+        LocalDate on = day.apply(bid);
         CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar(bid.dossier()), on);
         Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(
                 bid, SHEET, Map.of("crew", sheet), on, sheet.language().tag()));

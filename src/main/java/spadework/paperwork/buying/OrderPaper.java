@@ -45,6 +45,9 @@ public final class OrderPaper {
                 line.packages().stripTrailingZeros().toPlainString(),
                 line.sold(),
                 line.price(),
-                line.amount());
+                line.amount(),
+                line.onSite()
+                        .map(count -> count.stripTrailingZeros().toPlainString())
+                        .orElse(""));
     }
 }

@@ -36,7 +36,15 @@ public record OrderSheet(PaperHead head, String supplier, int count, String book
      *
      * @param number the supplier's own; blank where there is none
      * @param packages whole ones, without trailing zeros
+     * @param onSite how many are used, where the others come from our yard; else empty
      */
     public record Row(
-            String code, String number, String name, String packages, String sold, Dollars price, Dollars amount) {}
+            String code,
+            String number,
+            String name,
+            String packages,
+            String sold,
+            Dollars price,
+            Dollars amount,
+            String onSite) {}
 }

@@ -122,6 +122,19 @@ class CrewPapersTest {
         return Files.writeString(root.resolve("crew-log.csv"), text);
     }
 
+    /** Printed on any day, the sheet of the same agreed work is the same. */
+    @Test
+    void sheetCarriesTheDayOfTheAgreedWorkWhereNoneIsSaid() throws IOException {
+        Outcome.Printed done = (Outcome.Printed) papers.print(job(), root.resolve("documents"));
+        Path sheet = done.files().stream()
+                .filter(file -> file.toString().endsWith(".pdf"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(PageText.all(Files.readAllBytes(sheet)))
+                .as("nothing is accepted yet, so it is the day of the proposal")
+                .contains("August 10, 2026");
+    }
+
     @Test
     void sheetWorkbookAndLogLieInTheCrewsFolder() throws IOException {
         assertThat(printed(job()).values())
