@@ -10,8 +10,9 @@ import spadework.measure.Unit;
  *
  * @param price code of the unit price, as the proposal lists it
  * @param quantity in the unit of that price; negative for a credit
+ * @param wall label of the wall at which it is done; empty where it belongs to no one wall
  */
-public record UnitCount(String price, BigDecimal quantity, Unit unit) {
+public record UnitCount(String price, BigDecimal quantity, Unit unit, Optional<String> wall) {
     /** How the code begins that prices another foot of wall. */
     public static final String WALL_FOOT = "WALL-FOOT";
 
@@ -20,6 +21,11 @@ public record UnitCount(String price, BigDecimal quantity, Unit unit) {
 
     /** The section of what belongs to no one wall. */
     private static final String SECTION = "setup";
+
+    /** So much that belongs to no one wall. */
+    public UnitCount(String price, BigDecimal quantity, Unit unit) {
+        this(price, quantity, unit, Optional.empty());
+    }
 
     /** Whether it is more wall or more depth: its work is that of the wall as it is then, not a line item. */
     public boolean isOfWall() {
@@ -33,6 +39,6 @@ public record UnitCount(String price, BigDecimal quantity, Unit unit) {
 
     /** The same as a line item put in by hand. */
     ExtraItem item(String reason) {
-        return new ExtraItem(price, Optional.of(quantity), SECTION, reason);
+        return new ExtraItem(price, Optional.of(quantity), wall.orElse(SECTION), reason);
     }
 }

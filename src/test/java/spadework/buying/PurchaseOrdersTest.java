@@ -180,8 +180,7 @@ class PurchaseOrdersTest {
     @Test
     void ordersArePrintedForTheOfficeAlone() throws IOException, InterruptedException {
         Path sample = Path.of("sample-quotes/block-basement-to-swale");
-        Outcome outcome =
-                new PurchaseOrdering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
+        Outcome outcome = new PurchaseOrdering(Samples.office()).orders(sample, LocalDate.of(2026, 8, 20), out);
         List<Path> files = ((Outcome.Printed) outcome).files();
         List<PurchaseOrder> orders = orders(Samples.bid(sample).dossier());
         assertThat(files)

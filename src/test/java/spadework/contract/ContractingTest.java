@@ -217,12 +217,14 @@ class ContractingTest {
         UnitCount foot = new UnitCount("WALL-FOOT-A", BigDecimal.ONE, Unit.FOOT);
         Alteration listed = Alteration.NONE.withItems(
                 List.of(new ExtraItem("U-ROCK", Optional.of(new BigDecimal("1.2")), "A", "Ledge")));
-        Job job = with(List.of(accepted(1, Alteration.NONE, rock, credit, foot), accepted(2, listed, rock)));
+        UnitCount there = new UnitCount("U-HAND", BigDecimal.ONE, Unit.CUBIC_YARD, Optional.of("A"));
+        Job job = with(List.of(accepted(1, Alteration.NONE, rock, credit, foot, there), accepted(2, listed, rock)));
         assertThat(Agreed.contracted(job).items()).isEqualTo(JOB.items());
         assertThat(Agreed.of(job).items())
                 .filteredOn(item -> !JOB.items().contains(item))
                 .extracting(ExtraItem::code, ExtraItem::section)
-                .containsExactly(tuple("U-ROCK", "setup"), tuple("U-ROCK", "A"));
+                .as("work at a wall stands with that wall, other work with none")
+                .containsExactly(tuple("U-ROCK", "setup"), tuple("U-HAND", "A"), tuple("U-ROCK", "A"));
     }
 
     private static Change accepted(int number, Alteration alteration, UnitCount... counts) {

@@ -27,7 +27,7 @@ public final class AgreedWorkPages {
                 BasePointer.JOB.inside("/changes"), "/number=2", "/title=7", "/issued=3", "/reason=4", "/days=2");
         page.field(change, "/why", 6);
         page.field(change, "/evidence", 6);
-        page.list(change.inside("/unitPrices"), 5, "/price=3", "/quantity=3");
+        page.list(change.inside("/unitPrices"), 5, "/price=3", "/quantity=3", "/wall=2");
         page.list(change.inside("/photos"), 7, "/file=3", "/caption=6");
         alteration(page, change);
         page.group("decision");

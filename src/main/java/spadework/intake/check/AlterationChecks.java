@@ -46,7 +46,9 @@ public final class AlterationChecks {
         }
         for (int i = 0; i < job.agreement().changes().size() && sheet.faults().isEmpty(); i++) {
             Change change = job.agreement().changes().get(i);
-            checks.alteration("/changes/" + i, Agreed.before(job, change.number()), change.alteration());
+            Job before = Agreed.before(job, change.number());
+            checks.alteration("/changes/" + i, before, change.alteration());
+            checks.places("/changes/" + i, Altered.of(before, change.alteration()), change);
         }
     }
 
@@ -56,6 +58,15 @@ public final class AlterationChecks {
         finishes(pointer + "/adds/finishes", before, alteration.finishes());
         if (sheet.faults().size() == faults) {
             whole(pointer, Altered.of(before, alteration));
+        }
+    }
+
+    /** What is charged by a unit price at a wall needs that wall. */
+    private void places(String pointer, Job altered, Change change) {
+        Set<String> walls = labels(altered.walls().stream().map(Wall::label).toList());
+        for (int i = 0; i < change.unitPrices().size(); i++) {
+            String place = pointer + "/unitPrices/" + i + "/wall";
+            change.unitPrices().get(i).wall().ifPresent(label -> name(place, label, walls, "a wall"));
         }
     }
 

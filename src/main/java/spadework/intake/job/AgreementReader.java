@@ -163,7 +163,8 @@ public final class AgreementReader {
 
     private static UnitCount unitCount(ObjectFields fields) {
         WrittenQuantity quantity = fields.get("quantity", WrittenQuantity.SIGNED);
-        return new UnitCount(fields.get("price", Texts.LABEL), quantity.number(), quantity.unit());
+        return new UnitCount(
+                fields.get("price", Texts.LABEL), quantity.number(), quantity.unit(), fields.find("wall", Texts.LABEL));
     }
 
     private static Decision decision(ObjectFields fields) {
