@@ -7,17 +7,20 @@ import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Event;
 import spadework.register.Guard;
+import spadework.wording.Wording;
 
 /** Lets something happen once in the life of a job, also when two programs try at the same time. */
 public final class OnceGuard {
+    private static final Wording WORDS = Wording.beside(OnceGuard.class);
+
     private OnceGuard() {}
 
     /** That event may stand in the register once. */
     static Guard of(Event event) {
         return entries -> {
-            if (entries.stream().anyMatch(entry -> entry.event() == event)) {
-                throw new IllegalStateException("The register has it already: " + event.words() + ".");
-            }
+            entries.stream().filter(entry -> entry.event() == event).findFirst().ifPresent(first -> {
+                throw new IllegalStateException(WORDS.get("once.event", event.words(), said(first)));
+            });
         };
     }
 
@@ -31,7 +34,7 @@ public final class OnceGuard {
                                 .filter(names -> by.stream().anyMatch(names::contains))
                                 .isPresent();
                 if (same) {
-                    throw new IllegalStateException("The register has that signature on " + paper.text() + " already.");
+                    throw new IllegalStateException(WORDS.get("once.signature", paper.text(), said(entry)));
                 }
             }
         };
@@ -40,9 +43,19 @@ public final class OnceGuard {
     /** A change order is decided once. */
     static Guard decided(DocumentNumber number) {
         return entries -> {
-            if (entries.stream().anyMatch(entry -> JobRecords.decides(entry, number))) {
-                throw new IllegalStateException("The register has a decision on " + number.text() + " already.");
-            }
+            entries.stream()
+                    .filter(entry -> JobRecords.decides(entry, number))
+                    .findFirst()
+                    .ifPresent(first -> {
+                        throw new IllegalStateException(WORDS.get("once.decision", number.text(), said(first)));
+                    });
         };
+    }
+
+    /** What the one who came too late is told of the one who was first. */
+    private static String said(Entry first) {
+        return first.fact("by")
+                .map(by -> WORDS.get("once.by", first.line(), first.on(), by))
+                .orElseGet(() -> WORDS.get("once.on", first.line(), first.on()));
     }
 }
