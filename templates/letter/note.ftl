@@ -2,15 +2,15 @@
   Prints the words of the e-mail that carries papers to the homeowner, as plain text. It is given
     note  who writes to whom, about which job, with which papers (paperwork.letter.CoverNote)
 -->
-Dear ${note.names},
+${words("dear", note.names)}
 
-here are the papers for ${note.jobTitle} at ${note.street}:
+${words("here", note.jobTitle, note.street)}
 
 <#list note.papers as paper>
 - ${paper}
 </#list>
 
-The price stands until ${note.validUntil}. Take your time with them, and ask about anything that is not clear: call
-<#if note.callName?has_content>${note.callName} at </#if>${note.callPhone}. Nothing begins before both of us have signed.
+${words("until", note.validUntil)}
+${words("call", note.callName?has_content?then(words("page.caller", note.callName) + " ", "") + note.callPhone)}
 
 ${note.company}

@@ -85,9 +85,9 @@ class ArchitectureTest {
       paperwork.letter     | job company paperwork paperwork.part
       paperwork.proposal   | measure money finding job company pricebook law takeoff schedule pricing contract drawing.shape paperwork paperwork.part paperwork.work
       paperwork.scope      | measure finding job pricebook trench water ground takeoff.wall takeoff schedule safety drawing.shape paperwork paperwork.part paperwork.work
-      paperwork.contract   | measure money finding job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
+      paperwork.contract   | measure money finding wording job company pricebook law pricing contract drawing.shape drawing.plan paperwork paperwork.part paperwork.work
       paperwork.completion | measure money working job pricebook takeoff contract closeout drawing.shape drawing.plan paperwork paperwork.part paperwork.work
-      paperwork.warranty   | measure job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
+      paperwork.warranty   | measure wording job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
       paperwork.crew       | measure finding wording job company pricebook trench takeoff schedule safety paperwork paperwork.part paperwork.work
       paperwork.buying     | money job pricebook buying paperwork paperwork.part
@@ -132,7 +132,7 @@ class ArchitectureTest {
       cli.book             | office.reply cli.option office.book office.portfolio
       cli.figure           | measure money job trench figure office
       cli.register         | office.reply cli.option office.records
-      office.aftercare     | money finding disk warranty register paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
+      office.aftercare     | money finding wording disk warranty register paperwork paperwork.warranty press.template press.page press.sheet listing office.reply office.files office
       cli.warranty         | office.reply cli.option office.aftercare
       form.kit             | finding reason draft
       form.session         | measure money finding reason pricebook draft office.files office form.kit

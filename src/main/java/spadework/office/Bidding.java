@@ -117,7 +117,7 @@ public final class Bidding {
                     new DossierFindings(found.findings(), contractFindings(job, scheduled.calendar(), contract, found)),
                     words.in(Language.ENGLISH).phrases(),
                     words.in(Language.ENGLISH).terms(),
-                    words.in(job.head().language()),
+                    words.in(job.head().language(), understood.company()),
                     new DossierPhotos(
                             Logo.of(understood.company(), understood.jobFolder(), album),
                             Photos.of(job, understood.jobFolder(), album),

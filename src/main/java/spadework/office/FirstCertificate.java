@@ -9,6 +9,8 @@ import spadework.drawing.plan.PlanSketch;
 import spadework.drawing.shape.Scene;
 import spadework.job.Closed;
 import spadework.job.Job;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.warranty.CertificatePaper;
 import spadework.paperwork.warranty.WarrantyCertificate;
 import spadework.press.svg.SceneSvg;
@@ -18,8 +20,9 @@ import spadework.press.svg.SceneSvg;
  * nor logo.
  *
  * @param plan of what was built, as SVG
+ * @param terms words of the homeowner's papers of the job
  */
-public record FirstCertificate(WarrantyCertificate certificate, String plan) {
+public record FirstCertificate(WarrantyCertificate certificate, String plan, PaperWords terms) {
 
     /** The certificate of that number; empty where the folder cannot be read any more, or tells another. */
     public static Optional<FirstCertificate> of(Office office, Path job, String number) {
@@ -46,6 +49,7 @@ public record FirstCertificate(WarrantyCertificate certificate, String plan) {
             return Optional.empty();
         }
         Scene plan = PlanSketch.of(BuiltJob.of(described));
-        return Optional.of(new FirstCertificate(CertificatePaper.of(bid.dossier(), plan), SceneSvg.of(plan)));
+        Dossier words = HomeownerPapers.words(bid.dossier(), "certificate");
+        return Optional.of(new FirstCertificate(CertificatePaper.of(words, plan), SceneSvg.of(plan), words.terms()));
     }
 }

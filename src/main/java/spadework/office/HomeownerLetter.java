@@ -10,6 +10,7 @@ import spadework.paperwork.letter.CoverNote;
 import spadework.post.Enclosure;
 import spadework.post.Letter;
 import spadework.press.template.Templates;
+import spadework.wording.Language;
 
 /** Makes the letter that carries papers to the homeowner. Papers that are the contractor's alone are refused. */
 public final class HomeownerLetter {
@@ -23,7 +24,9 @@ public final class HomeownerLetter {
      * @param papers the papers that go with it, each as PDF
      * @throws IllegalArgumentException if one of the papers is not for the homeowner
      */
-    static Letter letter(Templates templates, Dossier dossier, Map<JobPaper, byte[]> papers) {
+    static Letter letter(Templates templates, Dossier bid, Map<JobPaper, byte[]> papers) {
+        Dossier dossier = HomeownerPapers.words(bid, "letter");
+        Language language = dossier.terms().language();
         List<String> names = new ArrayList<>();
         List<Enclosure> enclosures = new ArrayList<>();
         for (Map.Entry<JobPaper, byte[]> enclosed : papers.entrySet()) {
@@ -39,8 +42,8 @@ public final class HomeownerLetter {
         return new Letter(
                 dossier.company().email(),
                 dossier.job().customer().email().orElse(""),
-                templates.fill("letter/subject.ftl", model),
-                templates.fill("letter/note.ftl", model),
+                templates.fill("letter/subject.ftl", model, language),
+                templates.fill("letter/note.ftl", model, language),
                 enclosures);
     }
 }

@@ -13,11 +13,22 @@ import spadework.wording.Language;
 /** Which papers print in the homeowner's language. */
 public final class HomeownerPapers {
     /** The folders of their templates. */
-    private static final Set<String> TRANSLATED = Set.of("invoice", "receipt", "statement", "late-notice", "release");
+    private static final Set<String> TRANSLATED = Set.of(
+            "invoice",
+            "receipt",
+            "statement",
+            "late-notice",
+            "release",
+            "letter",
+            "certificate",
+            "cancellation",
+            "proposal",
+            "contract",
+            "change-order",
+            "completion");
 
     /** Papers of a job that print in English whatever the homeowner reads. */
-    private static final List<String> ENGLISH =
-            List.of("proposal", "scope-of-work", "contract", "change-order", "completion", "warranty");
+    private static final List<String> ENGLISH = List.of("scope-of-work", "drawings");
 
     private HomeownerPapers() {}
 

@@ -35,6 +35,7 @@ import spadework.office.records.JobRecords;
 import spadework.office.records.SignedJob;
 import spadework.office.records.SignedSource;
 import spadework.office.reply.TemplateFolder;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.contract.CancellationAcknowledgment;
 import spadework.paperwork.contract.ContractChecks;
 import spadework.press.page.PageInfo;
@@ -49,6 +50,7 @@ import spadework.wording.Language;
 public final class Office {
     private final Intake intake;
     private final Templates templates;
+    private final OfficeWords words;
     private final Phrases phrases;
     private final Bidding bidding;
     private final PaperPrinter printer;
@@ -66,8 +68,9 @@ public final class Office {
     public Office(Intake intake, Templates templates) {
         this.intake = intake;
         this.templates = templates;
-        this.phrases = new OfficeWords(templates).phrases(Language.ENGLISH);
-        this.bidding = new Bidding(new OfficeWords(templates), new PrintedWarranty(templates));
+        this.words = new OfficeWords(templates);
+        this.phrases = words.phrases(Language.ENGLISH);
+        this.bidding = new Bidding(words, new PrintedWarranty(templates));
         this.printer = new PaperPrinter(templates);
     }
 
@@ -272,6 +275,11 @@ public final class Office {
             Bid bid, String template, Map<String, Object> model, LocalDate date, String language) {
         return printer.apart(
                 template, model, new PageInfo(language, bid.dossier().company().name(), date, ""));
+    }
+
+    /** Short words in English. */
+    public PaperWords terms() {
+        return words.in(Language.ENGLISH).terms();
     }
 
     public Templates templates() {

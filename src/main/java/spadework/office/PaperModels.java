@@ -71,14 +71,21 @@ public final class PaperModels {
     private void add(PaperKind paper) {
         Dossier agreed = bid.dossier();
         switch (paper) {
-            case PROPOSAL -> proposal(bid.proposed());
-            case SCOPE -> scope(agreed);
-            case CONTRACT -> agreed.job().agreement().signing().ifPresent(signing -> contract(bid.contracted()));
-            case WARRANTY -> warranty(agreed);
+            case PROPOSAL -> proposal(words(paper, bid.proposed()));
+            case SCOPE -> scope(words(paper, agreed));
+            case CONTRACT ->
+                agreed.job().agreement().signing().ifPresent(signing -> contract(words(paper, bid.contracted())));
+            case WARRANTY -> warranty(words(paper, agreed));
             case COST_SHEET -> costSheet(agreed);
             case CHANGE_ORDER -> agreed.contract().changes().forEach(this::changeOrder);
-            case COMPLETION -> agreed.job().agreement().finishedWork().ifPresent(built -> completion(agreed));
+            case COMPLETION ->
+                agreed.job().agreement().finishedWork().ifPresent(built -> completion(words(paper, agreed)));
         }
+    }
+
+    /** The dossier in the words of a paper. */
+    private static Dossier words(PaperKind paper, Dossier dossier) {
+        return HomeownerPapers.words(dossier, paper.template());
     }
 
     private void costSheet(Dossier agreed) {
@@ -133,7 +140,7 @@ public final class PaperModels {
                 PaperKind.CONTRACT,
                 Map.of(
                         "contract",
-                        ContractPaper.of(contracted, bid.proposed(), plan),
+                        ContractPaper.of(contracted, words(PaperKind.CONTRACT, bid.proposed()), plan),
                         "plan",
                         drawn(plan),
                         "planPage",
@@ -155,7 +162,7 @@ public final class PaperModels {
     }
 
     private void changeOrder(PricedChange change) {
-        ChangeOrder order = ChangeOrderPaper.of(bid.proposed(), change);
+        ChangeOrder order = ChangeOrderPaper.of(words(PaperKind.CHANGE_ORDER, bid.proposed()), change);
         put(
                 PaperKind.CHANGE_ORDER,
                 PaperKind.CHANGE_ORDER.file() + "-" + order.subject().number(),

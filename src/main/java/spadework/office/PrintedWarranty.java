@@ -34,6 +34,10 @@ public final class PrintedWarranty {
     private static final String BODY = "shared/certificate.ftlh";
 
     private static final String SHARED = "shared/warranty.ftlh";
+    /** What the certificate says stands in what several papers say. */
+    private static final String SENTENCES = "shared/words.properties";
+
+    private static final Pattern SENTENCE = Pattern.compile("\\$\\{words\\(\"([^\"]+)\"[^}]*\\)}");
     private static final Pattern COMMENT = Pattern.compile("<#--.*?-->", Pattern.DOTALL);
     private static final Pattern MARKUP = Pattern.compile("<[^>]*>");
 
@@ -52,7 +56,7 @@ public final class PrintedWarranty {
 
     PrintedWarranty(Templates templates) {
         this.page = whole(templates);
-        this.shared = COMMENT.matcher(templates.source(SHARED)).replaceAll("");
+        this.shared = said(SHARED, templates);
         this.plainPage = plain(page);
         this.plainShared = plain(shared);
         this.heading = element("h1");
@@ -63,8 +67,8 @@ public final class PrintedWarranty {
 
     /** The page with the sides that it calls. */
     private static String whole(Templates templates) {
-        String own = COMMENT.matcher(templates.source(PAGE)).replaceAll("");
-        String body = COMMENT.matcher(templates.source(BODY)).replaceAll("");
+        String own = said(PAGE, templates);
+        String body = said(BODY, templates);
         StringBuilder whole = new StringBuilder(own);
         for (String side : List.of("front", "back")) {
             if (own.contains("<@body." + side)) {
@@ -72,6 +76,13 @@ public final class PrintedWarranty {
             }
         }
         return whole.toString();
+    }
+
+    /** A template with the sentences that it asks for by key, as it says them in English. */
+    private static String said(String path, Templates templates) {
+        Map<String, String> sentences = templates.words(SENTENCES);
+        return SENTENCE.matcher(COMMENT.matcher(templates.source(path)).replaceAll(""))
+                .replaceAll(asked -> Matcher.quoteReplacement(sentences.getOrDefault(asked.group(1), asked.group())));
     }
 
     private static Optional<String> macro(String name, String template) {

@@ -2,6 +2,7 @@
 package spadework.paperwork;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
@@ -13,17 +14,57 @@ import spadework.wording.Language;
  * Short words for what a job names by key, from {@code templates/words/terms.properties}.
  *
  * @param language in which they are
+ * @param own what the firm itself says, in this language, by the text as it stands in its files
  */
-public record PaperWords(Map<String, String> texts, Language language) {
+public record PaperWords(Map<String, String> texts, Language language, Map<String, String> own) {
+    /** How a name begins before which some languages say "and" otherwise. */
+    private static final Pattern SAME_SOUND = Pattern.compile("(?i)h?[ií](?![aeou]).*");
+
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z]+)}");
 
     public PaperWords {
         texts = Map.copyOf(texts);
+        own = Map.copyOf(own);
     }
 
     /** English words. */
     public PaperWords(Map<String, String> texts) {
-        this(texts, Language.ENGLISH);
+        this(texts, Language.ENGLISH, Map.of());
+    }
+
+    /** The same with what a firm itself says. */
+    public PaperWords with(Map<String, String> firm) {
+        return new PaperWords(texts, language, firm);
+    }
+
+    /** Things in a row: A; A and B; A, B, and C. */
+    public String row(List<String> things) {
+        int last = things.size() - 1;
+        if (last < 1) {
+            return String.join("", things);
+        }
+        String key = (last == 1 ? "row.two" : "row.more")
+                + (SAME_SOUND.matcher(things.get(last)).matches() ? "-i" : "");
+        return get(key, "first", String.join(", ", things.subList(0, last)), "last", things.get(last));
+    }
+
+    /** Walls by their labels: wall A; walls A and B. */
+    public String walls(List<String> labels) {
+        return get(labels.size() == 1 ? "walls.one" : "walls.several", "walls", row(labels));
+    }
+
+    /** From one figure to another. */
+    public String range(String from, String to) {
+        return get("range", "from", from, "to", to);
+    }
+
+    /** A text of the firm's own in this language; as it stands where the firm has it in no other. */
+    public String own(String text) {
+        return own.getOrDefault(text, text);
+    }
+
+    public List<String> own(List<String> texts) {
+        return texts.stream().map(this::own).toList();
     }
 
     /** A day as this language writes it. */

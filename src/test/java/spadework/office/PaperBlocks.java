@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.office;
 
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -11,8 +12,11 @@ import java.util.regex.Pattern;
 import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 import org.w3c.dom.NodeList;
+import spadework.press.WorkbookDump;
 import spadework.press.page.PageInfo;
+import spadework.press.page.PagePress;
 import spadework.press.page.PageSource;
+import spadework.press.sheet.WorkbookPress;
 import spadework.press.template.Templates;
 import spadework.wording.Language;
 
@@ -33,6 +37,29 @@ public final class PaperBlocks {
             PageInfo info =
                     new PageInfo(sheet.language().tag(), bid.dossier().company().name(), sheet.date());
             found.put(sheet.file(), of(sheet.template(), sheet.model(), info));
+        }
+        return found;
+    }
+
+    /** The texts of the workbooks, by the paper's file name. */
+    public static Map<String, List<String>> ofWorkbooks(Bid bid, Set<PaperKind> papers) throws IOException {
+        Map<String, List<String>> found = new LinkedHashMap<>();
+        for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
+            found.put(
+                    sheet.file(),
+                    WorkbookDump.texts(WorkbookDump.open(WorkbookPress.print(
+                            Templates.bundled(), sheet.template(), sheet.model(), sheet.date(), sheet.language()))));
+        }
+        return found;
+    }
+
+    /** The pages as PDF, by the paper's file name. */
+    public static Map<String, byte[]> pages(Bid bid, Set<PaperKind> papers, PagePress press) {
+        Map<String, byte[]> found = new LinkedHashMap<>();
+        for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
+            PageInfo info =
+                    new PageInfo(sheet.language().tag(), bid.dossier().company().name(), sheet.date());
+            found.put(sheet.file(), press.print(sheet.template(), sheet.model(), info));
         }
         return found;
     }

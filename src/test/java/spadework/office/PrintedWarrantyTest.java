@@ -44,8 +44,8 @@ class PrintedWarrantyTest {
             shared/warranty.ftlh  | limitation of incidental or consequential damages | limits        | disclosure-damages-sentence
             shared/certificate.ftlh | <@terms.remedy/>                                  | <p></p>       | disclosure-remedy
             shared/certificate.ftlh | <@terms.service firm=firm w=w/>                   | <p></p>       | disclosure-claim
-            shared/certificate.ftlh | <h1>Limited warranty</h1>                         | <h1>Bond</h1> | disclosure-title
-            shared/warranty.ftlh  | It covers                                         | As is, for    | implied-disclaimed
+            shared/certificate.ftlh | <h1>${words("certificate.title")}</h1>           | <h1>Bond</h1> | disclosure-title
+            shared/words.properties | It covers                                       | As is, for    | implied-disclaimed
             """)
     void ownTemplateThatLosesAnItemIsFound(String template, String words, String instead, String id)
             throws IOException {

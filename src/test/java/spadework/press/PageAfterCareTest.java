@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.warranty.CareCardPaper;
 import spadework.paperwork.warranty.ReissuePaper;
 import spadework.press.page.PageInfo;
@@ -27,6 +28,7 @@ import spadework.warranty.Warranty;
 /** The papers that are made from the register alone. */
 class PageAfterCareTest {
     private static final LocalDate ISSUED = LocalDate.of(2029, 6, 4);
+    private static final PaperWords TERMS = new PaperWords(Templates.bundled().words("words/terms.properties"));
     private static final PageInfo INFO = new PageInfo("en-US", "Fennimarsh Groundworks", ISSUED);
     private static final PagePress PRESS = new PagePress(Templates.bundled());
     private static final Warranty WARRANTY =
@@ -134,10 +136,10 @@ class PageAfterCareTest {
     }
 
     private static Map<String, Object> reissue(Warranty warranty, String before) {
-        return Map.of("reissue", ReissuePaper.of(warranty, before, List.of(), ISSUED));
+        return Map.of("reissue", ReissuePaper.of(TERMS, new ReissuePaper.Passed(warranty, before, List.of()), ISSUED));
     }
 
     private static Map<String, Object> card() {
-        return Map.of("card", CareCardPaper.of(Card.of(WARRANTY), ISSUED));
+        return Map.of("card", CareCardPaper.of(TERMS, Card.of(WARRANTY), ISSUED));
     }
 }

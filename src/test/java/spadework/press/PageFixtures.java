@@ -340,9 +340,10 @@ public final class PageFixtures {
 
     static FinishWork finish(boolean full) {
         return full
-                ? new FinishWork("coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil")
+                ? new FinishWork(
+                        "coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil", true)
                 : new FinishWork(
-                        "coating", "polymer-modified asphalt", "dampproofing", "30 mil", "46 mil", 1, "40 mil");
+                        "coating", "polymer-modified asphalt", "dampproofing", "30 mil", "46 mil", 1, "40 mil", false);
     }
 
     static List<PipeWork> runs() {

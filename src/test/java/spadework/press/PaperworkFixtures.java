@@ -550,7 +550,8 @@ public final class PaperworkFixtures {
                 new FootingWork("8 in", "6 in"),
                 new SurfaceWork(List.of("flaking dampproofing"), "12 ft", true),
                 new OpeningWork(1, List.of("window 32 in × 20 in")),
-                new FinishWork("coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil"),
+                new FinishWork(
+                        "coating", "liquid synthetic rubber", "waterproofing", "60 mil", "86 mil", 2, "60 mil", true),
                 List.of(measured(label + ".dig-machine", "Wall " + label, "Dig by machine", "46.5", "cy", "46.5 cy")));
     }
 

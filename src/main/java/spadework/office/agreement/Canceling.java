@@ -17,6 +17,7 @@ import spadework.job.Signing;
 import spadework.law.Cancellation;
 import spadework.office.Bid;
 import spadework.office.BidResult;
+import spadework.office.HomeownerPapers;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.Refusal;
@@ -176,7 +177,9 @@ public final class Canceling {
                     office.acknowledgment(
                             bid,
                             CancellationPaper.of(
-                                    dossier, contract.number().orElseThrow().text(), came),
+                                    HomeownerPapers.words(dossier, "cancellation"),
+                                    contract.number().orElseThrow().text(),
+                                    came),
                             notice.received(),
                             mark));
             Map<String, byte[]> files = new LinkedHashMap<>();

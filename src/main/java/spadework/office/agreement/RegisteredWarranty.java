@@ -11,6 +11,7 @@ import spadework.job.Closed;
 import spadework.job.Job;
 import spadework.job.WarrantyTerms;
 import spadework.law.WarrantyTerm;
+import spadework.office.HomeownerPapers;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.warranty.CertificatePaper;
 import spadework.paperwork.warranty.WarrantyCertificate;
@@ -32,7 +33,8 @@ public final class RegisteredWarranty {
         WarrantyTerms terms = job.warranty();
         LocalDate from = job.closed().map(Closed::completed).orElseThrow();
         Company company = dossier.company();
-        WarrantyCertificate certificate = CertificatePaper.of(dossier, PlanSketch.of(job));
+        WarrantyCertificate certificate =
+                CertificatePaper.of(HomeownerPapers.words(dossier, "certificate"), PlanSketch.of(job));
         Contractor contractor = new Contractor(
                 company.name(),
                 company.address().text(),

@@ -24,9 +24,9 @@ public final class InvoicePaper {
                 contract,
                 dossier.terms().day(invoice.on()),
                 ledger.lastPayment(),
-                BillRows.of(ledger.contract(), invoice),
+                BillRows.of(dossier.terms(), ledger.contract(), invoice),
                 invoice.amount(),
                 AccountTotals.of(ledger),
-                dossier.company().letterhead().payTo());
+                dossier.terms().own(dossier.company().letterhead().payTo()));
     }
 }

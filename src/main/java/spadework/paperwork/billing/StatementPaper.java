@@ -14,6 +14,7 @@ import spadework.billing.Receipt;
 import spadework.job.Accepted;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.PaperHeads;
 
 /** Puts a statement of account together. */
@@ -43,7 +44,7 @@ public final class StatementPaper {
                 rows(dossier, then),
                 late(dossier, then, on),
                 AccountTotals.of(then),
-                dossier.company().letterhead().payTo());
+                dossier.terms().own(dossier.company().letterhead().payTo()));
     }
 
     /** The account as it stood at the end of a day. */
@@ -56,7 +57,7 @@ public final class StatementPaper {
 
     private static List<StatementRow> rows(Dossier dossier, Ledger ledger) {
         List<Move> moves = Stream.concat(
-                        ledger.invoices().stream().map(invoice -> Move.of(ledger, invoice)),
+                        ledger.invoices().stream().map(invoice -> Move.of(dossier.terms(), ledger, invoice)),
                         ledger.receipts().stream().map(Move::of))
                 .sorted(Comparator.comparing(Move::on))
                 .toList();
@@ -73,8 +74,8 @@ public final class StatementPaper {
     /** A bill or money that came in; on one day the bill comes first. */
     private record Move(LocalDate on, String number, String what, Dollars billed, Dollars paid) {
 
-        static Move of(Ledger ledger, Invoice invoice) {
-            String what = BillRows.of(ledger.contract(), invoice).stream()
+        static Move of(PaperWords terms, Ledger ledger, Invoice invoice) {
+            String what = BillRows.of(terms, ledger.contract(), invoice).stream()
                     .map(BillRow::what)
                     .collect(Collectors.joining("; "));
             return new Move(invoice.on(), invoice.number(), what, invoice.amount(), Dollars.ZERO);
@@ -91,7 +92,7 @@ public final class StatementPaper {
                         open.invoice().number(),
                         dossier.terms().day(open.invoice().on()),
                         ChronoUnit.DAYS.between(open.invoice().on(), on),
-                        BillRows.of(ledger.contract(), open.invoice()),
+                        BillRows.of(dossier.terms(), ledger.contract(), open.invoice()),
                         open.rest()))
                 .toList();
     }

@@ -24,7 +24,6 @@ import spadework.measure.Unit;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.Picture;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.work.FinishWork;
 import spadework.paperwork.work.PipeWork;
 import spadework.paperwork.work.PipeWorks;
@@ -130,7 +129,7 @@ public final class BuiltRecord {
                 .map(Picture::number)
                 .orElse(0);
         return new BuiltWallRow.HoldRow(
-                point.number(), point.what(), PrintedDates.words(point.on()), point.by(), photo);
+                point.number(), point.what(), agreed.terms().day(point.on()), point.by(), photo);
     }
 
     List<BuiltPipeRow> pipes() {
@@ -199,8 +198,8 @@ public final class BuiltRecord {
                 .reduce(BigDecimal.ZERO, BigDecimal::add);
     }
 
-    private static String depth(Length start, Length end) {
-        return start.text().equals(end.text()) ? start.text() : start.text() + " to " + end.text();
+    private String depth(Length start, Length end) {
+        return start.text().equals(end.text()) ? start.text() : agreed.terms().range(start.text(), end.text());
     }
 
     private static String mils(Worked film) {

@@ -15,7 +15,6 @@ import spadework.job.Received;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.paperwork.Picture;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.AgreedParts;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.WarrantyPromises;
@@ -38,24 +37,26 @@ public final class CompletionPaper {
                 PaperHeads.of(agreed, day(agreed)),
                 PlanSketch.of(built.built().job()),
                 new CompletionDates(
-                        PrintedDates.words(record.started()),
-                        PrintedDates.words(record.finished().orElseThrow()),
+                        agreed.terms().day(record.started()),
+                        agreed.terms().day(record.finished().orElseThrow()),
                         job.closed()
                                 .map(Closed::completed)
-                                .map(PrintedDates::words)
+                                .map(agreed.terms()::day)
                                 .orElse(""),
                         job.closed().flatMap(Closed::certificate).orElse("")),
-                AgreedParts.of(job),
+                AgreedParts.of(agreed.terms(), job),
                 new BuiltWork(
                         built.walls(),
                         built.pipes(),
                         built.ground(),
-                        record.flowTests().stream().map(CompletionPaper::test).toList(),
+                        record.flowTests().stream()
+                                .map(test -> test(agreed.terms(), test))
+                                .toList(),
                         built.compared()),
                 pictures(agreed, record),
                 record.note(),
                 FinalAccounts.of(agreed),
-                WarrantyPromises.of(job));
+                WarrantyPromises.of(agreed.terms(), job));
     }
 
     /** The photos of hold points, each told by the first point that names it. */
@@ -99,7 +100,7 @@ public final class CompletionPaper {
                 .orElse(done);
     }
 
-    private static BuiltWork.Test test(FlowTest test) {
-        return new BuiltWork.Test(PrintedDates.words(test.on()), test.passed(), test.what(), test.by());
+    private static BuiltWork.Test test(PaperWords terms, FlowTest test) {
+        return new BuiltWork.Test(terms.day(test.on()), test.passed(), test.what(), test.by());
     }
 }

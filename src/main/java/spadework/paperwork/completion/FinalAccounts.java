@@ -12,7 +12,6 @@ import spadework.job.Received;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
-import spadework.paperwork.PrintedDates;
 
 /** The final account as the papers print it. */
 public final class FinalAccounts {
@@ -25,7 +24,7 @@ public final class FinalAccounts {
                 job.agreement()
                         .accepted()
                         .map(Accepted::on)
-                        .map(PrintedDates::words)
+                        .map(dossier.terms()::day)
                         .orElse(""),
                 job.agreement().accepted().map(Accepted::options).orElse(List.of()),
                 account.contract(),
@@ -33,7 +32,9 @@ public final class FinalAccounts {
                         .map(change -> change(dossier.terms(), change))
                         .toList(),
                 account.total(),
-                account.received().stream().map(FinalAccounts::received).toList(),
+                account.received().stream()
+                        .map(received -> received(dossier.terms(), received))
+                        .toList(),
                 account.paid(),
                 account.balance(),
                 account.balance().isNegative() ? Dollars.ZERO.minus(account.balance()) : Dollars.ZERO,
@@ -48,15 +49,11 @@ public final class FinalAccounts {
                         Integer.toString(change.change().number()),
                         "title",
                         change.change().title()),
-                change.change()
-                        .decision()
-                        .map(Decision::on)
-                        .map(PrintedDates::words)
-                        .orElse(""),
+                change.change().decision().map(Decision::on).map(terms::day).orElse(""),
                 change.agreed().total());
     }
 
-    private static AccountRow received(Received received) {
-        return new AccountRow(received.how(), PrintedDates.words(received.on()), received.amount());
+    private static AccountRow received(PaperWords terms, Received received) {
+        return new AccountRow(received.how(), terms.day(received.on()), received.amount());
     }
 }

@@ -18,12 +18,13 @@ public final class CancelRights {
 
     static CancelTerms of(Dossier dossier, Signing signing) {
         int days = days(dossier, signing);
+        Optional<LocalDate> last = SigningChecks.lastDay(signing.sale(), dossier.law());
         return new CancelTerms(
                 dossier.terms().get("ordinal." + days),
                 dossier.terms().get("days." + days),
-                SigningChecks.lastDay(signing.sale(), dossier.law())
-                        .map(PrintedDates::words)
-                        .orElse(""),
+                last.map(PrintedDates::words).orElse(""),
+                signing.sale().on().map(PrintedDates::words).orElse(""),
+                last.map(dossier.terms()::day).orElse(""),
                 dossier.law()
                         .state()
                         .map(StateRules::cancel)

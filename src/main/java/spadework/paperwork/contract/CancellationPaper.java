@@ -10,7 +10,6 @@ import spadework.job.Signing;
 import spadework.law.Cancellation;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 
 /** Puts the acknowledgment of a cancellation together. */
@@ -64,15 +63,15 @@ public final class CancellationPaper {
         return new CancellationAcknowledgment(
                 PaperHeads.of(dossier, notice.received()),
                 contract,
-                PrintedDates.words(yes.on()),
+                dossier.terms().day(yes.on()),
                 notice.by(),
-                PrintedDates.words(notice.sent()),
-                PrintedDates.words(notice.received()),
-                PrintedDates.words(lastDay(dossier).orElseThrow()),
-                PrintedDates.words(Cancellation.refundBy(notice.received())),
+                dossier.terms().day(notice.sent()),
+                dossier.terms().day(notice.received()),
+                dossier.terms().day(lastDay(dossier).orElseThrow()),
+                dossier.terms().day(Cancellation.refundBy(notice.received())),
                 dossier.job().agreement().received().stream()
                         .map(one -> new CancellationAcknowledgment.PaidRow(
-                                one.how(), PrintedDates.words(one.on()), one.amount()))
+                                one.how(), dossier.terms().day(one.on()), one.amount()))
                         .toList(),
                 refund(dossier),
                 notice.released().orElse(""));

@@ -23,9 +23,9 @@ import spadework.measure.Figures;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PriceRows;
+import spadework.paperwork.part.SectionNames;
 import spadework.paperwork.part.UnitPriceRow;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
@@ -50,8 +50,8 @@ public final class ChangeOrderPaper {
                 AlteredWorks.of(standing, change.alteration()),
                 QuantityChangeRows.all(priced.quantities(), proposed.terms()),
                 price(proposed, priced),
-                time(proposed.job(), change),
-                decision(change),
+                time(proposed, change),
+                decision(proposed.terms(), change),
                 subcontractors(proposed),
                 ContractNotices.onChangeOrders(proposed));
     }
@@ -62,7 +62,7 @@ public final class ChangeOrderPaper {
                         .agreement()
                         .accepted()
                         .map(Accepted::on)
-                        .map(PrintedDates::words)
+                        .map(proposed.terms()::day)
                         .orElse(""),
                 change.number(),
                 change.title(),
@@ -103,7 +103,8 @@ public final class ChangeOrderPaper {
             return new ChangeByParts(List.of(), Dollars.ZERO, unfit);
         }
         List<ChangeByParts.Part> parts = priced.sections().stream()
-                .map(part -> new ChangeByParts.Part(part.name(), part.before(), part.after(), part.difference()))
+                .map(part -> new ChangeByParts.Part(
+                        SectionNames.of(proposed.terms(), part.name()), part.before(), part.after(), part.difference()))
                 .toList();
         return new ChangeByParts(
                 parts,
@@ -123,18 +124,18 @@ public final class ChangeOrderPaper {
         return terms.get("unfit.wall", "wall", wall.wall(), "named", wall.named(), "differences", differences);
     }
 
-    private static ChangeTime time(Job job, Change change) {
+    private static ChangeTime time(Dossier proposed, Change change) {
         return new ChangeTime(
                 change.days(),
-                finish(job, change.number(), 0),
-                change.days() == 0 ? "" : finish(job, change.number(), change.days()));
+                finish(proposed, change.number(), 0),
+                change.days() == 0 ? "" : finish(proposed, change.number(), change.days()));
     }
 
-    private static ChangeDecision decision(Change change) {
+    private static ChangeDecision decision(PaperWords terms, Change change) {
         return new ChangeDecision(
                 change.state().name().toLowerCase(Locale.ROOT),
                 change.decision().map(Decision::by).orElse(List.of()),
-                change.decision().map(Decision::on).map(PrintedDates::words).orElse(""),
+                change.decision().map(Decision::on).map(terms::day).orElse(""),
                 change.decision().map(Decision::signatures).orElse(List.of()).stream()
                         .flatMap(signature -> signature.typed().stream())
                         .collect(Collectors.joining(", ")));
@@ -169,7 +170,8 @@ public final class ChangeOrderPaper {
     }
 
     /** The contract's finish date, later by the working days of the changes accepted before, and by so many more. */
-    private static String finish(Job job, int number, int more) {
+    private static String finish(Dossier proposed, int number, int more) {
+        Job job = proposed.job();
         LocalDate contract = job.schedule().latestFinish();
         int days = more
                 + job.agreement().acceptedChanges().stream()
@@ -179,6 +181,6 @@ public final class ChangeOrderPaper {
         Optional<LocalDate> finish = days < 0
                 ? Optional.empty()
                 : Optional.of(days == 0 ? contract : DayCount.MONDAY_TO_FRIDAY.lastDay(contract, days));
-        return finish.map(PrintedDates::words).orElse("");
+        return finish.map(proposed.terms()::day).orElse("");
     }
 }

@@ -3,6 +3,7 @@ package spadework.paperwork.contract;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -49,7 +50,7 @@ public final class ContractChecks {
         Set<Content> holds = ContractContents.of(job, company, signing.get(), ContentsCheck.due(law, price, secured));
         found.addAll(ContentsCheck.of(state, law, holds, price, secured));
         found.addAll(ExcessCost.of(state, law, contract));
-        found.addAll(signing(state, signing.get()));
+        found.addAll(signing(state, signing.get(), language(job, signing.get())));
         found.addAll(SigningChecks.of(job, law));
         found.addAll(license(state, company, law));
         found.addAll(CoverChecks.of(job, company, law, price));
@@ -80,7 +81,7 @@ public final class ContractChecks {
                 law.state().map(rules -> String.join("; ", rules.citations())).orElse("state home-contract law")));
     }
 
-    private static List<Finding> signing(String state, Signing signing) {
+    private static List<Finding> signing(String state, Signing signing, String language) {
         List<Finding> found = new ArrayList<>();
         if (signing.sale().on().isEmpty()) {
             found.add(finding("contract-no-signing-day", Severity.MUST, state, "16 CFR 429.1(a), (c)"));
@@ -91,18 +92,22 @@ public final class ContractChecks {
         if (signing.financing().lienOnHome()) {
             found.add(finding("contract-lien", Severity.STOP, state, "15 USC 1635"));
         }
-        if (!signing.sale().language().equalsIgnoreCase("English")) {
+        if (!language.equalsIgnoreCase("English")) {
             found.add(new Finding(
-                    "contract-language",
-                    Severity.MUST,
-                    state,
-                    Map.of("language", signing.sale().language()),
-                    "16 CFR 429.1(a), (b)"));
+                    "contract-language", Severity.MUST, state, Map.of("language", language), "16 CFR 429.1(a), (b)"));
         }
         if (signing.sale().emergency()) {
             found.add(finding("contract-emergency", Severity.MUST, state, "16 CFR 429.0(a)(3), 429.1(d)"));
         }
         return found;
+    }
+
+    /** Of the sales talk: with a homeowner who reads another language than English it was that one. */
+    private static String language(Job job, Signing signing) {
+        String read = job.head().language().name();
+        return job.head().language().isEnglish() || !signing.sale().language().equalsIgnoreCase("English")
+                ? signing.sale().language()
+                : read.substring(0, 1).toUpperCase(Locale.ROOT) + read.substring(1);
     }
 
     private static Finding finding(String id, Severity severity, String about, String citation) {

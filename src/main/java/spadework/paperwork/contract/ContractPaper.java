@@ -15,7 +15,6 @@ import spadework.job.Signing;
 import spadework.law.StateRules;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
 import spadework.paperwork.part.PaymentRows;
@@ -45,21 +44,22 @@ public final class ContractPaper {
                 PaperHeads.of(dossier),
                 FindingNotes.of(dossier, ContractNotices.missing(dossier)),
                 plan,
-                parties(job, dossier.company(), signing),
+                parties(dossier, signing),
                 work(dossier, proposed, signing),
                 price(dossier),
                 deposit(dossier.contract().payments(), job.payments(), signing),
-                WorkSchedule.of(job),
+                WorkSchedule.of(dossier.terms(), job),
                 WorkConditions.of(dossier),
                 law(dossier, signing),
-                WarrantyPromises.specimen(job));
+                WarrantyPromises.specimen(dossier.terms(), job));
     }
 
-    private static ContractParties parties(Job job, Company company, Signing signing) {
+    private static ContractParties parties(Dossier dossier, Signing signing) {
+        Job job = dossier.job();
         return new ContractParties(
-                signing.sale().on().map(PrintedDates::words).orElse(""),
+                signing.sale().on().map(dossier.terms()::day).orElse(""),
                 job.customer().mailing().orElse(job.site().address()).text(),
-                more(company),
+                more(dossier),
                 signing.sale().salesperson().map(ContractPaper::named).orElse(""),
                 signing.sale().salesperson().flatMap(Salesperson::address).orElse(""),
                 signing.subcontractors());
@@ -86,7 +86,7 @@ public final class ContractPaper {
                 contract.proposed().tax(),
                 contract.contracted().total(),
                 PriceRows.unitPrices(dossier, contract.proposed()),
-                PaymentRows.of(contract.payments()));
+                PaymentRows.of(dossier.terms(), contract.payments()));
     }
 
     private static ContractDeposit deposit(List<Due> payments, List<Payment> paid, Signing signing) {
@@ -113,14 +113,15 @@ public final class ContractPaper {
                 signing.sale().emergency());
     }
 
-    private static ContractParties.LicenseMore more(Company company) {
+    private static ContractParties.LicenseMore more(Dossier dossier) {
+        Company company = dossier.company();
         return new ContractParties.LicenseMore(
-                company.license().classification().orElse(""),
-                company.license().until().map(PrintedDates::words).orElse(""),
+                company.license().classification().map(dossier.terms()::own).orElse(""),
+                company.license().until().map(dossier.terms()::day).orElse(""),
                 company.taxId().orElse(""),
-                company.bond().orElse(""),
+                company.bond().map(dossier.terms()::own).orElse(""),
                 company.insurance().phone().orElse(""),
-                company.insurance().workers().orElse(""),
+                company.insurance().workers().map(dossier.terms()::own).orElse(""),
                 company.affiliates());
     }
 

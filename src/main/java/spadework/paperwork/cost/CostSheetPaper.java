@@ -60,7 +60,7 @@ public final class CostSheetPaper {
                         .toList(),
                 buildUp(dossier, quote, direct),
                 price,
-                PaymentRows.of(dossier.contract().payments()),
+                PaymentRows.of(dossier.terms(), dossier.contract().payments()),
                 new CostSupplies(
                         dossier.takeoff().purchases().stream()
                                 .map(purchase -> purchase(dossier, purchase))

@@ -4,6 +4,7 @@ package spadework.paperwork.letter;
 import java.util.List;
 import spadework.job.Job;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.PaperHeads;
 
@@ -36,7 +37,7 @@ public record CoverNote(
         Job job = dossier.job();
         PaperHead head = PaperHeads.of(dossier);
         return new CoverNote(
-                String.join(" and ", job.customer().names()),
+                greeted(dossier.terms(), job.customer().names()),
                 job.number(),
                 job.title(),
                 job.site().address().street(),
@@ -45,5 +46,12 @@ public record CoverNote(
                 dossier.company().name(),
                 head.firm().callName(),
                 head.firm().callPhone());
+    }
+
+    /** Two names and more are greeted without a comma. */
+    private static String greeted(PaperWords terms, List<String> names) {
+        return names.stream()
+                .reduce((one, next) -> terms.row(List.of(one, next)))
+                .orElse("");
     }
 }

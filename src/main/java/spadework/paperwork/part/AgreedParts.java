@@ -10,7 +10,7 @@ import spadework.job.Alteration;
 import spadework.job.Change;
 import spadework.job.Decision;
 import spadework.job.Job;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.PaperWords;
 
 /**
  * The options and change orders that the agreed work holds.
@@ -28,18 +28,19 @@ public record AgreedParts(List<AgreedPart> options, List<AgreedPart> changes, St
     }
 
     /** What the agreed work of a job holds. */
-    public static AgreedParts of(Job job) {
+    public static AgreedParts of(PaperWords terms, Job job) {
         Agreement agreement = job.agreement();
         Optional<Accepted> accepted = agreement.accepted();
         return new AgreedParts(
                 accepted.map(yes -> yes.options().stream()
                                 .map(agreement::option)
-                                .map(option ->
-                                        new AgreedPart(option.label(), option.title(), PrintedDates.words(yes.on())))
+                                .map(option -> new AgreedPart(option.label(), option.title(), terms.day(yes.on())))
                                 .toList())
                         .orElse(List.of()),
-                agreement.acceptedChanges().stream().map(AgreedParts::part).toList(),
-                lastChange(agreement).isPresent() ? PrintedDates.words(job.issued()) : "");
+                agreement.acceptedChanges().stream()
+                        .map(change -> part(terms, change))
+                        .toList(),
+                lastChange(agreement).isPresent() ? terms.day(job.issued()) : "");
     }
 
     /** The day of a paper of the agreed work: that of the last change order that is in it, else the proposal's. */
@@ -55,18 +56,18 @@ public record AgreedParts(List<AgreedPart> options, List<AgreedPart> changes, St
     }
 
     /** The change orders that moved what a warranty covers: walls, their finish, pipes. */
-    public static List<AgreedPart> ofCoverage(Agreement agreement) {
+    public static List<AgreedPart> ofCoverage(PaperWords terms, Agreement agreement) {
         return agreement.acceptedChanges().stream()
                 .filter(change -> movesCoverage(change.alteration()))
-                .map(AgreedParts::part)
+                .map(change -> part(terms, change))
                 .toList();
     }
 
-    private static AgreedPart part(Change change) {
+    private static AgreedPart part(PaperWords terms, Change change) {
         return new AgreedPart(
                 Integer.toString(change.number()),
                 change.title(),
-                change.decision().map(Decision::on).map(PrintedDates::words).orElse(""));
+                change.decision().map(Decision::on).map(terms::day).orElse(""));
     }
 
     private static boolean movesCoverage(Alteration alteration) {

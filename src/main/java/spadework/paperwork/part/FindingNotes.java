@@ -13,7 +13,6 @@ import spadework.finding.Phrases;
 import spadework.finding.Severity;
 import spadework.job.AcceptedStop;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 
 /** Findings in words. */
 public final class FindingNotes {
@@ -48,9 +47,15 @@ public final class FindingNotes {
                     .text(dossier.phrases())
                     .or(() -> dossier.phrases().homeowner(described.finding()))
                     .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))
+                    .map(text -> ranges(dossier, text))
                     .ifPresent(text -> notes.add(note(dossier, described, text, "")));
         }
         return notes;
+    }
+
+    /** A finding carries its ranges as "5 ft to 6 ft". */
+    private static String ranges(Dossier dossier, String text) {
+        return text.replaceAll("(?<=[\\w½¼¾]) to (?=\\d)", dossier.terms().get("between"));
     }
 
     /** @param paid what to add about the line item that pays for it */
@@ -87,7 +92,7 @@ public final class FindingNotes {
                         stop.finding().equals(finding.id()) && stop.about().equals(finding.about()))
                 .findFirst();
         return accepted.map(stop -> dossier.terms()
-                        .get("accepted", "by", stop.by(), "on", PrintedDates.words(stop.on()), "why", stop.why()))
+                        .get("accepted", "by", stop.by(), "on", dossier.terms().day(stop.on()), "why", stop.why()))
                 .orElse("");
     }
 }

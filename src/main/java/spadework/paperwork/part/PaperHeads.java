@@ -12,6 +12,7 @@ import spadework.company.Paper;
 import spadework.job.Job;
 import spadework.job.Space;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
 
 /** What every paper opens with. */
 public final class PaperHeads {
@@ -47,8 +48,10 @@ public final class PaperHeads {
 
     private static Firm firm(Dossier dossier) {
         Firm plain = firm(dossier.company());
+        PaperWords terms = dossier.terms();
         Insurance insurance = dossier.company().insurance();
         return plain.withLogo(dossier.photos().logo())
+                .withLicenseLabel(terms.own(plain.licenseLabel()))
                 .withInsurance(dossier.terms()
                         .get(
                                 "insurance",
@@ -57,7 +60,7 @@ public final class PaperHeads {
                                 "policy",
                                 insurance.policy(),
                                 "limits",
-                                insurance.limits(),
+                                terms.own(insurance.limits()),
                                 "until",
                                 dossier.terms().day(insurance.until())));
     }

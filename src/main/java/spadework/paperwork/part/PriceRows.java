@@ -25,7 +25,10 @@ public final class PriceRows {
         List<PriceRow> rows = new ArrayList<>();
         for (SectionPrice section : offered.sections()) {
             String key = PaperWords.key(section.section().kind().label());
-            rows.add(new PriceRow(section.section().name(), dossier.terms().get("includes." + key), section.price()));
+            rows.add(new PriceRow(
+                    SectionNames.of(dossier.terms(), section.section().name()),
+                    dossier.terms().get("includes." + key),
+                    section.price()));
         }
         if (!offered.minimumTopUp().isZero()) {
             rows.add(new PriceRow(
@@ -53,7 +56,8 @@ public final class PriceRows {
                         terms.get("unknown." + key + ".explanation", "label", price.homeowner()),
                         unit,
                         price.price()))
-                .orElseGet(() -> new UnitPriceRow(price.name(), price.homeowner(), unit, price.price()));
+                .orElseGet(() ->
+                        new UnitPriceRow(terms.own(price.name()), terms.own(price.homeowner()), unit, price.price()));
     }
 
     /** What the price includes, by what was measured; what several measures call the same stands once. */

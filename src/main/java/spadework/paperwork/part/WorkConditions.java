@@ -39,12 +39,15 @@ public record WorkConditions(
         Company company = dossier.company();
         return new WorkConditions(
                 PriceRows.included(dossier),
-                Stream.concat(JobWarranty.said(company.excluded(), job).stream(), job.excluded().stream())
+                Stream.concat(
+                                dossier.terms().own(JobWarranty.said(company.excluded(), job)).stream(),
+                                job.excluded().stream())
                         .distinct()
                         .toList(),
                 job.assumed(),
                 job.protection(),
-                company.preparation(),
-                Stream.concat(company.terms().stream(), job.terms().stream()).toList());
+                dossier.terms().own(company.preparation()),
+                Stream.concat(dossier.terms().own(company.terms()).stream(), job.terms().stream())
+                        .toList());
     }
 }

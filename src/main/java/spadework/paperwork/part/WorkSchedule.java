@@ -2,7 +2,7 @@
 package spadework.paperwork.part;
 
 import spadework.job.Job;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.PaperWords;
 
 /**
  * When the work is done.
@@ -15,10 +15,10 @@ import spadework.paperwork.PrintedDates;
 public record WorkSchedule(String startFrom, String finishBy, int workingDays, String note) {
 
     /** As the job has it. */
-    public static WorkSchedule of(Job job) {
+    public static WorkSchedule of(PaperWords terms, Job job) {
         return new WorkSchedule(
-                PrintedDates.words(job.schedule().earliestStart()),
-                PrintedDates.words(job.schedule().latestFinish()),
+                terms.day(job.schedule().earliestStart()),
+                terms.day(job.schedule().latestFinish()),
                 job.schedule().workingDays(),
                 job.schedule().note());
     }

@@ -7,7 +7,7 @@ import spadework.contract.PricedOption;
 import spadework.contract.Revision;
 import spadework.money.Dollars;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.SectionNames;
 import spadework.paperwork.work.AlteredWorks;
 import spadework.paperwork.work.QuantityChangeRows;
 
@@ -42,12 +42,15 @@ public final class Offers {
 
     private static SinceLastIssue since(Dossier dossier, IssueDifference moved) {
         return new SinceLastIssue(
-                PrintedDates.words(moved.since()),
+                dossier.terms().day(moved.since()),
                 moved.before(),
                 moved.after(),
                 moved.sections().stream()
                         .map(move -> new SinceLastIssue.SectionDifference(
-                                move.name(), move.before(), move.after(), move.difference()))
+                                SectionNames.of(dossier.terms(), move.name()),
+                                move.before(),
+                                move.after(),
+                                move.difference()))
                         .toList(),
                 QuantityChangeRows.plain(moved.quantities(), dossier.terms()));
     }

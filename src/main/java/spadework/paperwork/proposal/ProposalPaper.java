@@ -8,7 +8,6 @@ import spadework.company.TaxMode;
 import spadework.drawing.shape.Scene;
 import spadework.job.Job;
 import spadework.paperwork.Dossier;
-import spadework.paperwork.PrintedDates;
 import spadework.paperwork.part.FindingNote;
 import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
@@ -42,9 +41,9 @@ public final class ProposalPaper {
                         new WallWorks(dossier).all(), pipes.all(), pipes.outlets(), ProposalAnswers.engineer(dossier)),
                 price(dossier, offered),
                 WorkConditions.of(dossier),
-                WorkSchedule.of(job),
-                PaymentRows.of(offered.payments()),
-                WarrantyPromises.specimen(job),
+                WorkSchedule.of(dossier.terms(), job),
+                PaymentRows.of(dossier.terms(), offered.payments()),
+                WarrantyPromises.specimen(dossier.terms(), job),
                 notes(dossier),
                 Offers.of(dossier),
                 ProposalAnswers.of(dossier));
@@ -65,7 +64,7 @@ public final class ProposalPaper {
                 offered.tax(),
                 company.tax().mode() == TaxMode.ON_PRICE ? company.tax().rate().text() : "",
                 offered.total(),
-                offered.bookTitle() + ", " + PrintedDates.words(offered.bookDate()),
+                offered.bookTitle() + ", " + dossier.terms().day(offered.bookDate()),
                 PriceRows.unitPrices(dossier, offered));
     }
 }

@@ -57,7 +57,7 @@ public final class ScopePaper {
                         dossier.phrases().deference()),
                 job.protection(),
                 ofWalls(notes, job, false),
-                AgreedParts.of(job));
+                AgreedParts.of(dossier.terms(), job));
     }
 
     /** The day that the scope carries: that of the last change order in it, else the proposal's. */

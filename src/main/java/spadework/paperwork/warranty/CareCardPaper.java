@@ -2,10 +2,9 @@
 package spadework.paperwork.warranty;
 
 import java.time.LocalDate;
-import java.time.format.TextStyle;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.PaperHead;
 import spadework.warranty.Card;
 import spadework.warranty.CardRow;
@@ -16,45 +15,55 @@ public final class CareCardPaper {
     private CareCardPaper() {}
 
     /** The card as a paper of a day. */
-    public static CareCard of(Card card, LocalDate issued) {
-        return of(RegisteredHead.of(card.warranty(), issued), card);
+    public static CareCard of(PaperWords terms, Card card, LocalDate issued) {
+        return of(terms, RegisteredHead.of(terms, card.warranty(), issued), card);
     }
 
     /**
      * The same with the look of the first certificate, and with the person to call that it names.
      *
+     * @param terms words of the homeowner's papers of the job
      * @param first as it was issued
      */
-    public static CareCard of(Card card, LocalDate issued, WarrantyCertificate first) {
-        return of(RegisteredHead.ofFirst(card.warranty(), issued, first.head().firm()), card);
+    public static CareCard of(PaperWords terms, Card card, LocalDate issued, WarrantyCertificate first) {
+        return of(
+                terms,
+                RegisteredHead.ofFirst(
+                        terms, card.warranty(), issued, first.head().firm()),
+                card);
     }
 
-    private static CareCard of(PaperHead head, Card card) {
+    private static CareCard of(PaperWords terms, PaperHead head, Card card) {
         List<String> spring = card.duties(CareSeason.SPRING);
         List<String> fall = card.duties(CareSeason.FALL);
         return new CareCard(
                 head,
                 card.warranty().number(),
                 card.warranty().terms().duties().stream()
-                        .map(duty -> new CareDuty(duty, spring.contains(duty), fall.contains(duty)))
+                        .map(duty -> new CareDuty(terms.own(duty), spring.contains(duty), fall.contains(duty)))
                         .toList(),
-                card.rows().stream().map(CareCardPaper::row).toList());
+                card.rows().stream().map(row -> row(terms, row)).toList());
     }
 
-    private static CareRow row(CardRow row) {
-        String name = row.season().words();
-        String first = month(row.from());
-        String last = month(row.until());
+    private static CareRow row(PaperWords terms, CardRow row) {
+        String first = month(terms, row.from());
+        String last = month(terms, row.until());
         return new CareRow(
-                name.substring(0, 1).toUpperCase(Locale.ROOT) + name.substring(1) + " " + row.year(),
-                first.equals(last) ? first : first + " to " + last,
+                terms.of("season", row.season(), "year", Integer.toString(row.year())),
+                first.equals(last) ? first : terms.get("months", "from", first, "to", last),
                 row.ending().stream()
-                        .map(part -> part.part() + ": " + month(part.lastDay()) + " "
-                                + part.lastDay().getYear())
+                        .map(part -> terms.get(
+                                "ending",
+                                "part",
+                                terms.own(part.part()),
+                                "month",
+                                month(terms, part.lastDay()),
+                                "year",
+                                Integer.toString(part.lastDay().getYear())))
                         .collect(Collectors.joining("; ")));
     }
 
-    private static String month(LocalDate day) {
-        return day.getMonth().getDisplayName(TextStyle.FULL, Locale.US);
+    private static String month(PaperWords terms, LocalDate day) {
+        return terms.language().written("LLLL", day);
     }
 }

@@ -37,11 +37,11 @@ public final class CertificatePaper {
                 issued ? PaperHeads.of(dossier, job.closed().orElseThrow().completed()) : PaperHeads.of(dossier),
                 issued ? job.closed().flatMap(Closed::certificate).orElseThrow() : job.number(),
                 plan,
-                issued ? WarrantyPromises.of(job) : WarrantyPromises.specimen(job),
+                issued ? WarrantyPromises.of(dossier.terms(), job) : WarrantyPromises.specimen(dossier.terms(), job),
                 new WallWorks(covered).all(),
                 issued ? runs(covered) : new PipeWorks(covered).all(),
                 dossier.terms().get("state." + job.site().address().state()),
-                issued ? AgreedParts.ofCoverage(job.agreement()) : List.of());
+                issued ? AgreedParts.ofCoverage(dossier.terms(), job.agreement()) : List.of());
     }
 
     /** The pipes with their recorded lengths: a drain's own is measured along its walls. */

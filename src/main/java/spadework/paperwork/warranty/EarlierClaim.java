@@ -2,7 +2,7 @@
 package spadework.paperwork.warranty;
 
 import java.util.Optional;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.PaperWords;
 import spadework.warranty.Claim;
 import spadework.warranty.ClaimStep;
 
@@ -29,13 +29,13 @@ public record EarlierClaim(
         Optional<String> cause,
         Optional<String> remedy) {
 
-    static EarlierClaim of(Claim claim) {
+    static EarlierClaim of(PaperWords terms, Claim claim) {
         return new EarlierClaim(
                 claim.number(),
-                PrintedDates.words(claim.opened()),
+                terms.day(claim.opened()),
                 claim.last(ClaimStep::seen),
                 claim.last(ClaimStep::wall),
-                claim.decided().map(PrintedDates::words),
+                claim.decided().map(terms::day),
                 claim.last(ClaimStep::covered),
                 claim.last(ClaimStep::clause),
                 claim.last(ClaimStep::cause),

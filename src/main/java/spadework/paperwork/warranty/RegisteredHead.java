@@ -3,7 +3,7 @@ package spadework.paperwork.warranty;
 
 import java.time.LocalDate;
 import java.util.Optional;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.Firm;
 import spadework.paperwork.part.PaperHead;
 import spadework.warranty.Contractor;
@@ -16,14 +16,15 @@ import spadework.warranty.Warranty;
 public final class RegisteredHead {
     private RegisteredHead() {}
 
-    static PaperHead of(Warranty warranty, LocalDate issued) {
-        return of(warranty, issued, registered(warranty.parties().contractor()));
+    static PaperHead of(PaperWords terms, Warranty warranty, LocalDate issued) {
+        return of(terms, warranty, issued, registered(warranty.parties().contractor()));
     }
 
     /** @param first the firm as the first certificate names it */
-    static PaperHead ofFirst(Warranty warranty, LocalDate issued, Firm first) {
+    static PaperHead ofFirst(PaperWords terms, Warranty warranty, LocalDate issued, Firm first) {
         Firm plain = registered(warranty.parties().contractor());
         return of(
+                terms,
                 warranty,
                 issued,
                 plain.withCallName(first.callName())
@@ -47,12 +48,12 @@ public final class RegisteredHead {
                 false);
     }
 
-    private static PaperHead of(Warranty warranty, LocalDate issued, Firm firm) {
+    private static PaperHead of(PaperWords terms, Warranty warranty, LocalDate issued, Firm firm) {
         return new PaperHead(
                 firm,
                 warranty.job(),
                 warranty.number(),
-                PrintedDates.words(issued),
+                terms.day(issued),
                 issued.toString(),
                 "",
                 warranty.parties().owners(),

@@ -3,7 +3,7 @@ package spadework.paperwork.warranty;
 
 import java.time.LocalDate;
 import java.util.List;
-import spadework.paperwork.PrintedDates;
+import spadework.paperwork.PaperWords;
 import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.WarrantyPromise;
 import spadework.paperwork.part.WarrantyRow;
@@ -17,37 +17,49 @@ public final class ReissuePaper {
     /**
      * The certificate.
      *
-     * @param warranty as it was reissued
-     * @param before number of the certificate that it takes the place of
-     * @param claims that were made on it before
      * @param issued the day of the transfer
      */
-    public static ReissuedCertificate of(Warranty warranty, String before, List<Claim> claims, LocalDate issued) {
-        return of(RegisteredHead.of(warranty, issued), warranty, before, claims, "");
+    public static ReissuedCertificate of(PaperWords terms, Passed passed, LocalDate issued) {
+        return of(terms, RegisteredHead.of(terms, passed.warranty(), issued), passed, "");
     }
 
     /**
      * The same with the look of the first certificate, and with the person to call that it names.
      *
+     * @param terms words of the homeowner's papers of the job
      * @param first as it was issued
      */
-    public static ReissuedCertificate of(
-            Warranty warranty, String before, List<Claim> claims, LocalDate issued, WarrantyCertificate first) {
-        PaperHead head = RegisteredHead.ofFirst(warranty, issued, first.head().firm());
-        return of(head, warranty, before, claims, first.state());
+    public static ReissuedCertificate of(PaperWords terms, Passed passed, LocalDate issued, WarrantyCertificate first) {
+        PaperHead head = RegisteredHead.ofFirst(
+                terms, passed.warranty(), issued, first.head().firm());
+        return of(terms, head, passed, first.state());
     }
 
-    private static ReissuedCertificate of(
-            PaperHead head, Warranty warranty, String before, List<Claim> claims, String state) {
+    /**
+     * A warranty that went to a later owner.
+     *
+     * @param warranty as it was reissued
+     * @param before number of the certificate that it takes the place of
+     * @param claims that were made on it before
+     */
+    public record Passed(Warranty warranty, String before, List<Claim> claims) {
+
+        public Passed {
+            claims = List.copyOf(claims);
+        }
+    }
+
+    private static ReissuedCertificate of(PaperWords terms, PaperHead head, Passed passed, String state) {
+        Warranty warranty = passed.warranty();
         WarrantyPromise promise = new WarrantyPromise(
                 false,
                 warranty.coverage().parts().stream()
                         .map(part -> new WarrantyRow(
-                                part.part(),
-                                part.promise(),
+                                terms.own(part.part()),
+                                terms.own(part.promise()),
                                 part.years(),
-                                PrintedDates.words(part.firstDay()),
-                                PrintedDates.words(part.lastDay())))
+                                terms.day(part.firstDay()),
+                                terms.day(part.lastDay())))
                         .toList(),
                 warranty.terms().replyDays(),
                 warranty.terms().visitDays(),
@@ -55,17 +67,19 @@ public final class ReissuePaper {
                 warranty.terms().beginDays(),
                 warranty.terms().transfers(),
                 warranty.terms().transferNoticeDays(),
-                warranty.coverage().notCovered(),
-                warranty.terms().duties());
+                terms.own(warranty.coverage().notCovered()),
+                terms.own(warranty.terms().duties()));
         return new ReissuedCertificate(
                 head,
                 warranty.number(),
                 warranty.first(),
-                before,
+                passed.before(),
                 warranty.coverage().walls(),
                 warranty.coverage().runs(),
                 promise,
-                claims.stream().map(EarlierClaim::of).toList(),
+                passed.claims().stream()
+                        .map(claim -> EarlierClaim.of(terms, claim))
+                        .toList(),
                 state);
     }
 }

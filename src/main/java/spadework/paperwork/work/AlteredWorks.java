@@ -93,10 +93,10 @@ public final class AlteredWorks {
     }
 
     private String name(String code) {
-        return before.book()
+        return terms.own(before.book()
                 .findAssembly(code)
                 .map(Assembly::name)
-                .orElseGet(() -> before.book().get(code).name());
+                .orElseGet(() -> before.book().get(code).name()));
     }
 
     private Unit unit(String code) {

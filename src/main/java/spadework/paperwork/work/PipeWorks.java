@@ -12,7 +12,6 @@ import spadework.job.Outlet;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.measure.Length;
-import spadework.measure.Series;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
 import spadework.pricebook.LineItem;
@@ -61,10 +60,7 @@ public final class PipeWorks {
                 length.text(),
                 inTheMiddle ? bothWays(ends, reach) : levels(ends, reach),
                 drain.into(),
-                terms.get(
-                        "takes.drain",
-                        "walls",
-                        (drain.along().size() == 1 ? "wall " : "walls ") + Series.text(drain.along())));
+                terms.get("takes.drain", "walls", terms.walls(drain.along())));
     }
 
     private PipeWork solid(SolidRun run, String kind, Measure measure, String takes) {
@@ -89,19 +85,20 @@ public final class PipeWorks {
         return spouts.isEmpty() ? terms.get("takes.nothing") : terms.get("takes.roof", "downspouts", spouts);
     }
 
-    private static <T> String joined(List<T> things, Function<T, String> label) {
-        return Series.text(
+    private <T> String joined(List<T> things, Function<T, String> label) {
+        return terms.row(
                 things.stream().map(label).filter(text -> !text.isEmpty()).toList());
     }
 
     private String named(String code) {
-        return dossier.book().get(code).name();
+        return terms.own(dossier.book().get(code).name());
     }
 
     private String standard(Measure measure) {
         return dossier.book().standardFor(measure).stream()
                 .findFirst()
                 .map(LineItem::name)
+                .map(terms::own)
                 .orElse("");
     }
 

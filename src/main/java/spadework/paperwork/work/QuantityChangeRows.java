@@ -82,9 +82,12 @@ public final class QuantityChangeRows {
     private static QuantityChangeRow move(QuantityChange change, PaperWords terms) {
         Optional<String> words =
                 terms.find("moved." + PaperWords.key(change.measure().trade()));
+        String measured = terms.find(
+                        "measured." + PaperWords.key(change.measure().trade()))
+                .orElse(change.description());
         BigDecimal difference = change.difference();
         return new QuantityChangeRow(
-                words.orElse(change.description()),
+                words.orElse(measured),
                 words.isPresent(),
                 change.label(),
                 change.unit().symbol(),

@@ -80,7 +80,7 @@ public final class WallWorks {
     private SurfaceWork surface(Wall wall) {
         return new SurfaceWork(
                 wall.strip().stream()
-                        .map(code -> dossier.book().get(code).name())
+                        .map(code -> terms.own(dossier.book().get(code).name()))
                         .toList(),
                 wall.condition().cracks().isPositive()
                         ? wall.condition().cracks().text()
@@ -88,10 +88,10 @@ public final class WallWorks {
                 WallFace.isParged(wall));
     }
 
-    private static String depth(Wall wall) {
+    private String depth(Wall wall) {
         Length start = wall.depthStart();
         Length end = wall.depthEnd();
-        return start.text().equals(end.text()) ? start.text() : start.text() + " to " + end.text();
+        return start.text().equals(end.text()) ? start.text() : terms.range(start.text(), end.text());
     }
 
     private List<String> openings(Wall wall) {
@@ -126,8 +126,8 @@ public final class WallWorks {
         Optional<LineItem> item = WallFace.coverItem(wall, dossier.book());
         Optional<Film> film = item.flatMap(LineItem::film);
         if (film.isEmpty()) {
-            String name = item.map(LineItem::name).orElse(system).toLowerCase(Locale.ROOT);
-            return new FinishWork(system, name, terms.get("word.dampproofing"), "", "", 1, "");
+            String name = terms.own(item.map(LineItem::name).orElse(system)).toLowerCase(Locale.ROOT);
+            return new FinishWork(system, name, terms.get("word.dampproofing"), "", "", 1, "", false);
         }
         FilmThickness dry = WallFace.dryFilm(wall, film.get());
         boolean proof = CodeFilm.isWaterproofing(film.get().generic(), dry);
@@ -138,7 +138,8 @@ public final class WallWorks {
                 dry.text(),
                 mils(WallFace.wetFilm(wall, film.get(), "").number()),
                 film.get().coats(),
-                CodeFilm.printed(film.get().generic()).orElse(""));
+                CodeFilm.printed(film.get().generic()).orElse(""),
+                proof);
     }
 
     private static String mils(double mils) {

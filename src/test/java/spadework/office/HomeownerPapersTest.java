@@ -1,0 +1,63 @@
+// SPDX-License-Identifier: Apache-2.0
+package spadework.office;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import spadework.finding.Finding;
+import spadework.paperwork.Dossier;
+import spadework.paperwork.contract.ContractPaper;
+import spadework.samples.Samples;
+
+/** A job whose homeowner reads Spanish. */
+class HomeownerPapersTest {
+    private static final Path SAMPLE = Path.of("sample-quotes/maryland-buyer-of-65/job.json");
+
+    private static Bid bid(String language) throws IOException {
+        String text = Files.readString(SAMPLE).replaceFirst("\\{", "{\"language\": \"" + language + "\",");
+        return (Bid) Samples.office().bid(text, SAMPLE);
+    }
+
+    @Test
+    void papersForTheHomeownerAreInSpanishAndThoseOfTheOfficeAreNot() throws IOException {
+        assertThat(PaperModels.of(bid("es"), EnumSet.of(PaperKind.PROPOSAL, PaperKind.CONTRACT, PaperKind.COST_SHEET)))
+                .extracting(sheet -> sheet.file() + " " + sheet.language().code())
+                .containsExactlyInAnyOrder("proposal es", "contract es", "cost-sheet en");
+        assertThat(String.join(
+                        " ",
+                        PaperBlocks.of(bid("es"), EnumSet.of(PaperKind.PROPOSAL))
+                                .get("proposal")))
+                .contains("Qué está mal", "Cuánto cuesta", "zapata");
+    }
+
+    /** 16 CFR 429.1(a) wants the notice in the language of the talk, and there is no official Spanish text of it. */
+    @Test
+    void contractIsADraftUntilCounselHasTranslatedItsNotices() throws IOException {
+        Bid spanish = bid("es");
+        assertThat(spanish.findings())
+                .filteredOn(finding -> finding.id().equals("contract-language"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.values()).containsEntry("language", "Spanish"));
+        Dossier contracted = spanish.contracted().forHomeowner();
+        assertThat(ContractPaper.of(contracted, contracted, spanish.plan()).draft())
+                .isTrue();
+        String contract = String.join(
+                " ", PaperBlocks.of(spanish, EnumSet.of(PaperKind.CONTRACT)).get("contract"));
+        assertThat(contract).contains("Contrato de mejoras para la casa", "Último día para cancelar");
+        assertThat(ids(bid("en"))).doesNotContain("contract-language", "papers-in-english");
+    }
+
+    @Test
+    void officeIsToldWhatStillPrintsInEnglish() throws IOException {
+        assertThat(ids(bid("es"))).contains("papers-in-english");
+    }
+
+    private static List<String> ids(Bid bid) {
+        return bid.findings().stream().map(Finding::id).toList();
+    }
+}
