@@ -136,6 +136,7 @@ public final class Bidding {
             found.addAll(Letters.of(job, understood.company()));
             found.addAll(ProposalChecks.of(job, understood.company()));
             found.addAll(HomeownerPapers.inEnglish(job));
+            found.addAll(UntranslatedTexts.of(job, understood.company()));
             found.addAll(warranty.findings(job, understood.company()));
             found.addAll(ScheduleChecks.of(job, understood.company(), calendar));
             contract.accepted().stream()

@@ -57,6 +57,19 @@ class HomeownerPapersTest {
         assertThat(ids(bid("es"))).contains("papers-in-english");
     }
 
+    /** The samples' company has all that it says in Spanish, the Maryland one has not said its license's name. */
+    @Test
+    void officeIsToldWhichOfItsOwnTextsAreNotTranslated() throws IOException {
+        assertThat(bid("es").findings())
+                .filteredOn(finding -> finding.id().equals("texts-untranslated"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.values()).containsEntry("code", "es"));
+        Path translated = Path.of("sample-quotes/block-basement-to-swale/job.json");
+        String text = Files.readString(translated).replaceFirst("\\{", "{\"language\": \"es\",");
+        assertThat(ids((Bid) Samples.office().bid(text, translated))).doesNotContain("texts-untranslated");
+        assertThat(ids(bid("en"))).doesNotContain("texts-untranslated");
+    }
+
     private static List<String> ids(Bid bid) {
         return bid.findings().stream().map(Finding::id).toList();
     }
