@@ -100,6 +100,16 @@ class SpanishPapersTest {
                 WorkbookPress.print(Templates.bundled(), paper.template(), paper.model(), DAY, language)));
     }
 
+    /** Walls A y B: labels are nobody's words, so only what joins them tells the language. */
+    @Test
+    void labelsInARowAreJoinedInSpanish() {
+        SPANISH.forEach((paper, blocks) -> assertThat(blocks)
+                .as(paper)
+                .noneMatch(block -> block.matches("(?is).*\\b(paredes|tubos|bajantes) [A-Z]\\d? and [A-Z]\\d?\\b.*")));
+        assertThat(SPANISH.values().stream().flatMap(List::stream))
+                .anyMatch(block -> block.matches("(?is).*\\bparedes [A-Z] y [A-Z]\\b.*"));
+    }
+
     @Test
     void noWordOfTheEnglishPapersStandsInThem() throws IOException {
         Set<String> english = englishWords();

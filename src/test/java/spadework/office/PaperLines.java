@@ -42,8 +42,9 @@ final class PaperLines {
         for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
             Map<String, Object> model = new HashMap<>(sheet.model());
             model.put("info", new PageInfo("en-US", bid.dossier().company().name(), sheet.date()));
+            model.put("languageTag", "en-US");
             all.addAll(of(sheet.file(), root(sheet.template() + "/page.ftlh", model)));
-            all.addAll(of(sheet.file(), root(sheet.template() + "/workbook.ftlx", sheet.model())));
+            all.addAll(of(sheet.file(), root(sheet.template() + "/workbook.ftlx", model)));
         }
         return all;
     }

@@ -38,7 +38,7 @@ class WorkbookStepsTest {
         assertThat(column("Wall A", 3))
                 .containsExactly(
                         "",
-                        "☐ Photos of both\nContractor\nHomeowner\nDate",
+                        "☐ Photos of both\nContractor: ________\nHomeowner: ________\nDate: ________",
                         "Coat 1, wet mils: ____ ____ ____ ____ ____");
     }
 

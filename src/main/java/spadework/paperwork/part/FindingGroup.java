@@ -12,6 +12,7 @@ import spadework.finding.Severity;
 import spadework.job.Wall;
 import spadework.measure.Series;
 import spadework.paperwork.Dossier;
+import spadework.paperwork.PaperWords;
 
 /**
  * A finding with the walls of which it says the same, so that nobody reads the same words twice. A stop stays by
@@ -41,9 +42,14 @@ public record FindingGroup(Finding finding, String part, List<String> walls) {
         return List.copyOf(groups.values());
     }
 
-    /** The words for several walls; empty for one. */
+    /** The words for several walls, as the office has them; empty for one. */
     Optional<String> text(Phrases phrases) {
         return walls.size() > 1 ? phrases.ofWalls(finding, part, about()) : Optional.empty();
+    }
+
+    /** The same in the homeowner's language. */
+    Optional<String> text(Phrases phrases, PaperWords terms) {
+        return walls.size() > 1 ? phrases.ofWalls(finding, part, terms.row(walls)) : Optional.empty();
     }
 
     /** What it is about, as {@code A, B, and D}. */

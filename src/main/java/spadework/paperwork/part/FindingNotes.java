@@ -44,7 +44,7 @@ public final class FindingNotes {
         for (FindingGroup described :
                 FindingGroup.of(dossier, dossier.findings().site(), "homeowner")) {
             described
-                    .text(dossier.phrases())
+                    .text(dossier.phrases(), dossier.terms())
                     .or(() -> dossier.phrases().homeowner(described.finding()))
                     .filter(text -> notes.stream().noneMatch(note -> note.what().equals(text)))
                     .map(text -> ranges(dossier, text))
