@@ -3,11 +3,14 @@ package spadework.paperwork.scope;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import spadework.job.Job;
 import spadework.job.OutletKind;
+import spadework.job.PitPlace;
 import spadework.job.Restoration;
 import spadework.job.SolidRun;
+import spadework.job.SumpPit;
 import spadework.measure.Series;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
@@ -33,7 +36,7 @@ final class PipePage {
         texts.sold(StepKind.DOWNSPOUTS, "");
         texts.sold(StepKind.OUTLET, several(OutletKind.DAYLIGHT), "outlets", outlets(OutletKind.DAYLIGHT));
         texts.sold(StepKind.STORM, "", "outlets", outlets(OutletKind.APPROVED_STORM));
-        texts.sold(StepKind.SUMP, "", "outlets", outlets(OutletKind.SUMP));
+        texts.sold(StepKind.SUMP, inTheYard() ? ".yard" : "", "outlets", outlets(OutletKind.SUMP));
         texts.sold(StepKind.DISCHARGE, "");
         if (!job.water().drains().isEmpty()) {
             texts.add(StepKind.LEAD, "", List.of(), "leads", leads());
@@ -55,7 +58,7 @@ final class PipePage {
         texts.add(
                 StepKind.PIPE_TRENCH,
                 "",
-                List.of(StepEvidence.figures(texts.text("scope.deepest-dug"), 1)),
+                List.of(),
                 "digs",
                 digs.stream().map(this::dig).collect(Collectors.joining("; ")));
         texts.add(StepKind.PIPE_BANK, "", List.of(), "ways", banks(digs));
@@ -144,6 +147,12 @@ final class PipePage {
         texts.add(StepKind.HAUL, texts.isSold(StepKind.HAUL) ? "" : ".waste", List.of());
         texts.sold(StepKind.PHOTOS, "");
         texts.add(StepKind.CLEAN_UP, "", List.of());
+    }
+
+    private boolean inTheYard() {
+        return job.water().outlets().stream()
+                .filter(outlet -> outlet.kind() == OutletKind.SUMP)
+                .anyMatch(outlet -> outlet.pit().map(SumpPit::place).equals(Optional.of(PitPlace.OUTSIDE)));
     }
 
     private String leads() {

@@ -69,7 +69,7 @@ public enum StepKind {
     DOWNSPOUTS(PIPES, WorkStep.PIPES, "", Set.of()),
     OUTLET(PIPES, WorkStep.PIPES, "", Set.of("outlet-guard", "outlet-freezing")),
     STORM(PIPES, WorkStep.PIPES, "", Set.of()),
-    SUMP(PIPES, WorkStep.PIPES, "IRC P3303.1.2", Set.of()),
+    SUMP(PIPES, WorkStep.PIPES, "IRC P3303.1.2", Set.of("sump", "sump-riser")),
     DISCHARGE(PIPES, WorkStep.PIPES, "", Set.of("outlet-freezing")),
     LEAD(PIPES, WorkStep.DRAIN, "", Set.of()),
     CLEANOUTS(PIPES, WorkStep.DRAIN, "", Set.of()),
