@@ -3,15 +3,14 @@ package spadework.trench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import spadework.job.Jobs;
 import spadework.job.LimitKind;
 import spadework.job.PlanHouse;
 import spadework.job.Protection;
-import spadework.job.Site;
 import spadework.job.SiteLimit;
 import spadework.job.Wall;
 import spadework.measure.Length;
@@ -25,23 +24,8 @@ class SpoilRoomTest {
     private static final Wall WALL = PlanHouse.wall("W0", 30, 4, 4, 24, Protection.UPRIGHT);
 
     private static Optional<SiteLimit> inTheWay(String wall, LimitKind kind, double distance) {
-        Site s = Jobs.site();
         SiteLimit limit = new SiteLimit(kind, wall, Length.ofFeet(distance), Optional.empty(), "");
-        return SpoilRoom.inTheWay(
-                new Site(
-                        s.address(),
-                        s.yearBuilt(),
-                        s.space(),
-                        s.house(),
-                        s.benchmark(),
-                        s.insideFloor(),
-                        s.soil(),
-                        s.rain(),
-                        List.of(limit),
-                        s.locateTicket(),
-                        s.catchment(),
-                        s.testPits()),
-                WALL);
+        return SpoilRoom.inTheWay(Jobs.with(Jobs.site(), limit), WALL);
     }
 
     @ParameterizedTest(name = "{0} {1} ft from the wall: no room is {2}")
@@ -59,9 +43,8 @@ class SpoilRoomTest {
         assertThat(inTheWay("W0", kind, distance).isPresent()).isEqualTo(expected);
     }
 
-    @ParameterizedTest
-    @CsvSource("PROPERTY_LINE, 4")
-    void whatStandsBesideAnotherWallIsNotInTheWay(LimitKind kind, double distance) {
-        assertThat(inTheWay("another", kind, distance)).isEmpty();
+    @Test
+    void whatStandsBesideAnotherWallIsNotInTheWay() {
+        assertThat(inTheWay("another", LimitKind.PROPERTY_LINE, 4)).isEmpty();
     }
 }
