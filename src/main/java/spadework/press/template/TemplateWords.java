@@ -12,6 +12,7 @@ import freemarker.template.TemplateScalarModel;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.regex.Pattern;
 import spadework.wording.Language;
 import spadework.wording.Sentence;
 
@@ -25,8 +26,13 @@ final class TemplateWords implements TemplateMethodModelEx {
     /** Characters that nobody writes: they hold the place of a value that is markup. */
     private static final char FIRST_PLACE = '\uE000';
 
-    private static final String STRONG = "&lt;strong&gt;";
-    private static final String STRONG_END = "&lt;/strong&gt;";
+    /** The same for where a sentence itself grows heavy and light again; a value cannot ask for that. */
+    private static final String STRONG = "\uF000";
+
+    private static final String STRONG_END = "\uF001";
+
+    /** What a value may not hold: the characters above. */
+    private static final Pattern PLACES = Pattern.compile("[\uE000-\uF8FF]");
 
     private final Map<String, String> texts;
     private final Language language;
@@ -54,11 +60,15 @@ final class TemplateWords implements TemplateMethodModelEx {
                 values.add(String.valueOf((char) (FIRST_PLACE + markup.size())));
                 markup.add(made);
             } else {
-                values.add(argument instanceof TemplateNumberModel number ? number.getAsNumber() : text(argument, key));
+                values.add(
+                        argument instanceof TemplateNumberModel number
+                                ? number.getAsNumber()
+                                : PLACES.matcher(text(argument, key)).replaceAll(""));
             }
         }
-        String said = said(key, text, values.toArray());
-        return markup.isEmpty() && !text.contains("<strong>") ? new SimpleScalar(said) : marked(said, markup);
+        String heavy = text.replace("<strong>", STRONG).replace("</strong>", STRONG_END);
+        String said = said(key, heavy, values.toArray());
+        return markup.isEmpty() && heavy.equals(text) ? new SimpleScalar(said) : marked(said, markup);
     }
 
     private String said(String key, String text, Object... values) throws TemplateModelException {

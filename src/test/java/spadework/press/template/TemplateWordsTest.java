@@ -52,6 +52,15 @@ class TemplateWordsTest {
                 .isEqualTo("<strong>Pay</strong> &lt;b&gt;, not &lt;this&gt;");
     }
 
+    /** A customer whose name is a tag, or a character that holds a place, moves nothing on the page. */
+    @Test
+    void aValueNeverBecomesMarkup() throws IOException {
+        assertThat(filled("${words('bold', '<strong>Ada</strong>')}", Language.ENGLISH))
+                .isEqualTo("<strong>Pay</strong> &lt;strong&gt;Ada&lt;/strong&gt;, not &lt;this&gt;");
+        assertThat(filled("${words('bold', 'Ada\uE000\uF000')}", Language.ENGLISH))
+                .isEqualTo("<strong>Pay</strong> Ada, not &lt;this&gt;");
+    }
+
     @Test
     void aKeyThatIsNotThereIsTold() {
         assertThatThrownBy(() -> filled("${words('none')}", Language.ENGLISH))
