@@ -81,10 +81,11 @@ public final class CrewPapers {
                     bid.openStops().stream().map(office::described).toList());
         }
         LocalDate on = day.apply(bid);
-        CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar(bid.dossier()), on);
+        CrewCalendar calendar = calendar(bid.dossier());
+        CrewSheet sheet = CrewSheetPaper.of(bid.dossier(), calendar, on);
         Map<String, byte[]> files = new LinkedHashMap<>(office.printedApart(
                 bid, SHEET, Map.of("crew", sheet), on, sheet.language().tag()));
-        files.put(LOG, CrewLogFile.blank(sheet.log(), sheet.language()));
+        files.put(LOG, CrewLogFile.blank(CrewLog.of(bid.dossier(), calendar), sheet.language()));
         return new Outcome.Printed(PaperFolder.write(out, bid.dossier().job().number(), FOLDER, files));
     }
 

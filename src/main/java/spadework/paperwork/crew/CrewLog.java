@@ -8,6 +8,7 @@ import java.util.stream.Stream;
 import spadework.job.AsBuilt;
 import spadework.job.HoldPoint;
 import spadework.job.Job;
+import spadework.job.Side;
 import spadework.job.Wall;
 import spadework.measure.Figures;
 import spadework.measure.Length;
@@ -46,15 +47,16 @@ public final class CrewLog {
         CrewLog log = new CrewLog(dossier);
         List<PipeWork> pipes = new PipeWorks(dossier).all();
         List<LogPart> parts = new ArrayList<>();
-        parts.add(new LogPart(
-                WORDS.in(log.language).get("log.days"),
+        parts.add(log.part(
+                LogKind.DAYS,
+                "days",
                 calendar.openDays().stream().flatMap(log::day).toList()));
         new WallWorks(dossier).all().forEach(wall -> parts.add(log.wall(wall)));
-        parts.add(new LogPart(
-                WORDS.in(log.language).get("log.pipes"),
-                pipes.stream().flatMap(log::pipe).toList()));
-        parts.add(new LogPart(
-                WORDS.in(log.language).get("log.tests"),
+        parts.add(log.part(
+                LogKind.PIPES, "pipes", pipes.stream().flatMap(log::pipe).toList()));
+        parts.add(log.part(
+                LogKind.TESTS,
+                "tests",
                 pipes.stream()
                         .filter(pipe -> !pipe.kind().equals("main"))
                         .flatMap(log::test)
@@ -63,11 +65,18 @@ public final class CrewLog {
         return parts.stream().filter(part -> !part.rows().isEmpty()).toList();
     }
 
+    private LogPart part(LogKind kind, String name, List<LogRow> rows) {
+        return new LogPart(
+                kind, WORDS.in(language).get("log." + name), WORDS.in(language).get("tab." + name), rows);
+    }
+
+    /** Hazards are those of the form that is filled in at the trench. */
     private Stream<LogRow> day(WorkDay day) {
+        String hazards = DayForm.in(language).hazardsInARow();
         return Stream.of("by", "soil", "hazards", "done")
                 .map(fact -> new LogRow(
                         "inspections/" + day.date() + "/" + fact,
-                        WORDS.in(language).get("day." + fact, language.day(day.date())),
+                        WORDS.in(language).get("day." + fact, language.day(day.date()), hazards),
                         ""));
     }
 
@@ -77,20 +86,19 @@ public final class CrewLog {
         List<LogRow> rows = new ArrayList<>();
         rows.add(new LogRow(at + "length", WORDS.in(language).get("wall.length"), work.length()));
         rows.add(new LogRow(
-                at + "depthStart",
-                WORDS.in(language).get("wall.depth-start"),
-                wall.depthStart().text()));
+                at + "depthStart", WORDS.in(language).get("wall.depth-start"), depth(wall, wall.depthStart(), false)));
         rows.add(new LogRow(
-                at + "depthEnd",
-                WORDS.in(language).get("wall.depth-end"),
-                wall.depthEnd().text()));
+                at + "depthEnd", WORDS.in(language).get("wall.depth-end"), depth(wall, wall.depthEnd(), true)));
         hold(rows, work, 1);
         if (!work.finish().wetFilm().isEmpty()) {
+            String planned = WORDS.in(language)
+                    .get(
+                            work.finish().coats() == 1 ? "wall.planned-film" : "wall.planned-wet",
+                            new WallWorks(dossier).wetFilmOfACoat(wall),
+                            work.finish().wetFilm());
             for (int coat = 1; coat <= work.finish().coats(); coat++) {
                 rows.add(new LogRow(
-                        at + "coats/" + coat + "/wet",
-                        WORDS.in(language).get("wall.wet", coat),
-                        WORDS.in(language).get("wall.planned-wet", work.finish().wetFilm())));
+                        at + "coats/" + coat + "/wet", WORDS.in(language).get("wall.wet", coat), planned));
             }
         }
         gallons(work)
@@ -99,7 +107,18 @@ public final class CrewLog {
         rows.add(new LogRow(at + "batches", WORDS.in(language).get("wall.batches"), ""));
         rows.add(new LogRow(at + "temperature", WORDS.in(language).get("wall.temperature"), ""));
         hold(rows, work, 2);
-        return new LogPart(WORDS.in(language).get("log.wall", work.label(), work.where()), rows);
+        return new LogPart(
+                LogKind.WALL,
+                WORDS.in(language).get("log.wall", work.label(), work.where()),
+                WORDS.in(language).get("tab.wall", work.label()),
+                rows);
+    }
+
+    /** A wall starts at its west end, or at its north end where it faces east or west. */
+    private String depth(Wall wall, Length depth, boolean atEnd) {
+        boolean along = wall.faces() == Side.NORTH || wall.faces() == Side.SOUTH;
+        Side end = along ? (atEnd ? Side.EAST : Side.WEST) : (atEnd ? Side.SOUTH : Side.NORTH);
+        return WORDS.in(language).get("planned-at." + PaperWords.key(end.name()), depth.text());
     }
 
     private void hold(List<LogRow> rows, WallWork work, int number) {
@@ -161,8 +180,9 @@ public final class CrewLog {
     }
 
     private LogPart whole() {
-        return new LogPart(
-                WORDS.in(language).get("log.job"),
+        return part(
+                LogKind.JOB,
+                "job",
                 Stream.of("started", "finished", "soilFound", "stone", "loads", "note")
                         .map(fact -> new LogRow(fact, WORDS.in(language).get("job." + fact), ""))
                         .toList());

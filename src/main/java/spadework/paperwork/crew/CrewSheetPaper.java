@@ -1,33 +1,24 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.paperwork.crew;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import spadework.job.Job;
 import spadework.job.LimitKind;
-import spadework.job.Site;
 import spadework.job.SiteLimit;
-import spadework.job.Wall;
+import spadework.job.SoilType;
+import spadework.measure.Figures;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PaperWords;
-import spadework.paperwork.part.FindingNote;
-import spadework.paperwork.part.FindingNotes;
 import spadework.paperwork.part.PaperHeads;
-import spadework.paperwork.work.DigWork;
-import spadework.paperwork.work.DigWorks;
-import spadework.paperwork.work.FinishWork;
-import spadework.paperwork.work.TrenchWork;
-import spadework.paperwork.work.WallWork;
-import spadework.paperwork.work.WallWorks;
 import spadework.safety.LadderRule;
 import spadework.schedule.CrewCalendar;
-import spadework.schedule.WorkDay;
-import spadework.trench.SpoilRoom;
+import spadework.trench.Bank;
+import spadework.trench.SlopeTable;
 import spadework.trench.TrenchLimits;
 import spadework.wording.Language;
 import spadework.wording.Wording;
@@ -36,24 +27,31 @@ import spadework.wording.Wording;
 public final class CrewSheetPaper {
     private static final Wording WORDS = Wording.beside(CrewSheetPaper.class);
 
-    /** Sentences that stand on every sheet and name no figure of the job. */
+    /**
+     * Sentences that stand on every sheet and name no figure of the job. What to do where gas is smelled or a bank
+     * moves is common practice, no source; surface water is from memory (29 CFR 1926.651(h), T-24).
+     */
     private static final List<String> PLAIN = List.of(
             "title",
             "log-title",
             "page",
             "of",
             "job",
-            "utility",
             "soil",
-            "emergency",
-            "before-work",
             "place",
-            "guards",
+            "out",
+            "in",
             "another",
+            "another-place",
+            "again",
             "length",
             "trench",
+            "trenches",
             "bank",
             "finish",
+            "edges",
+            "type-b",
+            "type-c",
             "day",
             "date",
             "what-we-do",
@@ -61,11 +59,12 @@ public final class CrewSheetPaper {
             "hold-points",
             "hold-points-are",
             "day-sheet",
+            "day-tab",
             "day-sheet-look",
+            "day-sheet-rule",
             "name",
             "time",
             "soil-types",
-            "hazards",
             "done",
             "signature",
             "log",
@@ -78,7 +77,9 @@ public final class CrewSheetPaper {
             "for",
             "contact",
             "where",
-            "call");
+            "call",
+            "danger",
+            "water");
 
     private final Dossier dossier;
     private final Language language;
@@ -95,55 +96,27 @@ public final class CrewSheetPaper {
      */
     public static CrewSheet of(Dossier dossier, CrewCalendar calendar, LocalDate on) {
         CrewSheetPaper paper = new CrewSheetPaper(dossier);
-        List<WorkDay> open = calendar.openDays();
-        List<CrewSheet.Day> days = calendar.days().stream()
-                .map(day -> new CrewSheet.Day(
-                        day.number(),
-                        paper.language.day(day.date()),
-                        paper.language.weekday(day.date()),
-                        paper.what(day),
-                        open.contains(day)))
-                .toList();
+        Language language = paper.language;
+        CrewDays plan = new CrewDays(dossier, calendar, language);
+        CrewStops stops = new CrewStops(dossier, language);
+        List<CrewSheet.Day> days = plan.all();
+        List<LogPart> log = CrewLog.of(dossier, calendar);
         return new CrewSheet(
                 PaperHeads.of(dossier, on),
-                paper.language,
+                language,
                 paper.say(on),
-                Stream.concat(
-                                new WallWorks(dossier).all().stream().map(paper::wall),
-                                DigWorks.of(dossier.job()).stream().map(paper::dig))
-                        .toList(),
+                CrewCalls.of(dossier, language),
+                stops.all(),
+                new CrewTrenches(dossier, language).all(),
+                new CrewEdges(dossier.job(), language).all(),
                 days,
-                paper.plan(days),
-                FindingNotes.forCrew(dossier).stream()
-                        .filter(note -> note.severity().equals("stop"))
-                        .map(CrewSheetPaper::stop)
-                        .toList(),
-                CrewLog.of(dossier, calendar));
-    }
-
-    private List<CrewSheet.Stretch> plan(List<CrewSheet.Day> days) {
-        List<CrewSheet.Stretch> plan = new ArrayList<>();
-        for (int from = 0; from < days.size(); ) {
-            CrewSheet.Day first = days.get(from);
-            int to = from;
-            while (to + 1 < days.size()
-                    && days.get(to + 1).what().equals(first.what())
-                    && days.get(to + 1).open() == first.open()) {
-                to++;
-            }
-            CrewSheet.Day last = days.get(to);
-            plan.add(
-                    from == to
-                            ? new CrewSheet.Stretch(
-                                    Integer.toString(first.number()), first.weekday(), first.what(), first.open())
-                            : new CrewSheet.Stretch(
-                                    WORDS.in(language).get("plan.days", first.number(), last.number()),
-                                    WORDS.in(language).get("plan.on", first.weekday(), last.weekday()),
-                                    first.what(),
-                                    first.open()));
-            from = to + 1;
-        }
-        return plan;
+                plan.plan(days, stops.isLetterFirst()),
+                DayForm.in(language),
+                LogGrid.of(
+                        log.stream().filter(part -> part.kind() == LogKind.WALL).toList()),
+                log.stream()
+                        .filter(part -> part.kind() != LogKind.WALL && part.kind() != LogKind.DAYS)
+                        .toList());
     }
 
     private Map<String, String> say(LocalDate on) {
@@ -151,12 +124,6 @@ public final class CrewSheetPaper {
         Map<String, String> say = new TreeMap<>();
         PLAIN.forEach(key -> say.put(key, WORDS.in(language).get("sheet." + key)));
         say.put("issued", language.day(on));
-        say.put(
-                "marks",
-                job.site()
-                        .locateTicket()
-                        .map(ticket -> WORDS.in(language).get("sheet." + "ticket", ticket))
-                        .orElseGet(() -> WORDS.in(language).get("sheet." + "no-ticket")));
         String soil = WORDS.in(language)
                 .get("soil." + PaperWords.key(job.site().soil().type().name()));
         say.put("soil-type", WORDS.in(language).get("sheet." + "soil-type", soil));
@@ -170,90 +137,32 @@ public final class CrewSheetPaper {
                                 LadderRule.ABOVE_EDGE.text(),
                                 TrenchLimits.SPOIL_BACK.text()));
         say.put(
+                "edges-are",
+                WORDS.in(language)
+                        .get(
+                                "sheet." + "edges-are",
+                                run(SoilType.A),
+                                run(SoilType.B),
+                                run(SoilType.C),
+                                Bank.PROTECTED_FROM.text()));
+        say.put("utility", utility());
+        say.put(
                 "deference",
                 WORDS.in(language).get("sheet." + "deference", dossier.phrases().deference()));
         return say;
     }
 
-    private CrewTrench wall(WallWork wall) {
-        TrenchWork trench = wall.trench();
-        Wall measured = dossier.job().getWall(wall.label());
-        String deep = WORDS.in(language)
-                .get("wall." + (trench.hand() ? "by-hand" : "dug"), trench.depth(), trench.bottomWidth());
-        return new CrewTrench(
-                wall.label(),
-                wall.where(),
-                wall.length(),
-                deep + ladder(TrenchLimits.needsWayOut(measured.deepestTrench())),
-                WORDS.in(language).get("bank." + trench.protection(), trench.slope()),
-                finish(wall.finish()),
-                beside(measured));
+    private static String run(SoilType type) {
+        return Figures.inWorking(BigDecimal.valueOf(SlopeTable.run(type)));
     }
 
-    private CrewTrench dig(DigWork dig) {
-        String deep =
-                WORDS.in(language).get(dig.length().isEmpty() ? "wall.pit" : "wall.dug", dig.depth(), dig.width());
-        String bank = dig.deep() && dig.protection().equals("upright") ? "not-yet" : dig.protection();
-        return new CrewTrench(
-                dig.label(),
-                WORDS.in(language).get("dig." + dig.kind()),
-                dig.length(),
-                deep + ladder(dig.wayOut()),
-                WORDS.in(language).get("bank." + bank, dig.slope()),
-                "",
-                List.of());
-    }
-
-    private String ladder(boolean due) {
-        return due ? WORDS.in(language).get("wall.ladder") : "";
-    }
-
-    /** What stands beside the wall, and where its soil cannot lie. */
-    private List<String> beside(Wall wall) {
-        Site site = dossier.job().site();
-        List<String> beside = new ArrayList<>();
-        for (SiteLimit limit : site.limits()) {
-            if (limit.wall().equals(wall.label())) {
-                String note = limit.note().isEmpty() ? "" : " (" + limit.note() + ")";
-                beside.add(WORDS.in(language)
-                                .get(
-                                        "beside." + PaperWords.key(limit.kind().name()),
-                                        limit.distance().text())
-                        + note);
-            }
-        }
-        SpoilRoom.inTheWay(site, wall)
-                .map(limit -> limit.kind() == LimitKind.UTILITY ? "utility" : "none")
-                .ifPresent(where -> beside.add(WORDS.in(language).get("spoil." + where)));
-        return beside;
-    }
-
-    private String finish(FinishWork finish) {
-        return finish.wetFilm().isEmpty()
-                ? WORDS.in(language).get("finish." + finish.system(), finish.material())
-                : WORDS.in(language)
-                        .get(
-                                finish.coats() == 1 ? "finish." + "coat" : "finish." + "coats",
-                                finish.wetFilm(),
-                                finish.coats());
-    }
-
-    private static String stop(FindingNote note) {
-        return Stream.of(note.what(), note.action(), note.accepted())
-                .filter(text -> !text.isEmpty())
-                .map(CrewSheetPaper::sentence)
-                .collect(Collectors.joining(" "));
-    }
-
-    private static String sentence(String text) {
-        String begun = Character.toUpperCase(text.charAt(0)) + text.substring(1);
-        return begun.matches("(?s).*[.!?:]") ? begun : begun + ".";
-    }
-
-    private String what(WorkDay day) {
-        Stream<String> named = day.isIdle()
-                ? day.waits().stream().map(wait -> WORDS.in(language).get("wait." + PaperWords.key(wait.name())))
-                : day.steps().stream().map(step -> WORDS.in(language).get("step." + PaperWords.key(step.name())));
-        return named.collect(Collectors.joining(", "));
+    /** What is done where a line lies before a wall (T-29); empty where none is known of. */
+    private String utility() {
+        String walls = dossier.job().site().limits().stream()
+                .filter(limit -> limit.kind() == LimitKind.UTILITY)
+                .map(SiteLimit::wall)
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return walls.isEmpty() ? "" : WORDS.in(language).get("sheet." + "utility", walls);
     }
 }

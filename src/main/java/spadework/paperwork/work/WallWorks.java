@@ -142,6 +142,14 @@ public final class WallWorks {
                 proof);
     }
 
+    /** What a gauge reads at least on each of its coats while they are wet; empty where there is no film. */
+    public String wetFilmOfACoat(Wall wall) {
+        return WallFace.coverItem(wall, dossier.book())
+                .flatMap(LineItem::film)
+                .map(film -> mils(WallFace.wetFilm(wall, film, "").number() / film.coats()))
+                .orElse("");
+    }
+
     private static String mils(double mils) {
         return String.format(Locale.ROOT, "%.0f mil", Math.ceil(mils - 1e-9));
     }

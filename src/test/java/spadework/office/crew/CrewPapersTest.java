@@ -8,6 +8,7 @@ import java.io.StringReader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -17,9 +18,12 @@ import java.util.TreeSet;
 import java.util.regex.MatchResult;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVParser;
 import org.apache.commons.csv.CSVRecord;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -204,6 +208,84 @@ class CrewPapersTest {
                 .contains("S1, sump pit", "9 ft 7½ in deep, 3 ft 6 in across; ladder", "R1, roof line")
                 .contains(
                         "Utility 4 ft from the wall (gas service, marked)", "No soil and no machine over the utility");
+    }
+
+    /** One form: whoever fills in the workbook or the table looks for the same as on paper, and as often. */
+    @ParameterizedTest(name = "{0}")
+    @CsvSource({"block-basement-to-swale, 8", "poured-basement-with-sump, 14"})
+    void pageWorkbookAndLogAskForTheSameInspection(String sample, int days) throws IOException {
+        Map<String, Path> printed = printed(Path.of("sample-quotes", sample, "job.json"));
+        String page =
+                PageText.all(Files.readAllBytes(printed.get("crew-sheet.pdf"))).replaceAll("\\s+", " ");
+        String workbook = String.join(
+                        " ", WorkbookDump.texts(WorkbookDump.open(Files.readAllBytes(printed.get("crew-sheet.xlsx")))))
+                .replaceAll("\\s+", " ");
+        String log = Files.readString(printed.get("crew-log.csv"));
+        for (String hazard : List.of("cracks", "water", "bulge", "loose pieces", "load at the edge", "bad air")) {
+            assertThat(page).contains(hazard);
+            assertThat(workbook).contains(hazard);
+            assertThat(log).contains(hazard);
+        }
+        for (String asked : List.of(
+                "soil and machines back",
+                "protection in place",
+                "stay out",
+                "may go in",
+                "No tick means stay out",
+                "Crew leader",
+                "911. We are at",
+                "Nobody climbs in after a cave-in",
+                "Edge of the bank")) {
+            assertThat(page).contains(asked);
+            assertThat(workbook).contains(asked);
+        }
+        assertThat(page.split("Again, after rain or another hazard", -1)).hasSize(1 + 2 * (days + 1));
+        assertThat(workbook.split("Again, after rain or another hazard", -1)).hasSize(1 + 2 * days);
+    }
+
+    /** What runs over several pages has its column heads on each, and no heading but at the top of its sheet. */
+    @Test
+    void columnHeadsOfTheWorkbookStandOnEveryPageAndNoColumnIsEmpty() throws IOException {
+        byte[] file = Files.readAllBytes(printed(Path.of("sample-quotes/poured-basement-with-sump/job.json"))
+                .get("crew-sheet.xlsx"));
+        try (XSSFWorkbook book = WorkbookDump.open(file)) {
+            List<String> names = IntStream.range(0, book.getNumberOfSheets())
+                    .mapToObj(book::getSheetName)
+                    .toList();
+            assertThat(names)
+                    .containsExactly(
+                            "Crew sheet",
+                            "Trenches and pits",
+                            "Day sheet",
+                            "Wall A - Wall D",
+                            "Pipes",
+                            "Water tests",
+                            "Whole job");
+            for (Sheet sheet : book) {
+                boolean onePage = sheet.getPrintSetup().getFitHeight() == 1;
+                assertThat(onePage || sheet.getRepeatingRows() != null)
+                        .as(sheet.getSheetName())
+                        .isTrue();
+            }
+            assertThat(heads(book, "Pipes")).containsExactly("What", "Planned", "Found");
+            assertThat(heads(book, "Water tests")).containsExactly("What", "Found");
+        }
+    }
+
+    private static List<String> heads(XSSFWorkbook book, String sheet) {
+        int head = book.getSheet(sheet).getRepeatingRows().getFirstRow();
+        List<String> heads = new ArrayList<>();
+        book.getSheet(sheet).getRow(head).forEach(cell -> heads.add(cell.getStringCellValue()));
+        return heads;
+    }
+
+    @Test
+    void logOfFourWallsIsOnePageForThemAndOneForTheRest() throws IOException {
+        byte[] page = Files.readAllBytes(printed(Path.of("sample-quotes/poured-basement-with-sump/job.json"))
+                .get("crew-sheet.pdf"));
+        List<String> pages = PageText.pages(page);
+        assertThat(pages.get(pages.size() - 2)).contains("Wall A, back wall", "Batch numbers", "Hold point 2");
+        assertThat(pages.get(pages.size() - 1)).contains("D1: level at the low end", "First day of work");
     }
 
     @Test
