@@ -90,7 +90,7 @@ class ArchitectureTest {
       paperwork.warranty   | measure wording job warranty closeout drawing.shape paperwork paperwork.part paperwork.work
       paperwork.billing    | measure money job company law law.release pricing contract billing paperwork paperwork.part
       paperwork.crew       | measure finding wording job company pricebook trench takeoff schedule safety paperwork paperwork.part paperwork.work
-      paperwork.buying     | money job pricebook buying paperwork paperwork.part
+      paperwork.buying     | measure money finding wording job pricebook trench buying paperwork paperwork.part
       drawing.chart        | drawing.shape
       paperwork.season     | money company bids feedback drawing.shape drawing.chart paperwork paperwork.part season
       drawing.crew         | drawing.shape

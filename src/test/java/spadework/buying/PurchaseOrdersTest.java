@@ -16,10 +16,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import org.apache.poi.ss.usermodel.PageMargin;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.money.Dollars;
 import spadework.office.Outcome;
 import spadework.office.buying.PurchaseOrdering;
@@ -36,6 +40,9 @@ import spadework.takeoff.Purchase;
 
 /** What is bought for a job is ordered once, by whole packages, in time. */
 class PurchaseOrdersTest {
+    /** Inches of a column's character in the widest of the usual faces, as in the test of all workbooks. */
+    private static final double WIDEST_CHARACTER = 0.0866;
+
     @TempDir
     private Path out;
 
@@ -175,6 +182,86 @@ class PurchaseOrdersTest {
                 .isEqualTo(LocalDate.of(2026, 9, 4));
         assertThat(calendar.before(monday, 0)).isEqualTo(monday);
         assertThat(calendar.before(LocalDate.of(2026, 9, 13), 0)).isEqualTo(LocalDate.of(2026, 9, 11));
+    }
+
+    /** All orders of a sample, printed: their pages and their workbooks as text. */
+    private List<String> printed(String sample, String kind) throws IOException {
+        Outcome outcome = new PurchaseOrdering(Samples.office()).orders(Path.of("sample-quotes", sample), out);
+        List<String> texts = new ArrayList<>();
+        for (Path file : ((Outcome.Printed) outcome).files()) {
+            if (file.toString().endsWith(kind)) {
+                byte[] bytes = Files.readAllBytes(file);
+                texts.add((kind.equals(".pdf")
+                                ? PageText.all(bytes)
+                                : String.join(" ", WorkbookDump.texts(WorkbookDump.open(bytes))))
+                        .replaceAll("\\s+", " "));
+            }
+        }
+        return texts;
+    }
+
+    /** The job has the basin, the pump, four downspouts into R1, and no line for the lead or the riser of the sump. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {".pdf", ".xlsx"})
+    void orderOfASumpSaysItsSizesAndWhatNobodyCounted(String kind) throws IOException {
+        List<String> orders = printed("poured-basement-with-sump", kind);
+        assertThat(orders)
+                .filteredOn(order -> order.contains("Sump basin"))
+                .singleElement()
+                .satisfies(order -> assertThat(order)
+                        .contains("S1: basin of at least 1 ft 6 in across and 2 ft 6 in deep, inside.")
+                        .contains("S1: pump that delivers 25 gpm or more against 12 ft of head.")
+                        .contains("Nobody has counted these yet.")
+                        .contains("Tees in roof line R1, where downspouts DS1, DS2, DS3, DS4 come in.")
+                        .contains("the order has its run of 38 ft. The rise of 7 ft 6 in out of the basin, its elbows")
+                        .contains("Tee, solid pipe, and seal from the footing drain into S1.")
+                        .contains("Riser up to the grade and a fastened cover for the basin of S1."));
+        assertThat(orders)
+                .filteredOn(order -> !order.contains("Sump basin"))
+                .isNotEmpty()
+                .noneMatch(order -> order.contains("Not on this order") || order.contains("Sizes"));
+    }
+
+    @Test
+    void orderWithoutASumpHasNoWordOfOne() throws IOException {
+        assertThat(printed("stone-wall-engineer-first", ".pdf"))
+                .isNotEmpty()
+                .noneMatch(order -> order.contains("basin") || order.contains("Not on this order"));
+    }
+
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {".pdf", ".xlsx"})
+    void pageAndWorkbookSayTheSameToTheSupplier(String kind) throws IOException {
+        assertThat(printed("block-basement-to-swale", kind))
+                .isNotEmpty()
+                .allSatisfy(order -> assertThat(order)
+                        .contains("Nell Tarrow at (614) 555-0143", "If yours differ, tell us before you deliver.")
+                        .contains("Call before you come", "nothing is set down within 2 ft of an open trench")
+                        .contains("Delivery checked by", "For Fennimarsh Wall & Drain LLC", "Printed name")
+                        .doesNotContain("Key to the cells"));
+    }
+
+    /** Landscape: drawn together by no more than a tenth. */
+    @Test
+    void workbookPrintsInLettersThatCanBeReadWithItsHeadsOnEveryPage() throws IOException {
+        Outcome outcome =
+                new PurchaseOrdering(Samples.office()).orders(Path.of("sample-quotes/poured-basement-with-sump"), out);
+        for (Path file : ((Outcome.Printed) outcome).files()) {
+            if (file.toString().endsWith(".xlsx")) {
+                try (XSSFWorkbook book = WorkbookDump.open(Files.readAllBytes(file))) {
+                    XSSFSheet sheet = book.getSheetAt(0);
+                    int head = sheet.getRepeatingRows().getFirstRow();
+                    double characters = 0;
+                    for (int i = 0; i < sheet.getRow(head).getLastCellNum(); i++) {
+                        characters += sheet.getColumnWidth(i) / 256.0;
+                    }
+                    double room = 11 - sheet.getMargin(PageMargin.LEFT) - sheet.getMargin(PageMargin.RIGHT);
+                    assertThat(sheet.getPrintSetup().getLandscape()).isTrue();
+                    assertThat(room / (characters * WIDEST_CHARACTER)).isGreaterThan(0.9);
+                    assertThat(sheet.getPrintSetup().getFitHeight()).isZero();
+                }
+            }
+        }
     }
 
     @Test

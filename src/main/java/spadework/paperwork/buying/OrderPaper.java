@@ -7,10 +7,16 @@ import spadework.buying.OrderLine;
 import spadework.buying.PurchaseOrder;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.PrintedDates;
+import spadework.paperwork.part.Firm;
+import spadework.paperwork.part.PaperHead;
 import spadework.paperwork.part.PaperHeads;
+import spadework.trench.TrenchLimits;
+import spadework.wording.Wording;
 
 /** Puts a purchase order together. */
 public final class OrderPaper {
+    private static final Wording WORDS = Wording.beside(OrderPaper.class);
+
     private OrderPaper() {}
 
     /**
@@ -20,14 +26,26 @@ public final class OrderPaper {
      * @param on the day that it carries
      */
     public static OrderSheet of(Dossier dossier, PurchaseOrder order, int count, LocalDate on) {
+        PaperHead head = PaperHeads.of(dossier, on);
+        OrderNotes notes = new OrderNotes(dossier, order);
+        String book = dossier.book().title() + ", "
+                + PrintedDates.words(dossier.book().dated());
         return new OrderSheet(
-                PaperHeads.of(dossier, on),
+                head,
                 order.supplier(),
                 count,
-                dossier.book().title() + ", "
-                        + PrintedDates.words(dossier.book().dated()),
+                caller(head.firm()),
                 order.deliveries().stream().map(OrderPaper::day).toList(),
-                order.total());
+                order.total(),
+                notes.sizes(),
+                notes.open(),
+                WORDS.get("order.conditions", book, TrenchLimits.SPOIL_BACK.text()));
+    }
+
+    private static String caller(Firm firm) {
+        return firm.callName().isEmpty()
+                ? firm.callPhone()
+                : WORDS.get("order.caller", firm.callName(), firm.callPhone());
     }
 
     private static OrderSheet.Day day(Delivery delivery) {

@@ -11,12 +11,26 @@ import spadework.paperwork.part.PaperHead;
  *
  * @param supplier blank for what nobody said where to buy
  * @param count which of the job's orders, from 1
- * @param book title of the price book with its date
+ * @param caller whom the supplier calls
+ * @param sizes of what a line names without its size, one a sentence
+ * @param open parts that the work takes and no line has, one a sentence
+ * @param conditions of every order
  */
-public record OrderSheet(PaperHead head, String supplier, int count, String book, List<Day> days, Dollars total) {
+public record OrderSheet(
+        PaperHead head,
+        String supplier,
+        int count,
+        String caller,
+        List<Day> days,
+        Dollars total,
+        List<String> sizes,
+        List<String> open,
+        String conditions) {
 
     public OrderSheet {
         days = List.copyOf(days);
+        sizes = List.copyOf(sizes);
+        open = List.copyOf(open);
     }
 
     /**

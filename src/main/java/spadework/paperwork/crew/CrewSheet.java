@@ -17,7 +17,7 @@ import spadework.wording.Language;
  * @param plan the days in a row on which the same is done, as one
  * @param form what the competent person looks for each day
  * @param walls of the log, side by side
- * @param log its other parts; the days have the form
+ * @param log its other parts, that of the whole job first; the days have the form
  */
 public record CrewSheet(
         PaperHead head,

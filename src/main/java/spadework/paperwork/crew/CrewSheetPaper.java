@@ -3,6 +3,7 @@ package spadework.paperwork.crew;
 
 import java.math.BigDecimal;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -116,6 +117,7 @@ public final class CrewSheetPaper {
                         log.stream().filter(part -> part.kind() == LogKind.WALL).toList()),
                 log.stream()
                         .filter(part -> part.kind() != LogKind.WALL && part.kind() != LogKind.DAYS)
+                        .sorted(Comparator.comparing(part -> part.kind() != LogKind.JOB))
                         .toList());
     }
 

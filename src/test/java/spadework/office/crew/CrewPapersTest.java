@@ -29,6 +29,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.intake.Intake;
 import spadework.intake.ReadJob;
 import spadework.job.AsBuilt;
@@ -257,10 +258,10 @@ class CrewPapersTest {
                             "Crew sheet",
                             "Trenches and pits",
                             "Day sheet",
-                            "Wall A - Wall D",
+                            "Whole job",
                             "Pipes",
                             "Water tests",
-                            "Whole job");
+                            "Wall A - Wall D");
             for (Sheet sheet : book) {
                 boolean onePage = sheet.getPrintSetup().getFitHeight() == 1;
                 assertThat(onePage || sheet.getRepeatingRows() != null)
@@ -280,12 +281,24 @@ class CrewPapersTest {
     }
 
     @Test
-    void logOfFourWallsIsOnePageForThemAndOneForTheRest() throws IOException {
+    void logOfFourWallsIsOneTableAndBeginsWithTheWholeJob() throws IOException {
         byte[] page = Files.readAllBytes(printed(Path.of("sample-quotes/poured-basement-with-sump/job.json"))
                 .get("crew-sheet.pdf"));
         List<String> pages = PageText.pages(page);
-        assertThat(pages.get(pages.size() - 2)).contains("Wall A, back wall", "Batch numbers", "Hold point 2");
-        assertThat(pages.get(pages.size() - 1)).contains("D1: level at the low end", "First day of work");
+        assertThat(pages.get(pages.size() - 1))
+                .contains("Wall A, back wall", "Wall D, west wall", "Batch numbers", "Hold point 2: photo");
+        assertThat(PageText.all(page)).containsSubsequence("First day of work", "D1: level at the low end", "Batch");
+    }
+
+    /** A third of a page of forms comes to some 700 letters, and its head and foot to 120. */
+    @ParameterizedTest(name = "{0}")
+    @ValueSource(strings = {"block-basement-to-swale", "poured-basement-with-sump", "stone-wall-engineer-first"})
+    void noPageIsNearlyEmpty(String sample) throws IOException {
+        byte[] page = Files.readAllBytes(
+                printed(Path.of("sample-quotes", sample, "job.json")).get("crew-sheet.pdf"));
+        assertThat(PageText.pages(page))
+                .hasSizeGreaterThan(5)
+                .allSatisfy(text -> assertThat(text).hasSizeGreaterThan(700));
     }
 
     @Test

@@ -218,7 +218,6 @@ class CrewSheetTest {
         assertThat(sheet(SUMP).trenches())
                 .filteredOn(dug -> dug.label().equals("R1"))
                 .singleElement()
-                .satisfies(dug ->
-                        assertThat(dug.beside()).hasSize(4).allMatch(line -> line.matches("DS\\d stands at _+")));
+                .satisfies(dug -> assertThat(dug.beside()).hasSize(4).allMatch(line -> line.matches("DS\\d at _+")));
     }
 }
