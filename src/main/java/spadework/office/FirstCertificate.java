@@ -48,8 +48,8 @@ public record FirstCertificate(WarrantyCertificate certificate, String plan, Pap
         if (!same || described.agreement().finishedWork().isEmpty()) {
             return Optional.empty();
         }
-        Scene plan = PlanSketch.of(BuiltJob.of(described));
         Dossier words = HomeownerPapers.words(bid.dossier(), "certificate");
+        Scene plan = PlanSketch.of(BuiltJob.of(described), words.terms().language());
         return Optional.of(new FirstCertificate(CertificatePaper.of(words, plan), SceneSvg.of(plan), words.terms()));
     }
 }

@@ -3,6 +3,7 @@ package spadework.office;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,8 +42,8 @@ public final class PaperModels {
     /** More walls than that are read off a plan on a page of its own. */
     private static final int MANY_WALLS = 6;
 
-    /** Plans by the very job that they show: several papers of a bid show the same one. */
-    private final IdentityHashMap<Job, Scene> plans = new IdentityHashMap<>();
+    /** Plans by language and by the very job that they show: several papers of a bid show the same one. */
+    private final Map<Language, Map<Job, Scene>> plans = new HashMap<>();
 
     private final IdentityHashMap<Scene, String> drawings = new IdentityHashMap<>();
 
@@ -98,7 +99,7 @@ public final class PaperModels {
                         "waterfall", drawn(summary.waterfall()),
                         "range", drawn(summary.range()),
                         "sheet", CostSheetPaper.of(agreed, bid.quote()),
-                        "plan", drawn(plan(agreed.job())),
+                        "plan", drawn(plan(agreed)),
                         "days", plan,
                         "dayChart", drawn(plan.chart()),
                         "choices", DigChoices.rows(agreed),
@@ -107,8 +108,8 @@ public final class PaperModels {
 
     private void proposal(Dossier proposed) {
         Scene plan = proposed.job().agreement().options().isEmpty()
-                ? plan(proposed.job())
-                : PlanSketch.withOptions(proposed.job());
+                ? plan(proposed)
+                : PlanSketch.withOptions(proposed.job(), proposed.terms().language());
         put(
                 PaperKind.PROPOSAL,
                 Map.of(
@@ -120,14 +121,14 @@ public final class PaperModels {
     }
 
     private void scope(Dossier agreed) {
-        Scene plan = plan(agreed.job());
+        Scene plan = plan(agreed);
         put(
                 PaperKind.SCOPE,
                 PaperKind.SCOPE.file(),
                 Map.of(
                         "scope", ScopePaper.of(agreed, plan),
                         "plan", drawn(plan),
-                        "planPage", planPage(agreed.job()),
+                        "planPage", planPage(agreed),
                         "sections", PageFigure.of(SectionDrawings.everywhere(agreed)),
                         "profiles", PageFigure.of(ProfileDrawings.of(agreed))),
                 ScopePaper.day(agreed.job()));
@@ -135,7 +136,7 @@ public final class PaperModels {
 
     /** Drawn as contracted: no later change moves what was signed. */
     private void contract(Dossier contracted) {
-        Scene plan = plan(contracted.job());
+        Scene plan = plan(contracted);
         put(
                 PaperKind.CONTRACT,
                 Map.of(
@@ -144,7 +145,7 @@ public final class PaperModels {
                         "plan",
                         drawn(plan),
                         "planPage",
-                        planPage(contracted.job()),
+                        planPage(contracted),
                         "specimen",
                         CertificatePaper.specimen(contracted, plan)));
     }
@@ -152,7 +153,7 @@ public final class PaperModels {
     private void warranty(Dossier agreed) {
         Job job = agreed.job();
         boolean issued = job.closed().flatMap(Closed::certificate).isPresent();
-        Scene plan = plan(issued ? BuiltJob.of(job) : job);
+        Scene plan = plan(issued ? BuiltJob.of(job) : job, agreed.terms().language());
         WarrantyCertificate certificate = CertificatePaper.of(agreed, plan);
         put(
                 PaperKind.WARRANTY,
@@ -189,12 +190,19 @@ public final class PaperModels {
     }
 
     /** The plan once more, for a page of its own, where it shows many walls; else nothing. */
-    private String planPage(Job job) {
-        return job.walls().size() > MANY_WALLS ? drawn(PlanSketch.onItsOwnPage(job)) : "";
+    private String planPage(Dossier dossier) {
+        return dossier.job().walls().size() > MANY_WALLS
+                ? drawn(PlanSketch.onItsOwnPage(dossier.job(), dossier.terms().language()))
+                : "";
     }
 
-    private Scene plan(Job job) {
-        return plans.computeIfAbsent(job, PlanSketch::of);
+    private Scene plan(Dossier dossier) {
+        return plan(dossier.job(), dossier.terms().language());
+    }
+
+    private Scene plan(Job job, Language language) {
+        return plans.computeIfAbsent(language, asked -> new IdentityHashMap<>())
+                .computeIfAbsent(job, shown -> PlanSketch.of(shown, language));
     }
 
     private String drawn(Scene scene) {

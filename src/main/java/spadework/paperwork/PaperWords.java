@@ -17,9 +17,6 @@ import spadework.wording.Language;
  * @param own what the firm itself says, in this language, by the text as it stands in its files
  */
 public record PaperWords(Map<String, String> texts, Language language, Map<String, String> own) {
-    /** How a name begins before which some languages say "and" otherwise. */
-    private static final Pattern SAME_SOUND = Pattern.compile("(?i)h?[ií](?![aeou]).*");
-
     private static final Pattern PLACEHOLDER = Pattern.compile("\\{([a-z]+)}");
 
     public PaperWords {
@@ -39,13 +36,7 @@ public record PaperWords(Map<String, String> texts, Language language, Map<Strin
 
     /** Things in a row: A; A and B; A, B, and C. */
     public String row(List<String> things) {
-        int last = things.size() - 1;
-        if (last < 1) {
-            return String.join("", things);
-        }
-        String key = (last == 1 ? "row.two" : "row.more")
-                + (SAME_SOUND.matcher(things.get(last)).matches() ? "-i" : "");
-        return get(key, "first", String.join(", ", things.subList(0, last)), "last", things.get(last));
+        return language.row(things);
     }
 
     /** Walls by their labels: wall A; walls A and B. */

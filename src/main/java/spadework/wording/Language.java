@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.regex.Pattern;
 
 /**
  * A language in which papers are printed; measures and money stay as they are written in the United States. Which there
@@ -22,9 +23,14 @@ import java.util.Properties;
  * @param tag as BCP 47 names it: {@code es-US}
  * @param days how a day is written
  * @param weekdays how a day of a plan is written
+ * @param two how two things are joined; {@code {2}} is {@code i} where the second begins with that sound
+ * @param more how the last of several things is joined to those before it
  */
-public record Language(String code, String name, String tag, String days, String weekdays) {
+public record Language(String code, String name, String tag, String days, String weekdays, String two, String more) {
     private static final List<Language> ALL = read();
+
+    /** How a name begins before which some languages say "and" otherwise. */
+    private static final Pattern SAME_SOUND = Pattern.compile("(?i)h?[ií](?![aeou]).*");
 
     /** What papers are in unless a job or a company says otherwise. */
     public static final Language ENGLISH = ALL.get(0);
@@ -79,6 +85,17 @@ public record Language(String code, String name, String tag, String days, String
         return isEnglish() ? english : english.substring(0, end) + "_" + code + english.substring(end);
     }
 
+    /** Things in a row: A; A and B; A, B, and C; empty for no things. */
+    public String row(List<String> things) {
+        int last = things.size() - 1;
+        if (last < 1) {
+            return String.join("", things);
+        }
+        String sound = SAME_SOUND.matcher(things.get(last)).matches() ? "i" : "other";
+        String text = last == 1 ? two : more;
+        return Sentence.of(text, this, String.join(", ", things.subList(0, last)), things.get(last), sound);
+    }
+
     private static List<Language> read() {
         Properties rows = new Properties();
         try (Reader file = new InputStreamReader(
@@ -97,7 +114,9 @@ public record Language(String code, String name, String tag, String days, String
                         rows.getProperty(code + ".name"),
                         rows.getProperty(code + ".tag"),
                         rows.getProperty(code + ".days"),
-                        rows.getProperty(code + ".weekdays")))
+                        rows.getProperty(code + ".weekdays"),
+                        rows.getProperty(code + ".two"),
+                        rows.getProperty(code + ".more")))
                 .toList();
     }
 

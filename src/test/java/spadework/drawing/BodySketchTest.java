@@ -29,6 +29,7 @@ import spadework.job.Texture;
 import spadework.job.TrenchSize;
 import spadework.job.WaterJob;
 import spadework.measure.Length;
+import spadework.wording.Language;
 
 /** A trench away from the walls, cut across: its figures stand on it, and its outline is to scale. */
 class BodySketchTest {
@@ -64,7 +65,7 @@ class BodySketchTest {
             20, C, ,         Bank laid back 1.5 : 1, 61 ft
             """)
     void figuresAndBankAreNamed(double depth, SoilType soil, Protection protection, String bank, String wide) {
-        Scene scene = BodySketch.of(main(depth, soil, Optional.ofNullable(protection)));
+        Scene scene = BodySketch.of(main(depth, soil, Optional.ofNullable(protection)), Language.ENGLISH);
         String drawn = String.join(" ", PlanLabels.texts(scene));
         String deep = Length.ofFeet(depth).text();
 
@@ -76,7 +77,7 @@ class BodySketchTest {
     /** 29 CFR 1926.652(b), App. F: more than 20 feet. */
     @Test
     void overTwentyFeetAnEngineerDesignsIt() {
-        Scene scene = BodySketch.of(main(20.1, SoilType.B, Optional.empty()));
+        Scene scene = BodySketch.of(main(20.1, SoilType.B, Optional.empty()), Language.ENGLISH);
         assertThat(scene.alternative()).contains("over 20 ft an engineer designs it");
     }
 
@@ -85,7 +86,7 @@ class BodySketchTest {
     @CsvSource({"4, ", "6, ", "9, BENCHED", "6, SHIELDED", "12, ", "20, "})
     void outlineIsToScale(double depth, Protection protection) {
         DigBody body = main(depth, SoilType.B, Optional.ofNullable(protection));
-        List<Line> ground = BodySketch.of(body).shapes().stream()
+        List<Line> ground = BodySketch.of(body, Language.ENGLISH).shapes().stream()
                 .filter(Line.class::isInstance)
                 .map(Line.class::cast)
                 .filter(line -> line.role() == Role.GROUND && line.weight() == Shape.Weight.MEDIUM)
@@ -118,7 +119,7 @@ class BodySketchTest {
     @ParameterizedTest(name = "{0} ft, {1}")
     @CsvSource({"4, ", "6, ", "9, BENCHED", "6, SHIELDED", "20, ", "8, "})
     void wordsStandClear(double depth, Protection protection) {
-        Scene scene = BodySketch.of(main(depth, SoilType.C, Optional.ofNullable(protection)));
+        Scene scene = BodySketch.of(main(depth, SoilType.C, Optional.ofNullable(protection)), Language.ENGLISH);
         assertThat(PlanLabels.faults(scene)).isEmpty();
     }
 
@@ -134,7 +135,7 @@ class BodySketchTest {
                         .filter(body -> body.kind() == BodyKind.SUMP_PIT)
                         .findFirst()
                         .orElseThrow();
-        Scene scene = BodySketch.of(hole);
+        Scene scene = BodySketch.of(hole, Language.ENGLISH);
         assertThat(scene.alternative())
                 .contains("hole of sump pit O1", hole.deepest().text(), "3 ft 6 in wide");
     }

@@ -20,6 +20,7 @@ import spadework.job.Side;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
 import spadework.press.svg.SceneSvg;
+import spadework.wording.Language;
 
 /** Walls and pipes of options are drawn apart from what is agreed, and say so. */
 class PlanExtraTest {
@@ -76,17 +77,18 @@ class PlanExtraTest {
 
     @Test
     void aJobWithoutOptionsIsDrawnAsEver() {
-        assertThat(PlanSketch.withOptions(JOB)).isEqualTo(PlanSketch.of(JOB));
+        assertThat(PlanSketch.withOptions(JOB, Language.ENGLISH)).isEqualTo(PlanSketch.of(JOB));
     }
 
     @Test
     void anOptionThatAddsNoWallOrPipeChangesNoLine() {
-        assertThat(PlanSketch.withOptions(offering(Alteration.NONE))).isEqualTo(PlanSketch.of(JOB));
+        assertThat(PlanSketch.withOptions(offering(Alteration.NONE), Language.ENGLISH))
+                .isEqualTo(PlanSketch.of(JOB));
     }
 
     @Test
     void optionalWallAndPipeAreDashedKeyedAndNamed() {
-        Scene plan = PlanSketch.withOptions(offering(alteration()));
+        Scene plan = PlanSketch.withOptions(offering(alteration()), Language.ENGLISH);
         assertThat(lines(plan)).contains(Role.WALL, Role.EXTRA_WALL, Role.EXTRA_PIPE);
         assertThat(labels(plan)).contains("F", "Optional wall", "Optional pipe");
         assertThat(SceneSvg.of(plan)).contains("stroke-dasharray=\"7.00 3.00\"", "stroke-dasharray=\"1.20 2.20\"");
@@ -94,7 +96,8 @@ class PlanExtraTest {
 
     @Test
     void theWordsSayWhatIsOptional() {
-        assertThat(PlanSketch.withOptions(offering(alteration())).alternative())
+        assertThat(PlanSketch.withOptions(offering(alteration()), Language.ENGLISH)
+                        .alternative())
                 .contains(" Optional, only if you choose it: Wall F, the south wall, faces south")
                 .contains(" Optional, only if you choose it: Footing drain D9 runs along wall F")
                 .contains(" Wall A, the north wall, faces north");
@@ -105,7 +108,7 @@ class PlanExtraTest {
         List<Shape> agreed = PlanSketch.of(JOB).shapes().stream()
                 .filter(PlanExtraTest::isWall)
                 .toList();
-        List<Shape> both = PlanSketch.withOptions(offering(alteration())).shapes().stream()
+        List<Shape> both = PlanSketch.withOptions(offering(alteration()), Language.ENGLISH).shapes().stream()
                 .filter(PlanExtraTest::isWall)
                 .toList();
         assertThat(both).as("walls of the contract and their end marks").hasSize(agreed.size() + 2);
@@ -123,7 +126,7 @@ class PlanExtraTest {
                 .wall(wall.label(), Side.SOUTH, 4, 20)
                 .job();
         Job before = PlanJob.house(40, 28).wall("A", Side.NORTH, 0, 40).job();
-        Scene plan = PlanSketch.changed(before, after);
+        Scene plan = PlanSketch.changed(before, after, Language.ENGLISH);
         assertThat(labels(plan)).contains("Wall added").doesNotContain("Pipe added", "Optional wall");
         assertThat(plan.alternative()).contains("Added by this change: Wall F");
     }

@@ -22,6 +22,7 @@ import spadework.job.Job;
 import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.job.Wall;
+import spadework.wording.Language;
 
 class PlanLabelsTest {
 
@@ -73,7 +74,7 @@ class PlanLabelsTest {
     /** On a page that lies on its side every wall has its own label, and letter and A4 both hold the plan. */
     @Test
     void theTwelveWallsFillAPageOfTheirOwn() {
-        Scene scene = PlanSketch.onItsOwnPage(PlanJob.twelveWalls());
+        Scene scene = PlanSketch.onItsOwnPage(PlanJob.twelveWalls(), Language.ENGLISH);
 
         assertThat(PlanLabels.faults(scene)).isEmpty();
         assertThat(PlanLabels.of(scene).stream().filter(Label::bold).map(Label::text))

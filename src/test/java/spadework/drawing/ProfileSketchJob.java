@@ -1,8 +1,10 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Random;
 import spadework.drawing.profile.ProfileChain;
 import spadework.drawing.profile.ProfileReach;
 import spadework.drawing.profile.ProfileReach.Kind;
@@ -49,5 +51,37 @@ public final class ProfileSketchJob {
 
     public static Optional<Length> none() {
         return Optional.empty();
+    }
+
+    /** One to four pipes by seed, with a level missing here and there. */
+    public static ProfileChain random(long seed) {
+        Random random = new Random(seed);
+        List<ProfileReach> reaches = new ArrayList<>();
+        double level = 90 + random.nextInt(100) / 10.0;
+        int count = 1 + random.nextInt(4);
+        for (int i = 0; i < count; i++) {
+            double length = 4 + random.nextInt(160);
+            double end = level - length * (random.nextInt(40) - 4) / 1000.0;
+            double ground = level + 1 + random.nextInt(60) / 10.0;
+            reaches.add(reach(
+                    random.nextInt(5) == 0 ? "Main along the garage " + i : "P" + i,
+                    Kind.values()[random.nextInt(3)],
+                    length,
+                    maybe(random, level),
+                    maybe(random, end),
+                    maybe(random, ground),
+                    maybe(random, end + 1 + random.nextInt(40) / 10.0)));
+            level = end - random.nextInt(5) / 100.0;
+        }
+        return new ProfileChain(
+                reaches,
+                "O1",
+                "swale along the back lot line",
+                maybe(random, level - 0.1),
+                random.nextBoolean() ? "door sill, 100.00 ft" : "");
+    }
+
+    private static Optional<Length> maybe(Random random, double feet) {
+        return random.nextInt(5) == 0 ? none() : level(feet);
     }
 }

@@ -23,6 +23,7 @@ import spadework.job.SoilType;
 import spadework.measure.Length;
 import spadework.press.svg.SvgLineStyle;
 import spadework.takeoff.CrossSection;
+import spadework.wording.Language;
 
 public class SectionGeometryTest {
     private static final Offset<Double> HALF_A_POINT = within(0.5);
@@ -41,7 +42,7 @@ public class SectionGeometryTest {
             1,   B,           SLOPED,   1.0
             """)
     void theTrenchIsDrawnToScale(double depth, SoilType soil, Protection protection, double slope) {
-        Scene scene = SectionSketch.of(SectionJob.at(depth, soil, protection), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(SectionJob.at(depth, soil, protection), SectionJob.RUBBER, Language.ENGLISH);
 
         double scale = scale(scene);
         Area wall = areas(scene).get(0);
@@ -61,7 +62,7 @@ public class SectionGeometryTest {
     @Test
     void thePipeLiesOnTwoInchesOfStoneHalfWayAcrossTheBottom() {
         CrossSection section = SectionJob.at(5.5, SoilType.B, Protection.SLOPED);
-        Scene scene = SectionSketch.of(section, SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(section, SectionJob.RUBBER, Language.ENGLISH);
 
         Dot pipe = dots(scene, Role.DRAIN).get(0);
         double scale = scale(scene);
@@ -77,7 +78,7 @@ public class SectionGeometryTest {
     @CsvSource({"8, 14", "12, 18", "6, 12.22"})
     void fabricLiesOnTheStoneAndTheStonesStayUnderIt(double thickness, double height) {
         CrossSection section = SectionJob.at(6, SoilType.B, Protection.SLOPED, thickness, 6, 24);
-        Scene scene = SectionSketch.of(section, SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(section, SectionJob.RUBBER, Language.ENGLISH);
 
         double scale = scale(scene);
         double bottom = areas(scene).get(1).corners().get(2).y();
@@ -94,7 +95,8 @@ public class SectionGeometryTest {
 
     @Test
     void theCoverRunsFromGradeDownToTheFootingAndOntoIt() {
-        Scene scene = SectionSketch.of(SectionJob.at(5.5, SoilType.B, Protection.SLOPED), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(
+                SectionJob.at(5.5, SoilType.B, Protection.SLOPED), SectionJob.RUBBER, Language.ENGLISH);
 
         List<Line> cover = lines(scene, Role.COATING);
         assertThat(cover).extracting(Line::weight).containsOnly(Weight.THICK);
@@ -109,7 +111,7 @@ public class SectionGeometryTest {
     @ParameterizedTest(name = "{0}: {1} shields")
     @CsvSource({"SHIELDED, 1", "SLOPED, 0", "UPRIGHT, 0"})
     void aShieldIsAThickUprightAtTheBankAndADottedOneAtTheWallWithStruts(Protection protection, int shields) {
-        Scene scene = SectionSketch.of(SectionJob.at(8, SoilType.C, protection), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(SectionJob.at(8, SoilType.C, protection), SectionJob.RUBBER, Language.ENGLISH);
 
         List<Line> shield = lines(scene, Role.SHIELD);
         assertThat(shield.stream().filter(line -> line.weight() == Weight.THICK && line.x1() == line.x2()))
@@ -125,7 +127,8 @@ public class SectionGeometryTest {
     /** 29 CFR 1926.651(j)(2) (T-17). */
     @Test
     void theHeapLiesTwoFeetBackFromTheEdge() {
-        Scene scene = SectionSketch.of(SectionJob.at(5.5, SoilType.B, Protection.SLOPED), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(
+                SectionJob.at(5.5, SoilType.B, Protection.SLOPED), SectionJob.RUBBER, Language.ENGLISH);
 
         double edge = ground(scene).get(2).x1();
         Line heap = lines(scene, Role.UNMEASURED).stream()
@@ -139,7 +142,7 @@ public class SectionGeometryTest {
     @Test
     void theFloorLiesOverTheBottomByItsLevelOverThePipesHigherEnd() {
         CrossSection section = SectionJob.at(5.5, SoilType.B, Protection.SLOPED);
-        Scene scene = SectionSketch.of(section, SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(section, SectionJob.RUBBER, Language.ENGLISH);
 
         assertThat(section.floor().orElseThrow().feet()).isBetween(0.5 + 2.0 / 12, 0.5 + 3.0 / 12);
         double bottom = areas(scene).get(1).corners().get(2).y();
@@ -153,8 +156,8 @@ public class SectionGeometryTest {
         CrossSection measured = SectionJob.at(5.5, SoilType.B, Protection.SLOPED);
         CrossSection usual =
                 SectionJob.withFooting(measured, new Footing(Length.ofInches(8), Length.ofInches(6), false));
-        Scene scene = SectionSketch.of(measured, SectionJob.RUBBER);
-        Scene unsure = SectionSketch.of(usual, SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(measured, SectionJob.RUBBER, Language.ENGLISH);
+        Scene unsure = SectionSketch.of(usual, SectionJob.RUBBER, Language.ENGLISH);
 
         assertThat(areas(scene)).extracting(Area::role).containsOnly(Role.UNMEASURED);
         assertThat(solid(scene)).as("wall's face, footing, sample").hasSize(1 + 3 + 1);
@@ -175,7 +178,8 @@ public class SectionGeometryTest {
 
     @Test
     void noHatchLineLeavesTheBackfill() {
-        Scene scene = SectionSketch.of(SectionJob.at(10, SoilType.C, Protection.SLOPED), SectionJob.RUBBER);
+        Scene scene =
+                SectionSketch.of(SectionJob.at(10, SoilType.C, Protection.SLOPED), SectionJob.RUBBER, Language.ENGLISH);
 
         Line bank = ground(scene).get(2);
         double run = (bank.x1() - bank.x2()) / (bank.y2() - bank.y1());

@@ -16,13 +16,14 @@ import spadework.drawing.shape.Scene;
 import spadework.job.Protection;
 import spadework.job.SoilType;
 import spadework.takeoff.CrossSection;
+import spadework.wording.Language;
 
 class SectionLabelsTest {
 
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void noLabelLiesOverALineOrAnotherLabelOrLeavesTheSheet(long seed) {
-        Scene scene = SectionSketch.of(SectionJob.of(seed), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(SectionJob.of(seed), SectionJob.RUBBER, Language.ENGLISH);
 
         assertThat(PlanLabels.faults(scene)).isEmpty();
         assertThat(scene.height()).isLessThan(400);
@@ -32,7 +33,7 @@ class SectionLabelsTest {
     @MethodSource("seeds")
     void everyMeasureStandsOnTheSheetAndInTheWords(long seed) {
         CrossSection section = SectionJob.of(seed);
-        Scene scene = SectionSketch.of(section, SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(section, SectionJob.RUBBER, Language.ENGLISH);
 
         List<String> texts = PlanLabels.texts(scene);
         List<String> alone = List.of(
@@ -60,7 +61,7 @@ class SectionLabelsTest {
             UPRIGHT,  B,           'Upright bank, no support',   only if the competent person finds it safe
             """)
     void theBankIsNamedWithItsSoil(Protection protection, SoilType soil, String bank, String says) {
-        Scene scene = SectionSketch.of(SectionJob.at(4, soil, protection), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(SectionJob.at(4, soil, protection), SectionJob.RUBBER, Language.ENGLISH);
 
         assertThat(PlanLabels.texts(scene)).contains(bank);
         assertThat(String.join(" ", PlanLabels.texts(scene))).contains(says);
@@ -71,7 +72,8 @@ class SectionLabelsTest {
     @ParameterizedTest(name = "{0} ft to the footing's top")
     @CsvSource({"19.3, false", "19.33333333333333, false", "19.4, true"})
     void aTrenchOverTwentyFeetIsLeftToAnEngineer(double depth, boolean engineer) {
-        Scene scene = SectionSketch.of(SectionJob.at(depth, SoilType.C, Protection.SLOPED), SectionJob.RUBBER);
+        Scene scene = SectionSketch.of(
+                SectionJob.at(depth, SoilType.C, Protection.SLOPED), SectionJob.RUBBER, Language.ENGLISH);
 
         assertThat(scene.alternative().contains("an engineer designs it")).isEqualTo(engineer);
         assertThat(String.join(" ", PlanLabels.texts(scene)).contains("an engineer designs it"))
@@ -91,7 +93,8 @@ class SectionLabelsTest {
                 new WallCovering(
                         "self-adhering sheet of rubberised bitumen with a film of polyethylene, two layers",
                         "",
-                        "dampproofing"));
+                        "dampproofing"),
+                Language.ENGLISH);
 
         assertThat(PlanLabels.faults(scene)).isEmpty();
         assertThat(PlanLabels.texts(scene)).anyMatch(text -> text.endsWith("…"));
@@ -102,8 +105,8 @@ class SectionLabelsTest {
     void theSameSectionGivesTheSameScene() {
         CrossSection section = SectionJob.of(7);
 
-        assertThat(SectionSketch.of(section, SectionJob.RUBBER))
-                .isEqualTo(SectionSketch.of(section, SectionJob.RUBBER));
+        assertThat(SectionSketch.of(section, SectionJob.RUBBER, Language.ENGLISH))
+                .isEqualTo(SectionSketch.of(section, SectionJob.RUBBER, Language.ENGLISH));
     }
 
     private static LongStream seeds() {

@@ -26,6 +26,7 @@ import spadework.press.page.PageInfo;
 import spadework.press.page.Typesetter;
 import spadework.press.svg.SceneSvg;
 import spadework.press.svg.SvgLineStyle;
+import spadework.wording.Language;
 
 /** Sections and profiles on a printed page. */
 class SectionInPrintTest {
@@ -37,17 +38,20 @@ class SectionInPrintTest {
         assertThat(VeraPdf.failedRules(page(
                         section(Protection.SLOPED),
                         section(Protection.SHIELDED),
-                        ProfileSketch.of(ProfileSketchJob.measured()))))
+                        ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH))))
                 .isEmpty();
     }
 
     @Test
     void theSameJobPrintsTheSameBytesWhateverTheLocale() {
-        byte[] first = page(section(Protection.SLOPED), ProfileSketch.of(ProfileSketchJob.measured()));
+        byte[] first =
+                page(section(Protection.SLOPED), ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH));
         Locale before = Locale.getDefault();
         try {
             Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
-            assertThat(page(section(Protection.SLOPED), ProfileSketch.of(ProfileSketchJob.measured())))
+            assertThat(page(
+                            section(Protection.SLOPED),
+                            ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH)))
                     .isEqualTo(first);
         } finally {
             Locale.setDefault(before);
@@ -57,7 +61,9 @@ class SectionInPrintTest {
     @Test
     void wordsThatSomebodyTypedStayWords() {
         Scene section = SectionSketch.of(
-                SectionJob.at(5, SoilType.B, Protection.SLOPED), new WallCovering(HOSTILE, HOSTILE, HOSTILE));
+                SectionJob.at(5, SoilType.B, Protection.SLOPED),
+                new WallCovering(HOSTILE, HOSTILE, HOSTILE),
+                Language.ENGLISH);
         ProfileReach reach = new ProfileReach(
                 HOSTILE,
                 ProfileReach.Kind.MAIN,
@@ -68,7 +74,8 @@ class SectionInPrintTest {
                 Optional.empty(),
                 Length.ofInches(4),
                 Length.ofInches(4.2));
-        Scene profile = ProfileSketch.of(new ProfileChain(List.of(reach), HOSTILE, HOSTILE, Optional.empty(), HOSTILE));
+        Scene profile = ProfileSketch.of(
+                new ProfileChain(List.of(reach), HOSTILE, HOSTILE, Optional.empty(), HOSTILE), Language.ENGLISH);
 
         for (Scene scene : List.of(section, profile)) {
             assertThat(SceneSvg.of(scene))
@@ -98,7 +105,7 @@ class SectionInPrintTest {
     }
 
     private static Scene section(Protection protection) {
-        return SectionSketch.of(SectionJob.at(6, SoilType.C, protection), SectionJob.RUBBER);
+        return SectionSketch.of(SectionJob.at(6, SoilType.C, protection), SectionJob.RUBBER, Language.ENGLISH);
     }
 
     private static byte[] page(Scene... scenes) {

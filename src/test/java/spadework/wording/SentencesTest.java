@@ -38,7 +38,7 @@ class SentencesTest {
     private static final Pattern ENDS = Pattern.compile("([A-Z]|%s).*[.:?!] ?", Pattern.DOTALL);
     private static final Pattern FOR_PROGRAMMERS = Pattern.compile("(Exception|Error) \\($");
     private static final Pattern KEY =
-            Pattern.compile("WORDS(?:\\s*\\.in\\([\\w.]+\\))?\\s*\\.get\\(\\s*\"([^\"]+)\"(\\s*\\+)?");
+            Pattern.compile("(?:WORDS(?:\\s*\\.in\\([\\w.()]+\\))?|\\bsaid)\\s*\\.get\\(\\s*\"([^\"]+)\"(\\s*\\+)?");
 
     @Test
     void noSentenceStandsInCode() throws IOException {

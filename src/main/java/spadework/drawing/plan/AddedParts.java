@@ -32,14 +32,16 @@ public record AddedParts(Set<String> labels, String wallName, String pipeName, S
         labels = Set.copyOf(labels);
     }
 
-    static AddedParts optional(Job job, Job whole) {
-        return new AddedParts(
-                more(job, whole), PlanWords.OPTIONAL_WALL, PlanWords.OPTIONAL_PIPE, PlanWords.OPTIONAL_SENTENCE);
+    static AddedParts optional(Job job, Job whole, PlanWords words) {
+        return of(more(job, whole), "optional", words);
     }
 
-    static AddedParts added(Job before, Job after) {
-        return new AddedParts(
-                more(before, after), PlanWords.ADDED_WALL, PlanWords.ADDED_PIPE, PlanWords.ADDED_SENTENCE);
+    static AddedParts added(Job before, Job after, PlanWords words) {
+        return of(more(before, after), "added", words);
+    }
+
+    private static AddedParts of(Set<String> labels, String how, PlanWords words) {
+        return new AddedParts(labels, words.meaning(how + "-wall"), words.meaning(how + "-pipe"), words.sentence(how));
     }
 
     boolean has(String label) {

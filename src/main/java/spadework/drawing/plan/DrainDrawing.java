@@ -21,7 +21,8 @@ public final class DrainDrawing {
 
     private DrainDrawing() {}
 
-    static void draw(PipeLayout water, AddedParts extra, PlanFrame frame, PlanBands bands, DrawingSheet sheet) {
+    static void draw(
+            PipeLayout water, AddedParts extra, PlanFrame frame, PlanBands bands, PlanWords words, DrawingSheet sheet) {
         for (DrainRoute route : water.drains()) {
             Role role = extra.pipe(route.drain().label(), Role.DRAIN);
             for (List<OutlineSpot> arm : route.arms()) {
@@ -32,7 +33,7 @@ public final class DrainDrawing {
             }
             Point tee = frame.at(route.tee(), PlanBands.DRAIN);
             sheet.draw(new Dot(tee.x(), tee.y(), 2, Weight.THIN, Role.MAIN, true));
-            sheet.wish(name(route, frame, bands));
+            sheet.wish(name(route, frame, bands, words));
         }
     }
 
@@ -49,12 +50,12 @@ public final class DrainDrawing {
     }
 
     /** The drain's name stands at its far end, beyond the last of it where there is room, away from the tee. */
-    private static LabelRequest name(DrainRoute route, PlanFrame frame, PlanBands bands) {
+    private static LabelRequest name(DrainRoute route, PlanFrame frame, PlanBands bands, PlanWords words) {
         List<OutlineSpot> arm = route.arms().get(0);
         OutlineSpot from = arm.get(0);
         String label = route.drain().label();
         double width = Math.min(WIDEST, LabelText.width(label, LabelRequest.SMALL));
-        String inKey = label + PlanWords.TO + route.drain().into();
+        String inKey = words.leads(label, route.drain().into());
         boolean pipes = bands.on(from.side()).words() > PlanBands.DRAIN + 5;
         return LabelRequest.small(
                         label,

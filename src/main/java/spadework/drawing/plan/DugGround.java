@@ -25,9 +25,9 @@ import spadework.job.Job;
  *
  * @param agreed what is dug in any case
  * @param apart what is dug besides for parts that are drawn apart
- * @param unplaced what is dug nobody wrote down where, in words
+ * @param unplaced what is dug nobody wrote down where
  */
-record DugGround(Area agreed, Area apart, List<String> unplaced) {
+record DugGround(Area agreed, Area apart, List<DigBody> unplaced) {
     private static final double SHORTEST_EDGE = 0.05;
 
     static DugGround of(
@@ -36,10 +36,10 @@ record DugGround(Area agreed, Area apart, List<String> unplaced) {
         Area agreed = new Area();
         Area apart = new Area();
         Area indoors = new Area();
-        List<String> unplaced = new ArrayList<>();
+        List<DigBody> unplaced = new ArrayList<>();
         for (DigBody body : DigBodies.of(job)) {
             Area ground = shapes.isIndoors(body) ? indoors : isApart(job, body, extra) ? apart : agreed;
-            shapes.of(body).ifPresentOrElse(ground::add, () -> unplaced.add(PlanWords.unplacedPit(body)));
+            shapes.of(body).ifPresentOrElse(ground::add, () -> unplaced.add(body));
         }
         Rect house = frame.house();
         Area inside = rectangle(house);

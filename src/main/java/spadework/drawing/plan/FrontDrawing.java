@@ -24,25 +24,25 @@ public final class FrontDrawing {
     private FrontDrawing() {}
 
     /** Room for the words at the edge of the sheet on the street side, points. */
-    static double room(Side side) {
-        return OutlineSpot.isAcross(side) ? 14 : LabelText.width(PlanWords.STREET, LabelRequest.SMALL) + 8;
+    static double room(Side side, PlanWords words) {
+        return OutlineSpot.isAcross(side) ? 14 : LabelText.width(words.street(), LabelRequest.SMALL) + 8;
     }
 
-    static void draw(Job job, PlanFrame frame, DrawingSheet sheet) {
+    static void draw(Job job, PlanFrame frame, PlanWords words, DrawingSheet sheet) {
         Optional<Side> front = PlaceWords.front(job);
         if (front.isEmpty()) {
             return;
         }
-        street(front.get(), frame, sheet);
+        street(front.get(), frame, words.street(), sheet);
         House house = job.site().house();
         house.door()
                 .filter(door -> house.front().isPresent())
-                .ifPresent(door -> door(new OutlineSpot(front.get(), door.feet()), frame, sheet));
+                .ifPresent(door -> door(new OutlineSpot(front.get(), door.feet()), frame, words.door(), sheet));
     }
 
-    private static void street(Side side, PlanFrame frame, DrawingSheet sheet) {
+    private static void street(Side side, PlanFrame frame, String text, DrawingSheet sheet) {
         Rect edge = frame.sheet().grown(-3);
-        double half = LabelText.width(PlanWords.STREET, LabelRequest.SMALL) / 2;
+        double half = LabelText.width(text, LabelRequest.SMALL) / 2;
         Point middle = frame.at(new OutlineSpot(side, OutlineSpot.sideFeet(frame.size(), side) / 2), 0);
         Point target = switch (side) {
             case NORTH -> new Point(middle.x(), edge.top() + 5);
@@ -51,30 +51,26 @@ public final class FrontDrawing {
             case WEST -> new Point(edge.left() + half, middle.y());
         };
         Rect zone = frame.outside(side, PlanBands.DRAIN);
-        sheet.wish(LabelRequest.small(
-                PlanWords.STREET,
-                PlanFrame.WIDEST_WORDS,
-                Role.LIMIT,
-                new LabelSpot(target, zone, 160),
-                PlanWords.STREET));
+        sheet.wish(
+                LabelRequest.small(text, PlanFrame.WIDEST_WORDS, Role.LIMIT, new LabelSpot(target, zone, 160), text));
     }
 
     /** A head that points into the house; its name stands inside. */
-    private static void door(OutlineSpot spot, PlanFrame frame, DrawingSheet sheet) {
+    private static void door(OutlineSpot spot, PlanFrame frame, String text, DrawingSheet sheet) {
         Point at = frame.at(spot, 0);
         boolean across = OutlineSpot.isAcross(spot.side());
         Point tip = frame.at(spot, -DOOR_DEEP);
         Point one = across ? at.plus(-DOOR_HALF, 0) : at.plus(0, -DOOR_HALF);
         Point other = across ? at.plus(DOOR_HALF, 0) : at.plus(0, DOOR_HALF);
         sheet.draw(new Area(List.of(one, tip, other), Weight.THIN, Role.HOUSE));
-        double half = across ? 6 : LabelText.width(PlanWords.DOOR, LabelRequest.SMALL) / 2 + 3;
+        double half = across ? 6 : LabelText.width(text, LabelRequest.SMALL) / 2 + 3;
         Point target = frame.at(spot, -DOOR_DEEP - half);
         LabelRequest name = LabelRequest.small(
-                PlanWords.DOOR,
+                text,
                 PlanFrame.WIDEST_WORDS,
                 Role.LIMIT,
                 new LabelSpot(target, frame.house().grown(-3), 40),
-                PlanWords.DOOR);
+                text);
         sheet.wish(List.of(name, name.withLeader(tip, frame.house().grown(-3), 110)));
     }
 }

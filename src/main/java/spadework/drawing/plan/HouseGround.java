@@ -29,7 +29,8 @@ public record HouseGround(Area dug, Map<String, Point> outlets, List<List<Point>
         PipeLayout water = PipeLayout.of(job);
         double scale = house.width() / job.site().house().eastWest().feet();
         PlanFrame frame = new PlanFrame(job.site().house(), house, scale, sheet);
-        PlanBands bands = PlanBands.of(job, water, Surroundings.of(job), scale).within(frame);
+        PlanBands bands = PlanBands.of(job, water, Surroundings.of(job), PlanWords.ENGLISH, scale)
+                .within(frame);
         Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
         DugGround dug = DugGround.of(job, water, AddedParts.NONE, outlets, frame, bands);
         List<List<Point>> pipes = new ArrayList<>();

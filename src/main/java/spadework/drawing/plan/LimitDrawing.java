@@ -22,16 +22,17 @@ public final class LimitDrawing {
 
     private LimitDrawing() {}
 
-    static void draw(Surroundings around, PlanFrame frame, PlanBands bands, DrawingSheet sheet) {
+    static void draw(Surroundings around, PlanFrame frame, PlanBands bands, PlanWords words, DrawingSheet sheet) {
         for (Side side : Side.values()) {
             PlanBands.Band band = bands.on(side);
-            lines(around.lines(side, false), band.near(), frame, sheet);
-            lines(around.lines(side, true), band.far(), frame, sheet);
-            around.trees(side).forEach(tree -> tree(tree, band.trees(), frame, sheet));
+            lines(around.lines(side, false), band.near(), frame, words, sheet);
+            lines(around.lines(side, true), band.far(), frame, words, sheet);
+            around.trees(side).forEach(tree -> tree(tree, band.trees(), frame, words, sheet));
         }
     }
 
-    private static void lines(List<PlanLimit> limits, double first, PlanFrame frame, DrawingSheet sheet) {
+    private static void lines(
+            List<PlanLimit> limits, double first, PlanFrame frame, PlanWords words, DrawingSheet sheet) {
         double out = first;
         boolean below = true;
         for (PlanLimit limit : limits) {
@@ -40,18 +41,18 @@ public final class LimitDrawing {
             Point a = frame.at(new OutlineSpot(limit.side(), whole ? 0 : limit.fromFeet()), out);
             Point b = frame.at(new OutlineSpot(limit.side(), whole ? feet : limit.toFeet()), out);
             sheet.line(a, b, Weight.THIN, Role.LIMIT, false);
-            double half = LabelText.width(limit.text(), LabelRequest.SMALL) / 2;
+            double half = LabelText.width(limit.text(words), LabelRequest.SMALL) / 2;
             boolean across = OutlineSpot.isAcross(limit.side());
             // Names of upright lines stand below and above them in turn, for there is no room between the lines.
             Point beyond = below ? b.plus(0, 9) : a.plus(0, -9);
-            sheet.wish(wish(limit, across ? new Point(b.x() - half, b.y() - 8) : beyond, frame));
+            sheet.wish(wish(limit, across ? new Point(b.x() - half, b.y() - 8) : beyond, frame, words));
             below = !below;
             out += across ? PlanBands.LINE_ACROSS : PlanBands.LINE_UPRIGHT;
         }
     }
 
     /** A tree stands where it hides no pipe, for its place along the wall is not measured. */
-    private static void tree(PlanLimit tree, double out, PlanFrame frame, DrawingSheet sheet) {
+    private static void tree(PlanLimit tree, double out, PlanFrame frame, PlanWords words, DrawingSheet sheet) {
         Point at = null;
         for (double share : SHARES) {
             double feet = tree.fromFeet() + (tree.toFeet() - tree.fromFeet()) * share;
@@ -64,8 +65,8 @@ public final class LimitDrawing {
         }
         sheet.draw(new Dot(at.x(), at.y(), TREE_RADIUS, Weight.THIN, Role.LIMIT, false));
         sheet.draw(new Dot(at.x(), at.y(), 1, Weight.THIN, Role.LIMIT, true));
-        double half = LabelText.width(tree.text(), LabelRequest.SMALL) / 2;
-        sheet.wish(wish(tree, at.plus(TREE_RADIUS + 4 + half, 0), frame).anchored("start"));
+        double half = LabelText.width(tree.text(words), LabelRequest.SMALL) / 2;
+        sheet.wish(wish(tree, at.plus(TREE_RADIUS + 4 + half, 0), frame, words).anchored("start"));
     }
 
     /** A lot line runs past the whole side, unless it was found at several distances there. */
@@ -74,9 +75,9 @@ public final class LimitDrawing {
                 && onSide.stream().filter(other -> other.kind() == limit.kind()).count() == 1;
     }
 
-    private static LabelRequest wish(PlanLimit limit, Point target, PlanFrame frame) {
+    private static LabelRequest wish(PlanLimit limit, Point target, PlanFrame frame, PlanWords words) {
         Rect zone = frame.outside(limit.side(), PlanBands.DRAIN);
-        return LabelRequest.small(
-                limit.text(), PlanFrame.WIDEST_WORDS, Role.LIMIT, new LabelSpot(target, zone, 70), limit.text());
+        String text = limit.text(words);
+        return LabelRequest.small(text, PlanFrame.WIDEST_WORDS, Role.LIMIT, new LabelSpot(target, zone, 70), text);
     }
 }

@@ -43,18 +43,20 @@ public record PlanBands(Map<Side, Band> bySide) {
             return new Band(Math.min(words, middle), trees, near, middle, far, end);
         }
 
-        Band withStreet(Side side) {
-            return new Band(words, trees, near, outlets, far, end + FrontDrawing.room(side));
+        Band withStreet(double room) {
+            return new Band(words, trees, near, outlets, far, end + room);
         }
     }
 
     /** @param scale points a foot, by which the trenches at the walls need room; 0 for none */
-    static PlanBands of(Job job, PipeLayout water, Surroundings around, double scale) {
+    static PlanBands of(Job job, PipeLayout water, Surroundings around, PlanWords words, double scale) {
         Map<Side, Band> bands = new EnumMap<>(Side.class);
         for (Side side : Side.values()) {
             bands.put(side, band(job, water, around, side, scale));
         }
-        PlaceWords.front(job).ifPresent(front -> bands.computeIfPresent(front, (side, band) -> band.withStreet(side)));
+        PlaceWords.front(job)
+                .ifPresent(front ->
+                        bands.computeIfPresent(front, (side, band) -> band.withStreet(FrontDrawing.room(side, words))));
         return new PlanBands(bands);
     }
 

@@ -28,74 +28,109 @@ public final class PlanFoot {
     private static final double ROW = 13;
     private static final double SIGN = 17;
 
-    private PlanFoot() {}
+    /** Room for the sign of the north and its letter. */
+    private static final double NORTH_WIDE = 24;
+
+    /** How far the legend may go on past what stands below it. */
+    private static final double PAST = 4;
+
+    /** From the legend's first row to the scale bar, and from there to what follows. */
+    private static final double TO_SCALE = 22;
+
+    private static final double TO_REST = 22;
+
+    private final PlanWords words;
+    private final DrawingSheet sheet;
+    private final double top;
+    private final double right;
+    private final double scale;
+
+    PlanFoot(PlanFrame frame, PlanWords words, DrawingSheet sheet) {
+        this.words = words;
+        this.sheet = sheet;
+        this.top = frame.sheet().bottom();
+        this.right = frame.sheet().right() - EDGE;
+        this.scale = frame.scale();
+    }
 
     /** Draws the foot and tells where it ends, points from the top. */
-    static double draw(
-            Job job, PipeLayout water, AddedParts extra, List<String> key, PlanFrame frame, DrawingSheet sheet) {
-        double top = frame.sheet().bottom();
-        double right = frame.sheet().right() - EDGE;
-        lines(job, top + 10, sheet);
-        ScaleBar.draw(LEFT, top + 32, frame.scale(), PlanWords.SCALE, sheet);
-        north(right, top + 42, sheet);
-        double below = extra(job, extra, top + 54, sheet);
-        below = outlets(job, water, below, right, sheet);
-        double bottom = key(key, below, right, sheet);
+    double draw(Job job, PipeLayout water, AddedParts extra, List<String> key) {
+        double bar = lines(job, top + 10) + TO_SCALE;
+        double last = ScaleBar.draw(new Point(LEFT, bar), scale, words.scale(), right - NORTH_WIDE, sheet);
+        north(bar + 10);
+        double below = extra(job, extra, last + TO_REST);
+        below = outlets(job, water, below);
+        double bottom = key(key, below);
         return key.isEmpty() ? below - 7 : bottom;
     }
 
     /** Each outlet with its sign and the job's words for its place; tells where the next row stands. */
-    private static double outlets(Job job, PipeLayout water, double first, double right, DrawingSheet sheet) {
+    private double outlets(Job job, PipeLayout water, double first) {
         double x = LEFT;
         double y = first;
         for (Outlet outlet : job.water().outlets()) {
             boolean unplaced = water.unplaced().contains(outlet.label());
             String label = LabelText.cut(outlet.label(), LabelRequest.SMALL, OutletDrawing.WIDEST);
-            double words = x + SIGN + LabelText.width(label, LabelRequest.SMALL, true) + 5;
-            String what = outlet.what() + (unplaced ? " " + PlanWords.UNPLACED : "");
+            double text = x + SIGN + LabelText.width(label, LabelRequest.SMALL, true) + 5;
+            String what = outlet.what() + (unplaced ? " " + words.unplaced() : "");
             double width = LabelText.width(what, LabelRequest.SMALL);
-            if (x > LEFT && words + width > right) {
-                words += LEFT - x;
+            if (x > LEFT && text + width > right) {
+                text += LEFT - x;
                 x = LEFT;
                 y += ROW;
             }
-            String kept = LabelText.cut(what, LabelRequest.SMALL, right - words);
+            String kept = LabelText.cut(what, LabelRequest.SMALL, right - text);
             OutletDrawing.symbol(outlet, Side.EAST, new Point(x + SIGN / 2 - 2, y - 3), sheet);
             sheet.draw(new Label(x + SIGN, y, label, "start", LabelRequest.SMALL, true, Role.WATER));
-            sheet.draw(small(words, y, kept));
-            x = words + LabelText.width(kept, LabelRequest.SMALL) + 2 * GAP;
+            sheet.draw(small(text, y, kept));
+            x = text + LabelText.width(kept, LabelRequest.SMALL) + 2 * GAP;
         }
         return job.water().outlets().isEmpty() ? first : y + ROW;
     }
 
-    private static void lines(Job job, double y, DrawingSheet sheet) {
-        double x = LEFT;
+    /** What the lines mean, in as many rows as it takes; tells where the last one stands. */
+    private double lines(Job job, double y) {
+        Point at = new Point(LEFT, y);
         if (!job.walls().isEmpty()) {
-            x = sample(x, y, Weight.THICK, Role.WALL, PlanWords.DUG_WALL, sheet);
+            at = sample(at, Weight.THICK, Role.WALL, words.meaning("dug-wall"));
         }
         if (!DigBodies.of(job).isEmpty()) {
-            x = dug(x, y, sheet);
+            at = dug(at, words.meaning("dug"));
         }
         if (!job.water().drains().isEmpty()) {
-            x = sample(x, y, Weight.MEDIUM, Role.DRAIN, PlanWords.DRAIN, sheet);
-            x = sample(x, y, Weight.MEDIUM, Role.MAIN, PlanWords.MAIN, sheet);
+            at = sample(at, Weight.MEDIUM, Role.DRAIN, words.meaning("drain"));
+            at = sample(at, Weight.MEDIUM, Role.MAIN, words.meaning("main"));
         }
         if (!job.water().roofLines().isEmpty()) {
-            x = sample(x, y, Weight.THIN, Role.ROOF_LINE, PlanWords.ROOF_LINE, sheet);
-            sheet.draw(new Dot(x + 3, y - 3, 3, Weight.MEDIUM, Role.ROOF_LINE, true));
-            sheet.draw(small(x + 11, y, PlanWords.DOWNSPOUT));
-            x += 11 + LabelText.width(PlanWords.DOWNSPOUT, LabelRequest.SMALL) + GAP;
+            at = sample(at, Weight.THIN, Role.ROOF_LINE, words.meaning("roof-line"));
+            at = fitting(at, 11, words.meaning("downspout"));
+            sheet.draw(new Dot(at.x() + 3, at.y() - 3, 3, Weight.MEDIUM, Role.ROOF_LINE, true));
+            at = said(at, 11, words.meaning("downspout"));
         }
         if (!job.water().drains().isEmpty()) {
-            sheet.draw(DrainDrawing.cleanout(new Point(x + 3, y - 3)));
-            sheet.draw(small(x + 10, y, PlanWords.CLEANOUT));
+            at = fitting(at, 10, words.meaning("cleanout"));
+            sheet.draw(DrainDrawing.cleanout(at.plus(3, -3)));
+            at = said(at, 10, words.meaning("cleanout"));
         }
+        return at.y();
     }
 
-    private static double dug(double x, double y, DrawingSheet sheet) {
+    /** The place itself, or the next row where the words would leave the sheet. */
+    private Point fitting(Point at, double before, String text) {
+        boolean leaves = at.x() + before + LabelText.width(text, LabelRequest.SMALL) > right + PAST;
+        return leaves && at.x() > LEFT ? new Point(LEFT, at.y() + ROW) : at;
+    }
+
+    /** Draws the words behind a sign and tells where the next sign stands. */
+    private Point said(Point at, double before, String text) {
+        sheet.draw(small(at.x() + before, at.y(), text));
+        return at.plus(before + LabelText.width(text, LabelRequest.SMALL) + GAP, 0);
+    }
+
+    private Point dug(Point wanted, String text) {
+        Point at = fitting(wanted, SAMPLE + 5, text);
         List<Line> edges = new ArrayList<>();
-        List<Point> corners = List.of(
-                new Point(x, y - 7), new Point(x + SAMPLE, y - 7), new Point(x + SAMPLE, y + 1), new Point(x, y + 1));
+        List<Point> corners = List.of(at.plus(0, -7), at.plus(SAMPLE, -7), at.plus(SAMPLE, 1), at.plus(0, 1));
         for (int i = 0; i < corners.size(); i++) {
             Point a = corners.get(i);
             Point b = corners.get((i + 1) % corners.size());
@@ -103,40 +138,39 @@ public final class PlanFoot {
         }
         Hatching.within(edges, Role.DUG, List.of()).forEach(sheet::draw);
         edges.forEach(sheet::draw);
-        sheet.draw(small(x + SAMPLE + 5, y, PlanWords.DUG));
-        return x + SAMPLE + 5 + LabelText.width(PlanWords.DUG, LabelRequest.SMALL) + GAP;
+        return said(at, SAMPLE + 5, text);
     }
 
     /** What is drawn apart, on a row of its own; tells where the next row stands. */
-    private static double extra(Job job, AddedParts extra, double y, DrawingSheet sheet) {
+    private double extra(Job job, AddedParts extra, double y) {
         if (extra.labels().isEmpty()) {
             return y;
         }
-        double x = LEFT;
+        Point at = new Point(LEFT, y);
         boolean walls = job.walls().stream().anyMatch(wall -> extra.has(wall.label()));
         if (walls) {
-            x = sample(x, y, Weight.THICK, Role.EXTRA_WALL, extra.wallName(), sheet);
+            at = sample(at, Weight.THICK, Role.EXTRA_WALL, extra.wallName());
         }
         if (extra.labels().stream()
                 .anyMatch(label -> job.walls().stream().noneMatch(w -> w.label().equals(label)))) {
-            sample(x, y, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName(), sheet);
+            at = sample(at, Weight.MEDIUM, Role.EXTRA_PIPE, extra.pipeName());
         }
-        return y + ROW;
+        return at.y() + ROW;
     }
 
-    private static double sample(double x, double y, Weight weight, Role role, String text, DrawingSheet sheet) {
-        sheet.draw(new Line(x, y - 3, x + SAMPLE, y - 3, weight, role, false));
-        sheet.draw(small(x + SAMPLE + 5, y, text));
-        return x + SAMPLE + 5 + LabelText.width(text, LabelRequest.SMALL) + GAP;
+    private Point sample(Point wanted, Weight weight, Role role, String text) {
+        Point at = fitting(wanted, SAMPLE + 5, text);
+        sheet.draw(new Line(at.x(), at.y() - 3, at.x() + SAMPLE, at.y() - 3, weight, role, false));
+        return said(at, SAMPLE + 5, text);
     }
 
-    private static void north(double right, double bottom, DrawingSheet sheet) {
+    private void north(double bottom) {
         double x = right - 6;
         sheet.draw(new Line(x, bottom, x, bottom - 18, Weight.MEDIUM, Role.PLAIN, true));
-        sheet.draw(new Label(x - 7, bottom - 5, PlanWords.NORTH, "end", 10, true, Role.PLAIN));
+        sheet.draw(new Label(x - 7, bottom - 5, words.north(), "end", 10, true, Role.PLAIN));
     }
 
-    private static double key(List<String> key, double first, double right, DrawingSheet sheet) {
+    private double key(List<String> key, double first) {
         double x = LEFT;
         double y = first;
         for (String entry : key) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.StringJoiner;
 import spadework.ground.BodyKind;
 import spadework.ground.DigBodies;
+import spadework.ground.DigBody;
 import spadework.job.Downspout;
 import spadework.job.FootingDrain;
 import spadework.job.House;
@@ -18,7 +19,6 @@ import spadework.job.SiteLimit;
 import spadework.job.SolidRun;
 import spadework.job.TeeAt;
 import spadework.job.Wall;
-import spadework.measure.Series;
 import spadework.takeoff.Cleanouts;
 import spadework.wording.Wording;
 
@@ -26,147 +26,155 @@ import spadework.wording.Wording;
 public final class PlanInWords {
     private static final Wording WORDS = Wording.beside(PlanInWords.class);
 
-    private PlanInWords() {}
+    private final Job job;
+    private final PlanWords words;
+    private final Wording said;
 
-    static String of(Job job) {
-        return of(job, AddedParts.NONE);
+    PlanInWords(Job job, PlanWords words) {
+        this.job = job;
+        this.words = words;
+        this.said = WORDS.in(words.language());
     }
 
-    static String of(Job job, AddedParts extra) {
+    String of(AddedParts extra) {
         StringJoiner text = new StringJoiner(" ");
         House house = job.site().house();
-        text.add(WORDS.get("plan-in-words.plan-house-seen-from"));
-        text.add(WORDS.get(
+        text.add(said.get("plan-in-words.plan-house-seen-from"));
+        text.add(said.get(
                 "plan-in-words.house-from-east-to",
                 house.eastWest().text(),
                 house.northSouth().text()));
-        PlaceWords.front(job)
-                .ifPresent(front -> text.add(WORDS.get(
-                        "plan-in-words.street-side",
-                        name(front),
-                        house.door()
-                                .map(door -> ", with the front door " + door.text() + " from its "
-                                        + (OutlineSpot.isAcross(front) ? "west" : "north") + " corner")
-                                .orElse(""))));
-        job.walls().forEach(wall -> text.add(said(extra, wall.label()) + wall(wall)));
-        job.water().drains().forEach(drain -> text.add(said(extra, drain.label()) + drain(drain, job)));
-        job.water().mains().forEach(main -> text.add(said(extra, main.label()) + main(main)));
-        job.water().roofLines().forEach(line -> text.add(said(extra, line.label()) + roofLine(line, job)));
-        dug(job).ifPresent(text::add);
-        job.water().outlets().forEach(outlet -> text.add(outlet(outlet, job)));
+        PlaceWords.front(job).ifPresent(front -> text.add(street(front, house)));
+        job.walls().forEach(wall -> text.add(added(extra, wall.label()) + wall(wall)));
+        job.water().drains().forEach(drain -> text.add(added(extra, drain.label()) + drain(drain)));
+        job.water().mains().forEach(main -> text.add(added(extra, main.label()) + main(main)));
+        job.water().roofLines().forEach(line -> text.add(added(extra, line.label()) + roofLine(line)));
+        dug().ifPresent(text::add);
+        job.water().outlets().forEach(outlet -> text.add(outlet(outlet)));
         job.site().limits().forEach(limit -> text.add(limit(limit)));
         return text.toString();
     }
 
-    /** How wide the ground lies open at grade. */
-    private static Optional<String> dug(Job job) {
-        List<String> widths = DigBodies.of(job).stream()
-                .filter(body -> body.kind() != BodyKind.WINDOW_WELL)
-                .map(body -> WORDS.get(
-                        "plan-in-words.dug-body",
-                        DugWidths.name(body),
-                        DugWidths.atGrade(body).text()))
-                .toList();
-        return widths.isEmpty() ? Optional.empty() : Optional.of(WORDS.get("plan-in-words.dug", Series.text(widths)));
+    private String street(Side front, House house) {
+        String side = words.side(front);
+        Side corner = OutlineSpot.isAcross(front) ? Side.WEST : Side.NORTH;
+        return house.door()
+                .map(door -> said.get("plan-in-words.street-side-door", side, door.text(), words.side(corner)))
+                .orElseGet(() -> said.get("plan-in-words.street-side", side));
     }
 
-    private static String said(AddedParts extra, String label) {
+    /** How wide the ground lies open at grade. */
+    private Optional<String> dug() {
+        List<String> widths = DigBodies.of(job).stream()
+                .filter(body -> body.kind() != BodyKind.WINDOW_WELL)
+                .map(body -> said.get(
+                        "plan-in-words.dug-body",
+                        place(body),
+                        DugWidths.atGrade(body).text()))
+                .toList();
+        return widths.isEmpty() ? Optional.empty() : Optional.of(said.get("plan-in-words.dug", words.row(widths)));
+    }
+
+    private String place(DigBody body) {
+        return said.get("plan-in-words.dug." + PlanWords.key(body.kind()), body.label());
+    }
+
+    private static String added(AddedParts extra, String label) {
         return extra.has(label) ? extra.sentence() : "";
     }
 
-    private static String wall(Wall wall) {
-        String side = wall.faces().name().toLowerCase(Locale.ROOT);
-        return WORDS.get(
+    private String wall(Wall wall) {
+        return said.get(
                 "plan-in-words.wall",
-                called("Wall", wall.label()),
+                called("wall", wall.label()),
                 wall.where(),
-                side,
+                words.side(wall.faces()),
                 wall.length().text());
     }
 
-    private static String cleanouts(FootingDrain drain, int each) {
+    private String cleanouts(FootingDrain drain) {
         boolean both = drain.teeAt() == TeeAt.MIDDLE;
-        String more = each == 1 ? "" : " and " + (each - 1) * (both ? 2 : 1) + " between there and its outflow";
-        return " It has a cleanout at %s%s.".formatted(both ? "each high end" : "its high end", more);
+        int each = Cleanouts.fromEachEnd(job, drain);
+        int more = (each - 1) * (both ? 2 : 1);
+        String ends = both ? "both" : "one";
+        return each == 1
+                ? said.get("plan-in-words.cleanouts." + ends)
+                : said.get("plan-in-words.cleanouts-more." + ends, more);
     }
 
-    private static String drain(FootingDrain drain, Job job) {
-        String tee = switch (drain.teeAt()) {
-            case START -> "from its start";
-            case MIDDLE -> "from its middle";
-            case END -> "from its end";
-        };
-        return WORDS.get(
+    private String drain(FootingDrain drain) {
+        return said.get(
                         "plan-in-words.drain",
-                        called("Footing drain", drain.label()),
+                        called("drain", drain.label()),
                         named("wall", drain.along()),
-                        tee,
+                        said.get("plan-in-words.tee." + PlanWords.key(drain.teeAt())),
                         drain.into())
-                + cleanouts(drain, Cleanouts.fromEachEnd(job, drain));
+                + " " + cleanouts(drain);
     }
 
-    private static String main(SolidRun main) {
-        return WORDS.get(
+    private String main(SolidRun main) {
+        return said.get(
                 "plan-in-words.long-leads-to",
-                called("Solid pipe", main.label()),
+                called("main", main.label()),
                 main.length().text(),
                 main.into());
     }
 
-    private static String roofLine(SolidRun line, Job job) {
+    private String roofLine(SolidRun line) {
         List<String> downspouts = job.water().downspouts().stream()
                 .filter(downspout -> downspout.into().equals(line.label()))
                 .map(Downspout::label)
                 .toList();
-        String from = downspouts.isEmpty() ? "roof water" : "the water of " + named("downspout", downspouts);
-        return WORDS.get(
+        String from = downspouts.isEmpty()
+                ? said.get("plan-in-words.roof-water")
+                : said.get("plan-in-words.water-of", named("downspout", downspouts));
+        return said.get(
                 "plan-in-words.long-carries-to",
-                called("Roof water pipe", line.label()),
+                called("roof-line", line.label()),
                 line.length().text(),
                 from,
                 line.into());
     }
 
-    private static String name(Side side) {
-        return side.name().toLowerCase(Locale.ROOT);
-    }
-
-    private static String outlet(Outlet outlet, Job job) {
-        String kind = switch (outlet.kind()) {
-            case DAYLIGHT -> "an outlet to daylight";
-            case SUMP -> OutletDrawing.isIndoors(outlet) ? "a sump inside the house" : "a sump";
-            case APPROVED_STORM -> "an approved storm connection";
-        };
+    private String outlet(Outlet outlet) {
+        String kind = said.get("plan-in-words.outlet-kind." + PlanWords.key(outlet.kind())
+                + (OutletDrawing.isIndoors(outlet) ? "-indoors" : ""));
         String pumped = outlet.kind() == OutletKind.SUMP
                 ? outlet.discharge()
-                        .map(length -> ", with a discharge pipe " + length.text() + " long")
+                        .map(length -> said.get("plan-in-words.discharge", length.text()))
                         .orElse("")
                 : "";
         String place = PlaceWords.side(job, outlet.what())
-                .map(side -> WORDS.get("plan-in-words.outlet-side", name(side)))
-                .orElse(WORDS.get("plan-in-words.outlet-side-unknown"));
-        return WORDS.get("plan-in-words.outlet", outlet.label(), kind, outlet.what(), pumped) + " " + place;
+                .map(side -> said.get("plan-in-words.outlet-side", words.side(side)))
+                .orElse(said.get("plan-in-words.outlet-side-unknown"));
+        return said.get("plan-in-words.outlet", outlet.label(), kind, outlet.what(), pumped) + " " + place;
     }
 
-    private static String limit(SiteLimit limit) {
-        return WORDS.get(
+    private String limit(SiteLimit limit) {
+        return said.get(
                 "plan-in-words.before-wall",
-                PlanWords.limit(limit.kind()),
+                words.limit(limit.kind()),
                 limit.distance().text(),
                 limit.wall());
     }
 
     /** The label behind its kind, unless the label says the kind itself. */
-    private static String called(String kind, String label) {
-        return label.toLowerCase(Locale.ROOT).contains(kind.toLowerCase(Locale.ROOT)) ? label : kind + " " + label;
+    private String called(String kind, String label) {
+        return isSaid(kind, label) ? label : said.get("plan-in-words.called." + kind, label);
+    }
+
+    private boolean isSaid(String kind, String label) {
+        String noun = said.get("plan-in-words.noun." + kind);
+        return label.toLowerCase(Locale.ROOT).contains(noun);
     }
 
     /** {@code wall A}, {@code walls A and B}, {@code walls A, B, and C}. */
-    private static String named(String noun, List<String> labels) {
-        if (labels.size() == 1) {
-            return called(noun, labels.get(0));
+    private String named(String kind, List<String> labels) {
+        if (labels.stream().anyMatch(label -> isSaid(kind, label))) {
+            return words.row(labels);
         }
-        boolean said = labels.stream().anyMatch(label -> called(noun, label).equals(label));
-        return (said ? "" : noun + "s ") + Series.text(labels);
+        return labels.size() == 1
+                ? said.get("plan-in-words.one." + kind, labels.get(0))
+                : said.get("plan-in-words.several." + kind, words.row(labels));
     }
 }

@@ -23,8 +23,8 @@ public record PlanLimit(
         return kind == LimitKind.TREE;
     }
 
-    String text() {
-        return PlanWords.limit(kind) + " " + distance;
+    String text(PlanWords words) {
+        return words.limit(kind, distance);
     }
 
     /** True if both are one line on the ground. */

@@ -16,6 +16,7 @@ import spadework.drawing.shape.Shape.Role;
 import spadework.job.Alteration;
 import spadework.job.Job;
 import spadework.job.Option;
+import spadework.wording.Language;
 
 /**
  * The plan of the house seen from above, north up: the dug walls, all ground that is opened, the pipes and where the
@@ -25,46 +26,50 @@ import spadework.job.Option;
 public final class PlanSketch {
     private PlanSketch() {}
 
+    /** Draws a job in English, as the office reads it. */
+    public static Scene of(Job job) {
+        return of(job, Language.ENGLISH);
+    }
+
     /**
      * Draws a job.
      *
+     * @param language of its words
      * @throws IllegalArgumentException if a drain or a site limit names a wall that the job does not have; intake has
      *     checked that
      */
-    public static Scene of(Job job) {
-        return of(job, AddedParts.NONE);
+    public static Scene of(Job job, Language language) {
+        return of(job, AddedParts.NONE, PlanSize.AMONG_OTHERS, language);
     }
 
     /** Draws a job so large that the plan fills a page that lies on its side: for a house with many walls to dig. */
-    public static Scene onItsOwnPage(Job job) {
-        return of(job, AddedParts.NONE, PlanSize.WHOLE_PAGE);
+    public static Scene onItsOwnPage(Job job, Language language) {
+        return of(job, AddedParts.NONE, PlanSize.WHOLE_PAGE, language);
     }
 
     /** Draws a job and, dashed, the walls and pipes that its options would add. */
-    public static Scene withOptions(Job job) {
+    public static Scene withOptions(Job job, Language language) {
         List<Alteration> options =
                 job.agreement().options().stream().map(Option::alteration).toList();
         Job whole = AddedParts.with(job, options);
-        AddedParts extra = AddedParts.optional(job, whole);
-        return extra.labels().isEmpty() ? of(job) : of(whole, extra);
+        AddedParts extra = AddedParts.optional(job, whole, new PlanWords(language));
+        return extra.labels().isEmpty() ? of(job, language) : of(whole, extra, PlanSize.AMONG_OTHERS, language);
     }
 
     /** Draws the job that comes of a change, the walls and pipes that it adds dashed. */
-    public static Scene changed(Job before, Job after) {
-        return of(after, AddedParts.added(before, after));
+    public static Scene changed(Job before, Job after, Language language) {
+        AddedParts extra = AddedParts.added(before, after, new PlanWords(language));
+        return of(after, extra, PlanSize.AMONG_OTHERS, language);
     }
 
-    private static Scene of(Job job, AddedParts extra) {
-        return of(job, extra, PlanSize.AMONG_OTHERS);
-    }
-
-    private static Scene of(Job job, AddedParts extra, PlanSize room) {
+    private static Scene of(Job job, AddedParts extra, PlanSize room, Language language) {
+        PlanWords words = new PlanWords(language);
         PipeLayout water = PipeLayout.of(job);
         Surroundings around = Surroundings.of(job);
         // Room for the trenches follows the scale, which is never larger once there is room for them.
-        double scale =
-                PlanFrame.of(job, PlanBands.of(job, water, around, 0), room).scale();
-        PlanBands bands = PlanBands.of(job, water, around, scale);
+        double scale = PlanFrame.of(job, PlanBands.of(job, water, around, words, 0), room)
+                .scale();
+        PlanBands bands = PlanBands.of(job, water, around, words, scale);
         PlanFrame frame = PlanFrame.of(job, bands, room);
         Map<String, Point> outlets = OutletDrawing.places(job, water, frame, bands);
         DrawingSheet sheet = new DrawingSheet();
@@ -72,16 +77,17 @@ public final class PlanSketch {
         dug.outline(sheet);
         WallDrawing.draw(job, extra, frame, bands, sheet);
         OutletDrawing.draw(job, water, outlets, frame, sheet);
-        DrainDrawing.draw(water, extra, frame, bands, sheet);
+        DrainDrawing.draw(water, extra, frame, bands, words, sheet);
         RunDrawing.draw(water, extra, outlets, frame, bands, sheet);
-        LimitDrawing.draw(around, frame, bands, sheet);
-        FrontDrawing.draw(job, frame, sheet);
+        RunDrawing.names(water, outlets, frame, bands, words, sheet);
+        LimitDrawing.draw(around, frame, bands, words, sheet);
+        FrontDrawing.draw(job, frame, words, sheet);
         WallLabels.of(job, frame, sheet.shapes()).forEach(sheet::wish);
         List<String> key = placeNames(sheet);
-        key.addAll(dug.unplaced());
+        dug.unplaced().forEach(pit -> key.add(words.unplacedPit(pit)));
         dug.hatch(sheet);
-        double height = PlanFoot.draw(job, water, extra, key, frame, sheet);
-        return new Scene(room.width(), height, sheet.shapes(), PlanInWords.of(job, extra));
+        double height = new PlanFoot(frame, words, sheet).draw(job, water, extra, key);
+        return new Scene(room.width(), height, sheet.shapes(), new PlanInWords(job, words).of(extra));
     }
 
     /** Gives every name its place, those that matter most first, and answers what the key must say. */

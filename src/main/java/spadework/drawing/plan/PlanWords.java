@@ -1,53 +1,86 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.plan;
 
+import java.util.List;
+import java.util.Locale;
 import spadework.ground.DigBody;
 import spadework.job.LimitKind;
+import spadework.job.Side;
 import spadework.measure.Length;
+import spadework.wording.Language;
 import spadework.wording.Wording;
 
-/** Every word on the plan that is not the job's own. */
-public final class PlanWords {
+/** Every word on the plan that is not the job's own, in the language of its paper. */
+public record PlanWords(Language language) {
     private static final Wording WORDS = Wording.beside(PlanWords.class);
 
-    static final String NORTH = "N";
-    static final String SCALE = WORDS.get("plan-words.house-and-walls-to");
-    static final String DUG_WALL = "Dug wall";
-    static final String DUG = "Ground dug";
-    static final String DRAIN = "Footing drain";
-    static final String MAIN = "Solid pipe";
-    static final String ROOF_LINE = "Roof water";
-    static final String DOWNSPOUT = "Downspout";
-    static final String CLEANOUT = "Cleanout";
-    static final String OPTIONAL_WALL = "Optional wall";
-    static final String OPTIONAL_PIPE = "Optional pipe";
-    static final String OPTIONAL_SENTENCE = WORDS.get("plan-words.optional-only-if-you");
-    static final String ADDED_WALL = "Wall added";
-    static final String ADDED_PIPE = "Pipe added";
-    static final String ADDED_SENTENCE = WORDS.get("plan-words.added-by-this-change");
-    static final String TO = " to ";
-    static final String STREET = "Street side";
-    static final String DOOR = "Front door";
-    static final String UNPLACED = "(which side of the house is not written down)";
+    static final PlanWords ENGLISH = new PlanWords(Language.ENGLISH);
 
-    private PlanWords() {}
-
-    /** A hole of which the job does not say where it lies. */
-    static String unplacedPit(DigBody pit) {
-        return WORDS.get(
-                "plan-words.pit-place-unknown",
-                pit.label(),
-                Length.ofFeet(pit.length()).text(),
-                Length.ofFeet(pit.width()).text());
+    String north() {
+        return WORDS.in(language).get("plan-words.north");
     }
 
-    static String limit(LimitKind kind) {
-        return switch (kind) {
-            case PROPERTY_LINE -> "Lot line";
-            case TREE -> "Tree";
-            case WALK -> "Walk";
-            case NEIGHBOR_FOOTING -> "Neighbor's footing";
-            case UTILITY -> "Utility line";
-        };
+    /** What is to scale and what is not. */
+    String scale() {
+        return WORDS.in(language).get("plan-words.house-and-walls-to");
+    }
+
+    /** What a line or a sign in the legend means, as {@code drain}. */
+    String meaning(String of) {
+        return WORDS.in(language).get("plan-words.key." + of);
+    }
+
+    /** What an added part is called in a sentence, and behind that its own words. */
+    String sentence(String of) {
+        return WORDS.in(language).get("plan-words.sentence." + of);
+    }
+
+    /** A pipe in the key, with what it leads to. */
+    String leads(String label, String into) {
+        return WORDS.in(language).get("plan-words.leads", label, into);
+    }
+
+    String street() {
+        return WORDS.in(language).get("plan-words.street");
+    }
+
+    String door() {
+        return WORDS.in(language).get("plan-words.door");
+    }
+
+    String unplaced() {
+        return WORDS.in(language).get("plan-words.unplaced");
+    }
+
+    /** A hole of which the job does not say where it lies. */
+    String unplacedPit(DigBody pit) {
+        return WORDS.in(language)
+                .get(
+                        "plan-words.pit-place-unknown",
+                        pit.label(),
+                        Length.ofFeet(pit.length()).text(),
+                        Length.ofFeet(pit.width()).text());
+    }
+
+    String limit(LimitKind kind) {
+        return WORDS.in(language).get("plan-words.limit." + key(kind));
+    }
+
+    /** What stands before a wall, and how far from it. */
+    String limit(LimitKind kind, String distance) {
+        return WORDS.in(language).get("plan-words.limit-at", limit(kind), distance);
+    }
+
+    /** The side of the house, as {@code north}. */
+    String side(Side side) {
+        return WORDS.in(language).get("plan-words.side." + key(side));
+    }
+
+    String row(List<String> things) {
+        return language.row(things);
+    }
+
+    static String key(Enum<?> constant) {
+        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

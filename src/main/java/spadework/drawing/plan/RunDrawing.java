@@ -41,10 +41,27 @@ public final class RunDrawing {
             if (outlet != null) {
                 List<Point> points = way(run, water.passed(run, frame.size()), outlet, out, frame, bands);
                 sheet.pipe(points, weight, role, true);
-                name(run, water.sideOf(run), points, frame, sheet);
             }
             if (run.isRoofWater()) {
                 run.starts().forEach(start -> downspout(frame.at(start, 0), sheet));
+            }
+        }
+    }
+
+    /** Names the runs, once they are drawn. */
+    static void names(
+            PipeLayout water,
+            Map<String, Point> outlets,
+            PlanFrame frame,
+            PlanBands bands,
+            PlanWords words,
+            DrawingSheet sheet) {
+        for (PlanRun run : water.runs()) {
+            Point outlet = outlets.get(run.outlet());
+            if (outlet != null && !run.label().isEmpty()) {
+                double out = PlanBands.lane(water.lanes().indexOf(run));
+                List<Point> points = way(run, water.passed(run, frame.size()), outlet, out, frame, bands);
+                sheet.wish(name(run, water.sideOf(run), points, frame, words));
             }
         }
     }
@@ -116,10 +133,7 @@ public final class RunDrawing {
         sheet.draw(new Dot(at.x(), at.y(), 3, Weight.MEDIUM, Role.ROOF_LINE, true));
     }
 
-    private static void name(PlanRun run, Side side, List<Point> points, PlanFrame frame, DrawingSheet sheet) {
-        if (run.label().isEmpty()) {
-            return;
-        }
+    private static LabelRequest name(PlanRun run, Side side, List<Point> points, PlanFrame frame, PlanWords words) {
         Point middle = points.get(points.size() - 2).toward(points.get(points.size() - 1), 0.5);
         // The name stands on the outer side of the fan of pipes that run together at the outlet.
         Point end = points.get(points.size() - 1);
@@ -127,13 +141,13 @@ public final class RunDrawing {
         boolean across = OutlineSpot.isAcross(side);
         boolean before = across ? middle.x() < end.x() - 1 : middle.y() <= end.y() + 1;
         Point target = across ? middle.plus(before ? -half - 4 : half + 4, 0) : middle.plus(0, before ? -9 : 9);
-        String inKey = run.label() + PlanWords.TO + run.outlet();
+        String inKey = words.leads(run.label(), run.outlet());
         LabelRequest wish = LabelRequest.small(
                 run.label(),
                 WIDEST,
                 run.role(),
                 new LabelSpot(target, frame.sheet().grown(-2), 60),
                 inKey);
-        sheet.wish(across ? wish.anchored(before ? "end" : "start") : wish);
+        return across ? wish.anchored(before ? "end" : "start") : wish;
     }
 }

@@ -9,41 +9,47 @@ import spadework.wording.Wording;
 public final class ProfileInWords {
     private static final Wording WORDS = Wording.beside(ProfileInWords.class);
 
-    private ProfileInWords() {}
+    private final ProfileWords words;
+    private final Wording said;
 
-    static String of(ProfileChain chain) {
+    ProfileInWords(ProfileWords words) {
+        this.words = words;
+        this.said = WORDS.in(words.language());
+    }
+
+    String of(ProfileChain chain) {
         StringJoiner text = new StringJoiner(" ");
-        text.add(WORDS.get("profile-in-words.profile-pipes-from-high"));
+        text.add(said.get("profile-in-words.profile-pipes-from-high"));
         text.add(
                 chain.canBeDrawn()
-                        ? WORDS.get(
+                        ? said.get(
                                 "profile-in-words.heights-are-drawn-times",
                                 ProfileWords.times(ProfileFrame.of(chain).exaggeration()))
-                        : ProfileWords.TOO_FEW_LEVELS);
+                        : words.tooFewLevels());
         for (ProfileReach reach : chain.reaches()) {
-            text.add(WORDS.get(
+            text.add(said.get(
                     "profile-in-words.reach",
                     reach.label(),
-                    ProfileWords.kind(reach.kind()),
+                    words.kind(reach.kind()),
                     reach.length().text(),
-                    ProfileWords.slopeText(reach),
-                    reach.startInvert().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED),
-                    reach.endInvert().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED),
-                    reach.startGrade().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED),
-                    reach.endGrade().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED)));
+                    words.slopeText(reach),
+                    reach.startInvert().map(Length::levelText).orElse(words.notMeasured()),
+                    reach.endInvert().map(Length::levelText).orElse(words.notMeasured()),
+                    reach.startGrade().map(Length::levelText).orElse(words.notMeasured()),
+                    reach.endGrade().map(Length::levelText).orElse(words.notMeasured())));
         }
         for (ProfileStation station : ProfileStation.of(chain)) {
             station.cover()
-                    .ifPresent(cover -> text.add(WORDS.get(
+                    .ifPresent(cover -> text.add(said.get(
                             "profile-in-words.cover-over-pipe-along",
                             ProfileWords.station(station.feet()),
-                            ProfileWords.cover(cover))));
+                            words.cover(cover))));
         }
-        text.add(WORDS.get(
+        text.add(said.get(
                 "profile-in-words.outlet-level",
                 chain.outlet(),
                 chain.place(),
-                chain.outletLevel().map(Length::levelText).orElse(ProfileWords.NOT_MEASURED)));
+                chain.outletLevel().map(Length::levelText).orElse(words.notMeasured())));
         return text.toString();
     }
 }

@@ -16,6 +16,7 @@ import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Role;
 import spadework.measure.Length;
+import spadework.wording.Language;
 
 /**
  * The way of the water seen from the side: ground and pipe by station, with every level that was measured. Heights
@@ -25,48 +26,60 @@ public final class ProfileSketch {
     private static final double TITLE_SIZE = 11;
     private static final double WIDEST_NAME = 90;
 
-    private ProfileSketch() {}
+    private final ProfileChain chain;
+    private final ProfileWords words;
 
-    /** Draws a chain. */
-    public static Scene of(ProfileChain chain) {
+    private ProfileSketch(ProfileChain chain, ProfileWords words) {
+        this.chain = chain;
+        this.words = words;
+    }
+
+    /**
+     * Draws a chain.
+     *
+     * @param language of its words
+     */
+    public static Scene of(ProfileChain chain, Language language) {
+        return new ProfileSketch(chain, new ProfileWords(language)).scene();
+    }
+
+    private Scene scene() {
         DrawingSheet sheet = new DrawingSheet();
-        sheet.draw(title(chain));
+        sheet.draw(title());
         ProfileFrame frame = ProfileFrame.of(chain);
         boolean leveled = chain.canBeDrawn();
         if (leveled) {
             ProfileLines.draw(chain, frame, sheet);
         } else {
-            sheet.draw(words(ProfileFrame.EDGE, 30, ProfileWords.TOO_FEW_LEVELS));
+            sheet.draw(small(ProfileFrame.EDGE, 30, words.tooFewLevels()));
             frame = frame.withoutHeights();
         }
-        double end = ProfileTable.draw(chain, frame, sheet);
+        double end = new ProfileTable(words, sheet).draw(chain, frame);
         if (leveled) {
-            names(chain, frame, sheet);
+            names(frame, sheet);
         }
-        String scale = leveled ? ProfileWords.scale(frame.exaggeration()) : ProfileWords.SCALE;
-        ScaleBar.draw(ProfileFrame.EDGE, end + 15, frame.across(), scale, sheet);
-        double foot = end + 24;
+        String scale = leveled ? words.scale(frame.exaggeration()) : words.scale();
+        Point bar = new Point(ProfileFrame.EDGE, end + 15);
+        double last = ScaleBar.draw(bar, frame.across(), scale, ProfileFrame.WIDTH - ProfileFrame.EDGE, sheet);
+        double foot = last + 9;
         if (!chain.benchmark().isEmpty()) {
             String text = LabelText.cut(
-                    ProfileWords.BENCHMARK + chain.benchmark(),
-                    LabelRequest.SMALL,
-                    ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
-            sheet.draw(words(ProfileFrame.EDGE, end + 30, text));
+                    words.benchmark(chain.benchmark()), LabelRequest.SMALL, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+            sheet.draw(small(ProfileFrame.EDGE, last + 15, text));
             foot += 13;
         }
-        return new Scene(ProfileFrame.WIDTH, foot, sheet.shapes(), ProfileInWords.of(chain));
+        return new Scene(ProfileFrame.WIDTH, foot, sheet.shapes(), new ProfileInWords(words).of(chain));
     }
 
-    private static Label title(ProfileChain chain) {
-        String text =
-                LabelText.cut(ProfileWords.title(chain), TITLE_SIZE, true, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
+    private Label title() {
+        String text = LabelText.cut(words.title(chain), TITLE_SIZE, true, ProfileFrame.WIDTH - 2 * ProfileFrame.EDGE);
         return new Label(ProfileFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
     }
 
     /** The ground's name over its longest line, the pipes' names and slopes at their lines, the outlet's beside it. */
-    private static void names(ProfileChain chain, ProfileFrame frame, DrawingSheet sheet) {
+    private void names(ProfileFrame frame, DrawingSheet sheet) {
         Rect zone = new Rect(ProfileFrame.LEFT, 20, ProfileFrame.WIDTH - 4, frame.foot() + 2);
-        ground(chain, frame, zone, sheet);
+        ground(frame, zone, sheet);
         double feet = 0;
         for (ProfileReach reach : chain.reaches()) {
             double middle = feet + reach.length().feet() / 2;
@@ -79,7 +92,7 @@ public final class ProfileSketch {
             if (station.inverts().isEmpty()) {
                 Point at = frame.at(station.feet(), (frame.low() + frame.high()) / 2);
                 LabelRequest wish = new LabelRequest(
-                        ProfileWords.NOT_MEASURED,
+                        words.notMeasured(),
                         LabelRequest.SMALL,
                         false,
                         Role.PLAIN,
@@ -102,7 +115,7 @@ public final class ProfileSketch {
     }
 
     /** Once for all reaches, where the line of the ground is longest. */
-    private static void ground(ProfileChain chain, ProfileFrame frame, Rect zone, DrawingSheet sheet) {
+    private void ground(ProfileFrame frame, Rect zone, DrawingSheet sheet) {
         double feet = 0;
         double longest = 0;
         Optional<Point> at = Optional.empty();
@@ -116,17 +129,17 @@ public final class ProfileSketch {
             }
             feet += length;
         }
-        at.ifPresent(ground -> place(ProfileWords.GROUND_LINE, ground.plus(0, -9), ground, zone, sheet));
+        at.ifPresent(ground -> place(words.groundLine(), ground.plus(0, -9), ground, zone, sheet));
     }
 
     /** Over the pipe's line where there is room, else under it, else at the end of a line to it. */
-    private static void pipe(ProfileReach reach, double middle, ProfileFrame frame, Rect zone, DrawingSheet sheet) {
+    private void pipe(ProfileReach reach, double middle, ProfileFrame frame, Rect zone, DrawingSheet sheet) {
         double level = (reach.startInvert().orElseThrow().feet()
                         + reach.endInvert().orElseThrow().feet())
                 / 2;
         Point bottom = frame.at(middle, level);
         Point over = frame.at(middle, level + reach.insideDiameter().feet()).plus(0, -11);
-        String text = LabelText.cut(reach.label(), LabelRequest.SMALL, WIDEST_NAME) + " " + ProfileWords.slope(reach);
+        String text = LabelText.cut(reach.label(), LabelRequest.SMALL, WIDEST_NAME) + " " + words.slope(reach);
         double half = LabelText.width(text, LabelRequest.SMALL) / 2;
         place(text, List.of(over, bottom.plus(-half, 11)), bottom, zone, sheet);
     }
@@ -157,7 +170,7 @@ public final class ProfileSketch {
                 .ifPresent(shapes -> shapes.forEach(sheet::draw));
     }
 
-    private static Label words(double x, double y, String text) {
+    private static Label small(double x, double y, String text) {
         return new Label(x, y, text, "start", LabelRequest.SMALL, false, Role.PLAIN);
     }
 }

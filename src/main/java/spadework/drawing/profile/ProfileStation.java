@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
-import spadework.drawing.shape.ScaleBar;
 import spadework.measure.Length;
 
 /**
@@ -42,15 +41,6 @@ public record ProfileStation(double feet, List<Length> inverts, List<Length> gra
             feet += after.map(reach -> reach.length().feet()).orElse(0.0);
         }
         return stations;
-    }
-
-    /** {@code 92.12 ft}, or {@code 92.12 / 92.10} where two were measured and differ. */
-    static String text(List<Length> levels) {
-        List<String> texts = levels.stream().map(Length::levelText).distinct().toList();
-        if (texts.isEmpty()) {
-            return ProfileWords.NOT_MEASURED;
-        }
-        return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(ScaleBar.FEET, "");
     }
 
     private static List<Length> known(Stream<Optional<Length>> before, Stream<Optional<Length>> after) {

@@ -1,80 +1,112 @@
 // SPDX-License-Identifier: Apache-2.0
 package spadework.drawing.profile;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Locale;
+import spadework.drawing.shape.ScaleBar;
 import spadework.measure.Length;
+import spadework.wording.Language;
 import spadework.wording.Wording;
 
-/** Every word on a profile that is not the job's own. */
-public final class ProfileWords {
+/** Every word on a profile that is not the job's own, in the language of its paper. */
+public record ProfileWords(Language language) {
     private static final Wording WORDS = Wording.beside(ProfileWords.class);
 
-    static final String NOT_MEASURED = "not measured";
-    static final String STATION = "Station";
-    static final String GROUND = "Ground";
-    static final String INVERT = "Pipe bottom";
-    static final String COVER = "Cover";
-    static final String GROUND_LINE = "Ground";
-    static final String BENCHMARK = "Levels from: ";
-    static final String TOO_FEW_LEVELS = WORDS.get("profile-words.too-few-levels-are");
-    static final String SCALE = "along the pipe. Levels in ft.";
-    static final String ARROW = " to ";
+    String notMeasured() {
+        return WORDS.in(language).get("profile-words.not-measured");
+    }
 
-    private ProfileWords() {}
+    /** What the rows of the table are called. */
+    List<String> heads() {
+        return List.of(
+                WORDS.in(language).get("profile-words.station"),
+                WORDS.in(language).get("profile-words.ground"),
+                WORDS.in(language).get("profile-words.invert"),
+                WORDS.in(language).get("profile-words.cover"));
+    }
 
-    static String title(ProfileChain chain) {
-        StringBuilder title = new StringBuilder("Profile ");
-        chain.reaches().forEach(reach -> title.append(reach.label()).append(ARROW));
-        return title.append(chain.outlet()).toString();
+    /** The name of the line of the ground. */
+    String groundLine() {
+        return WORDS.in(language).get("profile-words.ground");
+    }
+
+    String benchmark(String benchmark) {
+        return WORDS.in(language).get("profile-words.benchmark", benchmark);
+    }
+
+    String tooFewLevels() {
+        return WORDS.in(language).get("profile-words.too-few-levels-are");
+    }
+
+    String title(ProfileChain chain) {
+        List<String> way = new ArrayList<>();
+        chain.reaches().forEach(reach -> way.add(reach.label()));
+        way.add(chain.outlet());
+        String to = WORDS.in(language).get("profile-words.to");
+        return WORDS.in(language).get("profile-words.title", String.join(to, way));
     }
 
     /** {@code falls 1.41%}, {@code level}, {@code rises 0.47%}: a rise is against the flow. */
-    static String slope(ProfileReach reach) {
+    String slope(ProfileReach reach) {
         if (!reach.isLeveled()) {
-            return NOT_MEASURED;
+            return notMeasured();
         }
         String percent = String.format(Locale.ROOT, "%.2f%%", Math.abs(reach.slope()) * 100);
         if (percent.equals("0.00%")) {
-            return "level, no fall";
+            return WORDS.in(language).get("profile-words.level");
         }
-        return (reach.slope() > 0 ? "falls " : "rises ") + percent;
+        return reach.slope() > 0
+                ? WORDS.in(language).get("profile-words.falls", percent)
+                : WORDS.in(language).get("profile-words.rises", percent);
     }
 
     /** The slope in a sentence. */
-    static String slopeText(ProfileReach reach) {
+    String slopeText(ProfileReach reach) {
         if (!reach.isLeveled()) {
-            return "slope " + NOT_MEASURED;
+            return WORDS.in(language).get("profile-words.slope-not-measured");
         }
-        return slope(reach) + (reach.slope() < 0 ? " against the flow" : "");
+        return reach.slope() < 0 ? WORDS.in(language).get("profile-words.against", slope(reach)) : slope(reach);
     }
 
-    static String outlet(ProfileChain chain) {
-        String level = chain.outletLevel().map(Length::levelText).orElse(NOT_MEASURED);
-        return chain.outlet() + ": " + chain.place() + ", level " + level;
+    String outlet(ProfileChain chain) {
+        String level = chain.outletLevel().map(Length::levelText).orElse(notMeasured());
+        return WORDS.in(language).get("profile-words.outlet", chain.outlet(), chain.place(), level);
     }
 
-    static String kind(ProfileReach.Kind kind) {
-        return switch (kind) {
-            case DRAIN -> "perforated pipe";
-            case MAIN -> "solid pipe";
-            case ROOF_LINE -> "roof water pipe";
-        };
+    String kind(ProfileReach.Kind kind) {
+        String key = kind.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return WORDS.in(language).get("profile-words.kind." + key);
     }
 
     /** Soil over the pipe; none where the pipe comes out of the ground. */
-    static String cover(Length cover) {
-        return cover.isPositive() ? cover.text() : "none";
+    String cover(Length cover) {
+        return cover.isPositive() ? cover.text() : WORDS.in(language).get("profile-words.no-cover");
     }
 
     static String station(double feet) {
         return String.format(Locale.ROOT, "%.0f ft", feet);
     }
 
+    /** {@code 92.12 ft}, or {@code 92.12 / 92.10} where two were measured and differ. */
+    String levels(List<Length> levels) {
+        List<String> texts = levels.stream().map(Length::levelText).distinct().toList();
+        if (texts.isEmpty()) {
+            return notMeasured();
+        }
+        return texts.size() == 1 ? texts.get(0) : String.join(" / ", texts).replace(ScaleBar.FEET, "");
+    }
+
     static String times(double exaggeration) {
         return String.format(Locale.ROOT, "%.0f", exaggeration);
     }
 
-    static String scale(double exaggeration) {
-        return "along the pipe; heights are drawn " + times(exaggeration) + " times as large. Levels in ft.";
+    /** What the scale bar says where no height is drawn. */
+    String scale() {
+        return WORDS.in(language).get("profile-words.scale");
+    }
+
+    String scale(double exaggeration) {
+        return WORDS.in(language).get("profile-words.scale-heights", times(exaggeration));
     }
 }

@@ -3,7 +3,6 @@ package spadework.drawing.section;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.StringJoiner;
 import spadework.drawing.shape.Callout;
 import spadework.drawing.shape.DrawingSheet;
@@ -20,6 +19,7 @@ import spadework.ground.DepthFrom;
 import spadework.ground.DigBody;
 import spadework.job.Protection;
 import spadework.measure.Length;
+import spadework.wording.Language;
 import spadework.wording.Wording;
 
 /**
@@ -39,12 +39,14 @@ public final class BodySketch {
     private static final double OPEN_GROUND = 1.5;
 
     private final DigBody body;
+    private final SectionWords words;
     private final double depth;
     private final double scale;
     private final double center;
 
-    private BodySketch(DigBody body) {
+    private BodySketch(DigBody body, SectionWords words) {
         this.body = body;
+        this.words = words;
         depth = body.deepest().feet();
         double across = 2 * (half(depth) + OPEN_GROUND) + SectionFrame.SPOIL_BACK_FEET + SectionFrame.SPOIL_WIDE_FEET;
         scale = Math.min(
@@ -52,18 +54,13 @@ public final class BodySketch {
         center = LEFT + (OPEN_GROUND + half(depth)) * scale;
     }
 
-    public static Scene of(DigBody body) {
-        return new BodySketch(body).scene();
+    public static Scene of(DigBody body, Language language) {
+        return new BodySketch(body, new SectionWords(language)).scene();
     }
 
     /** What it is called in a sentence, as {@code main M1}. */
-    public static String name(DigBody body) {
-        String kind = switch (body.kind()) {
-            case DISCHARGE -> "discharge pipe of";
-            case SUMP_PIT -> "sump pit";
-            default -> body.kind().name().toLowerCase(Locale.ROOT).replace('_', ' ');
-        };
-        return kind + " " + body.label();
+    public static String name(DigBody body, Language language) {
+        return new SectionWords(language).body(body);
     }
 
     /** Width at grade. */
@@ -85,7 +82,7 @@ public final class BodySketch {
     private Scene scene() {
         DrawingSheet sheet = new DrawingSheet();
         String title = LabelText.cut(
-                WORDS.get("body-sketch.section-at-deepest-place", name(body)),
+                WORDS.in(words.language()).get("body-sketch.section-at-deepest-place", words.body(body)),
                 TITLE_SIZE,
                 SectionFrame.WIDTH - 2 * SectionFrame.EDGE);
         sheet.draw(new Label(SectionFrame.EDGE, 13, title, "start", TITLE_SIZE, true, Role.WALL));
@@ -93,8 +90,8 @@ public final class BodySketch {
         measures(sheet);
         double foot = Math.max(names(sheet), at(0, depth).y() + 30);
         sheet.wishes().forEach(oneOf -> SectionSketch.grant(oneOf, sheet));
-        SectionLegend.draw(foot + 14, scale, sheet);
-        return new Scene(SectionFrame.WIDTH, foot + 26, sheet.shapes(), inWords());
+        double legend = SectionLegend.draw(foot + 14, scale, words, sheet);
+        return new Scene(SectionFrame.WIDTH, legend + 12, sheet.shapes(), inWords());
     }
 
     private void ground(DrawingSheet sheet) {
@@ -158,7 +155,7 @@ public final class BodySketch {
                 new Point(at(edge, 0).x(), over),
                 new Point(at(edge + SectionFrame.SPOIL_BACK_FEET, 0).x(), over),
                 GRADE,
-                SectionWords.SPOIL_BACK,
+                words.spoilBack(),
                 -8,
                 sheet);
         SectionMeasures.across(
@@ -175,37 +172,33 @@ public final class BodySketch {
         Callout bank = Callout.of(
                 at(half(depth - middle), middle),
                 WIDEST,
-                SectionWords.bank(body.bank()),
-                SectionWords.soil(body.bank()) + SectionWords.engineer(body.deepest()),
-                from());
+                words.bank(body.bank()),
+                words.soil(body.bank()) + words.engineer(body.deepest()),
+                words.from(body.depthFrom()));
         List<Line> leaders = new ArrayList<>();
         return bank.draw(SectionFrame.WIDTH - SectionFrame.EDGE - WIDEST, GRADE + 14, leaders, sheet);
     }
 
-    private String from() {
-        return switch (body.depthFrom()) {
-            case MEASURED -> "depth by levels";
-            case TYPED -> "depth as typed, no level confirms it";
-            case USUAL -> "usual depth, not measured";
-        };
-    }
-
     private String inWords() {
+        Wording said = WORDS.in(words.language());
+        String name = words.body(body);
         StringJoiner text = new StringJoiner(" ");
-        text.add(WORDS.get(
-                "body-sketch.section-through-at-its", (isHole() ? "the hole of " : "the trench of "), name(body)));
-        text.add(WORDS.get(
+        text.add(
+                isHole()
+                        ? said.get("body-sketch.section-through-hole", name)
+                        : said.get("body-sketch.section-through-trench", name));
+        text.add(said.get(
                 "body-sketch.deep-and-wide-at",
                 body.deepest().text(),
-                from(),
+                words.from(body.depthFrom()),
                 Length.ofFeet(body.width()).text()));
-        text.add(WORDS.get(
+        text.add(said.get(
                 "body-sketch.on-both-sides-at",
-                SectionWords.bank(body.bank()),
-                SectionWords.soil(body.bank()),
-                SectionWords.engineer(body.deepest()),
+                words.bank(body.bank()),
+                words.soil(body.bank()),
+                words.engineer(body.deepest()),
                 widthAtGrade(body).text()));
-        text.add(WORDS.get("body-sketch.soil-heaped", SectionWords.SPOIL_BACK));
+        text.add(said.get("body-sketch.soil-heaped", words.spoilBack()));
         return text.toString();
     }
 

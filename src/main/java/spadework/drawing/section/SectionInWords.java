@@ -11,64 +11,68 @@ import spadework.wording.Wording;
 public final class SectionInWords {
     private static final Wording WORDS = Wording.beside(SectionInWords.class);
 
-    private SectionInWords() {}
+    private final SectionWords words;
+    private final Wording said;
 
-    static String of(CrossSection section, WallCovering covering) {
+    SectionInWords(SectionWords words) {
+        this.words = words;
+        this.said = WORDS.in(words.language());
+    }
+
+    String of(CrossSection section, WallCovering covering) {
         StringJoiner text = new StringJoiner(" ");
-        text.add(WORDS.get("section-in-words.section-through-trench-at", SectionWords.walls(section.walls())));
-        text.add(WORDS.get(
+        text.add(said.get("section-in-words.section-through-trench-at", words.walls(section.walls())));
+        text.add(said.get(
                 "section-in-words.from-grade-to-top",
                 section.depth().text(),
                 section.trenchDepth().text()));
-        text.add(SectionWords.footing(section.footing()) + ".");
+        text.add(words.footing(section.footing()) + ".");
         section.floor()
                 .ifPresentOrElse(
-                        floor -> text.add(WORDS.get("section-in-words.floor-inside-lies", over(floor))),
-                        () -> text.add(WORDS.get("section-in-words.floor-inside-not-drawn")));
-        text.add(WORDS.get("section-in-words.wall-covered-from-footing", covering.material(), covering.promise()));
-        text.add(WORDS.get(
+                        floor -> text.add(floor(floor)),
+                        () -> text.add(said.get("section-in-words.floor-inside-not-drawn")));
+        text.add(said.get("section-in-words.wall-covered-from-footing", covering.material(), words.promise(covering)));
+        text.add(said.get(
                 "section-in-words.bottom-trench-wide-beside",
                 section.bottomWidth().text()));
         text.add(bank(section));
         text.add(
                 section.noSoilOn().isPresent()
-                        ? WORDS.get("section-in-words.no-soil")
-                        : WORDS.get("section-in-words.soil-heaped", SectionWords.SPOIL_BACK));
+                        ? said.get("section-in-words.no-soil")
+                        : said.get("section-in-words.soil-heaped", words.spoilBack()));
         if (!section.beside().isEmpty()) {
-            text.add(WORDS.get(
+            text.add(said.get(
                     "section-in-words.beside",
-                    section.beside().stream().map(SectionWords::beside).collect(Collectors.joining("; "))));
+                    section.beside().stream().map(words::beside).collect(Collectors.joining("; "))));
         }
-        section.bed().ifPresentOrElse(bed -> text.add(bed(bed)), () -> text.add(SectionWords.NO_DRAIN + "."));
-        text.add(WORDS.get("section-in-words.above-trench-filled-and"));
+        section.bed().ifPresentOrElse(bed -> text.add(bed(bed)), () -> text.add(words.noDrain() + "."));
+        text.add(said.get("section-in-words.above-trench-filled-and"));
         return text.toString();
     }
 
-    private static String over(Length floor) {
+    private String floor(Length floor) {
         double feet = floor.feet();
-        return feet < 0 ? Length.ofFeet(-feet).text() + " below the bottom" : floor.text() + " above the bottom";
+        return feet < 0
+                ? said.get("section-in-words.floor-below", Length.ofFeet(-feet).text())
+                : said.get("section-in-words.floor-above", floor.text());
     }
 
-    private static String bank(CrossSection section) {
-        String inTheWay = SectionWords.inTheWay(section.bank());
-        return WORDS.get(
+    private String bank(CrossSection section) {
+        String inTheWay = words.inTheWay(section.bank());
+        return said.get(
                 "section-in-words.bank",
-                SectionWords.bank(section.bank()),
-                SectionWords.soil(section.bank()),
-                SectionWords.engineer(section.trenchDepth()),
+                words.bank(section.bank()),
+                words.soil(section.bank()),
+                words.engineer(section.trenchDepth()),
                 inTheWay.isEmpty() ? "" : "; " + inTheWay,
                 section.reach().text());
     }
 
-    private static String bed(CrossSection.Bed bed) {
-        return WORDS.get(
+    private String bed(CrossSection.Bed bed) {
+        return said.get(
                 "section-in-words.bed",
-                SectionWords.stone(bed.stone().text()),
-                lower(SectionWords.pipe(bed.pipeOutside(), bed.bedding())),
-                lower(SectionWords.FABRIC));
-    }
-
-    private static String lower(String text) {
-        return text.substring(0, 1).toLowerCase(java.util.Locale.ROOT) + text.substring(1);
+                words.stone(bed.stone().text()),
+                SectionWords.small(words.pipe(bed.pipeOutside(), bed.bedding())),
+                SectionWords.small(words.fabric()));
     }
 }

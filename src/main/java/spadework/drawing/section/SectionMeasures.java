@@ -22,7 +22,7 @@ public final class SectionMeasures {
 
     private SectionMeasures() {}
 
-    static void draw(SectionFrame frame, DrawingSheet sheet) {
+    static void draw(SectionFrame frame, SectionWords words, DrawingSheet sheet) {
         depths(frame, sheet);
         double reach = frame.section().reach().feet();
         double y = frame.grade() - OVER_GRADE;
@@ -38,7 +38,7 @@ public final class SectionMeasures {
                 new Point(frame.at(reach, 0).x(), y),
                 new Point(frame.at(spoil, 0).x(), y),
                 frame.grade(),
-                SectionWords.SPOIL_BACK,
+                words.spoilBack(),
                 -8,
                 sheet);
         across(

@@ -15,6 +15,7 @@ import spadework.drawing.shape.Shape.Label;
 import spadework.drawing.shape.Shape.Role;
 import spadework.job.SiteLimit;
 import spadework.takeoff.CrossSection;
+import spadework.wording.Language;
 
 /**
  * The trench cut across at a wall, to scale, about 470 by 300 points: the house on the left, the bank on the right,
@@ -26,17 +27,22 @@ public final class SectionSketch {
 
     private SectionSketch() {}
 
-    /** Draws a section with what covers its wall. */
-    public static Scene of(CrossSection section, WallCovering covering) {
+    /**
+     * Draws a section with what covers its wall.
+     *
+     * @param language of its words
+     */
+    public static Scene of(CrossSection section, WallCovering covering, Language language) {
+        SectionWords words = new SectionWords(language);
         SectionFrame frame = SectionFrame.of(section);
         DrawingSheet sheet = new DrawingSheet();
-        sheet.draw(title(section));
+        sheet.draw(title(section, words));
         SectionHouse.draw(frame, sheet);
         SectionGround.draw(frame, sheet);
         section.bed().ifPresent(bed -> SectionDrain.draw(frame, bed, sheet));
-        SectionMeasures.draw(frame, sheet);
-        names(frame, sheet);
-        double end = Math.max(SectionLabels.draw(frame, covering, sheet), frame.foot() + 30);
+        SectionMeasures.draw(frame, words, sheet);
+        names(frame, words, sheet);
+        double end = Math.max(new SectionLabels(frame, words).draw(covering, sheet), frame.foot() + 30);
         // Measures and short names give way: a line to a name has fewer ways to go.
         sheet.wishes().forEach(oneOf -> grant(oneOf, sheet));
         double lowest = sheet.shapes().stream()
@@ -45,32 +51,33 @@ public final class SectionSketch {
                 .max()
                 .orElse(end);
         double foot = Math.max(end, lowest + 5);
-        SectionLegend.draw(foot + 14, frame.scale(), sheet);
-        return new Scene(SectionFrame.WIDTH, foot + FOOT, sheet.shapes(), SectionInWords.of(section, covering));
+        double legend = SectionLegend.draw(foot + 14, frame.scale(), words, sheet);
+        String said = new SectionInWords(words).of(section, covering);
+        return new Scene(SectionFrame.WIDTH, legend - 14 + FOOT, sheet.shapes(), said);
     }
 
-    private static Label title(CrossSection section) {
+    private static Label title(CrossSection section, SectionWords words) {
         double widest = SectionFrame.WIDTH - 2 * SectionFrame.EDGE;
-        String text = LabelText.cut(SectionWords.title(section.walls()), TITLE_SIZE, true, widest);
+        String text = LabelText.cut(words.title(section.walls()), TITLE_SIZE, true, widest);
         return new Label(SectionFrame.EDGE, 13, text, "start", TITLE_SIZE, true, Role.WALL);
     }
 
-    private static void names(SectionFrame frame, DrawingSheet sheet) {
+    private static void names(SectionFrame frame, SectionWords words, DrawingSheet sheet) {
         Rect zone = new Rect(3, 20, SectionFrame.WIDTH - 3, Double.MAX_VALUE);
         double edge = frame.section().reach().feet() + SectionFrame.SPOIL_BACK_FEET;
-        String spoil = frame.section().noSoilOn().isPresent() ? SectionWords.NO_SPOIL : SectionWords.SPOIL;
+        String spoil = frame.section().noSoilOn().isPresent() ? words.noSpoil() : words.spoil();
         Point overHeap = frame.at(edge + SectionFrame.SPOIL_WIDE_FEET / 2, -SectionFrame.SPOIL_WIDE_FEET * 0.3)
                 .plus(0, -9);
         sheet.wish(name(spoil, overHeap, zone));
         for (SiteLimit limit : frame.section().beside()) {
             frame.markOf(limit).ifPresent(foot -> {
-                LabelRequest request = name(SectionWords.beside(limit), foot.plus(0, -28), zone);
+                LabelRequest request = name(words.beside(limit), foot.plus(0, -28), zone);
                 sheet.wish(List.of(request, request.withLeader(foot.plus(0, -16), zone, 140)));
             });
         }
         Point grade = frame.at(-SectionFrame.WALL_FEET, 0);
-        double half = LabelText.width(SectionWords.GRADE, LabelRequest.SMALL) / 2;
-        sheet.wish(name(SectionWords.GRADE, grade.plus(-half - 5, -8), zone));
+        double half = LabelText.width(words.grade(), LabelRequest.SMALL) / 2;
+        sheet.wish(name(words.grade(), grade.plus(-half - 5, -8), zone));
     }
 
     private static LabelRequest name(String text, Point target, Rect zone) {

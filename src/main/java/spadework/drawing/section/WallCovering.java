@@ -8,10 +8,4 @@ package spadework.drawing.section;
  * @param film dry film as {@code 60 mil}; empty where there is none
  * @param word what the papers may call it, {@code waterproofing} or {@code dampproofing}
  */
-public record WallCovering(String material, String film, String word) {
-
-    /** {@code 60 mil dry: waterproofing}, or the word alone. */
-    String promise() {
-        return film.isEmpty() ? word : film + SectionWords.DRY + word;
-    }
-}
+public record WallCovering(String material, String film, String word) {}

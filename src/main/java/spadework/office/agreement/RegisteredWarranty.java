@@ -33,8 +33,9 @@ public final class RegisteredWarranty {
         WarrantyTerms terms = job.warranty();
         LocalDate from = job.closed().map(Closed::completed).orElseThrow();
         Company company = dossier.company();
+        Dossier words = HomeownerPapers.words(dossier, "certificate");
         WarrantyCertificate certificate =
-                CertificatePaper.of(HomeownerPapers.words(dossier, "certificate"), PlanSketch.of(job));
+                CertificatePaper.of(words, PlanSketch.of(job, words.terms().language()));
         Contractor contractor = new Contractor(
                 company.name(),
                 company.address().text(),

@@ -35,7 +35,7 @@ public final class CompletionPaper {
         BuiltRecord built = new BuiltRecord(agreed, record);
         return new CompletionStatement(
                 PaperHeads.of(agreed, day(agreed)),
-                PlanSketch.of(built.built().job()),
+                PlanSketch.of(built.built().job(), agreed.terms().language()),
                 new CompletionDates(
                         agreed.terms().day(record.started()),
                         agreed.terms().day(record.finished().orElseThrow()),

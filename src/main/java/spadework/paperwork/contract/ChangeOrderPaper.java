@@ -46,7 +46,10 @@ public final class ChangeOrderPaper {
         return new ChangeOrder(
                 PaperHeads.of(proposed, change.issued()),
                 subject(proposed, change),
-                PlanSketch.changed(before, Altered.of(before, change.alteration())),
+                PlanSketch.changed(
+                        before,
+                        Altered.of(before, change.alteration()),
+                        proposed.terms().language()),
                 AlteredWorks.of(standing, change.alteration()),
                 QuantityChangeRows.all(priced.quantities(), proposed.terms()),
                 price(proposed, priced),

@@ -60,7 +60,7 @@ public final class ProfileDrawings {
         return new CaptionedDrawing(
                 reaches.stream().map(ProfileReach::label).toList(),
                 dossier.terms().get("drawing.profile", "outlet", end),
-                ProfileSketch.of(chain));
+                ProfileSketch.of(chain, dossier.terms().language()));
     }
 
     /** The solid run of that label; a sump's discharge pipe is under pressure and has no fall to show. */

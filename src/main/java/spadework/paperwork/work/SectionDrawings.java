@@ -44,14 +44,14 @@ public final class SectionDrawings {
 
     private static CaptionedDrawing drawing(DigBody body, PaperWords terms) {
         return new CaptionedDrawing(
-                List.of(BodySketch.name(body)),
+                List.of(BodySketch.name(body, terms.language())),
                 terms.get(
                         "drawing.body",
                         "depth",
                         body.deepest().text(),
                         "width",
                         BodySketch.widthAtGrade(body).text()),
-                BodySketch.of(body));
+                BodySketch.of(body, terms.language()));
     }
 
     private static void add(List<Cut> cuts, Cut cut) {
@@ -79,7 +79,7 @@ public final class SectionDrawings {
                         section.trenchDepth().text(),
                         "reach",
                         section.reach().text()),
-                SectionSketch.of(section, cut.covering()));
+                SectionSketch.of(section, cut.covering(), terms.language()));
     }
 
     /** A section and what covers its wall. */

@@ -84,7 +84,7 @@ class DugGroundTest {
     private static List<Line> lines(Scene plan, Role role) {
         double foot = plan.shapes().stream()
                 .filter(shape ->
-                        shape instanceof Shape.Label label && label.text().equals(PlanWords.DUG))
+                        shape instanceof Shape.Label label && label.text().equals(PlanWords.ENGLISH.meaning("dug")))
                 .mapToDouble(shape -> ((Shape.Label) shape).y())
                 .findFirst()
                 .orElseThrow();

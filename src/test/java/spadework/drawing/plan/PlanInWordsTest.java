@@ -45,7 +45,7 @@ class PlanInWordsTest {
                 .outlet("Sump", OutletKind.SUMP)
                 .job();
 
-        assertThat(PlanInWords.of(job))
+        assertThat(PlanSketch.of(job).alternative())
                 .contains(" Back wall, the north wall, faces north")
                 .contains(" Footing drain runs along Back wall and empties from its end into Sump.");
     }
@@ -54,7 +54,7 @@ class PlanInWordsTest {
     @MethodSource("seeds")
     void everyWallLengthPipeAndOutletIsNamed(long seed) {
         Job job = RandomJobs.of(seed);
-        String words = PlanInWords.of(job);
+        String words = PlanSketch.of(job).alternative();
 
         job.walls()
                 .forEach(wall -> assertThat(words)

@@ -9,10 +9,8 @@ import static spadework.drawing.ProfileSketchJob.level;
 import static spadework.drawing.ProfileSketchJob.none;
 import static spadework.drawing.ProfileSketchJob.reach;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.LongStream;
@@ -30,13 +28,14 @@ import spadework.drawing.shape.Shape.Line;
 import spadework.drawing.shape.Shape.Role;
 import spadework.drawing.shape.Shape.Weight;
 import spadework.measure.Length;
+import spadework.wording.Language;
 
 class ProfileSketchTest {
     private static final Pattern TIMES = Pattern.compile("heights are drawn (\\d+) times");
 
     @Test
     void pipeAndGroundAreDrawnToTheStatedScales() {
-        Scene scene = ProfileSketch.of(ProfileSketchJob.measured());
+        Scene scene = ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH);
 
         double across = SectionGeometryTest.scale(scene);
         double upright = across * times(scene);
@@ -52,7 +51,7 @@ class ProfileSketchTest {
 
     @Test
     void theLevelsAtTheSideMeasureTheSameHeights() {
-        Scene scene = ProfileSketch.of(ProfileSketchJob.measured());
+        Scene scene = ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH);
 
         List<Shape.Label> levels = PlanLabels.of(scene).stream()
                 .filter(label -> label.anchor().equals("end"))
@@ -73,7 +72,7 @@ class ProfileSketchTest {
             """)
     void eachReachSaysHowItFalls(double start, double end, String says) {
         ProfileChain chain = chain(reach("M1", Kind.MAIN, 60, level(start), level(end), none(), none()));
-        Scene scene = ProfileSketch.of(chain);
+        Scene scene = ProfileSketch.of(chain, Language.ENGLISH);
 
         assertThat(PlanLabels.texts(scene)).contains("M1: solid pipe, 60 ft, " + says);
         assertThat(scene.alternative()).contains(says);
@@ -82,16 +81,18 @@ class ProfileSketchTest {
     /** Cover is counted from the pipe's outside top: at 40 ft 96.10 less 92.12 and 4.1 in of pipe. */
     @Test
     void invertGroundAndCoverStandUnderEachStation() {
-        assertThat(PlanLabels.texts(ProfileSketch.of(ProfileSketchJob.measured())))
+        assertThat(PlanLabels.texts(ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH)))
                 .contains("0 ft", "40 ft", "100 ft", "92.50 ft", "92.12 / 92.10", "91.20 ft", "96.50 ft", "96.10 ft")
                 .contains("3 ft 8 in");
     }
 
     @Test
     void twoGroundLevelsAtOnePlaceAreBothSaidAndTheLesserCoverCounts() {
-        Scene scene = ProfileSketch.of(chain(
-                reach("D1", Kind.DRAIN, 40, level(92.5), level(92), level(96), level(96)),
-                reach("M1", Kind.MAIN, 60, level(92), level(91.2), level(94.3417), level(91.4))));
+        Scene scene = ProfileSketch.of(
+                chain(
+                        reach("D1", Kind.DRAIN, 40, level(92.5), level(92), level(96), level(96)),
+                        reach("M1", Kind.MAIN, 60, level(92), level(91.2), level(94.3417), level(91.4))),
+                Language.ENGLISH);
 
         assertThat(PlanLabels.texts(scene)).contains("96.00 / 94.34", "2 ft", "none");
     }
@@ -101,7 +102,7 @@ class ProfileSketchTest {
         ProfileChain chain = chain(
                 reach("D1", Kind.DRAIN, 40, level(92.5), none(), none(), none()),
                 reach("M1", Kind.MAIN, 60, level(92.1), level(91.2), none(), none()));
-        Scene scene = ProfileSketch.of(chain);
+        Scene scene = ProfileSketch.of(chain, Language.ENGLISH);
 
         assertThat(pipes(scene, Role.DRAIN)).isEmpty();
         assertThat(pipes(scene, Role.MAIN)).isNotEmpty();
@@ -121,7 +122,7 @@ class ProfileSketchTest {
                 "curb",
                 none(),
                 "");
-        Scene scene = ProfileSketch.of(chain);
+        Scene scene = ProfileSketch.of(chain, Language.ENGLISH);
 
         assertThat(PlanLabels.texts(scene)).contains("Too few levels are measured: the fall cannot be drawn.");
         assertThat(PlanLabels.texts(scene)).contains("95.40 ft");
@@ -133,7 +134,7 @@ class ProfileSketchTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void noLabelLiesOverALineOrAnotherLabelOrLeavesTheSheet(long seed) {
-        Scene scene = ProfileSketch.of(random(seed));
+        Scene scene = ProfileSketch.of(ProfileSketchJob.random(seed), Language.ENGLISH);
 
         assertThat(PlanLabels.faults(scene)).isEmpty();
         assertThat(scene.height()).isLessThan(360);
@@ -142,8 +143,8 @@ class ProfileSketchTest {
     @ParameterizedTest(name = "seed {0}")
     @MethodSource("seeds")
     void everyMeasuredLevelStandsInTheWords(long seed) {
-        ProfileChain chain = random(seed);
-        String words = ProfileSketch.of(chain).alternative();
+        ProfileChain chain = ProfileSketchJob.random(seed);
+        String words = ProfileSketch.of(chain, Language.ENGLISH).alternative();
 
         for (ProfileReach reach : chain.reaches()) {
             assertThat(words)
@@ -161,37 +162,6 @@ class ProfileSketchTest {
     void aReachWithoutLengthIsRefused() {
         assertThatThrownBy(() -> reach("M1", Kind.MAIN, 0, none(), none(), none(), none()))
                 .isInstanceOf(IllegalArgumentException.class);
-    }
-
-    private static ProfileChain random(long seed) {
-        Random random = new Random(seed);
-        List<ProfileReach> reaches = new ArrayList<>();
-        double level = 90 + random.nextInt(100) / 10.0;
-        int count = 1 + random.nextInt(4);
-        for (int i = 0; i < count; i++) {
-            double length = 4 + random.nextInt(160);
-            double end = level - length * (random.nextInt(40) - 4) / 1000.0;
-            double ground = level + 1 + random.nextInt(60) / 10.0;
-            reaches.add(reach(
-                    random.nextInt(5) == 0 ? "Main along the garage " + i : "P" + i,
-                    Kind.values()[random.nextInt(3)],
-                    length,
-                    maybe(random, level),
-                    maybe(random, end),
-                    maybe(random, ground),
-                    maybe(random, end + 1 + random.nextInt(40) / 10.0)));
-            level = end - random.nextInt(5) / 100.0;
-        }
-        return new ProfileChain(
-                reaches,
-                "O1",
-                "swale along the back lot line",
-                maybe(random, level - 0.1),
-                random.nextBoolean() ? "door sill, 100.00 ft" : "");
-    }
-
-    private static Optional<Length> maybe(Random random, double feet) {
-        return random.nextInt(5) == 0 ? none() : level(feet);
     }
 
     private static double times(Scene scene) {

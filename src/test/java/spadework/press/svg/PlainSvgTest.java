@@ -29,6 +29,7 @@ import spadework.press.font.Fonts;
 import spadework.press.page.PageInfo;
 import spadework.press.page.PageSource;
 import spadework.press.page.Typesetter;
+import spadework.wording.Language;
 
 /** Plain drawings are drawn by the press itself; whatever else an SVG holds is left to the SVG library. */
 class PlainSvgTest {
@@ -38,8 +39,8 @@ class PlainSvgTest {
     void allOurDrawingsArePlain() {
         for (Scene scene : List.of(
                 PlanSketch.of(PlanJob.twelveWalls()),
-                SectionSketch.of(SectionJob.at(6, SoilType.C, Protection.SLOPED), SectionJob.RUBBER),
-                ProfileSketch.of(ProfileSketchJob.measured()))) {
+                SectionSketch.of(SectionJob.at(6, SoilType.C, Protection.SLOPED), SectionJob.RUBBER, Language.ENGLISH),
+                ProfileSketch.of(ProfileSketchJob.measured(), Language.ENGLISH))) {
             assertThat(PlainSvg.of(svg(SceneSvg.of(scene))))
                     .get()
                     .satisfies(plain -> assertThat(plain.shapes()).hasSize(elements(scene)));
