@@ -28,7 +28,7 @@ public final class HomeownerPapers {
             "completion");
 
     /** Papers of a job that print in English whatever the homeowner reads. */
-    private static final List<String> ENGLISH = List.of("scope-of-work", "drawings");
+    private static final List<String> ENGLISH = List.of("scope-of-work");
 
     private HomeownerPapers() {}
 

@@ -43,6 +43,7 @@ class DrawingLanguagesTest {
             new WallCovering("caucho sintético líquido", "60 mil", "impermeabilización");
     private static final Pattern FIGURE = Pattern.compile("\\d[\\d.]*\\d|\\d|[½¼¾⅛⅜⅝⅞]");
 
+    private static final Set<String> SCALE_BARS = Set.of("1", "2", "5", "10", "20", "50", "100", "200");
     private static final Map<Language, List<Scene>> DRAWN = new HashMap<>();
 
     static Stream<Language> languages() {
@@ -66,7 +67,10 @@ class DrawingLanguagesTest {
         List<Scene> other = scenes(language);
         for (int i = 0; i < english.size(); i++) {
             Scene one = other.get(i);
-            assertThat(new TreeSet<>(figures(drawn(one)))).containsAll(figures(drawn(english.get(i))));
+            List<String> drawn = figures(drawn(english.get(i)));
+            // A legend of two rows makes the house lower, so the bar of the scale may be another one.
+            drawn.removeAll(SCALE_BARS);
+            assertThat(new TreeSet<>(figures(drawn(one)))).containsAll(drawn);
             assertThat(figures(one.alternative()).stream().sorted().toList())
                     .isEqualTo(figures(english.get(i).alternative()).stream()
                             .sorted()

@@ -59,6 +59,8 @@ class SpanishPapersTest {
     private static final Map<String, byte[]> PAGES = new LinkedHashMap<>();
     private static final Map<String, List<String>> SHEETS = new LinkedHashMap<>();
     private static final Map<String, List<String>> ENGLISH_SHEETS = new LinkedHashMap<>();
+    private static final Map<String, List<String>> DRAWINGS = new LinkedHashMap<>();
+    private static final Map<String, List<String>> ENGLISH_DRAWINGS = new LinkedHashMap<>();
     private static final Set<String> TYPED = new TreeSet<>();
 
     @BeforeAll
@@ -86,6 +88,9 @@ class SpanishPapersTest {
                     .forEach((file, texts) -> ENGLISH_SHEETS.put(name + file, texts));
             PaperBlocks.ofWorkbooks(spanish, TRANSLATED).forEach((file, texts) -> SHEETS.put(name + file, texts));
             PaperBlocks.pages(spanish, TRANSLATED, press).forEach((file, page) -> PAGES.put(name + file, page));
+            PaperBlocks.ofDrawings(english, TRANSLATED)
+                    .forEach((file, texts) -> ENGLISH_DRAWINGS.put(name + file, texts));
+            PaperBlocks.ofDrawings(spanish, TRANSLATED).forEach((file, texts) -> DRAWINGS.put(name + file, texts));
             TYPED.addAll(words(Files.readString(sample.resolve("job.json"))));
             TYPED.addAll(words(english.dossier().company().toString()));
         }
@@ -128,6 +133,25 @@ class SpanishPapersTest {
                 assertThat(figures(texts)).as(paper + ", workbook").isEqualTo(figures(ENGLISH_SHEETS.get(paper))));
     }
 
+    /** The words on a drawing and those that stand for it: Spanish, with the figures of the English ones. */
+    @Test
+    void drawingsSpeakSpanishToo() throws IOException {
+        Set<String> english = englishWords();
+        assertThat(english).contains("surroundings");
+        assertThat(DRAWINGS.values().stream().filter(texts -> !texts.isEmpty())).hasSizeGreaterThan(10);
+        DRAWINGS.forEach((paper, texts) -> {
+            assertThat(left(texts, english)).as(paper).isEmpty();
+            assertThat(new TreeSet<>(figures(texts)))
+                    .as(paper)
+                    .isEqualTo(new TreeSet<>(figures(ENGLISH_DRAWINGS.get(paper))));
+        });
+        assertThat(ENGLISH_DRAWINGS)
+                .as("the check finds English words")
+                .allSatisfy((paper, texts) -> assertThat(
+                                texts.isEmpty() || !left(texts, english).isEmpty())
+                        .isTrue());
+    }
+
     @Test
     void theyReadAsSpanish() throws IOException {
         SpanishJudge judge = new SpanishJudge();
@@ -168,7 +192,11 @@ class SpanishPapersTest {
     private static Set<String> englishWords() throws IOException {
         Set<String> english = new TreeSet<>();
         Set<String> spanish = new TreeSet<>();
-        for (Path file : bundles()) {
+        List<Path> read = new ArrayList<>(bundles());
+        for (String drawn : List.of("plan", "section", "profile")) {
+            read.add(Path.of("src/main/resources/spadework/drawing", drawn, "words_es.properties"));
+        }
+        for (Path file : read) {
             spanish.addAll(words(texts(file)));
             english.addAll(words(texts(
                     file.resolveSibling(file.getFileName().toString().replace("_es.properties", ".properties")))));

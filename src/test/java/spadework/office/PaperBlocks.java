@@ -17,6 +17,7 @@ import spadework.press.page.PageInfo;
 import spadework.press.page.PagePress;
 import spadework.press.page.PageSource;
 import spadework.press.sheet.WorkbookPress;
+import spadework.press.svg.PageFigure;
 import spadework.press.template.Templates;
 import spadework.wording.Language;
 
@@ -27,6 +28,8 @@ public final class PaperBlocks {
     /** Wording that a law prescribes, and what is drawn. */
     private static final Pattern SET_ASIDE =
             Pattern.compile("notice|statement|cancel|told|prescribed|figure|header|footer");
+
+    private static final Pattern WRITTEN = Pattern.compile("<(?:text|title)[^>]*>([^<]*)<");
 
     private PaperBlocks() {}
 
@@ -62,6 +65,28 @@ public final class PaperBlocks {
             found.put(sheet.file(), press.print(sheet.template(), sheet.model(), info));
         }
         return found;
+    }
+
+    /** The words on the drawings of the papers and those that stand for them, by the paper's file name. */
+    public static Map<String, List<String>> ofDrawings(Bid bid, Set<PaperKind> papers) {
+        Map<String, List<String>> found = new LinkedHashMap<>();
+        for (PaperModels.Sheet sheet : PaperModels.of(bid, bid.prepared(papers))) {
+            List<String> texts = new ArrayList<>();
+            sheet.model().values().forEach(value -> drawn(value, texts));
+            found.put(sheet.file(), texts);
+        }
+        return found;
+    }
+
+    private static void drawn(Object value, List<String> texts) {
+        if (value instanceof List<?> several) {
+            several.forEach(one -> drawn(one, texts));
+        } else if (value instanceof PageFigure figure) {
+            texts.add(figure.caption());
+            drawn(figure.svg(), texts);
+        } else if (value instanceof String svg && svg.startsWith("<svg")) {
+            WRITTEN.matcher(svg).results().map(text -> text.group(1)).forEach(texts::add);
+        }
     }
 
     /** The blocks of one page, by its template. */

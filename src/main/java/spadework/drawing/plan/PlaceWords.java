@@ -2,34 +2,24 @@
 package spadework.drawing.plan;
 
 import java.util.EnumSet;
-import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import spadework.job.Job;
 import spadework.job.Side;
 import spadework.job.Wall;
 
 /**
- * The side of the house that words of a job point to: by the compass, by one of its walls, or by front and back. Words
- * that point to two sides, or to none, give none: nothing is guessed.
+ * The side of the house that words of a job point to: by the compass, by one of its walls, or by front and back, in
+ * English or in the language of its papers. Words that point to two sides, or to none, give none: nothing is guessed.
  */
 public final class PlaceWords {
-    private static final Pattern COMPASS =
-            Pattern.compile("\\b(north|east|south|west)(?:ern|ward)?\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern WALL = Pattern.compile("\\bwall ([\\p{L}\\p{N}-]+)", Pattern.CASE_INSENSITIVE);
-    private static final Pattern FRONT = Pattern.compile("\\b(front|street|road|curb)\\b", Pattern.CASE_INSENSITIVE);
-    private static final Pattern BACK =
-            Pattern.compile("\\b(back(?! up)|rear|backyard)\\b|\\bbehind the house\\b", Pattern.CASE_INSENSITIVE);
-    private static final Map<String, Side> SIDES =
-            Map.of("north", Side.NORTH, "east", Side.EAST, "south", Side.SOUTH, "west", Side.WEST);
-
     private final Job job;
+    private final PlaceSayings sayings;
 
     private PlaceWords(Job job) {
         this.job = job;
+        this.sayings = PlaceSayings.in(job.head().language());
     }
 
     /** The side toward the street: as the job gives it, or as the words of its walls have it. */
@@ -44,18 +34,14 @@ public final class PlaceWords {
     }
 
     private Optional<Side> side(String words) {
-        Set<Side> compass = EnumSet.noneOf(Side.class);
-        Matcher found = COMPASS.matcher(words);
-        while (found.find()) {
-            compass.add(SIDES.get(found.group(1).toLowerCase(Locale.ROOT)));
-        }
+        Set<Side> compass = sayings.sides(words);
         if (!compass.isEmpty()) {
             return only(compass);
         }
         Set<Side> walls = EnumSet.noneOf(Side.class);
-        Matcher named = WALL.matcher(words);
+        Matcher named = sayings.wall().matcher(words);
         while (named.find()) {
-            String label = named.group(1);
+            String label = PlaceSayings.label(named);
             job.walls().stream()
                     .filter(wall -> wall.label().equalsIgnoreCase(label))
                     .map(Wall::faces)
@@ -69,9 +55,9 @@ public final class PlaceWords {
         return only(fronts);
     }
 
-    private static Optional<Side> toward(String words, Side front) {
-        boolean ahead = FRONT.matcher(words).find();
-        boolean behind = BACK.matcher(words).find();
+    private Optional<Side> toward(String words, Side front) {
+        boolean ahead = sayings.front().matcher(words).find();
+        boolean behind = sayings.back().matcher(words).find();
         if (ahead == behind) {
             return Optional.empty();
         }
@@ -81,8 +67,8 @@ public final class PlaceWords {
     private Optional<Side> frontByWalls() {
         Set<Side> fronts = EnumSet.noneOf(Side.class);
         for (Wall wall : job.walls()) {
-            boolean ahead = FRONT.matcher(wall.where()).find();
-            boolean behind = BACK.matcher(wall.where()).find();
+            boolean ahead = sayings.front().matcher(wall.where()).find();
+            boolean behind = sayings.back().matcher(wall.where()).find();
             if (ahead && !behind) {
                 fronts.add(wall.faces());
             } else if (behind && !ahead) {

@@ -46,11 +46,20 @@ public final class PlanFoot {
     private final double scale;
 
     PlanFoot(PlanFrame frame, PlanWords words, DrawingSheet sheet) {
+        this(frame.sheet().bottom(), frame.sheet().right(), frame.scale(), words, sheet);
+    }
+
+    private PlanFoot(double top, double width, double scale, PlanWords words, DrawingSheet sheet) {
         this.words = words;
         this.sheet = sheet;
-        this.top = frame.sheet().bottom();
-        this.right = frame.sheet().right() - EDGE;
-        this.scale = frame.scale();
+        this.top = top;
+        this.right = width - EDGE;
+        this.scale = scale;
+    }
+
+    /** Points by which a legend of several rows is taller than one of a single row. */
+    static double moreRows(Job job, PlanWords words, double width) {
+        return new PlanFoot(0, width, 1, words, new DrawingSheet()).lines(job, 0);
     }
 
     /** Draws the foot and tells where it ends, points from the top. */

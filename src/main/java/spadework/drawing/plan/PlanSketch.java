@@ -62,8 +62,10 @@ public final class PlanSketch {
         return of(after, extra, PlanSize.AMONG_OTHERS, language);
     }
 
-    private static Scene of(Job job, AddedParts extra, PlanSize room, Language language) {
+    private static Scene of(Job job, AddedParts extra, PlanSize usual, Language language) {
         PlanWords words = new PlanWords(language);
+        // Longer words take their room from the figure, not from the page.
+        PlanSize room = usual.lowerBy(PlanFoot.moreRows(job, words, usual.width()));
         PipeLayout water = PipeLayout.of(job);
         Surroundings around = Surroundings.of(job);
         // Room for the trenches follows the scale, which is never larger once there is room for them.

@@ -13,9 +13,11 @@ import spadework.drawing.PlanLabels;
 import spadework.drawing.shape.Scene;
 import spadework.drawing.shape.Shape;
 import spadework.job.Job;
+import spadework.job.JobHead;
 import spadework.job.OutletKind;
 import spadework.job.Side;
 import spadework.job.TeeAt;
+import spadework.wording.Language;
 
 class PlaceWordsTest {
 
@@ -41,6 +43,30 @@ class PlaceWordsTest {
             """)
     void wordsPointToOneSideOrToNone(String words, String side) {
         assertThat(PlaceWords.side(house(words), words))
+                .isEqualTo(side.isEmpty() ? Optional.empty() : Optional.of(Side.valueOf(side)));
+    }
+
+    /** Typed for a homeowner who reads Spanish; English words count there too. */
+    @ParameterizedTest(name = "{0}: {1}")
+    @CsvSource(textBlock = """
+            zanja natural en el límite de atrás,           NORTH
+            terreno bajo detrás de la casa,                NORTH
+            drenaje pluvial de la calle,                   SOUTH
+            zanja en el lado este,                         EAST
+            este lado de la casa,                          ''
+            zanja del oeste,                               WEST
+            'pozo de bombeo fuera de la pared B',          EAST
+            swale along the back lot line,                 NORTH
+            'de la calle hacia atrás',                     ''
+            terreno bajo,                                  ''
+            """)
+    void spanishWordsPointToOneSideOrToNone(String words, String side) {
+        Job english = house(words);
+        JobHead head = english.head();
+        Job spanish = english.withHead(
+                new JobHead(head.number(), head.title(), head.issued(), head.validDays(), Language.of("es")));
+
+        assertThat(PlaceWords.side(spanish, words))
                 .isEqualTo(side.isEmpty() ? Optional.empty() : Optional.of(Side.valueOf(side)));
     }
 
