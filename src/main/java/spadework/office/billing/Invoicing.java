@@ -74,7 +74,7 @@ public final class Invoicing {
         Ledger after = new Ledger(before.contract(), invoices, before.receipts());
         return new SignedAccount.Paper(
                 "invoice",
-                Map.of("invoice", InvoicePaper.of(account.bid().dossier(), account.contractNumber(), after)),
+                Map.of("invoice", InvoicePaper.of(account.dossier("invoice"), account.contractNumber(), after)),
                 invoice.on(),
                 BilledRecord.facts(invoice.lines()));
     }

@@ -107,7 +107,9 @@ public final class Receiving {
         facts.put(BilledRecord.HOW, receipt.how());
         return new SignedAccount.Paper(
                 "receipt",
-                Map.of("receipt", ReceiptPaper.of(account.bid().dossier(), account.contractNumber(), after, receipt)),
+                Map.of(
+                        "receipt",
+                        ReceiptPaper.of(account.dossier("receipt"), account.contractNumber(), after, receipt)),
                 receipt.on(),
                 facts);
     }

@@ -119,7 +119,7 @@ public final class Releasing {
                 "release",
                 Map.of(
                         "release",
-                        ReleasePaper.of(account.bid().dossier(), number, account.contractNumber(), release, on)),
+                        ReleasePaper.of(account.dossier("release"), number, account.contractNumber(), release, on)),
                 on,
                 facts);
     }

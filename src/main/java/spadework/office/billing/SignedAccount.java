@@ -13,6 +13,7 @@ import spadework.finding.Finding;
 import spadework.intake.Intake;
 import spadework.office.Bid;
 import spadework.office.BidResult;
+import spadework.office.HomeownerPapers;
 import spadework.office.Office;
 import spadework.office.Outcome;
 import spadework.office.Refusal;
@@ -20,6 +21,7 @@ import spadework.office.agreement.RegisteredFiles;
 import spadework.office.agreement.Signatures;
 import spadework.office.records.BilledRecord;
 import spadework.office.records.JobRecords;
+import spadework.paperwork.Dossier;
 import spadework.register.DocumentNumber;
 import spadework.register.Entry;
 import spadework.register.Guard;
@@ -85,6 +87,11 @@ record SignedAccount(Office office, Path file, Bid bid, JobRecords records, Entr
 
     Register register() {
         return Register.of(records.folder());
+    }
+
+    /** All that a paper of that template is made from, in its words. */
+    Dossier dossier(String template) {
+        return HomeownerPapers.words(bid.dossier(), template);
     }
 
     /** Number of the contract. */

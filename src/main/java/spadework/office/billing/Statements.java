@@ -119,6 +119,6 @@ public final class Statements {
     }
 
     private static AccountStatement described(SignedAccount account, String number, LocalDate on) {
-        return StatementPaper.of(account.bid().dossier(), number, account.contractNumber(), account.ledger(), on);
+        return StatementPaper.of(account.dossier("statement"), number, account.contractNumber(), account.ledger(), on);
     }
 }
