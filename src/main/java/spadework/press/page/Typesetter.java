@@ -21,6 +21,7 @@ import org.w3c.dom.Document;
 import spadework.press.font.Fonts;
 import spadework.press.template.TemplateFault;
 import spadework.reason.Reason;
+import spadework.wording.Language;
 
 /**
  * Sets one filled page template as a tagged PDF.
@@ -56,7 +57,7 @@ public final class Typesetter {
         String title = PageSource.title(template, source);
         PageSource.setInOneFamily(source, Fonts.FAMILY);
         WholeMeasures.keep(source);
-        RecordCode.put(source, info.recordCode());
+        RecordCode.put(source, info.recordCode(), Language.ofTag(info.language()));
         PagePictures pictures = PagePictures.takenFrom(source);
         try (PDDocument document = new PDDocument()) {
             PdfRendererBuilder builder = new PdfRendererBuilder()
