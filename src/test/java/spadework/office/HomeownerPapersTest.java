@@ -8,7 +8,11 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import spadework.finding.Finding;
 import spadework.paperwork.Dossier;
 import spadework.paperwork.contract.ContractPaper;
@@ -50,6 +54,47 @@ class HomeownerPapersTest {
                 " ", PaperBlocks.of(spanish, EnumSet.of(PaperKind.CONTRACT)).get("contract"));
         assertThat(contract).contains("Contrato de mejoras para la casa", "Último día para cancelar");
         assertThat(ids(bid("en"))).doesNotContain("contract-language", "papers-in-english");
+    }
+
+    /** Words that counsel gave stand in the contract, above the signature and on a page, and free it of the mark. */
+    @Test
+    void contractIsForSignatureOnceCounselsWordsAreThere() throws IOException {
+        Bid spanish = Samples.bid(Samples.SPANISH);
+        assertThat(spanish.findings())
+                .filteredOn(finding -> finding.id().equals("contract-language-counsel"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.values())
+                        .containsEntry("by", "Tamsin Quillfeather, attorney (invented)")
+                        .containsEntry("language", "Spanish"));
+        assertThat(ids(spanish)).doesNotContain("contract-language");
+        Dossier contracted = spanish.contracted().forHomeowner();
+        assertThat(ContractPaper.of(contracted, contracted, spanish.plan()).draft())
+                .isFalse();
+    }
+
+    /** One of the two without the other, or words without counsel's name, free nothing. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "\"serves\": \"cancellation form\"",
+                "\"serves\": \"cancellation statement\"",
+                "notice of cancellation in Spanish",
+                "\"counsel\": { \"by\": \"Tamsin Quillfeather, attorney (invented)\", \"on\": \"2026-06-15\" },"
+            })
+    void halfOfCounselsWordsFreeNothing(String left, @TempDir Path root) throws IOException {
+        for (String name : List.of("company.json", "price-book.json", "fennimarsh-mark.jpg")) {
+            Files.copy(Path.of("sample-quotes", name), root.resolve(name));
+        }
+        Path job = Files.createDirectory(root.resolve("job"));
+        Files.copy(Samples.SPANISH.resolve("job.json"), job.resolve("job.json"));
+        String rules = Files.readString(Samples.SPANISH.resolve("state-rules.json"));
+        String instead = left.startsWith("\"serves")
+                ? "\"serves\": \"entire agreement\""
+                : left.startsWith("notice") ? "notice" : "";
+        assertThat(rules).contains(left);
+        Files.writeString(job.resolve("state-rules.json"), rules.replaceFirst(Pattern.quote(left), instead));
+
+        assertThat(ids((Bid) Samples.office().bid(job))).contains("contract-language");
     }
 
     @Test

@@ -50,7 +50,9 @@ public final class ContractChecks {
         Set<Content> holds = ContractContents.of(job, company, signing.get(), ContentsCheck.due(law, price, secured));
         found.addAll(ContentsCheck.of(state, law, holds, price, secured));
         found.addAll(ExcessCost.of(state, law, contract));
-        found.addAll(signing(state, signing.get(), language(job, signing.get())));
+        found.addAll(signing(state, signing.get()));
+        found.addAll(
+                NoticesOfTheTalk.of(state, language(job, signing.get()), law, ContentsCheck.due(law, price, secured)));
         found.addAll(SigningChecks.of(job, law));
         found.addAll(license(state, company, law));
         found.addAll(CoverChecks.of(job, company, law, price));
@@ -81,7 +83,7 @@ public final class ContractChecks {
                 law.state().map(rules -> String.join("; ", rules.citations())).orElse("state home-contract law")));
     }
 
-    private static List<Finding> signing(String state, Signing signing, String language) {
+    private static List<Finding> signing(String state, Signing signing) {
         List<Finding> found = new ArrayList<>();
         if (signing.sale().on().isEmpty()) {
             found.add(finding("contract-no-signing-day", Severity.MUST, state, "16 CFR 429.1(a), (c)"));
@@ -91,10 +93,6 @@ public final class ContractChecks {
         }
         if (signing.financing().lienOnHome()) {
             found.add(finding("contract-lien", Severity.STOP, state, "15 USC 1635"));
-        }
-        if (!language.equalsIgnoreCase("English")) {
-            found.add(new Finding(
-                    "contract-language", Severity.MUST, state, Map.of("language", language), "16 CFR 429.1(a), (b)"));
         }
         if (signing.sale().emergency()) {
             found.add(finding("contract-emergency", Severity.MUST, state, "16 CFR 429.0(a)(3), 429.1(d)"));
