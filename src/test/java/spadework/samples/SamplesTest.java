@@ -35,7 +35,7 @@ class SamplesTest {
 
     @Test
     void everySampleIsSeen() {
-        assertThat(Samples.papered()).hasSize(7);
+        assertThat(papered()).hasSize(8).contains(Samples.SPANISH);
         assertThat(Samples.refused()).hasSize(3);
     }
 
@@ -107,7 +107,8 @@ class SamplesTest {
     }
 
     static List<Path> papered() {
-        return Samples.papered();
+        return Stream.concat(Samples.papered().stream(), Stream.of(Samples.SPANISH))
+                .toList();
     }
 
     static List<Path> refused() {
