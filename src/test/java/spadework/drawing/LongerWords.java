@@ -11,6 +11,7 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
 import java.util.Properties;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import spadework.wording.Language;
 
@@ -28,13 +29,14 @@ public final class LongerWords {
 
     private LongerWords() {}
 
-    /** A text whose words of three letters and more go on with letters of their own; places for values stay. */
+    /** A text whose words of three letters and more go on with letters of their own; what is no word stays. */
     public static String of(String text) {
-        return Pattern.compile("\\{[^}]*}|\\p{L}{3,}")
-                .matcher(text)
-                .replaceAll(found -> found.group().startsWith("{")
-                        ? found.group().replace("\\", "\\\\").replace("$", "\\$")
-                        : longer(found.group()));
+        return text.contains(", plural,") || text.contains(", select,")
+                ? text
+                : Pattern.compile("\\{[^}]*}|<[^>]*>|&\\w+;|\\p{L}{3,}")
+                        .matcher(text)
+                        .replaceAll(found -> Matcher.quoteReplacement(
+                                Character.isLetter(found.group().charAt(0)) ? longer(found.group()) : found.group()));
     }
 
     private static String longer(String word) {
