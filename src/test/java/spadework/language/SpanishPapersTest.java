@@ -141,9 +141,7 @@ class SpanishPapersTest {
         assertThat(DRAWINGS.values().stream().filter(texts -> !texts.isEmpty())).hasSizeGreaterThan(10);
         DRAWINGS.forEach((paper, texts) -> {
             assertThat(left(texts, english)).as(paper).isEmpty();
-            assertThat(new TreeSet<>(figures(texts)))
-                    .as(paper)
-                    .isEqualTo(new TreeSet<>(figures(ENGLISH_DRAWINGS.get(paper))));
+            assertThat(drawn(texts)).as(paper).isEqualTo(drawn(ENGLISH_DRAWINGS.get(paper)));
         });
         assertThat(ENGLISH_DRAWINGS)
                 .as("the check finds English words")
@@ -238,6 +236,13 @@ class SpanishPapersTest {
                 .results()
                 .map(MatchResult::group)
                 .collect(Collectors.toCollection(TreeSet::new));
+    }
+
+    /** Without bars of scales: a legend of two rows makes the house lower, and its bar another one. */
+    private static Set<String> drawn(List<String> texts) {
+        Set<String> drawn = new TreeSet<>(figures(texts));
+        drawn.removeAll(Set.of("5", "10", "20", "50"));
+        return drawn;
     }
 
     private static List<String> figures(List<String> texts) {

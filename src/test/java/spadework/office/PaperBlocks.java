@@ -85,7 +85,10 @@ public final class PaperBlocks {
             texts.add(figure.caption());
             drawn(figure.svg(), texts);
         } else if (value instanceof String svg && svg.startsWith("<svg")) {
-            WRITTEN.matcher(svg).results().map(text -> text.group(1)).forEach(texts::add);
+            WRITTEN.matcher(svg)
+                    .results()
+                    .map(text -> text.group(1).replace("&#39;", "'"))
+                    .forEach(texts::add);
         }
     }
 
