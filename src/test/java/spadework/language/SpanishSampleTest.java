@@ -26,7 +26,7 @@ import spadework.register.Entry;
 import spadework.register.Register;
 import spadework.samples.Samples;
 
-/** The papers that a homeowner who reads Spanish was handed from the proposal to the certificate, as they were issued. */
+/** The papers that a homeowner who reads Spanish was handed from proposal to certificate, as they were issued. */
 class SpanishSampleTest {
     private static final Path HANDED = Samples.SPANISH.resolve("for-the-homeowner");
     private static final Pattern MONTH = Pattern.compile(
@@ -68,7 +68,7 @@ class SpanishSampleTest {
         }
     }
 
-    /** What the firm says in its own words stands in the Spanish that it gave for them, and days are written in Spanish. */
+    /** What the firm says itself stands in the Spanish that it gave for it, and days are written in Spanish. */
     @Test
     void nothingOfTheFirmsEnglishAndNoEnglishDayStandsInThem() throws IOException {
         JsonNode company = new ObjectMapper().readTree(Files.readString(Path.of("sample-quotes/company.json")));

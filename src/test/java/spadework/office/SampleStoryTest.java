@@ -46,7 +46,7 @@ import spadework.register.Register;
 import spadework.register.SealMark;
 
 /**
- * The samples of a whole job, in English and in Spanish, told again from the proposal to the warranty by the same steps:
+ * The samples of a whole job, in English and in Spanish, told again from proposal to warranty by the same steps:
  * the file, the register and every issued document come out as they lie beside the sample. With
  * {@code -Dspadework.refresh=true} they are written there anew.
  */

@@ -15,9 +15,9 @@ import spadework.law.HouseLaw;
 import spadework.law.LegalNotice;
 
 /**
- * Whether the buyer's right to cancel is told in the language of the sales talk (16 CFR 429.1(a), (b)). Words in another
- * language than English are counsel's alone: they stand as notices of the rules beside the job, whose names end with
- * the language, as {@code notice of cancellation in Spanish}.
+ * Whether the buyer's right to cancel is told in the language of the sales talk (16 CFR 429.1(a), (b)). Words in
+ * another language than English are counsel's alone: they stand as notices of the rules beside the job, whose names end
+ * with the language, as {@code notice of cancellation in Spanish}.
  */
 final class NoticesOfTheTalk {
     private static final String CITATION = "16 CFR 429.1(a), (b)";
